@@ -1,0 +1,65 @@
+package bitterend.finding;
+
+import java.util.Comparator;
+
+/**
+ * One problem at one place of the input.
+ *
+ * @param severity whether the input can still be used
+ * @param file the file as the user named it, or its name inside the shop folder
+ * @param place {@code row 12} of a CSV file (the header is row 1), or a JSON pointer such as {@code /ropes/3}; empty when the whole file is meant
+ * @param field the column or member; empty when the whole row is meant
+ * @param found what stands there, as typed
+ * @param expected what would have been right, or what the reader should know
+ */
+public record Finding(Severity severity, String file, String place, String field, String found, String expected)
+        implements Comparable<Finding> {
+
+    private static final Comparator<Finding> READING_ORDER = Comparator.comparing(Finding::file)
+            .thenComparingInt(Finding::rowNumber)
+            .thenComparing(Finding::place)
+            .thenComparing(Finding::field)
+            .thenComparing(Finding::found)
+            .thenComparing(Finding::expected)
+            .thenComparing(Finding::severity);
+
+    public static Finding error(String file, String place, String field, String found, String expected) {
+        return new Finding(Severity.ERROR, file, place, field, found, expected);
+    }
+
+    public static Finding warning(String file, String place, String field, String found, String expected) {
+        return new Finding(Severity.WARNING, file, place, field, found, expected);
+    }
+
+    public boolean isError() {
+        return severity == Severity.ERROR;
+    }
+
+    /** Orders findings as a reader walks through the files. */
+    @Override
+    public int compareTo(Finding other) {
+        return READING_ORDER.compare(this, other);
+    }
+
+    private int rowNumber() {
+        String digits = place.startsWith("row ") ? place.substring(4) : "";
+        return digits.matches("[0-9]{1,9}") ? Integer.parseInt(digits) : 0;
+    }
+
+    /** One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m}. */
+    @Override
+    public String toString() {
+        StringBuilder line = new StringBuilder(isError() ? "error: " : "warning: ").append(file);
+        if (!place.isEmpty()) {
+            line.append(", ").append(place);
+        }
+        if (!field.isEmpty()) {
+            line.append(", ").append(field);
+        }
+        return line.append(": found ")
+                .append(found.isEmpty() ? "nothing" : '"' + found + '"')
+                .append(", expected ")
+                .append(expected)
+                .toString();
+    }
+}
