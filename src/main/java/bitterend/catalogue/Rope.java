@@ -1,0 +1,73 @@
+package bitterend.catalogue;
+
+import bitterend.measure.Diameter;
+import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
+import bitterend.measure.UnitPrice;
+
+/**
+ * One rope of the catalogue.
+ *
+ * @param id the shop's short name for it, as orders and reels use it
+ * @param name the name printed for people
+ * @param identity what makes it the same rope
+ * @param mass mass by length, zero when not known
+ * @param price replacement price by length
+ * @param cutting what a cut costs in rope
+ * @param worth from which lengths a remnant is worth keeping
+ * @param usualReel the reel length usually bought
+ */
+public record Rope(
+        String id,
+        String name,
+        RopeIdentity identity,
+        LinearMass mass,
+        UnitPrice price,
+        Cutting cutting,
+        Worth worth,
+        Length usualReel) {
+
+    /**
+     * What cutting does to this rope.
+     *
+     * @param loss rope lost at each cut: tape, fused end, pair of whippings
+     * @param toNearest cut lengths are rounded up to a multiple of this; positive
+     */
+    public record Cutting(Length loss, Length toNearest) {
+        public Cutting {
+            if (loss.isNegative() || !toNearest.isPositive()) {
+                throw new IllegalArgumentException("loss " + loss + ", to nearest " + toNearest);
+            }
+        }
+    }
+
+    /**
+     * Two lengths between which the value of a remnant grows to that of new rope.
+     *
+     * @param keepFrom shorter is scrap; positive
+     * @param asGoodAsNew from here a metre is worth its price; not shorter than {@code keepFrom}
+     */
+    public record Worth(Length keepFrom, Length asGoodAsNew) {
+        public Worth {
+            if (!keepFrom.isPositive() || asGoodAsNew.isShorterThan(keepFrom)) {
+                throw new IllegalArgumentException("keep from " + keepFrom + ", as good as new " + asGoodAsNew);
+            }
+        }
+    }
+
+    public Construction construction() {
+        return identity.construction();
+    }
+
+    public Fibre fibre() {
+        return identity.fibre();
+    }
+
+    public Diameter diameter() {
+        return identity.diameter();
+    }
+
+    public boolean isWire() {
+        return construction() == Construction.WIRE;
+    }
+}

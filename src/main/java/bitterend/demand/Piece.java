@@ -1,0 +1,111 @@
+package bitterend.demand;
+
+import bitterend.measure.Length;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One continuous length of rope to cut.
+ *
+ * @param id {@code ORDER/LINE.n}, and {@code ORDER/LINE.n-leg} for one leg of several
+ * @param source where it comes from and when it is wanted
+ * @param choices the ropes it may be cut from, the ordered one first, each with the cut length on that rope; never empty
+ * @param matching which other pieces must come from the same rope
+ * @param certificate the kind of certificate the reel must carry; empty when none is asked for
+ * @param ownRope whether it must come off the customer's own rope
+ * @param finished finished length as ordered
+ * @param ends the two ends in words, as printed beside the cut
+ */
+public record Piece(
+        String id,
+        Source source,
+        List<RopeChoice> choices,
+        Matching matching,
+        String certificate,
+        boolean ownRope,
+        Length finished,
+        String ends) {
+
+    public Piece {
+        choices = List.copyOf(choices);
+        if (choices.isEmpty()) {
+            throw new IllegalArgumentException("piece " + id + " has no rope");
+        }
+    }
+
+    /**
+     * The order line behind a piece.
+     *
+     * @param order order number
+     * @param line line within the order
+     * @param due day it is wanted; {@link LocalDate#MAX} when none was given
+     * @param priority 1 (first) to 9 (last); 5 when none was given
+     */
+    public record Source(String order, String line, LocalDate due, int priority) {
+        public Source {
+            if (priority < 1 || priority > 9) {
+                throw new IllegalArgumentException("priority from 1 to 9: " + priority);
+            }
+        }
+    }
+
+    /**
+     * A rope a piece may be cut from.
+     *
+     * @param rope id of the rope
+     * @param cut cut length on that rope, all allowances in, the cut loss not; positive
+     */
+    public record RopeChoice(String rope, Length cut) {
+        public RopeChoice {
+            if (!cut.isPositive()) {
+                throw new IllegalArgumentException("cut length must be positive: " + cut);
+            }
+        }
+    }
+
+    /**
+     * The matched set a piece belongs to.
+     *
+     * @param set name of the set, unique in the shop; empty when the piece stands alone
+     * @param bond how close the set must stay together
+     */
+    public record Matching(String set, Bond bond) {
+        public static final Matching NONE = new Matching("", Bond.NONE);
+    }
+
+    /** How close a matched set must stay together. */
+    public enum Bond {
+        NONE,
+        /** All from one lot of one rope. */
+        ONE_LOT,
+        /** All off one reel. */
+        ONE_REEL
+    }
+
+    public String order() {
+        return source.order();
+    }
+
+    /** The rope as ordered. */
+    public String orderedRope() {
+        return choices.get(0).rope();
+    }
+
+    /** The cut length on the rope as ordered. */
+    public Length cut() {
+        return choices.get(0).cut();
+    }
+
+    /** The cut length on a rope, if the piece may be cut from it. */
+    public Optional<Length> lengthOn(String rope) {
+        return choices.stream()
+                .filter(choice -> choice.rope().equals(rope))
+                .map(RopeChoice::cut)
+                .findFirst();
+    }
+
+    public boolean isMatched() {
+        return matching.bond() != Bond.NONE;
+    }
+}

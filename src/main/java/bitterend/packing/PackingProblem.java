@@ -1,0 +1,69 @@
+package bitterend.packing;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.stock.Reel;
+import bitterend.stock.StockValue;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A day's question: which piece comes off which run. Ids are unique within each list, and every piece, reel, pin and
+ * value speaks of a rope, piece or reel that is listed.
+ *
+ * @param day the day the rope is cut
+ * @param ropes the ropes concerned, by id
+ * @param pieces what is wanted
+ * @param reels what is there
+ * @param values worth of a run by rope id
+ * @param prices what the soft rules cost
+ * @param pins draws that must stay
+ * @param earlier reel of each piece in an earlier plan of the same day, by piece id; empty for a fresh plan
+ */
+public record PackingProblem(
+        LocalDate day,
+        Map<String, Rope> ropes,
+        List<Piece> pieces,
+        List<Reel> reels,
+        Map<String, StockValue> values,
+        Prices prices,
+        List<Pin> pins,
+        Map<String, String> earlier) {
+
+    public PackingProblem {
+        ropes = java.util.Collections.unmodifiableMap(new TreeMap<>(ropes));
+        values = java.util.Collections.unmodifiableMap(new TreeMap<>(values));
+        earlier = java.util.Collections.unmodifiableMap(new TreeMap<>(earlier));
+        pieces = List.copyOf(pieces);
+        reels = List.copyOf(reels);
+        pins = List.copyOf(pins);
+    }
+
+    /** The rope on a reel. */
+    public Rope ropeOn(Reel reel) {
+        return rope(reel.rope());
+    }
+
+    /** A rope by its id; an unknown id is a caller's bug. */
+    public Rope rope(String id) {
+        Rope rope = ropes.get(id);
+        if (rope == null) {
+            throw new IllegalArgumentException("no rope " + id);
+        }
+        return rope;
+    }
+
+    /** What a run of this reel is worth; nothing when the rope is a customer's own. */
+    public StockValue valueOn(Reel reel) {
+        StockValue value = values.get(reel.rope());
+        if (reel.custody().isCustomersOwn()) {
+            return StockValue.NOTHING;
+        }
+        if (value == null) {
+            throw new IllegalArgumentException("no value for rope " + reel.rope());
+        }
+        return value;
+    }
+}

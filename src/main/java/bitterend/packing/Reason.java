@@ -1,0 +1,9 @@
+package bitterend.packing;
+
+/**
+ * Why something is as it is, as a foreman would say it.
+ *
+ * @param rule the rule behind it
+ * @param sentence one sentence naming the piece, the reel and the lengths concerned
+ */
+public record Reason(Rule rule, String sentence) {}

@@ -1,0 +1,53 @@
+package bitterend.packing;
+
+/** Every rule of the bench that a plan is weighed by. docs/rules.md is printed from this list. */
+public enum Rule {
+    FITS_THE_RUN(Level.HARD, "The pieces of a run, with a cut loss between neighbours, are no longer than the run."),
+    SAME_ROPE(Level.HARD, "A piece comes off the rope that was ordered, or off a substitute the order allows."),
+    CLEAR_OF_FLAWS(Level.HARD, "No piece crosses a flaw, the lead trim, the uncertain end or the inner wraps."),
+    CERTIFICATE(Level.HARD, "A piece that needs a certificate comes off a reel that carries it."),
+    USE_BY(Level.HARD, "No rope is cut after its use-by date."),
+    OWN_ROPE(
+            Level.HARD,
+            "A customer's own rope serves that customer's order alone, and an order for own rope gets no other."),
+    RESERVED(Level.HARD, "A reserved reel serves the order it is kept for."),
+    ON_HOLD(Level.HARD, "A reel on hold is not cut."),
+    ONE_LOT(Level.HARD, "A matched set comes off one lot of one rope."),
+    ONE_REEL(Level.HARD, "A set that must match to the reel comes off one reel."),
+    PINNED(Level.HARD, "A pinned piece comes off the reel it is pinned to."),
+    PLANNED(Level.MEDIUM, "Every piece is planned, the urgent before the rest."),
+    SET_WHOLE(Level.MEDIUM, "A matched set is planned whole or not at all."),
+    STOCK_VALUE(Level.SOFT, "Cutting costs the value that leaves the rack."),
+    OPENING(Level.SOFT, "A full reel costs its opening once."),
+    CHANGING(Level.SOFT, "Every reel that is fetched costs its changing once."),
+    HANDLING(Level.SOFT, "A run cut off whole and put aside costs its handling."),
+    SPLIT_ORDER(Level.SOFT, "An order split over lots of one rope costs for every lot after the first."),
+    MOVED_PIECE(Level.SOFT, "A piece moved off the reel of the earlier plan costs its moving.");
+
+    /** What a broken rule does to a plan. */
+    public enum Level {
+        /** The plan cannot be cut. */
+        HARD,
+        /** Work is left undone. */
+        MEDIUM,
+        /** It costs money. */
+        SOFT
+    }
+
+    private final Level level;
+    private final String sentence;
+
+    Rule(Level level, String sentence) {
+        this.level = level;
+        this.sentence = sentence;
+    }
+
+    public Level level() {
+        return level;
+    }
+
+    /** The rule in one sentence. */
+    public String sentence() {
+        return sentence;
+    }
+}

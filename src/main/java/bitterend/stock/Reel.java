@@ -1,0 +1,140 @@
+package bitterend.stock;
+
+import bitterend.measure.Length;
+import bitterend.measure.Mass;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A package of one rope: a full reel, a part reel or a loose coil. Positions are measured from the working end.
+ *
+ * @param id the shop's number for it
+ * @param rope id of the rope on it
+ * @param lot production run; empty when not known
+ * @param contents how much rope, and how far it can be used
+ * @param flaws stretches to avoid, by position
+ * @param papers certificate and dates
+ * @param custody whose rope it is and whether it may be cut
+ * @param full whether nothing was ever cut from it: opening it costs once
+ * @param where where it stands and what it weighs
+ */
+public record Reel(
+        String id,
+        String rope,
+        String lot,
+        Contents contents,
+        List<Flaw> flaws,
+        Papers papers,
+        Custody custody,
+        boolean full,
+        Where where) {
+
+    public Reel {
+        flaws = flaws.stream()
+                .sorted(java.util.Comparator.comparing(Flaw::avoidFrom).thenComparing(Flaw::avoidTo))
+                .toList();
+    }
+
+    /**
+     * How much rope is on a reel.
+     *
+     * @param length booked length
+     * @param uncertainty how much shorter it may really be
+     * @param leadTrim worn outer end to cut off before the first piece
+     * @param innerWraps innermost rope that cannot be used
+     * @param known how the length is known
+     */
+    public record Contents(Length length, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
+        public Contents {
+            if (!length.isPositive() || uncertainty.isNegative() || leadTrim.isNegative() || innerWraps.isNegative()) {
+                throw new IllegalArgumentException("length " + length + ", uncertainty " + uncertainty + ", lead trim "
+                        + leadTrim + ", inner wraps " + innerWraps);
+            }
+        }
+
+        /** Where the rope ends that can be counted on, from the working end; may lie before the lead trim. */
+        public Length certainEnd() {
+            return length.minus(uncertainty).minus(innerWraps);
+        }
+    }
+
+    /** How a length is known. */
+    public enum Known {
+        METERED("metered"),
+        METERED_UNDER_TENSION("metered under tension"),
+        NOMINAL("nominal"),
+        WEIGHED("weighed"),
+        GAUGED("gauged"),
+        COUNTED("counted");
+
+        private final String word;
+
+        Known(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * Papers that come with a reel.
+     *
+     * @param certificate kind of certificate; empty when none
+     * @param number its number; empty when none
+     * @param useBy last day it may be cut; {@link LocalDate#MAX} when it has none
+     * @param received day it came; {@link LocalDate#MIN} when not known
+     */
+    public record Papers(String certificate, String number, LocalDate useBy, LocalDate received) {
+        public static final Papers NONE = new Papers("", "", LocalDate.MAX, LocalDate.MIN);
+    }
+
+    /**
+     * Whose rope it is and whether it may be cut.
+     *
+     * @param owner the customer whose own rope it is; empty when it is the shop's
+     * @param state free, reserved or on hold
+     * @param order the order it is kept for, when reserved or a customer's own; else empty
+     */
+    public record Custody(String owner, State state, String order) {
+        public static final Custody FREE = new Custody("", State.FREE, "");
+
+        public boolean isCustomersOwn() {
+            return !owner.isEmpty();
+        }
+    }
+
+    /** Whether a reel may be cut. */
+    public enum State {
+        FREE,
+        RESERVED,
+        ON_HOLD
+    }
+
+    /**
+     * Where a reel stands.
+     *
+     * @param place rack, bay, shed; empty when not known
+     * @param mass mass of rope and reel; zero when not known
+     * @param draw which end is the working end
+     */
+    public record Where(String place, Mass mass, Draw draw) {
+        public static final Where UNKNOWN = new Where("", Mass.ZERO, Draw.OUTSIDE);
+    }
+
+    /** From which side the rope is drawn. */
+    public enum Draw {
+        OUTSIDE,
+        INSIDE
+    }
+
+    public Length length() {
+        return contents.length();
+    }
+
+    /** Sound stretches in the order in which they come off; see {@link Run}. */
+    public List<Run> runs() {
+        return Run.runsOf(this);
+    }
+}
