@@ -1,0 +1,104 @@
+package bitterend.packing;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** The hard rules that concern one piece on one run, whatever else is cut there. */
+public final class Eligibility {
+    private final PackingProblem problem;
+    private final Map<String, String> pinnedTo = new HashMap<>();
+    private final List<BiFunction<Piece, Reel, Optional<Reason>>> reelRules = List.of(
+            this::sameRope, this::onHold, this::reserved, this::ownRope, this::certificate, this::useBy, this::pinned);
+
+    public Eligibility(PackingProblem problem) {
+        this.problem = problem;
+        problem.pins().forEach(pin -> pinnedTo.put(pin.piece(), pin.reel()));
+    }
+
+    /** The first hard rule that keeps a piece off a reel, lengths apart. */
+    public Optional<Reason> against(Piece piece, Reel reel) {
+        return reelRules.stream()
+                .map(rule -> rule.apply(piece, reel))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** The first hard rule that keeps a piece off a run that is otherwise untouched. */
+    public Optional<Reason> against(Piece piece, Reel reel, Run run) {
+        return against(piece, reel).or(() -> fits(piece, reel, run));
+    }
+
+    public Optional<Reason> sameRope(Piece piece, Reel reel) {
+        return unless(
+                piece.lengthOn(reel.rope()).isPresent(),
+                Rule.SAME_ROPE,
+                () -> reel.id() + " holds " + reel.rope() + "; " + piece.id() + " is ordered in "
+                        + piece.orderedRope());
+    }
+
+    public Optional<Reason> onHold(Piece piece, Reel reel) {
+        return unless(reel.custody().state() != Reel.State.ON_HOLD, Rule.ON_HOLD, () -> reel.id() + " is on hold");
+    }
+
+    public Optional<Reason> reserved(Piece piece, Reel reel) {
+        boolean kept = reel.custody().state() == Reel.State.RESERVED;
+        return unless(
+                !kept || reel.custody().order().equals(piece.order()),
+                Rule.RESERVED,
+                () -> reel.id() + " is kept for order " + reel.custody().order());
+    }
+
+    public Optional<Reason> ownRope(Piece piece, Reel reel) {
+        boolean owned = reel.custody().isCustomersOwn();
+        boolean right = owned ? piece.ownRope() && reel.custody().order().equals(piece.order()) : !piece.ownRope();
+        return unless(
+                right,
+                Rule.OWN_ROPE,
+                () -> owned
+                        ? reel.id() + " belongs to " + reel.custody().owner() + " and serves order "
+                                + reel.custody().order() + " alone"
+                        : piece.id() + " is to be cut from the customer's own rope; " + reel.id() + " is ours");
+    }
+
+    public Optional<Reason> certificate(Piece piece, Reel reel) {
+        String has = reel.papers().certificate();
+        return unless(
+                piece.certificate().isEmpty() || piece.certificate().equals(has),
+                Rule.CERTIFICATE,
+                () -> piece.id() + " needs a " + piece.certificate() + " certificate; " + reel.id() + " carries "
+                        + (has.isEmpty() ? "none" : has));
+    }
+
+    public Optional<Reason> useBy(Piece piece, Reel reel) {
+        return unless(
+                !problem.day().isAfter(reel.papers().useBy()),
+                Rule.USE_BY,
+                () -> reel.id() + " was to be used by " + reel.papers().useBy());
+    }
+
+    public Optional<Reason> pinned(Piece piece, Reel reel) {
+        String pin = pinnedTo.getOrDefault(piece.id(), reel.id());
+        return unless(pin.equals(reel.id()), Rule.PINNED, () -> piece.id() + " is pinned to " + pin);
+    }
+
+    /** Whether the run would hold the piece if nothing else were cut from it. */
+    public Optional<Reason> fits(Piece piece, Reel reel, Run run) {
+        Length cut = piece.lengthOn(reel.rope()).orElse(piece.cut());
+        return unless(
+                !cut.isLongerThan(run.length()),
+                Rule.FITS_THE_RUN,
+                () -> piece.id() + " takes " + Words.of(cut) + "; " + reel.id() + " has " + Words.of(run.length())
+                        + " in one run");
+    }
+
+    private static Optional<Reason> unless(boolean kept, Rule rule, java.util.function.Supplier<String> sentence) {
+        return kept ? Optional.empty() : Optional.of(new Reason(rule, sentence.get()));
+    }
+}

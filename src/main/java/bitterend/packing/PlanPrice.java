@@ -1,0 +1,99 @@
+package bitterend.packing;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.stock.Reel;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** The true price of a whole packing: every draw, and what holds across reels. */
+public final class PlanPrice {
+    private final PackingProblem problem;
+    private final Map<String, Reel> reels = new HashMap<>();
+    private final Map<String, DrawPrice> draws = new HashMap<>();
+
+    public PlanPrice(PackingProblem problem) {
+        this.problem = problem;
+        problem.reels().forEach(reel -> reels.put(reel.id(), reel));
+    }
+
+    /** All draws, split orders and moved pieces. */
+    public Cost of(Packing packing) {
+        Map<String, RunLoad[]> loads = loads(packing);
+        Cost sum = acrossReels(packing);
+        for (Map.Entry<String, RunLoad[]> entry : loads.entrySet()) {
+            sum = sum.plus(draw(entry.getKey()).of(entry.getValue()));
+        }
+        return sum;
+    }
+
+    /** Weight of the pieces that are not planned. */
+    public long unplannedWeight(Packing packing) {
+        return problem.pieces().stream()
+                .filter(piece -> !packing.places().containsKey(piece.id()))
+                .mapToLong(piece -> Urgency.weight(piece, problem.day()))
+                .sum();
+    }
+
+    /** Split orders and moved pieces. */
+    public Cost acrossReels(Packing packing) {
+        Map<String, Set<String>> lots = new HashMap<>();
+        long moved = 0;
+        for (Piece piece : problem.pieces()) {
+            RunId place = packing.places().get(piece.id());
+            if (place == null) {
+                continue;
+            }
+            Reel reel = reel(place.reel());
+            lots.computeIfAbsent(piece.order() + "\n" + reel.rope(), key -> new HashSet<>())
+                    .add(lotOf(reel));
+            String before = problem.earlier().get(piece.id());
+            moved += before == null || before.equals(reel.id()) ? 0 : 1;
+        }
+        long split = lots.values().stream().mapToLong(set -> set.size() - 1L).sum();
+        return problem.prices()
+                .splitOrder()
+                .times(split)
+                .plus(problem.prices().movedPiece().times(moved));
+    }
+
+    /** The lot of a reel; a reel of unknown lot is a lot of its own. */
+    public static String lotOf(Reel reel) {
+        return reel.lot().isEmpty() ? "reel " + reel.id() : "lot " + reel.lot();
+    }
+
+    /** The load of every run of every reel that is cut. */
+    public Map<String, RunLoad[]> loads(Packing packing) {
+        Map<String, RunLoad[]> loads = new HashMap<>();
+        for (Piece piece : problem.pieces()) {
+            RunId place = packing.places().get(piece.id());
+            if (place != null) {
+                RunLoad[] load = loads.computeIfAbsent(place.reel(), this::empty);
+                load[place.run() - 1] = load[place.run() - 1].plus(
+                        piece.lengthOn(reel(place.reel()).rope()).orElseThrow());
+            }
+        }
+        return loads;
+    }
+
+    /** The price list of one reel. */
+    public DrawPrice draw(String reel) {
+        return draws.computeIfAbsent(reel, id -> new DrawPrice(problem, reel(id)));
+    }
+
+    private RunLoad[] empty(String reel) {
+        RunLoad[] load = new RunLoad[draw(reel).runs().size()];
+        java.util.Arrays.fill(load, RunLoad.NONE);
+        return load;
+    }
+
+    private Reel reel(String id) {
+        Reel reel = reels.get(id);
+        if (reel == null) {
+            throw new IllegalArgumentException("no reel " + id);
+        }
+        return reel;
+    }
+}
