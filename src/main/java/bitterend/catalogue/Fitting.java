@@ -1,0 +1,29 @@
+package bitterend.catalogue;
+
+import bitterend.measure.Diameter;
+import bitterend.measure.FineLength;
+
+/**
+ * A metal end such as a fork, an eye or a stud, swaged or socketed onto the rope.
+ *
+ * @param id the shop's short name for it
+ * @param name the name printed for people
+ * @param pinToBore centre of the pin to the bottom of the bore; positive
+ * @param ropeFrom thinnest rope it takes
+ * @param ropeTo thickest rope it takes
+ */
+public record Fitting(String id, String name, FineLength pinToBore, Diameter ropeFrom, Diameter ropeTo) {
+    public Fitting {
+        if (!pinToBore.isPositive()) {
+            throw new IllegalArgumentException("fitting " + id + ": pin to bore " + pinToBore);
+        }
+        if (ropeFrom.compareTo(ropeTo) > 0) {
+            throw new IllegalArgumentException("fitting " + id + " takes rope from " + ropeFrom + " to " + ropeTo);
+        }
+    }
+
+    /** Whether a rope of this diameter fits its bore. */
+    public boolean takes(Diameter rope) {
+        return ropeFrom.compareTo(rope) <= 0 && rope.compareTo(ropeTo) <= 0;
+    }
+}

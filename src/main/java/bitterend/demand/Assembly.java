@@ -1,0 +1,99 @@
+package bitterend.demand;
+
+import bitterend.measure.Length;
+import java.util.List;
+
+/**
+ * One order line: what the customer wants, before anything is worked out.
+ *
+ * @param origin where it was read, so that problems can be located
+ * @param ordered who wants how many, and when
+ * @param ropes ids of the ropes it may be made of, the ordered one first, then allowed substitutes; never empty
+ * @param make what one leg looks like when finished
+ * @param terms what the rope of its pieces must satisfy
+ */
+public record Assembly(Origin origin, Ordered ordered, List<String> ropes, Make make, Terms terms) {
+    public Assembly {
+        ropes = List.copyOf(ropes);
+        if (ropes.isEmpty()) {
+            throw new IllegalArgumentException("no rope for " + ordered);
+        }
+    }
+
+    /**
+     * Where an order line was read.
+     *
+     * @param file file name inside the shop folder
+     * @param place {@code row 12} or a JSON pointer, as in a finding
+     */
+    public record Origin(String file, String place) {}
+
+    /**
+     * Who wants how many, and when.
+     *
+     * @param source order, line, due day and priority
+     * @param customer name of the customer; empty when not stated
+     * @param product name of the standard product; empty when the line states rope and ends itself
+     * @param quantity how many assemblies; at least 1
+     * @param legs pieces of rope in each assembly, all alike; at least 1
+     */
+    public record Ordered(Piece.Source source, String customer, String product, int quantity, int legs) {
+        public Ordered {
+            if (quantity < 1 || legs < 1) {
+                throw new IllegalArgumentException("quantity " + quantity + ", legs " + legs);
+            }
+        }
+    }
+
+    /**
+     * What one leg looks like when finished.
+     *
+     * @param finished finished length as stated; positive
+     * @param measuring how that length is measured
+     * @param endA the end that is cut first
+     * @param endB the other end
+     * @param extras rope wanted beyond the assembly
+     */
+    public record Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
+        public Make {
+            if (!finished.isPositive()) {
+                throw new IllegalArgumentException("finished length must be positive: " + finished);
+            }
+        }
+    }
+
+    /**
+     * Rope wanted beyond the assembly.
+     *
+     * @param spare added to every piece
+     * @param sample added to the first piece of the line and cut off it afterwards, for a break test
+     */
+    public record Extras(Length spare, Length sample) {
+        public static final Extras NONE = new Extras(Length.ZERO, Length.ZERO);
+
+        public Extras {
+            if (spare.isNegative() || sample.isNegative()) {
+                throw new IllegalArgumentException("spare " + spare + ", sample " + sample);
+            }
+        }
+    }
+
+    /**
+     * What the rope of the pieces must satisfy.
+     *
+     * @param matching the matched set; a bond without a name makes a set of its own of each assembly
+     * @param certificate kind of certificate the reel must carry; empty when none is asked for
+     * @param ownRope whether it must come off the customer's own rope
+     * @param use what the assembly is for
+     */
+    public record Terms(Piece.Matching matching, String certificate, boolean ownRope, Use use) {
+        public static final Terms USUAL = new Terms(Piece.Matching.NONE, "", false, Use.GENERAL);
+    }
+
+    /** What an assembly is for. */
+    public enum Use {
+        GENERAL,
+        /** Slings and other lifting: stricter on throat angle and on ends. */
+        LIFTING
+    }
+}

@@ -1,0 +1,64 @@
+package bitterend.demand;
+
+import bitterend.catalogue.EyeSpec;
+import bitterend.measure.FineLength;
+
+/**
+ * One end of an assembly as the order states it. In a file it is one cell: the termination, then the eye or the fitting,
+ * then options, such as
+ *
+ * <pre>
+ * double-braid-eye perimeter 600 mm
+ * bury-eye length 300 mm pin 150 mm
+ * bury-eye thimble T12
+ * bury-eye ratio 5 pin 300 mm
+ * three-strand-eye length 250 mm tucks 5 tapered
+ * swaged fork-12
+ * swaged bore 45 mm
+ * sealed
+ * </pre>
+ *
+ * @param termination id of the termination
+ * @param eye the eye, {@link EyeSpec#NONE} for an end without one
+ * @param fitting the metal end, {@link FittingSpec#NONE} for an end without one
+ * @param options what the order asks beyond the usual
+ */
+public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options) {
+
+    /**
+     * The metal end of an order: one of the catalogue, or its depth stated outright.
+     *
+     * @param id id of the fitting; empty when there is none or its depth is stated
+     * @param pinToBore centre of the pin to the bottom of the bore; zero when the id says it
+     */
+    public record FittingSpec(String id, FineLength pinToBore) {
+        public static final FittingSpec NONE = new FittingSpec("", FineLength.ZERO);
+    }
+
+    /**
+     * What the order asks of an end beyond the usual.
+     *
+     * @param tucks tucks wanted; 0 for as many as the termination asks for
+     * @param tapered whether the tucks are tapered away instead of left projecting
+     * @param acceptedBy who accepted a throat angle that is too wide; empty when nobody did
+     */
+    public record Options(int tucks, boolean tapered, String acceptedBy) {
+        public static final Options NONE = new Options(0, false, "");
+
+        public Options {
+            if (tucks < 0) {
+                throw new IllegalArgumentException("tucks cannot be negative: " + tucks);
+            }
+        }
+    }
+
+    /** An end with neither eye nor fitting nor options. */
+    public static EndSpec of(String termination) {
+        return new EndSpec(termination, EyeSpec.NONE, FittingSpec.NONE, Options.NONE);
+    }
+
+    /** An end with an eye. */
+    public static EndSpec of(String termination, EyeSpec eye) {
+        return new EndSpec(termination, eye, FittingSpec.NONE, Options.NONE);
+    }
+}

@@ -1,0 +1,38 @@
+package bitterend.demand;
+
+import bitterend.measure.Diameter;
+import bitterend.measure.Ratio;
+
+/**
+ * How the finished length of an order is measured.
+ *
+ * @param between which points it runs between
+ * @param pin the pins it is measured on, for {@link Between#ON_PINS}; otherwise {@link Diameter#NONE}
+ * @param extension how much longer the rope is under the tension it is measured at; zero when slack; not negative
+ * @param shrinkage how much the rope shrinks on first wetting, when the finished length is wanted after it; from 0, below 1
+ */
+public record Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage) {
+    /** Bearing point to bearing point, slack and dry. */
+    public static final Measuring USUAL = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
+
+    public Measuring {
+        if ((between == Between.ON_PINS) == pin.equals(Diameter.NONE)) {
+            throw new IllegalArgumentException(between + " with pin " + pin);
+        }
+        if (extension.isNegative() || shrinkage.isNegative() || shrinkage.compareTo(Ratio.ONE) >= 0) {
+            throw new IllegalArgumentException("extension " + extension + ", shrinkage " + shrinkage);
+        }
+    }
+
+    /** The points a finished length runs between. */
+    public enum Between {
+        /** Inside of crown to inside of crown, each eye as it will work: on its pin when the order states one, else flat. */
+        BEARING_POINTS,
+        /** Inside of crown to inside of crown, every eye laid flat. */
+        FLAT,
+        /** Inside of crown to inside of crown, every soft eye on the pin of this measurement. */
+        ON_PINS,
+        /** Over the outside of the eyes laid flat, rope and thimble included. */
+        OUTSIDE
+    }
+}
