@@ -3,11 +3,11 @@ package bitterend.packing;
 import bitterend.measure.Length;
 
 /** Lengths inside sentences. */
-final class Words {
+public final class Words {
     private Words() {}
 
     /** Metres with three digits, such as {@code 12.345 m}. */
-    static String of(Length length) {
+    public static String of(Length length) {
         long mm = Math.abs(length.mm());
         String thousandths = Long.toString(1000 + mm % 1000).substring(1);
         return (length.isNegative() ? "-" : "") + mm / 1000 + "." + thousandths + " m";

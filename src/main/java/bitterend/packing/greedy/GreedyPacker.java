@@ -1,0 +1,134 @@
+package bitterend.packing.greedy;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Urgency;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Several quick ways to pack a day, the best of which is the start of everything later. Pinned pieces go first, then
+ * matched sets, then single pieces: each where it costs least (best fit by price), or reel by reel, each filled as full
+ * as can be.
+ */
+public final class GreedyPacker {
+    private static final int FILLING_UP_TO = 1_200;
+    private static final long FILLING_NODES = 4_000_000;
+
+    private final PackingProblem problem;
+    private final PlanPrice prices;
+    private final Homes homes;
+
+    public GreedyPacker(PackingProblem problem) {
+        this.problem = problem;
+        prices = new PlanPrice(problem);
+        homes = new Homes(problem, prices);
+    }
+
+    /** The best of all starts: least weight unplanned, then least cost. */
+    public Packing best() {
+        Packing best = bestFit(longestFirst());
+        List<Packing> others = new ArrayList<>();
+        if (prices.unplannedWeight(best) > 0) {
+            others.add(bestFit(urgentFirst()));
+        }
+        if (problem.pieces().size() <= FILLING_UP_TO) {
+            others.add(reelByReel());
+        }
+        for (Packing other : others) {
+            best = better(best, other);
+        }
+        return best;
+    }
+
+    /** Longest piece first, each on the run where it costs least. */
+    public Packing bestFit() {
+        return bestFit(longestFirst());
+    }
+
+    /** Longest piece first, each on the first run by reel id that has room; the rule of thumb to beat. */
+    public Packing firstFit() {
+        Bench bench = started(longestFirst());
+        for (Piece piece : singles(longestFirst(), bench)) {
+            homes.of(piece).stream()
+                    .filter(slot -> bench.hasRoom(piece, slot))
+                    .findFirst()
+                    .ifPresent(slot -> bench.place(piece, slot));
+        }
+        return bench.packing();
+    }
+
+    private Packing bestFit(Comparator<Piece> order) {
+        Bench bench = started(order);
+        for (Piece piece : singles(order, bench)) {
+            bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot));
+        }
+        return bench.packing();
+    }
+
+    private Packing reelByReel() {
+        Bench bench = started(longestFirst());
+        List<Piece> open = new ArrayList<>(singles(longestFirst(), bench));
+        int nodes = (int) Math.max(200, FILLING_NODES / Math.max(1, homes.all().size() * (long) open.size()));
+        ReelFilling filling = new ReelFilling(bench, homes, prices, nodes);
+        while (!open.isEmpty() && filling.fillCheapest(open)) {
+            open.removeIf(bench::isPlaced);
+        }
+        return bench.packing();
+    }
+
+    /** A bench with the pinned pieces and the matched sets on it. */
+    private Bench started(Comparator<Piece> order) {
+        Bench bench = new Bench(problem, prices);
+        List<Piece> pieces = problem.pieces().stream().sorted(order).toList();
+        pieces.stream()
+                .filter(piece -> homes.isPinned(piece) && !piece.isMatched())
+                .forEach(piece -> bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot)));
+        SetFitting fitting = new SetFitting(bench, homes);
+        TreeMap<String, List<Piece>> sets = new TreeMap<>();
+        pieces.stream().filter(Piece::isMatched).forEach(piece -> sets.computeIfAbsent(
+                        piece.matching().set(), name -> new ArrayList<>())
+                .add(piece));
+        Set<String> done = new HashSet<>();
+        for (Piece piece : pieces) {
+            String name = piece.matching().set();
+            if (piece.isMatched() && done.add(name)) {
+                fitting.place(sets.getOrDefault(name, List.of()));
+            }
+        }
+        return bench;
+    }
+
+    private List<Piece> singles(Comparator<Piece> order, Bench bench) {
+        return problem.pieces().stream()
+                .filter(piece -> !piece.isMatched() && !bench.isPlaced(piece))
+                .sorted(order)
+                .toList();
+    }
+
+    private static Comparator<Piece> longestFirst() {
+        return Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id);
+    }
+
+    private Comparator<Piece> urgentFirst() {
+        return Comparator.comparingLong((Piece piece) -> -Urgency.weight(piece, problem.day()))
+                .thenComparing(longestFirst());
+    }
+
+    private Packing better(Packing a, Packing b) {
+        long weightA = prices.unplannedWeight(a);
+        long weightB = prices.unplannedWeight(b);
+        if (weightA != weightB) {
+            return weightA < weightB ? a : b;
+        }
+        Cost costA = prices.of(a);
+        return costA.compareTo(prices.of(b)) <= 0 ? a : b;
+    }
+}

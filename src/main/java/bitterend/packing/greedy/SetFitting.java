@@ -1,0 +1,79 @@
+package bitterend.packing.greedy;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.packing.PlanPrice;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Places a matched set whole or not at all: on the one lot, or the one reel, where that is cheapest. */
+final class SetFitting {
+    private final Bench bench;
+    private final Homes homes;
+
+    SetFitting(Bench bench, Homes homes) {
+        this.bench = bench;
+        this.homes = homes;
+    }
+
+    /** Tries every lot (reel) and keeps the cheapest; leaves the bench as it was when none holds the set. */
+    boolean place(List<Piece> set) {
+        List<Piece> longestFirst = set.stream()
+                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id))
+                .toList();
+        List<Slot> best = List.of();
+        Cost bestPrice = Cost.ZERO;
+        for (List<Slot> holder : holders(longestFirst.get(0))) {
+            Optional<Attempt> attempt = attempt(longestFirst, holder);
+            if (attempt.isPresent() && (best.isEmpty() || attempt.get().price().compareTo(bestPrice) < 0)) {
+                best = attempt.get().slots();
+                bestPrice = attempt.get().price();
+            }
+        }
+        for (int i = 0; i < best.size(); i++) {
+            bench.place(longestFirst.get(i), best.get(i));
+        }
+        return !best.isEmpty();
+    }
+
+    private record Attempt(List<Slot> slots, Cost price) {}
+
+    private Optional<Attempt> attempt(List<Piece> pieces, List<Slot> holder) {
+        List<Slot> taken = new ArrayList<>();
+        Cost price = Cost.ZERO;
+        for (Piece piece : pieces) {
+            Set<Slot> eligible = new HashSet<>(homes.of(piece));
+            Optional<Slot> slot = bench.cheapest(
+                    piece, holder.stream().filter(eligible::contains).toList());
+            if (slot.isEmpty()) {
+                break;
+            }
+            price = price.plus(bench.priceOf(piece, slot.get()));
+            bench.place(piece, slot.get());
+            taken.add(slot.get());
+        }
+        for (int i = 0; i < taken.size(); i++) {
+            bench.remove(pieces.get(i), taken.get(i));
+        }
+        return taken.size() == pieces.size() ? Optional.of(new Attempt(taken, price)) : Optional.empty();
+    }
+
+    private List<List<Slot>> holders(Piece first) {
+        boolean oneReel = first.matching().bond() == Piece.Bond.ONE_REEL;
+        Map<String, List<Slot>> holders = new TreeMap<>();
+        for (Slot slot : homes.all()) {
+            if (first.lengthOn(slot.reel().rope()).isPresent()) {
+                String lot = slot.reel().rope() + "\n" + PlanPrice.lotOf(slot.reel());
+                holders.computeIfAbsent(oneReel ? slot.reel().id() : lot, key -> new ArrayList<>())
+                        .add(slot);
+            }
+        }
+        return List.copyOf(holders.values());
+    }
+}

@@ -1,0 +1,59 @@
+package bitterend.packing.order;
+
+import bitterend.demand.Piece;
+import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunId;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Turns a packing into a plan: cuts in order, running marks, books, reasons for what is left undone. */
+public final class CuttingOrder {
+    private final PackingProblem problem;
+    private final PlanPrice prices;
+
+    public CuttingOrder(PackingProblem problem) {
+        this.problem = problem;
+        prices = new PlanPrice(problem);
+    }
+
+    /** The plan of a packing that breaks no hard rule; nothing is proven of it yet. */
+    public CutPlan plan(Packing packing) {
+        CuttingSequence sequence = new CuttingSequence(new OtherHomes(problem, packing, prices));
+        Map<RunId, List<Piece>> byRun = problem.pieces().stream()
+                .filter(piece -> packing.places().containsKey(piece.id()))
+                .collect(Collectors.groupingBy(
+                        piece -> packing.placeOf(piece.id()).orElseThrow(), TreeMap::new, Collectors.toList()));
+        List<ReelDraw> draws = new ArrayList<>();
+        for (Reel reel : sortedReels()) {
+            List<List<Piece>> runs = prices.draw(reel.id()).runs().stream()
+                    .map(run -> byRun.getOrDefault(new RunId(reel.id(), run.index()), List.of()))
+                    .map(pieces -> sequence.of(pieces, reel.id()))
+                    .toList();
+            if (runs.stream().anyMatch(run -> !run.isEmpty())) {
+                draws.add(new ReelBook(problem, reel, prices.draw(reel.id())).draw(runs));
+            }
+        }
+        LengthBook book = draws.stream().map(ReelDraw::book).reduce(LengthBook.EMPTY, LengthBook::plus);
+        return new CutPlan(
+                problem.day(),
+                draws,
+                new Shortfall(problem, packing, prices).unplanned(),
+                book,
+                ReelBook.sum(draws).plus(prices.acrossReels(packing)),
+                List.of());
+    }
+
+    private List<Reel> sortedReels() {
+        return problem.reels().stream().sorted(Comparator.comparing(Reel::id)).toList();
+    }
+}

@@ -1,0 +1,59 @@
+package bitterend.packing.order;
+
+import bitterend.demand.Piece;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The order of cutting within one run. A reel may turn out short, so the piece that is easiest to place elsewhere is cut
+ * last: pieces of one set together, then fewest other homes first, then due, then the longer, then by id.
+ */
+final class CuttingSequence {
+    private final OtherHomes homes;
+
+    CuttingSequence(OtherHomes homes) {
+        this.homes = homes;
+    }
+
+    private record Block(List<Piece> pieces, long homes, LocalDate due) {
+        private static final Comparator<Block> FIRST_TO_LAST = Comparator.comparingLong(Block::homes)
+                .thenComparing(Block::due)
+                .thenComparing(Comparator.comparingLong(Block::longest).reversed())
+                .thenComparing(block -> block.pieces().get(0).id());
+
+        long longest() {
+            return pieces.get(0).cut().mm();
+        }
+    }
+
+    List<Piece> of(Collection<Piece> pieces, String reel) {
+        Map<String, List<Piece>> blocks = new TreeMap<>();
+        for (Piece piece : pieces) {
+            String key = piece.isMatched() ? "set " + piece.matching().set() : "piece " + piece.id();
+            blocks.computeIfAbsent(key, name -> new ArrayList<>()).add(piece);
+        }
+        return blocks.values().stream()
+                .map(block -> block(block, reel))
+                .sorted(Block.FIRST_TO_LAST)
+                .flatMap(block -> block.pieces().stream())
+                .toList();
+    }
+
+    private Block block(List<Piece> pieces, String reel) {
+        List<Piece> sorted = pieces.stream()
+                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id))
+                .toList();
+        long fewest =
+                sorted.stream().mapToLong(piece -> homes.of(piece, reel)).min().orElseThrow();
+        LocalDate due = sorted.stream()
+                .map(piece -> piece.source().due())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        return new Block(sorted, fewest, due);
+    }
+}

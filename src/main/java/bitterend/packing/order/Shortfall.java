@@ -1,0 +1,143 @@
+package bitterend.packing.order;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.packing.Eligibility;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunLoad;
+import bitterend.packing.Unplanned;
+import bitterend.packing.Words;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
+final class Shortfall {
+    private final PackingProblem problem;
+    private final Packing packing;
+    private final PlanPrice prices;
+    private final Eligibility rules;
+
+    Shortfall(PackingProblem problem, Packing packing, PlanPrice prices) {
+        this.problem = problem;
+        this.packing = packing;
+        this.prices = prices;
+        rules = new Eligibility(problem);
+    }
+
+    /** Every unplanned piece with its reason, by piece id. */
+    List<Unplanned> unplanned() {
+        Map<String, RunLoad[]> loads = prices.loads(packing);
+        return problem.pieces().stream()
+                .filter(piece -> !packing.places().containsKey(piece.id()))
+                .sorted(Comparator.comparing(Piece::id))
+                .map(piece -> explain(piece, loads))
+                .toList();
+    }
+
+    private Unplanned explain(Piece piece, Map<String, RunLoad[]> loads) {
+        List<Reel> ofRope = problem.reels().stream()
+                .filter(reel -> rules.sameRope(piece, reel).isEmpty())
+                .toList();
+        List<Reel> allowed = ofRope.stream()
+                .filter(reel -> rules.against(piece, reel).isEmpty())
+                .toList();
+        if (ofRope.isEmpty()) {
+            return say(piece, Rule.SAME_ROPE, "no reel of " + piece.orderedRope() + " is in stock", receive(piece));
+        }
+        if (allowed.isEmpty()) {
+            return barred(piece, ofRope);
+        }
+        Length longest = longestRun(allowed);
+        if (fittingRuns(piece, allowed) == 0) {
+            return tooLong(piece, ofRope, longest);
+        }
+        return piece.isMatched() ? setUnplaced(piece) : usedUp(piece, allowed, loads);
+    }
+
+    private Unplanned barred(Piece piece, List<Reel> reels) {
+        List<Reason> reasons = reels.stream()
+                .flatMap(reel -> rules.against(piece, reel).stream())
+                .toList();
+        String all = String.join(
+                "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
+        return say(piece, reasons.get(0).rule(), all, "release one of these reels, or " + receive(piece));
+    }
+
+    private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {
+        List<String> barred = new ArrayList<>();
+        for (Reel reel : ofRope) {
+            boolean holds = fittingRuns(piece, List.of(reel)) > 0;
+            if (holds) {
+                rules.against(piece, reel).ifPresent(reason -> barred.add(reason.sentence()));
+            }
+        }
+        String sentence = "it takes " + Words.of(piece.cut()) + " and the longest sound run it may use is "
+                + Words.of(longest) + (barred.isEmpty() ? "" : "; " + String.join("; ", barred));
+        return say(piece, Rule.FITS_THE_RUN, sentence, receive(piece));
+    }
+
+    private Unplanned setUnplaced(Piece piece) {
+        boolean oneReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
+        List<Piece> set = problem.pieces().stream()
+                .filter(other -> other.matching().set().equals(piece.matching().set()))
+                .toList();
+        Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
+        String sentence = "set " + piece.matching().set() + " (" + set.size() + " pieces, " + Words.of(wanted)
+                + ") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work";
+        return say(
+                piece,
+                oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
+                sentence,
+                "receive " + Words.of(wanted) + " of " + piece.orderedRope() + " in one "
+                        + (oneReel ? "length" : "lot"));
+    }
+
+    private Unplanned usedUp(Piece piece, List<Reel> allowed, Map<String, RunLoad[]> loads) {
+        Length most = Length.ZERO;
+        for (Reel reel : allowed) {
+            RunLoad[] load = loads.get(reel.id());
+            for (Run run : prices.draw(reel.id()).runs()) {
+                Length left = load == null
+                        ? run.length()
+                        : load[run.index() - 1].leftOf(
+                                run.length(), prices.draw(reel.id()).loss());
+                most = Length.max(most, left);
+            }
+        }
+        String sentence = "the reels it may use are taken up by other work: it takes " + Words.of(piece.cut())
+                + " and at most " + Words.of(most) + " is left in one run";
+        return say(piece, Rule.PLANNED, sentence, receive(piece) + ", or put off other work in " + piece.orderedRope());
+    }
+
+    private long fittingRuns(Piece piece, List<Reel> reels) {
+        return reels.stream()
+                .flatMap(reel -> reel.runs().stream()
+                        .filter(run -> rules.fits(piece, reel, run).isEmpty()))
+                .count();
+    }
+
+    private static Length longestRun(List<Reel> reels) {
+        return reels.stream()
+                .flatMap(reel -> reel.runs().stream())
+                .map(Run::length)
+                .max(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+    }
+
+    private static String receive(Piece piece) {
+        return "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
+                + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate");
+    }
+
+    private static Unplanned say(Piece piece, Rule rule, String sentence, String help) {
+        return new Unplanned(piece.id(), new Reason(rule, piece.id() + ": " + sentence), help);
+    }
+}
