@@ -1,0 +1,97 @@
+package bitterend.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How money is read and printed in the shop's one currency: {@code 12.50 EUR}; by length {@code 1.85 EUR/m},
+ * {@code 62 EUR/100 ft}. The code may be left out when reading; another code is refused.
+ *
+ * @param currency three capital letters
+ * @param minorDigits digits behind the point: 2 for cents, 0 where there is no smaller coin
+ */
+public record MoneyText(String currency, int minorDigits) {
+    private static final BigDecimal MOST_MINOR = new BigDecimal("1000000000000");
+    private static final Pattern BY_LENGTH =
+            Pattern.compile("(?<code>[^/ ]*) ?/ ?(?<count>[0-9]{0,4}) ?(?<unit>\\p{L}+)");
+
+    public MoneyText {
+        if (!currency.matches("[A-Z]{3}") || minorDigits < 0 || minorDigits > 4) {
+            throw new IllegalArgumentException("currency " + currency + " with " + minorDigits + " minor digits");
+        }
+    }
+
+    /** An amount of money; negative with a leading minus. Finer than the smallest coin is refused. */
+    public Parsed<Money> parse(String text) {
+        String stripped = text.strip();
+        boolean negative = stripped.startsWith("-");
+        return Amount.one(negative ? stripped.substring(1) : stripped, expected())
+                .then(amount -> isOurs(amount.unit()) ? minor(amount.number()) : Parsed.refused(expected()))
+                .then(minor -> minor.stripTrailingZeros().scale() > 0
+                        ? Parsed.refused(expected() + ", with at most " + minorDigits + " digits behind the point")
+                        : Parsed.of(new Money(negative ? -minor.longValueExact() : minor.longValueExact())));
+    }
+
+    /** A price by length, to the nearest 1/1000 minor unit per metre. */
+    public Parsed<UnitPrice> parseByLength(String text) {
+        return Amount.one(text, expectedByLength()).then(this::byLength);
+    }
+
+    /** {@code 12.50 EUR}, exact. */
+    public String print(Money money) {
+        return BigDecimal.valueOf(money.minor(), minorDigits).toPlainString() + " " + currency;
+    }
+
+    /** Rounded to the smallest coin for people. */
+    public String print(Cost cost) {
+        return print(cost.rounded());
+    }
+
+    /** {@code 12.50125 EUR}: every thousandth of a minor unit, without trailing zeros. */
+    public String exact(Cost cost) {
+        return LengthText.plain(BigDecimal.valueOf(cost.millis(), minorDigits + 3)) + " " + currency;
+    }
+
+    /** {@code 1.85 EUR/m}: exact. */
+    public String exact(UnitPrice price) {
+        return LengthText.plain(BigDecimal.valueOf(price.millisPerMetre(), minorDigits + 3)) + " " + currency + "/m";
+    }
+
+    private Parsed<UnitPrice> byLength(Amount amount) {
+        Matcher parts = BY_LENGTH.matcher(amount.unit());
+        if (!parts.matches() || !isOurs(parts.group("code"))) {
+            return Parsed.refused(expectedByLength());
+        }
+        Optional<LengthUnit> unit = LengthUnit.of(parts.group("unit"));
+        BigDecimal count = parts.group("count").isEmpty() ? BigDecimal.ONE : new BigDecimal(parts.group("count"));
+        if (unit.isEmpty() || count.signum() == 0) {
+            return Parsed.refused(expectedByLength());
+        }
+        BigDecimal metres = unit.get().times(count).movePointLeft(3);
+        return minor(amount.number())
+                .map(minor -> new UnitPrice(minor.movePointRight(3)
+                        .divide(metres, 0, RoundingMode.HALF_UP)
+                        .longValueExact()));
+    }
+
+    private Parsed<BigDecimal> minor(BigDecimal number) {
+        BigDecimal minor = number.movePointRight(minorDigits);
+        return minor.compareTo(MOST_MINOR) > 0 ? Parsed.refused("a smaller amount of money") : Parsed.of(minor);
+    }
+
+    private boolean isOurs(String unit) {
+        return unit.isEmpty() || unit.equals(currency.toLowerCase(Locale.ROOT));
+    }
+
+    private String expected() {
+        return "an amount of money such as " + print(new Money(1250));
+    }
+
+    private String expectedByLength() {
+        return "a price by length such as 1.85 " + currency + "/m or 62 " + currency + "/100 ft";
+    }
+}
