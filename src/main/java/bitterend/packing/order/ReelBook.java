@@ -111,7 +111,7 @@ final class ReelBook {
             Run run = runs.get(draw.run() - 1);
             Length pieces = draw.cuts().stream().map(Cut::length).reduce(Length.ZERO, Length::plus);
             Length loss = run.length().minus(pieces).minus(draw.left());
-            boolean last = draw == draws.get(draws.size() - 1);
+            boolean last = draw.run() == draws.size();
             book = book.plus(new LengthBook(
                     Length.ZERO,
                     pieces,
