@@ -1,0 +1,104 @@
+package bitterend.shops;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.packing.RunId;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The hard rules of a shop, looked up plainly. */
+final class Bench {
+    private final PackingProblem problem;
+    private final Map<String, Reel> reels = new TreeMap<>();
+    private final Map<String, String> pinned = new HashMap<>();
+    private final Map<RunId, Run> runs = new TreeMap<>();
+
+    Bench(PackingProblem problem) {
+        this.problem = problem;
+        for (Reel reel : problem.reels()) {
+            reels.put(reel.id(), reel);
+            for (Run run : reel.runs()) {
+                runs.put(new RunId(reel.id(), run.index()), run);
+            }
+        }
+        for (Pin pin : problem.pins()) {
+            pinned.put(pin.piece(), pin.reel());
+        }
+    }
+
+    List<RunId> runs() {
+        return List.copyOf(runs.keySet());
+    }
+
+    Reel reel(String id) {
+        Reel reel = reels.get(id);
+        if (reel == null) {
+            throw new IllegalArgumentException("no reel " + id);
+        }
+        return reel;
+    }
+
+    /** What a piece takes up on a run, its share of the cut losses included; see {@link #room}. */
+    long need(Piece piece, RunId at) {
+        Reel reel = reel(at.reel());
+        return piece.lengthOn(reel.rope()).orElseThrow().mm()
+                + problem.ropeOn(reel).cutting().loss().mm();
+    }
+
+    /** What the pieces of a run may take up together: the last one needs no cut loss. */
+    long room(RunId at) {
+        Run run = runs.get(at);
+        if (run == null) {
+            throw new IllegalArgumentException("no run " + at);
+        }
+        return run.length().mm()
+                + problem.ropeOn(reel(at.reel())).cutting().loss().mm();
+    }
+
+    /** Whether the rules that look at one piece and one reel let them meet. */
+    boolean allows(Piece piece, Reel reel) {
+        boolean own = reel.custody().isCustomersOwn();
+        boolean kept = own || reel.custody().state() == Reel.State.RESERVED;
+        return piece.lengthOn(reel.rope()).isPresent()
+                && reel.custody().state() != Reel.State.ON_HOLD
+                && own == piece.ownRope()
+                && (!kept || reel.custody().order().equals(piece.order()))
+                && (piece.certificate().isEmpty()
+                        || piece.certificate().equals(reel.papers().certificate()))
+                && !problem.day().isAfter(reel.papers().useBy())
+                && pinned.getOrDefault(piece.id(), reel.id()).equals(reel.id());
+    }
+
+    /** Whether every matched set is planned whole, off one lot or one reel, or not at all. */
+    boolean keepsSets(Packing packing) {
+        Map<String, Set<String>> sources = new HashMap<>();
+        for (Piece piece : problem.pieces()) {
+            if (piece.isMatched()) {
+                String source = packing.placeOf(piece.id())
+                        .map(at -> source(piece.matching().bond(), reel(at.reel())))
+                        .orElse("");
+                sources.computeIfAbsent(piece.matching().set(), set -> new HashSet<>())
+                        .add(source);
+            }
+        }
+        return sources.values().stream().allMatch(all -> all.size() == 1);
+    }
+
+    private static String source(Bond bond, Reel reel) {
+        return bond == Bond.ONE_REEL ? reel.id() : reel.rope() + " " + lot(reel);
+    }
+
+    /** The lot of a reel; a reel whose lot is not known is a lot by itself. */
+    static String lot(Reel reel) {
+        return reel.lot().isEmpty() ? "of reel " + reel.id() : "lot " + reel.lot();
+    }
+}

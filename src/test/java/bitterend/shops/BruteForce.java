@@ -1,0 +1,76 @@
+package bitterend.shops;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.RunId;
+import bitterend.packing.Urgency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Tries every way to cut a tiny shop: the least weight left unplanned, and then the least cost. */
+public final class BruteForce {
+    private final PackingProblem problem;
+    private final Bench bench;
+    private final List<RunId> runs;
+    private final Map<RunId, Long> used = new HashMap<>();
+    private final Map<String, RunId> places = new HashMap<>();
+    private Best best = new Best(Long.MAX_VALUE, new Cost(Long.MAX_VALUE), Packing.EMPTY);
+
+    private BruteForce(PackingProblem problem) {
+        this.problem = problem;
+        bench = new Bench(problem);
+        runs = bench.runs();
+    }
+
+    /**
+     * A best packing.
+     *
+     * @param unplannedWeight weight of the pieces left unplanned
+     * @param cost its true price
+     * @param packing one of the packings that reach both
+     */
+    public record Best(long unplannedWeight, Cost cost, Packing packing) {}
+
+    /** The optimum; for shops of {@link ShopSize#TINY}. */
+    public static Best best(PackingProblem problem) {
+        BruteForce force = new BruteForce(problem);
+        force.place(0, 0);
+        return force.best;
+    }
+
+    private void place(int next, long unplanned) {
+        if (unplanned > best.unplannedWeight()) {
+            return;
+        }
+        if (next == problem.pieces().size()) {
+            weigh(unplanned);
+            return;
+        }
+        Piece piece = problem.pieces().get(next);
+        for (RunId at : runs) {
+            if (bench.allows(piece, bench.reel(at.reel()))
+                    && used.getOrDefault(at, 0L) + bench.need(piece, at) <= bench.room(at)) {
+                used.merge(at, bench.need(piece, at), Long::sum);
+                places.put(piece.id(), at);
+                place(next + 1, unplanned);
+                places.remove(piece.id());
+                used.merge(at, -bench.need(piece, at), Long::sum);
+            }
+        }
+        place(next + 1, unplanned + Urgency.weight(piece, problem.day()));
+    }
+
+    private void weigh(long unplanned) {
+        Packing packing = new Packing(places);
+        if (!bench.keepsSets(packing)) {
+            return;
+        }
+        Cost cost = PlanWriter.cost(problem, packing);
+        if (unplanned < best.unplannedWeight() || cost.compareTo(best.cost()) < 0) {
+            best = new Best(unplanned, cost, packing);
+        }
+    }
+}
