@@ -1,0 +1,48 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The columns of a CSV file. Case, hyphens and underscores in a header do not matter; their order neither.
+ *
+ * @param required columns that must be there
+ * @param optional columns that may be there
+ */
+record CsvColumns(List<String> required, List<String> optional) {
+    CsvColumns {
+        required = List.copyOf(required);
+        optional = List.copyOf(optional);
+    }
+
+    /** The names of the columns as the header row gives them; every problem is told. */
+    List<String> named(String file, List<String> header, Findings findings) {
+        List<String> names = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (String cell : header) {
+            String name = Readings.plain(cell);
+            if (!required.contains(name) && !optional.contains(name)) {
+                findings.add(Finding.error(file, "row 1", cell, cell, "a column of this file: " + all()));
+            } else if (!seen.add(name)) {
+                findings.add(Finding.error(file, "row 1", name, cell, "every column once"));
+            }
+            names.add(name);
+        }
+        for (String name : required) {
+            if (!seen.contains(name)) {
+                findings.add(Finding.error(file, "row 1", name, "", "a column of this name"));
+            }
+        }
+        return names;
+    }
+
+    private String all() {
+        List<String> names = new ArrayList<>(required);
+        names.addAll(optional);
+        return String.join(", ", names);
+    }
+}

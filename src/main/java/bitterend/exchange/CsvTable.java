@@ -1,0 +1,124 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A CSV file as rows of named fields. Cells are separated by commas, semicolons or tabs, whichever the header row uses
+ * alone. The header is row 1, as in a spreadsheet; blank rows count and are passed over.
+ */
+final class CsvTable {
+    private static final CsvMapper CSV =
+            CsvMapper.csvBuilder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
+    private static final ObjectReader ROWS = CSV.readerForListOf(String.class);
+
+    private final InputFile file;
+    private final CsvColumns columns;
+    private final Findings findings;
+
+    CsvTable(InputFile file, CsvColumns columns, Findings findings) {
+        this.file = file;
+        this.columns = columns;
+        this.findings = findings;
+    }
+
+    /** The rows below the header; none when the header cannot be used. */
+    List<Fields> rows() {
+        List<List<String>> cells = cells();
+        if (cells.isEmpty()) {
+            return List.of();
+        }
+        int before = findings.size();
+        List<String> names = columns.named(file.name(), cells.get(0), findings);
+        if (findings.size() > before) {
+            return List.of();
+        }
+        List<Fields> rows = new ArrayList<>();
+        for (int row = 1; row < cells.size(); row++) {
+            if (!isBlank(cells.get(row))) {
+                addRow(rows, row + 1, names, cells.get(row));
+            }
+        }
+        return rows;
+    }
+
+    private void addRow(List<Fields> rows, int number, List<String> names, List<String> cells) {
+        String place = "row " + number;
+        if (cells.size() != names.size()) {
+            findings.add(Finding.error(
+                    file.name(),
+                    place,
+                    "",
+                    cells.size() + " cells",
+                    names.size() + " cells, as many as the header has"));
+            return;
+        }
+        Map<String, String> texts = new HashMap<>();
+        for (int column = 0; column < names.size(); column++) {
+            texts.put(names.get(column), cells.get(column));
+        }
+        rows.add(new Fields(file.name(), place, texts, findings));
+    }
+
+    /** Every row cut into cells, up to the first that cannot be. */
+    private List<List<String>> cells() {
+        List<List<String>> rows = new ArrayList<>();
+        String header = file.text().lines().findFirst().orElse("");
+        if (header.isBlank()) {
+            findings.add(Finding.error(file.name(), "row 1", "", "", "a header row with the names of the columns"));
+            return rows;
+        }
+        char separator = separator(header);
+        if (separator == 0) {
+            findings.add(Finding.error(
+                    file.name(), "row 1", "", header, "one separator in the header row: commas, semicolons or tabs"));
+            return rows;
+        }
+        ObjectReader reader = ROWS.with(CsvSchema.emptySchema().withColumnSeparator(separator));
+        try (MappingIterator<List<String>> all = reader.readValues(file.text())) {
+            while (all.hasNextValue()) {
+                rows.add(all.nextValue());
+            }
+        } catch (JsonProcessingException badQuoting) {
+            findings.add(Finding.error(
+                    file.name(),
+                    "row " + (rows.size() + 1),
+                    "",
+                    "a quote that does not pair",
+                    "quotes around a whole cell, and two for a quote inside it; the rows below were not read"));
+        } catch (IOException impossible) {
+            throw new IllegalStateException("reading from memory", impossible);
+        }
+        return rows;
+    }
+
+    /** The one separator the header uses; comma for a single column; 0 when it mixes them. */
+    private static char separator(String header) {
+        String outside = header.replaceAll("\"[^\"]*\"", "");
+        char found = 0;
+        for (char candidate : new char[] {',', ';', '\t'}) {
+            if (outside.indexOf(candidate) >= 0) {
+                if (found != 0) {
+                    return 0;
+                }
+                found = candidate;
+            }
+        }
+        return found == 0 ? ',' : found;
+    }
+
+    private static boolean isBlank(List<String> cells) {
+        return cells.stream().allMatch(String::isBlank);
+    }
+}

@@ -1,0 +1,92 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import bitterend.measure.Parsed;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The named fields of one row of a CSV file or one object of a JSON file. Whatever cannot be read is told to the findings,
+ * located, and a placeholder stands in for it, so that the other fields are looked at too; {@link #sound()} then says that
+ * the whole must not be used.
+ */
+final class Fields {
+    private final String file;
+    private final String place;
+    private final Map<String, String> texts;
+    private final Findings findings;
+    private boolean sound = true;
+
+    /**
+     * The fields of one place.
+     *
+     * @param file name of the file
+     * @param place {@code row 12} or a JSON pointer
+     * @param texts what stands in each field, as typed
+     * @param findings where problems are told
+     */
+    Fields(String file, String place, Map<String, String> texts, Findings findings) {
+        this.file = file;
+        this.place = place;
+        this.texts = texts;
+        this.findings = findings;
+    }
+
+    String file() {
+        return file;
+    }
+
+    String place() {
+        return place;
+    }
+
+    /** Whether every field asked for so far could be used. */
+    boolean sound() {
+        return sound;
+    }
+
+    /** What stands in a field, stripped; nothing when it is blank or not there. */
+    Optional<String> text(String name) {
+        String text = texts.get(name);
+        return text == null || text.isBlank() ? Optional.empty() : Optional.of(text.strip());
+    }
+
+    /** A field that must be filled. */
+    <T> T require(String name, Reading<T> reading, T placeholder) {
+        Optional<String> text = text(name);
+        if (text.isPresent()) {
+            return read(name, text.get(), reading, placeholder);
+        }
+        error(name, expectedBy(reading));
+        return placeholder;
+    }
+
+    /** What a reading asks for, as it would tell a mark that means nothing. */
+    private static <T> String expectedBy(Reading<T> reading) {
+        return reading.read("?").refusal().orElse("some text");
+    }
+
+    /** A field that may be blank. */
+    <T> T optional(String name, Reading<T> reading, T whenBlank) {
+        Optional<String> text = text(name);
+        return text.isPresent() ? read(name, text.get(), reading, whenBlank) : whenBlank;
+    }
+
+    private <T> T read(String name, String text, Reading<T> reading, T placeholder) {
+        Parsed<T> parsed = reading.read(text);
+        parsed.refusal().ifPresent(expected -> error(name, expected));
+        return parsed.value().orElse(placeholder);
+    }
+
+    /** Tells what is wrong with a field and that the whole must not be used. */
+    void error(String name, String expected) {
+        sound = false;
+        findings.add(Finding.error(file, place, name, text(name).orElse(""), expected));
+    }
+
+    /** Tells what the reader should know about a field that is used as it stands. */
+    void warning(String name, String expected) {
+        findings.add(Finding.warning(file, place, name, text(name).orElse(""), expected));
+    }
+}

@@ -1,0 +1,63 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Optional;
+
+/** Opens JSON files: strict, no member twice, nothing behind the end, numbers kept as written. */
+final class JsonDocument {
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .enable(DeserializationFeature.USE_BIG_INTEGER_FOR_INTS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+
+    private JsonDocument() {}
+
+    /** The outermost object of a file of the given format, such as {@code bitterend/ropes/1}. */
+    static Optional<JsonObject> open(InputFile file, String format, Findings findings) {
+        JsonNode root;
+        try {
+            root = JSON.readTree(file.text());
+        } catch (JsonProcessingException malformed) {
+            findings.add(malformed(file, malformed));
+            return Optional.empty();
+        }
+        if (root == null || !root.isObject()) {
+            findings.add(Finding.error(file.name(), "", "", "", "one JSON object, in { and }"));
+            return Optional.empty();
+        }
+        JsonObject object = new JsonObject(file.name(), "", root, findings);
+        String found = object.fields().text("format").orElse("");
+        if (!found.equals(format)) {
+            object.fields().error("format", '"' + format + '"');
+            return Optional.empty();
+        }
+        return Optional.of(object);
+    }
+
+    private static Finding malformed(InputFile file, JsonProcessingException malformed) {
+        int line = malformed.getLocation() == null ? 1 : malformed.getLocation().getLineNr();
+        String found = file.text()
+                .lines()
+                .skip(Math.max(0, line - 1L))
+                .findFirst()
+                .orElse("")
+                .strip();
+        String why = malformed.getOriginalMessage().lines().findFirst().orElse("");
+        return Finding.error(
+                file.name(),
+                "line " + line,
+                "",
+                found.length() > 60 ? found.substring(0, 60) + "..." : found,
+                "well-formed JSON (" + why + ")");
+    }
+}

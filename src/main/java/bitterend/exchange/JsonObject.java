@@ -1,0 +1,113 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One object of a JSON file: its plain members as {@link Fields}, its inner objects by name. */
+final class JsonObject {
+    private final String file;
+    private final String pointer;
+    private final JsonNode node;
+    private final Findings findings;
+    private final Fields fields;
+
+    JsonObject(String file, String pointer, JsonNode node, Findings findings) {
+        this.file = file;
+        this.pointer = pointer;
+        this.node = node;
+        this.findings = findings;
+        this.fields = new Fields(file, pointer, plainMembers(node), findings);
+    }
+
+    /** Members that are texts, numbers, true or false; numbers as they are written. */
+    Fields fields() {
+        return fields;
+    }
+
+    /** Whether there is a member of this name. */
+    boolean has(String name) {
+        return node.hasNonNull(name);
+    }
+
+    /** An object inside this one; an empty one where there is none. */
+    JsonObject object(String name) {
+        JsonNode inner = node.path(name);
+        if (!inner.isMissingNode() && !inner.isObject()) {
+            fields.error(name, "an object, in { and }");
+        }
+        return new JsonObject(file, pointer + "/" + escaped(name), inner, findings);
+    }
+
+    /** The objects of a list inside this one; none where there is no list. */
+    List<JsonObject> objects(String name) {
+        List<JsonObject> objects = new ArrayList<>();
+        JsonNode list = node.path(name);
+        if (!list.isMissingNode() && !list.isArray()) {
+            fields.error(name, "a list, in [ and ]");
+        }
+        for (int i = 0; i < list.size() && list.isArray(); i++) {
+            String inner = pointer + "/" + escaped(name) + "/" + i;
+            if (list.get(i).isObject()) {
+                objects.add(new JsonObject(file, inner, list.get(i), findings));
+            } else {
+                findings.add(Finding.error(file, inner, "", list.get(i).asText(), "an object, in { and }"));
+            }
+        }
+        return objects;
+    }
+
+    /** The texts of a list inside this one. */
+    List<String> texts(String name) {
+        List<String> texts = new ArrayList<>();
+        JsonNode list = node.path(name);
+        if (!list.isMissingNode() && !list.isArray()) {
+            fields.error(name, "a list, in [ and ]");
+        }
+        for (int i = 0; i < list.size() && list.isArray(); i++) {
+            if (list.get(i).isValueNode()) {
+                texts.add(list.get(i).asText().strip());
+            } else {
+                findings.add(Finding.error(file, pointer + "/" + escaped(name) + "/" + i, "", "", "a text"));
+            }
+        }
+        return texts;
+    }
+
+    /** Names of all members, in the order of the file. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    /** Tells every member that is not one of these. */
+    void allowOnly(String... known) {
+        Set<String> allowed = Set.of(known);
+        for (String name : names()) {
+            if (!allowed.contains(name)) {
+                findings.add(
+                        Finding.error(file, pointer, name, name, "a member known here: " + String.join(", ", known)));
+            }
+        }
+    }
+
+    private static Map<String, String> plainMembers(JsonNode node) {
+        Map<String, String> texts = new HashMap<>();
+        for (Map.Entry<String, JsonNode> member : node.properties()) {
+            if (member.getValue().isValueNode() && !member.getValue().isNull()) {
+                texts.put(member.getKey(), member.getValue().asText());
+            }
+        }
+        return texts;
+    }
+
+    private static String escaped(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
+    }
+}

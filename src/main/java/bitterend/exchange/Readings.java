@@ -1,0 +1,119 @@
+package bitterend.exchange;
+
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Parsed;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** The ways in which fields of several files are understood. None depends on locale or time zone. */
+final class Readings {
+    private static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}");
+    private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
+    private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}]{1,200}");
+    private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
+    private static final Length LONGEST = Length.ofMetres(20_000);
+
+    private Readings() {}
+
+    /** The id of a rope, a reel, a product. */
+    static Parsed<String> id(String text) {
+        return matching(ID, text, "an id of at most 40 letters, digits, blanks and . _ # + / ( ) -");
+    }
+
+    /** The number of an order or a line: an id without a slash. */
+    static Parsed<String> orderId(String text) {
+        return matching(ORDER_ID, text, "an id of at most 40 letters, digits, blanks and . _ # + ( ) -");
+    }
+
+    /** Words for people, on one line. */
+    static Parsed<String> text(String text) {
+        return matching(TEXT, text, "at most 200 characters on one line");
+    }
+
+    private static Parsed<String> matching(Pattern pattern, String text, String expected) {
+        return pattern.matcher(text).matches() ? Parsed.of(text) : Parsed.refused(expected);
+    }
+
+    /** Something to cut: above nothing, rounded up. */
+    static Parsed<Length> wantedLength(String text) {
+        return LengthText.parse(text).then(Readings::positive);
+    }
+
+    /** Something that is there: above nothing, rounded down. */
+    static Parsed<Length> presentLength(String text) {
+        return LengthText.parseRoundedDown(text).then(Readings::positive);
+    }
+
+    /** An allowance or an uncertainty: not negative, rounded up. */
+    static Parsed<Length> allowance(String text) {
+        return LengthText.parse(text)
+                .then(length -> length.isNegative() || length.isLongerThan(LONGEST)
+                        ? Parsed.refused("a length from 0 to 20 km")
+                        : Parsed.of(length));
+    }
+
+    private static Parsed<Length> positive(Length length) {
+        return length.isPositive() && !length.isLongerThan(LONGEST)
+                ? Parsed.of(length)
+                : Parsed.refused("a length above 0 and of at most 20 km");
+    }
+
+    /** A day as {@code 2026-03-02}, between 1900 and 2199. */
+    static Parsed<LocalDate> day(String text) {
+        String expected = "a day such as 2026-03-02";
+        try {
+            LocalDate day = LocalDate.parse(text, DateTimeFormatter.ISO_LOCAL_DATE);
+            return day.getYear() >= 1900 && day.getYear() < 2200 ? Parsed.of(day) : Parsed.refused(expected);
+        } catch (DateTimeParseException notADay) {
+            return Parsed.refused(expected);
+        }
+    }
+
+    /** A whole number between two others, both included. */
+    static Reading<Integer> whole(int from, int to) {
+        String expected = "a whole number from " + from + " to " + to;
+        return text -> {
+            if (!WHOLE.matcher(text).matches()) {
+                return Parsed.refused(expected);
+            }
+            int number = Integer.parseInt(text);
+            return number >= from && number <= to ? Parsed.of(number) : Parsed.refused(expected);
+        };
+    }
+
+    /** {@code yes} or {@code no}. */
+    static Parsed<Boolean> yesOrNo(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "yes", "true" -> Parsed.of(true);
+            case "no", "false" -> Parsed.of(false);
+            default -> Parsed.refused("yes or no");
+        };
+    }
+
+    /** One of a few words; case, hyphens and underscores do not matter. */
+    static <T> Reading<T> word(T[] values, Function<T, String> word) {
+        Map<String, T> byWord = new TreeMap<>();
+        for (T value : values) {
+            byWord.put(plain(word.apply(value)), value);
+        }
+        String expected = "one of: " + Arrays.stream(values).map(word).collect(Collectors.joining(", "));
+        return text -> {
+            T value = byWord.get(plain(text));
+            return value == null ? Parsed.refused(expected) : Parsed.of(value);
+        };
+    }
+
+    /** A word with blanks for hyphens and underscores, in lower case. */
+    static String plain(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * The files of a shop folder, read with every problem located, and the documents written for people and programs. The only
+ * room that knows JSON and CSV libraries.
+ */
+@NullMarked
+package bitterend.exchange;
+
+import org.jspecify.annotations.NullMarked;
