@@ -1,0 +1,128 @@
+package bitterend.report;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.packing.Cut;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.report.Mark.Kind;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The marks of one reel in the order in which they pass the bench, from the working end. */
+final class CuttingTable {
+    private final Reel reel;
+    private final Length loss;
+    private final Map<String, Piece> pieces;
+    private final Map<String, String> beforeCut;
+    private final Length end;
+    private final List<Mark> marks = new ArrayList<>();
+
+    /**
+     * @param loss rope lost at each cut
+     * @param pieces by id
+     * @param beforeCut what to do before the cut, by piece id
+     */
+    static List<Mark> of(
+            Reel reel, ReelDraw draw, Length loss, Map<String, Piece> pieces, Map<String, String> beforeCut) {
+        CuttingTable table = new CuttingTable(reel, draw.leadTrim(), loss, pieces, beforeCut);
+        table.workingEnd(draw.leadTrim());
+        Length done = Length.ZERO;
+        for (RunDraw run : draw.runs()) {
+            table.flawBefore(run, done, draw.leadTrim());
+            run.cuts().forEach(cut -> table.cut(cut, run));
+            table.rest(run, draw);
+            done = run.to();
+        }
+        table.bitterEnd(draw);
+        return List.copyOf(table.marks);
+    }
+
+    private CuttingTable(
+            Reel reel, Length leadTrim, Length loss, Map<String, Piece> pieces, Map<String, String> beforeCut) {
+        this.reel = reel;
+        this.loss = loss;
+        this.pieces = pieces;
+        this.beforeCut = beforeCut;
+        this.end = reel.length().minus(leadTrim).minus(reel.contents().innerWraps());
+    }
+
+    private void workingEnd(Length leadTrim) {
+        if (leadTrim.isPositive()) {
+            add(Kind.LEAD_TRIM, Length.ZERO.minus(leadTrim), leadTrim, end.plus(leadTrim), "worn: cut off");
+        }
+        add(Kind.ZERO, Length.ZERO, Length.ZERO, end, "set the counter to zero");
+    }
+
+    private void flawBefore(RunDraw run, Length done, Length leadTrim) {
+        if (run.from().isLongerThan(done)) {
+            String what = reel.flaws().stream()
+                    .filter(flaw -> flaw.avoidFrom().minus(leadTrim).isShorterThan(run.from())
+                            && flaw.avoidTo().minus(leadTrim).isLongerThan(done))
+                    .map(Flaw::what)
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            add(Kind.FLAW, run.from(), run.from().minus(done), end.minus(run.from()), what);
+        }
+    }
+
+    private void cut(Cut cut, RunDraw run) {
+        Piece piece = pieces.get(cut.piece());
+        if (piece == null) {
+            throw new IllegalArgumentException("no piece " + cut.piece());
+        }
+        Length leftOfRun = Length.max(Length.ZERO, run.to().minus(cut.to()).minus(loss));
+        marks.add(new Mark(
+                Kind.CUT,
+                cut.to(),
+                cut.length(),
+                leftOfRun.plus(end.minus(run.to())),
+                cut.piece(),
+                piece.ends(),
+                beforeCut.getOrDefault(cut.piece(), "")));
+    }
+
+    private void rest(RunDraw run, ReelDraw draw) {
+        boolean last = run.equals(draw.runs().get(draw.runs().size() - 1));
+        Length behind = end.minus(run.to());
+        switch (run.rest()) {
+            case REMNANT -> add(Kind.KEPT, run.to(), run.left(), behind, "coil to the rack");
+            case SCRAP -> {
+                Length scrap = last ? run.left().plus(behind) : run.left();
+                if (scrap.isPositive()) {
+                    add(Kind.SCRAP, last ? end : run.to(), scrap, last ? Length.ZERO : behind, "too short to keep");
+                }
+            }
+            case ON_REEL -> add(
+                    Kind.STAYS,
+                    end.minus(draw.leftOnReel()),
+                    draw.leftOnReel(),
+                    draw.leftOnReel(),
+                    "stays on the reel");
+        }
+    }
+
+    private void bitterEnd(ReelDraw draw) {
+        boolean stays = draw.leftOnReel().isPositive();
+        if (stays && reel.contents().uncertainty().isPositive()) {
+            Length sure = end.minus(reel.contents().uncertainty());
+            add(
+                    Kind.COUNT_FIRST,
+                    sure,
+                    reel.contents().uncertainty(),
+                    reel.contents().uncertainty(),
+                    "do not cut past here");
+        }
+        if (reel.contents().innerWraps().isPositive()) {
+            add(Kind.INNER_WRAPS, end, reel.contents().innerWraps(), Length.ZERO, "do not use");
+        }
+    }
+
+    private void add(Kind kind, Length at, Length length, Length left, String words) {
+        marks.add(new Mark(kind, at, length, left, "", words, ""));
+    }
+}

@@ -1,0 +1,39 @@
+package bitterend.report;
+
+import bitterend.measure.Length;
+
+/**
+ * A length as a tape in feet and inches shows it.
+ *
+ * @param sixteenths whole sixteenths of an inch; may be negative
+ */
+record FeetAndInches(long sixteenths) {
+    private static final long PER_INCH = 16;
+    private static final long PER_FOOT = 12 * PER_INCH;
+
+    /** To the nearest sixteenth, 1.5875 mm; halves go up. */
+    static FeetAndInches nearest(Length length) {
+        // 16 / 25.4 = 80 / 127
+        return new FeetAndInches(Math.floorDiv(Math.addExact(Math.multiplyExact(length.mm(), 160L), 127L), 254L));
+    }
+
+    /** {@code 12' 0"}, {@code 3' 4 5/16"}, {@code 0' 0 1/2"}. */
+    @Override
+    public String toString() {
+        long size = Math.abs(sixteenths);
+        long inches = size % PER_FOOT / PER_INCH;
+        long rest = size % PER_INCH;
+        return (sixteenths < 0 ? "-" : "") + size / PER_FOOT + "' " + inches + (rest == 0 ? "" : " " + fraction(rest))
+                + "\"";
+    }
+
+    private static String fraction(long sixteenths) {
+        long numerator = sixteenths;
+        long denominator = PER_INCH;
+        while (numerator % 2 == 0) {
+            numerator /= 2;
+            denominator /= 2;
+        }
+        return numerator + "/" + denominator;
+    }
+}

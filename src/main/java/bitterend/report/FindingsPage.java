@@ -1,0 +1,29 @@
+package bitterend.report;
+
+import bitterend.finding.Finding;
+import java.util.List;
+
+/** Located problems, one a line, as the reader walks through the files. */
+public final class FindingsPage {
+    private final Ink ink;
+
+    public FindingsPage(Ink ink) {
+        this.ink = ink;
+    }
+
+    /** Every finding on its own line; errors strong, warnings in the colour of cautions. */
+    public String text(List<Finding> findings) {
+        StringBuilder page = new StringBuilder();
+        for (Finding finding : findings) {
+            String line = Wording.printable(finding.toString());
+            page.append(finding.isError() ? ink.strong(line) : ink.alert(line)).append('\n');
+        }
+        return page.toString();
+    }
+
+    /** {@code 2 errors, 1 warning}. */
+    public static String summary(List<Finding> findings) {
+        int errors = (int) findings.stream().filter(Finding::isError).count();
+        return PlanPage.count(errors, "error") + ", " + PlanPage.count(findings.size() - errors, "warning");
+    }
+}

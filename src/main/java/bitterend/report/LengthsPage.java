@@ -1,0 +1,117 @@
+package bitterend.report;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Rope;
+import bitterend.demand.Assembly;
+import bitterend.demand.Demanded;
+import bitterend.demand.Derivation;
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.report.TextTable.Column;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Cut lengths on a page: a list of every piece, or how the length of one order line came about. */
+public final class LengthsPage {
+    private final Figures figures;
+    private final Ink ink;
+
+    public LengthsPage(Figures figures, Ink ink) {
+        this.figures = figures;
+        this.ink = ink;
+    }
+
+    /** One row for each order line and cut length, on the rope as ordered. */
+    public String list(String shop, List<Piece> pieces) {
+        Page page = new Page(ink);
+        page.title("Cut lengths, " + shop);
+        TextTable table = new TextTable(
+                Column.words("order/line"),
+                Column.figure("pieces"),
+                Column.words("rope"),
+                Column.words("ends"),
+                Column.figure("finished\n" + figures.unit()),
+                Column.figure("cut length\n" + figures.unit()));
+        Map<Alike, Integer> rows = new LinkedHashMap<>();
+        pieces.forEach(piece -> rows.merge(Alike.of(piece), 1, Integer::sum));
+        rows.forEach((row, count) -> table.row(
+                row.line(),
+                Integer.toString(count),
+                row.rope(),
+                row.ends(),
+                figures.bare(row.finished()),
+                figures.bare(row.cut())));
+        page.table(table);
+        page.blank();
+        page.paragraph(0, "How a length came about: lengths SHOP ORDER/LINE.");
+        Cautions.write(page, List.of());
+        return page.toString();
+    }
+
+    /** The derivation of an order line on every rope it may be made of. */
+    public String derivation(Assembly assembly, Demanded demanded, Catalogue catalogue) {
+        Page page = new Page(ink);
+        Piece.Source source = assembly.ordered().source();
+        page.title("Order " + source.order() + ", line " + source.line() + customer(assembly));
+        for (Derivation derivation : demanded.derivations()) {
+            derivation(page, derivation, catalogue.rope(derivation.rope()));
+        }
+        Cautions.write(
+                page,
+                demanded.findings().stream()
+                        .filter(finding -> !finding.isError())
+                        .toList());
+        return page.toString();
+    }
+
+    private static String customer(Assembly assembly) {
+        String customer = assembly.ordered().customer();
+        return customer.isEmpty() ? "" : ", for " + customer;
+    }
+
+    private void derivation(Page page, Derivation derivation, Rope rope) {
+        List<String> pieces = derivation.pieces();
+        page.heading("Cut " + PlanPage.count(pieces.size(), "piece") + " of " + figures.length(derivation.cut())
+                + " from " + rope.name() + " (" + rope.id() + ")");
+        page.paragraph(0, PlanPage.count(pieces.size(), "piece") + ": " + named(pieces));
+        page.blank();
+        AlignedAmounts amounts = AlignedAmounts.of(derivation, figures);
+        TextTable table = new TextTable(
+                Column.words(""),
+                Column.figure(figures.fineUnit() + amounts.unitPadding()),
+                Column.words("worked out"),
+                Column.words("source"));
+        for (int i = 0; i < derivation.lines().size(); i++) {
+            Derivation.Line line = derivation.lines().get(i);
+            table.row(line.label(), amounts.line(i), line.formula(), source(line.provenance()));
+        }
+        table.row("", "-".repeat(amounts.width()), "", "");
+        table.row("cut length", amounts.sum(), "= " + figures.length(derivation.cut()), "");
+        page.table(table);
+    }
+
+    private static String named(List<String> pieces) {
+        return pieces.size() <= 4 ? String.join(", ", pieces) : pieces.get(0) + " to " + pieces.get(pieces.size() - 1);
+    }
+
+    static String source(Provenance provenance) {
+        String words = provenance.source().isEmpty()
+                ? provenance.grade().words()
+                : provenance.source() + " (" + provenance.grade().words() + ")";
+        return provenance.verified() ? words : words + ", unverified";
+    }
+
+    /** What pieces of one row have in common. */
+    private record Alike(String line, String rope, String ends, Length finished, Length cut) {
+        static Alike of(Piece piece) {
+            return new Alike(
+                    piece.order() + "/" + piece.source().line(),
+                    piece.orderedRope(),
+                    piece.ends(),
+                    piece.finished(),
+                    piece.cut());
+        }
+    }
+}

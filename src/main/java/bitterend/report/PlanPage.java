@@ -1,0 +1,61 @@
+package bitterend.report;
+
+import bitterend.packing.CutPlan;
+import bitterend.packing.ReelDraw;
+
+/** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
+public final class PlanPage {
+    private final Figures figures;
+    private final Ink ink;
+    private final Tape tape;
+
+    public PlanPage(Figures figures, Ink ink, Tape tape) {
+        this.figures = figures;
+        this.ink = ink;
+        this.tape = tape;
+    }
+
+    public String text(PlanView view) {
+        Page page = new Page(ink);
+        CutPlan plan = view.plan();
+        page.title("Cutting plan for " + plan.day() + ", " + view.shop());
+        page.paragraph(0, summary(view));
+        ReelBlock block = new ReelBlock(view, figures, tape);
+        for (ReelDraw draw : plan.draws()) {
+            block.write(page, draw);
+        }
+        new TotalsBlock(view, figures).write(page);
+        unplanned(page, view);
+        Cautions.write(page, view.notes());
+        return page.toString();
+    }
+
+    private static String summary(PlanView view) {
+        int planned = view.planned();
+        int wanted = view.problem().pieces().size();
+        int reels = view.plan().draws().size();
+        String all = planned == wanted ? "all " + count(wanted, "piece") : planned + " of " + count(wanted, "piece");
+        String short_ = planned == wanted ? "" : " " + (wanted - planned) + " could not be planned, see below.";
+        return "Planned: " + all + " off " + count(reels, "reel") + "." + short_;
+    }
+
+    private void unplanned(Page page, PlanView view) {
+        if (view.plan().unplanned().isEmpty()) {
+            return;
+        }
+        page.heading("Could not be planned");
+        ShortWork.of(view).forEach((work, ids) -> {
+            page.paragraph(0, String.join(", ", ids) + (ids.size() == 1 ? ": " : ": each ") + what(work));
+            page.paragraph(2, "Why: " + work.why() + ".");
+            page.paragraph(2, "What would help: " + work.help() + ".");
+        });
+    }
+
+    private String what(ShortWork work) {
+        return figures.length(work.cut()) + " of " + work.rope();
+    }
+
+    static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+}

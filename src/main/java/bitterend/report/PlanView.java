@@ -1,0 +1,64 @@
+package bitterend.report;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.finding.Finding;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.CutPlan;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.ReelDraw;
+import bitterend.stock.Reel;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * A plan and what a reader must know to follow it.
+ *
+ * @param shop name of the shop
+ * @param problem the question
+ * @param plan the answer
+ * @param beforeCut what to do at the mark before each cut, by piece id; may lack pieces
+ * @param notes warnings about the work, such as first articles to measure
+ */
+public record PlanView(
+        String shop, PackingProblem problem, CutPlan plan, Map<String, String> beforeCut, List<Finding> notes) {
+    public PlanView {
+        beforeCut = Collections.unmodifiableMap(new TreeMap<>(beforeCut));
+        notes = List.copyOf(notes);
+    }
+
+    Map<String, Piece> pieces() {
+        return problem.pieces().stream().collect(Collectors.toMap(Piece::id, Function.identity()));
+    }
+
+    Reel reel(ReelDraw draw) {
+        return problem.reels().stream()
+                .filter(reel -> reel.id().equals(draw.reel()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no reel " + draw.reel()));
+    }
+
+    Rope rope(ReelDraw draw) {
+        return problem.ropeOn(reel(draw));
+    }
+
+    List<Mark> marks(ReelDraw draw) {
+        return CuttingTable.of(reel(draw), draw, rope(draw).cutting().loss(), pieces(), beforeCut);
+    }
+
+    /** What a length off this reel would cost to buy again; nothing when the rope is a customer's own. */
+    Cost worth(ReelDraw draw, Length length) {
+        return reel(draw).custody().isCustomersOwn()
+                ? Cost.ZERO
+                : rope(draw).price().of(length);
+    }
+
+    int planned() {
+        return plan.draws().stream().mapToInt(draw -> draw.cuts().size()).sum();
+    }
+}

@@ -1,0 +1,41 @@
+package bitterend.report;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.packing.Unplanned;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Work that could not be planned, alike pieces together.
+ *
+ * @param rope the rope as ordered
+ * @param cut cut length of each piece
+ * @param why the reason, without the name of the piece
+ * @param help what would help
+ */
+record ShortWork(String rope, Length cut, String why, String help) {
+
+    /** The ids of the pieces that lack the same for the same reason, in the order of the plan. */
+    static Map<ShortWork, List<String>> of(PlanView view) {
+        Map<String, Piece> pieces = view.pieces();
+        Map<ShortWork, List<String>> alike = new LinkedHashMap<>();
+        for (Unplanned unplanned : view.plan().unplanned()) {
+            Piece piece = pieces.get(unplanned.piece());
+            if (piece == null) {
+                throw new IllegalArgumentException("no piece " + unplanned.piece());
+            }
+            ShortWork work = new ShortWork(piece.orderedRope(), piece.cut(), reason(unplanned), unplanned.help());
+            alike.computeIfAbsent(work, key -> new ArrayList<>()).add(unplanned.piece());
+        }
+        return alike;
+    }
+
+    private static String reason(Unplanned unplanned) {
+        String sentence = unplanned.reason().sentence();
+        String named = unplanned.piece() + ": ";
+        return sentence.startsWith(named) ? sentence.substring(named.length()) : sentence;
+    }
+}

@@ -1,0 +1,134 @@
+package bitterend.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** A table that never grows wider than its page: figures keep their width, words share what is left and wrap. */
+final class TextTable {
+    private static final int GAP = 2;
+
+    private final List<Column> columns;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    TextTable(Column... columns) {
+        this.columns = List.of(columns);
+    }
+
+    /** How a column is set. */
+    enum Kind {
+        /** To the right, one line. */
+        FIGURE,
+        /** To the left, wrapped. */
+        WORDS,
+        /** As drawn; when a row takes more lines, the last line of a cell of several is repeated. */
+        DRAWING
+    }
+
+    record Column(String title, Kind kind) {
+        static Column figure(String title) {
+            return new Column(title, Kind.FIGURE);
+        }
+
+        static Column words(String title) {
+            return new Column(title, Kind.WORDS);
+        }
+
+        static Column drawing(String title) {
+            return new Column(title, Kind.DRAWING);
+        }
+    }
+
+    /** One row; a line feed inside a cell begins a new line of that cell. */
+    void row(String... cells) {
+        if (cells.length != columns.size()) {
+            throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
+        }
+        rows.add(List.of(cells));
+    }
+
+    List<String> lines(int pageWidth) {
+        int[] widths = widths(pageWidth);
+        List<String> lines = new ArrayList<>();
+        List<String> titles = columns.stream().map(Column::title).toList();
+        if (titles.stream().anyMatch(title -> !title.isEmpty())) {
+            lines.addAll(rowLines(titles, widths, true));
+        }
+        rows.forEach(row -> lines.addAll(rowLines(row, widths, false)));
+        return lines;
+    }
+
+    private List<String> rowLines(List<String> row, int[] widths, boolean title) {
+        List<List<String>> cells = IntStream.range(0, columns.size())
+                .mapToObj(i -> cellLines(row.get(i), columns.get(i).kind(), widths[i]))
+                .toList();
+        int height = cells.stream().mapToInt(List::size).max().orElse(1);
+        List<String> lines = new ArrayList<>();
+        for (int y = 0; y < height; y++) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i < widths.length; i++) {
+                // Titles of more lines stand on the bottom line, next to what they name.
+                int from = title ? y - (height - cells.get(i).size()) : y;
+                line.append(i == 0 ? "" : " ".repeat(GAP)).append(cell(i, cells.get(i), from, widths[i]));
+            }
+            lines.add(line.toString().stripTrailing());
+        }
+        return lines;
+    }
+
+    private String cell(int column, List<String> lines, int y, int width) {
+        Kind kind = columns.get(column).kind();
+        boolean inside = y >= 0 && y < lines.size();
+        boolean runsOn = kind == Kind.DRAWING && y >= 0 && lines.size() > 1;
+        String text = inside ? lines.get(y) : runsOn ? lines.get(lines.size() - 1) : "";
+        return kind == Kind.FIGURE ? Wording.right(text, width) : Wording.left(text, width);
+    }
+
+    private static List<String> cellLines(String cell, Kind kind, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String part : cell.split("\n", -1)) {
+            lines.addAll(kind == Kind.WORDS ? Wording.wrapped(part, width) : List.of(part));
+        }
+        return lines;
+    }
+
+    private int[] widths(int pageWidth) {
+        int[] widths = new int[columns.size()];
+        int room = pageWidth - GAP * (columns.size() - 1);
+        List<Integer> words = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = natural(i);
+            if (columns.get(i).kind() == Kind.WORDS) {
+                words.add(i);
+            } else {
+                room -= widths[i];
+            }
+        }
+        share(widths, words, room);
+        return widths;
+    }
+
+    /** Narrow columns of words keep what they need; the wide ones share the rest alike. */
+    private static void share(int[] widths, List<Integer> words, int room) {
+        List<Integer> byWidth = words.stream()
+                .sorted((a, b) -> Integer.compare(widths[a], widths[b]))
+                .toList();
+        int left = room;
+        for (int k = 0; k < byWidth.size(); k++) {
+            int i = byWidth.get(k);
+            widths[i] = Math.max(1, Math.min(widths[i], left / (byWidth.size() - k)));
+            left -= widths[i];
+        }
+    }
+
+    private int natural(int column) {
+        int title = widest(columns.get(column).title());
+        return Math.max(
+                title,
+                rows.stream().mapToInt(row -> widest(row.get(column))).max().orElse(0));
+    }
+
+    private static int widest(String cell) {
+        return cell.lines().mapToInt(Wording::width).max().orElse(0);
+    }
+}

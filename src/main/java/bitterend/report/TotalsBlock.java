@@ -1,0 +1,114 @@
+package bitterend.report;
+
+import bitterend.catalogue.Rope;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
+import bitterend.packing.ReelDraw;
+import bitterend.report.TextTable.Column;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** Where the rope goes in length, per cent and money, then what the plan costs and what is proven of it. */
+final class TotalsBlock {
+    private final PlanView view;
+    private final Figures figures;
+
+    TotalsBlock(PlanView view, Figures figures) {
+        this.view = view;
+        this.figures = figures;
+    }
+
+    void write(Page page) {
+        CutPlan plan = view.plan();
+        page.heading("Where the rope goes");
+        page.table(whereItGoes(plan.book()));
+        page.blank();
+        page.table(byRope());
+        page.heading("What it costs");
+        page.paragraph(
+                0,
+                "This plan costs " + figures.money(plan.cost())
+                        + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
+                        + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + ".");
+        new ProofBlock(view, figures).write(page);
+    }
+
+    private TextTable whereItGoes(LengthBook book) {
+        TextTable table = new TextTable(
+                Column.words(""),
+                Column.figure("length\n" + figures.unit()),
+                Column.figure("of the rope\ndrawn, %"),
+                Column.figure("worth\n" + figures.currency().currency()));
+        part(table, "in pieces", book, LengthBook::pieces);
+        part(table, "cut loss", book, LengthBook::cutLoss);
+        part(table, "lead trim", book, LengthBook::leadTrim);
+        part(table, "flaws cut out", book, LengthBook::flaws);
+        part(table, "scrap", book, LengthBook::scrap);
+        part(table, "drawn in all", book, LengthBook::drawn);
+        part(table, "of that, waste", book, LengthBook::waste);
+        beside(table, "kept as remnants", book, LengthBook::kept);
+        beside(table, "left on these reels", book, LengthBook::left);
+        beside(table, "inner wraps", book, LengthBook::innerWraps);
+        beside(table, "on these reels before", book, LengthBook::before);
+        return table;
+    }
+
+    private void part(TextTable table, String name, LengthBook book, Function<LengthBook, Length> part) {
+        table.row(
+                name,
+                figures.bare(part.apply(book)),
+                figures.percent(part.apply(book).mm(), book.drawn().mm(), 2),
+                figures.bare(worth(part).rounded()));
+    }
+
+    private void beside(TextTable table, String name, LengthBook book, Function<LengthBook, Length> part) {
+        table.row(
+                name,
+                figures.bare(part.apply(book)),
+                "",
+                figures.bare(worth(part).rounded()));
+    }
+
+    /** At replacement price; a customer's own rope counts nothing. */
+    private Cost worth(Function<LengthBook, Length> part) {
+        return view.plan().draws().stream()
+                .map(draw -> view.worth(draw, part.apply(draw.book())))
+                .reduce(Cost.ZERO, Cost::plus);
+    }
+
+    private record RopeSum(int reels, int pieces, LengthBook book, Cost cost) {
+        static final RopeSum NONE = new RopeSum(0, 0, LengthBook.EMPTY, Cost.ZERO);
+
+        RopeSum plus(ReelDraw draw) {
+            return new RopeSum(reels + 1, pieces + draw.cuts().size(), book.plus(draw.book()), cost.plus(draw.cost()));
+        }
+    }
+
+    private TextTable byRope() {
+        Map<String, RopeSum> sums = new TreeMap<>();
+        for (ReelDraw draw : view.plan().draws()) {
+            Rope rope = view.rope(draw);
+            sums.put(rope.id(), sums.getOrDefault(rope.id(), RopeSum.NONE).plus(draw));
+        }
+        TextTable table = new TextTable(
+                Column.words("rope"),
+                Column.figure("reels"),
+                Column.figure("pieces"),
+                Column.figure("in pieces\n" + figures.unit()),
+                Column.figure("waste\n" + figures.unit()),
+                Column.figure("waste\n%"),
+                Column.figure("cost\n" + figures.currency().currency()));
+        sums.forEach((rope, sum) -> table.row(
+                rope,
+                Integer.toString(sum.reels()),
+                Integer.toString(sum.pieces()),
+                figures.bare(sum.book().pieces()),
+                figures.bare(sum.book().waste()),
+                figures.percent(sum.book().waste().mm(), sum.book().drawn().mm(), 2),
+                figures.bare(sum.cost().rounded())));
+        return table;
+    }
+}

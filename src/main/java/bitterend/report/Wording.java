@@ -1,0 +1,68 @@
+package bitterend.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text made fit for a page: measured, wrapped, and free of characters that would move the cursor. */
+final class Wording {
+    private Wording() {}
+
+    /** The text with every control character replaced, so that a name from a file cannot redraw the terminal. */
+    static String printable(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> clean.appendCodePoint(moves(c) ? '\uFFFD' : c));
+        return clean.toString();
+    }
+
+    private static boolean moves(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.CONTROL
+                || type == Character.FORMAT
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR;
+    }
+
+    static int width(String text) {
+        return text.codePointCount(0, text.length());
+    }
+
+    static String left(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - width(text)));
+    }
+
+    static String right(String text, int width) {
+        return " ".repeat(Math.max(0, width - width(text))) + text;
+    }
+
+    /** Lines no wider than {@code width}; a word that is wider than that is broken. At least one line. */
+    static List<String> wrapped(String text, int width) {
+        if (width < 1) {
+            throw new IllegalArgumentException("width " + width);
+        }
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : printable(text).strip().split("\\s+")) {
+            for (String part : parts(word, width)) {
+                if (!line.isEmpty() && width(line.toString()) + 1 + width(part) > width) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                line.append(line.isEmpty() ? "" : " ").append(part);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static List<String> parts(String word, int width) {
+        List<String> parts = new ArrayList<>();
+        String rest = word;
+        while (width(rest) > width) {
+            int end = rest.offsetByCodePoints(0, width);
+            parts.add(rest.substring(0, end));
+            rest = rest.substring(end);
+        }
+        parts.add(rest);
+        return parts;
+    }
+}

@@ -1,0 +1,130 @@
+package bitterend.report;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Lay;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.RopeIdentity;
+import bitterend.demand.Piece;
+import bitterend.finding.Finding;
+import bitterend.measure.Cost;
+import bitterend.measure.Diameter;
+import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
+import bitterend.measure.Mass;
+import bitterend.measure.Ratio;
+import bitterend.measure.UnitPrice;
+import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Prices;
+import bitterend.packing.strategy.DayPlanner;
+import bitterend.packing.strategy.GreedyStrategy;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import bitterend.stock.RisingValue;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+/** A small day that shows everything a page must show: a flaw, a trim, inner wraps, doubt, own rope, too little rope. */
+final class Bench {
+    static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    private Bench() {}
+
+    static PlanView view() {
+        PackingProblem problem = problem();
+        return new PlanView(
+                "Northgate Loft",
+                problem,
+                new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
+                Map.of(
+                        "1001/1.1", "1 wrap of tape",
+                        "1001/1.2", "1 wrap of tape",
+                        "1002/1.1", "2 seizings, 14 mm wide, 28 mm apart"),
+                List.of(Finding.warning(
+                        "orders.csv",
+                        "row 2",
+                        "end",
+                        "three-strand-eye",
+                        "first article: splice and measure one of 1001/1 before cutting the other 1")));
+    }
+
+    static PackingProblem problem() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Construction.DOUBLE_BRAID, Fibre.POLYESTER, 12, 10);
+        Rope wire = rope("W14", "Galvanised wire 14 mm", Construction.WIRE, Fibre.STEEL, 14, 5);
+        return new PackingProblem(
+                DAY,
+                Map.of("DB12", braid, "W14", wire),
+                List.of(
+                        piece("1001/1.1", "DB12", 12_340, "eye 300 mm / whipped end"),
+                        piece("1001/1.2", "DB12", 12_340, "eye 300 mm / whipped end"),
+                        piece("1001/2.1", "DB12", 31_000, "eye on thimble T12 / eye on thimble T12"),
+                        piece("1002/1.1", "W14", 9_910, "fork-14 / fork-14"),
+                        piece("1003/1.1", "DB12", 75_000, "plain / plain")),
+                List.of(flawedReel(), wireReel()),
+                Map.of("DB12", value(braid), "W14", value(wire)),
+                new Prices(new Cost(200_000), new Cost(80_000), new Cost(50_000), Cost.ZERO, Cost.ZERO, Cost.ZERO),
+                List.of(),
+                Map.of());
+    }
+
+    private static Rope rope(String id, String name, Construction construction, Fibre fibre, int mm, int loss) {
+        return new Rope(
+                id,
+                name,
+                new RopeIdentity(
+                        construction, fibre, "", "", Diameter.ofMillimetres(mm), Lay.NONE, "", "white", "blue"),
+                new LinearMass(110_000),
+                new UnitPrice(245_000),
+                new Rope.Cutting(new Length(loss), new Length(10)),
+                new Rope.Worth(Length.ofMetres(3), Length.ofMetres(40)),
+                Length.ofMetres(200));
+    }
+
+    private static RisingValue value(Rope rope) {
+        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), Cost.ZERO);
+    }
+
+    private static Piece piece(String id, String rope, long mm, String ends) {
+        String order = id.substring(0, id.indexOf('/'));
+        String line = id.substring(id.indexOf('/') + 1, id.indexOf('.'));
+        return new Piece(
+                id,
+                new Piece.Source(order, line, DAY.plusDays(3), 5),
+                List.of(new Piece.RopeChoice(rope, new Length(mm))),
+                Piece.Matching.NONE,
+                "",
+                false,
+                new Length(mm - 1000),
+                ends);
+    }
+
+    private static Reel flawedReel() {
+        return new Reel(
+                "R-104",
+                "DB12",
+                "P22-118",
+                new Reel.Contents(
+                        Length.ofMetres(120), new Length(800), new Length(600), new Length(2_000), Reel.Known.COUNTED),
+                List.of(new Flaw(new Length(33_000), new Length(33_200), new Length(100), "maker's join")),
+                new Reel.Papers("3.1", "4471", LocalDate.of(2031, 1, 31), LocalDate.of(2026, 1, 5)),
+                Reel.Custody.FREE,
+                false,
+                new Reel.Where("bay B3", new Mass(15_400), Reel.Draw.OUTSIDE));
+    }
+
+    private static Reel wireReel() {
+        return new Reel(
+                "R-207",
+                "W14",
+                "",
+                new Reel.Contents(new Length(11_000), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                List.of(),
+                Reel.Papers.NONE,
+                Reel.Custody.FREE,
+                false,
+                Reel.Where.UNKNOWN);
+    }
+}
