@@ -55,6 +55,14 @@ public record PackingProblem(
         return rope;
     }
 
+    /** A reel by its id, looked up one by one; an unknown id is a caller's bug. */
+    public Reel reel(String id) {
+        return reels.stream()
+                .filter(reel -> reel.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no reel " + id));
+    }
+
     /** What a run of this reel is worth; nothing when the rope is a customer's own. */
     public StockValue valueOn(Reel reel) {
         StockValue value = values.get(reel.rope());
