@@ -5,124 +5,171 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsid
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import org.junit.jupiter.api.Test;
 
 /** The walls of the house: which room may look into which. DEVELOPERS.md draws the same arrows. */
-@AnalyzeClasses(packages = "bitterend", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
 
     private static final String OURS = "bitterend..";
+    private static final JavaClasses HOUSE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("bitterend");
 
-    @ArchTest
-    static final ArchRule noCircles =
-            slices().matching("bitterend.(**)").should().beFreeOfCycles().allowEmptyShould(true);
+    @Test
+    void noCircles() {
+        slices().matching("bitterend.(**)")
+                .should()
+                .beFreeOfCycles()
+                .allowEmptyShould(true)
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule finding_importsNothingOfOurs = mayOnlyUse("bitterend.finding..");
+    @Test
+    void finding_importsNothingOfOurs() {
+        mayOnlyUse("bitterend.finding..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule measure_usesFinding = mayOnlyUse("bitterend.measure..", "bitterend.finding..");
+    @Test
+    void measure_usesFinding() {
+        mayOnlyUse("bitterend.measure..", "bitterend.finding..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule catalogue_usesMeasure =
-            mayOnlyUse("bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..");
+    @Test
+    void catalogue_usesMeasure() {
+        mayOnlyUse("bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule demand_usesCatalogue =
-            mayOnlyUse("bitterend.demand..", "bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..");
+    @Test
+    void demand_usesCatalogue() {
+        mayOnlyUse("bitterend.demand..", "bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule stock_usesCatalogue =
-            mayOnlyUse("bitterend.stock..", "bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..");
+    @Test
+    void stock_usesCatalogue() {
+        mayOnlyUse("bitterend.stock..", "bitterend.catalogue..", "bitterend.measure..", "bitterend.finding..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule packing_usesDemandAndStock = mayOnlyUse(
-            "bitterend.packing..",
-            "bitterend.demand..",
-            "bitterend.stock..",
-            "bitterend.catalogue..",
-            "bitterend.measure..",
-            "bitterend.finding..");
+    @Test
+    void packing_usesDemandAndStock() {
+        mayOnlyUse(
+                        "bitterend.packing..",
+                        "bitterend.demand..",
+                        "bitterend.stock..",
+                        "bitterend.catalogue..",
+                        "bitterend.measure..",
+                        "bitterend.finding..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule packingItself_seesNoEngine = none("bitterend.packing", "bitterend.packing.(*)..");
+    @Test
+    void packingItself_seesNoEngine() {
+        none("bitterend.packing", "bitterend.packing.(*)..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule enginesAndChecker_doNotSeeOneAnother = slices().matching(
-                    "bitterend.packing.(patterns|order|check|greedy)..")
-            .should()
-            .notDependOnEachOther()
-            .allowEmptyShould(true);
+    @Test
+    void enginesAndChecker_doNotSeeOneAnother() {
+        slices().matching("bitterend.packing.(patterns|order|check|greedy)..")
+                .should()
+                .notDependOnEachOther()
+                .allowEmptyShould(true)
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule checker_knowsNoSolver = none(
-            "bitterend.packing.check..",
-            "bitterend.packing.patterns..",
-            "bitterend.packing.model..",
-            "bitterend.packing.rules..",
-            "bitterend.packing.search..",
-            "bitterend.packing.greedy..",
-            "bitterend.packing.order..",
-            "bitterend.packing.strategy..",
-            "org.optaplanner..");
+    @Test
+    void checker_knowsNoSolver() {
+        none(
+                        "bitterend.packing.check..",
+                        "bitterend.packing.patterns..",
+                        "bitterend.packing.model..",
+                        "bitterend.packing.rules..",
+                        "bitterend.packing.search..",
+                        "bitterend.packing.greedy..",
+                        "bitterend.packing.order..",
+                        "bitterend.packing.strategy..",
+                        "org.optaplanner..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule onlyStrategy_seesEngines = noClasses()
-            .that()
-            .resideInAPackage(OURS)
-            .and()
-            .resideOutsideOfPackages(
-                    "bitterend.packing.strategy..",
-                    "bitterend.packing.model..",
-                    "bitterend.packing.rules..",
-                    "bitterend.packing.search..",
-                    "bitterend.packing.patterns..",
-                    "bitterend.packing.greedy..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "bitterend.packing.model..",
-                    "bitterend.packing.rules..",
-                    "bitterend.packing.search..",
-                    "bitterend.packing.patterns..",
-                    "bitterend.packing.greedy..")
-            .allowEmptyShould(true);
+    @Test
+    void onlyStrategy_seesEngines() {
+        noClasses()
+                .that()
+                .resideInAPackage(OURS)
+                .and()
+                .resideOutsideOfPackages(
+                        "bitterend.packing.strategy..",
+                        "bitterend.packing.model..",
+                        "bitterend.packing.rules..",
+                        "bitterend.packing.search..",
+                        "bitterend.packing.patterns..",
+                        "bitterend.packing.greedy..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "bitterend.packing.model..",
+                        "bitterend.packing.rules..",
+                        "bitterend.packing.search..",
+                        "bitterend.packing.patterns..",
+                        "bitterend.packing.greedy..")
+                .allowEmptyShould(true)
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule model_doesNotSeeRulesOrSearch =
-            none("bitterend.packing.model..", "bitterend.packing.rules..", "bitterend.packing.search..");
+    @Test
+    void model_doesNotSeeRulesOrSearch() {
+        none("bitterend.packing.model..", "bitterend.packing.rules..", "bitterend.packing.search..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule rules_doNotSeeSearch = none("bitterend.packing.rules..", "bitterend.packing.search..");
+    @Test
+    void rules_doNotSeeSearch() {
+        none("bitterend.packing.rules..", "bitterend.packing.search..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule optaplanner_staysInItsRooms = onlyIn(
-            "org.optaplanner..",
-            "bitterend.packing.model..",
-            "bitterend.packing.rules..",
-            "bitterend.packing.search..");
+    @Test
+    void optaplanner_staysInItsRooms() {
+        onlyIn(
+                        "org.optaplanner..",
+                        "bitterend.packing.model..",
+                        "bitterend.packing.rules..",
+                        "bitterend.packing.search..")
+                .check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule jackson_staysInExchange = onlyIn("com.fasterxml.jackson..", "bitterend.exchange..");
+    @Test
+    void jackson_staysInExchange() {
+        onlyIn("com.fasterxml.jackson..", "bitterend.exchange..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule jdbc_staysInStore = onlyIn("java.sql..", "bitterend.store..");
+    @Test
+    void jdbc_staysInStore() {
+        onlyIn("java.sql..", "bitterend.store..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule picocli_staysInCli = onlyIn("picocli..", "bitterend.cli..");
+    @Test
+    void picocli_staysInCli() {
+        onlyIn("picocli..", "bitterend.cli..").check(HOUSE);
+    }
 
-    @ArchTest
-    static final ArchRule standardStreams_onlyInCli = noClasses()
-            .that()
-            .resideOutsideOfPackage("bitterend.cli..")
-            .should()
-            .accessField(System.class, "out")
-            .orShould()
-            .accessField(System.class, "err")
-            .allowEmptyShould(true);
+    @Test
+    void standardStreams_onlyInCli() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("bitterend.cli..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .allowEmptyShould(true)
+                .check(HOUSE);
+    }
 
     private static ArchRule mayOnlyUse(String room, String... others) {
         String[] allowed = new String[others.length + 1];
