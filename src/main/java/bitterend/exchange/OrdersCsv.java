@@ -1,0 +1,199 @@
+package bitterend.exchange;
+
+import bitterend.demand.Assembly;
+import bitterend.demand.EndSpec;
+import bitterend.demand.Measuring;
+import bitterend.demand.Piece;
+import bitterend.finding.Findings;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.Length;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads {@code orders.csv}: one row for each line of an order. */
+final class OrdersCsv {
+    static final String NAME = "orders.csv";
+    private static final int MOST_PIECES = 10_000;
+    private static final Pattern ON_PIN = Pattern.compile("on pins? (?<pin>.*)");
+    private static final CsvColumns COLUMNS = new CsvColumns(
+            List.of("order", "line", "length"),
+            List.of(
+                    "customer",
+                    "product",
+                    "rope",
+                    "substitutes",
+                    "measured",
+                    "extension",
+                    "shrinkage",
+                    "end a",
+                    "end b",
+                    "legs",
+                    "quantity",
+                    "due",
+                    "priority",
+                    "set",
+                    "match",
+                    "certificate",
+                    "own rope",
+                    "use",
+                    "spare",
+                    "sample",
+                    "note"));
+
+    private final Ropes ropes;
+    private final Reading<EndSpec> ends;
+    private final Findings findings;
+
+    OrdersCsv(Ropes ropes, Reading<EndSpec> ends, Findings findings) {
+        this.ropes = ropes;
+        this.ends = ends;
+        this.findings = findings;
+    }
+
+    /** The order lines by order and line. */
+    List<Assembly> read(InputFile file) {
+        List<Assembly> assemblies = new ArrayList<>();
+        Set<List<String>> ids = new HashSet<>();
+        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+            Assembly assembly = assembly(row);
+            Piece.Source source = assembly.ordered().source();
+            if (!ids.add(List.of(source.order(), source.line()))) {
+                row.error("line", "a line number that the order has only once");
+            }
+            if (row.sound()) {
+                assemblies.add(assembly);
+            }
+        }
+        assemblies.sort(
+                Comparator.comparing((Assembly each) -> each.ordered().source().order())
+                        .thenComparing(each -> each.ordered().source().line()));
+        return assemblies;
+    }
+
+    private Assembly assembly(Fields row) {
+        Assembly.Ordered ordered = ordered(row);
+        List<String> allowed = ropes(row);
+        Assembly.Make make = new Assembly.Make(
+                row.require("length", Readings::wantedLength, new Length(1)),
+                measuring(row),
+                row.optional("end a", ends, EndSpec.of("plain")),
+                row.optional("end b", ends, EndSpec.of("plain")),
+                new Assembly.Extras(
+                        row.optional("spare", Readings::allowance, Length.ZERO),
+                        row.optional("sample", Readings::allowance, Length.ZERO)));
+        return new Assembly(new Assembly.Origin(row.file(), row.place()), ordered, allowed, make, terms(row, ordered));
+    }
+
+    private static Assembly.Ordered ordered(Fields row) {
+        Piece.Source source = new Piece.Source(
+                row.require("order", Readings::orderId, "?" + row.place()),
+                row.require("line", Readings::orderId, "?"),
+                row.optional("due", Readings::day, LocalDate.MAX),
+                row.optional("priority", Readings.whole(1, 9), 5));
+        int quantity = row.optional("quantity", Readings.whole(1, MOST_PIECES), 1);
+        int legs = row.optional("legs", Readings.whole(1, 100), 1);
+        if ((long) quantity * legs > MOST_PIECES) {
+            row.error("quantity", "at most " + MOST_PIECES + " pieces in a line");
+        }
+        return new Assembly.Ordered(
+                source,
+                row.optional("customer", Readings::text, ""),
+                row.optional("product", Readings::id, ""),
+                quantity,
+                legs);
+    }
+
+    /** The rope as ordered, then its substitutes, each once. */
+    private List<String> ropes(Fields row) {
+        Set<String> allowed = new LinkedHashSet<>();
+        allowed.add(known(row, "rope", row.require("rope", Readings::id, "?")));
+        String substitutes = row.text("substitutes").orElse("");
+        for (String substitute : substitutes.split(";")) {
+            if (!substitute.isBlank() && !allowed.add(known(row, "substitutes", substitute.strip()))) {
+                row.error("substitutes", "every rope once");
+            }
+        }
+        return List.copyOf(allowed);
+    }
+
+    private String known(Fields row, String column, String rope) {
+        if (row.text(column).isPresent() && !ropes.mayKnow(rope)) {
+            row.error(column, "a rope of " + RopesJson.NAME);
+        }
+        return rope;
+    }
+
+    private static Measuring measuring(Fields row) {
+        Measuring points = row.optional("measured", OrdersCsv::between, Measuring.USUAL);
+        return new Measuring(
+                points.between(),
+                points.pin(),
+                row.optional("extension", OrdersCsv::share, Ratio.ZERO),
+                row.optional("shrinkage", OrdersCsv::share, Ratio.ZERO));
+    }
+
+    private static Parsed<Measuring> between(String text) {
+        Matcher onPin = ON_PIN.matcher(text.toLowerCase(Locale.ROOT));
+        if (onPin.matches()) {
+            return DiameterText.parse(onPin.group("pin")).map(pin -> measuring(Measuring.Between.ON_PINS, pin));
+        }
+        return switch (Readings.plain(text)) {
+            case "bearing points", "pin to pin" -> Parsed.of(Measuring.USUAL);
+            case "flat" -> Parsed.of(measuring(Measuring.Between.FLAT, Diameter.NONE));
+            case "outside" -> Parsed.of(measuring(Measuring.Between.OUTSIDE, Diameter.NONE));
+            default -> Parsed.refused("one of: bearing points, flat, outside, on pin 150 mm");
+        };
+    }
+
+    private static Measuring measuring(Measuring.Between between, Diameter pin) {
+        return new Measuring(between, pin, Ratio.ZERO, Ratio.ZERO);
+    }
+
+    private static Parsed<Ratio> share(String text) {
+        Optional<Ratio> share = RatioText.parse(text).value();
+        return share.isPresent() && !share.get().isNegative() && share.get().compareTo(new Ratio(1, 2)) <= 0
+                ? Parsed.of(share.get())
+                : Parsed.refused("a share from 0 to 50 %, such as 2 %");
+    }
+
+    private static Assembly.Terms terms(Fields row, Assembly.Ordered ordered) {
+        String set = row.optional("set", Readings::orderId, "");
+        Piece.Bond bond = row.optional("match", OrdersCsv::bond, set.isEmpty() ? Piece.Bond.NONE : Piece.Bond.ONE_LOT);
+        if (!set.isEmpty() && bond == Piece.Bond.NONE) {
+            row.error("match", "lot or reel for a line of a set");
+        }
+        if (set.isEmpty() && bond != Piece.Bond.NONE && ordered.legs() == 1) {
+            row.error("match", "the name of a set, or several legs that are to match: one piece alone is no set");
+        }
+        return new Assembly.Terms(
+                new Piece.Matching(set, bond),
+                row.optional("certificate", Readings::text, ""),
+                row.optional("own rope", Readings::yesOrNo, false),
+                row.optional(
+                        "use",
+                        Readings.word(Assembly.Use.values(), use -> use.name().toLowerCase(Locale.ROOT)),
+                        Assembly.Use.GENERAL));
+    }
+
+    private static Parsed<Piece.Bond> bond(String text) {
+        return switch (Readings.plain(text)) {
+            case "no" -> Parsed.of(Piece.Bond.NONE);
+            case "lot" -> Parsed.of(Piece.Bond.ONE_LOT);
+            case "reel" -> Parsed.of(Piece.Bond.ONE_REEL);
+            default -> Parsed.refused("one of: no, lot, reel");
+        };
+    }
+}

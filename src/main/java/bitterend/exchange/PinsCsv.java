@@ -1,0 +1,58 @@
+package bitterend.exchange;
+
+import bitterend.finding.Findings;
+import bitterend.packing.Pin;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+
+/** Reads {@code pins.csv}: draws that must stay. */
+final class PinsCsv {
+    static final String NAME = "pins.csv";
+    private static final CsvColumns COLUMNS = new CsvColumns(List.of("piece", "reel"), List.of("note"));
+    private static final Pattern PIECE = Pattern.compile("[^/]+/[^/]+\\.[0-9]+(-[0-9]+)?");
+
+    private final Predicate<String> pieces;
+    private final Predicate<String> reels;
+    private final Findings findings;
+
+    /** {@code pieces} and {@code reels} tell whether a pin may speak of an id. */
+    PinsCsv(Predicate<String> pieces, Predicate<String> reels, Findings findings) {
+        this.pieces = pieces;
+        this.reels = reels;
+        this.findings = findings;
+    }
+
+    /** The pins by piece. */
+    List<Pin> read(InputFile file) {
+        List<Pin> pins = new ArrayList<>();
+        Set<String> pinned = new HashSet<>();
+        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+            Pin pin = new Pin(
+                    row.require("piece", PinsCsv::pieceId, "?" + row.place()), row.require("reel", Readings::id, "?"));
+            if (!pinned.add(pin.piece())) {
+                row.error("piece", "every piece pinned once");
+            } else if (row.sound() && !pieces.test(pin.piece())) {
+                row.error("piece", "a piece of " + OrdersCsv.NAME);
+            }
+            if (row.sound() && !reels.test(pin.reel())) {
+                row.error("reel", "a reel of " + ReelsCsv.NAME);
+            }
+            if (row.sound()) {
+                pins.add(pin);
+            }
+        }
+        pins.sort(Comparator.comparing(Pin::piece));
+        return pins;
+    }
+
+    private static bitterend.measure.Parsed<String> pieceId(String text) {
+        return PIECE.matcher(text).matches()
+                ? bitterend.measure.Parsed.of(text)
+                : bitterend.measure.Parsed.refused("a piece such as G-1042/2.1: order, line, number within the line");
+    }
+}

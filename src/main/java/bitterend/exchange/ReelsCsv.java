@@ -1,0 +1,149 @@
+package bitterend.exchange;
+
+import bitterend.finding.Findings;
+import bitterend.measure.Length;
+import bitterend.measure.Mass;
+import bitterend.measure.MassText;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Reads {@code reels.csv}, the rope on the rack. */
+final class ReelsCsv {
+    static final String NAME = "reels.csv";
+    private static final CsvColumns COLUMNS = new CsvColumns(
+            List.of("reel", "rope", "length"),
+            List.of(
+                    "lot",
+                    "uncertainty",
+                    "known",
+                    "lead trim",
+                    "inner wraps",
+                    "flaws",
+                    "certificate",
+                    "certificate number",
+                    "use by",
+                    "received",
+                    "owner",
+                    "state",
+                    "for order",
+                    "full",
+                    "place",
+                    "mass",
+                    "draw",
+                    "note"));
+
+    private final Ropes ropes;
+    private final Findings findings;
+
+    ReelsCsv(Ropes ropes, Findings findings) {
+        this.ropes = ropes;
+        this.findings = findings;
+    }
+
+    /** The reels by id. */
+    List<Reel> read(InputFile file) {
+        List<Reel> reels = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+            Reel reel = reel(row);
+            if (!ids.add(reel.id())) {
+                row.error("reel", "a number that no other reel has");
+            }
+            if (row.sound()) {
+                reels.add(reel);
+            }
+        }
+        reels.sort(Comparator.comparing(Reel::id));
+        return reels;
+    }
+
+    private Reel reel(Fields row) {
+        String id = row.require("reel", Readings::id, "?" + row.place());
+        String rope = row.require("rope", Readings::id, "?");
+        if (row.sound() && !ropes.mayKnow(rope)) {
+            row.error("rope", "a rope of " + RopesJson.NAME);
+        }
+        Reel.Contents contents = contents(row);
+        return new Reel(
+                id,
+                rope,
+                row.optional("lot", Readings::text, ""),
+                contents,
+                flaws(row, contents.length()),
+                papers(row),
+                custody(row),
+                row.optional("full", Readings::yesOrNo, false),
+                where(row));
+    }
+
+    private static Reel.Contents contents(Fields row) {
+        Reel.Contents contents = new Reel.Contents(
+                row.require("length", Readings::presentLength, new Length(1)),
+                row.optional("uncertainty", Readings::allowance, Length.ZERO),
+                row.optional("lead trim", Readings::allowance, Length.ZERO),
+                row.optional("inner wraps", Readings::allowance, Length.ZERO),
+                row.optional("known", Readings.word(Reel.Known.values(), Reel.Known::word), Reel.Known.METERED));
+        if (row.sound() && !contents.certainEnd().isLongerThan(contents.leadTrim())) {
+            row.warning(
+                    "length", "more than uncertainty, lead trim and inner wraps together: nothing of it can be used");
+        }
+        return contents;
+    }
+
+    private static List<Flaw> flaws(Fields row, Length length) {
+        List<Flaw> flaws = new ArrayList<>(row.optional("flaws", FlawText::parse, List.of()));
+        flaws.sort(Comparator.comparing(Flaw::from).thenComparing(Flaw::to));
+        for (int i = 0; i < flaws.size() && row.sound(); i++) {
+            if (flaws.get(i).to().isLongerThan(length)) {
+                row.error("flaws", "every flaw within the length of the reel");
+            } else if (i > 0
+                    && flaws.get(i).from().isShorterThan(flaws.get(i - 1).to())) {
+                row.error("flaws", "flaws that do not overlap");
+            }
+        }
+        return flaws;
+    }
+
+    private static Reel.Papers papers(Fields row) {
+        return new Reel.Papers(
+                row.optional("certificate", Readings::text, ""),
+                row.optional("certificate number", Readings::text, ""),
+                row.optional("use by", Readings::day, LocalDate.MAX),
+                row.optional("received", Readings::day, LocalDate.MIN));
+    }
+
+    private static Reel.Custody custody(Fields row) {
+        String owner = row.optional("owner", Readings::text, "");
+        Reel.State state = row.optional(
+                "state",
+                Readings.word(
+                        Reel.State.values(),
+                        each -> each.name().toLowerCase(Locale.ROOT).replace('_', ' ')),
+                Reel.State.FREE);
+        String order = row.optional("for order", Readings::orderId, "");
+        boolean needsOrder = state == Reel.State.RESERVED || !owner.isEmpty();
+        if (needsOrder && order.isEmpty()) {
+            row.error("for order", "the order that a reserved reel or a customer's own rope is kept for");
+        } else if (!needsOrder && !order.isEmpty()) {
+            row.error("for order", "nothing, unless the reel is reserved or a customer's own");
+        }
+        return new Reel.Custody(owner, state, order);
+    }
+
+    private static Reel.Where where(Fields row) {
+        return new Reel.Where(
+                row.optional("place", Readings::text, ""),
+                row.optional("mass", MassText::parse, Mass.ZERO),
+                row.optional(
+                        "draw",
+                        Readings.word(Reel.Draw.values(), each -> each.name().toLowerCase(Locale.ROOT)),
+                        Reel.Draw.OUTSIDE));
+    }
+}

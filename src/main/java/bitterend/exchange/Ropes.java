@@ -1,0 +1,31 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Rope;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The ropes of {@code ropes.json} as far as they could be read.
+ *
+ * @param sound those that can be used, by id
+ * @param stated every id that the file states
+ * @param readable whether the file could be read at all
+ */
+record Ropes(List<Rope> sound, Set<String> stated, boolean readable) {
+    static final Ropes UNREAD = new Ropes(List.of(), Set.of(), false);
+
+    Ropes {
+        sound = List.copyOf(sound);
+        stated = Set.copyOf(stated);
+    }
+
+    /** Whether a row may speak of this rope; when the file could not be read, nobody can tell. */
+    boolean mayKnow(String id) {
+        return !readable || stated.contains(id);
+    }
+
+    Optional<Rope> find(String id) {
+        return sound.stream().filter(rope -> rope.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,152 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Lay;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.RopeIdentity;
+import bitterend.finding.Findings;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
+import bitterend.measure.MassText;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
+import bitterend.measure.UnitPrice;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads {@code ropes.json}, the catalogue of ropes with price and value curve. */
+final class RopesJson {
+    static final String NAME = "ropes.json";
+    private static final String FORMAT = "bitterend/ropes/1";
+    private static final Pattern CURRENCY = Pattern.compile("\\b[A-Z]{3}\\b");
+    private static final Length SHORTEST_KEPT = Length.ofMetres(1);
+
+    private final Settings settings;
+    private final Findings findings;
+
+    RopesJson(Settings settings, Findings findings) {
+        this.settings = settings;
+        this.findings = findings;
+    }
+
+    /** The ropes by id. */
+    Ropes read(InputFile file) {
+        return JsonDocument.open(file, FORMAT, findings).map(this::ropes).orElse(Ropes.UNREAD);
+    }
+
+    private Ropes ropes(JsonObject document) {
+        document.allowOnly("format", "ropes");
+        List<Rope> sound = new ArrayList<>();
+        Set<String> stated = new TreeSet<>();
+        for (JsonObject entry : document.objects("ropes")) {
+            Rope rope = rope(entry);
+            if (!stated.add(rope.id())) {
+                entry.fields().error("id", "an id that no other rope has");
+            }
+            if (entry.fields().sound()) {
+                sound.add(rope);
+            }
+        }
+        if (stated.isEmpty()) {
+            document.fields().error("ropes", "a list of at least one rope");
+        }
+        sound.sort(Comparator.comparing(Rope::id));
+        return new Ropes(sound, stated, true);
+    }
+
+    private Rope rope(JsonObject entry) {
+        entry.allowOnly(
+                "id",
+                "name",
+                "construction",
+                "fibre",
+                "core",
+                "grade",
+                "diameter",
+                "lay",
+                "finish",
+                "colour",
+                "tracer",
+                "mass",
+                "price",
+                "cutLoss",
+                "cutToNearest",
+                "keepFrom",
+                "asGoodAsNew",
+                "usualReel",
+                "note");
+        Fields fields = entry.fields();
+        RopeIdentity identity = identity(fields);
+        Length usualReel = fields.require("usualReel", Readings::presentLength, SHORTEST_KEPT);
+        String id = fields.require("id", Readings::id, "?");
+        return new Rope(
+                id,
+                fields.optional("name", Readings::text, id),
+                identity,
+                fields.optional("mass", MassText::parseByLength, new LinearMass(0)),
+                fields.require("price", this::price, new UnitPrice(0)),
+                cutting(fields, identity),
+                worth(fields, usualReel),
+                usualReel);
+    }
+
+    /** While the shop's currency is not known, any will do: one mistake in shop.json is not told again for every rope. */
+    private Parsed<UnitPrice> price(String text) {
+        Matcher code = CURRENCY.matcher(text);
+        boolean unknown = settings.money().currency().equals(ShopJson.NO_CURRENCY);
+        MoneyText money = unknown && code.find() ? new MoneyText(code.group(), 2) : settings.money();
+        return money.parseByLength(text);
+    }
+
+    private static RopeIdentity identity(Fields fields) {
+        Construction construction = fields.require(
+                "construction", Readings.word(Construction.values(), Construction::word), Construction.KERNMANTLE);
+        boolean laid = construction == Construction.THREE_STRAND || construction == Construction.WIRE;
+        Reading<Lay> lay = Readings.word(Lay.values(), Lay::word);
+        RopeIdentity identity = new RopeIdentity(
+                construction,
+                fields.require("fibre", Readings.word(Fibre.values(), Fibre::word), Fibre.POLYESTER),
+                fields.optional("core", Readings::text, ""),
+                fields.optional("grade", Readings::text, ""),
+                fields.require("diameter", DiameterText::parse, Diameter.ofMillimetres(1)),
+                laid ? fields.require("lay", lay, Lay.NONE) : fields.optional("lay", lay, Lay.NONE),
+                fields.optional("finish", Readings::text, ""),
+                fields.optional("colour", Readings::text, ""),
+                fields.optional("tracer", Readings::text, ""));
+        if ((construction == Construction.WIRE) != (identity.fibre() == Fibre.STEEL)) {
+            fields.error("fibre", "steel for wire, and for wire only");
+        }
+        return identity;
+    }
+
+    private Rope.Cutting cutting(Fields fields, RopeIdentity identity) {
+        Settings.Cutting usual = settings.cutting();
+        boolean wire = identity.construction() == Construction.WIRE;
+        boolean whipped = identity.fibre().isNatural() || identity.fibre() == Fibre.ARAMID;
+        Length loss = wire ? usual.wire() : whipped ? usual.whipped() : usual.fibre();
+        return new Rope.Cutting(
+                fields.optional("cutLoss", Readings::allowance, loss),
+                fields.optional(
+                        "cutToNearest", Readings::wantedLength, wire ? usual.wireToNearest() : usual.fibreToNearest()));
+    }
+
+    /** Without a record of past cuts: kept from one metre, as good as new from half the usual reel. */
+    private static Rope.Worth worth(Fields fields, Length usualReel) {
+        Length keepFrom = fields.optional("keepFrom", Readings::wantedLength, SHORTEST_KEPT);
+        Length half = new Length(usualReel.mm() / 2);
+        Length asGoodAsNew = fields.optional("asGoodAsNew", Readings::wantedLength, Length.max(keepFrom, half));
+        if (asGoodAsNew.isShorterThan(keepFrom)) {
+            fields.error("asGoodAsNew", "a length not shorter than keepFrom");
+            return new Rope.Worth(keepFrom, keepFrom);
+        }
+        return new Rope.Worth(keepFrom, asGoodAsNew);
+    }
+}

@@ -1,0 +1,43 @@
+package bitterend.exchange;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Ratio;
+import bitterend.measure.Units;
+import bitterend.packing.Prices;
+import java.time.LocalDate;
+
+/**
+ * What {@code shop.json} says.
+ *
+ * @param name name of the shop, as printed
+ * @param units system that lengths are printed in
+ * @param money the shop's currency
+ * @param day the day the rope is cut; {@link LocalDate#MIN} when the file leaves it to today
+ * @param prices what the soft rules cost
+ * @param value what the stock value curve needs beyond the rope's own lengths
+ * @param cutting allowances of a cut where a rope states none
+ */
+public record Settings(
+        String name, Units units, MoneyText money, LocalDate day, Prices prices, Value value, Cutting cutting) {
+
+    /**
+     * What the stock value curve needs.
+     *
+     * @param shareAtKeepFrom share of the price that the shortest remnant worth keeping has, 0 to 1
+     * @param coilCharge charge per kept coil
+     */
+    public record Value(Ratio shareAtKeepFrom, Cost coilCharge) {}
+
+    /**
+     * What a cut costs and how it is rounded.
+     *
+     * @param fibre for ropes of synthetic fibre, cut hot
+     * @param whipped for ropes cut between whippings: natural fibre and aramid, which cannot be cut hot
+     * @param wire for wire rope
+     * @param fibreToNearest cut lengths of fibre rope are rounded up to a multiple of this
+     * @param wireToNearest the same for wire rope
+     */
+    public record Cutting(Length fibre, Length whipped, Length wire, Length fibreToNearest, Length wireToNearest) {}
+}

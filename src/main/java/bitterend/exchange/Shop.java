@@ -1,0 +1,78 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.stock.Reel;
+import bitterend.stock.RisingValue;
+import bitterend.stock.StockValue;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A shop folder, read without errors. Every list is sorted by id, so that the order of rows in the files does not matter.
+ *
+ * @param settings units, currency, prices
+ * @param catalogue ropes and how ends are made
+ * @param orders what is ordered, with the pieces it asks for
+ * @param reels what is on the rack
+ * @param pins draws that must stay
+ * @param digests SHA-256 of every file read, by file name
+ */
+public record Shop(
+        Settings settings,
+        Catalogue catalogue,
+        List<OrderLine> orders,
+        List<Reel> reels,
+        List<Pin> pins,
+        Map<String, String> digests) {
+
+    public Shop {
+        orders = List.copyOf(orders);
+        reels = List.copyOf(reels);
+        pins = List.copyOf(pins);
+        digests = Collections.unmodifiableMap(new TreeMap<>(digests));
+    }
+
+    /** The day {@code shop.json} names, if it names one. */
+    public Optional<LocalDate> day() {
+        return settings.day().equals(LocalDate.MIN) ? Optional.empty() : Optional.of(settings.day());
+    }
+
+    /** Every piece to cut, by order, line and number. */
+    public List<Piece> pieces() {
+        return orders.stream()
+                .flatMap(line -> line.demanded().pieces().stream())
+                .toList();
+    }
+
+    /** An order line, if there is one. */
+    public Optional<OrderLine> findOrderLine(String order, String line) {
+        return orders.stream()
+                .filter(each -> each.assembly().ordered().source().order().equals(order)
+                        && each.assembly().ordered().source().line().equals(line))
+                .findFirst();
+    }
+
+    /** The question of the day: which piece comes off which run. */
+    public PackingProblem problem(LocalDate day) {
+        Map<String, Rope> ropes = new TreeMap<>();
+        Map<String, StockValue> values = new TreeMap<>();
+        for (Rope rope : catalogue.ropes()) {
+            ropes.put(rope.id(), rope);
+            values.put(rope.id(), value(rope));
+        }
+        return new PackingProblem(day, ropes, pieces(), reels, values, settings.prices(), pins, Map.of());
+    }
+
+    private StockValue value(Rope rope) {
+        Settings.Value value = settings.value();
+        return new RisingValue(rope.price(), rope.worth(), value.shareAtKeepFrom(), value.coilCharge());
+    }
+}

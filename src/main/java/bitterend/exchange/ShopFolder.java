@@ -1,0 +1,103 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.SpliceBook;
+import bitterend.demand.Assembly;
+import bitterend.demand.DemandModel;
+import bitterend.demand.EndSpec;
+import bitterend.demand.Piece;
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import bitterend.measure.Parsed;
+import bitterend.packing.Pin;
+import bitterend.stock.Reel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads a shop folder and tells every problem of every file in one run, those of the assemblies included. */
+public final class ShopFolder {
+    private final Path folder;
+    private final Findings findings = new Findings();
+    private final Map<String, String> digests = new TreeMap<>();
+
+    private ShopFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /** What is in the folder. */
+    public static ShopReading read(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            return new ShopReading(
+                    null, List.of(Finding.error(folder.toString(), "", "", "", "a shop folder with " + ShopJson.NAME)));
+        }
+        return new ShopFolder(folder).read();
+    }
+
+    private ShopReading read() {
+        Settings settings = require(ShopJson.NAME)
+                .flatMap(file -> ShopJson.read(file, findings))
+                .orElse(ShopJson.placeholder());
+        Ropes ropes = require(RopesJson.NAME)
+                .map(new RopesJson(settings, findings)::read)
+                .orElse(Ropes.UNREAD);
+        Catalogue catalogue = new Catalogue(ropes.sound(), new SpliceBook(List.of(), List.of()));
+        List<Assembly> assemblies = require(OrdersCsv.NAME)
+                .map(new OrdersCsv(ropes, ShopFolder::end, findings)::read)
+                .orElse(List.of());
+        List<OrderLine> orders = demanded(assemblies, ropes, catalogue);
+        new MatchedSets(assemblies).check(findings);
+        List<Reel> reels =
+                require(ReelsCsv.NAME).map(new ReelsCsv(ropes, findings)::read).orElse(List.of());
+        List<Pin> pins = pins(orders, reels);
+        Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, digests);
+        return new ShopReading(shop, findings.sorted());
+    }
+
+    /** Lines whose ropes could all be read, with their pieces. */
+    private List<OrderLine> demanded(List<Assembly> assemblies, Ropes ropes, Catalogue catalogue) {
+        DemandModel model = new DemandModel(catalogue);
+        List<OrderLine> orders = new ArrayList<>();
+        for (Assembly assembly : assemblies) {
+            if (assembly.ropes().stream().allMatch(rope -> ropes.find(rope).isPresent())) {
+                OrderLine line = new OrderLine(assembly, model.pieces(assembly));
+                findings.addAll(line.demanded().findings());
+                orders.add(line);
+            }
+        }
+        return orders;
+    }
+
+    /** While other files have errors, a pin may speak of what could not be read. */
+    private List<Pin> pins(List<OrderLine> orders, List<Reel> reels) {
+        boolean allRead = !findings.hasErrors();
+        Set<String> pieceIds = new HashSet<>();
+        orders.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(pieceIds::add));
+        Set<String> reelIds = new HashSet<>();
+        reels.forEach(reel -> reelIds.add(reel.id()));
+        PinsCsv pins = new PinsCsv(
+                piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
+        return digested(InputFile.find(folder, PinsCsv.NAME, findings))
+                .map(pins::read)
+                .orElse(List.of());
+    }
+
+    private Optional<InputFile> require(String name) {
+        return digested(InputFile.require(folder, name, findings));
+    }
+
+    private Optional<InputFile> digested(Optional<InputFile> file) {
+        file.ifPresent(read -> digests.put(read.name(), read.digest()));
+        return file;
+    }
+
+    private static Parsed<EndSpec> end(String text) {
+        return text.contains(" ") ? Parsed.refused("a termination") : Parsed.of(EndSpec.of(text));
+    }
+}

@@ -1,0 +1,160 @@
+package bitterend.exchange;
+
+import bitterend.finding.Findings;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import bitterend.measure.Units;
+import bitterend.packing.Prices;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads {@code shop.json}: units, currency, day, allowances of a cut, prices of the rules. */
+final class ShopJson {
+    static final String NAME = "shop.json";
+    /** Stands in for a currency that could not be read; ISO 4217 keeps this code for "no currency". */
+    static final String NO_CURRENCY = "XXX";
+
+    private static final String FORMAT = "bitterend/shop/1";
+    private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
+    private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");
+    private static final String[] PRICES =
+            Arrays.stream(RulePrice.values()).map(RulePrice::member).toArray(String[]::new);
+
+    private ShopJson() {}
+
+    /** The settings as far as they can be read; nothing when the file cannot be used at all. */
+    static Optional<Settings> read(InputFile file, Findings findings) {
+        return JsonDocument.open(file, FORMAT, findings).map(ShopJson::settings);
+    }
+
+    /** Usual settings of no shop in particular, so that the other files can be looked at. */
+    static Settings placeholder() {
+        MoneyText money = new MoneyText(NO_CURRENCY, 2);
+        Settings.Value value = new Settings.Value(Ratio.percent(15), Cost.ZERO);
+        Length step = new Length(10);
+        return new Settings(
+                "?",
+                Units.METRIC,
+                money,
+                LocalDate.MIN,
+                Prices.NONE,
+                value,
+                new Settings.Cutting(step, step, step, step, step));
+    }
+
+    private static Settings settings(JsonObject shop) {
+        shop.allowOnly(
+                "format",
+                "name",
+                "units",
+                "currency",
+                "minorDigits",
+                "day",
+                "labour",
+                "cutLoss",
+                "cutToNearest",
+                "prices",
+                "value");
+        Fields fields = shop.fields();
+        Units units = fields.optional("units", Readings.word(Units.values(), Units::name), Units.METRIC);
+        MoneyText money = new MoneyText(
+                fields.require("currency", ShopJson::currency, NO_CURRENCY),
+                fields.optional("minorDigits", Readings.whole(0, 4), 2));
+        Money labour = fields.require("labour", perHour(money), Money.ZERO);
+        JsonObject prices = shop.object("prices");
+        prices.allowOnly(PRICES);
+        return new Settings(
+                fields.require("name", Readings::text, "?"),
+                units,
+                money,
+                fields.optional("day", Readings::day, LocalDate.MIN),
+                prices(prices.fields(), money, labour),
+                value(shop.object("value"), price(prices.fields(), RulePrice.COIL_CHARGE, money, labour)),
+                cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units));
+    }
+
+    private static Prices prices(Fields fields, MoneyText money, Money labour) {
+        return new Prices(
+                price(fields, RulePrice.OPENING, money, labour),
+                price(fields, RulePrice.CHANGING, money, labour),
+                price(fields, RulePrice.HANDLING, money, labour),
+                price(fields, RulePrice.SPLIT_ORDER, money, labour),
+                price(fields, RulePrice.MOVED_PIECE, money, labour),
+                price(fields, RulePrice.AGE_CREDIT, money, labour));
+    }
+
+    private static Cost price(Fields fields, RulePrice price, MoneyText money, Money labour) {
+        return fields.optional(price.member(), priceText(money, labour), minutes(price.minutes(), labour));
+    }
+
+    private static Reading<Cost> priceText(MoneyText money, Money labour) {
+        return text -> {
+            Matcher minutes = MINUTES.matcher(text);
+            if (minutes.matches()) {
+                return Parsed.of(minutes(Integer.parseInt(minutes.group(1)), labour));
+            }
+            Optional<Money> amount = money.parse(text).value();
+            return amount.isPresent() && amount.get().minor() >= 0
+                    ? Parsed.of(amount.get().fine())
+                    : Parsed.refused("a price such as " + money.print(new Money(250)) + ", or 3 min of labour");
+        };
+    }
+
+    /** Minutes at the labour rate, rounded up to 1/1000 minor unit. */
+    private static Cost minutes(int minutes, Money labour) {
+        return new Cost(-Math.floorDiv(-labour.fine().times(minutes).millis(), 60L));
+    }
+
+    private static Reading<Money> perHour(MoneyText money) {
+        return text -> {
+            Matcher perHour = PER_HOUR.matcher(text);
+            Optional<Money> amount =
+                    perHour.matches() ? money.parse(perHour.group(1)).value() : Optional.empty();
+            return amount.isPresent() && amount.get().minor() >= 0
+                    ? Parsed.of(amount.get())
+                    : Parsed.refused("a rate such as 45 " + money.currency() + "/h");
+        };
+    }
+
+    private static Parsed<String> currency(String text) {
+        return text.matches("[A-Z]{3}")
+                ? Parsed.of(text)
+                : Parsed.refused("a currency code of three capital letters, such as EUR");
+    }
+
+    private static Settings.Value value(JsonObject value, Cost coilCharge) {
+        value.allowOnly("shareAtKeepFrom");
+        return new Settings.Value(
+                value.fields().optional("shareAtKeepFrom", ShopJson::share, Ratio.percent(15)), coilCharge);
+    }
+
+    private static Parsed<Ratio> share(String text) {
+        return RatioText.parse(text)
+                .then(ratio -> ratio.isNegative() || ratio.compareTo(Ratio.ONE) > 0
+                        ? Parsed.refused("a share from 0 to 100 %")
+                        : Parsed.of(ratio));
+    }
+
+    /** Defaults are common practice: hot cut 10 mm, between whippings 40 mm (FM 5-125 p. 2-2: 25-50 mm), wire 5 mm. */
+    private static Settings.Cutting cutting(JsonObject loss, JsonObject toNearest, Units units) {
+        loss.allowOnly("fibre", "whipped", "wire");
+        toNearest.allowOnly("fibre", "wire");
+        boolean metric = units == Units.METRIC;
+        Length halfInch = LengthText.parse("1/2 in").value().orElseThrow();
+        return new Settings.Cutting(
+                loss.fields().optional("fibre", Readings::allowance, new Length(10)),
+                loss.fields().optional("whipped", Readings::allowance, new Length(40)),
+                loss.fields().optional("wire", Readings::allowance, new Length(5)),
+                toNearest.fields().optional("fibre", Readings::wantedLength, metric ? new Length(10) : halfInch),
+                toNearest.fields().optional("wire", Readings::wantedLength, metric ? new Length(5) : halfInch));
+    }
+}
