@@ -125,7 +125,7 @@ final class ShopJson {
         };
     }
 
-    private static Parsed<String> currency(String text) {
+    static Parsed<String> currency(String text) {
         return text.matches("[A-Z]{3}")
                 ? Parsed.of(text)
                 : Parsed.refused("a currency code of three capital letters, such as EUR");

@@ -36,6 +36,19 @@ public record MoneyText(String currency, int minorDigits) {
                         : Parsed.of(new Money(negative ? -minor.longValueExact() : minor.longValueExact())));
     }
 
+    /** An amount of money down to 1/1000 of a minor unit, as {@link #exact(Cost)} writes it. */
+    public Parsed<Cost> parseExact(String text) {
+        String stripped = text.strip();
+        boolean negative = stripped.startsWith("-");
+        return Amount.one(negative ? stripped.substring(1) : stripped, expected())
+                .then(amount -> isOurs(amount.unit()) ? minor(amount.number()) : Parsed.refused(expected()))
+                .map(minor -> minor.movePointRight(3))
+                .then(millis -> millis.stripTrailingZeros().scale() > 0
+                        ? Parsed.refused(
+                                expected() + ", with at most " + (minorDigits + 3) + " digits behind the point")
+                        : Parsed.of(new Cost(negative ? -millis.longValueExact() : millis.longValueExact())));
+    }
+
     /** A price by length, to the nearest 1/1000 minor unit per metre. */
     public Parsed<UnitPrice> parseByLength(String text) {
         return Amount.one(text, expectedByLength()).then(this::byLength);

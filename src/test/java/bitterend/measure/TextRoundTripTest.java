@@ -79,6 +79,14 @@ final class TextRoundTripTest {
     }
 
     @Property
+    void cost_exactForm(
+            @ForAll @LongRange(min = -999_999_999_999L, max = 999_999_999_999L) long millis,
+            @ForAll @IntRange(min = 0, max = 4) int digits) {
+        MoneyText text = new MoneyText("EUR", digits);
+        assertEquals(Parsed.of(new Cost(millis)), text.parseExact(text.exact(new Cost(millis))));
+    }
+
+    @Property
     void priceByLength_exactForm(
             @ForAll @LongRange(min = 0, max = 100_000_000_000L) long millis,
             @ForAll @IntRange(min = 0, max = 4) int digits) {

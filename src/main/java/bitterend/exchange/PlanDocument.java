@@ -1,0 +1,31 @@
+package bitterend.exchange;
+
+import bitterend.measure.MoneyText;
+import bitterend.packing.CutPlan;
+import java.time.Duration;
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A cutting plan with what is needed to tell where it came from.
+ *
+ * @param plan the plan
+ * @param money the currency its costs are in
+ * @param made how it was made
+ */
+public record PlanDocument(CutPlan plan, MoneyText money, Made made) {
+    /**
+     * How a plan was made.
+     *
+     * @param engine version of the program
+     * @param seed seed of every random choice
+     * @param time how long the search was allowed to take, to the millisecond
+     * @param inputs SHA-256 of every file it was made from, by file name
+     */
+    public record Made(String engine, long seed, Duration time, Map<String, String> inputs) {
+        public Made {
+            inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package bitterend.exchange;
+
+import static bitterend.measure.LengthText.exact;
+
+import bitterend.finding.Findings;
+import bitterend.measure.Length;
+import bitterend.measure.MoneyText;
+import bitterend.packing.Bound;
+import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.packing.Unplanned;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The plan file, {@code plan.json}: exact, versioned, the same bytes for the same plan. */
+public final class PlanJson {
+    static final String FORMAT = "bitterend/plan/1";
+
+    /** The parts of the book of lengths, in the order in which they are written. */
+    static final Map<String, Function<LengthBook, Length>> BOOK = book();
+
+    private PlanJson() {}
+
+    /** The text of a plan file. */
+    public static String text(PlanDocument document) {
+        CutPlan plan = document.plan();
+        MoneyText money = document.money();
+        PlanDocument.Made made = document.made();
+        JsonTree inputs = new JsonTree();
+        made.inputs().forEach(inputs::with);
+        return new JsonTree()
+                .with("format", FORMAT)
+                .with("engine", made.engine())
+                .with("seed", made.seed())
+                .with("time", made.time().toMillis() + " ms")
+                .with("inputs", inputs)
+                .with("currency", money.currency())
+                .with("minorDigits", money.minorDigits())
+                .with("day", plan.day().toString())
+                .with("cost", money.exact(plan.cost()))
+                .with("book", tree(plan.book()))
+                .with(
+                        "draws",
+                        plan.draws().stream().map(draw -> tree(draw, money)).toList())
+                .with("unplanned", plan.unplanned().stream().map(PlanJson::tree).toList())
+                .with(
+                        "bounds",
+                        plan.bounds().stream().map(bound -> tree(bound, money)).toList())
+                .text();
+    }
+
+    /** Writes a plan file whole or not at all; a plan file that is there is replaced. */
+    public static void write(Path file, PlanDocument document) {
+        WholeFile.write(file, text(document));
+    }
+
+    /** Reads a plan file; every problem is told to the findings. */
+    public static Optional<PlanDocument> read(Path file, Findings findings) {
+        Path folder = file.toAbsolutePath().getParent();
+        Path name = file.getFileName();
+        if (folder == null || name == null) {
+            throw new IllegalArgumentException("not a file: " + file);
+        }
+        return InputFile.require(folder, name.toString(), findings)
+                .flatMap(input -> new PlanReader(findings).read(input));
+    }
+
+    private static JsonTree tree(LengthBook book) {
+        JsonTree tree = new JsonTree();
+        BOOK.forEach((name, part) -> tree.with(name, exact(part.apply(book))));
+        return tree;
+    }
+
+    private static JsonTree tree(ReelDraw draw, MoneyText money) {
+        return new JsonTree()
+                .with("reel", draw.reel())
+                .with("leadTrim", exact(draw.leadTrim()))
+                .with("leftOnReel", exact(draw.leftOnReel()))
+                .with("cost", money.exact(draw.cost()))
+                .with("book", tree(draw.book()))
+                .with("runs", draw.runs().stream().map(PlanJson::tree).toList());
+    }
+
+    private static JsonTree tree(RunDraw run) {
+        return new JsonTree()
+                .with("run", run.run())
+                .with("from", exact(run.from()))
+                .with("to", exact(run.to()))
+                .with("left", exact(run.left()))
+                .with("rest", word(run.rest()))
+                .with(
+                        "cuts",
+                        run.cuts().stream()
+                                .map(cut -> new JsonTree()
+                                        .with("piece", cut.piece())
+                                        .with("from", exact(cut.from()))
+                                        .with("to", exact(cut.to())))
+                                .toList());
+    }
+
+    private static JsonTree tree(Unplanned unplanned) {
+        return new JsonTree()
+                .with("piece", unplanned.piece())
+                .with("rule", word(unplanned.reason().rule()))
+                .with("reason", unplanned.reason().sentence())
+                .with("help", unplanned.help());
+    }
+
+    private static JsonTree tree(Bound bound, MoneyText money) {
+        return new JsonTree()
+                .with("ropes", (Object) bound.ropes())
+                .with("best", money.exact(bound.best()))
+                .with("root", money.exact(bound.root()))
+                .with("scale", bound.scale())
+                .with("unplannedWeight", bound.unplannedWeight())
+                .with("unplannedPrice", bound.unplannedPrice())
+                .with(
+                        "duals",
+                        bound.duals().stream()
+                                .map(dual -> new JsonTree()
+                                        .with("price", dual.price())
+                                        .with("pieces", (Object) dual.pieces()))
+                                .toList());
+    }
+
+    /** A constant as a word: {@code on reel}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static Map<String, Function<LengthBook, Length>> book() {
+        Map<String, Function<LengthBook, Length>> parts = new LinkedHashMap<>();
+        parts.put("before", LengthBook::before);
+        parts.put("pieces", LengthBook::pieces);
+        parts.put("cutLoss", LengthBook::cutLoss);
+        parts.put("leadTrim", LengthBook::leadTrim);
+        parts.put("flaws", LengthBook::flaws);
+        parts.put("scrap", LengthBook::scrap);
+        parts.put("kept", LengthBook::kept);
+        parts.put("left", LengthBook::left);
+        parts.put("innerWraps", LengthBook::innerWraps);
+        return parts;
+    }
+}

@@ -1,0 +1,187 @@
+package bitterend.exchange;
+
+import bitterend.finding.Findings;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
+import bitterend.packing.Bound;
+import bitterend.packing.Cut;
+import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
+import bitterend.packing.Reason;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.Rule;
+import bitterend.packing.RunDraw;
+import bitterend.packing.Unplanned;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads plan files. Whether a plan makes sense is for the checker to say: here only what cannot be read is told. */
+final class PlanReader {
+    private static final Pattern MILLISECONDS = Pattern.compile("([0-9]{1,15}) ms");
+    private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
+
+    private final Findings findings;
+    private MoneyText money = new MoneyText(ShopJson.NO_CURRENCY, 2);
+
+    PlanReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** The document; nothing when there is an error in it. */
+    Optional<PlanDocument> read(InputFile file) {
+        Findings own = new Findings();
+        Optional<PlanDocument> document =
+                JsonDocument.open(file, PlanJson.FORMAT, own).map(this::document);
+        findings.addAll(own.sorted());
+        return own.hasErrors() ? Optional.empty() : document;
+    }
+
+    private PlanDocument document(JsonObject object) {
+        object.allowOnly(
+                "format",
+                "engine",
+                "seed",
+                "time",
+                "inputs",
+                "currency",
+                "minorDigits",
+                "day",
+                "cost",
+                "book",
+                "draws",
+                "unplanned",
+                "bounds");
+        Fields fields = object.fields();
+        money = new MoneyText(
+                fields.require("currency", ShopJson::currency, ShopJson.NO_CURRENCY),
+                fields.require("minorDigits", Readings.whole(0, 4), 2));
+        PlanDocument.Made made = new PlanDocument.Made(
+                fields.require("engine", Readings::text, "?"),
+                whole(fields, "seed"),
+                fields.require("time", PlanReader::milliseconds, Duration.ZERO),
+                inputs(object.object("inputs")));
+        CutPlan plan = new CutPlan(
+                fields.require("day", Readings::day, LocalDate.EPOCH),
+                object.objects("draws").stream().map(this::draw).toList(),
+                object.objects("unplanned").stream().map(PlanReader::unplanned).toList(),
+                book(object.object("book")),
+                cost(fields, "cost"),
+                object.objects("bounds").stream().map(this::bound).toList());
+        return new PlanDocument(plan, money, made);
+    }
+
+    private static Map<String, String> inputs(JsonObject inputs) {
+        Map<String, String> digests = new LinkedHashMap<>();
+        inputs.names().forEach(name -> digests.put(name, inputs.fields().require(name, Readings::text, "")));
+        return digests;
+    }
+
+    private ReelDraw draw(JsonObject draw) {
+        draw.allowOnly("reel", "leadTrim", "leftOnReel", "cost", "book", "runs");
+        return new ReelDraw(
+                draw.fields().require("reel", Readings::id, "?"),
+                length(draw.fields(), "leadTrim"),
+                draw.objects("runs").stream().map(PlanReader::run).toList(),
+                length(draw.fields(), "leftOnReel"),
+                book(draw.object("book")),
+                cost(draw.fields(), "cost"));
+    }
+
+    private static RunDraw run(JsonObject run) {
+        run.allowOnly("run", "from", "to", "left", "rest", "cuts");
+        Fields fields = run.fields();
+        return new RunDraw(
+                fields.require("run", Readings.whole(1, 999_999_999), 1),
+                length(fields, "from"),
+                length(fields, "to"),
+                run.objects("cuts").stream().map(PlanReader::cut).toList(),
+                length(fields, "left"),
+                fields.require("rest", Readings.word(RunDraw.Rest.values(), PlanJson::word), RunDraw.Rest.SCRAP));
+    }
+
+    private static Cut cut(JsonObject cut) {
+        cut.allowOnly("piece", "from", "to");
+        Fields fields = cut.fields();
+        return new Cut(fields.require("piece", PlanReader::anyText, "?"), length(fields, "from"), length(fields, "to"));
+    }
+
+    private static LengthBook book(JsonObject book) {
+        book.allowOnly(PlanJson.BOOK.keySet().toArray(String[]::new));
+        List<Length> parts = PlanJson.BOOK.keySet().stream()
+                .map(name -> length(book.fields(), name))
+                .toList();
+        return new LengthBook(
+                parts.get(0),
+                parts.get(1),
+                parts.get(2),
+                parts.get(3),
+                parts.get(4),
+                parts.get(5),
+                parts.get(6),
+                parts.get(7),
+                parts.get(8));
+    }
+
+    private static Unplanned unplanned(JsonObject unplanned) {
+        unplanned.allowOnly("piece", "rule", "reason", "help");
+        Fields fields = unplanned.fields();
+        return new Unplanned(
+                fields.require("piece", PlanReader::anyText, "?"),
+                new Reason(
+                        fields.require("rule", Readings.word(Rule.values(), PlanJson::word), Rule.PLANNED),
+                        fields.optional("reason", PlanReader::anyText, "")),
+                fields.optional("help", PlanReader::anyText, ""));
+    }
+
+    private Bound bound(JsonObject bound) {
+        bound.allowOnly("ropes", "best", "root", "scale", "unplannedWeight", "unplannedPrice", "duals");
+        Fields fields = bound.fields();
+        return new Bound(
+                bound.texts("ropes"),
+                cost(fields, "best"),
+                cost(fields, "root"),
+                Math.max(1, whole(fields, "scale")),
+                whole(fields, "unplannedWeight"),
+                whole(fields, "unplannedPrice"),
+                bound.objects("duals").stream().map(PlanReader::dual).toList());
+    }
+
+    private static Bound.Dual dual(JsonObject dual) {
+        dual.allowOnly("price", "pieces");
+        return new Bound.Dual(dual.texts("pieces"), whole(dual.fields(), "price"));
+    }
+
+    private static Length length(Fields fields, String name) {
+        return fields.require(name, LengthText::parse, Length.ZERO);
+    }
+
+    private Cost cost(Fields fields, String name) {
+        return fields.require(name, money::parseExact, Cost.ZERO);
+    }
+
+    private static long whole(Fields fields, String name) {
+        Reading<Long> reading = text ->
+                WHOLE.matcher(text).matches() ? Parsed.of(Long.parseLong(text)) : Parsed.refused("a whole number");
+        return fields.require(name, reading, 0L);
+    }
+
+    private static Parsed<Duration> milliseconds(String text) {
+        Matcher milliseconds = MILLISECONDS.matcher(text);
+        return milliseconds.matches()
+                ? Parsed.of(Duration.ofMillis(Long.parseLong(milliseconds.group(1))))
+                : Parsed.refused("a time such as 10000 ms");
+    }
+
+    private static Parsed<String> anyText(String text) {
+        return Parsed.of(text);
+    }
+}
