@@ -17,10 +17,12 @@ public final class BruteForce {
     private final List<RunId> runs;
     private final Map<RunId, Long> used = new HashMap<>();
     private final Map<String, RunId> places = new HashMap<>();
+    private final boolean weightFirst;
     private Best best = new Best(Long.MAX_VALUE, new Cost(Long.MAX_VALUE), Packing.EMPTY);
 
-    private BruteForce(PackingProblem problem) {
+    private BruteForce(PackingProblem problem, boolean weightFirst) {
         this.problem = problem;
+        this.weightFirst = weightFirst;
         bench = new Bench(problem);
         runs = bench.runs();
     }
@@ -36,7 +38,15 @@ public final class BruteForce {
 
     /** The optimum; for shops of {@link ShopSize#TINY}. */
     public static Best best(PackingProblem problem) {
-        BruteForce force = new BruteForce(problem);
+        BruteForce force = new BruteForce(problem, true);
+        force.place(0, 0);
+        return force.best;
+    }
+
+    /** The cheapest packing among all that leave no more than this weight unplanned; there must be one. */
+    public static Best cheapest(PackingProblem problem, long mostUnplanned) {
+        BruteForce force = new BruteForce(problem, false);
+        force.best = new Best(mostUnplanned, new Cost(Long.MAX_VALUE), Packing.EMPTY);
         force.place(0, 0);
         return force.best;
     }
@@ -69,8 +79,8 @@ public final class BruteForce {
             return;
         }
         Cost cost = PlanWriter.cost(problem, packing);
-        if (unplanned < best.unplannedWeight() || cost.compareTo(best.cost()) < 0) {
-            best = new Best(unplanned, cost, packing);
+        if ((weightFirst && unplanned < best.unplannedWeight()) || cost.compareTo(best.cost()) < 0) {
+            best = new Best(weightFirst ? unplanned : best.unplannedWeight(), cost, packing);
         }
     }
 }

@@ -1,0 +1,97 @@
+package bitterend.packing.check;
+
+import bitterend.demand.Piece;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.stock.Reel;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The day's pieces, reels and pins by id, and which piece may come off which reel. */
+final class Facts {
+    private final PackingProblem problem;
+    private final Map<String, Piece> pieces = new HashMap<>();
+    private final Map<String, Reel> reels = new HashMap<>();
+    private final Map<String, String> pins = new HashMap<>();
+    private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
+
+    Facts(PackingProblem problem) {
+        this.problem = problem;
+        problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+        problem.reels().forEach(reel -> reels.put(reel.id(), reel));
+        for (Pin pin : problem.pins()) {
+            pins.put(pin.piece(), pin.reel());
+        }
+    }
+
+    PackingProblem problem() {
+        return problem;
+    }
+
+    Optional<Piece> findPiece(String id) {
+        return Optional.ofNullable(pieces.get(id));
+    }
+
+    Optional<Reel> findReel(String id) {
+        return Optional.ofNullable(reels.get(id));
+    }
+
+    List<SoundRope.Stretch> runs(Reel reel) {
+        return runs.computeIfAbsent(reel.id(), id -> new SoundRope(reel).runs());
+    }
+
+    /** Every rule between one piece and one reel that the two break, each with a sentence. */
+    Map<Check, String> broken(Piece piece, Reel reel) {
+        Map<Check, String> broken = new LinkedHashMap<>();
+        Reel.Custody custody = reel.custody();
+        String both = piece.id() + " on " + reel.id();
+        if (piece.choices().stream().noneMatch(choice -> choice.rope().equals(reel.rope()))) {
+            broken.put(Check.SAME_ROPE, both + ": the reel holds " + reel.rope() + ", which the piece does not allow");
+        }
+        if (custody.state() == Reel.State.ON_HOLD) {
+            broken.put(Check.ON_HOLD, reel.id() + " is on hold");
+        }
+        if (custody.state() == Reel.State.RESERVED && !custody.order().equals(piece.order())) {
+            broken.put(Check.RESERVED, both + ": the reel is kept for " + custody.order());
+        }
+        if (breaksOwnership(piece, custody)) {
+            broken.put(
+                    Check.OWN_ROPE,
+                    both + ": the reel is " + owner(custody) + ", the piece wants "
+                            + (piece.ownRope() ? "its customer's own rope" : "the shop's rope"));
+        }
+        if (!piece.certificate().isEmpty()
+                && !piece.certificate().equals(reel.papers().certificate())) {
+            broken.put(Check.CERTIFICATE, both + ": the piece needs a " + piece.certificate() + " certificate");
+        }
+        if (reel.papers().useBy().isBefore(problem.day())) {
+            broken.put(
+                    Check.USE_BY,
+                    reel.id() + " was to be used by " + reel.papers().useBy());
+        }
+        String pin = pins.get(piece.id());
+        if (pin != null && !pin.equals(reel.id())) {
+            broken.put(Check.PINNED, both + ": the piece is pinned to " + pin);
+        }
+        return broken;
+    }
+
+    private static boolean breaksOwnership(Piece piece, Reel.Custody custody) {
+        if (custody.owner().isEmpty()) {
+            return piece.ownRope();
+        }
+        return !piece.ownRope() || !piece.order().equals(custody.order());
+    }
+
+    private static String owner(Reel.Custody custody) {
+        return custody.owner().isEmpty() ? "the shop's" : custody.owner() + "'s for order " + custody.order();
+    }
+
+    /** What tells one lot from another on ropes of one kind; a reel whose lot is not known is a lot by itself. */
+    static String lot(Reel reel) {
+        return reel.lot().isEmpty() ? "unknown lot of reel " + reel.id() : "lot " + reel.lot();
+    }
+}

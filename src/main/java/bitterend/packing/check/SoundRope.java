@@ -1,0 +1,78 @@
+package bitterend.packing.check;
+
+import bitterend.measure.Length;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Where a piece may lie on a reel, worked out point by point: the reel is divided at every end of the lead trim, of a
+ * widened flaw and of the certain length, and neighbouring sound stretches are joined again where no flaw lies between.
+ */
+final class SoundRope {
+    private final Reel reel;
+    private final Length begin;
+    private final Length end;
+
+    SoundRope(Reel reel) {
+        this.reel = reel;
+        begin = reel.contents().leadTrim();
+        end = reel.length()
+                .minus(reel.contents().uncertainty())
+                .minus(reel.contents().innerWraps());
+    }
+
+    /** A stretch of rope, from the working end of the reel, lead trim included. */
+    record Stretch(Length from, Length to) {
+        Length length() {
+            return to.minus(from);
+        }
+    }
+
+    /** The runs in the order in which they come off. */
+    List<Stretch> runs() {
+        List<Stretch> runs = new ArrayList<>();
+        Length from = null;
+        for (Length point : new TreeSet<>(points())) {
+            if (from != null && isClear(from, point)) {
+                joinOrAdd(runs, new Stretch(from, point));
+            }
+            from = point;
+        }
+        return runs;
+    }
+
+    private List<Length> points() {
+        List<Length> points = new ArrayList<>(List.of(begin, end));
+        for (Flaw flaw : reel.flaws()) {
+            points.add(flaw.from().minus(flaw.uncertainty()));
+            points.add(flaw.to().plus(flaw.uncertainty()));
+        }
+        return points;
+    }
+
+    private void joinOrAdd(List<Stretch> runs, Stretch next) {
+        int last = runs.size() - 1;
+        if (last >= 0
+                && runs.get(last).to().equals(next.from())
+                && isClear(runs.get(last).from(), next.to())) {
+            runs.set(last, new Stretch(runs.get(last).from(), next.to()));
+        } else {
+            runs.add(next);
+        }
+    }
+
+    /** Whether a stretch keeps clear of the lead trim, every widened flaw, the uncertain end and the inner wraps. */
+    boolean isClear(Length from, Length to) {
+        return !from.isShorterThan(begin)
+                && !to.isLongerThan(end)
+                && reel.flaws().stream().noneMatch(flaw -> crosses(flaw, from, to));
+    }
+
+    private static boolean crosses(Flaw flaw, Length from, Length to) {
+        return from.isShorterThan(flaw.to().plus(flaw.uncertainty()))
+                && to.isLongerThan(flaw.from().minus(flaw.uncertainty()));
+    }
+}
