@@ -18,17 +18,16 @@ final class CuttingTable {
     private final Reel reel;
     private final Length loss;
     private final Map<String, Piece> pieces;
-    private final Map<String, String> beforeCut;
+    private final String beforeCut;
     private final Length end;
     private final List<Mark> marks = new ArrayList<>();
 
     /**
      * @param loss rope lost at each cut
      * @param pieces by id
-     * @param beforeCut what to do before the cut, by piece id
+     * @param beforeCut what to do before each cut, in a few words
      */
-    static List<Mark> of(
-            Reel reel, ReelDraw draw, Length loss, Map<String, Piece> pieces, Map<String, String> beforeCut) {
+    static List<Mark> of(Reel reel, ReelDraw draw, Length loss, Map<String, Piece> pieces, String beforeCut) {
         CuttingTable table = new CuttingTable(reel, draw.leadTrim(), loss, pieces, beforeCut);
         table.workingEnd(draw.leadTrim());
         Length done = Length.ZERO;
@@ -42,8 +41,7 @@ final class CuttingTable {
         return List.copyOf(table.marks);
     }
 
-    private CuttingTable(
-            Reel reel, Length leadTrim, Length loss, Map<String, Piece> pieces, Map<String, String> beforeCut) {
+    private CuttingTable(Reel reel, Length leadTrim, Length loss, Map<String, Piece> pieces, String beforeCut) {
         this.reel = reel;
         this.loss = loss;
         this.pieces = pieces;
@@ -83,7 +81,7 @@ final class CuttingTable {
                 leftOfRun.plus(end.minus(run.to())),
                 cut.piece(),
                 piece.ends(),
-                beforeCut.getOrDefault(cut.piece(), "")));
+                beforeCut));
     }
 
     private void rest(RunDraw run, ReelDraw draw) {

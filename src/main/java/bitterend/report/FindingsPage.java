@@ -24,6 +24,11 @@ public final class FindingsPage {
     /** {@code 2 errors, 1 warning}. */
     public static String summary(List<Finding> findings) {
         int errors = (int) findings.stream().filter(Finding::isError).count();
-        return PlanPage.count(errors, "error") + ", " + PlanPage.count(findings.size() - errors, "warning");
+        return count(errors, "error") + ", " + count(findings.size() - errors, "warning");
+    }
+
+    /** {@code 1 reel}, {@code 2 reels}. */
+    public static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
     }
 }

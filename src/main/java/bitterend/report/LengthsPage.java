@@ -73,9 +73,9 @@ public final class LengthsPage {
 
     private void derivation(Page page, Derivation derivation, Rope rope) {
         List<String> pieces = derivation.pieces();
-        page.heading("Cut " + PlanPage.count(pieces.size(), "piece") + " of " + figures.length(derivation.cut())
+        page.heading("Cut " + FindingsPage.count(pieces.size(), "piece") + " of " + figures.length(derivation.cut())
                 + " from " + rope.name() + " (" + rope.id() + ")");
-        page.paragraph(0, PlanPage.count(pieces.size(), "piece") + ": " + named(pieces));
+        page.paragraph(0, "For " + named(pieces) + ".");
         page.blank();
         AlignedAmounts amounts = AlignedAmounts.of(derivation, figures);
         TextTable table = new TextTable(

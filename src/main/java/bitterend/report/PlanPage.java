@@ -34,9 +34,11 @@ public final class PlanPage {
         int planned = view.planned();
         int wanted = view.problem().pieces().size();
         int reels = view.plan().draws().size();
-        String all = planned == wanted ? "all " + count(wanted, "piece") : planned + " of " + count(wanted, "piece");
+        String all = planned == wanted
+                ? "all " + FindingsPage.count(wanted, "piece")
+                : planned + " of " + FindingsPage.count(wanted, "piece");
         String short_ = planned == wanted ? "" : " " + (wanted - planned) + " could not be planned, see below.";
-        return "Planned: " + all + " off " + count(reels, "reel") + "." + short_;
+        return "Planned: " + all + " off " + FindingsPage.count(reels, "reel") + "." + short_;
     }
 
     private void unplanned(Page page, PlanView view) {
@@ -53,9 +55,5 @@ public final class PlanPage {
 
     private String what(ShortWork work) {
         return figures.length(work.cut()) + " of " + work.rope();
-    }
-
-    static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
     }
 }

@@ -22,11 +22,11 @@ import java.util.stream.Collectors;
  * @param shop name of the shop
  * @param problem the question
  * @param plan the answer
- * @param beforeCut what to do at the mark before each cut, by piece id; may lack pieces
+ * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
  */
 public record PlanView(
-        String shop, PackingProblem problem, CutPlan plan, Map<String, String> beforeCut, List<Finding> notes) {
+        String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
     public PlanView {
         beforeCut = Collections.unmodifiableMap(new TreeMap<>(beforeCut));
         notes = List.copyOf(notes);
@@ -48,7 +48,16 @@ public record PlanView(
     }
 
     List<Mark> marks(ReelDraw draw) {
-        return CuttingTable.of(reel(draw), draw, rope(draw).cutting().loss(), pieces(), beforeCut);
+        return CuttingTable.of(
+                reel(draw),
+                draw,
+                rope(draw).cutting().loss(),
+                pieces(),
+                beforeCut(draw).brief());
+    }
+
+    BeforeCut beforeCut(ReelDraw draw) {
+        return beforeCut.getOrDefault(rope(draw).id(), BeforeCut.NOTHING);
     }
 
     /** What a length off this reel would cost to buy again; nothing when the rope is a customer's own. */

@@ -30,6 +30,10 @@ final class ReelBlock {
         page.paragraph(0, "Rope: " + rope(view.rope(draw)) + ".");
         page.paragraph(0, stands(reel));
         page.paragraph(0, contents(reel, draw));
+        String before = view.beforeCut(draw).words();
+        if (!before.isEmpty()) {
+            page.paragraph(0, "Before each cut: " + before + ".");
+        }
         for (Flaw flaw : reel.flaws()) {
             page.caution(flaw(flaw, draw.leadTrim()));
         }

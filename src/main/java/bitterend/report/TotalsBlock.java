@@ -32,8 +32,18 @@ final class TotalsBlock {
                 0,
                 "This plan costs " + figures.money(plan.cost())
                         + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
-                        + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + ".");
+                        + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
+                        + acrossReels(plan));
         new ProofBlock(view, figures).write(page);
+    }
+
+    /** What no single reel costs: orders split over lots, pieces moved off the reel of an earlier plan. */
+    private String acrossReels(CutPlan plan) {
+        Cost draws = plan.draws().stream().map(ReelDraw::cost).reduce(Cost.ZERO, Cost::plus);
+        Cost across = plan.cost().minus(draws);
+        return across.equals(Cost.ZERO)
+                ? ""
+                : " Orders split over lots and pieces moved to another reel cost " + figures.money(across) + " of it.";
     }
 
     private TextTable whereItGoes(LengthBook book) {

@@ -40,9 +40,10 @@ final class Bench {
                 problem,
                 new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
                 Map.of(
-                        "1001/1.1", "1 wrap of tape",
-                        "1001/1.2", "1 wrap of tape",
-                        "1002/1.1", "2 seizings, 14 mm wide, 28 mm apart"),
+                        "DB12",
+                        new BeforeCut("tape", "tape tightly and cut through the tape"),
+                        "W14",
+                        new BeforeCut("2 seizings", "2 seizings on each side, each 14 mm wide, 28 mm apart")),
                 List.of(Finding.warning(
                         "orders.csv",
                         "row 2",

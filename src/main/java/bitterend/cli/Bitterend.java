@@ -1,0 +1,39 @@
+package bitterend.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The root command: it only knows the others. */
+@Command(
+        name = "bitterend",
+        synopsisSubcommandLabel = "COMMAND",
+        versionProvider = Version.class,
+        description = {
+            "",
+            "Tells a rope shop how long to cut every piece, off which reel and in what",
+            "order, and what is left. Computes lengths; never certifies strength.",
+            ""
+        },
+        optionListHeading = "Options:%n",
+        commandListHeading = "%nCommands:%n",
+        footer = {
+            "",
+            "A SHOP is a folder such as demo-data/small-loft. Exit codes: 0 done, 1 internal",
+            "error, 2 bad command line, 3 the input has errors, 4 some pieces could not be",
+            "planned, 5 the stock changed underneath.",
+            "",
+            "\"bitterend\" stands for: java -jar target/bitterend.jar"
+        })
+final class Bitterend {
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
+    boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Show the version.")
+    boolean version;
+}

@@ -1,0 +1,60 @@
+package bitterend.cli;
+
+import static bitterend.report.FindingsPage.count;
+
+import bitterend.exchange.AnswerJson;
+import bitterend.exchange.Shop;
+import bitterend.exchange.ShopReading;
+import bitterend.report.FindingsPage;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code check SHOP}: every problem of every file, in one run. */
+@Command(
+        name = "check",
+        header = "Reads every file of a shop and lists what is wrong.",
+        description = {
+            "",
+            "Each line names the file, the row, the column, what was found and what was",
+            "expected; all problems of all files are told in one run. Exit code 3 when one of",
+            "them is an error; warnings alone leave it at 0.",
+            ""
+        },
+        sortOptions = false)
+final class CheckCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        ShopReading reading = shop.read();
+        if (common.json) {
+            terminal.out().print(AnswerJson.findings(reading.findings()));
+        } else {
+            terminal.out().print(new FindingsPage(terminal.ink()).text(reading.findings()));
+            reading.shop().ifPresent(this::whatIsThere);
+            terminal.out().println(FindingsPage.summary(reading.findings()) + ".");
+        }
+        return (reading.shop().isPresent() ? ExitCode.DONE : ExitCode.BAD_INPUT).number();
+    }
+
+    private void whatIsThere(Shop read) {
+        String things = String.join(
+                ", ",
+                count(read.catalogue().ropes().size(), "rope"),
+                count(read.orders().size(), "order line"),
+                count(read.pieces().size(), "piece"),
+                count(read.reels().size(), "reel"));
+        terminal.out().println(read.settings().name() + ": " + things + ".");
+    }
+}

@@ -1,0 +1,26 @@
+package bitterend.cli;
+
+import java.time.Duration;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a time limit: {@code 10}, {@code 10s}, {@code 500ms} or {@code 2m}; a bare number is seconds. */
+final class DurationText implements ITypeConverter<Duration> {
+    private static final Pattern FORM = Pattern.compile("([0-9]{1,6})(ms|s|m|)");
+
+    @Override
+    public Duration convert(String text) {
+        Matcher form = FORM.matcher(text.strip());
+        if (!form.matches()) {
+            throw new TypeConversionException("'" + text + "' is no time limit such as 10s, 500ms or 2m");
+        }
+        long number = Long.parseLong(form.group(1));
+        return switch (form.group(2)) {
+            case "ms" -> Duration.ofMillis(number);
+            case "m" -> Duration.ofMinutes(number);
+            default -> Duration.ofSeconds(number);
+        };
+    }
+}

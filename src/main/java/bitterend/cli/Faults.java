@@ -1,0 +1,45 @@
+package bitterend.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+
+/** What a user sees when something went wrong that is not a problem of the data. Never a stack trace, unless asked for. */
+final class Faults {
+    private final Terminal terminal;
+
+    Faults(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    int report(Exception fault, boolean debug) {
+        if (debug) {
+            fault.printStackTrace(terminal.err());
+        }
+        if (fault instanceof UncheckedIOException wrapped && wrapped.getCause() != null) {
+            return environment(wrapped.getCause());
+        }
+        if (fault instanceof IOException io) {
+            return environment(io);
+        }
+        terminal.err().println("internal error: " + fault);
+        terminal.err()
+                .println(
+                        "This is a fault in the program, not in your files; nothing you have was changed. Run the command"
+                                + " again with --debug and see \"When it breaks\" in DEVELOPERS.md.");
+        return ExitCode.INTERNAL_ERROR.number();
+    }
+
+    private int environment(IOException fault) {
+        String what = fault instanceof FileSystemException files && files.getFile() != null
+                ? files.getFile() + ": " + reason(files)
+                : fault.getMessage();
+        terminal.err().println("error: cannot read or write " + what);
+        return ExitCode.INTERNAL_ERROR.number();
+    }
+
+    private static String reason(FileSystemException fault) {
+        String reason = fault.getReason();
+        return reason == null ? fault.getClass().getSimpleName().replace("Exception", "") : reason;
+    }
+}

@@ -1,0 +1,99 @@
+package bitterend.cli;
+
+import bitterend.exchange.AnswerJson;
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.Shop;
+import bitterend.report.LengthsPage;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code lengths SHOP [ORDER/LINE]}: cut lengths, and how they came about. */
+@Command(
+        name = "lengths",
+        header = "Lists the cut length of every ordered piece, or derives one.",
+        description = {
+            "",
+            "With ORDER/LINE, such as 1041/3, shows how that length came about: every",
+            "allowance on a line of its own, with its source and whether the shop has",
+            "verified it. The lines add up exactly.",
+            ""
+        },
+        sortOptions = false)
+final class LengthsCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "ORDER/LINE", description = "One order line, such as 1041/3.")
+    private @Nullable String line;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    LengthsCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        return (line == null ? list(read.get()) : derivation(read.get(), line)).number();
+    }
+
+    private ExitCode list(Shop read) {
+        terminal.out()
+                .print(
+                        common.json
+                                ? AnswerJson.lengths(read.orders())
+                                : page(read).list(read.settings().name(), read.pieces()));
+        return ExitCode.DONE;
+    }
+
+    private ExitCode derivation(Shop read, String wanted) {
+        Optional<OrderLine> found = find(read, wanted);
+        if (found.isEmpty()) {
+            terminal.err()
+                    .println("error: there is no order line " + wanted + "; write it as ORDER/LINE, such as "
+                            + example(read));
+            return ExitCode.BAD_COMMAND_LINE;
+        }
+        OrderLine order = found.get();
+        terminal.out()
+                .print(
+                        common.json
+                                ? AnswerJson.lengths(List.of(order))
+                                : page(read).derivation(order.assembly(), order.demanded(), read.catalogue()));
+        return ExitCode.DONE;
+    }
+
+    private static Optional<OrderLine> find(Shop read, String wanted) {
+        int slash = wanted.lastIndexOf('/');
+        return slash < 0
+                ? Optional.empty()
+                : read.findOrderLine(wanted.substring(0, slash), wanted.substring(slash + 1));
+    }
+
+    private static String example(Shop read) {
+        return read.orders().stream()
+                .map(order -> order.assembly().ordered().source())
+                .map(source -> source.order() + "/" + source.line())
+                .findFirst()
+                .orElse("1041/3");
+    }
+
+    private LengthsPage page(Shop read) {
+        return new LengthsPage(units.figures(read), terminal.ink());
+    }
+}

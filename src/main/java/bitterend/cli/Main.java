@@ -1,0 +1,68 @@
+package bitterend.cli;
+
+import bitterend.report.Ink;
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program: {@code java -jar bitterend.jar COMMAND ...}. */
+public final class Main {
+    private static final int HELP_WIDTH = 80;
+
+    private Main() {}
+
+    /** Runs one command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        System.exit(run(args, Terminal.standard()));
+    }
+
+    /** Runs one command; the exit code is one of {@link ExitCode}. */
+    static int run(String[] args, Terminal terminal) {
+        CommandLine commandLine = new CommandLine(new Bitterend())
+                .addSubcommand(new CheckCommand(terminal))
+                .addSubcommand(new LengthsCommand(terminal))
+                .addSubcommand(new PlanCommand(terminal));
+        for (CommandLine each : all(commandLine)) {
+            each.setCaseInsensitiveEnumValuesAllowed(true);
+            each.setUsageHelpWidth(HELP_WIDTH);
+            each.setUsageHelpAutoWidth(false);
+        }
+        commandLine.setOut(new PrintWriter(terminal.out(), true, terminal.charset()));
+        commandLine.setErr(new PrintWriter(terminal.err(), true, terminal.charset()));
+        commandLine.setColorScheme(
+                CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.TERMINAL ? Ansi.ON : Ansi.OFF));
+        commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
+        commandLine.setExecutionExceptionHandler(
+                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
+        if (args.length == 0) {
+            commandLine.usage(commandLine.getErr());
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        return commandLine.execute(args);
+    }
+
+    private static List<CommandLine> all(CommandLine root) {
+        java.util.List<CommandLine> all =
+                new java.util.ArrayList<>(root.getSubcommands().values());
+        all.add(root);
+        return all;
+    }
+
+    private static boolean isDebugging(String[] args) {
+        return List.of(args).contains("--debug");
+    }
+
+    private static int notUnderstood(ParameterException fault, Terminal terminal) {
+        CommandLine command = fault.getCommandLine();
+        terminal.err().println("error: " + fault.getMessage());
+        if (fault instanceof UnmatchedArgumentException unmatched) {
+            unmatched.getSuggestions().stream().findFirst().ifPresent(word -> terminal.err()
+                    .println("Did you mean " + word + "?"));
+        }
+        terminal.err().println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.BAD_COMMAND_LINE.number();
+    }
+}

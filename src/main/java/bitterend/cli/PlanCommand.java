@@ -1,0 +1,112 @@
+package bitterend.cli;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanJson;
+import bitterend.exchange.Shop;
+import bitterend.packing.CutPlan;
+import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.DayPlanner;
+import bitterend.packing.strategy.GreedyStrategy;
+import bitterend.report.PlanPage;
+import bitterend.report.PlanView;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code plan SHOP}: which piece off which reel, in which order, and what is left. */
+@Command(
+        name = "plan",
+        header = "Plans the day: every piece on a reel, in cutting order.",
+        description = {
+            "",
+            "Prints the plan and writes it to plan.json in the shop folder. Writes nothing",
+            "when the input has errors (exit code 3). Exit code 4 when some pieces could not",
+            "be planned; the plan for the others is written all the same.",
+            ""
+        },
+        sortOptions = false)
+final class PlanCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Option(
+            names = "--day",
+            paramLabel = "DATE",
+            converter = DayText.class,
+            description = "The day the rope is cut, such as 2026-03-02; else the day in shop.json, else today.")
+    private @Nullable LocalDate day;
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = DurationText.class,
+            defaultValue = "10s",
+            description = "Search no longer than this, such as 10s or 2m. Default: ${DEFAULT-VALUE}.")
+    private Duration time = Duration.ofSeconds(10);
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "0",
+            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Write the plan here instead of SHOP/plan.json.")
+    private @Nullable Path out;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    PlanCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : plan(read.get())).number();
+    }
+
+    private ExitCode plan(Shop read) {
+        PackingProblem problem = read.problem(dayOf(read));
+        CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(problem, effort());
+        PlanDocument document = new PlanDocument(
+                plan, read.settings().money(), new PlanDocument.Made(engine(), seed, time, read.digests()));
+        PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
+        terminal.out().print(common.json ? PlanJson.text(document) : page(read, problem, plan));
+        return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+    }
+
+    private String page(Shop read, PackingProblem problem, CutPlan plan) {
+        PlanView view = new PlanView(read.settings().name(), problem, plan, Map.of(), List.of());
+        return new PlanPage(units.figures(read), terminal.ink(), terminal.tape()).text(view);
+    }
+
+    private static String engine() {
+        return "bitterend " + Version.number();
+    }
+
+    private LocalDate dayOf(Shop read) {
+        return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    private Effort effort() {
+        return new Effort(
+                time, Long.MAX_VALUE, seed, Runtime.getRuntime().availableProcessors(), () -> false, progress -> {});
+    }
+}

@@ -1,0 +1,52 @@
+package bitterend.cli;
+
+import bitterend.report.Ink;
+import bitterend.report.Tape;
+import java.io.Console;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a command writes, and what the reader's terminal can show.
+ *
+ * @param out results
+ * @param err progress and problems
+ * @param charset what both are written in
+ * @param ink colour or none
+ * @param tape the characters that reels are drawn with
+ */
+record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape tape) {
+
+    /** The terminal or pipe this program was started on: UTF-8 into pipes and files, the terminal's own charset else. */
+    static Terminal standard() {
+        Console console = System.console();
+        Charset charset = charset(console);
+        Ink ink = isColourful(console, System.getenv()) ? Ink.TERMINAL : Ink.PLAIN;
+        return new Terminal(
+                new PrintStream(System.out, true, charset),
+                new PrintStream(System.err, true, charset),
+                charset,
+                ink,
+                charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED);
+    }
+
+    private static Charset charset(@Nullable Console console) {
+        String native_ = System.getProperty("sun.stdout.encoding", "");
+        if (console == null || !Charset.isSupported(native_.isEmpty() ? "?" : native_)) {
+            return StandardCharsets.UTF_8;
+        }
+        return Charset.forName(native_);
+    }
+
+    /** Colour only on a terminal that can show it, and never against the reader's wish (https://no-color.org). */
+    static boolean isColourful(@Nullable Console console, Map<String, String> environment) {
+        String kind = environment.getOrDefault("TERM", "");
+        boolean able = !kind.isEmpty() && !kind.equals("dumb");
+        return console != null
+                && able
+                && environment.getOrDefault("NO_COLOR", "").isEmpty();
+    }
+}

@@ -1,0 +1,155 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command line as its user meets it: words in, text and an exit code out. */
+final class CommandLineTest {
+    private final Path folder;
+
+    CommandLineTest(@TempDir Path folder) {
+        this.folder = folder;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "check --help", "lengths --help", "plan --help"})
+    void help_readsAsTheGoldenFileWithinEightyColumns(String words) {
+        Run run = Run.of(words.split(" "));
+        assertEquals(0, run.code());
+        run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        Golden.check("cli/" + words.replace(" ", "").replace("--", "-") + ".txt", run.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "plam",
+                "plan",
+                "plan a b",
+                "plan a --jsn",
+                "plan a --day tomorrow",
+                "plan a --units feet",
+                "plan a --time soon",
+                "lengths"
+            })
+    void badCommandLine_exitsWithTwoAndSaysWhereHelpIs(String words) {
+        Run run = Run.of(words.isEmpty() ? new String[0] : words.split(" "));
+        assertEquals(2, run.code());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("--help"), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    @Test
+    void misspeltCommand_isSuggested() {
+        assertTrue(Run.of("plam", "x").err().contains("Did you mean plan?"));
+    }
+
+    @Test
+    void folderThatIsNoShop_exitsWithThreeAndNamesIt() {
+        Run run = Run.of("plan", folder.resolve("nowhere").toString());
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("nowhere"), run.err());
+        assertEquals("", run.out());
+    }
+
+    @Test
+    void plan_isWrittenIntoTheShopFolder() throws IOException {
+        Path shop = TestShop.in(folder).path();
+        Run run = Run.of("plan", shop.toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(Files.readString(shop.resolve("plan.json")).contains("bitterend/plan/1"));
+        Golden.check("cli/plan.txt", run.out());
+    }
+
+    @Test
+    void planAsJson_isTheFile() throws IOException {
+        Path shop = TestShop.in(folder).path();
+        Path out = folder.resolve("elsewhere.json");
+        Run run = Run.of("plan", shop.toString(), "--json", "--out", out.toString());
+        assertEquals(Files.readString(out), run.out());
+        assertFalse(Files.exists(shop.resolve("plan.json")));
+    }
+
+    @Test
+    void planThatCannotPlaceAPiece_exitsWithFourAndIsWritten() throws IOException {
+        TestShop shop = TestShop.in(folder).with("orders.csv", "1003,1,Harbour Board,DB12,400 m,plain,plain,1,,");
+        Run run = Run.of("plan", shop.path().toString());
+        assertEquals(4, run.code());
+        assertTrue(run.out().contains("What would help"), run.out());
+        assertTrue(Files.exists(shop.path().resolve("plan.json")));
+    }
+
+    @Test
+    void errors_areAllToldAndNothingIsWritten() throws IOException {
+        TestShop shop = TestShop.in(folder)
+                .with("orders.csv", "1003,1,Harbour Board,DB99,12 m,plain,plain,1,,")
+                .with("reels.csv", "R-106,DB12,P1,-3 m,,,,metered,,no");
+        Run plan = Run.of("plan", shop.path().toString());
+        assertEquals(3, plan.code());
+        assertEquals("", plan.out());
+        assertTrue(plan.err().contains("DB99") && plan.err().contains("-3 m"), plan.err());
+        assertFalse(Files.exists(shop.path().resolve("plan.json")));
+        Run check = Run.of("check", shop.path().toString());
+        assertEquals(3, check.code());
+        assertTrue(check.out().contains("DB99") && check.out().contains("-3 m"), check.out());
+    }
+
+    @Test
+    void check_saysWhatIsThere() throws IOException {
+        Run run = Run.of("check", TestShop.in(folder).path().toString());
+        assertEquals(0, run.code());
+        Golden.check("cli/check.txt", run.out());
+    }
+
+    @Test
+    void lengths_listEveryLineAndDeriveOne() throws IOException {
+        String shop = TestShop.in(folder).path().toString();
+        Golden.check("cli/lengths.txt", Run.of("lengths", shop).out());
+        Golden.check("cli/lengths-1001-1.txt", Run.of("lengths", shop, "1001/1").out());
+        Golden.check(
+                "cli/lengths-1001-1-imperial.txt",
+                Run.of("lengths", shop, "1001/1", "--units", "imperial").out());
+    }
+
+    @Test
+    void unknownOrderLine_exitsWithTwoAndShowsOne() throws IOException {
+        Run run = Run.of("lengths", TestShop.in(folder).path().toString(), "1001");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("1001/1"), run.err());
+    }
+
+    @Test
+    void jsonAnswers_carryTheirFormat() throws IOException {
+        String shop = TestShop.in(folder).path().toString();
+        assertTrue(Run.of("check", shop, "--json").out().contains("\"bitterend/findings/1\""));
+        assertTrue(Run.of("lengths", shop, "--json").out().contains("\"bitterend/lengths/1\""));
+    }
+
+    @Test
+    void planThatCannotBeWritten_isToldWithoutATrace() throws IOException {
+        Path shop = TestShop.in(folder).path();
+        Run run = Run.of(
+                "plan",
+                shop.toString(),
+                "--out",
+                folder.resolve("no/such/folder/plan.json").toString());
+        assertEquals(1, run.code());
+        assertEquals(
+                List.of(),
+                run.err().lines().filter(line -> line.startsWith("\tat")).toList());
+        assertTrue(run.err().contains("no/such/folder"), run.err());
+    }
+}
