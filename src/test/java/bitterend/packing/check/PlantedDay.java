@@ -64,6 +64,22 @@ final class PlantedDay {
                 Map.of("A4/1.1", "K1", "D1/1.1", "K2"));
     }
 
+    /** A customer's reel of 5 m, of which 100 mm are uncertain and all the rest goes into one piece. */
+    static PackingProblem allOfTheCustomersRope() {
+        Reel.Contents contents = new Reel.Contents(mm(5_000), mm(100), Length.ZERO, Length.ZERO, Reel.Known.WEIGHED);
+        Reel reel = new Reel("K6", "braid", "L1", contents, List.of(), CERTIFIED, OWNED, false, Reel.Where.UNKNOWN);
+        PackingProblem day = problem();
+        return new PackingProblem(
+                DAY,
+                day.ropes(),
+                List.of(piece("C1/1.1", "braid", 4_900, Matching.NONE, "", true)),
+                List.of(reel),
+                day.values(),
+                Prices.NONE,
+                List.of(),
+                Map.of());
+    }
+
     static Map<String, RunId> places() {
         Map<String, RunId> places = new HashMap<>();
         places.put("A1/1.1", new RunId("K1", 1));

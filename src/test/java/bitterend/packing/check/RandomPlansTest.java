@@ -3,6 +3,7 @@ package bitterend.packing.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
@@ -40,6 +41,14 @@ final class RandomPlansTest {
             PackingProblem shop = shop(seed);
             assertSound(seed, shop, PlanWriter.write(shop, FirstFit.of(shop)));
         }
+    }
+
+    @Test
+    void customersRope_goesBackEvenWhenOnlyTheUncertainEndIsLeft() {
+        PackingProblem day = PlantedDay.allOfTheCustomersRope();
+        CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(day, Effort.of(Duration.ofSeconds(1)));
+        assertEquals(new Length(100), plan.draws().get(0).leftOnReel());
+        assertSound(0, day, plan);
     }
 
     /** Mostly slow mornings, some tiny shops, a full day now and then. */
