@@ -40,6 +40,11 @@ record CsvColumns(List<String> required, List<String> optional) {
         return names;
     }
 
+    /** Whether every required column is there and none stands twice; columns nobody knows do not keep rows from being read. */
+    boolean cover(List<String> names) {
+        return names.containsAll(required) && new HashSet<>(names).size() == names.size();
+    }
+
     private String all() {
         List<String> names = new ArrayList<>(required);
         names.addAll(optional);

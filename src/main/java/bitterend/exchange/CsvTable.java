@@ -39,9 +39,8 @@ final class CsvTable {
         if (cells.isEmpty()) {
             return List.of();
         }
-        int before = findings.size();
         List<String> names = columns.named(file.name(), cells.get(0), findings);
-        if (findings.size() > before) {
+        if (!columns.cover(names)) {
             return List.of();
         }
         List<Fields> rows = new ArrayList<>();

@@ -79,6 +79,14 @@ final class Fields {
         return parsed.value().orElse(placeholder);
     }
 
+    /** Tells that an id was met before; {@code places} keeps where each was met first. Placeholders begin with "?". */
+    void once(String name, String id, Map<String, String> places) {
+        String first = places.putIfAbsent(id, place);
+        if (first != null && !id.startsWith("?")) {
+            error(name, "an id of its own; this one stands in " + first);
+        }
+    }
+
     /** Tells what is wrong with a field and that the whole must not be used. */
     void error(String name, String expected) {
         sound = false;

@@ -26,7 +26,7 @@ record InputFile(String name, String text, String digest) {
     /** A file that must be there. */
     static Optional<InputFile> require(Path folder, String name, Findings findings) {
         if (!Files.exists(folder.resolve(name))) {
-            findings.add(Finding.error(name, "", "", "", "a file of this name in " + folder));
+            findings.add(Finding.error(name, "", "", "", "a file of this name in the shop folder"));
             return Optional.empty();
         }
         return open(folder, name, findings);

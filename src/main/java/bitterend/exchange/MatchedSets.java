@@ -37,7 +37,11 @@ final class MatchedSets {
             }
             for (Assembly line : lines) {
                 if (bond(line) != bond(first)) {
-                    findings.add(problem(line, "match", set, "the same kind of match on every line of the set"));
+                    findings.add(problem(
+                            line,
+                            "match",
+                            PlanJson.word(bond(line)),
+                            "the same kind of match on every line of the set"));
                 }
             }
             if (commonRopes(lines).isEmpty()) {

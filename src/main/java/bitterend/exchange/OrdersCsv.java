@@ -14,10 +14,11 @@ import bitterend.measure.RatioText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -66,13 +67,11 @@ final class OrdersCsv {
     /** The order lines by order and line. */
     List<Assembly> read(InputFile file) {
         List<Assembly> assemblies = new ArrayList<>();
-        Set<List<String>> ids = new HashSet<>();
+        Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             Assembly assembly = assembly(row);
             Piece.Source source = assembly.ordered().source();
-            if (!ids.add(List.of(source.order(), source.line()))) {
-                row.error("line", "a line number that the order has only once");
-            }
+            row.once("line", source.order() + "/" + source.line(), ids);
             if (row.sound()) {
                 assemblies.add(assembly);
             }

@@ -1,12 +1,13 @@
 package bitterend.exchange;
 
 import bitterend.finding.Findings;
+import bitterend.measure.Parsed;
 import bitterend.packing.Pin;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
@@ -30,13 +31,12 @@ final class PinsCsv {
     /** The pins by piece. */
     List<Pin> read(InputFile file) {
         List<Pin> pins = new ArrayList<>();
-        Set<String> pinned = new HashSet<>();
+        Map<String, String> pinned = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             Pin pin = new Pin(
                     row.require("piece", PinsCsv::pieceId, "?" + row.place()), row.require("reel", Readings::id, "?"));
-            if (!pinned.add(pin.piece())) {
-                row.error("piece", "every piece pinned once");
-            } else if (row.sound() && !pieces.test(pin.piece())) {
+            row.once("piece", pin.piece(), pinned);
+            if (row.sound() && !pieces.test(pin.piece())) {
                 row.error("piece", "a piece of " + OrdersCsv.NAME);
             }
             if (row.sound() && !reels.test(pin.reel())) {
@@ -50,9 +50,9 @@ final class PinsCsv {
         return pins;
     }
 
-    private static bitterend.measure.Parsed<String> pieceId(String text) {
+    private static Parsed<String> pieceId(String text) {
         return PIECE.matcher(text).matches()
-                ? bitterend.measure.Parsed.of(text)
-                : bitterend.measure.Parsed.refused("a piece such as G-1042/2.1: order, line, number within the line");
+                ? Parsed.of(text)
+                : Parsed.refused("a piece such as G-1042/2.1: order, line, number within the line");
     }
 }

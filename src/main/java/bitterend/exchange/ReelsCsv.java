@@ -9,10 +9,10 @@ import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
 
 /** Reads {@code reels.csv}, the rope on the rack. */
 final class ReelsCsv {
@@ -50,12 +50,10 @@ final class ReelsCsv {
     /** The reels by id. */
     List<Reel> read(InputFile file) {
         List<Reel> reels = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
+        Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             Reel reel = reel(row);
-            if (!ids.add(reel.id())) {
-                row.error("reel", "a number that no other reel has");
-            }
+            row.once("reel", reel.id(), ids);
             if (row.sound()) {
                 reels.add(reel);
             }

@@ -11,22 +11,17 @@ import bitterend.measure.DiameterText;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.MassText;
-import bitterend.measure.MoneyText;
-import bitterend.measure.Parsed;
 import bitterend.measure.UnitPrice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Reads {@code ropes.json}, the catalogue of ropes with price and value curve. */
 final class RopesJson {
     static final String NAME = "ropes.json";
     private static final String FORMAT = "bitterend/ropes/1";
-    private static final Pattern CURRENCY = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Length SHORTEST_KEPT = Length.ofMetres(1);
 
     private final Settings settings;
@@ -45,21 +40,19 @@ final class RopesJson {
     private Ropes ropes(JsonObject document) {
         document.allowOnly("format", "ropes");
         List<Rope> sound = new ArrayList<>();
-        Set<String> stated = new TreeSet<>();
+        Map<String, String> stated = new TreeMap<>();
         for (JsonObject entry : document.objects("ropes")) {
             Rope rope = rope(entry);
-            if (!stated.add(rope.id())) {
-                entry.fields().error("id", "an id that no other rope has");
-            }
+            entry.fields().once("id", rope.id(), stated);
             if (entry.fields().sound()) {
                 sound.add(rope);
             }
         }
-        if (stated.isEmpty()) {
+        if (stated.isEmpty() && document.fields().sound()) {
             document.fields().error("ropes", "a list of at least one rope");
         }
         sound.sort(Comparator.comparing(Rope::id));
-        return new Ropes(sound, stated, true);
+        return new Ropes(sound, stated.keySet(), !stated.isEmpty());
     }
 
     private Rope rope(JsonObject entry) {
@@ -92,18 +85,13 @@ final class RopesJson {
                 fields.optional("name", Readings::text, id),
                 identity,
                 fields.optional("mass", MassText::parseByLength, new LinearMass(0)),
-                fields.require("price", this::price, new UnitPrice(0)),
+                fields.require(
+                        "price",
+                        text -> ShopJson.moneyFor(text, settings.money()).parseByLength(text),
+                        new UnitPrice(0)),
                 cutting(fields, identity),
                 worth(fields, usualReel),
                 usualReel);
-    }
-
-    /** While the shop's currency is not known, any will do: one mistake in shop.json is not told again for every rope. */
-    private Parsed<UnitPrice> price(String text) {
-        Matcher code = CURRENCY.matcher(text);
-        boolean unknown = settings.money().currency().equals(ShopJson.NO_CURRENCY);
-        MoneyText money = unknown && code.find() ? new MoneyText(code.group(), 2) : settings.money();
-        return money.parseByLength(text);
     }
 
     private static RopeIdentity identity(Fields fields) {

@@ -25,6 +25,7 @@ final class ShopJson {
 
     private static final String FORMAT = "bitterend/shop/1";
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
+    private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");
     private static final String[] PRICES =
             Arrays.stream(RulePrice.values()).map(RulePrice::member).toArray(String[]::new);
@@ -65,7 +66,7 @@ final class ShopJson {
                 "prices",
                 "value");
         Fields fields = shop.fields();
-        Units units = fields.optional("units", Readings.word(Units.values(), Units::name), Units.METRIC);
+        Units units = fields.optional("units", Readings.word(Units.values(), PlanJson::word), Units.METRIC);
         MoneyText money = new MoneyText(
                 fields.require("currency", ShopJson::currency, NO_CURRENCY),
                 fields.optional("minorDigits", Readings.whole(0, 4), 2));
@@ -102,10 +103,11 @@ final class ShopJson {
             if (minutes.matches()) {
                 return Parsed.of(minutes(Integer.parseInt(minutes.group(1)), labour));
             }
-            Optional<Money> amount = money.parse(text).value();
+            Optional<Money> amount = moneyFor(text, money).parse(text).value();
             return amount.isPresent() && amount.get().minor() >= 0
                     ? Parsed.of(amount.get().fine())
-                    : Parsed.refused("a price such as " + money.print(new Money(250)) + ", or 3 min of labour");
+                    : Parsed.refused(
+                            "a price such as " + example(money).print(new Money(250)) + ", or 3 min of labour");
         };
     }
 
@@ -117,12 +119,23 @@ final class ShopJson {
     private static Reading<Money> perHour(MoneyText money) {
         return text -> {
             Matcher perHour = PER_HOUR.matcher(text);
-            Optional<Money> amount =
-                    perHour.matches() ? money.parse(perHour.group(1)).value() : Optional.empty();
+            Optional<Money> amount = perHour.matches()
+                    ? moneyFor(text, money).parse(perHour.group(1)).value()
+                    : Optional.empty();
             return amount.isPresent() && amount.get().minor() >= 0
                     ? Parsed.of(amount.get())
-                    : Parsed.refused("a rate such as 45 " + money.currency() + "/h");
+                    : Parsed.refused("a rate such as 45 " + example(money).currency() + "/h");
         };
+    }
+
+    /** While the shop's currency is not known, any will do: one mistake in this file is not told again for every price. */
+    static MoneyText moneyFor(String text, MoneyText money) {
+        Matcher code = CODE.matcher(text);
+        return money.currency().equals(NO_CURRENCY) && code.find() ? new MoneyText(code.group(), 2) : money;
+    }
+
+    private static MoneyText example(MoneyText money) {
+        return money.currency().equals(NO_CURRENCY) ? new MoneyText("EUR", 2) : money;
     }
 
     static Parsed<String> currency(String text) {
