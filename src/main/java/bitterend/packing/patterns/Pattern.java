@@ -1,0 +1,154 @@
+package bitterend.packing.patterns;
+
+import java.util.Arrays;
+
+/** One way to draw from one reel: takes in the order of runs, then items. */
+final class Pattern {
+    /** Draws nothing. */
+    static final Pattern NOTHING = new Pattern(0, new int[0], new int[0], new int[0], new int[0], new int[0], 0);
+
+    final int kind;
+    /** Parallel arrays, one entry for each take. */
+    final int[] run;
+
+    final int[] takeItem;
+    final int[] takeCount;
+    /** Summed over runs, items ascending. */
+    final int[] item;
+
+    final int[] count;
+    final long cost;
+
+    private Pattern(int kind, int[] run, int[] takeItem, int[] takeCount, int[] item, int[] count, long cost) {
+        this.kind = kind;
+        this.run = run;
+        this.takeItem = takeItem;
+        this.takeCount = takeCount;
+        this.item = item;
+        this.count = count;
+        this.cost = cost;
+    }
+
+    /**
+     * Sorts, sums and prices the takes.
+     *
+     * @param length how many entries of the arrays count
+     */
+    static Pattern of(Task task, int kind, int[] run, int[] item, int[] count, int length) {
+        long[] order = new long[length];
+        for (int t = 0; t < length; t++) {
+            order[t] = ((long) run[t] << 52) | ((long) item[t] << 24) | t;
+        }
+        Arrays.sort(order);
+        int[] runs = new int[length];
+        int[] items = new int[length];
+        int[] counts = new int[length];
+        int size = 0;
+        for (long key : order) {
+            int t = (int) (key & 0xFFFFFF);
+            if (count[t] <= 0) {
+                continue;
+            }
+            if (size > 0 && runs[size - 1] == run[t] && items[size - 1] == item[t]) {
+                counts[size - 1] += count[t];
+                continue;
+            }
+            runs[size] = run[t];
+            items[size] = item[t];
+            counts[size++] = count[t];
+        }
+        runs = Arrays.copyOf(runs, size);
+        items = Arrays.copyOf(items, size);
+        counts = Arrays.copyOf(counts, size);
+        return summed(task, kind, runs, items, counts);
+    }
+
+    private static Pattern summed(Task task, int kind, int[] runs, int[] items, int[] counts) {
+        long cost = costOf(task.kinds[kind], runs, items, counts);
+        if (items.length == 0 || runs[0] == runs[runs.length - 1]) {
+            return new Pattern(kind, runs, items, counts, items, counts, cost);
+        }
+        int[] sorted = Arrays.stream(items).distinct().sorted().toArray();
+        int[] sums = new int[sorted.length];
+        for (int t = 0; t < items.length; t++) {
+            sums[Arrays.binarySearch(sorted, items[t])] += counts[t];
+        }
+        return new Pattern(kind, runs, items, counts, sorted, sums, cost);
+    }
+
+    private static long costOf(Kind kind, int[] runs, int[] items, int[] counts) {
+        if (items.length == 0) {
+            return 0;
+        }
+        long cost = kind.opening;
+        int t = 0;
+        int last = runs[runs.length - 1];
+        for (int r = 0; r <= last; r++) {
+            long load = 0;
+            for (; t < items.length && runs[t] == r; t++) {
+                load += counts[t] * kind.load[items[t]];
+            }
+            if (load > kind.runs[r].cap) {
+                throw new IllegalArgumentException("load " + load + " does not fit " + kind.runs[r].cap);
+            }
+            cost += load == 0 ? kind.runs[r].handling : kind.runs[r].drop(load);
+        }
+        return cost;
+    }
+
+    /** The same takes priced by another task over the same items and kinds. */
+    Pattern in(Task task) {
+        return new Pattern(
+                kind, run, takeItem, takeCount, item, count, costOf(task.kinds[kind], run, takeItem, takeCount));
+    }
+
+    /** One piece of an item less, from the last run that holds it. */
+    Pattern without(Task task, int less) {
+        int[] counts = takeCount.clone();
+        for (int t = takeItem.length - 1; t >= 0; t--) {
+            if (takeItem[t] == less) {
+                counts[t]--;
+                return of(task, kind, run, takeItem, counts, counts.length);
+            }
+        }
+        throw new IllegalArgumentException("item " + less + " is not in the pattern");
+    }
+
+    boolean empty() {
+        return item.length == 0;
+    }
+
+    int countOf(int wanted) {
+        int at = Arrays.binarySearch(item, wanted);
+        return at < 0 ? 0 : count[at];
+    }
+
+    /** How often it can be cut within what is still wanted. */
+    int timesWithin(int[] residual) {
+        int times = Integer.MAX_VALUE;
+        for (int t = 0; t < item.length; t++) {
+            times = Math.min(times, residual[item[t]] / count[t]);
+        }
+        return times;
+    }
+
+    void takeFrom(int[] residual, int times) {
+        for (int t = 0; t < item.length; t++) {
+            residual[item[t]] -= count[t] * times;
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pattern that
+                && kind == that.kind
+                && Arrays.equals(run, that.run)
+                && Arrays.equals(takeItem, that.takeItem)
+                && Arrays.equals(takeCount, that.takeCount);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * kind + Arrays.hashCode(run)) + Arrays.hashCode(takeItem)) + Arrays.hashCode(takeCount);
+    }
+}

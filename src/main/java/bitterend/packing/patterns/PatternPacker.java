@@ -1,0 +1,20 @@
+package bitterend.packing.patterns;
+
+/**
+ * Packs by patterns: column generation for the bound, dives for the plan, and exact search to close what is left
+ * between them. A plan exists from the first millisecond on and only ever gets better.
+ */
+public final class PatternPacker {
+    private PatternPacker() {}
+
+    /** The best plan found within the effort, with bounds on all plans. */
+    public static PatternPlan pack(PatternProblem problem, Effort effort) {
+        Budget budget = Budget.of(effort);
+        Normaliser normaliser = new Normaliser(problem);
+        Task task = normaliser.task();
+        Best best = new Best(task, effort.listener());
+        Solver solver = new Solver(task, best, effort, budget);
+        solver.run();
+        return new Answer(problem, normaliser, task).of(best, solver, budget.spent());
+    }
+}

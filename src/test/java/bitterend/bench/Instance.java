@@ -1,0 +1,60 @@
+package bitterend.bench;
+
+import bitterend.packing.patterns.Item;
+import bitterend.packing.patterns.PatternProblem;
+import bitterend.packing.patterns.ReelKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One published problem.
+ *
+ * @param name of the problem
+ * @param problem to solve
+ * @param lower proven bound on the cost
+ * @param upper best known cost
+ */
+public record Instance(String name, PatternProblem problem, long lower, long upper) {
+    /** Reads a tab separated file: name, capacity or {@code length/cost[/supply] ...}, bounds, {@code length:demand ...}. */
+    public static List<Instance> read(Path file) throws IOException {
+        List<Instance> instances = new ArrayList<>();
+        for (String line : Files.readAllLines(file)) {
+            if (!line.isBlank() && !line.startsWith("#")) {
+                instances.add(parse(line));
+            }
+        }
+        return instances;
+    }
+
+    private static Instance parse(String line) {
+        String[] fields = line.strip().split("\t");
+        if (fields.length < 5) {
+            throw new IllegalArgumentException("five fields expected: " + line);
+        }
+        List<Long> lengths = new ArrayList<>();
+        List<Item> items = new ArrayList<>();
+        for (int f = 4; f < fields.length; f++) {
+            for (String piece : fields[f].strip().split(" +")) {
+                String[] parts = piece.split(":");
+                lengths.add(Long.parseLong(parts[0]));
+                items.add(Item.must(parts.length > 1 ? Integer.parseInt(parts[1]) : 1));
+            }
+        }
+        List<ReelKind> reels = new ArrayList<>();
+        for (String stock : fields[1].strip().split("[ ,]+")) {
+            reels.add(reel(stock, List.copyOf(lengths)));
+        }
+        return new Instance(
+                fields[0], new PatternProblem(items, reels), Long.parseLong(fields[2]), Long.parseLong(fields[3]));
+    }
+
+    private static ReelKind reel(String stock, List<Long> lengths) {
+        String[] parts = stock.split("/");
+        long cost = parts.length > 1 ? Long.parseLong(parts[1]) : 1;
+        int supply = parts.length > 2 ? Integer.parseInt(parts[2]) : ReelKind.UNLIMITED;
+        return ReelKind.whole(Long.parseLong(parts[0]), cost, supply, lengths);
+    }
+}
