@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
+import bitterend.finding.Finding;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
@@ -93,8 +94,15 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private String page(Shop read, PackingProblem problem, CutPlan plan) {
-        PlanView view = new PlanView(read.settings().name(), problem, plan, Map.of(), List.of());
+        PlanView view = new PlanView(read.settings().name(), problem, plan, Map.of(), notes(read));
         return new PlanPage(units.figures(read), terminal.ink(), terminal.tape()).text(view);
+    }
+
+    /** What the demand model has to say about the work, as far as it does not stop it. */
+    private static List<Finding> notes(Shop read) {
+        return read.orders().stream()
+                .flatMap(order -> order.demanded().findings().stream())
+                .toList();
     }
 
     private static String engine() {

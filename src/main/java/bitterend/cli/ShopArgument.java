@@ -17,12 +17,15 @@ final class ShopArgument {
         return ShopFolder.read(folder);
     }
 
-    /** The shop, when it has no errors; its problems go to the error stream either way. */
+    /** The shop, when it has no errors. Its errors go to the error stream; of mere warnings it is told where they stand. */
     Optional<Shop> readOrComplain(Terminal terminal) {
         ShopReading reading = read();
-        terminal.err().print(new FindingsPage(terminal.ink()).text(reading.findings()));
+        String summary = FindingsPage.summary(reading.findings());
         if (reading.shop().isEmpty()) {
-            terminal.err().println(FindingsPage.summary(reading.findings()) + ": nothing was planned or written.");
+            terminal.err().print(new FindingsPage(terminal.ink()).text(reading.findings()));
+            terminal.err().println(summary + ": nothing was planned or written.");
+        } else if (!reading.findings().isEmpty()) {
+            terminal.err().println(summary + "; to read all of them: bitterend check " + folder);
         }
         return reading.shop();
     }

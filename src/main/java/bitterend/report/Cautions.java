@@ -24,8 +24,10 @@ final class Cautions {
         ALWAYS.forEach(words -> page.paragraph(0, words));
     }
 
-    private static String note(Finding note) {
-        String where = note.place().isEmpty() ? note.file() : note.file() + ", " + note.place();
-        return note.expected() + " (" + where + (note.field().isEmpty() ? "" : ", " + note.field()) + ")";
+    /** What was found, what to do about it, and where it stands. */
+    static String note(Finding note) {
+        String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
+        String found = note.found().isEmpty() ? "" : note.found() + ": ";
+        return found + note.expected() + " (" + where + (note.field().isEmpty() ? "" : ", " + note.field()) + ")";
     }
 }

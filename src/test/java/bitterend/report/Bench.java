@@ -47,9 +47,9 @@ final class Bench {
                 List.of(Finding.warning(
                         "orders.csv",
                         "row 2",
-                        "end",
-                        "three-strand-eye",
-                        "first article: splice and measure one of 1001/1 before cutting the other 1")));
+                        "quantity",
+                        "2 pieces with three-strand-eye, an unverified termination",
+                        "splice and measure one before cutting the other 1")));
     }
 
     static PackingProblem problem() {
