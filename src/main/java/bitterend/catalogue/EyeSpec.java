@@ -45,6 +45,18 @@ public sealed interface EyeSpec {
     }
 
     /**
+     * A round eye stated by its inside diameter.
+     *
+     * @param across inside diameter; positive
+     * @param pin the pin it will work on
+     */
+    record RoundEye(FineLength across, Diameter pin) implements EyeSpec {
+        public RoundEye {
+            requirePositive(across);
+        }
+    }
+
+    /**
      * An eye stated as a multiple of the pin it works on, in use.
      *
      * @param ratio inside length in use over pin diameter; positive

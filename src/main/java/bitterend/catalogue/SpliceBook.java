@@ -1,18 +1,52 @@
 package bitterend.catalogue;
 
+import bitterend.measure.FineLength;
+import bitterend.measure.Ratio;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a shop knows about making ends.
  *
+ * @param fids how long the fid of a rope is
+ * @param layTurns one turn of a strand, in diameters; where it is not known the yardstick is nothing
+ * @param terminations ways of making an end, each id once
+ * @param preparations what is done before a cut; the first that suits the rope counts
+ * @param clearRope rope that must stay free between splices
  * @param thimbles linings for eyes
  * @param fittings metal ends
  */
-public record SpliceBook(List<Thimble> thimbles, List<Fitting> fittings) {
+public record SpliceBook(
+        FidTable fids,
+        Map<Construction, Ratio> layTurns,
+        List<Termination> terminations,
+        List<Preparation> preparations,
+        List<ClearRope> clearRope,
+        List<Thimble> thimbles,
+        List<Fitting> fittings) {
     public SpliceBook {
+        layTurns = Map.copyOf(layTurns);
+        terminations = List.copyOf(terminations);
+        preparations = List.copyOf(preparations);
+        clearRope = List.copyOf(clearRope);
         thimbles = List.copyOf(thimbles);
         fittings = List.copyOf(fittings);
+    }
+
+    /**
+     * The termination an order means by a name on a rope: the row of that id if it suits the rope, else a row of that
+     * family that suits it. When none suits, the first row of the name, so that its refusal can be told; empty when
+     * nothing has that name.
+     */
+    public Optional<Termination> findTermination(String name, Rope rope) {
+        List<Termination> rows = Stream.concat(
+                        terminations.stream().filter(row -> row.id().equals(name)),
+                        terminations.stream().filter(row -> row.family().equals(name)))
+                .toList();
+        return rows.stream().filter(row -> row.suits().admits(rope)).findFirst().or(() -> rows.stream()
+                .findFirst());
     }
 
     public Optional<Thimble> findThimble(String id) {
@@ -21,5 +55,17 @@ public record SpliceBook(List<Thimble> thimbles, List<Fitting> fittings) {
 
     public Optional<Fitting> findFitting(String id) {
         return fittings.stream().filter(fitting -> fitting.id().equals(id)).findFirst();
+    }
+
+    /** What is done to a rope before it is cut. */
+    public Optional<Preparation> findPreparation(Rope rope) {
+        return preparations.stream()
+                .filter(preparation -> preparation.suits().admits(rope))
+                .findFirst();
+    }
+
+    /** One turn of a strand round the rope; zero when not known. */
+    public FineLength layTurn(Rope rope) {
+        return rope.diameter().times(layTurns.getOrDefault(rope.construction(), Ratio.ZERO));
     }
 }

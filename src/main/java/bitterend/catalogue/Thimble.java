@@ -11,6 +11,7 @@ import bitterend.measure.FineLength;
  * @param groove length of the groove from throat to throat, on the inside line of the rope; positive
  * @param throatToBearing throat to the inside of the thimble's crown, where the pin bears; positive
  * @param crown thickness of the thimble at its crown, between pin and rope
+ * @param throatAngle angle at which the rope leaves it
  * @param ropeFrom thinnest rope it takes
  * @param ropeTo thickest rope it takes
  */
@@ -20,6 +21,7 @@ public record Thimble(
         FineLength groove,
         FineLength throatToBearing,
         FineLength crown,
+        ThroatAngle throatAngle,
         Diameter ropeFrom,
         Diameter ropeTo) {
     public Thimble {

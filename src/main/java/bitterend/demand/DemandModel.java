@@ -1,105 +1,97 @@
 package bitterend.demand;
 
 import bitterend.catalogue.Catalogue;
-import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Derivation.Line;
 import bitterend.finding.Finding;
-import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
-/** Turns ordered assemblies into pieces to cut. */
+/** Turns ordered assemblies into pieces to cut, or says why they cannot be made. */
 public final class DemandModel {
     private final Catalogue catalogue;
+    private final EndMaker ends;
+    private final Feasibility feasibility;
+    private final LegNotes notes;
+    private final Units units;
 
+    /** A model whose words speak metric. */
     public DemandModel(Catalogue catalogue) {
+        this(catalogue, Units.METRIC);
+    }
+
+    /** A model whose words speak the given units; its lengths do not depend on them. */
+    public DemandModel(Catalogue catalogue, Units units) {
         this.catalogue = catalogue;
+        this.ends = new EndMaker(catalogue, units);
+        this.feasibility = new Feasibility(catalogue.splices(), units);
+        this.notes = new LegNotes(catalogue.splices(), units);
+        this.units = units;
     }
 
-    /** The pieces of an order line with their cut lengths on every rope allowed, or the reasons why it cannot be made. */
+    /**
+     * The pieces of an order line with their cut lengths on every rope allowed. Findings tell why it cannot be made, or
+     * what to watch; a substitute on which it cannot be made is left out with a warning.
+     */
     public Demanded pieces(Assembly assembly) {
-        List<Finding> findings = new ArrayList<>();
-        for (String rope : assembly.ropes()) {
-            if (catalogue.findRope(rope).isEmpty()) {
-                findings.add(problem(assembly, "rope", rope, "a rope of the catalogue"));
-            }
+        Problems problems = new Problems(assembly.origin());
+        Optional<Leg> ordered = leg(assembly, assembly.ropes().get(0), "rope", problems);
+        if (ordered.isEmpty()) {
+            return Demanded.refused(problems.findings());
         }
-        for (EndSpec end : List.of(assembly.make().endA(), assembly.make().endB())) {
-            if (!end.termination().equals("plain") || !end.eye().equals(EyeSpec.NONE)) {
-                findings.add(problem(assembly, "end", end.termination(), "a plain end"));
-            }
+        List<Finding> findings = new ArrayList<>(problems.findings());
+        List<Leg> legs = new ArrayList<>(List.of(ordered.get()));
+        for (String substitute : assembly.ropes().subList(1, assembly.ropes().size())) {
+            Problems ofSubstitute = new Problems(assembly.origin());
+            leg(assembly, substitute, "substitutes", ofSubstitute).ifPresent(legs::add);
+            findings.addAll(ofSubstitute.asWarningsAbout(substitute));
         }
-        if (!findings.isEmpty()) {
-            return new Demanded(List.of(), List.of(), findings);
-        }
-        List<String> ids = pieceIds(assembly);
-        List<Derivation> derivations = assembly.ropes().stream()
-                .map(rope -> derivation(assembly, ids, catalogue.rope(rope)))
-                .toList();
+        List<Derivation> derivations = derivations(assembly, legs);
         return new Demanded(
-                ids.stream().map(id -> piece(assembly, id, derivations)).toList(), derivations, findings);
+                new PieceMaker(assembly, units).pieces(derivations),
+                derivations,
+                ordered.get().ends().stream().map(MadeEnd::work).toList(),
+                findings);
     }
 
-    private static Derivation derivation(Assembly assembly, List<String> ids, Rope rope) {
-        FineLength finished = assembly.make().finished().fine();
-        Length cut = finished.roundedUpTo(rope.cutting().toNearest());
-        List<Line> lines = List.of(
-                new Line("finished length", "", finished, Provenance.ORDER),
-                new Line(
-                        "rounding up",
-                        "to the next " + rope.cutting().toNearest().mm() + " mm",
-                        cut.fine().minus(finished),
-                        Provenance.ARITHMETIC));
-        return new Derivation(ids, rope.id(), lines, cut);
-    }
-
-    private static Piece piece(Assembly assembly, String id, List<Derivation> derivations) {
-        List<Piece.RopeChoice> choices = derivations.stream()
-                .filter(derivation -> derivation.pieces().contains(id))
-                .map(derivation -> new Piece.RopeChoice(derivation.rope(), derivation.cut()))
-                .toList();
-        Assembly.Make make = assembly.make();
-        return new Piece(
-                id,
-                assembly.ordered().source(),
-                choices,
-                matching(assembly, id),
-                assembly.terms().certificate(),
-                assembly.terms().ownRope(),
-                make.finished(),
-                make.endA().termination() + " / " + make.endB().termination());
-    }
-
-    /** A bond without a name ties the legs of each assembly together, and no more. */
-    private static Piece.Matching matching(Assembly assembly, String id) {
-        Piece.Matching stated = assembly.terms().matching();
-        if (stated.bond() == Piece.Bond.NONE || !stated.set().isEmpty()) {
-            return stated;
+    private Optional<Leg> leg(Assembly assembly, String ropeId, String field, Problems problems) {
+        Optional<Rope> rope = catalogue.findRope(ropeId);
+        if (rope.isEmpty()) {
+            problems.error(field, ropeId, "the id of a rope in ropes.json");
+            return Optional.empty();
         }
-        String ofAssembly = assembly.ordered().legs() == 1 ? id : id.substring(0, id.lastIndexOf('-'));
-        return new Piece.Matching(ofAssembly, stated.bond());
+        Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", problems);
+        Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", problems);
+        if (endA.isEmpty() || endB.isEmpty()) {
+            return Optional.empty();
+        }
+        Leg leg = new Leg(rope.get(), assembly.make(), List.of(endA.get(), endB.get()));
+        feasibility.check(leg, assembly, problems);
+        return problems.hasErrors() ? Optional.empty() : Optional.of(leg);
     }
 
-    private static List<String> pieceIds(Assembly assembly) {
-        Assembly.Ordered ordered = assembly.ordered();
-        String stem = ordered.source().order() + "/" + ordered.source().line() + ".";
-        List<String> ids = new ArrayList<>();
-        for (int n = 1; n <= ordered.quantity(); n++) {
-            String id = stem + n;
-            if (ordered.legs() == 1) {
-                ids.add(id);
-            } else {
-                IntStream.rangeClosed(1, ordered.legs()).forEach(leg -> ids.add(id + "-" + leg));
+    private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {
+        List<String> ids = PieceMaker.ids(assembly.ordered());
+        Length sample = assembly.make().extras().sample();
+        List<Derivation> derivations = new ArrayList<>();
+        for (Leg leg : legs) {
+            if (!sample.isPositive()) {
+                derivations.add(derivation(leg, ids, Length.ZERO));
+                continue;
+            }
+            derivations.add(derivation(leg, ids.subList(0, 1), sample));
+            if (ids.size() > 1) {
+                derivations.add(derivation(leg, ids.subList(1, ids.size()), Length.ZERO));
             }
         }
-        return List.copyOf(ids);
+        return derivations;
     }
 
-    private static Finding problem(Assembly assembly, String field, String found, String expected) {
-        return Finding.error(assembly.origin().file(), assembly.origin().place(), field, found, expected);
+    private Derivation derivation(Leg leg, List<String> ids, Length sample) {
+        List<Line> lines = leg.lines(sample, units);
+        return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), notes.of(leg));
     }
 }

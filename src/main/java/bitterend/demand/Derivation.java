@@ -12,11 +12,13 @@ import java.util.List;
  * @param rope id of the rope it is cut from
  * @param lines the lines in the order in which they are printed
  * @param cut the cut length
+ * @param notes what the reader should know besides: throat angles, what to do before the cut
  */
-public record Derivation(List<String> pieces, String rope, List<Line> lines, Length cut) {
+public record Derivation(List<String> pieces, String rope, List<Line> lines, Length cut, List<String> notes) {
     public Derivation {
         pieces = List.copyOf(pieces);
         lines = List.copyOf(lines);
+        notes = List.copyOf(notes);
         FineLength sum = lines.stream().map(Line::amount).reduce(FineLength.ZERO, FineLength::plus);
         if (!sum.equals(cut.fine())) {
             throw new IllegalArgumentException("lines of " + pieces + " add up to " + sum + ", not to " + cut);

@@ -4,11 +4,9 @@ import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly;
 import bitterend.demand.DemandModel;
-import bitterend.demand.EndSpec;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
-import bitterend.measure.Parsed;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
@@ -47,9 +45,9 @@ public final class ShopFolder {
         Ropes ropes = require(RopesJson.NAME)
                 .map(new RopesJson(settings, findings)::read)
                 .orElse(Ropes.UNREAD);
-        Catalogue catalogue = new Catalogue(ropes.sound(), new SpliceBook(List.of(), List.of()));
+        Catalogue catalogue = new Catalogue(ropes.sound(), splices());
         List<Assembly> assemblies = require(OrdersCsv.NAME)
-                .map(new OrdersCsv(ropes, ShopFolder::end, findings)::read)
+                .map(new OrdersCsv(ropes, EndText::parse, findings)::read)
                 .orElse(List.of());
         List<OrderLine> orders = demanded(assemblies, ropes, catalogue);
         new MatchedSets(assemblies).check(findings);
@@ -58,6 +56,16 @@ public final class ShopFolder {
         List<Pin> pins = pins(orders, reels);
         Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, digests);
         return new ShopReading(shop, findings.sorted());
+    }
+
+    /** The built-in book of splices with the shop's changes, its thimbles and fittings; both files may be missing. */
+    private SpliceBook splices() {
+        SpliceBook book = digested(InputFile.find(folder, SplicesJson.NAME, findings))
+                .map(new SplicesJson(findings)::read)
+                .orElseGet(SplicesJson::builtIn);
+        return digested(InputFile.find(folder, ThimblesJson.NAME, findings))
+                .map(file -> new ThimblesJson(findings).read(file, book))
+                .orElse(book);
     }
 
     /** Lines whose ropes could all be read, with their pieces. */
@@ -95,9 +103,5 @@ public final class ShopFolder {
     private Optional<InputFile> digested(Optional<InputFile> file) {
         file.ifPresent(read -> digests.put(read.name(), read.digest()));
         return file;
-    }
-
-    private static Parsed<EndSpec> end(String text) {
-        return text.contains(" ") ? Parsed.refused("a termination") : Parsed.of(EndSpec.of(text));
     }
 }

@@ -1,0 +1,50 @@
+package bitterend.catalogue;
+
+import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
+import bitterend.measure.Units;
+
+/**
+ * What is done to a rope before it is cut.
+ *
+ * @param suits the ropes it is for
+ * @param what tape, whipping, wire seizing
+ * @param count how many at each end of the cut
+ * @param widthFrom narrowest, in diameters; zero when not stated
+ * @param widthTo widest, in diameters
+ * @param spacing how far apart, in diameters; zero when not stated
+ * @param provenance where it comes from
+ */
+public record Preparation(
+        Suits suits,
+        String what,
+        PartCount count,
+        Ratio widthFrom,
+        Ratio widthTo,
+        Ratio spacing,
+        Provenance provenance) {
+
+    /** The instruction for a rope: {@code wire seizings: 3, each 19.05 mm to 28.575 mm wide, 38.1 mm apart}. */
+    public String words(Rope rope, Units units) {
+        StringBuilder words = new StringBuilder(what);
+        int number = count.of(rope.diameter());
+        if (number > 0) {
+            words.append(": ").append(number);
+        }
+        if (widthTo.isPositive()) {
+            words.append(", each ").append(length(rope, widthFrom, units));
+            if (!widthTo.equals(widthFrom)) {
+                words.append(" to ").append(length(rope, widthTo, units));
+            }
+            words.append(" wide");
+        }
+        if (spacing.isPositive()) {
+            words.append(", ").append(length(rope, spacing, units)).append(" apart");
+        }
+        return words.toString();
+    }
+
+    private static String length(Rope rope, Ratio diameters, Units units) {
+        return LengthText.print(rope.diameter().times(diameters), units);
+    }
+}

@@ -1,0 +1,118 @@
+package bitterend.catalogue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One way of making an end, as a row of data.
+ *
+ * @param id short name, as orders use it
+ * @param family a name it shares with rows for other ropes; an order may use it instead; empty for none
+ * @param name the name printed for people
+ * @param kind what an order must state with it
+ * @param suits the ropes it is made on
+ * @param tucking tucks at least, {@link Tucking#NONE} where nothing is tucked
+ * @param allowances rope it asks for; what is missing is nothing
+ * @param work what it asks of the splicer
+ * @param provenance where the row comes from
+ */
+public record Termination(
+        String id,
+        String family,
+        String name,
+        Kind kind,
+        Suits suits,
+        Tucking tucking,
+        Map<What, Allowance> allowances,
+        Work work,
+        Provenance provenance) {
+    public Termination {
+        EnumMap<What, Allowance> copy = new EnumMap<>(What.class);
+        copy.putAll(allowances);
+        allowances = Map.copyOf(copy);
+    }
+
+    /** What an order must state with a termination. */
+    public enum Kind {
+        /** An eye whose size the order states and whose throat angle counts. */
+        EYE("eye"),
+        /** A loop whose throat is not spliced: sewn or knotted. Its size is stated, its angle does not count. */
+        LOOP("loop"),
+        /** A metal end, stated by its id or its depth. */
+        FITTING("fitting"),
+        /** An end with nothing on it. */
+        BARE("bare");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word used in files. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** What rope a termination asks for, or where. */
+    public enum What {
+        TAIL("tail", true),
+        TAKE_UP("take-up", true),
+        TRIM("trim", true),
+        /** Length of standing part that the splice needs for itself. */
+        ROOM("room", false),
+        /** Distance from the throat at which the rope is knotted or pinned while splicing. */
+        SLIP_KNOT("slip knot", false);
+
+        private final String word;
+        private final boolean isCut;
+
+        What(String word, boolean isCut) {
+            this.word = word;
+            this.isCut = isCut;
+        }
+
+        /** The word used in files and on paper. */
+        public String word() {
+            return word;
+        }
+
+        /** Whether it adds to the cut length. */
+        public boolean isCut() {
+            return isCut;
+        }
+    }
+
+    /**
+     * What a termination asks of the splicer.
+     *
+     * @param minutes labour; 0 when not known
+     * @param strength strength kept, as a printed range; empty when not known
+     * @param parts what it uses up besides rope
+     * @param notForLifting why slings and lifting may not have it; empty when they may
+     * @param caution what to read before making it; empty for nothing
+     */
+    public record Work(int minutes, String strength, List<Part> parts, String notForLifting, String caution) {
+        public Work {
+            parts = List.copyOf(parts);
+            if (minutes < 0) {
+                throw new IllegalArgumentException("minutes " + minutes);
+            }
+        }
+    }
+
+    /** What it asks for; {@link Allowance#NOTHING} when the row does not say. */
+    public Allowance allowance(What what) {
+        return allowances.getOrDefault(what, Allowance.NOTHING);
+    }
+
+    /** Whether everything that adds to a cut length has been confirmed. */
+    public boolean isVerified() {
+        return provenance.verified()
+                && allowances.entrySet().stream()
+                        .filter(entry -> entry.getKey().isCut())
+                        .allMatch(entry -> entry.getValue().provenance().verified());
+    }
+}

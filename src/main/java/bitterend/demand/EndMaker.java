@@ -1,0 +1,148 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fitting;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.catalogue.Termination.What;
+import bitterend.catalogue.Yardsticks;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.Units;
+import java.util.Optional;
+
+/** Works out one end on one rope, or tells why it cannot be made. */
+final class EndMaker {
+    private final SpliceBook splices;
+    private final EyeShaper eyes;
+    private final Units units;
+
+    EndMaker(Catalogue catalogue, Units units) {
+        this.splices = catalogue.splices();
+        this.eyes = new EyeShaper(splices, units);
+        this.units = units;
+    }
+
+    /** The end; empty, with an error told, when it cannot be made. */
+    Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, Problems problems) {
+        Optional<Termination> found = splices.findTermination(spec.termination(), rope);
+        if (found.isEmpty()) {
+            problems.error(end, spec.termination(), "the id of a termination in splices.json");
+            return Optional.empty();
+        }
+        Termination termination = found.get();
+        Optional<String> unsuited = termination.suits().refusal(rope);
+        if (unsuited.isPresent()) {
+            problems.error(end, spec.termination() + " on " + rope.id() + ", " + described(rope), unsuited.get());
+            return Optional.empty();
+        }
+        if (!statesWhatItNeeds(spec, termination, end, problems)
+                || !tucksSuffice(spec, termination, rope, end, problems)
+                || !isCovered(termination, rope, end, problems)) {
+            return Optional.empty();
+        }
+        Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
+        Optional<EyeShape> eye = eyes.shape(spec.eye(), rope, end, problems);
+        return pinToBore.isPresent() && eye.isPresent()
+                ? Optional.of(made(spec, rope, end, termination, eye.get(), pinToBore.get()))
+                : Optional.empty();
+    }
+
+    private MadeEnd made(
+            EndSpec spec, Rope rope, String end, Termination termination, EyeShape eye, FineLength pinToBore) {
+        Yardsticks bare = new Yardsticks(
+                rope.diameter(),
+                splices.fids().fid(rope.diameter()),
+                splices.layTurn(rope),
+                Tail.tucks(termination, spec.options(), rope),
+                eye.round(),
+                eye.across(),
+                FineLength.ZERO);
+        FineLength tail = Tail.of(termination, spec.options()).length(bare);
+        return new MadeEnd(end, spec, termination, eye, pinToBore, bare.withTail(tail));
+    }
+
+    private static boolean statesWhatItNeeds(EndSpec spec, Termination row, String end, Problems problems) {
+        boolean wantsEye = row.kind() == Kind.EYE || row.kind() == Kind.LOOP;
+        boolean hasEye = !spec.eye().equals(EyeSpec.NONE);
+        boolean hasFitting = !spec.fitting().equals(EndSpec.FittingSpec.NONE);
+        if (wantsEye && !hasEye) {
+            problems.error(
+                    end, row.id() + " without an eye", "the size of its eye, such as " + row.id() + " length 300 mm");
+        }
+        if (!wantsEye && hasEye) {
+            problems.error(end, row.id() + " with an eye", "no eye: " + row.name() + " has none");
+        }
+        if (row.kind() == Kind.FITTING && !hasFitting) {
+            problems.error(
+                    end,
+                    row.id() + " without a fitting",
+                    "a fitting of fittings in thimbles.json or its depth, such as " + row.id() + " bore 45 mm");
+        }
+        if (row.kind() != Kind.FITTING && hasFitting) {
+            problems.error(end, row.id() + " with a fitting", "no fitting: " + row.name() + " has none");
+        }
+        return wantsEye == hasEye && (row.kind() == Kind.FITTING) == hasFitting;
+    }
+
+    private static boolean tucksSuffice(EndSpec spec, Termination row, Rope rope, String end, Problems problems) {
+        int asked = spec.options().tucks();
+        if (row.tucking().isNone()) {
+            if (asked > 0 || spec.options().tapered()) {
+                problems.error(end, row.id() + " with tucks", "no tucks: " + row.name() + " has none");
+                return false;
+            }
+            return true;
+        }
+        int least = row.tucking().least(rope.fibre());
+        if (asked > 0 && asked < least) {
+            problems.error(
+                    end,
+                    row.id() + " with " + asked + " tucks",
+                    "at least " + least + " tucks in " + rope.fibre().word() + " ("
+                            + row.tucking().provenance().source() + ")");
+            return false;
+        }
+        return true;
+    }
+
+    private boolean isCovered(Termination row, Rope rope, String end, Problems problems) {
+        for (What what : What.values()) {
+            if (!row.allowance(what).covers(rope.diameter())) {
+                problems.error(
+                        end,
+                        row.id() + " on rope of " + DiameterText.print(rope.diameter(), units),
+                        "a diameter within the table of its " + what.word());
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Optional<FineLength> pinToBore(EndSpec spec, Rope rope, String end, Problems problems) {
+        if (spec.fitting().id().isEmpty()) {
+            return Optional.of(spec.fitting().pinToBore());
+        }
+        Optional<Fitting> fitting = splices.findFitting(spec.fitting().id());
+        if (fitting.isEmpty()) {
+            problems.error(end, spec.fitting().id(), "the id of a fitting in thimbles.json");
+            return Optional.empty();
+        }
+        if (!fitting.get().takes(rope.diameter())) {
+            problems.error(
+                    end,
+                    "fitting " + fitting.get().id() + " on " + DiameterText.print(rope.diameter(), units),
+                    "rope from " + DiameterText.print(fitting.get().ropeFrom(), units) + " to "
+                            + DiameterText.print(fitting.get().ropeTo(), units));
+            return Optional.empty();
+        }
+        return fitting.map(Fitting::pinToBore);
+    }
+
+    private static String described(Rope rope) {
+        return rope.construction().word() + " of " + rope.fibre().word();
+    }
+}

@@ -1,0 +1,29 @@
+package bitterend.demand;
+
+import java.util.List;
+
+/**
+ * What one end of every piece of an order line asks of the splicer.
+ *
+ * @param end {@code end A} or {@code end B}
+ * @param termination id of the termination
+ * @param name its name, as printed
+ * @param minutes labour for one such end; 0 when not known
+ * @param strength strength kept, as a printed range with its source; empty when not known
+ * @param parts what one such end uses up besides rope
+ * @param caution what to read before making it; empty for nothing
+ */
+public record EndWork(
+        String end, String termination, String name, int minutes, String strength, List<Picked> parts, String caution) {
+    public EndWork {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * Parts to pick for one end.
+     *
+     * @param item what
+     * @param count how many; at least 1
+     */
+    public record Picked(String item, int count) {}
+}

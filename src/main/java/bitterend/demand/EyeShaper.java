@@ -1,0 +1,130 @@
+package bitterend.demand;
+
+import bitterend.catalogue.EyeFormula;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Thimble;
+import bitterend.catalogue.Yardsticks;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
+import bitterend.measure.Units;
+import java.util.Optional;
+
+/** Works out the shape of an eye from what an order states of it. */
+final class EyeShaper {
+    private final SpliceBook splices;
+    private final Units units;
+
+    EyeShaper(SpliceBook splices, Units units) {
+        this.splices = splices;
+        this.units = units;
+    }
+
+    /** The shape; empty, with an error told, when such an eye cannot be made. */
+    Optional<EyeShape> shape(EyeSpec eye, Rope rope, String end, Problems problems) {
+        Diameter thickness = rope.diameter();
+        if (eye instanceof EyeSpec.FlatLength flat) {
+            return flat(flat.length(), flat.pin(), thickness, end, problems);
+        }
+        if (eye instanceof EyeSpec.Perimeter perimeter) {
+            return flat(perimeter.perimeter().times(new Ratio(1, 2)), perimeter.pin(), thickness, end, problems);
+        }
+        if (eye instanceof EyeSpec.RoundEye round) {
+            return round(round, thickness, end, problems);
+        }
+        if (eye instanceof EyeSpec.PinRatio ratio) {
+            return ratio(ratio, thickness, end, problems);
+        }
+        if (eye instanceof EyeSpec.OnThimble lined) {
+            return thimble(lined, rope, end, problems);
+        }
+        return Optional.of(EyeShape.NONE);
+    }
+
+    private Optional<EyeShape> flat(FineLength inside, Diameter pin, Diameter rope, String end, Problems problems) {
+        if (!EyeFormula.closes(inside, Diameter.NONE, rope)) {
+            problems.error(
+                    end,
+                    "an eye of " + length(inside),
+                    "an inside length above half the rope, " + length(rope.times(new Ratio(1, 2))));
+            return Optional.empty();
+        }
+        FineLength round = EyeFormula.round(inside, Diameter.NONE, rope);
+        return working(round, inside, inside, pin, rope, end, problems);
+    }
+
+    private Optional<EyeShape> round(EyeSpec.RoundEye eye, Diameter rope, String end, Problems problems) {
+        FineLength round = EyeFormula.choked(new Diameter(eye.across().units()), rope);
+        FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
+        return working(round, flat, eye.across(), eye.pin(), rope, end, problems);
+    }
+
+    /** The rope round the eye is held; on its pin the eye is shorter than at rest. */
+    private Optional<EyeShape> working(
+            FineLength round,
+            FineLength flat,
+            FineLength atRest,
+            Diameter pin,
+            Diameter rope,
+            String end,
+            Problems problems) {
+        if (!EyeFormula.reachesRound(round, pin, rope)) {
+            problems.error(
+                    end,
+                    "an eye with " + length(round) + " of rope round it",
+                    "an eye that closes on its pin: more than " + length(EyeFormula.choked(pin, rope))
+                            + " of rope to go round " + DiameterText.print(pin, units));
+            return Optional.empty();
+        }
+        FineLength used = pin.equals(Diameter.NONE) ? atRest : EyeFormula.insideLength(round, pin, rope);
+        return Optional.of(new EyeShape(round, flat, used, across(flat), pin, false, FineLength.ZERO));
+    }
+
+    private Optional<EyeShape> ratio(EyeSpec.PinRatio eye, Diameter rope, String end, Problems problems) {
+        FineLength used = eye.pin().times(eye.ratio());
+        if (!EyeFormula.closes(used, eye.pin(), rope)) {
+            FineLength least = eye.pin().asLength().plus(rope.times(new Ratio(1, 2)));
+            problems.error(
+                    end,
+                    "an eye of " + length(used) + " on its pin",
+                    "an eye that closes: an inside length in use above " + length(least));
+            return Optional.empty();
+        }
+        FineLength round = EyeFormula.round(used, eye.pin(), rope);
+        FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
+        return Optional.of(new EyeShape(round, flat, used, across(flat), eye.pin(), false, FineLength.ZERO));
+    }
+
+    private Optional<EyeShape> thimble(EyeSpec.OnThimble lined, Rope rope, String end, Problems problems) {
+        Optional<Thimble> found = splices.findThimble(lined.thimble());
+        if (found.isEmpty()) {
+            problems.error(end, lined.thimble(), "the id of a thimble in thimbles.json");
+            return Optional.empty();
+        }
+        Thimble thimble = found.get();
+        if (!thimble.takes(rope.diameter())) {
+            problems.error(
+                    end,
+                    "thimble " + thimble.id() + " on " + DiameterText.print(rope.diameter(), units),
+                    "rope from " + DiameterText.print(thimble.ropeFrom(), units) + " to "
+                            + DiameterText.print(thimble.ropeTo(), units));
+            return Optional.empty();
+        }
+        FineLength bearing = thimble.throatToBearing();
+        FineLength round = EyeFormula.roundThimble(thimble.groove(), thimble.throatAngle(), rope.diameter());
+        return Optional.of(new EyeShape(round, bearing, bearing, FineLength.ZERO, lined.pin(), true, thimble.crown()));
+    }
+
+    /** A flat eye opened to a circle: its perimeter 2 h over pi. */
+    private static FineLength across(FineLength flat) {
+        return flat.times(2).times(Yardsticks.PI.inverse());
+    }
+
+    private String length(FineLength length) {
+        return LengthText.print(length, units);
+    }
+}

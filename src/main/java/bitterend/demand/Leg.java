@@ -1,0 +1,77 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.Termination.What;
+import bitterend.demand.Assembly.Make;
+import bitterend.demand.Derivation.Line;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One leg of an assembly worked out on one rope.
+ *
+ * @param rope the rope
+ * @param make the leg as ordered
+ * @param ends both ends, end A first
+ */
+record Leg(Rope rope, Make make, List<MadeEnd> ends) {
+    Leg {
+        ends = List.copyOf(ends);
+    }
+
+    StandingPart standingPart(Units units) {
+        return new StandingPart(make.measuring(), ends, units);
+    }
+
+    /** Every line down to the cut length, the rounding last. */
+    List<Line> lines(Length sample, Units units) {
+        List<Line> lines = new ArrayList<>(standingPart(units).lines(make.finished()));
+        ends.forEach(end -> addEnd(lines, end, units));
+        addOrdered(lines, "spare", make.extras().spare());
+        addOrdered(lines, "sample for the break test", sample);
+        FineLength sum = sum(lines);
+        Length step = rope.cutting().toNearest();
+        lines.add(new Line(
+                "rounding up",
+                "to the next " + LengthText.print(step.fine(), units),
+                sum.roundedUpTo(step).fine().minus(sum),
+                Provenance.ARITHMETIC));
+        return lines;
+    }
+
+    static FineLength sum(List<Line> lines) {
+        return lines.stream().map(Line::amount).reduce(FineLength.ZERO, FineLength::plus);
+    }
+
+    private static void addEnd(List<Line> lines, MadeEnd end, Units units) {
+        if (end.hasEye()) {
+            lines.add(new Line(
+                    end.name() + ": round the eye",
+                    "throat to throat along the centre line",
+                    end.eye().round(),
+                    Provenance.ARITHMETIC));
+        }
+        for (What what : What.values()) {
+            Allowance allowance = end.allowance(what);
+            if (what.isCut() && !allowance.isNothing()) {
+                lines.add(new Line(
+                        end.name() + ": " + what.word(),
+                        allowance.words(end.yardsticks(), units),
+                        end.length(what),
+                        allowance.provenance()));
+            }
+        }
+    }
+
+    private static void addOrdered(List<Line> lines, String label, Length amount) {
+        if (amount.isPositive()) {
+            lines.add(new Line(label, "", amount.fine(), Provenance.ORDER));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Preparation;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands below a derivation: eyes and their angles, and what to do before the cut. */
+final class LegNotes {
+    private final SpliceBook splices;
+    private final Units units;
+
+    LegNotes(SpliceBook splices, Units units) {
+        this.splices = splices;
+        this.units = units;
+    }
+
+    List<String> of(Leg leg) {
+        List<String> notes = new ArrayList<>();
+        leg.ends().stream()
+                .filter(end ->
+                        end.termination().kind() == Kind.EYE && !end.eye().firm())
+                .map(this::angle)
+                .forEach(notes::add);
+        splices.findPreparation(leg.rope())
+                .map(preparation -> "before the cut: " + preparation.words(leg.rope(), units) + source(preparation))
+                .ifPresent(notes::add);
+        return notes;
+    }
+
+    private String angle(MadeEnd end) {
+        EyeShape eye = end.eye();
+        if (!eye.isSoftOnPin()) {
+            return end.name() + ": throat angle not checked, no pin or thimble stated";
+        }
+        return end.name() + ": throat angle "
+                + eye.throatAngle(end.yardsticks().rope()).words() + " on a pin of "
+                + DiameterText.print(eye.pin(), units) + "; the eye is " + LengthText.print(eye.used(), units)
+                + " long in use, " + times(eye.used(), eye.pin()) + " x its pin, and "
+                + LengthText.print(eye.flat(), units) + " laid flat, " + times(eye.flat(), eye.pin()) + " x";
+    }
+
+    /** To two digits, rounded down: the eye is not praised as larger than it is. */
+    private static String times(FineLength length, Diameter pin) {
+        return BigDecimal.valueOf(length.units())
+                .divide(BigDecimal.valueOf(pin.units()), 2, RoundingMode.DOWN)
+                .toPlainString();
+    }
+
+    private static String source(Preparation preparation) {
+        String source = preparation.provenance().source();
+        return " (" + (source.isEmpty() ? preparation.provenance().grade().words() : source) + ")";
+    }
+}

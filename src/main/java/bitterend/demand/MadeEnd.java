@@ -1,0 +1,67 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.catalogue.Termination.What;
+import bitterend.catalogue.Yardsticks;
+import bitterend.measure.FineLength;
+
+/**
+ * One end worked out on one rope.
+ *
+ * @param name {@code end A} or {@code end B}
+ * @param spec the end as ordered
+ * @param termination how it is made
+ * @param eye its eye, {@link EyeShape#NONE} without one
+ * @param pinToBore of a fitting the centre of its pin to the bottom of its bore; zero without one
+ * @param yardsticks what its allowances are counted in, tail included
+ */
+record MadeEnd(
+        String name, EndSpec spec, Termination termination, EyeShape eye, FineLength pinToBore, Yardsticks yardsticks) {
+
+    FineLength length(What what) {
+        return allowance(what).length(yardsticks);
+    }
+
+    Allowance allowance(What what) {
+        return what == What.TAIL ? Tail.of(termination, spec.options()) : termination.allowance(what);
+    }
+
+    boolean hasEye() {
+        return termination.kind() == Kind.EYE || termination.kind() == Kind.LOOP;
+    }
+
+    /** B: throat to bearing point, in the way the finished length is measured. The eye must reach round its pin. */
+    FineLength throatToBearing(Measuring measuring) {
+        FineLength ofEye =
+                switch (measuring.between()) {
+                    case BEARING_POINTS -> eye.used();
+                    case FLAT, OUTSIDE -> eye.flat();
+                    case ON_PINS -> hasEye() ? eye.on(measuring.pin(), yardsticks.rope()) : eye.used();
+                };
+        return ofEye.plus(pinToBore);
+    }
+
+    /** Rope and thimble beyond the bearing point, when the finished length is measured over the outside. */
+    FineLength beyondBearing() {
+        return hasEye() ? yardsticks.rope().asLength().plus(eye.crown()) : FineLength.ZERO;
+    }
+
+    /** What it asks of the splicer. */
+    EndWork work() {
+        Termination.Work work = termination.work();
+        return new EndWork(
+                name,
+                termination.id(),
+                termination.name(),
+                work.minutes(),
+                work.strength(),
+                work.parts().stream()
+                        .map(part ->
+                                new EndWork.Picked(part.item(), part.count().of(yardsticks.rope())))
+                        .filter(picked -> picked.count() > 0)
+                        .toList(),
+                work.caution());
+    }
+}

@@ -1,0 +1,121 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Provenance;
+import bitterend.demand.Derivation.Line;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import bitterend.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The clear rope between the throats: the finished length brought to bearing points, slack, less both bearings. */
+final class StandingPart {
+    private final Measuring measuring;
+    private final List<MadeEnd> ends;
+    private final Units units;
+
+    StandingPart(Measuring measuring, List<MadeEnd> ends, Units units) {
+        this.measuring = measuring;
+        this.ends = List.copyOf(ends);
+        this.units = units;
+    }
+
+    /** Clear rope for a finished length; negative when the ends alone are longer. */
+    FineLength clear(Length finished) {
+        return lines(finished).stream().map(Line::amount).reduce(FineLength.ZERO, FineLength::plus);
+    }
+
+    /** The shortest finished length, in whole millimetres, with at least so much clear rope. */
+    Length shortest(FineLength clear) {
+        long low = 0;
+        long high = 1;
+        while (clear(new Length(high)).compareTo(clear) < 0) {
+            high = Math.multiplyExact(high, 2L);
+        }
+        while (high - low > 1) {
+            long middle = (low + high) / 2;
+            if (clear(new Length(middle)).compareTo(clear) < 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return new Length(high);
+    }
+
+    /** From the finished length as stated to the clear rope, line by line. */
+    List<Line> lines(Length finished) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line("finished length", asMeasured(), finished.fine(), Provenance.ORDER));
+        FineLength slack = unstretched(finished, lines);
+        beforeWetting(slack, lines);
+        if (measuring.between() == Measuring.Between.OUTSIDE) {
+            ends.forEach(end -> subtract(
+                    lines,
+                    end.name() + ": outside of the eye",
+                    "rope and thimble beyond the bearing",
+                    end.beyondBearing()));
+        }
+        ends.forEach(end -> subtract(
+                lines, end.name() + ": throat to bearing point", bearing(end), end.throatToBearing(measuring)));
+        return lines;
+    }
+
+    private FineLength unstretched(Length finished, List<Line> lines) {
+        Ratio extension = measuring.extension();
+        FineLength slack = finished.fine().times(Ratio.ONE.plus(extension).inverse());
+        if (extension.isPositive()) {
+            lines.add(new Line(
+                    "slack again",
+                    "divided by 1 + " + RatioText.percent(extension) + ", the extension at its measuring tension",
+                    slack.minus(finished.fine()),
+                    Provenance.ORDER));
+        }
+        return slack;
+    }
+
+    private void beforeWetting(FineLength slack, List<Line> lines) {
+        Ratio shrinkage = measuring.shrinkage();
+        if (shrinkage.isPositive()) {
+            lines.add(new Line(
+                    "before wetting",
+                    "divided by 1 - " + RatioText.percent(shrinkage) + ", the shrinkage on first wetting",
+                    slack.times(Ratio.ONE.minus(shrinkage).inverse()).minus(slack),
+                    Provenance.ORDER));
+        }
+    }
+
+    private String asMeasured() {
+        return switch (measuring.between()) {
+            case BEARING_POINTS -> "bearing point to bearing point";
+            case FLAT -> "inside of the eyes, laid flat";
+            case ON_PINS -> "on pins of " + LengthText.print(measuring.pin().asLength(), units);
+            case OUTSIDE -> "over the outside of the eyes, laid flat";
+        };
+    }
+
+    private String bearing(MadeEnd end) {
+        if (!end.hasEye()) {
+            return "centre of the pin to the bottom of the bore";
+        }
+        if (end.eye().firm()) {
+            return "of the thimble";
+        }
+        return switch (measuring.between()) {
+            case BEARING_POINTS -> end.eye().isSoftOnPin()
+                    ? "eye on its pin of " + LengthText.print(end.eye().pin().asLength(), units)
+                    : "inside length of the eye";
+            case FLAT, OUTSIDE -> "inside length of the eye, flat";
+            case ON_PINS -> "eye on the pin of the measurement";
+        };
+    }
+
+    private static void subtract(List<Line> lines, String label, String formula, FineLength amount) {
+        if (amount.isPositive()) {
+            lines.add(new Line(label, formula, FineLength.ZERO.minus(amount), Provenance.ARITHMETIC));
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.DiameterLimit;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Grade;
+import bitterend.catalogue.PartCount;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Suits;
+import bitterend.catalogue.Term;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What rows of {@code splices.json} have in common: ropes they suit, allowances, counts, where a number comes from. */
+final class BookRow {
+    private static final Reading<Construction> CONSTRUCTION = Readings.word(Construction.values(), Construction::word);
+    private static final Reading<Fibre> FIBRE = Readings.word(Fibre.values(), Fibre::word);
+    private static final Reading<Grade> GRADE = Readings.word(Grade.values(), Grade::letter);
+
+    private BookRow() {}
+
+    /** Source, grade and whether it is verified; what is left out is as usual. */
+    static Provenance provenance(Fields fields, Provenance usual) {
+        return new Provenance(
+                fields.optional("source", Readings::text, usual.source()),
+                fields.optional("grade", GRADE, usual.grade()),
+                fields.optional("verified", Readings::yesOrNo, usual.verified()));
+    }
+
+    /** The ropes a row is for. */
+    static Suits suits(JsonObject row, Suits usual) {
+        Set<Construction> constructions = EnumSet.noneOf(Construction.class);
+        row.texts("constructions")
+                .forEach(text -> read(row, "constructions", text, CONSTRUCTION).ifPresent(constructions::add));
+        Set<Fibre> fibres = EnumSet.noneOf(Fibre.class);
+        row.texts("fibres").forEach(text -> read(row, "fibres", text, FIBRE).ifPresent(fibres::add));
+        Map<Construction, String> warnings = new EnumMap<>(Construction.class);
+        JsonObject refused = row.object("refused");
+        for (String name : refused.names()) {
+            read(refused, name, name, CONSTRUCTION)
+                    .ifPresent(construction ->
+                            warnings.put(construction, refused.fields().require(name, Readings::text, "")));
+        }
+        return new Suits(
+                row.has("constructions") ? constructions : usual.constructions(),
+                row.has("fibres") ? fibres : usual.fibres(),
+                row.has("refused") ? warnings : usual.warnings());
+    }
+
+    private static <T> Optional<T> read(JsonObject row, String field, String text, Reading<T> reading) {
+        Parsed<T> parsed = reading.read(text);
+        parsed.refusal().ifPresent(expected -> row.fields().error(field, expected));
+        return parsed.value();
+    }
+
+    /** An allowance: a sum in {@code is}, a table in {@code byDiameter}, or both added up. */
+    static Allowance allowance(JsonObject row, Provenance usual) {
+        row.allowOnly("is", "byDiameter", "source", "grade", "verified");
+        Fields fields = row.fields();
+        List<Term> terms = new ArrayList<>(fields.optional("is", AllowanceText::parse, List.of()));
+        List<Term.Step> steps = new ArrayList<>();
+        for (JsonObject step : row.objects("byDiameter")) {
+            step.allowOnly("upTo", "below", "is");
+            List<Term> inner = step.fields().require("is", AllowanceText::parse, List.of());
+            if (inner.size() > 1) {
+                step.fields().error("is", "one summand");
+            }
+            inner.stream()
+                    .limit(1)
+                    .map(term -> new Term.Step(limit(step), term))
+                    .forEach(steps::add);
+        }
+        if (!steps.isEmpty()) {
+            terms.add(new Term.ByDiameter(steps));
+        }
+        if (!row.has("is") && !row.has("byDiameter")) {
+            fields.error("is", "an allowance such as 1 fid, or a table byDiameter");
+        }
+        return new Allowance(terms, provenance(fields, usual));
+    }
+
+    /** {@code upTo} includes the diameter, {@code below} does not; without either a row is for every rope. */
+    static DiameterLimit limit(JsonObject step) {
+        Fields fields = step.fields();
+        if (step.has("upTo") && step.has("below")) {
+            fields.error("below", "either upTo or below");
+        }
+        if (step.has("upTo")) {
+            return new DiameterLimit(fields.require("upTo", DiameterText::parse, Diameter.NONE), true);
+        }
+        return new DiameterLimit(fields.optional("below", DiameterText::parse, Diameter.NONE), false);
+    }
+
+    /** How many: {@code count}, or {@code perInch} and {@code plus}, or a table {@code byDiameter}; the larger counts. */
+    static PartCount count(JsonObject row) {
+        Fields fields = row.fields();
+        Reading<Integer> whole = Readings.whole(0, 1000);
+        List<PartCount.Step> steps = new ArrayList<>();
+        for (JsonObject step : row.objects("byDiameter")) {
+            step.allowOnly("upTo", "below", "count");
+            steps.add(new PartCount.Step(limit(step), step.fields().require("count", whole, 0)));
+        }
+        int fixed = fields.optional("count", whole, 0);
+        return new PartCount(
+                fields.optional("perInch", BookRow::positive, Ratio.ZERO),
+                fixed + fields.optional("plus", whole, 0),
+                steps);
+    }
+
+    /** A number that is not negative. */
+    static Parsed<Ratio> positive(String text) {
+        return RatioText.parse(text)
+                .then(ratio -> ratio.isNegative() ? Parsed.refused("a number that is not negative") : Parsed.of(ratio));
+    }
+}

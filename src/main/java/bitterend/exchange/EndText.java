@@ -1,0 +1,164 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.EyeSpec;
+import bitterend.demand.EndSpec;
+import bitterend.demand.EndSpec.FittingSpec;
+import bitterend.demand.EndSpec.Options;
+import bitterend.measure.Diameter;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One end of an assembly in one cell: the termination, then words that each take what follows them, in any order.
+ *
+ * <pre>
+ * length 300 mm | perimeter 600 mm | diameter 200 mm | ratio 5 | thimble T12     the eye
+ * pin 150 mm                                                                     what the eye works on
+ * fork-12 | bore 45 mm                                                           the fitting, behind the termination
+ * tucks 5 | tapered | accepted Jansen                                            options
+ * </pre>
+ */
+final class EndText {
+    private static final Pattern KEY =
+            Pattern.compile("(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tucks|tapered|accepted)(?= |$)");
+    private static final Pattern PART_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._#+/()-]{0,39}");
+    private static final List<String> EYES = List.of("length", "perimeter", "diameter", "ratio", "thimble");
+    private static final Set<String> LAST = Set.of("accepted");
+    private static final String EXPECTED = "an end such as sealed, double-braid-eye perimeter 600 mm,"
+            + " bury-eye length 300 mm pin 150 mm, bury-eye thimble T12 or swaged fork-12";
+
+    private EndText() {}
+
+    /** The id of a termination, thimble or fitting: no blanks, so that it can stand in a cell. */
+    static Parsed<String> partId(String text) {
+        return PART_ID.matcher(text).matches()
+                ? Parsed.of(text)
+                : Parsed.refused("an id of at most 40 letters, digits and . _ # + / ( ) -, without blanks");
+    }
+
+    static Parsed<EndSpec> parse(String text) {
+        Map<String, String> words = new HashMap<>();
+        String head = split(text.strip().replaceAll("\\s+", " "), words);
+        String[] names = head.split(" ");
+        boolean sound = names.length <= 2 && partId(names[0]).value().isPresent();
+        if (!sound || words.containsKey("?")) {
+            return Parsed.refused(EXPECTED);
+        }
+        return eye(words).then(eye -> fitting(names, words)
+                .then(fitting -> options(words).map(options -> new EndSpec(names[0], eye, fitting, options))));
+    }
+
+    /** What stands in front of the first word; each word with what follows it; "?" when a word stands twice. */
+    private static String split(String text, Map<String, String> words) {
+        Matcher key = KEY.matcher(text);
+        int headEnd = text.length();
+        String open = "";
+        int from = 0;
+        while (!LAST.contains(open) && key.find()) {
+            if (open.isEmpty()) {
+                headEnd = key.start();
+            } else {
+                put(words, open, text.substring(from, key.start()));
+            }
+            open = key.group(1).toLowerCase(Locale.ROOT);
+            from = key.end();
+        }
+        if (!open.isEmpty()) {
+            put(words, open, text.substring(from));
+        }
+        return text.substring(0, headEnd).strip();
+    }
+
+    private static void put(Map<String, String> words, String word, String what) {
+        if (words.put(word, what.strip()) != null) {
+            words.put("?", word);
+        }
+    }
+
+    private static Parsed<EyeSpec> eye(Map<String, String> words) {
+        List<String> stated = EYES.stream().filter(words::containsKey).toList();
+        if (stated.size() > 1) {
+            return Parsed.refused("one of " + String.join(", ", EYES) + ", not two");
+        }
+        Parsed<Diameter> pin = words.containsKey("pin") ? diameter("pin", words) : Parsed.of(Diameter.NONE);
+        if (stated.isEmpty()) {
+            return words.containsKey("pin") ? Parsed.refused(EXPECTED) : Parsed.of(EyeSpec.NONE);
+        }
+        return pin.then(on -> eye(stated.get(0), words, on));
+    }
+
+    private static Parsed<EyeSpec> eye(String word, Map<String, String> words, Diameter pin) {
+        return switch (word) {
+            case "length" -> length(word, words).map(length -> new EyeSpec.FlatLength(length, pin));
+            case "perimeter" -> length(word, words).map(length -> new EyeSpec.Perimeter(length, pin));
+            case "diameter" -> length(word, words).map(length -> new EyeSpec.RoundEye(length, pin));
+            case "ratio" -> pin.equals(Diameter.NONE)
+                    ? Parsed.refused("the pin of the ratio, such as ratio 5 pin 300 mm")
+                    : ratio(words).map(ratio -> new EyeSpec.PinRatio(ratio, pin));
+            default -> value(word, words).then(EndText::partId).map(id -> new EyeSpec.OnThimble(id, pin));
+        };
+    }
+
+    private static Parsed<FittingSpec> fitting(String[] names, Map<String, String> words) {
+        if (names.length == 2 && words.containsKey("bore")) {
+            return Parsed.refused("the id of a fitting or its bore, not both");
+        }
+        if (names.length == 2) {
+            return partId(names[1]).map(id -> new FittingSpec(id, FineLength.ZERO));
+        }
+        return words.containsKey("bore")
+                ? length("bore", words).map(depth -> new FittingSpec("", depth))
+                : Parsed.of(FittingSpec.NONE);
+    }
+
+    private static Parsed<Options> options(Map<String, String> words) {
+        if (!words.getOrDefault("tapered", "").isEmpty()) {
+            return Parsed.refused("nothing behind tapered");
+        }
+        Parsed<Integer> tucks = words.containsKey("tucks")
+                ? value("tucks", words).then(text -> Readings.whole(1, 100).read(text))
+                : Parsed.of(0);
+        Parsed<String> accepted =
+                words.containsKey("accepted") ? value("accepted", words).then(Readings::text) : Parsed.of("");
+        return tucks.then(count -> accepted.map(name -> new Options(count, words.containsKey("tapered"), name)));
+    }
+
+    private static Parsed<String> value(String word, Map<String, String> words) {
+        String text = Optional.ofNullable(words.get(word)).orElse("");
+        return text.isEmpty() ? Parsed.refused("something behind " + word + ": " + EXPECTED) : Parsed.of(text);
+    }
+
+    private static Parsed<FineLength> length(String word, Map<String, String> words) {
+        return value(word, words)
+                .then(LengthText::parseFine)
+                .then(length -> length.isPositive() && length.compareTo(FineLength.ofMillimetres(100_000)) <= 0
+                        ? Parsed.of(length)
+                        : Parsed.refused("a " + word + " above 0 and of at most 100 m"));
+    }
+
+    private static Parsed<Diameter> diameter(String word, Map<String, String> words) {
+        return value(word, words)
+                .then(LengthText::parseFine)
+                .then(length -> length.isPositive() && length.compareTo(FineLength.ofMillimetres(10_000)) <= 0
+                        ? Parsed.of(new Diameter(length.units()))
+                        : Parsed.refused("a pin above 0 and of at most 10 m"));
+    }
+
+    private static Parsed<Ratio> ratio(Map<String, String> words) {
+        return value("ratio", words)
+                .then(BookRow::positive)
+                .then(ratio -> ratio.isPositive() && ratio.compareTo(Ratio.of(100)) <= 0
+                        ? Parsed.of(ratio)
+                        : Parsed.refused("a ratio above 0 and of at most 100"));
+    }
+}

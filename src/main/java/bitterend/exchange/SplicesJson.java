@@ -1,0 +1,208 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.ClearRope;
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.DiameterLimit;
+import bitterend.catalogue.Fid;
+import bitterend.catalogue.FidTable;
+import bitterend.catalogue.FidTable.ShortSection;
+import bitterend.catalogue.FidTable.Tool;
+import bitterend.catalogue.Grade;
+import bitterend.catalogue.Preparation;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Suits;
+import bitterend.catalogue.Termination;
+import bitterend.finding.Findings;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Reads {@code splices.json}. The built-in file holds what is known of ends; a shop's file of the same form adds rows and
+ * changes those of the same id, member by member.
+ */
+public final class SplicesJson {
+    static final String NAME = "splices.json";
+    private static final String FORMAT = "bitterend/splices/1";
+    private static final String BUILT_IN = "/bitterend/splices.json";
+    private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
+    private static final FidTable NO_FIDS =
+            new FidTable(List.of(), Ratio.ZERO, List.of(new ShortSection(DiameterLimit.ANY, Ratio.ZERO)), UNSTATED);
+    private static final SpliceBook EMPTY =
+            new SpliceBook(NO_FIDS, Map.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    private final Findings findings;
+
+    SplicesJson(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** What the program knows of ends by itself; no thimbles, no fittings. */
+    public static SpliceBook builtIn() {
+        Findings findings = new Findings();
+        String text = builtInText();
+        SpliceBook book = new SplicesJson(findings).read(new InputFile(NAME, text, ""), EMPTY, UNSTATED);
+        if (findings.size() > 0) {
+            throw new IllegalStateException("built-in " + findings.sorted().get(0));
+        }
+        return book;
+    }
+
+    /** The built-in book with a shop's rows added and its changes made. */
+    SpliceBook read(InputFile file) {
+        return read(file, builtIn(), TerminationRow.SHOP);
+    }
+
+    private SpliceBook read(InputFile file, SpliceBook base, Provenance usual) {
+        Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
+        return document.map(root -> book(root, base, usual)).orElse(base);
+    }
+
+    private SpliceBook book(JsonObject root, SpliceBook base, Provenance usual) {
+        root.allowOnly("format", "fids", "layTurns", "beforeTheCut", "clearRope", "terminations", "note");
+        Map<Construction, Ratio> layTurns = new EnumMap<>(Construction.class);
+        layTurns.putAll(base.layTurns());
+        root.objects("layTurns").forEach(row -> layTurns.putAll(layTurn(row)));
+        return new SpliceBook(
+                root.has("fids") ? fids(root.object("fids"), usual) : base.fids(),
+                layTurns,
+                terminations(root, base, usual),
+                firstOurs(
+                        root.objects("beforeTheCut").stream().map(row -> preparation(row, usual)), base.preparations()),
+                firstOurs(root.objects("clearRope").stream().map(row -> clearRope(row, usual)), base.clearRope()),
+                base.thimbles(),
+                base.fittings());
+    }
+
+    private static <T> List<T> firstOurs(Stream<T> ours, List<T> base) {
+        return Stream.concat(ours, base.stream()).toList();
+    }
+
+    private static List<Termination> terminations(JsonObject root, SpliceBook base, Provenance usual) {
+        Map<String, Termination> rows = new LinkedHashMap<>();
+        base.terminations().forEach(row -> rows.put(row.id(), row));
+        Set<String> seen = new HashSet<>();
+        for (JsonObject entry : root.objects("terminations")) {
+            TerminationRow row = new TerminationRow(entry, usual);
+            String id = entry.fields().text("id").orElse("");
+            if (!id.isEmpty() && !seen.add(id)) {
+                entry.fields().error("id", "an id that no other row has");
+                continue;
+            }
+            Termination changed = rows.get(id);
+            Termination termination = changed == null ? row.read() : row.on(changed);
+            if (entry.fields().sound()) {
+                rows.put(termination.id(), termination);
+            }
+        }
+        return List.copyOf(rows.values());
+    }
+
+    private static FidTable fids(JsonObject row, Provenance usual) {
+        row.allowOnly("diameters", "tools", "shortSections", "source", "grade", "verified");
+        Provenance provenance = BookRow.provenance(row.fields(), usual);
+        List<Tool> tools = new ArrayList<>();
+        for (JsonObject tool : row.objects("tools")) {
+            tool.allowOnly("rope", "short", "long", "source", "grade", "verified");
+            FineLength shortSection = tool.fields().require("short", SplicesJson::length, FineLength.ZERO);
+            FineLength longSection = tool.fields().require("long", SplicesJson::length, FineLength.ZERO);
+            Diameter rope = tool.fields().require("rope", DiameterText::parse, Diameter.NONE);
+            tools.add(new Tool(
+                    rope,
+                    new Fid(
+                            shortSection.plus(longSection),
+                            shortSection,
+                            BookRow.provenance(tool.fields(), provenance))));
+        }
+        List<ShortSection> shortSections = new ArrayList<>();
+        for (JsonObject step : row.objects("shortSections")) {
+            step.allowOnly("upTo", "below", "part");
+            shortSections.add(new ShortSection(
+                    BookRow.limit(step), step.fields().require("part", BookRow::positive, Ratio.ZERO)));
+        }
+        if (shortSections.isEmpty()
+                || !shortSections.get(shortSections.size() - 1).limit().equals(DiameterLimit.ANY)) {
+            row.fields().error("shortSections", "steps by diameter, the last without a limit");
+            shortSections.add(new ShortSection(DiameterLimit.ANY, Ratio.ZERO));
+        }
+        return new FidTable(
+                tools, row.fields().require("diameters", BookRow::positive, Ratio.ZERO), shortSections, provenance);
+    }
+
+    private static Map<Construction, Ratio> layTurn(JsonObject row) {
+        row.allowOnly("construction", "diameters", "source", "grade", "verified");
+        Construction construction = row.fields()
+                .require(
+                        "construction",
+                        Readings.word(Construction.values(), Construction::word),
+                        Construction.THREE_STRAND);
+        return Map.of(construction, row.fields().require("diameters", BookRow::positive, Ratio.ZERO));
+    }
+
+    private static Preparation preparation(JsonObject row, Provenance usual) {
+        row.allowOnly(
+                "constructions",
+                "fibres",
+                "what",
+                "count",
+                "perInch",
+                "plus",
+                "byDiameter",
+                "widthFrom",
+                "widthTo",
+                "spacing",
+                "source",
+                "grade",
+                "verified");
+        Fields fields = row.fields();
+        Suits suits = BookRow.suits(row, Suits.ANY);
+        return new Preparation(
+                suits,
+                fields.require("what", Readings::text, "?"),
+                BookRow.count(row),
+                fields.optional("widthFrom", BookRow::positive, Ratio.ZERO),
+                fields.optional("widthTo", BookRow::positive, Ratio.ZERO),
+                fields.optional("spacing", BookRow::positive, Ratio.ZERO),
+                BookRow.provenance(fields, usual));
+    }
+
+    private static ClearRope clearRope(JsonObject row, Provenance usual) {
+        row.allowOnly("constructions", "fibres", "lifting", "length");
+        return new ClearRope(
+                BookRow.suits(row, Suits.ANY),
+                row.fields().optional("lifting", Readings::yesOrNo, false),
+                BookRow.allowance(row.object("length"), usual));
+    }
+
+    private static Parsed<FineLength> length(String text) {
+        return LengthText.parseFine(text)
+                .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a length above 0"));
+    }
+
+    private static String builtInText() {
+        try (InputStream in = SplicesJson.class.getResourceAsStream(BUILT_IN)) {
+            if (in == null) {
+                throw new IllegalStateException("no " + BUILT_IN + " in the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new IllegalStateException("cannot read " + BUILT_IN, unreadable);
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.Grade;
+import bitterend.catalogue.Part;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Suits;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.catalogue.Termination.What;
+import bitterend.catalogue.Termination.Work;
+import bitterend.catalogue.Tucking;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads one termination; what a shop's row leaves out stays as in the row it stands on. */
+final class TerminationRow {
+    private static final Reading<Kind> KIND = Readings.word(Kind.values(), Kind::word);
+    private static final Map<String, What> MEMBERS = Map.of(
+            "tail", What.TAIL,
+            "takeUp", What.TAKE_UP,
+            "trim", What.TRIM,
+            "room", What.ROOM,
+            "slipKnot", What.SLIP_KNOT);
+
+    /** Where a number comes from when a shop's row does not say. */
+    static final Provenance SHOP = new Provenance("the shop's splices.json", Grade.SHOP, false);
+
+    private final JsonObject row;
+    private final Fields fields;
+    private final Provenance usual;
+
+    /**
+     * A row to read.
+     *
+     * @param row the object of the file
+     * @param usual where its numbers come from when it does not say
+     */
+    TerminationRow(JsonObject row, Provenance usual) {
+        this.row = row;
+        this.fields = row.fields();
+        this.usual = BookRow.provenance(fields, usual);
+    }
+
+    /** A row of its own. */
+    Termination read() {
+        Kind kind = fields.require("kind", KIND, Kind.BARE);
+        String id = fields.require("id", EndText::partId, "?");
+        String name = fields.require("name", Readings::text, id);
+        return on(new Termination(
+                id, "", name, kind, Suits.ANY, Tucking.NONE, Map.of(), new Work(0, "", List.of(), "", ""), usual));
+    }
+
+    /** A row that changes another of the same id. */
+    Termination on(Termination base) {
+        row.allowOnly(
+                "id",
+                "family",
+                "name",
+                "kind",
+                "constructions",
+                "fibres",
+                "refused",
+                "tucks",
+                "allowances",
+                "minutes",
+                "strength",
+                "parts",
+                "notForLifting",
+                "caution",
+                "source",
+                "grade",
+                "verified",
+                "note");
+        return new Termination(
+                base.id(),
+                fields.optional("family", EndText::partId, base.family()),
+                fields.optional("name", Readings::text, base.name()),
+                fields.optional("kind", KIND, base.kind()),
+                BookRow.suits(row, base.suits()),
+                row.has("tucks") ? tucking(row.object("tucks")) : base.tucking(),
+                allowances(row.object("allowances"), base.allowances()),
+                work(base.work()),
+                BookRow.provenance(fields, base.provenance()));
+    }
+
+    private Map<What, Allowance> allowances(JsonObject stated, Map<What, Allowance> base) {
+        stated.allowOnly(MEMBERS.keySet().stream().sorted().toArray(String[]::new));
+        Map<What, Allowance> allowances = new EnumMap<>(What.class);
+        allowances.putAll(base);
+        MEMBERS.forEach((member, what) -> {
+            if (stated.has(member)) {
+                allowances.put(what, BookRow.allowance(stated.object(member), usual));
+            }
+        });
+        return allowances;
+    }
+
+    private Tucking tucking(JsonObject tucks) {
+        tucks.allowOnly("natural", "other", "taper", "projection", "source", "grade", "verified");
+        Reading<Integer> count = Readings.whole(0, 100);
+        Fields stated = tucks.fields();
+        int natural = stated.require("natural", count, 0);
+        int other = stated.require("other", count, 0);
+        if ((natural == 0) != (other == 0)) {
+            stated.error("other", "tucks for both natural and other fibre, or for neither");
+            return Tucking.NONE;
+        }
+        return new Tucking(
+                natural,
+                other,
+                tucks.has("projection") ? BookRow.allowance(tucks.object("projection"), usual) : Allowance.NOTHING,
+                stated.optional("taper", count, 0),
+                BookRow.provenance(stated, usual));
+    }
+
+    private Work work(Work base) {
+        List<Part> parts = new ArrayList<>();
+        for (JsonObject part : row.objects("parts")) {
+            part.allowOnly("item", "count", "perInch", "plus", "byDiameter");
+            parts.add(new Part(part.fields().require("item", Readings::text, "?"), BookRow.count(part)));
+        }
+        return new Work(
+                fields.optional("minutes", Readings.whole(0, 10_000), base.minutes()),
+                fields.optional("strength", Readings::text, base.strength()),
+                row.has("parts") ? parts : base.parts(),
+                fields.optional("notForLifting", Readings::text, base.notForLifting()),
+                fields.optional("caution", Readings::text, base.caution()));
+    }
+}

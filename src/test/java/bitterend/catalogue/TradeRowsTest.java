@@ -1,0 +1,210 @@
+package bitterend.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.Termination.What;
+import bitterend.exchange.SplicesJson;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The built-in rows give the numbers that their sources print. */
+final class TradeRowsTest {
+    private static final SpliceBook BOOK = SplicesJson.builtIn();
+
+    /** Full = short + long, inches: US Coast Guard Auxiliary training page. */
+    @ParameterizedTest
+    @CsvSource({"3/8, 3, 7.75", "1/2, 4, 11", "3/4, 4.75, 16", "7/8, 5, 19", "1, 5.25, 21"})
+    void fid_inInchSizesIsTheToolOfTheTable(String rope, String shortSection, String full) {
+        Fid fid = BOOK.fids().fid(inch(rope));
+        assertEquals(length(full + " in"), fid.length());
+        assertEquals(length(shortSection + " in"), fid.shortSection());
+        assertEquals(Grade.HANDBOOK, fid.provenance().grade());
+    }
+
+    /** 21 D: common practice, no source. Short sections: step table derived from the inch fids. */
+    @ParameterizedTest
+    @CsvSource({"12 mm, 252 mm, 94.5 mm", "16 mm, 336 mm, 100.8 mm", "24 mm, 504 mm, 126 mm", "22 mm, 462 mm, 138.6 mm"
+    })
+    void fid_elsewhereIs21Diameters(String rope, String full, String shortSection) {
+        Fid fid = BOOK.fids().fid(diameter(rope));
+        assertEquals(length(full), fid.length());
+        assertEquals(length(shortSection), fid.shortSection());
+        assertFalse(fid.provenance().verified());
+    }
+
+    /** 7 x C is 21.99 D with C = pi D: arithmetic. */
+    @Test
+    void circumference_isPiDiameters() {
+        Yardsticks sticks = sticks(Diameter.ofMillimetres(100), 0, FineLength.ZERO);
+        assertEquals(314.16, sticks.length(Yardstick.CIRCUMFERENCE).units() / 10_000.0, 0.001);
+        assertTrue(sticks.length(Yardstick.CIRCUMFERENCE).units() >= Math.PI * 1_000_000);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // tail one fid from the cut end, common practice; room 1.75 fids and slip knot 6 fids, common practice
+        "double-braid-eye, TAIL, 12 mm, 252 mm",
+        "double-braid-eye, TAKE_UP, 12 mm, 176.4 mm",
+        "double-braid-eye, ROOM, 12 mm, 441 mm",
+        "double-braid-eye, SLIP_KNOT, 12 mm, 1512 mm",
+        "double-braid-eye, TAIL, 1/2 in, 11 in",
+        // Merry p. 70
+        "double-braid-eye-two-fid, TAIL, 12 mm, 504 mm",
+        "double-braid-eye-two-fid, SLIP_KNOT, 12 mm, 2016 mm",
+        // Toss p. 103: 3/8 in, 9 in; pp. 104 and 106: room; p. 105: 1/4 in, 18 in
+        "bury-eye, TAIL, 3/8 in, 9 in",
+        "bury-eye, ROOM, 3/8 in, 12 in",
+        "bury-eye-hmpe, TAIL, 1/4 in, 18 in",
+        "bury-eye-hmpe, ROOM, 1/4 in, 27 in",
+        // 12 mm, 72 D, 12 %: 104 mm, geometry
+        "bury-eye-hmpe, TAKE_UP, 12 mm, 103.68 mm",
+        // FM 55-501; Toss p. 190: 1/2 in, 18 in
+        "wire-tucked-eye, TAIL, 1/2 in, 18 in",
+        // 8 CCR 8497 Table 1, turn-back; between sizes the next row up
+        "clip-eye, TAIL, 3/8 in, 11.5 in",
+        "clip-eye, TAIL, 1/2 in, 11.5 in",
+        "clip-eye, TAIL, 9/16 in, 12 in",
+        "clip-eye, TAIL, 5/8 in, 12 in",
+        "clip-eye, TAIL, 16 mm, 18 in",
+        "clip-eye, TAIL, 3/4 in, 18 in",
+        "clip-eye, TAIL, 7/8 in, 19 in",
+        "clip-eye, TAIL, 1 in, 26 in",
+        "clip-eye, TAIL, 1 1/8 in, 34 in",
+        "clip-eye, TAIL, 1 1/4 in, 37 in",
+        "clip-eye, TAIL, 1 1/2 in, 48 in",
+        "clip-eye, TAIL, 2 in, 71 in",
+        // from memory
+        "bowline, TAKE_UP, 10 mm, 150 mm",
+        "figure-eight-loop, TAKE_UP, 10 mm, 500 mm",
+    })
+    void allowance_isWhatItsSourcePrints(String id, What what, String rope, String expected) {
+        assertEquals(length(expected), allowance(id, what, diameter(rope), 0));
+    }
+
+    /** Merry p. 126: circumference 4 in, 28 in at each end. */
+    @ParameterizedTest
+    @ValueSource(strings = {"tuck-eye", "eight-strand-eye"})
+    void tuckEye_takesSevenCircumferences(String id) {
+        FineLength tail = allowance(id, What.TAIL, diameter("4 in circ"), 0);
+        assertEquals(28 * 25.4, tail.units() / 10_000.0, 0.002);
+    }
+
+    /** Merry p. 28: 16 in for 4 tucks in 3/4 in; 29 CFR 1926.251(d): 6 D left under 1 in, 6 in from 1 in up. */
+    @ParameterizedTest
+    @CsvSource({"3/4 in, 4, 16 in", "12 mm, 3, 210 mm", "12 mm, 4, 256 mm"})
+    void threeStrandEye_takesTucksAndProjection(String rope, int tucks, String expected) {
+        assertEquals(length(expected), strandTail(diameter(rope), tucks));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24 mm, 144 mm", "1 in, 6 in", "2 in, 6 in"})
+    void projection_isSixDiametersUnderOneInch(String rope, String expected) {
+        Allowance projection = row("three-strand-eye").tucking().projection();
+        assertEquals(length(expected), projection.length(sticks(diameter(rope), 4, FineLength.ZERO)));
+    }
+
+    /** 29 CFR 1926.251(d): natural fibre 3, synthetic 4. */
+    @Test
+    void tucks_atLeastByFibre() {
+        assertEquals(3, row("three-strand-eye").tucking().least(Fibre.MANILA));
+        assertEquals(4, row("three-strand-eye").tucking().least(Fibre.POLYESTER));
+    }
+
+    /** 8 CCR 8497 Table 1, and FM 55-501: 3 x D(in) + 1; at 1 in the table asks for more. */
+    @ParameterizedTest
+    @CsvSource({
+        "1/2 in, 3",
+        "9/16 in, 3",
+        "5/8 in, 3",
+        "3/4 in, 4",
+        "7/8 in, 4",
+        "1 in, 5",
+        "1 1/8 in, 6",
+        "1 1/4 in, 6",
+        "1 1/2 in, 7",
+        "2 in, 8"
+    })
+    void clips_areTheLargerOfTableAndFormula(String rope, int clips) {
+        Part part = row("clip-eye").work().parts().get(0);
+        assertEquals(clips, part.count().of(diameter(rope)));
+    }
+
+    /** NAVEDTRA 14081: 3 x D(in), width 1 to 1.5 D, 2 D apart; 3/4 in: 3 of 1 in. */
+    @Test
+    void seizings_beforeAWireCut() {
+        Rope rope = WireRope.of(diameter("3/4 in"));
+        Preparation preparation = BOOK.findPreparation(rope).orElseThrow();
+        assertEquals(3, preparation.count().of(rope.diameter()));
+        assertTrue(rope.diameter().times(preparation.widthFrom()).compareTo(length("1 in")) <= 0);
+        assertTrue(rope.diameter().times(preparation.widthTo()).compareTo(length("1 in")) >= 0);
+        assertEquals(
+                "wire seizings on each side of the cut: 3, each 0.75 in to 1.125 in wide, 1.5 in apart",
+                preparation.words(rope, Units.IMPERIAL));
+    }
+
+    @Test
+    void clipEye_knowsNoRopeAboveTwoInches() {
+        assertFalse(row("clip-eye").allowance(What.TAIL).covers(diameter("2 1/16 in")));
+    }
+
+    /** What comes from memory or is estimated is never called verified. */
+    @Test
+    void rowsFromMemory_areNeverVerified() {
+        for (Termination row : BOOK.terminations()) {
+            row.allowances()
+                    .values()
+                    .forEach(allowance -> assertTrue(
+                            allowance.provenance().grade() != Grade.MEMORY
+                                    || !allowance.provenance().verified(),
+                            row.id()));
+            assertFalse(row.provenance().source().isEmpty(), row.id());
+        }
+    }
+
+    private static FineLength strandTail(Diameter rope, int tucks) {
+        Termination row = row("three-strand-eye");
+        Yardsticks sticks = sticks(rope, tucks, FineLength.ZERO);
+        return row.allowance(What.TAIL)
+                .length(sticks)
+                .plus(row.tucking().projection().length(sticks));
+    }
+
+    private static FineLength allowance(String id, What what, Diameter rope, int tucks) {
+        Termination row = row(id);
+        FineLength tail = row.allowance(What.TAIL).length(sticks(rope, tucks, FineLength.ZERO));
+        return row.allowance(what).length(sticks(rope, tucks, tail));
+    }
+
+    private static Yardsticks sticks(Diameter rope, int tucks, FineLength tail) {
+        return new Yardsticks(
+                rope, BOOK.fids().fid(rope), FineLength.ZERO, tucks, FineLength.ZERO, FineLength.ZERO, tail);
+    }
+
+    private static Termination row(String id) {
+        return BOOK.terminations().stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Diameter inch(String inches) {
+        return diameter(inches + " in");
+    }
+
+    private static Diameter diameter(String text) {
+        return DiameterText.parse(text).value().orElseThrow();
+    }
+
+    private static FineLength length(String text) {
+        return LengthText.parseFine(text).value().orElseThrow();
+    }
+}

@@ -1,0 +1,330 @@
+package bitterend.demand;
+
+import static bitterend.demand.Bench.flat;
+import static bitterend.demand.Bench.flatOnPin;
+import static bitterend.demand.Bench.make;
+import static bitterend.demand.Bench.mm;
+import static bitterend.demand.Bench.model;
+import static bitterend.demand.Bench.order;
+import static bitterend.demand.Bench.rope;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Thimble;
+import bitterend.catalogue.ThroatAngle;
+import bitterend.demand.Assembly.Make;
+import bitterend.demand.Assembly.Terms;
+import bitterend.demand.Assembly.Use;
+import bitterend.demand.EndSpec.FittingSpec;
+import bitterend.demand.EndSpec.Options;
+import bitterend.exchange.SplicesJson;
+import bitterend.finding.Finding;
+import bitterend.finding.Severity;
+import bitterend.measure.Diameter;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What cannot be made is refused with the reason; what can be made but deserves care is told. */
+final class FeasibilityTest {
+    private static final SpliceBook BOOK = SplicesJson.builtIn();
+    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+    private static final Rope LAID = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
+    private static final Rope WIRE = rope(Construction.WIRE, Fibre.STEEL, mm(12));
+    private static final EndSpec PLAIN = EndSpec.of("plain");
+    private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(300));
+    private static final Length TEN_METRES = Length.ofMetres(10);
+
+    @Test
+    void clearRope_tooShortTellsTheShortestLengthThatWorks() {
+        // two eyes of 300 mm and room of 441 mm each: 1,482 mm
+        Finding refusal = onlyError(BRAID, make(new Length(1_400), EYE, EYE));
+        assertEquals("length", refusal.field());
+        assertEquals(new Length(1_482), shortest(refusal));
+        assertMakes(BRAID, make(new Length(1_482), EYE, EYE));
+        assertEquals(new Length(1_482), shortest(onlyError(BRAID, make(new Length(1_481), EYE, EYE))));
+    }
+
+    /** 8 CCR 5045(b): 10 diameters clear between wire splices for lifting. Room 36 D each, eyes 200 mm. */
+    @Test
+    void clearRope_forLiftingKeepsTenDiametersBetweenSplices() {
+        EndSpec tucked = EndSpec.of("wire-tucked-eye", flat(200));
+        Make tooShort = make(new Length(1_200), tucked, tucked);
+        assertEquals(new Length(400 + 864), shortest(onlyError(WIRE, tooShort)));
+        assertEquals(new Length(400 + 864 + 120), shortest(onlyError(WIRE, tooShort, lifting())));
+    }
+
+    @Test
+    void clearRope_betweenFittingsNeedsSomeRope() {
+        EndSpec fork = new EndSpec("swaged", EyeSpec.NONE, new FittingSpec("", Bench.fine(45)), Options.NONE);
+        assertEquals(new Length(91), shortest(onlyError(WIRE, make(new Length(90), fork, fork))));
+    }
+
+    @Test
+    void clearRope_belowTheSlipKnotWarns() {
+        // 1.7 m less 300 mm leaves 1,400 mm; the knot sits at 6 fids, 1,512 mm
+        assertTrue(warnings(BRAID, make(new Length(1_700), EYE, PLAIN)).stream()
+                .anyMatch(each -> each.expected().contains("slip knot 1512 mm")));
+        assertFalse(warnings(BRAID, make(new Length(1_900), EYE, PLAIN)).stream()
+                .anyMatch(each -> each.expected().contains("slip knot")));
+    }
+
+    @Test
+    void doubleBraidEye_isRefusedOnCoreDependentRope() {
+        Rope core = rope(Construction.CORE_DEPENDENT_DOUBLE_BRAID, Fibre.HMPE, mm(12));
+        for (String id : List.of("double-braid-eye", "double-braid-eye-two-fid")) {
+            Finding refusal = onlyError(core, make(TEN_METRES, EndSpec.of(id, flat(300)), PLAIN));
+            assertEquals("end a", refusal.field());
+            assertTrue(refusal.expected().contains("core carries it alone"), refusal::toString);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "three-strand-eye, DOUBLE_BRAID, POLYESTER",
+        "double-braid-eye, THREE_STRAND, NYLON",
+        "bury-eye, EIGHT_STRAND, NYLON",
+        "bury-eye-hmpe, TWELVE_STRAND, POLYESTER",
+        "tuck-eye, THREE_STRAND, MANILA",
+        "eight-strand-eye, TWELVE_STRAND, POLYESTER",
+        "clip-eye, THREE_STRAND, NYLON",
+        "wire-tucked-eye, KERNMANTLE, NYLON",
+        "bowline, WIRE, STEEL",
+    })
+    void termination_thatDoesNotSuitTheRopeIsRefused(String id, Construction construction, Fibre fibre) {
+        Finding refusal =
+                onlyError(rope(construction, fibre, mm(12)), make(TEN_METRES, EndSpec.of(id, flat(300)), PLAIN));
+        assertEquals("end a", refusal.field());
+        assertTrue(refusal.expected().startsWith("rope "), refusal::toString);
+    }
+
+    /** Aramid and natural fibre cannot be cut hot, so they are not sealed. */
+    @ParameterizedTest
+    @CsvSource({"ARAMID", "MANILA", "SISAL"})
+    void sealed_isRefusedWhereHeatDoesNotSeal(Fibre fibre) {
+        Rope rope = rope(Construction.THREE_STRAND, fibre, mm(12));
+        assertEquals(
+                "end b",
+                onlyError(rope, make(TEN_METRES, PLAIN, EndSpec.of("sealed"))).field());
+    }
+
+    @Test
+    void buryEye_meansTheRowThatSuitsTheFibre() {
+        EndSpec bury = EndSpec.of("bury-eye", flat(300));
+        Rope hmpe = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope nylon = rope(Construction.TWELVE_STRAND, Fibre.NYLON, mm(12));
+        assertEquals(Bench.fine(864), Bench.amount(derive(hmpe, make(TEN_METRES, bury, PLAIN)), "end A: tail"));
+        assertEquals(Bench.fine(288), Bench.amount(derive(nylon, make(TEN_METRES, bury, PLAIN)), "end A: tail"));
+    }
+
+    /** 29 CFR 1926.251(d): at least 3 tucks in natural fibre, 4 in synthetic. */
+    @Test
+    void tucks_belowTheLeastForTheFibreAreRefused() {
+        Rope manila = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(12));
+        assertMakes(manila, make(TEN_METRES, tucked(3), PLAIN));
+        assertTrue(
+                onlyError(LAID, make(TEN_METRES, tucked(3), PLAIN)).expected().contains("at least 4 tucks"));
+        assertTrue(
+                onlyError(manila, make(TEN_METRES, tucked(2), PLAIN)).expected().contains("29 CFR 1926.251(d)"));
+    }
+
+    @Test
+    void tucks_taperedAwayTakeTwoMoreAndNoProjection() {
+        EndSpec tapered = new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(0, true, ""));
+        // 6 tucks of 46 mm, against 4 tucks of 46 mm and 72 mm
+        assertEquals(Bench.fine(276), Bench.amount(derive(LAID, make(TEN_METRES, tapered, PLAIN)), "end A: tail"));
+        assertEquals(Bench.fine(256), Bench.amount(derive(LAID, make(TEN_METRES, tucked(4), PLAIN)), "end A: tail"));
+    }
+
+    @Test
+    void eye_thatCannotCloseIsRefused() {
+        assertTrue(onlyError(BRAID, make(TEN_METRES, EndSpec.of("double-braid-eye", flat(6)), PLAIN))
+                .expected()
+                .contains("6 mm"));
+        assertTrue(onlyError(BRAID, make(TEN_METRES, EndSpec.of("double-braid-eye", flatOnPin(300, 200)), PLAIN))
+                .expected()
+                .contains("closes on its pin"));
+        EyeSpec ratio = new EyeSpec.PinRatio(Ratio.of(1), mm(300));
+        assertTrue(onlyError(BRAID, make(TEN_METRES, EndSpec.of("double-braid-eye", ratio), PLAIN))
+                .expected()
+                .contains("306 mm"));
+    }
+
+    /** 29 CFR 1926.251(d): at most 60 degrees. A 300 mm flat eye of 12 mm rope on a 150 mm pin has 60.2. */
+    @Test
+    void throatAngle_aboveSixtyIsRefusedForLiftingAndAcceptedByNameOtherwise() {
+        Make wide = make(TEN_METRES, EndSpec.of("double-braid-eye", flatOnPin(300, 150)), PLAIN);
+        assertTrue(onlyError(BRAID, wide, lifting()).found().contains("60.2 degrees"));
+        assertTrue(warnings(BRAID, wide).get(0).expected().contains("the name of who accepts it"));
+        EndSpec accepted =
+                new EndSpec("double-braid-eye", flatOnPin(300, 150), FittingSpec.NONE, new Options(0, false, "Jansen"));
+        assertTrue(warnings(BRAID, make(TEN_METRES, accepted, PLAIN))
+                .get(0)
+                .expected()
+                .contains("accepted by Jansen"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 1", "50, 0"})
+    void throatAngle_aboveThirtyWarns(long pin, int warnings) {
+        Make make = make(TEN_METRES, EndSpec.of("double-braid-eye", flatOnPin(300, pin)), PLAIN);
+        assertEquals(warnings, warnings(BRAID, make).size());
+        assertMakes(BRAID, make);
+    }
+
+    @Test
+    void throatAngle_isNotCheckedOnThimblesAndKnots() {
+        Thimble thimble = new Thimble(
+                "T12",
+                "thimble",
+                Bench.fine(130),
+                Bench.fine(55),
+                Bench.fine(6),
+                ThroatAngle.ofDegrees(60),
+                mm(11),
+                mm(13));
+        SpliceBook book = Bench.withThimbles(BOOK, thimble);
+        EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T12", mm(30)));
+        Demanded demanded = model(book, BRAID).pieces(order(1, 1, make(TEN_METRES, lined, PLAIN), Terms.USUAL, "R"));
+        assertEquals(List.of(), demanded.findings());
+        assertEquals(1, demanded.pieces().size());
+        assertEquals(List.of(), warnings(BRAID, make(TEN_METRES, EndSpec.of("bowline", flatOnPin(300, 150)), PLAIN)));
+    }
+
+    @Test
+    void throatAngle_withoutPinOrThimbleIsToldAsNotChecked() {
+        Derivation derivation = derive(BRAID, make(TEN_METRES, EYE, PLAIN));
+        assertTrue(derivation.notes().get(0).contains("throat angle not checked"), derivation.notes()::toString);
+    }
+
+    @Test
+    void notes_printBothRatiosOfAnEyeOnItsPin() {
+        Derivation derivation =
+                derive(BRAID, make(TEN_METRES, EndSpec.of("double-braid-eye", flatOnPin(300, 150)), PLAIN));
+        String note = derivation.notes().get(0);
+        assertTrue(note.contains("1.57 x its pin") && note.contains("300 mm laid flat, 2.00 x"), note);
+    }
+
+    @Test
+    void thimble_mustBeKnownAndFitTheRope() {
+        EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T99", Diameter.NONE));
+        assertEquals("T99", onlyError(BRAID, make(TEN_METRES, lined, PLAIN)).found());
+        Thimble narrow = new Thimble(
+                "T8",
+                "thimble",
+                Bench.fine(90),
+                Bench.fine(40),
+                Bench.fine(4),
+                ThroatAngle.ofDegrees(60),
+                mm(7),
+                mm(9));
+        EndSpec tight = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T8", Diameter.NONE));
+        Demanded demanded = model(Bench.withThimbles(BOOK, narrow), BRAID)
+                .pieces(order(1, 1, make(TEN_METRES, tight, PLAIN), Terms.USUAL, "R"));
+        assertEquals("rope from 7 mm to 9 mm", demanded.findings().get(0).expected());
+    }
+
+    /** 29 CFR 1926.251(c)(4)(iii): eyes of slings never by clips or knots. */
+    @Test
+    void clipsAndKnots_areRefusedForLifting() {
+        Make clips = make(TEN_METRES, EndSpec.of("clip-eye", flat(300)), PLAIN);
+        assertTrue(onlyError(WIRE, clips, lifting()).expected().contains("29 CFR 1926.251(c)(4)(iii)"));
+        assertMakes(WIRE, clips);
+        Make knot = make(TEN_METRES, EndSpec.of("bowline", flat(300)), PLAIN);
+        assertTrue(onlyError(BRAID, knot, lifting()).expected().contains("1926.251"));
+    }
+
+    @Test
+    void diameter_beyondTheTableIsRefused() {
+        Rope thick = rope(Construction.WIRE, Fibre.STEEL, mm(52));
+        assertTrue(onlyError(thick, make(TEN_METRES, EndSpec.of("clip-eye", flat(800)), PLAIN))
+                .expected()
+                .contains("within the table"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"double-braid-eye", "swaged", "no-such-end"})
+    void end_withoutWhatItNeedsIsRefused(String id) {
+        Rope rope = id.equals("swaged") ? WIRE : BRAID;
+        assertEquals(
+                "end a",
+                onlyError(rope, make(TEN_METRES, EndSpec.of(id), PLAIN)).field());
+    }
+
+    @Test
+    void batch_onAnUnverifiedTerminationWarns() {
+        Make make = make(TEN_METRES, EYE, EYE);
+        Demanded twenty = model(BOOK, BRAID).pieces(order(20, 1, make, Terms.USUAL, "R"));
+        assertEquals(
+                List.of("splice and measure one before cutting the other 19"),
+                twenty.findings().stream().map(Finding::expected).toList());
+        assertEquals(
+                List.of(),
+                model(BOOK, BRAID).pieces(order(1, 1, make, Terms.USUAL, "R")).findings());
+        Make plain = make(TEN_METRES, PLAIN, PLAIN);
+        assertEquals(
+                List.of(),
+                model(BOOK, BRAID).pieces(order(20, 1, plain, Terms.USUAL, "R")).findings());
+    }
+
+    private static EndSpec tucked(int tucks) {
+        return new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(tucks, false, ""));
+    }
+
+    private static Terms lifting() {
+        return new Terms(Piece.Matching.NONE, "", false, Use.LIFTING);
+    }
+
+    private static Demanded demanded(Rope rope, Make make, Terms terms) {
+        return model(BOOK, rope).pieces(order(1, 1, make, terms, "R"));
+    }
+
+    private static Derivation derive(Rope rope, Make make) {
+        return demanded(rope, make, Terms.USUAL).derivations().get(0);
+    }
+
+    private static void assertMakes(Rope rope, Make make) {
+        Demanded demanded = demanded(rope, make, Terms.USUAL);
+        assertEquals(1, demanded.pieces().size(), () -> demanded.findings().toString());
+        assertTrue(demanded.findings().stream().noneMatch(Finding::isError));
+    }
+
+    private static Finding onlyError(Rope rope, Make make) {
+        return onlyError(rope, make, Terms.USUAL);
+    }
+
+    private static Finding onlyError(Rope rope, Make make, Terms terms) {
+        Demanded demanded = demanded(rope, make, terms);
+        List<Finding> errors =
+                demanded.findings().stream().filter(Finding::isError).toList();
+        assertEquals(1, errors.size(), errors::toString);
+        assertEquals(List.of(), demanded.pieces());
+        assertEquals("orders.csv", errors.get(0).file());
+        assertEquals("row 2", errors.get(0).place());
+        return errors.get(0);
+    }
+
+    private static List<Finding> warnings(Rope rope, Make make) {
+        return demanded(rope, make, Terms.USUAL).findings().stream()
+                .filter(finding -> finding.severity() == Severity.WARNING)
+                .toList();
+    }
+
+    private static Length shortest(Finding refusal) {
+        Matcher metres = Pattern.compile("at least ([0-9]+)\\.([0-9]{3}) m$").matcher(refusal.expected());
+        assertTrue(metres.find(), refusal::toString);
+        return new Length(Long.parseLong(metres.group(1) + metres.group(2)));
+    }
+}
