@@ -1,0 +1,33 @@
+package bitterend.quoting.sharing;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.UnitPrice;
+import java.math.BigInteger;
+
+/**
+ * A reel as it is bought.
+ *
+ * @param length usable length; positive
+ * @param paid what is paid for it
+ */
+public record NewReel(Length length, Cost paid) {
+    public NewReel {
+        if (!length.isPositive() || paid.millis() < 0) {
+            throw new IllegalArgumentException("reel of " + length + " at " + paid);
+        }
+    }
+
+    /** A reel at the replacement price of its rope. */
+    public static NewReel at(UnitPrice price, Length length) {
+        return new NewReel(length, price.of(length));
+    }
+
+    /** The share of the price that falls to a length of it, rounded down. */
+    Cost share(Length part) {
+        return new Cost(BigInteger.valueOf(paid.millis())
+                .multiply(BigInteger.valueOf(part.mm()))
+                .divide(BigInteger.valueOf(length.mm()))
+                .longValueExact());
+    }
+}
