@@ -113,6 +113,6 @@ final class Answer {
             }
         }
         long ceiling = Math.multiplyExact(Math.floorDiv(bound.ceiling() + step - 1, step), step);
-        return new Certificate(bound.scale(), duals, bound.unplannedPrice(), given, ceiling);
+        return new Certificate(bound.scale(), duals, bound.unplannedPrice(), given, bound.numerator(), ceiling);
     }
 }

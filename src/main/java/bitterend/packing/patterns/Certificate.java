@@ -19,9 +19,11 @@ import java.util.List;
  * @param duals one for each item of the problem, never negative
  * @param unplannedPrice mu, never negative
  * @param unplannedWeight U
+ * @param numerator what is rounded up there: the bound times the scale, before any rounding
  * @param bound that they prove
  */
-public record Certificate(long scale, List<Long> duals, long unplannedPrice, long unplannedWeight, long bound) {
+public record Certificate(
+        long scale, List<Long> duals, long unplannedPrice, long unplannedWeight, long numerator, long bound) {
     public Certificate {
         duals = List.copyOf(duals);
         if (scale < 1) {

@@ -1,0 +1,101 @@
+package bitterend.packing.strategy;
+
+import bitterend.measure.Cost;
+import bitterend.packing.Effort;
+import bitterend.packing.Packer;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * Everything we have: each group of ropes gets its greedy starts, its patterns with a bound and its search; groups are
+ * packed side by side, the small ones first, and what one leaves of its time goes to those after it.
+ */
+public final class FullStrategy implements Packer {
+    private final PartPacker.Improver improver;
+
+    FullStrategy(PartPacker.Improver improver) {
+        this.improver = improver;
+    }
+
+    /** Starts and patterns, without the search over all rules. */
+    public static FullStrategy patternsAlone() {
+        return new FullStrategy((problem, start, effort, bound) -> start);
+    }
+
+    @Override
+    public Result pack(PackingProblem problem, Effort effort) {
+        List<PackingProblem> parts = RopeGroups.of(problem).stream()
+                .sorted(Comparator.comparingInt(part -> part.pieces().size()))
+                .toList();
+        List<PartPacker.Answer> answers = sideBySide(parts, effort);
+        Packing packing = RopeGroups.together(
+                answers.stream().map(PartPacker.Answer::packing).toList());
+        Cost cost = new PlanPrice(problem).of(packing);
+        return new Result(
+                packing,
+                cost,
+                answers.stream()
+                        .map(PartPacker.Answer::bound)
+                        .sorted(Comparator.comparing(bound -> bound.ropes().get(0)))
+                        .toList());
+    }
+
+    private List<PartPacker.Answer> sideBySide(List<PackingProblem> parts, Effort effort) {
+        TimeTable times = new TimeTable(parts, effort);
+        List<Callable<PartPacker.Answer>> tasks = new ArrayList<>();
+        for (PackingProblem part : parts) {
+            tasks.add(() -> new PartPacker(part, times.shareOf(part)).pack(improver));
+        }
+        ExecutorService bench = Executors.newFixedThreadPool(Math.max(1, effort.threads()));
+        try {
+            List<PartPacker.Answer> answers = new ArrayList<>();
+            for (Future<PartPacker.Answer> future : bench.invokeAll(tasks)) {
+                answers.add(future.get());
+            }
+            return answers;
+        } catch (ExecutionException failed) {
+            throw new IllegalStateException("packing failed", failed.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("packing was interrupted", stopped);
+        } finally {
+            bench.shutdownNow();
+        }
+    }
+
+    /** Hands out the time that is left in proportion to the pieces that are left. */
+    private static final class TimeTable {
+        private final Effort effort;
+        private final long deadline;
+        private final long allPieces;
+        private final AtomicLong piecesToCome;
+
+        TimeTable(List<PackingProblem> parts, Effort effort) {
+            this.effort = effort;
+            deadline = System.nanoTime() + effort.time().toNanos();
+            allPieces = Math.max(
+                    1, parts.stream().mapToLong(part -> part.pieces().size()).sum());
+            piecesToCome = new AtomicLong(allPieces);
+        }
+
+        Share shareOf(PackingProblem part) {
+            long pieces = part.pieces().size();
+            long waiting = Math.max(1, piecesToCome.getAndAdd(-pieces));
+            long left = Math.max(0, deadline - System.nanoTime());
+            long atOnce = Math.min(waiting, pieces * Math.max(1, effort.threads()));
+            long work = effort.work() == Long.MAX_VALUE ? Long.MAX_VALUE : effort.work() / allPieces * pieces;
+            return new Share(effort, Duration.ofNanos(left).multipliedBy(atOnce).dividedBy(waiting), work);
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package bitterend.packing.strategy;
+
+import bitterend.demand.Piece;
+import bitterend.packing.Packing;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.RunId;
+import bitterend.packing.patterns.Draw;
+import bitterend.packing.patterns.PatternPlan;
+import bitterend.packing.patterns.Take;
+import bitterend.stock.Reel;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Hands the places of a pattern plan out to pieces. Places of one item are the same to the engine; here the matched sets
+ * choose first, each the lot or reel that holds it with the fewest places to spare, then the orders, lot by lot.
+ */
+final class Handout {
+    private final PatternBridge bridge;
+    private final List<List<Place>> open = new ArrayList<>();
+    private final Map<String, RunId> places;
+
+    private record Place(Reel reel, RunId run) {}
+
+    Handout(PatternBridge bridge, PatternPlan plan) {
+        this.bridge = bridge;
+        places = new TreeMap<>(bridge.fixed().places());
+        bridge.kinds().forEach(kind -> open.add(new ArrayList<>()));
+        List<ArrayDeque<Reel>> reels = new ArrayList<>();
+        bridge.reels().forEach(kind -> reels.add(new ArrayDeque<>(kind)));
+        for (Draw draw : plan.draws()) {
+            for (int i = 0; i < draw.reels(); i++) {
+                open(reels.get(draw.kind()).removeFirst(), draw.takes());
+            }
+        }
+        open.forEach(kind -> kind.sort(Comparator.comparing((Place place) -> PlanPrice.lotOf(place.reel()))
+                .thenComparing(Place::run)));
+    }
+
+    /** The packing, unless a matched set that could be planned finds no one lot or reel. */
+    Optional<Packing> packing() {
+        Map<String, List<Integer>> sets = new TreeMap<>();
+        Map<String, List<Piece>> members = new TreeMap<>();
+        for (int k = 0; k < bridge.kinds().size(); k++) {
+            for (Piece piece : bridge.kinds().get(k)) {
+                if (piece.isMatched()) {
+                    sets.computeIfAbsent(piece.matching().set(), name -> new ArrayList<>())
+                            .add(k);
+                    members.computeIfAbsent(piece.matching().set(), name -> new ArrayList<>())
+                            .add(piece);
+                }
+            }
+        }
+        List<String> largestFirst = sets.keySet().stream()
+                .sorted(Comparator.comparingInt((String name) ->
+                                -sets.getOrDefault(name, List.of()).size())
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+        for (String name : largestFirst) {
+            if (!placeSet(members.getOrDefault(name, List.of()), sets.getOrDefault(name, List.of()))) {
+                return Optional.empty();
+            }
+        }
+        placeSingles();
+        return Optional.of(new Packing(places));
+    }
+
+    private void open(Reel reel, List<Take> takes) {
+        for (Take take : takes) {
+            for (int i = 0; i < take.count(); i++) {
+                open.get(take.item()).add(new Place(reel, new RunId(reel.id(), take.run() + 1)));
+            }
+        }
+    }
+
+    private boolean placeSet(List<Piece> pieces, List<Integer> kinds) {
+        boolean oneReel = pieces.get(0).matching().bond() == Piece.Bond.ONE_REEL;
+        Map<String, Map<Integer, Integer>> offered = new TreeMap<>();
+        for (int kind : kinds.stream().distinct().toList()) {
+            for (Place place : open.get(kind)) {
+                offered.computeIfAbsent(holder(place, oneReel), name -> new HashMap<>())
+                        .merge(kind, 1, Integer::sum);
+            }
+        }
+        Map<Integer, Integer> wanted = new HashMap<>();
+        kinds.forEach(kind -> wanted.merge(kind, 1, Integer::sum));
+        Optional<String> holder = offered.entrySet().stream()
+                .filter(entry -> wanted.entrySet().stream()
+                        .allMatch(want -> entry.getValue().getOrDefault(want.getKey(), 0) >= want.getValue()))
+                .min(Comparator.comparingInt(
+                                (Map.Entry<String, Map<Integer, Integer>> entry) -> entry.getValue().values().stream()
+                                        .mapToInt(Integer::intValue)
+                                        .sum())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey);
+        holder.ifPresent(name -> take(pieces, kinds, name, oneReel));
+        return holder.isPresent();
+    }
+
+    private void take(List<Piece> pieces, List<Integer> kinds, String holder, boolean oneReel) {
+        for (int i = 0; i < pieces.size(); i++) {
+            List<Place> of = open.get(kinds.get(i));
+            int at = 0;
+            while (!holder(of.get(at), oneReel).equals(holder)) {
+                at++;
+            }
+            places.put(pieces.get(i).id(), of.remove(at).run());
+        }
+    }
+
+    private static String holder(Place place, boolean oneReel) {
+        return oneReel ? place.reel().id() : place.reel().rope() + "\n" + PlanPrice.lotOf(place.reel());
+    }
+
+    private void placeSingles() {
+        for (int k = 0; k < open.size(); k++) {
+            ArrayDeque<Place> left = new ArrayDeque<>(open.get(k));
+            for (Piece piece : bridge.kinds().get(k)) {
+                if (!piece.isMatched() && !left.isEmpty()) {
+                    places.put(piece.id(), left.removeFirst().run());
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package bitterend.packing.strategy;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.packing.Bound;
+import bitterend.packing.Effort;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.greedy.GreedyPacker;
+import bitterend.packing.patterns.PatternPacker;
+import bitterend.packing.patterns.PatternPlan;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Packs ropes that belong together: greedy starts, patterns for the bound and a better start, then the search over all
+ * rules, which ends early when the bound is met. Never worse than any of its parts.
+ */
+final class PartPacker {
+    private final PackingProblem part;
+    private final Share share;
+    private final PlanPrice prices;
+    private Packing best;
+
+    PartPacker(PackingProblem part, Share share) {
+        this.part = part;
+        this.share = share;
+        prices = new PlanPrice(part);
+        best = Packing.EMPTY;
+    }
+
+    /** A packing and the bound on it. */
+    record Answer(Packing packing, Bound bound) {}
+
+    Answer pack(Improver improver) {
+        Packing greedy = new GreedyPacker(part).best();
+        offer(greedy);
+        PatternBridge whole = new PatternBridge(part);
+        PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(this::tellPatterns));
+        BoundOfPart bounds = new BoundOfPart(part, whole, patterns);
+        new Handout(whole, patterns).packing().ifPresent(this::offer);
+        if (hasSets() && !isProven(bounds)) {
+            packAroundSets(greedy);
+        }
+        if (!isProven(bounds)) {
+            offer(improver.improve(part, best, share.forSearch(), target(bounds)));
+        }
+        Bound bound = bounds.forUnplanned(prices.unplannedWeight(best));
+        share.tell(
+                part,
+                prices.of(best),
+                bound.best(),
+                part.pieces().size() - best.places().size());
+        return new Answer(best, bound);
+    }
+
+    /** Improves a start under all rules; a seam for tests and for packing without the search. */
+    @FunctionalInterface
+    interface Improver {
+        Packing improve(PackingProblem problem, Packing start, Effort effort, Cost bound);
+    }
+
+    /** The bound on plans like the best so far; zero while more might be planned. */
+    private Cost target(BoundOfPart bounds) {
+        long weight = prices.unplannedWeight(best);
+        return weight > bounds.leastUnplanned()
+                ? Cost.ZERO
+                : bounds.forUnplanned(weight).best();
+    }
+
+    private boolean isProven(BoundOfPart bounds) {
+        return prices.of(best).compareTo(target(bounds)) <= 0
+                && prices.unplannedWeight(best) <= bounds.leastUnplanned();
+    }
+
+    private void packAroundSets(Packing greedy) {
+        TreeMap<String, bitterend.packing.RunId> sets = part.pieces().stream()
+                .filter(Piece::isMatched)
+                .filter(piece -> greedy.places().containsKey(piece.id()))
+                .collect(Collectors.toMap(
+                        Piece::id, piece -> greedy.placeOf(piece.id()).orElseThrow(), (a, b) -> a, TreeMap::new));
+        List<Piece> singles =
+                part.pieces().stream().filter(piece -> !piece.isMatched()).toList();
+        PatternBridge rest = new PatternBridge(part, new Packing(sets), singles);
+        PatternPlan patterns = PatternPacker.pack(rest.patterns(), share.aroundSets());
+        new Handout(rest, patterns).packing().ifPresent(this::offer);
+    }
+
+    private boolean hasSets() {
+        return part.pieces().stream().anyMatch(Piece::isMatched);
+    }
+
+    private void tellPatterns(bitterend.packing.patterns.Progress progress) {
+        share.tell(part, new Cost(progress.cost()), new Cost(progress.bound()), 0);
+    }
+
+    /** Keeps the better: less weight unplanned, then the lower true price. */
+    private void offer(Packing packing) {
+        long weight = prices.unplannedWeight(packing);
+        long bestWeight = prices.unplannedWeight(best);
+        boolean cheaper = prices.of(packing).compareTo(prices.of(best)) < 0;
+        if (weight < bestWeight || (weight == bestWeight && cheaper)) {
+            best = packing;
+        }
+    }
+}

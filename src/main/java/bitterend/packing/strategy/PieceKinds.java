@@ -1,0 +1,65 @@
+package bitterend.packing.strategy;
+
+import bitterend.demand.Piece;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.packing.Urgency;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Pieces that any reel takes on the same terms. An order counts only where a reel is kept for it, a piece's pin only
+ * where it has one; matched sets are not looked at here.
+ */
+final class PieceKinds {
+    private final Map<Key, List<Piece>> kinds = new TreeMap<>(Key.ORDER);
+    private final Set<String> ordersWithReels = new HashSet<>();
+    private final Map<String, String> pins = new HashMap<>();
+
+    private record Key(
+            long longest, String choices, String certificate, boolean ownRope, String order, String pin, long weight) {
+        static final Comparator<Key> ORDER = Comparator.comparingLong(Key::longest)
+                .reversed()
+                .thenComparing(Key::choices)
+                .thenComparing(Key::certificate)
+                .thenComparing(Key::ownRope)
+                .thenComparing(Key::order)
+                .thenComparing(Key::pin)
+                .thenComparing(Key::weight);
+    }
+
+    PieceKinds(PackingProblem problem, List<Piece> pieces) {
+        problem.reels().stream().map(Reel::custody).forEach(custody -> ordersWithReels.add(custody.order()));
+        for (Pin pin : problem.pins()) {
+            pins.put(pin.piece(), pin.reel());
+        }
+        for (Piece piece : pieces) {
+            kinds.computeIfAbsent(key(piece, problem), key -> new ArrayList<>()).add(piece);
+        }
+        kinds.values()
+                .forEach(kind -> kind.sort(Comparator.comparing(Piece::order).thenComparing(Piece::id)));
+    }
+
+    /** The pieces of each kind, the longest kind first; within a kind by order. */
+    List<List<Piece>> kinds() {
+        return kinds.values().stream().map(List::copyOf).toList();
+    }
+
+    private Key key(Piece piece, PackingProblem problem) {
+        return new Key(
+                piece.cut().mm(),
+                piece.choices().toString(),
+                piece.certificate(),
+                piece.ownRope(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
+                pins.getOrDefault(piece.id(), ""),
+                Urgency.weight(piece, problem.day()));
+    }
+}

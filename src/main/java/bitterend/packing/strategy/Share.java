@@ -1,0 +1,66 @@
+package bitterend.packing.strategy;
+
+import bitterend.measure.Cost;
+import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.patterns.Effort.Depth;
+import bitterend.packing.patterns.Progress;
+import java.time.Duration;
+import java.util.function.Consumer;
+
+/**
+ * One part's share of the effort of a day. Patterns may take up to three fifths of it, packing around the sets a tenth,
+ * and what they leave is the search's.
+ */
+final class Share {
+    private static final long PATTERN_STEPS_PER_UNIT = 100;
+
+    private final Effort effort;
+    private final long deadline;
+    private final long work;
+
+    /**
+     * @param effort of the whole day
+     * @param time of this part
+     * @param work of this part, in score calculations of the search; a hundred steps of the pattern engine make one
+     */
+    Share(Effort effort, Duration time, long work) {
+        this.effort = effort;
+        deadline = System.nanoTime() + time.toNanos();
+        this.work = work;
+    }
+
+    bitterend.packing.patterns.Effort forPatterns(Consumer<Progress> listener) {
+        return patterns(60, Depth.FULL).withListener(listener);
+    }
+
+    bitterend.packing.patterns.Effort aroundSets() {
+        return patterns(25, Depth.FULL);
+    }
+
+    Effort forSearch() {
+        return new Effort(left(), work, effort.seed(), 1, effort.cancelled(), effort.progress());
+    }
+
+    void tell(PackingProblem part, Cost cost, Cost bound, int unplanned) {
+        effort.progress()
+                .accept(new Effort.Progress(String.join(", ", part.ropes().keySet()), cost, bound, unplanned));
+    }
+
+    private bitterend.packing.patterns.Effort patterns(int percent, Depth depth) {
+        long steps = work == Long.MAX_VALUE
+                ? Long.MAX_VALUE
+                : Math.multiplyExact(Math.min(work, Long.MAX_VALUE / 1000), PATTERN_STEPS_PER_UNIT);
+        return new bitterend.packing.patterns.Effort(
+                steps,
+                left().multipliedBy(percent).dividedBy(100),
+                effort.cancelled(),
+                progress -> {},
+                effort.seed(),
+                depth);
+    }
+
+    private Duration left() {
+        return Duration.ofNanos(Math.max(0, deadline - System.nanoTime()));
+    }
+}
