@@ -4,9 +4,9 @@ import bitterend.finding.Finding;
 import java.util.List;
 
 /** What must be said with every list of lengths: rope under load kills, and a computed length is an estimate. */
-final class Cautions {
+public final class Cautions {
     /** Sources in docs/bibliography.md: 29 CFR 1926.251(d), NAVEDTRA 14081; the last is common practice. */
-    static final List<String> ALWAYS = List.of(
+    public static final List<String> ALWAYS = List.of(
             "A computed length is an estimate until the first article has been spliced and measured.",
             "Splice as the rope maker's current instructions say; where they differ from this page, they are right.",
             "A knot does not replace a splice in a sling.",
@@ -25,7 +25,7 @@ final class Cautions {
     }
 
     /** What was found, what to do about it, and where it stands. */
-    static String note(Finding note) {
+    public static String note(Finding note) {
         String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
         String found = note.found().isEmpty() ? "" : note.found() + ": ";
         return found + note.expected() + " (" + where + (note.field().isEmpty() ? "" : ", " + note.field()) + ")";

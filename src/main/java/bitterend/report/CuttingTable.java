@@ -53,7 +53,7 @@ final class CuttingTable {
         if (leadTrim.isPositive()) {
             add(Kind.LEAD_TRIM, Length.ZERO.minus(leadTrim), leadTrim, end.plus(leadTrim), "worn: cut off");
         }
-        add(Kind.ZERO, Length.ZERO, Length.ZERO, end, "set the counter to zero");
+        add(Kind.CLEAN_END, Length.ZERO, Length.ZERO, end, "set the counter to zero");
     }
 
     private void flawBefore(RunDraw run, Length done, Length leadTrim) {
@@ -88,7 +88,7 @@ final class CuttingTable {
         boolean last = run.equals(draw.runs().get(draw.runs().size() - 1));
         Length behind = end.minus(run.to());
         switch (run.rest()) {
-            case REMNANT -> add(Kind.KEPT, run.to(), run.left(), behind, "coil to the rack");
+            case REMNANT -> add(Kind.REMNANT, run.to(), run.left(), behind, "coil to the rack");
             case SCRAP -> {
                 Length scrap = last ? run.left().plus(behind) : run.left();
                 if (scrap.isPositive()) {

@@ -15,25 +15,38 @@ import bitterend.measure.Length;
  */
 public record Mark(Kind kind, Length at, Length length, Length left, String piece, String words, String before) {
 
+    /** The piece, or the word for what is done. */
+    public String name() {
+        return kind == Kind.CUT ? piece : kind.word();
+    }
+
     /** What happens at a mark. */
     public enum Kind {
-        /** The worn end comes off. */
-        LEAD_TRIM,
-        /** The clean end: the counter is set to zero. */
-        ZERO,
-        /** A piece is cut. */
-        CUT,
+        LEAD_TRIM("lead trim"),
+        /** The counter is set to zero here. */
+        CLEAN_END("clean end"),
+        CUT("cut"),
         /** A stretch with a flaw comes off. */
-        FLAW,
+        FLAW("flaw"),
         /** A coil comes off and goes back to the rack. */
-        KEPT,
+        REMNANT("remnant"),
         /** An offcut not worth keeping comes off. */
-        SCRAP,
+        SCRAP("scrap"),
         /** Cutting stops here; the rest stays on the reel. */
-        STAYS,
+        STAYS("rest"),
         /** The rope that can be counted on ends here. */
-        COUNT_FIRST,
-        /** The inner wraps begin. */
-        INNER_WRAPS
+        COUNT_FIRST("count first"),
+        INNER_WRAPS("inner wraps");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word printed for it. */
+        public String word() {
+            return word;
+        }
     }
 }

@@ -32,22 +32,26 @@ public record PlanView(
         notes = List.copyOf(notes);
     }
 
-    Map<String, Piece> pieces() {
+    /** Every piece wanted, by id. */
+    public Map<String, Piece> pieces() {
         return problem.pieces().stream().collect(Collectors.toMap(Piece::id, Function.identity()));
     }
 
-    Reel reel(ReelDraw draw) {
+    /** The reel of a draw. */
+    public Reel reel(ReelDraw draw) {
         return problem.reels().stream()
                 .filter(reel -> reel.id().equals(draw.reel()))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no reel " + draw.reel()));
     }
 
-    Rope rope(ReelDraw draw) {
+    /** The rope on the reel of a draw. */
+    public Rope rope(ReelDraw draw) {
         return problem.ropeOn(reel(draw));
     }
 
-    List<Mark> marks(ReelDraw draw) {
+    /** The rows of its cutting table. */
+    public List<Mark> marks(ReelDraw draw) {
         return CuttingTable.of(
                 reel(draw),
                 draw,
@@ -56,7 +60,8 @@ public record PlanView(
                 beforeCut(draw).brief());
     }
 
-    BeforeCut beforeCut(ReelDraw draw) {
+    /** What to do at each mark of this reel. */
+    public BeforeCut beforeCut(ReelDraw draw) {
         return beforeCut.getOrDefault(rope(draw).id(), BeforeCut.NOTHING);
     }
 
@@ -67,7 +72,8 @@ public record PlanView(
                 : rope(draw).price().of(length);
     }
 
-    int planned() {
+    /** How many pieces have a reel. */
+    public int planned() {
         return plan.draws().stream().mapToInt(draw -> draw.cuts().size()).sum();
     }
 }

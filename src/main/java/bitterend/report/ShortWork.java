@@ -16,10 +16,10 @@ import java.util.Map;
  * @param why the reason, without the name of the piece
  * @param help what would help
  */
-record ShortWork(String rope, Length cut, String why, String help) {
+public record ShortWork(String rope, Length cut, String why, String help) {
 
     /** The ids of the pieces that lack the same for the same reason, in the order of the plan. */
-    static Map<ShortWork, List<String>> of(PlanView view) {
+    public static Map<ShortWork, List<String>> of(PlanView view) {
         Map<String, Piece> pieces = view.pieces();
         Map<ShortWork, List<String>> alike = new LinkedHashMap<>();
         for (Unplanned unplanned : view.plan().unplanned()) {

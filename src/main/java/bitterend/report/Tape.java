@@ -33,8 +33,8 @@ public enum Tape {
     private String at(Kind kind) {
         return switch (kind) {
             case LEAD_TRIM, COUNT_FIRST -> waste;
-            case ZERO -> clean;
-            case CUT, KEPT, SCRAP -> cut;
+            case CLEAN_END -> clean;
+            case CUT, REMNANT, SCRAP -> cut;
             case FLAW -> flaw;
             case STAYS -> rope;
             case INNER_WRAPS -> end;

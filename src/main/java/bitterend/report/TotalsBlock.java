@@ -34,7 +34,7 @@ final class TotalsBlock {
                         + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
                         + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
                         + acrossReels(plan));
-        new ProofBlock(view, figures).write(page);
+        new Proof(view, figures).sentences().forEach(sentence -> page.paragraph(0, sentence));
     }
 
     /** What no single reel costs: orders split over lots, pieces moved off the reel of an earlier plan. */

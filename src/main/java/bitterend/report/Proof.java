@@ -7,32 +7,34 @@ import bitterend.measure.UnitPrice;
 import bitterend.packing.Bound;
 import bitterend.packing.ReelDraw;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** What is proven of a plan, in plain words: how much of its cost could be avoided at the very most. */
-final class ProofBlock {
+public final class Proof {
     /** Costs that differ by less than one minor unit are the same money. */
     private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
 
     private final PlanView view;
     private final Figures figures;
 
-    ProofBlock(PlanView view, Figures figures) {
+    public Proof(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
     }
 
-    void write(Page page) {
+    /** A sentence for each group of ropes, and one for all of them. */
+    public List<String> sentences() {
         List<Bound> bounds = view.plan().bounds();
         if (bounds.isEmpty()) {
-            page.paragraph(0, "Nothing is proven about how much less another plan could cost.");
-            return;
+            return List.of("Nothing is proven about how much less another plan could cost.");
         }
-        bounds.forEach(bound -> page.paragraph(0, line(bound)));
+        List<String> sentences = new ArrayList<>(bounds.stream().map(this::line).toList());
         if (bounds.size() > 1) {
-            page.paragraph(0, total(bounds));
+            sentences.add(total(bounds));
         }
+        return sentences;
     }
 
     private String line(Bound bound) {

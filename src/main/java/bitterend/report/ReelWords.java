@@ -1,0 +1,133 @@
+package bitterend.report;
+
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.RopeIdentity;
+import bitterend.measure.Length;
+import bitterend.packing.ReelDraw;
+import bitterend.report.Mark.Kind;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is said of a reel beside its cutting table, on every kind of page. */
+public final class ReelWords {
+    private final PlanView view;
+    private final Figures figures;
+
+    public ReelWords(PlanView view, Figures figures) {
+        this.view = view;
+        this.figures = figures;
+    }
+
+    /** The rope: construction, fibre, and all that tells it from its like. */
+    public List<Fact> rope(ReelDraw draw) {
+        Rope rope = view.rope(draw);
+        RopeIdentity identity = rope.identity();
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "rope", rope.id());
+        add(
+                facts,
+                "construction",
+                identity.fibre().word() + " " + identity.construction().word());
+        add(facts, "core", identity.core());
+        add(facts, "grade", identity.grade());
+        add(
+                facts,
+                "lay",
+                rope.identity().lay() == bitterend.catalogue.Lay.NONE
+                        ? ""
+                        : identity.lay().word());
+        add(facts, "finish", identity.finish());
+        add(facts, "colour", identity.colour());
+        add(facts, "tracer", identity.tracer());
+        return facts;
+    }
+
+    /** Where it stands, its papers, whose it is, how it is drawn. */
+    public List<Fact> stands(ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "lot", reel.lot().isEmpty() ? "not known" : reel.lot());
+        add(facts, "place", reel.where().place());
+        add(
+                facts,
+                "certificate",
+                (reel.papers().certificate() + " " + reel.papers().number()).strip());
+        add(
+                facts,
+                "use by",
+                reel.papers().useBy().equals(LocalDate.MAX)
+                        ? ""
+                        : "" + reel.papers().useBy());
+        add(facts, "mass", mass(reel));
+        add(facts, "own rope of", reel.custody().owner());
+        add(facts, "kept for order", reel.custody().order());
+        add(facts, "drawn from the", reel.where().draw() == Reel.Draw.INSIDE ? "inside" : "outside");
+        return facts;
+    }
+
+    String mass(Reel reel) {
+        return reel.where().mass().grams() == 0 ? "" : figures.mass(reel.where().mass());
+    }
+
+    /** How much rope is on it, and how far it can be used. */
+    public List<Fact> contents(ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        Reel.Contents contents = reel.contents();
+        List<Fact> facts = new ArrayList<>();
+        String doubt = contents.uncertainty().isPositive()
+                ? ", may be " + figures.length(contents.uncertainty()) + " shorter"
+                : "";
+        add(
+                facts,
+                reel.full() ? "full reel of" : "part reel of",
+                figures.length(contents.length()) + " " + contents.known().word() + doubt);
+        add(facts, "lead trim", positive(draw.leadTrim()));
+        add(facts, "inner wraps", positive(contents.innerWraps()));
+        return facts;
+    }
+
+    private String positive(Length length) {
+        return length.isPositive() ? figures.length(length) : "";
+    }
+
+    /** A sentence for each flaw, with counter readings. */
+    public List<String> flaws(ReelDraw draw) {
+        return view.reel(draw).flaws().stream()
+                .map(flaw -> flaw(flaw, draw.leadTrim()))
+                .toList();
+    }
+
+    private String flaw(Flaw flaw, Length leadTrim) {
+        Length from = Length.max(Length.ZERO, flaw.avoidFrom().minus(leadTrim));
+        return "flaw, " + flaw.what() + ": no piece between " + figures.length(from) + " and "
+                + figures.length(flaw.avoidTo().minus(leadTrim)) + " on the counter.";
+    }
+
+    /** What happens to the offcuts and to the reel. */
+    public String rest(ReelDraw draw) {
+        StringBuilder words = new StringBuilder();
+        for (Mark mark : view.marks(draw)) {
+            if (mark.kind() == Kind.REMNANT) {
+                words.append("Remnant of ")
+                        .append(figures.length(mark.length()))
+                        .append(": label it, to the rack. ");
+            } else if (mark.kind() == Kind.SCRAP) {
+                words.append("Scrap of ").append(figures.length(mark.length())).append(". ");
+            }
+        }
+        words.append(
+                draw.leftOnReel().isPositive()
+                        ? figures.length(draw.leftOnReel()) + " stays on the reel."
+                        : "Nothing usable stays on the reel.");
+        return words.toString();
+    }
+
+    private static void add(List<Fact> facts, String label, String value) {
+        if (!value.isEmpty()) {
+            facts.add(new Fact(label, value));
+        }
+    }
+}
