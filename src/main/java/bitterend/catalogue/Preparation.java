@@ -8,7 +8,8 @@ import bitterend.measure.Units;
  * What is done to a rope before it is cut.
  *
  * @param suits the ropes it is for
- * @param what tape, whipping, wire seizing
+ * @param brief for a row of a table, without its number: {@code seizings}, {@code tape}
+ * @param what tape, whipping, wire seizing, in full
  * @param count how many at each end of the cut
  * @param widthFrom narrowest, in diameters; zero when not stated
  * @param widthTo widest, in diameters
@@ -17,6 +18,7 @@ import bitterend.measure.Units;
  */
 public record Preparation(
         Suits suits,
+        String brief,
         String what,
         PartCount count,
         Ratio widthFrom,
@@ -42,6 +44,12 @@ public record Preparation(
             words.append(", ").append(length(rope, spacing, units)).append(" apart");
         }
         return words.toString();
+    }
+
+    /** The same for a row of a table: {@code 3 seizings}, {@code tape}. */
+    public String brief(Rope rope) {
+        int number = count.of(rope.diameter());
+        return number > 0 ? number + " " + brief : brief;
     }
 
     private static String length(Rope rope, Ratio diameters, Units units) {

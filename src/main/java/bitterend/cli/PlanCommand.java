@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.catalogue.Rope;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
@@ -9,6 +10,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.GreedyStrategy;
+import bitterend.report.BeforeCut;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import java.nio.file.Path;
@@ -18,6 +20,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -94,8 +97,23 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private String page(Shop read, PackingProblem problem, CutPlan plan) {
-        PlanView view = new PlanView(read.settings().name(), problem, plan, Map.of(), notes(read));
+        PlanView view = new PlanView(read.settings().name(), problem, plan, beforeCut(read), notes(read));
         return new PlanPage(units.figures(read), terminal.ink(), terminal.tape()).text(view);
+    }
+
+    private Map<String, BeforeCut> beforeCut(Shop read) {
+        Map<String, BeforeCut> byRope = new TreeMap<>();
+        for (Rope rope : read.catalogue().ropes()) {
+            read.catalogue()
+                    .splices()
+                    .findPreparation(rope)
+                    .ifPresent(found -> byRope.put(
+                            rope.id(),
+                            new BeforeCut(
+                                    found.brief(rope),
+                                    found.words(rope, units.figures(read).units()))));
+        }
+        return byRope;
     }
 
     /** What the demand model has to say about the work, as far as it does not stop it. */

@@ -159,6 +159,7 @@ public final class SplicesJson {
         row.allowOnly(
                 "constructions",
                 "fibres",
+                "brief",
                 "what",
                 "count",
                 "perInch",
@@ -174,6 +175,7 @@ public final class SplicesJson {
         Suits suits = BookRow.suits(row, Suits.ANY);
         return new Preparation(
                 suits,
+                fields.require("brief", Readings::text, "?"),
                 fields.require("what", Readings::text, "?"),
                 BookRow.count(row),
                 fields.optional("widthFrom", BookRow::positive, Ratio.ZERO),
