@@ -29,7 +29,7 @@ final class OrdersCsv {
     static final String NAME = "orders.csv";
     private static final int MOST_PIECES = 10_000;
     private static final Pattern ON_PIN = Pattern.compile("on pins? (?<pin>.*)");
-    private static final CsvColumns COLUMNS = new CsvColumns(
+    static final CsvColumns COLUMNS = new CsvColumns(
             List.of("order", "line", "length"),
             List.of(
                     "customer",
@@ -153,7 +153,7 @@ final class OrdersCsv {
             case "bearing points", "pin to pin" -> Parsed.of(Measuring.USUAL);
             case "flat" -> Parsed.of(measuring(Measuring.Between.FLAT, Diameter.NONE));
             case "outside" -> Parsed.of(measuring(Measuring.Between.OUTSIDE, Diameter.NONE));
-            default -> Parsed.refused("one of: bearing points, flat, outside, on pin 150 mm");
+            default -> Parsed.refused("one of: pin to pin, flat, outside, on pin 150 mm");
         };
     }
 

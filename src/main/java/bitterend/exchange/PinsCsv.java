@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 /** Reads {@code pins.csv}: draws that must stay. */
 final class PinsCsv {
     static final String NAME = "pins.csv";
-    private static final CsvColumns COLUMNS = new CsvColumns(List.of("piece", "reel"), List.of("note"));
+    static final CsvColumns COLUMNS = new CsvColumns(List.of("piece", "reel"), List.of("note"));
     private static final Pattern PIECE = Pattern.compile("[^/]+/[^/]+\\.[0-9]+(-[0-9]+)?");
 
     private final Predicate<String> pieces;

@@ -17,7 +17,7 @@ import java.util.Map;
 /** Reads {@code reels.csv}, the rope on the rack. */
 final class ReelsCsv {
     static final String NAME = "reels.csv";
-    private static final CsvColumns COLUMNS = new CsvColumns(
+    static final CsvColumns COLUMNS = new CsvColumns(
             List.of("reel", "rope", "length"),
             List.of(
                     "lot",
