@@ -9,7 +9,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
-import bitterend.packing.strategy.GreedyStrategy;
+import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BeforeCut;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
@@ -88,7 +88,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private ExitCode plan(Shop read) {
         PackingProblem problem = read.problem(dayOf(read));
-        CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(problem, effort());
+        try (KeepBest keepBest = KeepBest.listening()) {
+            CutPlan plan = new DayPlanner(FullStrategy.patternsAlone()).plan(problem, effort(read, keepBest));
+            return show(read, problem, plan);
+        }
+    }
+
+    private ExitCode show(Shop read, PackingProblem problem, CutPlan plan) {
         PlanDocument document = new PlanDocument(
                 plan, read.settings().money(), new PlanDocument.Made(engine(), seed, time, read.digests()));
         PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
@@ -131,8 +137,13 @@ final class PlanCommand implements Callable<Integer> {
         return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     }
 
-    private Effort effort() {
+    private Effort effort(Shop read, KeepBest keepBest) {
         return new Effort(
-                time, Long.MAX_VALUE, seed, Runtime.getRuntime().availableProcessors(), () -> false, progress -> {});
+                time,
+                Long.MAX_VALUE,
+                seed,
+                Runtime.getRuntime().availableProcessors(),
+                keepBest::isAsked,
+                new ProgressLines(terminal.err(), read.settings().money(), time));
     }
 }

@@ -1,0 +1,50 @@
+package bitterend.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * Ctrl-C while a plan is being made: the engines are told to stop, and the process stays until the best plan so far is
+ * checked, written and shown.
+ */
+final class KeepBest implements AutoCloseable {
+    private static final long PATIENCE_SECONDS = 20;
+
+    private final AtomicBoolean asked = new AtomicBoolean();
+    private final CountDownLatch finished = new CountDownLatch(1);
+    private final Thread hook = new Thread(this::onShutdown, "keep-best");
+
+    /** Listens until closed. */
+    static KeepBest listening() {
+        KeepBest keepBest = new KeepBest();
+        Runtime.getRuntime().addShutdownHook(keepBest.hook);
+        return keepBest;
+    }
+
+    /** Whether the engines should stop. */
+    boolean isAsked() {
+        return asked.get();
+    }
+
+    @Override
+    public void close() {
+        finished.countDown();
+        if (!asked.get()) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException alreadyEnding) {
+                asked.set(true);
+            }
+        }
+    }
+
+    private void onShutdown() {
+        asked.set(true);
+        try {
+            finished.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
