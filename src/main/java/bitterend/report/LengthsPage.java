@@ -1,7 +1,6 @@
 package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
-import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
@@ -78,6 +77,7 @@ public final class LengthsPage {
         page.paragraph(0, "For " + named(pieces) + ".");
         page.blank();
         AlignedAmounts amounts = AlignedAmounts.of(derivation, figures);
+        SourceNotes sources = new SourceNotes();
         TextTable table = new TextTable(
                 Column.words(""),
                 Column.figure(figures.fineUnit() + amounts.unitPadding()),
@@ -85,22 +85,19 @@ public final class LengthsPage {
                 Column.words("source"));
         for (int i = 0; i < derivation.lines().size(); i++) {
             Derivation.Line line = derivation.lines().get(i);
-            table.row(line.label(), amounts.line(i), line.formula(), source(line.provenance()));
+            table.row(line.label(), amounts.line(i), line.formula(), sources.mark(line.provenance()));
         }
         table.row("", "-".repeat(amounts.width()), "", "");
         table.row("cut length", amounts.sum(), "= " + figures.length(derivation.cut()), "");
         page.table(table);
+        if (!sources.notes().isEmpty()) {
+            page.blank();
+            sources.notes().forEach(note -> page.paragraph(0, note));
+        }
     }
 
     private static String named(List<String> pieces) {
         return pieces.size() <= 4 ? String.join(", ", pieces) : pieces.get(0) + " to " + pieces.get(pieces.size() - 1);
-    }
-
-    static String source(Provenance provenance) {
-        String words = provenance.source().isEmpty()
-                ? provenance.grade().words()
-                : provenance.source() + " (" + provenance.grade().words() + ")";
-        return provenance.verified() ? words : words + ", unverified";
     }
 
     /** What pieces of one row have in common. */
