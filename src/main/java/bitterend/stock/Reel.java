@@ -133,6 +133,22 @@ public record Reel(
         return contents.length();
     }
 
+    public Reel withContents(Contents other) {
+        return new Reel(id, rope, lot, other, flaws, papers, custody, full, where);
+    }
+
+    public Reel withFlaws(List<Flaw> others) {
+        return new Reel(id, rope, lot, contents, others, papers, custody, full, where);
+    }
+
+    public Reel withCustody(Custody other) {
+        return new Reel(id, rope, lot, contents, flaws, papers, other, full, where);
+    }
+
+    public Reel withWhere(Where other) {
+        return new Reel(id, rope, lot, contents, flaws, papers, custody, full, other);
+    }
+
     /** Sound stretches in the order in which they come off; see {@link Run}. */
     public List<Run> runs() {
         return Run.runsOf(this);

@@ -1,0 +1,43 @@
+package bitterend.day;
+
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** From any piece to its reel, lot, certificate and plan, and from any lot to every piece. */
+public final class Trace {
+    private final Ledger.Stock stock;
+
+    public Trace(Ledger.Stock stock) {
+        this.stock = stock;
+    }
+
+    /** Everything that happened to a piece, oldest first, what was taken back included. */
+    public List<Movement> ofPiece(String piece) {
+        return stock.ofPieces().stream()
+                .filter(movement -> movement.entry().origin().piece().equals(piece))
+                .toList();
+    }
+
+    /** The pieces that are cut of a lot now, in the order in which they were cut. */
+    public List<Movement> ofLot(String lot) {
+        return new CutPieces(stock)
+                .cuts().values().stream()
+                        .filter(movement -> movement.entry().after().lot().equals(lot))
+                        .sorted(java.util.Comparator.comparingLong(Movement::number))
+                        .toList();
+    }
+
+    /** The reels a reel came off, itself first, back to the one that was received. */
+    public List<String> ancestry(String reel) {
+        Set<String> line = new LinkedHashSet<>();
+        String next = reel;
+        while (!next.isEmpty() && line.add(next)) {
+            List<Movement> history = stock.history(next);
+            next = history.isEmpty() ? "" : history.get(0).entry().origin().parent();
+        }
+        return List.copyOf(line);
+    }
+}

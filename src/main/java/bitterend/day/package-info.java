@@ -1,0 +1,5 @@
+/** A plan meets the ledger: posting what was cut, spoiled work, planning again at noon, tracing a piece. */
+@NullMarked
+package bitterend.day;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,195 @@
+package bitterend.store;
+
+import bitterend.measure.Length;
+import bitterend.measure.Mass;
+import bitterend.stock.Flaw;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Movements as rows of the ledger, there and back. */
+final class MovementRows {
+    private static final List<String> COLUMNS = List.of(
+            "number",
+            "at",
+            "who",
+            "kind",
+            "reel",
+            "count",
+            "by_mm",
+            "note",
+            "parent",
+            "plan",
+            "step",
+            "attempt",
+            "piece",
+            "undoes",
+            "gone",
+            "rope",
+            "lot",
+            "length_mm",
+            "uncertainty_mm",
+            "lead_trim_mm",
+            "inner_wraps_mm",
+            "known",
+            "certificate",
+            "certificate_number",
+            "use_by",
+            "received",
+            "owner",
+            "state",
+            "for_order",
+            "is_full",
+            "place",
+            "mass_g",
+            "draw");
+    private static final String INSERT = "INSERT INTO movement (" + String.join(", ", COLUMNS) + ") VALUES ("
+            + String.join(", ", Collections.nCopies(COLUMNS.size(), "?")) + ")";
+    private static final String FLAWS =
+            "SELECT from_mm, to_mm, uncertainty_mm, what FROM flaw WHERE movement = ? ORDER BY position";
+
+    private final Sql sql;
+
+    MovementRows(Sql sql) {
+        this.sql = sql;
+    }
+
+    /** Movements for which a condition holds, such as {@code WHERE m.reel = ? ORDER BY m.count}. */
+    List<Movement> where(String condition, Object... values) {
+        return sql.list("SELECT m.* FROM movement m " + condition, this::movement, values);
+    }
+
+    private Movement movement(ResultSet row) throws SQLException {
+        Movement.Entry entry = new Movement.Entry(
+                Movement.Kind.valueOf(row.getString("kind")),
+                reel(row),
+                row.getInt("gone") == 1,
+                row.getString("note"),
+                new Movement.Origin(
+                        row.getString("parent"),
+                        row.getString("plan"),
+                        row.getString("step"),
+                        row.getString("piece"),
+                        row.getLong("undoes")));
+        return new Movement(
+                row.getLong("number"),
+                Instant.parse(row.getString("at")),
+                row.getString("who"),
+                entry,
+                row.getLong("count"),
+                new Length(row.getLong("by_mm")));
+    }
+
+    private Reel reel(ResultSet row) throws SQLException {
+        return new Reel(
+                row.getString("reel"),
+                row.getString("rope"),
+                row.getString("lot"),
+                new Reel.Contents(
+                        new Length(row.getLong("length_mm")),
+                        new Length(row.getLong("uncertainty_mm")),
+                        new Length(row.getLong("lead_trim_mm")),
+                        new Length(row.getLong("inner_wraps_mm")),
+                        Reel.Known.valueOf(row.getString("known"))),
+                flaws(row.getLong("number")),
+                new Reel.Papers(
+                        row.getString("certificate"),
+                        row.getString("certificate_number"),
+                        day(row.getString("use_by"), LocalDate.MAX),
+                        day(row.getString("received"), LocalDate.MIN)),
+                new Reel.Custody(
+                        row.getString("owner"), Reel.State.valueOf(row.getString("state")), row.getString("for_order")),
+                row.getInt("is_full") == 1,
+                new Reel.Where(
+                        row.getString("place"),
+                        new Mass(row.getLong("mass_g")),
+                        Reel.Draw.valueOf(row.getString("draw"))));
+    }
+
+    private List<Flaw> flaws(long movement) {
+        return sql.list(
+                FLAWS,
+                row -> new Flaw(
+                        new Length(row.getLong(1)),
+                        new Length(row.getLong(2)),
+                        new Length(row.getLong(3)),
+                        row.getString(4)),
+                movement);
+    }
+
+    private static LocalDate day(@Nullable String text, LocalDate whenMissing) {
+        return text == null ? whenMissing : LocalDate.parse(text);
+    }
+
+    /** Writes a movement; {@code attempt} tells repeated steps of a plan apart after they were undone. */
+    void insert(Movement movement, long attempt) {
+        Movement.Entry entry = movement.entry();
+        Movement.Origin origin = entry.origin();
+        Reel reel = entry.after();
+        List<Object> values = new ArrayList<>(List.of(
+                movement.number(),
+                movement.at().toString(),
+                movement.who(),
+                entry.kind().name(),
+                reel.id(),
+                movement.count(),
+                movement.by().mm(),
+                entry.note(),
+                origin.parent(),
+                origin.plan(),
+                origin.step(),
+                attempt,
+                origin.piece(),
+                origin.undoes() == 0 ? Sql.Missing.VALUE : origin.undoes(),
+                entry.gone() ? 1 : 0));
+        values.addAll(values(reel));
+        sql.run(INSERT, values.toArray());
+        List<Flaw> flaws = reel.flaws();
+        for (int i = 0; i < flaws.size(); i++) {
+            Flaw flaw = flaws.get(i);
+            sql.run(
+                    "INSERT INTO flaw (movement, position, from_mm, to_mm, uncertainty_mm, what) VALUES (?, ?, ?, ?, ?, ?)",
+                    movement.number(),
+                    i,
+                    flaw.from().mm(),
+                    flaw.to().mm(),
+                    flaw.uncertainty().mm(),
+                    flaw.what());
+        }
+    }
+
+    private static List<Object> values(Reel reel) {
+        Reel.Contents contents = reel.contents();
+        Reel.Papers papers = reel.papers();
+        return List.of(
+                reel.rope(),
+                reel.lot(),
+                contents.length().mm(),
+                contents.uncertainty().mm(),
+                contents.leadTrim().mm(),
+                contents.innerWraps().mm(),
+                contents.known().name(),
+                papers.certificate(),
+                papers.number(),
+                papers.useBy().equals(LocalDate.MAX)
+                        ? Sql.Missing.VALUE
+                        : papers.useBy().toString(),
+                papers.received().equals(LocalDate.MIN)
+                        ? Sql.Missing.VALUE
+                        : papers.received().toString(),
+                reel.custody().owner(),
+                reel.custody().state().name(),
+                reel.custody().order(),
+                reel.full() ? 1 : 0,
+                reel.where().place(),
+                reel.where().mass().grams(),
+                reel.where().draw().name());
+    }
+}

@@ -1,0 +1,202 @@
+package bitterend.store;
+
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.sqlite.SQLiteConfig;
+
+/**
+ * The ledger in {@code stock.db}. A rollback journal and full synchronisation: slower than other ways, and safe on network
+ * folders and against a pulled plug. Writers wait for one another.
+ */
+public final class SqliteLedger implements Ledger {
+    /** The file inside a shop folder. */
+    public static final String NAME = "stock.db";
+
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    private final Path file;
+    private final Connection connection;
+    private final Sql sql;
+    private final Clock clock;
+
+    private SqliteLedger(Path file, Connection connection, Clock clock) {
+        this.file = file;
+        this.connection = connection;
+        this.clock = clock;
+        sql = new Sql(connection);
+    }
+
+    /** Whether a shop keeps a ledger. */
+    public static boolean isKeptIn(Path folder) {
+        return Files.exists(folder.resolve(NAME));
+    }
+
+    /** Begins a ledger and writes its first movements, all as one. */
+    public static void create(Path folder, Clock clock, String who, Function<Books, ?> first) {
+        Path file = folder.resolve(NAME);
+        try (SqliteLedger ledger = connect(file, clock, false)) {
+            ledger.writing(() -> {
+                if (!Schema.isEmpty(ledger.sql)) {
+                    throw new LedgerException.Refused(file + " is there already");
+                }
+                Schema.update(ledger.sql, NAME);
+                return first.apply(ledger.books(who));
+            });
+        }
+    }
+
+    /** Opens the ledger of a shop to read and write; one of an older version is brought up to date. */
+    public static SqliteLedger open(Path folder, Clock clock) {
+        return open(folder, clock, false);
+    }
+
+    /** Opens the ledger of a shop to read; works in a folder that cannot be written. */
+    public static SqliteLedger openToRead(Path folder) {
+        return open(folder, Clock.systemUTC(), true);
+    }
+
+    private static SqliteLedger open(Path folder, Clock clock, boolean toRead) {
+        Path file = folder.resolve(NAME);
+        if (!Files.isRegularFile(file)) {
+            throw new LedgerException.Refused("there is no " + file + ": begin one with stock open");
+        }
+        SqliteLedger ledger = connect(file, clock, toRead);
+        try {
+            ledger.guarded(() -> {
+                ledger.check(toRead);
+                return true;
+            });
+            return ledger;
+        } catch (RuntimeException fault) {
+            ledger.close();
+            throw fault;
+        }
+    }
+
+    private void check(boolean toRead) {
+        Schema.check(sql, NAME);
+        if (Schema.isEmpty(sql)) {
+            throw new LedgerException.Unreadable(file + " was begun but never finished: begin it anew with stock open");
+        }
+        if (Schema.isOlder(sql)) {
+            if (toRead) {
+                throw new LedgerException.Unreadable(
+                        file + " was written by an older version of this program: run stock verify to bring it up to"
+                                + " date");
+            }
+            writing(() -> {
+                Schema.update(sql, NAME);
+                return true;
+            });
+        }
+    }
+
+    private static SqliteLedger connect(Path file, Clock clock, boolean toRead) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(toRead);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout((int) PATIENCE.toMillis());
+        try {
+            Connection connection =
+                    DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath(), config.toProperties());
+            SqliteLedger ledger = new SqliteLedger(file, connection, clock);
+            return ledger.guarded(() -> {
+                if (!toRead) {
+                    ledger.sql.list("PRAGMA journal_mode = DELETE", row -> row.getString(1));
+                    ledger.sql.run("PRAGMA synchronous = EXTRA");
+                }
+                return ledger;
+            });
+        } catch (SQLException fault) {
+            throw SqliteFaults.told(file, fault);
+        }
+    }
+
+    @Override
+    public <T> T read(Function<Stock, T> work) {
+        return inTransaction("BEGIN", () -> work.apply(books("")));
+    }
+
+    @Override
+    public <T> T change(String who, Function<Books, T> work) {
+        return writing(() -> work.apply(books(who)));
+    }
+
+    private SqliteBooks books(String who) {
+        return new SqliteBooks(sql, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+    }
+
+    @Override
+    public List<String> verify() {
+        return read(stock -> new Verification(sql, stock).faults());
+    }
+
+    @Override
+    public void backup(Path target) {
+        if (Files.exists(target)) {
+            throw new LedgerException.Refused(target + " is there already");
+        }
+        guarded(() -> {
+            sql.run("VACUUM INTO ?", target.toAbsolutePath().toString());
+            return true;
+        });
+    }
+
+    private <T> T writing(Supplier<T> work) {
+        return inTransaction("BEGIN IMMEDIATE", work);
+    }
+
+    private <T> T inTransaction(String begin, Supplier<T> work) {
+        return guarded(() -> {
+            sql.script(begin);
+            boolean done = false;
+            try {
+                T result = work.get();
+                sql.script("COMMIT");
+                done = true;
+                return result;
+            } finally {
+                if (!done) {
+                    rollBack();
+                }
+            }
+        });
+    }
+
+    /** A failed write may have rolled itself back; then there is nothing left to roll back. */
+    private void rollBack() {
+        try {
+            sql.script("ROLLBACK");
+        } catch (Sql.Failed alreadyRolledBack) {
+            return;
+        }
+    }
+
+    private <T> T guarded(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (Sql.Failed failed) {
+            throw SqliteFaults.told(file, failed.fault());
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            connection.close();
+        } catch (SQLException fault) {
+            throw SqliteFaults.told(file, fault);
+        }
+    }
+}
