@@ -1,6 +1,7 @@
 package bitterend.catalogue;
 
 import bitterend.measure.Diameter;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.UnitPrice;
@@ -31,9 +32,15 @@ public record Rope(
      * What cutting does to this rope.
      *
      * @param loss rope lost at each cut: tape, fused end, pair of whippings
-     * @param toNearest cut lengths are rounded up to a multiple of this; positive
+     * @param toNearest cut lengths are rounded up to a multiple of this, half an inch being a half inch and not 13 mm,
+     *     and then to the millimetre; positive
      */
-    public record Cutting(Length loss, Length toNearest) {
+    public record Cutting(Length loss, FineLength toNearest) {
+        /** Rounded up to a whole number of millimetres. */
+        public Cutting(Length loss, Length toNearest) {
+            this(loss, toNearest.fine());
+        }
+
         public Cutting {
             if (loss.isNegative() || !toNearest.isPositive()) {
                 throw new IllegalArgumentException("loss " + loss + ", to nearest " + toNearest);

@@ -36,10 +36,10 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends) {
         addOrdered(lines, "spare", make.extras().spare());
         addOrdered(lines, "sample for the break test", sample);
         FineLength sum = sum(lines);
-        Length step = rope.cutting().toNearest();
+        FineLength step = rope.cutting().toNearest();
         lines.add(new Line(
                 "rounding up",
-                "to the next " + LengthText.print(step.fine(), units),
+                "to the next " + LengthText.print(step, units),
                 sum.roundedUpTo(step).fine().minus(sum),
                 Provenance.ARITHMETIC));
         return lines;

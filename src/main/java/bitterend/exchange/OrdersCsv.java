@@ -29,6 +29,10 @@ final class OrdersCsv {
     static final String NAME = "orders.csv";
     private static final int MOST_PIECES = 10_000;
     private static final Pattern ON_PIN = Pattern.compile("on pins? (?<pin>.*)");
+    private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
+    private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
+    private static final Reading<Integer> LEGS = Readings.whole(1, 100);
+    private static final Reading<Assembly.Use> USE = Readings.word(Assembly.Use.values(), PlanJson::word);
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("order", "line", "length"),
             List.of(
@@ -101,9 +105,9 @@ final class OrdersCsv {
                 row.require("order", Readings::orderId, "?" + row.place()),
                 row.require("line", Readings::orderId, "?"),
                 row.optional("due", Readings::day, LocalDate.MAX),
-                row.optional("priority", Readings.whole(1, 9), 5));
-        int quantity = row.optional("quantity", Readings.whole(1, MOST_PIECES), 1);
-        int legs = row.optional("legs", Readings.whole(1, 100), 1);
+                row.optional("priority", PRIORITY, 5));
+        int quantity = row.optional("quantity", QUANTITY, 1);
+        int legs = row.optional("legs", LEGS, 1);
         if ((long) quantity * legs > MOST_PIECES) {
             row.error("quantity", "at most " + MOST_PIECES + " pieces in a line");
         }
@@ -181,10 +185,7 @@ final class OrdersCsv {
                 new Piece.Matching(set, bond),
                 row.optional("certificate", Readings::text, ""),
                 row.optional("own rope", Readings::yesOrNo, false),
-                row.optional(
-                        "use",
-                        Readings.word(Assembly.Use.values(), use -> use.name().toLowerCase(Locale.ROOT)),
-                        Assembly.Use.GENERAL));
+                row.optional("use", USE, Assembly.Use.GENERAL));
     }
 
     private static Parsed<Piece.Bond> bond(String text) {

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
@@ -19,6 +20,7 @@ final class Readings {
     private static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}");
     private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
     private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}]{1,200}");
+    private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
     private static final Length LONGEST = Length.ofMetres(20_000);
 
@@ -46,6 +48,14 @@ final class Readings {
     /** Something to cut: above nothing, rounded up. */
     static Parsed<Length> wantedLength(String text) {
         return LengthText.parse(text).then(Readings::positive);
+    }
+
+    /** What cut lengths are rounded up to a multiple of: above nothing, at most 1 m, exact to 0.0001 mm. */
+    static Parsed<FineLength> step(String text) {
+        return LengthText.parseFine(text)
+                .then(step -> step.isPositive() && step.compareTo(FineLength.ofMillimetres(1000)) <= 0
+                        ? Parsed.of(step)
+                        : Parsed.refused("a length above 0 and of at most 1 m"));
     }
 
     /** Something that is there: above nothing, rounded down. */
@@ -114,6 +124,6 @@ final class Readings {
 
     /** A word with blanks for hyphens and underscores, in lower case. */
     static String plain(String word) {
-        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        return JOINTS.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 }

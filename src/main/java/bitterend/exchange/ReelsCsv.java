@@ -11,12 +11,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Reads {@code reels.csv}, the rope on the rack. */
 final class ReelsCsv {
     static final String NAME = "reels.csv";
+    private static final Reading<Reel.State> STATE = Readings.word(Reel.State.values(), PlanJson::word);
+    private static final Reading<Reel.Draw> DRAW = Readings.word(Reel.Draw.values(), PlanJson::word);
+    private static final Reading<Reel.Known> KNOWN = Readings.word(Reel.Known.values(), Reel.Known::word);
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("reel", "rope", "length"),
             List.of(
@@ -87,7 +89,7 @@ final class ReelsCsv {
                 row.optional("uncertainty", Readings::allowance, Length.ZERO),
                 row.optional("lead trim", Readings::allowance, Length.ZERO),
                 row.optional("inner wraps", Readings::allowance, Length.ZERO),
-                row.optional("known", Readings.word(Reel.Known.values(), Reel.Known::word), Reel.Known.METERED));
+                row.optional("known", KNOWN, Reel.Known.METERED));
         if (row.sound() && !contents.certainEnd().isLongerThan(contents.leadTrim())) {
             row.warning(
                     "length", "more than uncertainty, lead trim and inner wraps together: nothing of it can be used");
@@ -119,12 +121,7 @@ final class ReelsCsv {
 
     private static Reel.Custody custody(Fields row) {
         String owner = row.optional("owner", Readings::text, "");
-        Reel.State state = row.optional(
-                "state",
-                Readings.word(
-                        Reel.State.values(),
-                        each -> each.name().toLowerCase(Locale.ROOT).replace('_', ' ')),
-                Reel.State.FREE);
+        Reel.State state = row.optional("state", STATE, Reel.State.FREE);
         String order = row.optional("for order", Readings::orderId, "");
         boolean needsOrder = state == Reel.State.RESERVED || !owner.isEmpty();
         if (needsOrder && order.isEmpty()) {
@@ -139,9 +136,6 @@ final class ReelsCsv {
         return new Reel.Where(
                 row.optional("place", Readings::text, ""),
                 row.optional("mass", MassText::parse, Mass.ZERO),
-                row.optional(
-                        "draw",
-                        Readings.word(Reel.Draw.values(), each -> each.name().toLowerCase(Locale.ROOT)),
-                        Reel.Draw.OUTSIDE));
+                row.optional("draw", DRAW, Reel.Draw.OUTSIDE));
     }
 }

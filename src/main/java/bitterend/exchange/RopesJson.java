@@ -122,8 +122,7 @@ final class RopesJson {
         Length loss = wire ? usual.wire() : whipped ? usual.whipped() : usual.fibre();
         return new Rope.Cutting(
                 fields.optional("cutLoss", Readings::allowance, loss),
-                fields.optional(
-                        "cutToNearest", Readings::wantedLength, wire ? usual.wireToNearest() : usual.fibreToNearest()));
+                fields.optional("cutToNearest", Readings::step, wire ? usual.wireToNearest() : usual.fibreToNearest()));
     }
 
     /** Without a record of past cuts: kept from one metre, as good as new from half the usual reel. */

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.measure.Cost;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
@@ -39,5 +40,6 @@ public record Settings(
      * @param fibreToNearest cut lengths of fibre rope are rounded up to a multiple of this
      * @param wireToNearest the same for wire rope
      */
-    public record Cutting(Length fibre, Length whipped, Length wire, Length fibreToNearest, Length wireToNearest) {}
+    public record Cutting(
+            Length fibre, Length whipped, Length wire, FineLength fibreToNearest, FineLength wireToNearest) {}
 }

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Money;
@@ -49,7 +50,7 @@ final class ShopJson {
                 LocalDate.MIN,
                 Prices.NONE,
                 value,
-                new Settings.Cutting(step, step, step, step, step));
+                new Settings.Cutting(step, step, step, step.fine(), step.fine()));
     }
 
     private static Settings settings(JsonObject shop) {
@@ -162,12 +163,12 @@ final class ShopJson {
         loss.allowOnly("fibre", "whipped", "wire");
         toNearest.allowOnly("fibre", "wire");
         boolean metric = units == Units.METRIC;
-        Length halfInch = LengthText.parse("1/2 in").value().orElseThrow();
+        FineLength halfInch = LengthText.parseFine("1/2 in").value().orElseThrow();
         return new Settings.Cutting(
                 loss.fields().optional("fibre", Readings::allowance, new Length(10)),
                 loss.fields().optional("whipped", Readings::allowance, new Length(40)),
                 loss.fields().optional("wire", Readings::allowance, new Length(5)),
-                toNearest.fields().optional("fibre", Readings::wantedLength, metric ? new Length(10) : halfInch),
-                toNearest.fields().optional("wire", Readings::wantedLength, metric ? new Length(5) : halfInch));
+                toNearest.fields().optional("fibre", Readings::step, metric ? FineLength.ofMillimetres(10) : halfInch),
+                toNearest.fields().optional("wire", Readings::step, metric ? FineLength.ofMillimetres(5) : halfInch));
     }
 }

@@ -1,6 +1,8 @@
 package bitterend.finding;
 
 import java.util.Comparator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One problem at one place of the input.
@@ -15,6 +17,7 @@ import java.util.Comparator;
 public record Finding(Severity severity, String file, String place, String field, String found, String expected)
         implements Comparable<Finding> {
 
+    private static final Pattern ROW = Pattern.compile("row ([0-9]{1,9})");
     private static final Comparator<Finding> READING_ORDER = Comparator.comparing(Finding::file)
             .thenComparingInt(Finding::rowNumber)
             .thenComparing(Finding::place)
@@ -42,8 +45,8 @@ public record Finding(Severity severity, String file, String place, String field
     }
 
     private int rowNumber() {
-        String digits = place.startsWith("row ") ? place.substring(4) : "";
-        return digits.matches("[0-9]{1,9}") ? Integer.parseInt(digits) : 0;
+        Matcher row = ROW.matcher(place);
+        return row.matches() ? Integer.parseInt(row.group(1)) : 0;
     }
 
     /** One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m}. */

@@ -19,6 +19,9 @@ record Amount(BigDecimal number, String unit) {
     private static final String FRACTION =
             "(?:(?<whole>[0-9]{1,6})(?: +|-))?(?<above>[0-9]{1,3})/(?<below>2|4|8|16|32|64)";
     private static final String UNIT = "(?<unit>''|['\"]|[\\p{L}$€£%]*(?: ?/ ?[0-9]{0,4} ?\\p{L}+)?)";
+    private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0\u2009\u202f]+");
+    private static final Pattern FOOT_MARKS = Pattern.compile("[\u2032\u2019]");
+    private static final Pattern INCH_MARKS = Pattern.compile("[\u2033\u201d]");
     private static final Pattern TERM = Pattern.compile("(?:" + FRACTION + "(?![0-9/])|" + DECIMAL + ") *" + UNIT);
 
     /** The amounts of a text, one or more, such as {@code 41 ft 6 in}; {@code expected} tells what was wanted. */
@@ -66,9 +69,8 @@ record Amount(BigDecimal number, String unit) {
 
     /** One kind of blank, one kind of foot and inch mark, none at the ends. */
     private static String plain(String text) {
-        return text.replaceAll("[\\s\\u00a0\\u2009\\u202f]+", " ")
-                .replaceAll("[\\u2032\\u2019]", "'")
-                .replaceAll("[\\u2033\\u201d]", "\"")
-                .strip();
+        String blanks = BLANKS.matcher(text).replaceAll(" ");
+        String feet = FOOT_MARKS.matcher(blanks).replaceAll("'");
+        return INCH_MARKS.matcher(feet).replaceAll("\"").strip();
     }
 }

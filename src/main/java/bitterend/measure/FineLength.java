@@ -48,6 +48,14 @@ public record FineLength(long units) implements Comparable<FineLength> {
         return step.times(-Math.floorDiv(-units, stepUnits));
     }
 
+    /** The smallest multiple of a fine {@code step}, brought up to the next whole millimetre. */
+    public Length roundedUpTo(FineLength step) {
+        if (!step.isPositive()) {
+            throw new IllegalArgumentException("step must be positive: " + step);
+        }
+        return step.times(-Math.floorDiv(-units, step.units)).roundedUp();
+    }
+
     /** The smallest whole number of millimetres that is not shorter. */
     public Length roundedUp() {
         return roundedUpTo(new Length(1));

@@ -54,9 +54,9 @@ final class DerivationPropertiesTest {
         Derivation.Line last = derivation.lines().get(derivation.lines().size() - 1);
         assertEquals("rounding up", last.label());
         assertFalse(last.amount().isNegative());
-        assertTrue(last.amount().compareTo(wanted.rope().cutting().toNearest().fine()) < 0);
-        assertEquals(
-                0, derivation.cut().mm() % wanted.rope().cutting().toNearest().mm());
+        FineLength step = wanted.rope().cutting().toNearest();
+        assertTrue(last.amount().compareTo(step) < 0);
+        assertEquals(0, derivation.cut().fine().units() % step.units());
         assertEquals(derivation.cut(), demanded.pieces().get(0).cut());
     }
 
