@@ -21,6 +21,19 @@ public final class Main {
 
     /** Runs one command; the exit code is one of {@link ExitCode}. */
     static int run(String[] args, Terminal terminal) {
+        CommandLine commandLine = commandLine(terminal);
+        commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
+        commandLine.setExecutionExceptionHandler(
+                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
+        if (args.length == 0) {
+            commandLine.usage(commandLine.getErr());
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        return commandLine.execute(args);
+    }
+
+    /** Every command there is. */
+    static CommandLine commandLine(Terminal terminal) {
         CommandLine commandLine = new CommandLine(new Bitterend())
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LengthsCommand(terminal))
@@ -34,14 +47,7 @@ public final class Main {
         commandLine.setErr(new PrintWriter(terminal.err(), true, terminal.charset()));
         commandLine.setColorScheme(
                 CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.TERMINAL ? Ansi.ON : Ansi.OFF));
-        commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
-        commandLine.setExecutionExceptionHandler(
-                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
-        if (args.length == 0) {
-            commandLine.usage(commandLine.getErr());
-            return ExitCode.BAD_COMMAND_LINE.number();
-        }
-        return commandLine.execute(args);
+        return commandLine;
     }
 
     private static List<CommandLine> all(CommandLine root) {

@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 
 /** The shop folder that nearly every command begins with. */
 final class ShopArgument {
-    @Parameters(index = "0", paramLabel = "SHOP", description = "The shop folder, such as demo-data/small-loft.")
+    @Parameters(index = "0", paramLabel = "SHOP", description = "The shop folder, such as demo-data/eider-shed.")
     Path folder = Path.of("");
 
     ShopReading read() {

@@ -34,7 +34,27 @@ final class TotalsBlock {
                         + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
                         + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
                         + acrossReels(plan));
-        new Proof(view, figures).sentences().forEach(sentence -> page.paragraph(0, sentence));
+        proof(page, new Proof(view, figures));
+    }
+
+    private void proof(Page page, Proof proof) {
+        page.paragraph(0, proof.sentence());
+        if (proof.rows().isEmpty()) {
+            return;
+        }
+        page.blank();
+        String money = figures.currency().currency();
+        TextTable table = new TextTable(
+                Column.words("ropes"),
+                Column.figure("cost\n" + money),
+                Column.figure("cannot cost\nless than"),
+                Column.figure("avoidable\nat most"),
+                Column.figure("as rope\n" + figures.unit()),
+                Column.figure("gap\n%"));
+        proof.rows()
+                .forEach(row ->
+                        table.row(row.ropes(), row.cost(), row.bound(), row.avoidable(), row.metres(), row.gap()));
+        page.table(table);
     }
 
     /** What no single reel costs: orders split over lots, pieces moved off the reel of an earlier plan. */

@@ -1,0 +1,56 @@
+package bitterend;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What a visitor finds at the top of the repository, and whether the README speaks of things that exist. */
+final class RepositoryTest {
+    private static final Set<String> TOP =
+            Set.of("README.md", "DEVELOPERS.md", "pom.xml", "src", "solver-config", "demo-data", "docs");
+
+    @Test
+    void topLevel_holdsWhatItShouldAndNothingElse() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(""))) {
+            Set<String> visible = files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.startsWith(".") && !name.equals("target"))
+                    .collect(Collectors.toCollection(TreeSet::new));
+            assertEquals(new TreeSet<>(TOP), visible);
+        }
+    }
+
+    @Test
+    void readme_namesOnlyFilesThatExist() throws IOException {
+        Matcher names = Pattern.compile("(?:demo-data|docs|solver-config|src)/[A-Za-z0-9_./-]*[A-Za-z0-9]")
+                .matcher(Files.readString(Path.of("README.md")));
+        Set<String> missing = new TreeSet<>();
+        boolean any = false;
+        while (names.find()) {
+            any = true;
+            if (!Files.exists(Path.of(names.group())) && !names.group().endsWith("plan.json")) {
+                missing.add(names.group());
+            }
+        }
+        assertTrue(any, "the README names no file");
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    void readme_saysFirstWhatTheToolIsFor() throws IOException {
+        String[] paragraphs = Files.readString(Path.of("README.md")).split("\n\n");
+        assertEquals("# Bitter End", paragraphs[0]);
+        assertTrue(paragraphs[1].contains("how much rope each ordered assembly really uses"), paragraphs[1]);
+        assertFalse(paragraphs[1].startsWith("#"));
+    }
+}

@@ -1,0 +1,85 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The packaged jar as a newcomer runs it: another process, the demo lofts, nothing but a Java run time. */
+final class PackagedJarIT {
+    private final Path folder;
+
+    PackagedJarIT(@TempDir Path folder) {
+        this.folder = folder;
+    }
+
+    private record Outcome(int code, String out, String err) {}
+
+    private Outcome jar(List<String> javaOptions, String... args) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(java(), "-Xmx1g"));
+        command.addAll(javaOptions);
+        command.addAll(List.of("-jar", System.getProperty("bitterend.jar", "target/bitterend.jar")));
+        command.addAll(List.of(args));
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        Path err = Files.createTempFile(folder, "err", ".txt");
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        if (!process.waitFor(5, TimeUnit.MINUTES)) {
+            process.destroyForcibly();
+        }
+        return new Outcome(
+                process.waitFor(),
+                Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private static String java() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"eider-shed, 0", "gannet-loft, 4"})
+    void demoLoft_isPlannedAndWritten(String loft, int code) throws IOException, InterruptedException {
+        Path plan = folder.resolve("plan.json");
+        Outcome outcome = jar(List.of(), "plan", "demo-data/" + loft, "--time", "2s", "--out", plan.toString());
+        assertEquals(code, outcome.code(), outcome.err());
+        assertTrue(outcome.out().startsWith("Cutting plan for 2026-03-02"), outcome.out());
+        assertEquals(code == 4, outcome.out().contains("Could not be planned"));
+        assertTrue(Files.readString(plan).startsWith("{"));
+    }
+
+    @Test
+    void help_namesEveryCommand() throws IOException, InterruptedException {
+        Outcome outcome = jar(List.of(), "--help");
+        assertEquals(0, outcome.code());
+        for (String command : List.of("check", "lengths", "plan")) {
+            assertTrue(outcome.out().contains("\n  " + command), outcome.out());
+        }
+    }
+
+    @Test
+    void lengths_areTheSameBytesInEveryLocaleAndTimeZone() throws IOException, InterruptedException {
+        String[] args = {"lengths", "demo-data/gannet-loft"};
+        String plain = jar(List.of(), args).out();
+        String turkish = jar(
+                        List.of("-Duser.language=tr", "-Duser.country=TR", "-Duser.timezone=Pacific/Auckland"), args)
+                .out();
+        String german = jar(List.of("-Duser.language=de", "-Duser.country=DE", "-Dfile.encoding=ISO-8859-1"), args)
+                .out();
+        assertTrue(plain.contains("G-2101/1"), plain);
+        assertEquals(plain, turkish);
+        assertEquals(plain, german);
+    }
+}
