@@ -23,6 +23,13 @@ public record Allowance(List<Term> terms, Provenance provenance) {
         return terms.isEmpty();
     }
 
+    /** Whether the row leaves it to the shop: a table without a row. */
+    public boolean isUnknown() {
+        return terms.stream()
+                .anyMatch(term ->
+                        term instanceof Term.ByDiameter table && table.steps().isEmpty());
+    }
+
     /** Whether every term is known for a rope of this diameter. */
     public boolean covers(Diameter rope) {
         return terms.stream().allMatch(term -> term.covers(rope));

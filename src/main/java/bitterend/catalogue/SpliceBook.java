@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param terminations ways of making an end, each id once
  * @param preparations what is done before a cut; the first that suits the rope counts
  * @param clearRope rope that must stay free between splices
+ * @param bench counter and handling limit
  * @param thimbles linings for eyes
  * @param fittings metal ends
  */
@@ -24,6 +25,7 @@ public record SpliceBook(
         List<Termination> terminations,
         List<Preparation> preparations,
         List<ClearRope> clearRope,
+        BenchRules bench,
         List<Thimble> thimbles,
         List<Fitting> fittings) {
     public SpliceBook {
@@ -33,6 +35,16 @@ public record SpliceBook(
         clearRope = List.copyOf(clearRope);
         thimbles = List.copyOf(thimbles);
         fittings = List.copyOf(fittings);
+    }
+
+    /** The same with these thimbles and fittings. */
+    public SpliceBook withHardware(List<Thimble> linings, List<Fitting> metalEnds) {
+        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, linings, metalEnds);
+    }
+
+    /** The same with these terminations. */
+    public SpliceBook withTerminations(List<Termination> rows) {
+        return new SpliceBook(fids, layTurns, rows, preparations, clearRope, bench, thimbles, fittings);
     }
 
     /**

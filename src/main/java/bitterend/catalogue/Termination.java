@@ -14,6 +14,8 @@ import java.util.Map;
  * @param suits the ropes it is made on
  * @param tucking tucks at least, {@link Tucking#NONE} where nothing is tucked
  * @param allowances rope it asks for; what is missing is nothing
+ * @param marks where it is marked before it is made, in the order in which the marks are set
+ * @param counts what is counted instead of measured: strands, pairs, picks
  * @param work what it asks of the splicer
  * @param provenance where the row comes from
  */
@@ -25,12 +27,16 @@ public record Termination(
         Suits suits,
         Tucking tucking,
         Map<What, Allowance> allowances,
+        List<LayoutMark> marks,
+        List<String> counts,
         Work work,
         Provenance provenance) {
     public Termination {
         EnumMap<What, Allowance> copy = new EnumMap<>(What.class);
         copy.putAll(allowances);
         allowances = Map.copyOf(copy);
+        marks = List.copyOf(marks);
+        counts = List.copyOf(counts);
     }
 
     /** What an order must state with a termination. */
@@ -42,7 +48,11 @@ public record Termination(
         /** A metal end, stated by its id or its depth. */
         FITTING("fitting"),
         /** An end with nothing on it. */
-        BARE("bare");
+        BARE("bare"),
+        /** An end that is joined to another rope, or to the other end of its own; it may state to which. */
+        JOIN("join"),
+        /** A ring laid up from one strand: the finished length is its inside circumference, and there is no other end. */
+        GROMMET("grommet");
 
         private final String word;
 
@@ -60,6 +70,8 @@ public record Termination(
     public enum What {
         TAIL("tail", true),
         TAKE_UP("take-up", true),
+        /** Half the width of the band in which the take-up of the next splice lies, 95 times in 100. */
+        TAKE_UP_SPREAD("spread of the take-up", false),
         TRIM("trim", true),
         /** Length of standing part that the splice needs for itself. */
         ROOM("room", false),

@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.measure.Length;
+import bitterend.measure.Ratio;
 import java.util.List;
 
 /**
@@ -11,13 +12,20 @@ import java.util.List;
  * @param ropes ids of the ropes it may be made of, the ordered one first, then allowed substitutes; never empty
  * @param make what one leg looks like when finished
  * @param terms what the rope of its pieces must satisfy
+ * @param membership what it is a part of, when a standard product has several
  */
-public record Assembly(Origin origin, Ordered ordered, List<String> ropes, Make make, Terms terms) {
+public record Assembly(
+        Origin origin, Ordered ordered, List<String> ropes, Make make, Terms terms, Membership membership) {
     public Assembly {
         ropes = List.copyOf(ropes);
         if (ropes.isEmpty()) {
             throw new IllegalArgumentException("no rope for " + ordered);
         }
+    }
+
+    /** A line that states everything itself. */
+    public Assembly(Origin origin, Ordered ordered, List<String> ropes, Make make, Terms terms) {
+        this(origin, ordered, ropes, make, terms, Membership.ALONE);
     }
 
     /**
@@ -53,8 +61,14 @@ public record Assembly(Origin origin, Ordered ordered, List<String> ropes, Make 
      * @param endA the end that is cut first
      * @param endB the other end
      * @param extras rope wanted beyond the assembly
+     * @param asked how near it must come, and where it is to be marked
      */
-    public record Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
+    public record Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked) {
+        /** Without tolerances and marks. */
+        public Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
+            this(finished, measuring, endA, endB, extras, Asked.NOTHING);
+        }
+
         public Make {
             if (!finished.isPositive()) {
                 throw new IllegalArgumentException("finished length must be positive: " + finished);
@@ -75,6 +89,47 @@ public record Assembly(Origin origin, Ordered ordered, List<String> ropes, Make 
             if (spare.isNegative() || sample.isNegative()) {
                 throw new IllegalArgumentException("spare " + spare + ", sample " + sample);
             }
+        }
+    }
+
+    /**
+     * How near a leg must come, and where it is to be marked.
+     *
+     * @param finished of the finished length, either way
+     * @param eye of the length of an eye, either way
+     * @param set between the longest and the shortest of a matched set
+     * @param marks places to mark on the finished assembly
+     */
+    public record Asked(Tolerance finished, Tolerance eye, Tolerance set, List<WantedMark> marks) {
+        public static final Asked NOTHING = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, List.of());
+
+        public Asked {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /**
+     * A place to mark, from the bearing point of end A.
+     *
+     * @param name the middle, a quarter, a distance
+     * @param part part of the finished length; from 0 to 1
+     * @param from distance added to that part
+     */
+    public record WantedMark(String name, Ratio part, Length from) {}
+
+    /**
+     * What a line of a standard product is a part of.
+     *
+     * @param part its name within the assembly; empty for the main part
+     * @param hardware parts to pick for one assembly besides those of its ends
+     * @param inherited what the line took over from the product, in words
+     */
+    public record Membership(String part, List<EndWork.Picked> hardware, List<String> inherited) {
+        public static final Membership ALONE = new Membership("", List.of(), List.of());
+
+        public Membership {
+            hardware = List.copyOf(hardware);
+            inherited = List.copyOf(inherited);
         }
     }
 

@@ -4,6 +4,7 @@ import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Derivation.Line;
 import bitterend.finding.Finding;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Units;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ public final class DemandModel {
     private final Catalogue catalogue;
     private final EndMaker ends;
     private final Feasibility feasibility;
+    private final Watch watch;
     private final LegNotes notes;
     private final Units units;
 
@@ -28,6 +30,7 @@ public final class DemandModel {
         this.catalogue = catalogue;
         this.ends = new EndMaker(catalogue, units);
         this.feasibility = new Feasibility(catalogue.splices(), units);
+        this.watch = new Watch(catalogue.splices().bench(), units);
         this.notes = new LegNotes(catalogue.splices(), units);
         this.units = units;
     }
@@ -54,6 +57,7 @@ public final class DemandModel {
                 new PieceMaker(assembly, units).pieces(derivations),
                 derivations,
                 ordered.get().ends().stream().map(MadeEnd::work).toList(),
+                ordered.get().layouts(units),
                 findings);
     }
 
@@ -63,18 +67,27 @@ public final class DemandModel {
             problems.error(field, ropeId, "the id of a rope in ropes.json");
             return Optional.empty();
         }
-        Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", problems);
-        Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", problems);
+        FineLength slack =
+                assembly.make().measuring().slack(assembly.make().finished().fine());
+        Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", slack, problems);
+        Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", slack, problems);
         if (endA.isEmpty() || endB.isEmpty()) {
             return Optional.empty();
         }
-        Leg leg = new Leg(rope.get(), assembly.make(), List.of(endA.get(), endB.get()));
+        Leg leg = new Leg(
+                rope.get(),
+                assembly.make(),
+                List.of(endA.get(), endB.get()),
+                catalogue.splices().bench().findCounter(rope.get()).stream().toList());
         feasibility.check(leg, assembly, problems);
+        if (!problems.hasErrors()) {
+            watch.over(leg, assembly, problems);
+        }
         return problems.hasErrors() ? Optional.empty() : Optional.of(leg);
     }
 
     private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {
-        List<String> ids = PieceMaker.ids(assembly.ordered());
+        List<String> ids = PieceMaker.ids(assembly);
         Length sample = assembly.make().extras().sample();
         List<Derivation> derivations = new ArrayList<>();
         for (Leg leg : legs) {

@@ -9,18 +9,25 @@ import java.util.List;
  * @param pieces the pieces to cut; empty when the assembly cannot be made
  * @param derivations how their lengths came about, one for each length and rope
  * @param work what each end of a piece asks of the splicer, on the rope as ordered; empty when it cannot be made
+ * @param layouts where each end is marked, on the rope as ordered, then the marks along the piece
  * @param findings what is wrong with it, or worth knowing
  */
-public record Demanded(List<Piece> pieces, List<Derivation> derivations, List<EndWork> work, List<Finding> findings) {
+public record Demanded(
+        List<Piece> pieces,
+        List<Derivation> derivations,
+        List<EndWork> work,
+        List<SpliceLayout> layouts,
+        List<Finding> findings) {
     public Demanded {
         pieces = List.copyOf(pieces);
         derivations = List.copyOf(derivations);
         work = List.copyOf(work);
+        layouts = List.copyOf(layouts);
         findings = List.copyOf(findings);
     }
 
     /** An assembly that cannot be made. */
     static Demanded refused(List<Finding> findings) {
-        return new Demanded(List.of(), List.of(), List.of(), findings);
+        return new Demanded(List.of(), List.of(), List.of(), List.of(), findings);
     }
 }

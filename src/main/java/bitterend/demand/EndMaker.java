@@ -16,18 +16,20 @@ import java.util.Optional;
 
 /** Works out one end on one rope, or tells why it cannot be made. */
 final class EndMaker {
+    private final Catalogue catalogue;
     private final SpliceBook splices;
     private final EyeShaper eyes;
     private final Units units;
 
     EndMaker(Catalogue catalogue, Units units) {
+        this.catalogue = catalogue;
         this.splices = catalogue.splices();
         this.eyes = new EyeShaper(splices, units);
         this.units = units;
     }
 
     /** The end; empty, with an error told, when it cannot be made. */
-    Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, Problems problems) {
+    Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, FineLength slack, Problems problems) {
         Optional<Termination> found = splices.findTermination(spec.termination(), rope);
         if (found.isEmpty()) {
             problems.error(end, spec.termination(), "the id of a termination in splices.json");
@@ -41,14 +43,60 @@ final class EndMaker {
         }
         if (!statesWhatItNeeds(spec, termination, end, problems)
                 || !tucksSuffice(spec, termination, rope, end, problems)
-                || !isCovered(termination, rope, end, problems)) {
+                || !isCovered(termination, rope, end, problems)
+                || !joins(spec, termination, rope, end, problems)) {
             return Optional.empty();
         }
         Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
         Optional<EyeShape> eye = eyes.shape(spec.eye(), rope, end, problems);
         return pinToBore.isPresent() && eye.isPresent()
-                ? Optional.of(made(spec, rope, end, termination, eye.get(), pinToBore.get()))
+                ? Optional.of(
+                        made(spec, rope, end, termination, ring(termination, eye.get(), rope, slack), pinToBore.get()))
                 : Optional.empty();
+    }
+
+    /** The strand of a grommet runs half a rope outside its inside circumference. */
+    private static EyeShape ring(Termination termination, EyeShape eye, Rope rope, FineLength slack) {
+        return termination.kind() == Kind.GROMMET
+                ? EyeShape.ring(slack.plus(rope.diameter().times(Yardsticks.PI)))
+                : eye;
+    }
+
+    /** Whether a join goes to rope it can be made with; never to unlike lay. */
+    private boolean joins(EndSpec spec, Termination row, Rope rope, String end, Problems problems) {
+        String to = spec.options().joinedTo();
+        if (to.isEmpty()) {
+            return true;
+        }
+        if (row.kind() != Kind.JOIN) {
+            problems.error(end, row.id() + " to " + to, "no rope to join: " + row.name() + " joins nothing");
+            return false;
+        }
+        Optional<Rope> other = catalogue.findRope(to);
+        if (other.isEmpty()) {
+            problems.error(end, to, "the id of a rope in ropes.json");
+            return false;
+        }
+        if (!row.suits().admits(other.get()) || other.get().construction() != rope.construction()) {
+            problems.error(
+                    end, row.id() + " to " + to + ", " + described(other.get()), "rope of the same construction");
+            return false;
+        }
+        if (other.get().identity().lay() != rope.identity().lay()) {
+            problems.error(
+                    end,
+                    row.id() + " of " + rope.identity().lay().word() + " lay to "
+                            + other.get().identity().lay().word() + " lay",
+                    "rope of the same lay: unlike lays are never joined");
+            return false;
+        }
+        if (!other.get().diameter().equals(rope.diameter())) {
+            problems.warning(
+                    end,
+                    row.id() + " to " + DiameterText.print(other.get().diameter(), units),
+                    "rope of the same diameter; splice to the rope maker's instructions for unlike sizes");
+        }
+        return true;
     }
 
     private MadeEnd made(
@@ -115,7 +163,9 @@ final class EndMaker {
                 problems.error(
                         end,
                         row.id() + " on rope of " + DiameterText.print(rope.diameter(), units),
-                        "a diameter within the table of its " + what.word());
+                        row.allowance(what).isUnknown()
+                                ? "the shop's own value for its " + what.word() + ", in splices.json: none is published"
+                                : "a diameter within the table of its " + what.word());
                 return false;
             }
         }

@@ -15,6 +15,7 @@ import bitterend.measure.FineLength;
  * three-strand-eye length 250 mm tucks 5 tapered
  * swaged fork-12
  * swaged bore 45 mm
+ * short-splice to M24
  * sealed
  * </pre>
  *
@@ -41,9 +42,10 @@ public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Opti
      * @param tucks tucks wanted; 0 for as many as the termination asks for
      * @param tapered whether the tucks are tapered away instead of left projecting
      * @param acceptedBy who accepted a throat angle that is too wide; empty when nobody did
+     * @param joinedTo id of the rope a join takes this end to; empty for the same rope
      */
-    public record Options(int tucks, boolean tapered, String acceptedBy) {
-        public static final Options NONE = new Options(0, false, "");
+    public record Options(int tucks, boolean tapered, String acceptedBy, String joinedTo) {
+        public static final Options NONE = new Options(0, false, "", "");
 
         public Options {
             if (tucks < 0) {

@@ -18,7 +18,8 @@ final class EndWords {
                 + eye(end.eye(), units)
                 + fitting(end.fitting(), units)
                 + (options.tucks() > 0 ? " tucks " + options.tucks() : "")
-                + (options.tapered() ? " tapered" : "");
+                + (options.tapered() ? " tapered" : "")
+                + (options.joinedTo().isEmpty() ? "" : " to " + options.joinedTo());
     }
 
     private static String eye(EyeSpec eye, Units units) {

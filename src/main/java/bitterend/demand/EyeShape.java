@@ -28,6 +28,12 @@ record EyeShape(
     static final EyeShape NONE = new EyeShape(
             FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, Diameter.NONE, true, FineLength.ZERO);
 
+    /** A grommet: the rope round it follows from its finished length, and it bears on no throat. */
+    static EyeShape ring(FineLength round) {
+        return new EyeShape(
+                round, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, Diameter.NONE, true, FineLength.ZERO);
+    }
+
     /** Inside length on a pin of a measurement; the eye must reach round it. */
     FineLength on(Diameter measured, Diameter rope) {
         return firm ? used : EyeFormula.insideLength(round, measured, rope);

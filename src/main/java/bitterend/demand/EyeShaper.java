@@ -54,34 +54,30 @@ final class EyeShaper {
             return Optional.empty();
         }
         FineLength round = EyeFormula.round(inside, Diameter.NONE, rope);
-        return working(round, inside, inside, pin, rope, end, problems);
+        return working(new Rest(round, inside, inside, across(inside)), pin, rope, end, problems);
     }
 
     private Optional<EyeShape> round(EyeSpec.RoundEye eye, Diameter rope, String end, Problems problems) {
         FineLength round = EyeFormula.choked(new Diameter(eye.across().units()), rope);
         FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
-        return working(round, flat, eye.across(), eye.pin(), rope, end, problems);
+        return working(new Rest(round, flat, eye.across(), eye.across()), eye.pin(), rope, end, problems);
     }
 
+    /** A soft eye at rest: rope round it, inside length laid flat and as it lies, inside diameter as a circle. */
+    private record Rest(FineLength round, FineLength flat, FineLength lying, FineLength across) {}
+
     /** The rope round the eye is held; on its pin the eye is shorter than at rest. */
-    private Optional<EyeShape> working(
-            FineLength round,
-            FineLength flat,
-            FineLength atRest,
-            Diameter pin,
-            Diameter rope,
-            String end,
-            Problems problems) {
-        if (!EyeFormula.reachesRound(round, pin, rope)) {
+    private Optional<EyeShape> working(Rest rest, Diameter pin, Diameter rope, String end, Problems problems) {
+        if (!EyeFormula.reachesRound(rest.round(), pin, rope)) {
             problems.error(
                     end,
-                    "an eye with " + length(round) + " of rope round it",
+                    "an eye with " + length(rest.round()) + " of rope round it",
                     "an eye that closes on its pin: more than " + length(EyeFormula.choked(pin, rope))
                             + " of rope to go round " + DiameterText.print(pin, units));
             return Optional.empty();
         }
-        FineLength used = pin.equals(Diameter.NONE) ? atRest : EyeFormula.insideLength(round, pin, rope);
-        return Optional.of(new EyeShape(round, flat, used, across(flat), pin, false, FineLength.ZERO));
+        FineLength used = pin.equals(Diameter.NONE) ? rest.lying() : EyeFormula.insideLength(rest.round(), pin, rope);
+        return Optional.of(new EyeShape(rest.round(), rest.flat(), used, rest.across(), pin, false, FineLength.ZERO));
     }
 
     private Optional<EyeShape> ratio(EyeSpec.PinRatio eye, Diameter rope, String end, Problems problems) {

@@ -10,9 +10,8 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
-import java.util.List;
 
-/** Whether a leg can be made at all, and what to watch when it can. */
+/** Whether a leg can be made at all: its ends suit its use, its eyes open, its clear rope is long enough. */
 final class Feasibility {
     /** 29 CFR 1926.251(d): at most 60 degrees in slings. */
     static final ThroatAngle WIDEST = ThroatAngle.ofDegrees(60);
@@ -33,12 +32,23 @@ final class Feasibility {
     /** Tells every reason against a leg and every warning about it. */
     void check(Leg leg, Assembly assembly, Problems problems) {
         Assembly.Use use = assembly.terms().use();
+        checkRing(leg, problems);
         leg.ends().forEach(end -> checkUse(end, use, problems));
         leg.ends().forEach(end -> checkAngle(end, use, problems));
         if (reachesRoundMeasuringPins(leg, problems)) {
             checkClearRope(leg, use, problems);
         }
-        checkBatch(leg, assembly, problems);
+    }
+
+    /** A grommet has no ends: it stands in end A, and end B is left plain. */
+    private static void checkRing(Leg leg, Problems problems) {
+        MadeEnd other = leg.ends().get(1);
+        boolean ringA = leg.ends().get(0).termination().kind() == Termination.Kind.GROMMET;
+        if (other.termination().kind() == Termination.Kind.GROMMET) {
+            problems.error(other.name(), other.termination().id(), "a grommet in end a, and end b left blank");
+        } else if (ringA && !other.termination().allowances().isEmpty()) {
+            problems.error(other.name(), other.termination().id(), "nothing: a grommet has no other end");
+        }
     }
 
     private static void checkUse(MadeEnd end, Assembly.Use use, Problems problems) {
@@ -134,21 +144,5 @@ final class Feasibility {
                     "a slip knot " + LengthText.print(knot, units)
                             + " from the throat; here it must sit closer: mind the core");
         }
-    }
-
-    private static void checkBatch(Leg leg, Assembly assembly, Problems problems) {
-        int pieces = assembly.ordered().quantity() * assembly.ordered().legs();
-        if (pieces < 2) {
-            return;
-        }
-        List<Termination> unverified = leg.ends().stream()
-                .map(MadeEnd::termination)
-                .filter(row -> !row.isVerified())
-                .distinct()
-                .toList();
-        unverified.forEach(row -> problems.warning(
-                "quantity",
-                pieces + " pieces with " + row.id() + ", an unverified termination",
-                "splice and measure one before cutting the other " + (pieces - 1)));
     }
 }

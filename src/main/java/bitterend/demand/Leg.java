@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.Termination.What;
@@ -9,6 +10,7 @@ import bitterend.demand.Derivation.Line;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +21,12 @@ import java.util.List;
  * @param rope the rope
  * @param make the leg as ordered
  * @param ends both ends, end A first
+ * @param counters how the counter measures the rope; at most one
  */
-record Leg(Rope rope, Make make, List<MadeEnd> ends) {
+record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters) {
     Leg {
         ends = List.copyOf(ends);
+        counters = List.copyOf(counters);
     }
 
     StandingPart standingPart(Units units) {
@@ -35,6 +39,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends) {
         ends.forEach(end -> addEnd(lines, end, units));
         addOrdered(lines, "spare", make.extras().spare());
         addOrdered(lines, "sample for the break test", sample);
+        counters.forEach(counter -> addCounter(lines, counter));
         FineLength sum = sum(lines);
         FineLength step = rope.cutting().toNearest();
         lines.add(new Line(
@@ -67,6 +72,32 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends) {
                         allowance.provenance()));
             }
         }
+    }
+
+    /** A long piece is cut longer by what the counter may be short. */
+    private static void addCounter(List<Line> lines, CounterRule counter) {
+        FineLength sum = sum(lines);
+        FineLength error = sum.times(counter.error());
+        if (error.isPositive() && sum.compareTo(counter.from().fine()) >= 0) {
+            lines.add(new Line(
+                    "tolerance of the cut",
+                    RatioText.percent(counter.error()) + " that the counter may be short",
+                    error,
+                    counter.provenance()));
+        }
+    }
+
+    /** The layouts of both ends, then the marks along the piece when the order asks for some. */
+    List<SpliceLayout> layouts(Units units) {
+        List<SpliceLayout> layouts = new ArrayList<>();
+        ends.stream()
+                .map(LayoutMaker::layout)
+                .filter(layout -> !layout.marks().isEmpty())
+                .forEach(layouts::add);
+        if (!make.asked().marks().isEmpty()) {
+            layouts.add(new MarksAlong(this, units).layout());
+        }
+        return layouts;
     }
 
     private static void addOrdered(List<Line> lines, String label, Length amount) {

@@ -1,12 +1,16 @@
 package bitterend.demand;
 
+import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
+import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -30,10 +34,40 @@ final class LegNotes {
                         end.termination().kind() == Kind.EYE && !end.eye().firm())
                 .map(this::angle)
                 .forEach(notes::add);
+        leg.counters().stream()
+                .filter(counter -> !counter.factor().equals(Ratio.ONE))
+                .map(counter -> counter(counter, leg))
+                .forEach(notes::add);
+        addTolerances(leg, notes);
         splices.findPreparation(leg.rope())
                 .map(preparation -> "before the cut: " + preparation.words(leg.rope(), units) + source(preparation))
                 .ifPresent(notes::add);
         return notes;
+    }
+
+    /** The reading at which the true length is reached, rounded up to a millimetre. */
+    private String counter(CounterRule counter, Leg leg) {
+        FineLength cut = Leg.sum(leg.lines(Length.ZERO, units));
+        FineLength reading = cut.times(counter.factor().inverse()).roundedUp().fine();
+        return "the counter reads " + LengthText.print(reading, units) + " at " + LengthText.print(cut, units)
+                + ": true length is " + RatioText.exact(counter.factor()) + " x its reading";
+    }
+
+    private void addTolerances(Leg leg, List<String> notes) {
+        Assembly.Asked asked = leg.make().asked();
+        FineLength finished = leg.make().finished().fine();
+        addTolerance("finished length", asked.finished(), finished, notes);
+        leg.ends().stream()
+                .filter(MadeEnd::hasEye)
+                .forEach(end -> addTolerance(
+                        end.name() + ": eye", asked.eye(), end.eye().flat(), notes));
+        addTolerance("longest to shortest of the set", asked.set(), finished, notes);
+    }
+
+    private void addTolerance(String what, Tolerance tolerance, FineLength of, List<String> notes) {
+        if (tolerance.isStated()) {
+            notes.add(what + ": within " + LengthText.print(tolerance.of(of), units));
+        }
     }
 
     private String angle(MadeEnd end) {

@@ -1,11 +1,15 @@
 package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Part;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardsticks;
 import bitterend.measure.FineLength;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * One end worked out on one rope.
@@ -48,6 +52,24 @@ record MadeEnd(
         return hasEye() ? yardsticks.rope().asLength().plus(eye.crown()) : FineLength.ZERO;
     }
 
+    /** Parts of the row, and the thimble or fitting that the order names. */
+    private List<EndWork.Picked> picked(Termination.Work work) {
+        List<EndWork.Picked> picked = new ArrayList<>();
+        if (spec.eye() instanceof EyeSpec.OnThimble lined) {
+            picked.add(new EndWork.Picked("thimble " + lined.thimble(), 1));
+        }
+        if (!spec.fitting().id().isEmpty()) {
+            picked.add(new EndWork.Picked("fitting " + spec.fitting().id(), 1));
+        }
+        for (Part part : work.parts()) {
+            int count = part.count().of(yardsticks.rope());
+            if (count > 0) {
+                picked.add(new EndWork.Picked(part.item(), count));
+            }
+        }
+        return picked;
+    }
+
     /** What it asks of the splicer. */
     EndWork work() {
         Termination.Work work = termination.work();
@@ -57,11 +79,7 @@ record MadeEnd(
                 termination.name(),
                 work.minutes(),
                 work.strength(),
-                work.parts().stream()
-                        .map(part ->
-                                new EndWork.Picked(part.item(), part.count().of(yardsticks.rope())))
-                        .filter(picked -> picked.count() > 0)
-                        .toList(),
+                picked(work),
                 work.caution());
     }
 }

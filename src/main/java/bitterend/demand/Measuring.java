@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.measure.Diameter;
+import bitterend.measure.FineLength;
 import bitterend.measure.Ratio;
 
 /**
@@ -10,8 +11,10 @@ import bitterend.measure.Ratio;
  * @param pin the pins it is measured on, for {@link Between#ON_PINS}; otherwise {@link Diameter#NONE}
  * @param extension how much longer the rope is under the tension it is measured at; zero when slack; not negative
  * @param shrinkage how much the rope shrinks on first wetting, when the finished length is wanted after it; from 0, below 1
+ * @param bedding how much longer the rope stays after its first loads, when the finished length is wanted after them; not
+ *     negative
  */
-public record Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage) {
+public record Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage, Ratio bedding) {
     /** Bearing point to bearing point, slack and dry. */
     public static final Measuring USUAL = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
 
@@ -19,9 +22,25 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
         if ((between == Between.ON_PINS) == pin.equals(Diameter.NONE)) {
             throw new IllegalArgumentException(between + " with pin " + pin);
         }
-        if (extension.isNegative() || shrinkage.isNegative() || shrinkage.compareTo(Ratio.ONE) >= 0) {
-            throw new IllegalArgumentException("extension " + extension + ", shrinkage " + shrinkage);
+        if (extension.isNegative()
+                || bedding.isNegative()
+                || shrinkage.isNegative()
+                || shrinkage.compareTo(Ratio.ONE) >= 0) {
+            throw new IllegalArgumentException(
+                    "extension " + extension + ", shrinkage " + shrinkage + ", bedding " + bedding);
         }
+    }
+
+    /** Measured before bedding in, or on rope that does not bed in. */
+    public Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage) {
+        this(between, pin, extension, shrinkage, Ratio.ZERO);
+    }
+
+    /** A length as it is stated, on slack rope, dry and not yet bedded in; each step rounded up to 0.0001 mm. */
+    FineLength slack(FineLength stated) {
+        return stated.times(Ratio.ONE.plus(extension).inverse())
+                .times(Ratio.ONE.minus(shrinkage).inverse())
+                .times(Ratio.ONE.plus(bedding).inverse());
     }
 
     /** The points a finished length runs between. */

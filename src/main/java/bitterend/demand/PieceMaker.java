@@ -17,12 +17,16 @@ final class PieceMaker {
                 + EndWords.of(assembly.make().endB(), units);
     }
 
-    /** {@code ORDER/LINE.n}, and {@code ORDER/LINE.n-leg} for each leg of several. */
-    static List<String> ids(Assembly.Ordered ordered) {
+    /** {@code ORDER/LINE.n}, with {@code -part} for a part of a product and {@code -leg} for each leg of several. */
+    static List<String> ids(Assembly assembly) {
+        Assembly.Ordered ordered = assembly.ordered();
+        String part = assembly.membership().part();
         List<String> ids = new ArrayList<>();
         for (int n = 1; n <= ordered.quantity(); n++) {
             for (int leg = 1; leg <= ordered.legs(); leg++) {
-                ids.add(assemblyId(ordered, n) + (ordered.legs() == 1 ? "" : "-" + leg));
+                ids.add(assemblyId(ordered, n)
+                        + (part.isEmpty() ? "" : "-" + part)
+                        + (ordered.legs() == 1 ? "" : "-" + leg));
             }
         }
         return ids;
@@ -37,7 +41,7 @@ final class PieceMaker {
                     .add(choice));
         }
         Assembly.Ordered ordered = assembly.ordered();
-        List<String> ids = ids(ordered);
+        List<String> ids = ids(assembly);
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < ids.size(); i++) {
             String id = ids.get(i);

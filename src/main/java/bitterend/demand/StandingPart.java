@@ -51,7 +51,8 @@ final class StandingPart {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("finished length", asMeasured(), finished.fine(), Provenance.ORDER));
         FineLength slack = unstretched(finished, lines);
-        beforeWetting(slack, lines);
+        FineLength dry = beforeWetting(slack, lines);
+        beforeBedding(dry, lines);
         if (measuring.between() == Measuring.Between.OUTSIDE) {
             ends.forEach(end -> subtract(
                     lines,
@@ -77,15 +78,28 @@ final class StandingPart {
         return slack;
     }
 
-    private void beforeWetting(FineLength slack, List<Line> lines) {
+    private void beforeBedding(FineLength dry, List<Line> lines) {
+        Ratio bedding = measuring.bedding();
+        if (bedding.isPositive()) {
+            lines.add(new Line(
+                    "before bedding in",
+                    "divided by 1 + " + RatioText.percent(bedding) + ", what its first loads stretch it for good",
+                    dry.times(Ratio.ONE.plus(bedding).inverse()).minus(dry),
+                    Provenance.ORDER));
+        }
+    }
+
+    private FineLength beforeWetting(FineLength slack, List<Line> lines) {
         Ratio shrinkage = measuring.shrinkage();
+        FineLength dry = slack.times(Ratio.ONE.minus(shrinkage).inverse());
         if (shrinkage.isPositive()) {
             lines.add(new Line(
                     "before wetting",
                     "divided by 1 - " + RatioText.percent(shrinkage) + ", the shrinkage on first wetting",
-                    slack.times(Ratio.ONE.minus(shrinkage).inverse()).minus(slack),
+                    dry.minus(slack),
                     Provenance.ORDER));
         }
+        return dry;
     }
 
     private String asMeasured() {

@@ -67,6 +67,11 @@ final class BookRow {
     /** An allowance: a sum in {@code is}, a table in {@code byDiameter}, or both added up. */
     static Allowance allowance(JsonObject row, Provenance usual) {
         row.allowOnly("is", "byDiameter", "source", "grade", "verified");
+        return sum(row, usual);
+    }
+
+    /** The same for an object that has other members too. */
+    static Allowance sum(JsonObject row, Provenance usual) {
         Fields fields = row.fields();
         List<Term> terms = new ArrayList<>(fields.optional("is", AllowanceText::parse, List.of()));
         List<Term.Step> steps = new ArrayList<>();
@@ -81,7 +86,7 @@ final class BookRow {
                     .map(term -> new Term.Step(limit(step), term))
                     .forEach(steps::add);
         }
-        if (!steps.isEmpty()) {
+        if (row.has("byDiameter")) {
             terms.add(new Term.ByDiameter(steps));
         }
         if (!row.has("is") && !row.has("byDiameter")) {
@@ -122,5 +127,21 @@ final class BookRow {
     static Parsed<Ratio> positive(String text) {
         return RatioText.parse(text)
                 .then(ratio -> ratio.isNegative() ? Parsed.refused("a number that is not negative") : Parsed.of(ratio));
+    }
+
+    /** A part of at most a tenth. */
+    static Parsed<Ratio> smallPart(String text) {
+        return positive(text)
+                .then(part -> part.compareTo(new Ratio(1, 10)) > 0
+                        ? Parsed.refused("a part from 0 to 10 %")
+                        : Parsed.of(part));
+    }
+
+    /** A factor within a tenth of one. */
+    static Parsed<Ratio> nearOne(String text) {
+        return positive(text)
+                .then(factor -> factor.compareTo(new Ratio(9, 10)) < 0 || factor.compareTo(new Ratio(11, 10)) > 0
+                        ? Parsed.refused("a factor from 0.9 to 1.1")
+                        : Parsed.of(factor));
     }
 }

@@ -25,12 +25,13 @@ import java.util.regex.Pattern;
  * length 300 mm | perimeter 600 mm | diameter 200 mm | ratio 5 | thimble T12     the eye
  * pin 150 mm                                                                     what the eye works on
  * fork-12 | bore 45 mm                                                           the fitting, behind the termination
+ * to M24                                                                         the rope a join goes to
  * tucks 5 | tapered | accepted Jansen                                            options
  * </pre>
  */
 final class EndText {
-    private static final Pattern KEY =
-            Pattern.compile("(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tucks|tapered|accepted)(?= |$)");
+    private static final Pattern KEY = Pattern.compile(
+            "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tucks|tapered|to|accepted)(?= |$)");
     private static final Pattern PART_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._#+/()-]{0,39}");
     private static final List<String> EYES = List.of("length", "perimeter", "diameter", "ratio", "thimble");
     private static final Set<String> LAST = Set.of("accepted");
@@ -130,7 +131,9 @@ final class EndText {
                 : Parsed.of(0);
         Parsed<String> accepted =
                 words.containsKey("accepted") ? value("accepted", words).then(Readings::text) : Parsed.of("");
-        return tucks.then(count -> accepted.map(name -> new Options(count, words.containsKey("tapered"), name)));
+        Parsed<String> joined = words.containsKey("to") ? value("to", words).then(Readings::id) : Parsed.of("");
+        return tucks.then(count -> accepted.then(
+                name -> joined.map(rope -> new Options(count, words.containsKey("tapered"), name, rope))));
     }
 
     private static Parsed<String> value(String word, Map<String, String> words) {

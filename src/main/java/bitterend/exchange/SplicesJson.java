@@ -1,7 +1,9 @@
 package bitterend.exchange;
 
+import bitterend.catalogue.BenchRules;
 import bitterend.catalogue.ClearRope;
 import bitterend.catalogue.Construction;
+import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.DiameterLimit;
 import bitterend.catalogue.Fid;
 import bitterend.catalogue.FidTable;
@@ -17,7 +19,10 @@ import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
+import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.Mass;
+import bitterend.measure.MassText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import java.io.IOException;
@@ -44,8 +49,15 @@ public final class SplicesJson {
     private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
     private static final FidTable NO_FIDS =
             new FidTable(List.of(), Ratio.ZERO, List.of(new ShortSection(DiameterLimit.ANY, Ratio.ZERO)), UNSTATED);
-    private static final SpliceBook EMPTY =
-            new SpliceBook(NO_FIDS, Map.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    private static final SpliceBook EMPTY = new SpliceBook(
+            NO_FIDS,
+            Map.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            new BenchRules(List.of(), new Mass(0)),
+            List.of(),
+            List.of());
 
     private final Findings findings;
 
@@ -75,7 +87,16 @@ public final class SplicesJson {
     }
 
     private SpliceBook book(JsonObject root, SpliceBook base, Provenance usual) {
-        root.allowOnly("format", "fids", "layTurns", "beforeTheCut", "clearRope", "terminations", "note");
+        root.allowOnly(
+                "format",
+                "fids",
+                "layTurns",
+                "beforeTheCut",
+                "clearRope",
+                "counters",
+                "handlingLimit",
+                "terminations",
+                "note");
         Map<Construction, Ratio> layTurns = new EnumMap<>(Construction.class);
         layTurns.putAll(base.layTurns());
         root.objects("layTurns").forEach(row -> layTurns.putAll(layTurn(row)));
@@ -86,6 +107,7 @@ public final class SplicesJson {
                 firstOurs(
                         root.objects("beforeTheCut").stream().map(row -> preparation(row, usual)), base.preparations()),
                 firstOurs(root.objects("clearRope").stream().map(row -> clearRope(row, usual)), base.clearRope()),
+                bench(root, base.bench(), usual),
                 base.thimbles(),
                 base.fittings());
     }
@@ -190,6 +212,24 @@ public final class SplicesJson {
                 BookRow.suits(row, Suits.ANY),
                 row.fields().optional("lifting", Readings::yesOrNo, false),
                 BookRow.allowance(row.object("length"), usual));
+    }
+
+    private static BenchRules bench(JsonObject root, BenchRules base, Provenance usual) {
+        return new BenchRules(
+                firstOurs(root.objects("counters").stream().map(row -> counter(row, usual)), base.counters()),
+                root.fields().optional("handlingLimit", MassText::parse, base.handlingLimit()));
+    }
+
+    private static CounterRule counter(JsonObject row, Provenance usual) {
+        row.allowOnly("constructions", "fibres", "ropes", "error", "from", "factor", "source", "grade", "verified");
+        Fields fields = row.fields();
+        return new CounterRule(
+                BookRow.suits(row, Suits.ANY),
+                row.texts("ropes"),
+                fields.optional("error", BookRow::smallPart, Ratio.ZERO),
+                fields.optional("from", Readings::allowance, Length.ZERO),
+                fields.optional("factor", BookRow::nearOne, Ratio.ONE),
+                BookRow.provenance(fields, usual));
     }
 
     private static Parsed<FineLength> length(String text) {

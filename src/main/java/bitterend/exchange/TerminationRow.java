@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Grade;
+import bitterend.catalogue.LayoutMark;
 import bitterend.catalogue.Part;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Suits;
@@ -12,8 +13,10 @@ import bitterend.catalogue.Termination.Work;
 import bitterend.catalogue.Tucking;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads one termination; what a shop's row leaves out stays as in the row it stands on. */
 final class TerminationRow {
@@ -21,6 +24,7 @@ final class TerminationRow {
     private static final Map<String, What> MEMBERS = Map.of(
             "tail", What.TAIL,
             "takeUp", What.TAKE_UP,
+            "takeUpSpread", What.TAKE_UP_SPREAD,
             "trim", What.TRIM,
             "room", What.ROOM,
             "slipKnot", What.SLIP_KNOT);
@@ -50,7 +54,17 @@ final class TerminationRow {
         String id = fields.require("id", EndText::partId, "?");
         String name = fields.require("name", Readings::text, id);
         return on(new Termination(
-                id, "", name, kind, Suits.ANY, Tucking.NONE, Map.of(), new Work(0, "", List.of(), "", ""), usual));
+                id,
+                "",
+                name,
+                kind,
+                Suits.ANY,
+                Tucking.NONE,
+                Map.of(),
+                List.of(),
+                List.of(),
+                new Work(0, "", List.of(), "", ""),
+                usual));
     }
 
     /** A row that changes another of the same id. */
@@ -67,6 +81,8 @@ final class TerminationRow {
                 "allowances",
                 "minutes",
                 "strength",
+                "layout",
+                "counts",
                 "parts",
                 "notForLifting",
                 "caution",
@@ -82,6 +98,8 @@ final class TerminationRow {
                 BookRow.suits(row, base.suits()),
                 row.has("tucks") ? tucking(row.object("tucks")) : base.tucking(),
                 allowances(row.object("allowances"), base.allowances()),
+                row.has("layout") ? marks() : base.marks(),
+                row.has("counts") ? row.texts("counts") : base.counts(),
                 work(base.work()),
                 BookRow.provenance(fields, base.provenance()));
     }
@@ -96,6 +114,25 @@ final class TerminationRow {
             }
         });
         return allowances;
+    }
+
+    private List<LayoutMark> marks() {
+        Set<String> known = new HashSet<>(Set.of(LayoutMark.CUT_END));
+        List<LayoutMark> marks = new ArrayList<>();
+        for (JsonObject mark : row.objects("layout")) {
+            mark.allowOnly("mark", "on", "from", "is", "byDiameter");
+            String name = mark.fields().require("mark", Readings::text, "?");
+            String from = mark.fields().optional("from", Readings::text, LayoutMark.CUT_END);
+            if (!known.contains(from)) {
+                mark.fields().error("from", "a mark set before this one, or " + LayoutMark.CUT_END);
+            }
+            if (!known.add(name)) {
+                mark.fields().error("mark", "a name that no other mark of the row has");
+            }
+            String on = mark.fields().optional("on", Readings::text, "rope");
+            marks.add(new LayoutMark(name, on, from, BookRow.sum(mark, usual)));
+        }
+        return marks;
     }
 
     private Tucking tucking(JsonObject tucks) {

@@ -47,14 +47,7 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("fittings")) {
             fitting(row, ids).ifPresent(fittings::add);
         }
-        return new SpliceBook(
-                book.fids(),
-                book.layTurns(),
-                book.terminations(),
-                book.preparations(),
-                book.clearRope(),
-                thimbles,
-                fittings);
+        return book.withHardware(thimbles, fittings);
     }
 
     private static Optional<Thimble> thimble(JsonObject row, Set<String> ids) {

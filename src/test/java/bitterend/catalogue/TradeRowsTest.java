@@ -82,6 +82,17 @@ final class TradeRowsTest {
         "clip-eye, TAIL, 1 1/4 in, 37 in",
         "clip-eye, TAIL, 1 1/2 in, 48 in",
         "clip-eye, TAIL, 2 in, 71 in",
+        // Merry p. 56: fid and short section, 26 to 29 D
+        "end-for-end-join, TAIL, 12 mm, 346.5 mm",
+        "end-for-end-join, TAIL, 1 in, 26.25 in",
+        // Toss p. 226: 20 ft from each end per inch of diameter; 1/4: 5 ft, 1/2: 10 ft, 1: 20 ft
+        "wire-long-splice, TAIL, 1/4 in, 5 ft",
+        "wire-long-splice, TAIL, 1/2 in, 10 ft",
+        "wire-long-splice, TAIL, 1 in, 20 ft",
+        // 8 CCR 5045(b): circumference at least 96 D
+        "wire-grommet, ROOM, 10 mm, 960 mm",
+        // from memory: 40 D in both ropes
+        "double-fishermans-knot, TAKE_UP, 10 mm, 200 mm",
         // from memory
         "bowline, TAKE_UP, 10 mm, 150 mm",
         "figure-eight-loop, TAKE_UP, 10 mm, 500 mm",
@@ -96,6 +107,73 @@ final class TradeRowsTest {
     void tuckEye_takesSevenCircumferences(String id) {
         FineLength tail = allowance(id, What.TAIL, diameter("4 in circ"), 0);
         assertEquals(28 * 25.4, tail.units() / 10_000.0, 0.002);
+    }
+
+    /** Ashley 2692: 15 in from each rope per inch of circumference. */
+    @Test
+    void longSplice_takesFifteenCircumferences() {
+        FineLength tail = allowance("long-splice", What.TAIL, diameter("2 in circ"), 0);
+        assertEquals(30 * 25.4, tail.units() / 10_000.0, 0.005);
+    }
+
+    /** Merry p. 39: 16 in from each rope, 3/4 in, 4 tucks on each side; 29 CFR 1926.251(d): 6 and 8 tucks. */
+    @Test
+    void shortSplice_takesSixteenInchesFromEachRope() {
+        Tucking tucking = row("short-splice").tucking();
+        assertEquals(6, tucking.least(Fibre.SISAL));
+        assertEquals(8, tucking.least(Fibre.NYLON));
+        Yardsticks sticks = sticks(diameter("3/4 in"), 8, FineLength.ZERO);
+        assertEquals(
+                length("16 in"),
+                row("short-splice")
+                        .allowance(What.TAIL)
+                        .length(sticks)
+                        .plus(tucking.projection().length(sticks)));
+    }
+
+    /** FM 55-501: a 200 mm eye takes 800 mm, of which 628 is the eye, rope thickness left out. */
+    @Test
+    void hastyEye_takesFourTimesItsDiameterTheEyeIncluded() {
+        FineLength across = FineLength.ofMillimetres(200);
+        FineLength round = EyeFormula.choked(new Diameter(across.units()), Diameter.NONE);
+        assertEquals(628, round.units() / 10_000);
+        Yardsticks sticks = new Yardsticks(
+                diameter("12 mm"),
+                BOOK.fids().fid(diameter("12 mm")),
+                FineLength.ZERO,
+                0,
+                round,
+                across,
+                FineLength.ZERO);
+        assertEquals(
+                FineLength.ofMillimetres(800),
+                row("hasty-eye").allowance(What.TAIL).length(sticks).plus(round));
+        assertEquals("about 70 % (FM 55-501)", row("hasty-eye").work().strength());
+    }
+
+    /** No stock length for a sleeve eye is published: the shop states its own. */
+    @Test
+    void sleeveEye_waitsForTheShopsOwnValue() {
+        assertTrue(row("wire-sleeve-eye").allowance(What.TAIL).isUnknown());
+    }
+
+    /** 29 CFR 1926.251(d) and 3 x 3.83 D + 6 D: 17.5 D for 3 tucks, 21.3 D for 4, to a tenth of a diameter. */
+    @ParameterizedTest
+    @CsvSource({"3, 17.5", "4, 21.3"})
+    void threeStrandEye_inDiameters(int tucks, double diameters) {
+        assertEquals(diameters, strandTail(diameter("10 mm"), tucks).units() / 100_000.0, 0.05);
+    }
+
+    /** Take-up of a buried braid, 1 - sqrt(1 - 2 sin^2 a)/cos a: 15, 20, 25 degrees; the default is above all three. */
+    @ParameterizedTest
+    @CsvSource({"15, 3.7", "20, 6.9", "25, 11.5"})
+    void buriedBraid_takesUpLessThanTheDefault(double degrees, double percent) {
+        double a = Math.toRadians(degrees);
+        double takeUp = 1 - Math.sqrt(1 - 2 * Math.sin(a) * Math.sin(a)) / Math.cos(a);
+        assertEquals(percent, 100 * takeUp, 0.05);
+        FineLength tail = FineLength.ofMillimetres(1000);
+        Yardsticks sticks = sticks(diameter("12 mm"), 0, tail);
+        assertTrue(row("bury-eye").allowance(What.TAKE_UP).length(sticks).units() >= takeUp * tail.units());
     }
 
     /** Merry p. 28: 16 in for 4 tucks in 3/4 in; 29 CFR 1926.251(d): 6 D left under 1 in, 6 in from 1 in up. */

@@ -100,16 +100,9 @@ final class Bench {
 
     /** The same book with one row changed. */
     static SpliceBook change(SpliceBook book, String id, UnaryOperator<Termination> change) {
-        return new SpliceBook(
-                book.fids(),
-                book.layTurns(),
-                book.terminations().stream()
-                        .map(row -> row.id().equals(id) ? change.apply(row) : row)
-                        .toList(),
-                book.preparations(),
-                book.clearRope(),
-                book.thimbles(),
-                book.fittings());
+        return book.withTerminations(book.terminations().stream()
+                .map(row -> row.id().equals(id) ? change.apply(row) : row)
+                .toList());
     }
 
     static Termination copy(Termination row, Map<What, Allowance> allowances, Tucking tucking) {
@@ -121,6 +114,8 @@ final class Bench {
                 row.suits(),
                 tucking,
                 allowances,
+                row.marks(),
+                row.counts(),
                 row.work(),
                 row.provenance());
     }
@@ -131,13 +126,6 @@ final class Bench {
     }
 
     static SpliceBook withThimbles(SpliceBook book, Thimble... thimbles) {
-        return new SpliceBook(
-                book.fids(),
-                book.layTurns(),
-                book.terminations(),
-                book.preparations(),
-                book.clearRope(),
-                List.of(thimbles),
-                book.fittings());
+        return book.withHardware(List.of(thimbles), book.fittings());
     }
 }

@@ -142,7 +142,7 @@ final class FeasibilityTest {
 
     @Test
     void tucks_taperedAwayTakeTwoMoreAndNoProjection() {
-        EndSpec tapered = new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(0, true, ""));
+        EndSpec tapered = new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(0, true, "", ""));
         // 6 tucks of 46 mm, against 4 tucks of 46 mm and 72 mm
         assertEquals(Bench.fine(276), Bench.amount(derive(LAID, make(TEN_METRES, tapered, PLAIN)), "end A: tail"));
         assertEquals(Bench.fine(256), Bench.amount(derive(LAID, make(TEN_METRES, tucked(4), PLAIN)), "end A: tail"));
@@ -168,8 +168,8 @@ final class FeasibilityTest {
         Make wide = make(TEN_METRES, EndSpec.of("double-braid-eye", flatOnPin(300, 150)), PLAIN);
         assertTrue(onlyError(BRAID, wide, lifting()).found().contains("60.2 degrees"));
         assertTrue(warnings(BRAID, wide).get(0).expected().contains("the name of who accepts it"));
-        EndSpec accepted =
-                new EndSpec("double-braid-eye", flatOnPin(300, 150), FittingSpec.NONE, new Options(0, false, "Jansen"));
+        EndSpec accepted = new EndSpec(
+                "double-braid-eye", flatOnPin(300, 150), FittingSpec.NONE, new Options(0, false, "Jansen", ""));
         assertTrue(warnings(BRAID, make(TEN_METRES, accepted, PLAIN))
                 .get(0)
                 .expected()
@@ -280,7 +280,7 @@ final class FeasibilityTest {
     }
 
     private static EndSpec tucked(int tucks) {
-        return new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(tucks, false, ""));
+        return new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(tucks, false, "", ""));
     }
 
     private static Terms lifting() {

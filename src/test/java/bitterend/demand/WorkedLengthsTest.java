@@ -81,7 +81,7 @@ final class WorkedLengthsTest {
                 List.of(new Term.Multiple(new Ratio(533, 100), Yardstick.DIAMETER_A_TUCK)), Provenance.ARITHMETIC);
         SpliceBook splices = with(BUILT_IN, "three-strand-eye", What.TAIL, tail);
         EyeSpec perimeter = new EyeSpec.Perimeter(new FineLength(43 * 254_000L), Diameter.NONE);
-        EndSpec eye = new EndSpec("three-strand-eye", perimeter, FittingSpec.NONE, new Options(4, false, ""));
+        EndSpec eye = new EndSpec("three-strand-eye", perimeter, FittingSpec.NONE, new Options(4, false, "", ""));
         Measuring outside = new Measuring(Between.OUTSIDE, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
         return derive(withoutProjection(splices), rope, new Make(new Length(6096), outside, eye, eye, Extras.NONE));
     }

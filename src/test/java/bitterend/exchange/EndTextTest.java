@@ -41,10 +41,10 @@ final class EndTextTest {
     @Test
     void end_withOptions() {
         assertEquals(
-                new Options(5, true, ""),
+                new Options(5, true, "", ""),
                 end("three-strand-eye length 1 m tucks 5 tapered").options());
         assertEquals(
-                new Options(0, false, "the master, by length of service"),
+                new Options(0, false, "the master, by length of service", ""),
                 end("e length 1 m accepted the master, by length of service").options());
     }
 

@@ -1,0 +1,93 @@
+package bitterend.demand;
+
+import bitterend.catalogue.BenchRules;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.What;
+import bitterend.demand.Assembly.Asked;
+import bitterend.demand.Assembly.WantedMark;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Mass;
+import bitterend.measure.MassText;
+import bitterend.measure.Units;
+import java.util.List;
+
+/** What to watch when a leg can be made: tolerances, unverified ends in a batch, heavy pieces, marks in a splice. */
+final class Watch {
+    private final BenchRules bench;
+    private final Units units;
+
+    Watch(BenchRules bench, Units units) {
+        this.bench = bench;
+        this.units = units;
+    }
+
+    void over(Leg leg, Assembly assembly, Problems problems) {
+        batch(leg, assembly, problems);
+        tolerances(leg, problems);
+        mass(leg, problems);
+        marks(leg, problems);
+    }
+
+    private static void batch(Leg leg, Assembly assembly, Problems problems) {
+        int pieces = assembly.ordered().quantity() * assembly.ordered().legs();
+        if (pieces < 2) {
+            return;
+        }
+        List<Termination> unverified = leg.ends().stream()
+                .map(MadeEnd::termination)
+                .filter(row -> !row.isVerified())
+                .distinct()
+                .toList();
+        unverified.forEach(row -> problems.warning(
+                "quantity",
+                pieces + " pieces with " + row.id() + ", an unverified termination",
+                "splice and measure one before cutting the other " + (pieces - 1)));
+    }
+
+    /** The take-up of both ends may come out long or short together: their spreads add up. */
+    private void tolerances(Leg leg, Problems problems) {
+        Asked asked = leg.make().asked();
+        FineLength spread = leg.ends().stream()
+                .map(end -> end.length(What.TAKE_UP_SPREAD))
+                .reduce(FineLength.ZERO, FineLength::plus);
+        FineLength finished = leg.make().finished().fine();
+        tighter("tolerance", asked.finished(), finished, spread, problems);
+        tighter("set tolerance", asked.set(), finished, spread.times(2), problems);
+    }
+
+    private void tighter(String column, Tolerance tolerance, FineLength of, FineLength spread, Problems problems) {
+        if (tolerance.isStated() && tolerance.of(of).compareTo(spread) < 0) {
+            problems.warning(
+                    column,
+                    LengthText.print(tolerance.of(of), units),
+                    "no tighter than the take-up is known, " + LengthText.print(spread, units)
+                            + ": measure this splice and calibrate");
+        }
+    }
+
+    private void mass(Leg leg, Problems problems) {
+        Length cut = Leg.sum(leg.lines(leg.make().extras().sample(), units)).roundedUp();
+        Mass mass = leg.rope().mass().of(cut);
+        if (bench.handlingLimit().grams() > 0 && mass.compareTo(bench.handlingLimit()) > 0) {
+            problems.warning(
+                    "length",
+                    "a piece of " + MassText.print(mass, units),
+                    "at most " + MassText.print(bench.handlingLimit(), units)
+                            + " for one person: two hands more, or a hoist");
+        }
+    }
+
+    private void marks(Leg leg, Problems problems) {
+        if (leg.make().asked().marks().isEmpty()) {
+            return;
+        }
+        MarksAlong along = new MarksAlong(leg, units);
+        for (WantedMark mark : leg.make().asked().marks()) {
+            if (!along.isOnClearRope(mark)) {
+                problems.error("marks", mark.name(), "a place on clear rope, outside the eyes");
+            }
+        }
+    }
+}

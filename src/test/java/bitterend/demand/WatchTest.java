@@ -1,0 +1,227 @@
+package bitterend.demand;
+
+import static bitterend.demand.Bench.amount;
+import static bitterend.demand.Bench.flat;
+import static bitterend.demand.Bench.mm;
+import static bitterend.demand.Bench.model;
+import static bitterend.demand.Bench.one;
+import static bitterend.demand.Bench.rope;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.BenchRules;
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.CounterRule;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Lay;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.RopeIdentity;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Suits;
+import bitterend.demand.Assembly.Asked;
+import bitterend.demand.Assembly.Extras;
+import bitterend.demand.Assembly.Make;
+import bitterend.demand.Measuring.Between;
+import bitterend.exchange.SplicesJson;
+import bitterend.finding.Finding;
+import bitterend.measure.Diameter;
+import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
+import bitterend.measure.Mass;
+import bitterend.measure.Ratio;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Tolerances, counters, heavy pieces, joins and grommets. */
+final class WatchTest {
+    private static final SpliceBook BOOK = SplicesJson.builtIn();
+    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+    private static final Rope LAID = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(24));
+    private static final EndSpec PLAIN = EndSpec.of("plain");
+
+    /** Spread of one eye: a quarter of a fid, 63 mm at 12 mm; of two eyes 126 mm. */
+    @ParameterizedTest
+    @CsvSource({"125, 0, 1", "126, 0, 0", "0, 1, 1", "0, 2, 0"})
+    void tolerance_tighterThanTheTakeUpIsKnownWarns(long mm, int percent, int warnings) {
+        Tolerance tolerance = new Tolerance(new Length(mm), Ratio.percent(percent));
+        assertEquals(warnings, findings(asked(tolerance, Tolerance.NONE)).size());
+    }
+
+    @Test
+    void setTolerance_mustHoldBetweenTwoPieces() {
+        Tolerance tight = new Tolerance(new Length(200), Ratio.ZERO);
+        assertEquals(
+                "set tolerance", findings(asked(Tolerance.NONE, tight)).get(0).field());
+    }
+
+    @Test
+    void tolerances_standInTheNotes() {
+        Asked asked = new Asked(
+                new Tolerance(Length.ZERO, Ratio.percent(2)),
+                new Tolerance(new Length(10), Ratio.ZERO),
+                Tolerance.NONE,
+                List.of());
+        List<String> notes =
+                model(BOOK, BRAID).pieces(one(eyed(asked))).derivations().get(0).notes();
+        assertTrue(notes.contains("finished length: within 200 mm"), notes::toString);
+        assertTrue(notes.contains("end A: eye: within 10 mm"), notes::toString);
+    }
+
+    /** A long piece is cut longer by what the counter may be short: 0.5 % of 40 m is 200 mm. */
+    @Test
+    void counter_addsItsErrorToLongPiecesOnly() {
+        Rope rope = LAID;
+        SpliceBook book = withBench(new Ratio(5, 1000), Ratio.ONE);
+        assertEquals(40_200, cut(book, rope, 40_000));
+        assertEquals(19_999, cut(book, rope, 19_999));
+    }
+
+    @Test
+    void counter_thatReadsShortIsToldInTheNotes() {
+        SpliceBook book = withBench(Ratio.ZERO, new Ratio(1002, 1000));
+        Derivation derivation = model(book, LAID)
+                .pieces(one(Bench.make(new Length(20_040), PLAIN, PLAIN)))
+                .derivations()
+                .get(0);
+        assertTrue(
+                derivation.notes().get(0).startsWith("the counter reads 20000 mm at 20040 mm"),
+                derivation.notes()::toString);
+    }
+
+    @Test
+    void heavyPiece_warns() {
+        Rope heavy = new Rope(
+                "R",
+                "chain of a rope",
+                LAID.identity(),
+                new LinearMass(400_000),
+                LAID.price(),
+                LAID.cutting(),
+                LAID.worth(),
+                LAID.usualReel());
+        assertEquals(
+                List.of(),
+                model(BOOK, heavy)
+                        .pieces(one(Bench.make(new Length(62_000), PLAIN, PLAIN)))
+                        .findings());
+        Finding warning = model(BOOK, heavy)
+                .pieces(one(Bench.make(new Length(63_000), PLAIN, PLAIN)))
+                .findings()
+                .get(0);
+        assertEquals("a piece of 25.2 kg", warning.found());
+        assertTrue(!warning.isError());
+    }
+
+    @Test
+    void bedding_isDividedOut() {
+        Measuring bedded =
+                new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO, Ratio.percent(1));
+        Derivation derivation = model(BOOK, LAID)
+                .pieces(one(new Make(new Length(10_100), bedded, PLAIN, PLAIN, Extras.NONE)))
+                .derivations()
+                .get(0);
+        assertEquals(10_000, derivation.cut().mm());
+        assertEquals(Bench.fine(-100), amount(derivation, "before bedding in"));
+    }
+
+    @Test
+    void join_takesRopeFromThisPieceAndNamesTheOther() {
+        Demanded demanded = joined(Lay.RIGHT_ORDINARY, Lay.RIGHT_ORDINARY);
+        // 6 tucks of 23/12 D at each rope, and 6 D, at 24 mm
+        assertEquals(Bench.fine(276 + 144), amount(demanded.derivations().get(0), "end A: tail"));
+        assertEquals("short-splice to OTHER / plain", demanded.pieces().get(0).ends());
+    }
+
+    @Test
+    void join_ofUnlikeLaysIsRefused() {
+        Demanded demanded = joined(Lay.RIGHT_ORDINARY, Lay.LEFT_ORDINARY);
+        assertTrue(demanded.findings().get(0).expected().contains("unlike lays are never joined"));
+        assertEquals(List.of(), demanded.pieces());
+    }
+
+    /** 3 turns of (inside + pi D), and 6 pi D for the splice: 1 m of 24 mm rope, as a ring. */
+    @Test
+    void fibreGrommet_isThreeTurnsAlongItsCentreLine() {
+        Demanded demanded =
+                model(BOOK, LAID).pieces(one(Bench.make(Length.ofMetres(1), EndSpec.of("fibre-grommet"), PLAIN)));
+        assertEquals(
+                (long) Math.ceil(3 * (1000 + Math.PI * 24) + 6 * Math.PI * 24),
+                demanded.pieces().get(0).cut().mm());
+    }
+
+    /** 8 CCR 5045(b): circumference at least 96 D. */
+    @Test
+    void wireGrommet_isAtLeast96DiametersRound() {
+        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(10));
+        EndSpec ring = EndSpec.of("wire-grommet");
+        assertEquals(
+                List.of(),
+                model(BOOK, wire)
+                        .pieces(one(Bench.make(new Length(959), ring, PLAIN)))
+                        .pieces());
+        assertEquals(
+                1,
+                model(BOOK, wire)
+                        .pieces(one(Bench.make(new Length(960), ring, PLAIN)))
+                        .pieces()
+                        .size());
+        Finding other = model(BOOK, wire)
+                .pieces(one(Bench.make(Length.ofMetres(2), PLAIN, ring)))
+                .findings()
+                .get(0);
+        assertTrue(other.expected().contains("end b left blank"), other::toString);
+    }
+
+    private static Demanded joined(Lay lay, Lay otherLay) {
+        Rope rope = withLay("R", lay);
+        EndSpec.Options options = new EndSpec.Options(0, false, "", "OTHER");
+        EndSpec join = new EndSpec("short-splice", EyeSpec.NONE, EndSpec.FittingSpec.NONE, options);
+        return model(BOOK, rope, withLay("OTHER", otherLay)).pieces(one(Bench.make(Length.ofMetres(10), join, PLAIN)));
+    }
+
+    private static Rope withLay(String id, Lay lay) {
+        RopeIdentity identity =
+                new RopeIdentity(Construction.THREE_STRAND, Fibre.MANILA, "", "", mm(24), lay, "", "", "");
+        return new Rope(id, id, identity, LAID.mass(), LAID.price(), LAID.cutting(), LAID.worth(), LAID.usualReel());
+    }
+
+    private static SpliceBook withBench(Ratio error, Ratio factor) {
+        CounterRule rule =
+                new CounterRule(Suits.ANY, List.of(), error, Length.ofMetres(20), factor, Provenance.ARITHMETIC);
+        return new SpliceBook(
+                BOOK.fids(),
+                BOOK.layTurns(),
+                BOOK.terminations(),
+                BOOK.preparations(),
+                BOOK.clearRope(),
+                new BenchRules(List.of(rule), new Mass(0)),
+                List.of(),
+                List.of());
+    }
+
+    private static long cut(SpliceBook book, Rope rope, long mm) {
+        return model(book, rope)
+                .pieces(one(Bench.make(new Length(mm), PLAIN, PLAIN)))
+                .pieces()
+                .get(0)
+                .cut()
+                .mm();
+    }
+
+    private static List<Finding> findings(Asked asked) {
+        return model(BOOK, BRAID).pieces(one(eyed(asked))).findings();
+    }
+
+    private static Asked asked(Tolerance finished, Tolerance set) {
+        return new Asked(finished, Tolerance.NONE, set, List.of());
+    }
+
+    private static Make eyed(Asked asked) {
+        EndSpec eye = EndSpec.of("double-braid-eye", flat(300));
+        return new Make(Length.ofMetres(10), Measuring.USUAL, eye, eye, Extras.NONE, asked);
+    }
+}
