@@ -12,6 +12,7 @@ import java.util.Arrays;
 final class Lu {
     private static final double TINY = 1e-13;
     private static final double THRESHOLD = 0.1;
+    private static final int LOOKED = 8;
 
     private final int m;
     private int[] order = new int[0];
@@ -268,11 +269,19 @@ final class Lu {
         return -1;
     }
 
+    /** Looks at a few of the shortest columns; the pivot that fills least among entries that are not too small. */
     private static long markowitz(Active a) {
+        int shortest = Integer.MAX_VALUE;
+        for (int c = 0; c < a.m; c++) {
+            if (!a.colDone[c] && a.colLen[c] > 0) {
+                shortest = Math.min(shortest, a.colLen[c]);
+            }
+        }
         long best = -1;
         long bestFill = Long.MAX_VALUE;
-        for (int c = 0; c < a.m; c++) {
-            if (a.colDone[c] || a.colLen[c] == 0 || (long) (a.colLen[c] - 1) * (a.colLen[c] - 1) / 2 >= bestFill) {
+        int looked = 0;
+        for (int c = 0; c < a.m && looked < LOOKED; c++) {
+            if (a.colDone[c] || a.colLen[c] == 0 || (a.colLen[c] > shortest && best >= 0) || a.colLen[c] > shortest + 2) {
                 continue;
             }
             double largest = 0;
@@ -282,6 +291,7 @@ final class Lu {
             if (largest < 1e-9) {
                 continue;
             }
+            looked++;
             for (int t = 0; t < a.colLen[c]; t++) {
                 int r = a.colRow[c][t];
                 long fill = (long) (a.rowLen[r] - 1) * (a.colLen[c] - 1);

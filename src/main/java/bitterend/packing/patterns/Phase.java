@@ -5,6 +5,7 @@ final class Phase {
     /** Steps that a wave costs at least, so that waves on tiny problems end with the work. */
     private static final long COPYING = 50_000;
 
+    private static final boolean DEBUG = Boolean.getBoolean("debug");
     private final Task task;
     private final Leaving leaving;
     private final Best best;
@@ -37,6 +38,28 @@ final class Phase {
             new Dive(task, leaving, best, effort.seed() + wave, Math.min(0.5, 0.1 * wave))
                     .run(copy, new Partial(task), budget);
             master.addAll(best.plan());
+            if (leaving.mode() == Leaving.Mode.NEVER && best.complete() && !best.closed(leaving)) {
+                endgame(wave, budget);
+            }
+        }
+    }
+
+    /** Once few enough patterns are left that a better plan could be made of, they are searched to the end. */
+    private void endgame(int wave, Budget budget) {
+        if (wave != 0 && wave != 3 && wave % 10 != 9) {
+            return;
+        }
+        long before = best.cutoff(leaving);
+        Enumeration enumeration = new Enumeration(task, pricer, root, 2_000 << Math.min(6, wave), budget);
+        boolean few = enumeration.run(before - task.step);
+        if (DEBUG) System.err.println("wave " + wave + " enumerated " + enumeration.found().size() + " few " + few + " target " + (before - task.step) + " lb " + (root.numerator() / (double) root.scale()));
+        if (few) {
+            Selection selection = new Selection(task, best, effort.seed(), budget);
+            boolean done = selection.search(enumeration.found());
+            if (DEBUG) System.err.println("nodes " + selection.nodes() + " done " + done+" left "+budget.millisLeft());
+            if (done) {
+                best.raise(best.cutoff(leaving), leaving);
+            }
         }
     }
 

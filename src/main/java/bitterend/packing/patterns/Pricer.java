@@ -16,6 +16,8 @@ final class Pricer {
     static final long LOW = Long.MIN_VALUE / 8;
     private static final long HASTY_NODES = 3_000;
     private static final long PATIENT_NODES = 40_000;
+    private static final int EXTRA = 6;
+    private static final long EXTRA_NODES = 1_000;
     private static final int STATES = 3_000_000;
     private static final int SHARED_FROM = 3;
 
@@ -94,8 +96,33 @@ final class Pricer {
             int[] runs = new int[best.items().length];
             offers.patterns.add(
                     Pattern.of(task, search.kind.index, runs, best.items(), best.counts(), best.items().length));
+            if (search.hasty && task.kinds.length == 1) {
+                more(search, need + opening, offers);
+            }
         }
         return best.net() - opening;
+    }
+
+    /** With one kind, patterns of other items as well: fewer rounds. */
+    private void more(Search search, long floor, Offers offers) {
+        int[] left = search.bound.clone();
+        Stretch run = search.kind.runs[0];
+        for (int extra = 0; extra < EXTRA; extra++) {
+            for (int i : offers.patterns.get(offers.patterns.size() - 1).item) {
+                left[i] = 0;
+            }
+            Order order = Order.of(search.kind.load, search.price, left, run.cap);
+            Reach reach = new Reach(order, run, hull(run), search.scale);
+            Knapsack knapsack = new Knapsack(order, run, reach, search.scale, EXTRA_NODES);
+            knapsack.search(floor);
+            search.budget.spend(knapsack.nodes() + order.size);
+            if (!knapsack.found()) {
+                return;
+            }
+            int size = knapsack.items().length;
+            offers.patterns.add(Pattern.of(
+                    task, search.kind.index, new int[size], knapsack.items(), knapsack.counts(), size));
+        }
     }
 
     /** One column for a reel of several runs: runs before the last drawn one are drawn or cut off. */

@@ -249,7 +249,7 @@ final class Simplex {
     }
 
     private boolean worn() {
-        return lu.exchanges() >= 100 || lu.exchangeEntries() > 3 * lu.entries() + 4 * m;
+        return lu.exchanges() >= 100 || lu.exchangeEntries() > 2 * lu.entries() + 40 * m;
     }
 
     /** Reduced cost of a column. */
@@ -261,6 +261,17 @@ final class Simplex {
             d -= y[rows[t]] * values[t];
         }
         return d;
+    }
+
+    /** Whole prices of the rows times the coefficients of a column, which must be whole. */
+    long worth(int j, long[] price) {
+        long sum = 0;
+        int[] rows = index[j];
+        double[] values = value[j];
+        for (int t = 0; t < rows.length; t++) {
+            sum = Math.addExact(sum, Math.multiplyExact(price[rows[t]], Math.round(values[t])));
+        }
+        return sum;
     }
 
     private int entering(Budget budget) {
@@ -308,7 +319,7 @@ final class Simplex {
             }
             int q = entering(budget);
             if (q < 0) {
-                if (fresh) {
+                if (fresh || lu.exchanges() < 40) {
                     return true;
                 }
                 refresh();

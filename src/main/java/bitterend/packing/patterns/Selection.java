@@ -1,0 +1,279 @@
+package bitterend.packing.patterns;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The best plan made of given patterns, exactly: branch and bound over their linear program, with subset-row cuts and
+ * reduced cost fixing. Every node is cut off by whole numbers worked out from the duals, not by what the linear program
+ * says.
+ *
+ * <p>Sources: D. M. Ryan, B. A. Foster, "An integer programming approach to scheduling", in: Computer Scheduling of
+ * Public Transport, North-Holland 1981, 269-280 (pairs that are cut together or not); F. Vanderbeck, "Computational
+ * study of a column generation algorithm for bin packing and cutting stock problems", Mathematical Programming 86
+ * (1999) 565-594; M. Jepsen, B. Petersen, S. Spoorendonk, D. Pisinger, "Subset-row inequalities applied to the
+ * vehicle-routing problem with time windows", Operations Research 56 (2008) 497-511.
+ */
+final class Selection {
+    private static final double WHOLE = 1e-6;
+    private static final double DEAR = 100;
+    private static final int CUT_ROUNDS = 12;
+
+    private final Task task;
+    private final Best best;
+    private final Budget budget;
+    private final double unit;
+    private final long scale;
+    private final boolean counted;
+    private final Filler filler;
+    private final long[] lengths;
+    private boolean complete = true;
+    private long nodes;
+
+    Selection(Task task, Best best, long seed, Budget budget) {
+        this.task = task;
+        this.best = best;
+        this.budget = budget;
+        double largest = 1;
+        boolean limited = task.kinds.length > 1;
+        for (Kind kind : task.kinds) {
+            largest = Math.max(largest, (double) kind.dearest());
+            limited |= kind.limited;
+        }
+        unit = largest;
+        counted = limited;
+        int bits = Math.max(1, Math.getExponent(unit) + 1);
+        int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
+        scale = 1L << Math.max(0, Math.min(36, 58 - pieces) - bits);
+        filler = new Filler(task, new java.util.Random(seed));
+        lengths = Starts.lengths(task);
+    }
+
+    /** A node: its program, and the pattern of each column, nothing for the rows' own. */
+    private static final class Node {
+        final Simplex lp;
+        List<Pattern> columns;
+
+        Node(Simplex lp, List<Pattern> columns) {
+            this.lp = lp;
+            this.columns = columns;
+        }
+
+        Node copy() {
+            return new Node(lp.copy(), columns);
+        }
+
+        void addRow(double rhs, int[] at, double[] coefficients) {
+            lp.addRow(rhs, at, coefficients, DEAR);
+            columns = new ArrayList<>(columns);
+            columns.add(Pattern.NOTHING);
+            columns.add(Pattern.NOTHING);
+        }
+    }
+
+    /** True when the best plan known is proven the best of all plans made of these patterns. */
+    boolean search(List<Pattern> patterns) {
+        Node node = root(patterns);
+        if (node.lp.primal(budget) && !pruned(node)) {
+            cut(node);
+            explore(node, 0);
+        }
+        return complete && !budget.over();
+    }
+
+    long nodes() {
+        return nodes;
+    }
+
+    private Node root(List<Pattern> patterns) {
+        int m = task.items;
+        int kinds = counted ? task.kinds.length : 0;
+        double[] rhs = new double[m + 2 * kinds];
+        double[] price = new double[m + 2 * kinds];
+        Arrays.fill(price, DEAR);
+        for (int i = 0; i < m; i++) {
+            rhs[i] = task.demand[i];
+        }
+        for (int k = 0; k < kinds; k++) {
+            rhs[m + k] = -task.kinds[k].supply;
+        }
+        Node node = new Node(new Simplex(rhs, price, 7), new ArrayList<>());
+        for (int j = 0; j < node.lp.columns(); j++) {
+            node.columns.add(Pattern.NOTHING);
+        }
+        for (Pattern pattern : patterns) {
+            node.lp.addColumn(rows(pattern), coefficients(pattern), pattern.cost / unit);
+            node.columns.add(pattern);
+        }
+        return node;
+    }
+
+    private int[] rows(Pattern pattern) {
+        int size = pattern.item.length;
+        int[] rows = Arrays.copyOf(pattern.item, size + (counted ? 2 : 0));
+        if (counted) {
+            rows[size] = task.items + pattern.kind;
+            rows[size + 1] = task.items + task.kinds.length + pattern.kind;
+        }
+        return rows;
+    }
+
+    private double[] coefficients(Pattern pattern) {
+        int size = pattern.item.length;
+        double[] values = new double[size + (counted ? 2 : 0)];
+        for (int t = 0; t < size; t++) {
+            values[t] = pattern.count[t];
+        }
+        if (counted) {
+            values[size] = -1;
+            values[size + 1] = 1;
+        }
+        return values;
+    }
+
+    private long target() {
+        return best.cutoff(Leaving.NEVER) - task.step;
+    }
+
+    private void explore(Node node, int depth) {
+        nodes++;
+        if (budget.over() || best.closed(Leaving.NEVER)) {
+            complete = false;
+            return;
+        }
+        double[] x = node.lp.values();
+        if (!feasible(node, x)) {
+            // The program still leaves pieces out, though no bound shows why: too fine for floating point.
+            complete = false;
+            return;
+        }
+        if (whole(node, x)) {
+            return;
+        }
+        round(node, x);
+        if (pruned(node)) {
+            return;
+        }
+        fix(node);
+        Branch branch = new Branching(task, counted, node.columns, node.lp.values()).choose();
+        if (branch == null) {
+            complete = false;
+            return;
+        }
+        double floor = Math.floor(branch.value() + WHOLE);
+        down(node.copy(), branch, floor, depth, true);
+        down(node, branch, floor, depth, false);
+    }
+
+    private void down(Node node, Branch branch, double floor, int depth, boolean more) {
+        if (!complete) {
+            return;
+        }
+        int[] at = branch.columns();
+        double[] coefficients = new double[at.length];
+        Arrays.fill(coefficients, more ? 1 : -1);
+        node.addRow(more ? floor + 1 : -floor, at, coefficients);
+        if (solve(node)) {
+            if (depth < 6) {
+                cut(node);
+            }
+            if (!pruned(node)) {
+                explore(node, depth + 1);
+            }
+        }
+    }
+
+    /** False when the node can be cut off, or the budget ended. */
+    private boolean solve(Node node) {
+        node.lp.dual((target() + 0.01 * task.step) / unit, budget);
+        if (pruned(node)) {
+            return false;
+        }
+        if (!node.lp.primal(budget)) {
+            complete = false;
+            return false;
+        }
+        return !pruned(node);
+    }
+
+    private boolean feasible(Node node, double[] x) {
+        for (int i = 0; i < node.lp.rows(); i++) {
+            if (x[node.lp.artificial(i)] > WHOLE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean whole(Node node, double[] x) {
+        List<Pattern> plan = new ArrayList<>();
+        for (int j = 0; j < x.length; j++) {
+            double near = Math.rint(x[j]);
+            if (node.columns.get(j).empty()) {
+                continue;
+            }
+            if (Math.abs(x[j] - near) > WHOLE) {
+                return false;
+            }
+            for (int t = 0; t < near; t++) {
+                plan.add(node.columns.get(j));
+            }
+        }
+        return best.offer(plan);
+    }
+
+    private void round(Node node, double[] x) {
+        Partial plan = new Partial(task);
+        for (int j = 0; j < x.length; j++) {
+            Pattern pattern = node.columns.get(j);
+            int times = pattern.empty() ? 0 : Math.min((int) Math.floor(x[j] + WHOLE), plan.room(pattern));
+            if (times > 0) {
+                plan.cut(pattern, times);
+            }
+        }
+        filler.complete(plan, lengths, Filler.Manner.LEAST_SLACK, 0, budget);
+        best.offer(plan.reels);
+    }
+
+    /** Whether whole numbers near the duals prove that this node holds nothing below the best plan. */
+    private boolean pruned(Node node) {
+        if (node.lp.objective() * unit < target() + 1e-5 * task.step) {
+            return false;
+        }
+        return new NodeBound(task, node.lp, unit, scale).proves(node.columns, target());
+    }
+
+    /** Columns that cannot be in a better plan of this node are dropped. */
+    private void fix(Node node) {
+        double distance = (target() - node.lp.objective() * unit) / unit + 1e-6;
+        Simplex lp = node.lp;
+        List<Pattern> columns = node.columns;
+        int[] old = lp.dropColumns(j -> !columns.get(j).empty() && lp.reduced(j) > distance);
+        List<Pattern> kept = new ArrayList<>(old.length);
+        for (int j : old) {
+            kept.add(columns.get(j));
+        }
+        node.columns = kept;
+    }
+
+    private void cut(Node node) {
+        for (int round = 0; round < CUT_ROUNDS && complete; round++) {
+            if (pruned(node)) {
+                return;
+            }
+            fix(node);
+            double before = node.lp.objective();
+            List<SubsetRows.Cut> cuts = new SubsetRows(task, node.columns, node.lp.values()).violated();
+            if (cuts.isEmpty()) {
+                return;
+            }
+            for (SubsetRows.Cut cut : cuts) {
+                node.addRow(cut.rhs(), cut.columns(), cut.coefficients());
+            }
+            if (!solve(node) || (round > 3 && node.lp.objective() - before < 1e-4 * task.step / unit)) {
+                return;
+            }
+        }
+    }
+}
