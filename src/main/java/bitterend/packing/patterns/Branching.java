@@ -23,7 +23,8 @@ final class Branching {
         this.x = x;
     }
 
-    @Nullable Branch choose() {
+    @Nullable
+    Branch choose() {
         if (counted) {
             Branch kind = kind();
             if (kind != null) {

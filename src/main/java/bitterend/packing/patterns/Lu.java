@@ -281,7 +281,10 @@ final class Lu {
         long bestFill = Long.MAX_VALUE;
         int looked = 0;
         for (int c = 0; c < a.m && looked < LOOKED; c++) {
-            if (a.colDone[c] || a.colLen[c] == 0 || (a.colLen[c] > shortest && best >= 0) || a.colLen[c] > shortest + 2) {
+            if (a.colDone[c]
+                    || a.colLen[c] == 0
+                    || (a.colLen[c] > shortest && best >= 0)
+                    || a.colLen[c] > shortest + 2) {
                 continue;
             }
             double largest = 0;

@@ -397,16 +397,18 @@ final class Master {
         }
     }
 
-    /** Limits the reels used of one kind. */
-    void count(int kind, int from, int to) {
-        least[kind] = from;
-        most[kind] = to;
-        lp.rhs(task.items + kind, -to);
-        lp.rhs(task.items + task.kinds.length + kind, from);
-        lp.dual(Double.MAX_VALUE, Budget.endless());
+    /** Limits the reels used of every kind. */
+    void counts(int[] from, int[] to, Budget budget) {
+        for (int k = 0; k < from.length; k++) {
+            least[k] = from[k];
+            most[k] = to[k];
+            lp.rhs(task.items + k, -to[k]);
+            lp.rhs(task.items + from.length + k, from[k]);
+        }
+        lp.dual(Double.MAX_VALUE, budget);
     }
 
-    /** Whether kinds are counted, so that {@link #count} may be called. */
+    /** Whether kinds are counted, so that {@link #counts} may be called. */
     boolean counted() {
         return counted;
     }

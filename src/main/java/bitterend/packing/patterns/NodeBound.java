@@ -28,8 +28,8 @@ final class NodeBound {
             }
             for (int j = 0; j < columns.size(); j++) {
                 if (!columns.get(j).empty()) {
-                    long reduced = Math.subtractExact(
-                            Math.multiplyExact(columns.get(j).cost, scale), lp.worth(j, price));
+                    long reduced =
+                            Math.subtractExact(Math.multiplyExact(columns.get(j).cost, scale), lp.worth(j, price));
                     if (reduced < 0) {
                         sum = Math.addExact(sum, Math.multiplyExact(reduced, times(columns.get(j))));
                     }

@@ -5,7 +5,6 @@ final class Phase {
     /** Steps that a wave costs at least, so that waves on tiny problems end with the work. */
     private static final long COPYING = 50_000;
 
-    private static final boolean DEBUG = Boolean.getBoolean("debug");
     private final Task task;
     private final Leaving leaving;
     private final Best best;
@@ -31,13 +30,18 @@ final class Phase {
         if (hopeless) {
             return;
         }
-        int waves = effort.depth() == Effort.Depth.QUICK ? 1 : Integer.MAX_VALUE;
+        boolean quick = effort.depth() == Effort.Depth.QUICK;
+        int waves = quick ? 1 : Integer.MAX_VALUE;
         for (int wave = 0; wave < waves && !best.closed(leaving) && !budget.over(); wave++) {
             budget.spend(COPYING);
             Master copy = master.copy();
             new Dive(task, leaving, best, effort.seed() + wave, Math.min(0.5, 0.1 * wave))
                     .run(copy, new Partial(task), budget);
             master.addAll(best.plan());
+            if (wave == 0 && master.counted() && !quick && !best.closed(leaving)) {
+                Counts counts = new Counts(task, pricer, leaving, best, master, effort.seed(), budget);
+                counts.run(Integer.MAX_VALUE, task.roundUp(root.ceiling()));
+            }
             if (leaving.mode() == Leaving.Mode.NEVER && best.complete() && !best.closed(leaving)) {
                 endgame(wave, budget);
             }
@@ -49,18 +53,12 @@ final class Phase {
         if (wave != 0 && wave != 3 && wave % 10 != 9) {
             return;
         }
-        long before = best.cutoff(leaving);
-        Enumeration enumeration = new Enumeration(task, pricer, root, 2_000 << Math.min(6, wave), budget);
-        boolean few = enumeration.run(before - task.step);
-        if (DEBUG) System.err.println("wave " + wave + " enumerated " + enumeration.found().size() + " few " + few + " target " + (before - task.step) + " lb " + (root.numerator() / (double) root.scale()));
-        if (few) {
-            Selection selection = new Selection(task, best, effort.seed(), budget);
-            boolean done = selection.search(enumeration.found());
-            if (DEBUG) System.err.println("nodes " + selection.nodes() + " done " + done+" left "+budget.millisLeft());
-            if (done) {
-                best.raise(best.cutoff(leaving), leaving);
-            }
+        int[] most = new int[task.kinds.length];
+        for (Kind kind : task.kinds) {
+            most[kind.index] = kind.supply;
         }
+        Endgame endgame = new Endgame(task, pricer, best, effort.seed(), 4_000 << Math.min(5, wave));
+        best.raise(endgame.run(root, new int[most.length], most, budget), leaving);
     }
 
     Bound root() {

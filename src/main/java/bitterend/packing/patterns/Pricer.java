@@ -69,11 +69,11 @@ final class Pricer {
     Offers price(long[] price, long scale, int[] bound, long[] need, boolean hasty, Budget budget) {
         Offers offers = new Offers(task.kinds.length);
         Order[] orders = new Order[task.ropes];
-        StateList[] lists = new StateList[task.ropes];
+        Shared[] lists = new Shared[task.ropes];
         for (Kind kind : task.kinds) {
             if (orders[kind.rope] == null) {
                 orders[kind.rope] = Order.of(kind.load, price, bound, longest[kind.rope]);
-                lists[kind.rope] = shared[kind.rope] ? list(orders[kind.rope], longest[kind.rope], budget) : null;
+                lists[kind.rope] = new Shared(orders[kind.rope], longest[kind.rope], budget);
             }
             Search search = new Search(kind, orders[kind.rope], lists[kind.rope], price, scale, bound, hasty, budget);
             offers.net[kind.index] = kind.single()
@@ -84,9 +84,30 @@ final class Pricer {
         return offers;
     }
 
-    private static @Nullable StateList list(Order order, long cap, Budget budget) {
-        StateList list = new StateList(order, cap, STATES);
-        return list.build((next, load, worth) -> false, budget) ? list : null;
+    /** One list of states for all runs of a rope, made when first asked for. */
+    private static final class Shared {
+        private final Order order;
+        private final long cap;
+        private final Budget budget;
+        private @Nullable StateList list;
+        private boolean tried;
+
+        Shared(Order order, long cap, Budget budget) {
+            this.order = order;
+            this.cap = cap;
+            this.budget = budget;
+        }
+
+        /** Null when there are too many states. */
+        @Nullable
+        StateList list() {
+            if (!tried) {
+                tried = true;
+                StateList made = new StateList(order, cap, STATES);
+                list = made.build((next, load, worth) -> false, budget) ? made : null;
+            }
+            return list;
+        }
     }
 
     private long single(Search search, long need, Offers offers) {
@@ -120,8 +141,8 @@ final class Pricer {
                 return;
             }
             int size = knapsack.items().length;
-            offers.patterns.add(Pattern.of(
-                    task, search.kind.index, new int[size], knapsack.items(), knapsack.counts(), size));
+            offers.patterns.add(
+                    Pattern.of(task, search.kind.index, new int[size], knapsack.items(), knapsack.counts(), size));
         }
     }
 
@@ -143,6 +164,19 @@ final class Pricer {
         if (best > need) {
             offers.patterns.add(joined(search, bests, last));
         }
+        return best;
+    }
+
+    /** The most that every run of a kind can bring, {@link #LOW} where nothing fits. */
+    long[] bestByRun(Kind kind, long[] price, long scale, int[] bound, Budget budget, Offers offers) {
+        Order order = Order.of(kind.load, price, bound, longest[kind.rope]);
+        Search search = new Search(
+                kind, order, new Shared(order, longest[kind.rope], budget), price, scale, bound, false, budget);
+        long[] best = new long[kind.runs.length];
+        for (int r = 0; r < best.length; r++) {
+            best[r] = search.run(r, LOW).net();
+        }
+        offers.safe &= search.safe;
         return best;
     }
 
@@ -176,7 +210,7 @@ final class Pricer {
     private final class Search {
         final Kind kind;
         final Order order;
-        final @Nullable StateList list;
+        final Shared list;
         final long[] price;
         final long scale;
         final int[] bound;
@@ -187,7 +221,7 @@ final class Pricer {
         Search(
                 Kind kind,
                 Order order,
-                @Nullable StateList list,
+                Shared list,
                 long[] price,
                 long scale,
                 int[] bound,
@@ -205,7 +239,7 @@ final class Pricer {
 
         RunBest run(int r, long floor) {
             Stretch run = kind.runs[r];
-            RunBest best = list != null ? readOff(list, run, floor) : searched(run, floor);
+            RunBest best = searched(run, floor);
             return best.found() ? best : worthless(run, best);
         }
 
@@ -229,12 +263,17 @@ final class Pricer {
 
         private RunBest searched(Stretch run, long floor) {
             Reach reach = new Reach(order, run, hull(run), scale);
-            Knapsack knapsack = new Knapsack(order, run, reach, scale, hasty ? HASTY_NODES : PATIENT_NODES);
+            long nodes = hasty ? HASTY_NODES : list.tried ? 1 : PATIENT_NODES;
+            Knapsack knapsack = new Knapsack(order, run, reach, scale, nodes);
             boolean complete = knapsack.search(floor);
             budget.spend(knapsack.nodes());
             if (complete || hasty) {
                 safe &= complete;
                 return new RunBest(knapsack.best(), knapsack.items(), knapsack.counts());
+            }
+            StateList all = shared[kind.rope] ? list.list() : null;
+            if (all != null) {
+                return readOff(all, run, floor);
             }
             long best = knapsack.best();
             StateList states = new StateList(order, run.cap, STATES);

@@ -23,6 +23,7 @@ final class Selection {
     private final Task task;
     private final Best best;
     private final Budget budget;
+    private final long highest;
     private final double unit;
     private final long scale;
     private final boolean counted;
@@ -31,7 +32,9 @@ final class Selection {
     private boolean complete = true;
     private long nodes;
 
-    Selection(Task task, Best best, long seed, Budget budget) {
+    /** @param highest cost that is of interest */
+    Selection(Task task, Best best, long highest, long seed, Budget budget) {
+        this.highest = highest;
         this.task = task;
         this.best = best;
         this.budget = budget;
@@ -72,9 +75,11 @@ final class Selection {
         }
     }
 
-    /** True when the best plan known is proven the best of all plans made of these patterns. */
-    boolean search(List<Pattern> patterns) {
-        Node node = root(patterns);
+    /**
+     * True when no plan made of these patterns costs at most the highest cost of interest and less than the best known.
+     */
+    boolean search(List<Pattern> patterns, int[] least, int[] most) {
+        Node node = root(patterns, least, most);
         if (node.lp.primal(budget) && !pruned(node)) {
             cut(node);
             explore(node, 0);
@@ -86,7 +91,7 @@ final class Selection {
         return nodes;
     }
 
-    private Node root(List<Pattern> patterns) {
+    private Node root(List<Pattern> patterns, int[] least, int[] most) {
         int m = task.items;
         int kinds = counted ? task.kinds.length : 0;
         double[] rhs = new double[m + 2 * kinds];
@@ -96,7 +101,8 @@ final class Selection {
             rhs[i] = task.demand[i];
         }
         for (int k = 0; k < kinds; k++) {
-            rhs[m + k] = -task.kinds[k].supply;
+            rhs[m + k] = -most[k];
+            rhs[m + kinds + k] = least[k];
         }
         Node node = new Node(new Simplex(rhs, price, 7), new ArrayList<>());
         for (int j = 0; j < node.lp.columns(); j++) {
@@ -133,7 +139,7 @@ final class Selection {
     }
 
     private long target() {
-        return best.cutoff(Leaving.NEVER) - task.step;
+        return Math.min(highest, best.cutoff(Leaving.NEVER) - task.step);
     }
 
     private void explore(Node node, int depth) {

@@ -28,13 +28,11 @@ final class SubsetRows {
         private final double rhs;
         private final int[] columns;
         private final double[] coefficients;
-        private final double violation;
 
-        Cut(double rhs, int[] columns, double[] coefficients, double violation) {
+        Cut(double rhs, int[] columns, double[] coefficients) {
             this.rhs = rhs;
             this.columns = columns;
             this.coefficients = coefficients;
-            this.violation = violation;
         }
 
         double rhs() {
@@ -160,7 +158,8 @@ final class SubsetRows {
                 sum += counted ? 0 : x[j] * half(columns.get(j), items);
             }
         }
-        double violation = (demand + 1) / 2 - sum;
+        int needed = (demand + 1) / 2;
+        double violation = needed - sum;
         if (violation > VIOLATION) {
             candidates.add(new Candidate(items, violation));
         }
@@ -189,7 +188,7 @@ final class SubsetRows {
                 coefficients[size++] = half;
             }
         }
-        double rhs = (demand + 1) / 2;
-        return new Cut(rhs, Arrays.copyOf(at, size), Arrays.copyOf(coefficients, size), candidate.violation);
+        int rhs = (demand + 1) / 2;
+        return new Cut(rhs, Arrays.copyOf(at, size), Arrays.copyOf(coefficients, size));
     }
 }

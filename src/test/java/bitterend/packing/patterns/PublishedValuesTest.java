@@ -72,6 +72,40 @@ final class PublishedValuesTest {
     }
 
     @Test
+    void monaci_costs1350() {
+        // M. Monaci, Algorithms for packing and scheduling problems, Bologna 2002, instance 25_1; cost is the length.
+        PatternProblem problem = sizes(
+                "100 120 150",
+                "39x1 20x1 39x1 38x1 56x1 98x1 66x1 86x1 51x1 13x1 54x1 1x1 43x1 82x1 38x1 22x1 46x1 86x1 98x1 81x1"
+                        + " 77x1 92x1 56x1 7x1 58x1");
+        assertCost(1350, problem);
+    }
+
+    @Test
+    void fieldhouse_needs6_thoughTheProgramSays5() {
+        // M. Fieldhouse, "The duality gap in trim problems", SICUP Bulletin 5(4) 1990: bound 149/30.
+        assertReels(6, 30, "15x3 10x5 6x9");
+    }
+
+    @Test
+    void sixPieces_need3() {
+        // T. Gau, "Counterexamples to the IRU property", SICUP Bulletin 12(3) 1994, equivalent six-piece form.
+        assertReels(3, 60, "30x1 22x1 20x1 19x1 12x2");
+    }
+
+    @Test
+    void fivePieces_need3() {
+        // Found by search: within the demand the bound is 7/3, without it 2.
+        assertReels(3, 18, "10x1 9x1 6x2 4x1");
+    }
+
+    @Test
+    void martelloTothFamily_needs4() {
+        // S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8: the simple bound is 3.
+        assertReels(4, 100, "70x1 60x1 50x1 33x3 11x1 7x1 3x1");
+    }
+
+    @Test
     void toy_costs50() {
         assertCost(50, sizes("10 20", "12x2 8x3"));
     }

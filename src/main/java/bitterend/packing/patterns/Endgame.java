@@ -1,0 +1,63 @@
+package bitterend.packing.patterns;
+
+import java.time.Duration;
+
+/**
+ * Closes what is left between a bound and the best plan: all patterns that a plan of at most some target could use are
+ * enumerated, and the best plan of those is searched exactly. The target starts close to the bound, where few patterns
+ * are left, and is raised until it meets the best plan.
+ */
+final class Endgame {
+    private static final int FIRST = 16;
+
+    private final Task task;
+    private final Pricer pricer;
+    private final Best best;
+    private final long seed;
+    private final int most;
+
+    /** @param most patterns before giving up */
+    Endgame(Task task, Pricer pricer, Best best, long seed, int most) {
+        this.task = task;
+        this.pricer = pricer;
+        this.best = best;
+        this.seed = seed;
+        this.most = most;
+    }
+
+    /**
+     * The highest bound that could be proven for plans that use so many reels of each kind.
+     *
+     * @param bound what is proven so far, and by which prices
+     */
+    long run(Bound bound, int[] least, int[] limit, Budget budget) {
+        long proven = task.roundUp(bound.ceiling());
+        if (bound.price().length == 0 || !best.complete()) {
+            return proven;
+        }
+        long distance = Math.max(task.step, (best.cutoff(Leaving.NEVER) - proven) / FIRST);
+        while (proven < best.cutoff(Leaving.NEVER) && !budget.over()) {
+            long target = Math.min(best.cutoff(Leaving.NEVER) - task.step, proven + distance / task.step * task.step);
+            Budget part = budget.part(Long.MAX_VALUE, Duration.ofMillis(budget.millisLeft() / 2 + 1));
+            boolean done = step(bound, target, least, limit, part);
+            budget.charge(part);
+            if (!done) {
+                return proven;
+            }
+            proven = Math.min(best.cutoff(Leaving.NEVER), target + task.step);
+            distance *= 2;
+        }
+        return proven;
+    }
+
+    private boolean step(Bound bound, long target, int[] least, int[] limit, Budget budget) {
+        Enumeration enumeration = new Enumeration(task, pricer, bound, most, budget);
+        boolean few = enumeration.run(target, least);
+        if (!few) {
+            return false;
+        }
+        Selection selection = new Selection(task, best, target, seed, budget);
+        boolean done = selection.search(enumeration.found(), least, limit);
+        return done;
+    }
+}

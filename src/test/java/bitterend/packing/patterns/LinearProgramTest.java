@@ -1,0 +1,122 @@
+package bitterend.packing.patterns;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+
+/** Our simplex against a linear programming library that shares nothing with it. */
+final class LinearProgramTest {
+    @Test
+    void randomCoverings_haveTheValueOfTheReferee() {
+        for (int seed = 0; seed < 60; seed++) {
+            Random random = new Random(seed);
+            int rows = 2 + random.nextInt(25);
+            int columns = rows + random.nextInt(80);
+            assertSame(random, rows, columns, seed);
+        }
+    }
+
+    private static void assertSame(Random random, int rows, int columns, int seed) {
+        double[] rhs = new double[rows];
+        double[] dear = new double[rows];
+        for (int i = 0; i < rows; i++) {
+            rhs[i] = random.nextInt(9);
+            dear[i] = 1000;
+        }
+        Simplex simplex = new Simplex(rhs, dear, seed);
+        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        List<Expression> expressions = new ArrayList<>();
+        for (int i = 0; i < rows; i++) {
+            expressions.add(model.newExpression("row" + i).lower(rhs[i]));
+            Variable out = model.newVariable("out" + i).lower(0).weight(1000);
+            expressions.get(i).set(out, 1);
+        }
+        for (int j = 0; j < columns; j++) {
+            int[] at = random.ints(0, rows)
+                    .distinct()
+                    .limit(1 + random.nextInt(Math.min(rows, 4)))
+                    .toArray();
+            double[] values = new double[at.length];
+            double cost = 1 + random.nextInt(20);
+            Variable variable = model.newVariable("x" + j).lower(0).weight(cost);
+            for (int t = 0; t < at.length; t++) {
+                values[t] = 1 + random.nextInt(3);
+                expressions.get(at[t]).set(variable, values[t]);
+            }
+            simplex.addColumn(at, values, cost);
+        }
+        assertTrue(simplex.primal(Budget.endless()));
+        Optimisation.Result referee = model.minimise();
+        assertEquals(referee.getValue(), simplex.objective(), 1e-5 * (1 + referee.getValue()), "seed " + seed);
+        changedRightHandSide(random, simplex, model, expressions, rhs);
+    }
+
+    private static void changedRightHandSide(
+            Random random, Simplex simplex, ExpressionsBasedModel model, List<Expression> expressions, double[] rhs) {
+        for (int i = 0; i < rhs.length; i++) {
+            if (random.nextBoolean()) {
+                int changed = random.nextInt(9);
+                simplex.rhs(i, changed);
+                expressions.get(i).lower(changed);
+            }
+        }
+        simplex.dual(Double.MAX_VALUE, Budget.endless());
+        assertTrue(simplex.primal(Budget.endless()));
+        Optimisation.Result referee = model.minimise();
+        assertEquals(referee.getValue(), simplex.objective(), 1e-5 * (1 + referee.getValue()));
+    }
+
+    @Test
+    void chvatal_hasTheValue452AndAQuarter() {
+        // V. Chvatal, Linear Programming, Freeman 1983, chapter 13.
+        assertRoot(452.25, 100, "45x97 36x610 31x395 14x211");
+    }
+
+    @Test
+    void ampl_hasTheValue46AndAQuarter() {
+        // R. Fourer, D. Gay, B. Kernighan, AMPL, 2nd edition 2003, chapter 15.
+        assertRoot(46.25, 110, "20x48 45x35 50x24 55x10 75x8");
+    }
+
+    @Test
+    void fieldhouse_hasTheValue149Over30() {
+        // M. Fieldhouse, "The duality gap in trim problems", SICUP Bulletin 5(4) 1990.
+        assertRoot(149 / 30.0, 30, "15x3 10x5 6x9");
+    }
+
+    @Test
+    void rietzDempe_hasTheValue119Over5() {
+        // J. Rietz, S. Dempe, "Large gaps in one-dimensional cutting stock problems", Discrete Applied Mathematics 156
+        // (2008) 1929-1935.
+        assertRoot(
+                119 / 5.0,
+                1500,
+                "1214x2 1210x2 1208x2 910x2 906x2 904x2 774x2 770x2 768x2 504x2 503x3 500x5 498x3 494x2 368x1 366x3"
+                        + " 365x3 364x1 363x3 362x1 300x5 298x3 297x3 296x1 295x3 294x1 148x1 146x3 145x3 144x1 143x3"
+                        + " 142x1");
+    }
+
+    private static void assertRoot(double expected, long capacity, String pieces) {
+        List<Long> lengths = new ArrayList<>();
+        List<Integer> demands = new ArrayList<>();
+        for (String piece : pieces.split(" ")) {
+            lengths.add(Long.parseLong(piece.split("x")[0]));
+            demands.add(Integer.parseInt(piece.split("x")[1]));
+        }
+        Task task = new Normaliser(PatternProblem.oneLength(capacity, lengths, demands)).task();
+        Master master = new Master(task, new Pricer(task), Leaving.NEVER, List.of(), 1);
+        master.solve(Long.MAX_VALUE / 4, Integer.MAX_VALUE, false, Budget.endless());
+        assertTrue(master.converged());
+        assertEquals(expected, master.value(), 1e-6);
+        double proven = master.bound().numerator() / (double) master.bound().scale();
+        assertEquals(expected, proven, 1e-6);
+    }
+}
