@@ -61,6 +61,15 @@ public record SpliceBook(
                 .findFirst());
     }
 
+    /** Every id and family that an order may use. */
+    public List<String> names() {
+        return terminations.stream()
+                .flatMap(row -> Stream.of(row.id(), row.family()))
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
+    }
+
     public Optional<Thimble> findThimble(String id) {
         return thimbles.stream().filter(thimble -> thimble.id().equals(id)).findFirst();
     }

@@ -3,8 +3,10 @@ package bitterend.cli;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.ShopReading;
+import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Parameters;
 
@@ -22,7 +24,9 @@ final class ShopArgument {
         ShopReading reading = read();
         String summary = FindingsPage.summary(reading.findings());
         if (reading.shop().isEmpty()) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(reading.findings()));
+            List<Finding> errors =
+                    reading.findings().stream().filter(Finding::isError).toList();
+            terminal.err().print(new FindingsPage(terminal.ink()).text(errors));
             terminal.err().println(summary + ": nothing was planned or written.");
         } else if (!reading.findings().isEmpty()) {
             terminal.err().println(summary + "; to read all of them: bitterend check " + folder);

@@ -9,6 +9,7 @@ import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardsticks;
+import bitterend.finding.Nearest;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.Units;
@@ -32,7 +33,10 @@ final class EndMaker {
     Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, FineLength slack, Problems problems) {
         Optional<Termination> found = splices.findTermination(spec.termination(), rope);
         if (found.isEmpty()) {
-            problems.error(end, spec.termination(), "the id of a termination in splices.json");
+            problems.error(
+                    end,
+                    spec.termination(),
+                    "the id of a termination" + Nearest.hint(spec.termination(), splices.names()));
             return Optional.empty();
         }
         Termination termination = found.get();

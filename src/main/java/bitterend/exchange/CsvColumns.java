@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.Nearest;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +27,12 @@ record CsvColumns(List<String> required, List<String> optional) {
         for (String cell : header) {
             String name = Readings.plain(cell);
             if (!required.contains(name) && !optional.contains(name)) {
-                findings.add(Finding.error(file, "row 1", cell, cell, "a column of this file: " + all()));
+                findings.add(Finding.error(
+                        file,
+                        "row 1",
+                        cell,
+                        cell,
+                        "a column of this file: " + String.join(", ", all()) + Nearest.hint(name, all())));
             } else if (!seen.add(name)) {
                 findings.add(Finding.error(file, "row 1", name, cell, "every column once"));
             }
@@ -45,9 +51,9 @@ record CsvColumns(List<String> required, List<String> optional) {
         return names.containsAll(required) && new HashSet<>(names).size() == names.size();
     }
 
-    private String all() {
+    private List<String> all() {
         List<String> names = new ArrayList<>(required);
         names.addAll(optional);
-        return String.join(", ", names);
+        return names;
     }
 }

@@ -134,7 +134,7 @@ final class OrdersCsv {
 
     private String known(Fields row, String column, String rope) {
         if (row.text(column).isPresent() && !ropes.mayKnow(rope)) {
-            row.error(column, "a rope of " + RopesJson.NAME);
+            row.error(column, "a rope of " + RopesJson.NAME + ropes.hint(rope));
         }
         return rope;
     }

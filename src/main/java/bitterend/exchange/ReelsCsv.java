@@ -68,7 +68,7 @@ final class ReelsCsv {
         String id = row.require("reel", Readings::id, "?" + row.place());
         String rope = row.require("rope", Readings::id, "?");
         if (row.sound() && !ropes.mayKnow(rope)) {
-            row.error("rope", "a rope of " + RopesJson.NAME);
+            row.error("rope", "a rope of " + RopesJson.NAME + ropes.hint(rope));
         }
         Reel.Contents contents = contents(row);
         return new Reel(

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Rope;
+import bitterend.finding.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,11 @@ record Ropes(List<Rope> sound, Set<String> stated, boolean readable) {
     /** Whether a row may speak of this rope; when the file could not be read, nobody can tell. */
     boolean mayKnow(String id) {
         return !readable || stated.contains(id);
+    }
+
+    /** The rope that was probably meant, in words. */
+    String hint(String id) {
+        return Nearest.hint(id, stated);
     }
 
     Optional<Rope> find(String id) {

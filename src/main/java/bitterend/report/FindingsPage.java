@@ -1,6 +1,8 @@
 package bitterend.report;
 
 import bitterend.finding.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Located problems, one a line, as the reader walks through the files. */
@@ -11,10 +13,12 @@ public final class FindingsPage {
         this.ink = ink;
     }
 
-    /** Every finding on its own line; errors strong, warnings in the colour of cautions. */
+    /** Every finding on its own line; errors first and strong, then warnings in the colour of cautions. */
     public String text(List<Finding> findings) {
         StringBuilder page = new StringBuilder();
-        for (Finding finding : findings) {
+        List<Finding> errorsFirst = new ArrayList<>(findings);
+        errorsFirst.sort(Comparator.comparing(Finding::severity));
+        for (Finding finding : errorsFirst) {
             String line = Wording.printable(finding.toString());
             page.append(finding.isError() ? ink.strong(line) : ink.alert(line)).append('\n');
         }

@@ -71,7 +71,8 @@ final class CommandLineTest {
         Run run = Run.of("plan", shop.toString(), "--time", "1s");
         assertEquals(0, run.code(), run.err());
         assertTrue(Files.readString(shop.resolve("plan.json")).contains("bitterend/plan/1"));
-        assertTrue(run.out().startsWith("Cutting plan for 2026-03-02, Northgate Loft\nPlanned: all 11 pieces"), run.out());
+        assertTrue(
+                run.out().startsWith("Cutting plan for 2026-03-02, Northgate Loft\nPlanned: all 11 pieces"), run.out());
         run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
