@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.stock.LedgerException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
@@ -22,12 +23,25 @@ final class Faults {
         if (fault instanceof IOException io) {
             return environment(io);
         }
+        if (fault instanceof LedgerException ledger) {
+            return ledger(ledger);
+        }
         terminal.err().println("internal error: " + fault);
         terminal.err()
                 .println(
                         "This is a fault in the program, not in your files; nothing you have was changed. Run the command"
                                 + " again with --debug and see \"When it breaks\" in DEVELOPERS.md.");
         return ExitCode.INTERNAL_ERROR.number();
+    }
+
+    private int ledger(LedgerException fault) {
+        fault.sentence().lines().forEach(line -> terminal.err().println("error: " + line));
+        if (fault instanceof LedgerException.StockChanged) {
+            terminal.err().println("Nothing was booked. Plan again with plan --from, then post that plan.");
+            return ExitCode.STOCK_CHANGED.number();
+        }
+        boolean environment = fault instanceof LedgerException.Unwritable;
+        return (environment ? ExitCode.INTERNAL_ERROR : ExitCode.BAD_INPUT).number();
     }
 
     private int environment(IOException fault) {

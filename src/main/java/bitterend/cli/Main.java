@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.report.Ink;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -37,7 +38,8 @@ public final class Main {
         CommandLine commandLine = new CommandLine(new Bitterend())
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LengthsCommand(terminal))
-                .addSubcommand(new PlanCommand(terminal));
+                .addSubcommand(new PlanCommand(terminal))
+                .addSubcommand(stock(terminal));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);
             each.setUsageHelpWidth(HELP_WIDTH);
@@ -50,9 +52,19 @@ public final class Main {
         return commandLine;
     }
 
+    private static CommandLine stock(Terminal terminal) {
+        return new CommandLine(new StockCommand(terminal))
+                .addSubcommand(new StockReceiveCommand(terminal))
+                .addSubcommand(new StockPostCommand(terminal))
+                .addSubcommand(new StockFlawCommand(terminal))
+                .addSubcommand(new StockSpoilCommand(terminal))
+                .addSubcommand(new StockTraceCommand(terminal));
+    }
+
+    /** The command and all below it. */
     private static List<CommandLine> all(CommandLine root) {
-        java.util.List<CommandLine> all =
-                new java.util.ArrayList<>(root.getSubcommands().values());
+        List<CommandLine> all = new ArrayList<>();
+        root.getSubcommands().values().forEach(each -> all.addAll(all(each)));
         all.add(root);
         return all;
     }

@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.catalogue.Rope;
+import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
@@ -67,6 +68,13 @@ final class PlanCommand implements Callable<Integer> {
             description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
+    @Option(
+            names = "--from",
+            paramLabel = "PLAN",
+            description =
+                    "An earlier plan of the day: pieces stay on their reels where they may, and what changed is told.")
+    private @Nullable Path from;
+
     @Option(names = "--out", paramLabel = "FILE", description = "Write the plan here instead of SHOP/plan.json.")
     private @Nullable Path out;
 
@@ -87,16 +95,24 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ExitCode plan(Shop read) {
-        PackingProblem problem = read.problem(dayOf(read));
+        Noon noon = new Noon(terminal, read.problem(dayOf(read)), shop.rack());
+        Optional<PackingProblem> open = noon.open(from);
+        return open.isEmpty() ? ExitCode.BAD_INPUT : plan(read, noon, open.get());
+    }
+
+    private ExitCode plan(Shop read, Noon noon, PackingProblem problem) {
         try (KeepBest keepBest = KeepBest.listening()) {
             CutPlan plan = new DayPlanner(FullStrategy.patternsAlone()).plan(problem, effort(read, keepBest));
+            noon.tellChanges(problem, plan);
             return show(read, problem, plan);
         }
     }
 
     private ExitCode show(Shop read, PackingProblem problem, CutPlan plan) {
         PlanDocument document = new PlanDocument(
-                plan, read.settings().money(), new PlanDocument.Made(engine(), seed, time, read.digests()));
+                plan,
+                read.settings().money(),
+                new PlanDocument.Made(engine(), seed, time, read.digests(), movements()));
         PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
         terminal.out().print(common.json ? PlanJson.text(document) : page(read, problem, plan));
         return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
@@ -127,6 +143,11 @@ final class PlanCommand implements Callable<Integer> {
         return read.orders().stream()
                 .flatMap(order -> order.demanded().findings().stream())
                 .toList();
+    }
+
+    /** How many movements each reel has had, where the shop keeps a ledger. */
+    private Map<String, Long> movements() {
+        return shop.rack().map(RackToday::movements).orElse(Map.of());
     }
 
     private static String engine() {

@@ -1,13 +1,18 @@
 package bitterend.cli;
 
+import bitterend.day.RackToday;
+import bitterend.exchange.LedgerReels;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.ShopReading;
 import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
+import bitterend.stock.Ledger;
+import bitterend.store.SqliteLedger;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Parameters;
 
 /** The shop folder that nearly every command begins with. */
@@ -15,13 +20,36 @@ final class ShopArgument {
     @Parameters(index = "0", paramLabel = "SHOP", description = "The shop folder, such as demo-data/eider-shed.")
     Path folder = Path.of("");
 
+    private @Nullable RackToday rack;
+
+    /** What is in the folder; the reels are those of the ledger where the shop keeps one. */
     ShopReading read() {
-        return ShopFolder.read(folder);
+        return rack().map(today ->
+                        ShopFolder.read(folder, new LedgerReels(SqliteLedger.NAME, today.reels(), today.gone())))
+                .orElseGet(() -> ShopFolder.read(folder));
+    }
+
+    /** What the ledger says, where the shop keeps one; read once. */
+    Optional<RackToday> rack() {
+        if (rack == null && SqliteLedger.isKeptIn(folder)) {
+            try (Ledger ledger = SqliteLedger.openToRead(folder)) {
+                rack = RackToday.of(ledger);
+            }
+        }
+        return Optional.ofNullable(rack);
     }
 
     /** The shop, when it has no errors. Its errors go to the error stream; of mere warnings it is told where they stand. */
     Optional<Shop> readOrComplain(Terminal terminal) {
-        ShopReading reading = read();
+        return complain(terminal, read());
+    }
+
+    /** The shop with the reels of {@code reels.csv}, whether it keeps a ledger or not. */
+    Optional<Shop> readFiles(Terminal terminal) {
+        return complain(terminal, ShopFolder.read(folder));
+    }
+
+    private Optional<Shop> complain(Terminal terminal, ShopReading reading) {
         String summary = FindingsPage.summary(reading.findings());
         if (reading.shop().isEmpty()) {
             List<Finding> errors =

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * The flaws of a reel in one cell, separated by semicolons, measured from the working end:
  * {@code 120 m to 121.5 m +/- 0.5 m: maker's join; 180 m: cut strand}.
  */
-final class FlawText {
+public final class FlawText {
     private static final String EXPECTED = "flaws such as 120 m to 121.5 m +/- 0.5 m: maker's join; 180 m: cut strand";
     private static final Pattern FLAW = Pattern.compile(
             "(?<from>[^:]+?)(?: to (?<to>[^:]+?))?(?: *(?:\\+/-|\u00b1) *(?<uncertainty>[^:]+?))?(?: *: *(?<what>.*))?");
@@ -21,7 +21,7 @@ final class FlawText {
     private FlawText() {}
 
     /** Beginnings rounded down, ends and uncertainties up: what is avoided is never too short. */
-    static Parsed<List<Flaw>> parse(String text) {
+    public static Parsed<List<Flaw>> parse(String text) {
         List<Flaw> flaws = new ArrayList<>();
         for (String part : text.split(";")) {
             Parsed<Flaw> flaw = flaw(part.strip());

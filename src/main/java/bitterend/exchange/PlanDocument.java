@@ -22,10 +22,18 @@ public record PlanDocument(CutPlan plan, MoneyText money, Made made) {
      * @param seed seed of every random choice
      * @param time how long the search was allowed to take, to the millisecond
      * @param inputs SHA-256 of every file it was made from, by file name
+     * @param movements how many movements each reel had in the ledger; empty when there was none
      */
-    public record Made(String engine, long seed, Duration time, Map<String, String> inputs) {
+    public record Made(
+            String engine, long seed, Duration time, Map<String, String> inputs, Map<String, Long> movements) {
         public Made {
             inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
+            movements = Collections.unmodifiableMap(new TreeMap<>(movements));
+        }
+
+        /** Made without a ledger. */
+        public Made(String engine, long seed, Duration time, Map<String, String> inputs) {
+            this(engine, seed, time, inputs, Map.of());
         }
     }
 }

@@ -34,13 +34,18 @@ public final class PlanJson {
         PlanDocument.Made made = document.made();
         JsonTree inputs = new JsonTree();
         made.inputs().forEach(inputs::with);
-        return new JsonTree()
+        JsonTree text = new JsonTree()
                 .with("format", FORMAT)
                 .with("engine", made.engine())
                 .with("seed", made.seed())
                 .with("time", made.time().toMillis() + " ms")
-                .with("inputs", inputs)
-                .with("currency", money.currency())
+                .with("inputs", inputs);
+        if (!made.movements().isEmpty()) {
+            JsonTree movements = new JsonTree();
+            made.movements().forEach(movements::with);
+            text.with("movements", movements);
+        }
+        return text.with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
                 .with("day", plan.day().toString())
                 .with("cost", money.exact(plan.cost()))
@@ -53,6 +58,11 @@ public final class PlanJson {
                         "bounds",
                         plan.bounds().stream().map(bound -> tree(bound, money)).toList())
                 .text();
+    }
+
+    /** The SHA-256 of a plan file: the name the ledger knows a plan by. */
+    public static String digest(PlanDocument document) {
+        return InputFile.sha256(text(document).getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 
     /** Writes a plan file whole or not at all; a plan file that is there is replaced. */

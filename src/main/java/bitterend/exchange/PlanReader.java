@@ -52,6 +52,7 @@ final class PlanReader {
                 "seed",
                 "time",
                 "inputs",
+                "movements",
                 "currency",
                 "minorDigits",
                 "day",
@@ -68,7 +69,8 @@ final class PlanReader {
                 fields.require("engine", Readings::text, "?"),
                 whole(fields, "seed"),
                 fields.require("time", PlanReader::milliseconds, Duration.ZERO),
-                inputs(object.object("inputs")));
+                inputs(object.object("inputs")),
+                movements(object.object("movements")));
         CutPlan plan = new CutPlan(
                 fields.require("day", Readings::day, LocalDate.EPOCH),
                 object.objects("draws").stream().map(this::draw).toList(),
@@ -83,6 +85,12 @@ final class PlanReader {
         Map<String, String> digests = new LinkedHashMap<>();
         inputs.names().forEach(name -> digests.put(name, inputs.fields().require(name, Readings::text, "")));
         return digests;
+    }
+
+    private static Map<String, Long> movements(JsonObject movements) {
+        Map<String, Long> byReel = new LinkedHashMap<>();
+        movements.names().forEach(reel -> byReel.put(reel, whole(movements.fields(), reel)));
+        return byReel;
     }
 
     private ReelDraw draw(JsonObject draw) {

@@ -18,15 +18,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a shop folder and tells every problem of every file in one run, those of the assemblies included. */
 public final class ShopFolder {
     private final Path folder;
     private final Findings findings = new Findings();
     private final Map<String, String> digests = new TreeMap<>();
+    private final @Nullable LedgerReels ledger;
 
-    private ShopFolder(Path folder) {
+    private ShopFolder(Path folder, @Nullable LedgerReels ledger) {
         this.folder = folder;
+        this.ledger = ledger;
     }
 
     /** What is in the folder. */
@@ -35,7 +38,20 @@ public final class ShopFolder {
             return new ShopReading(
                     null, List.of(Finding.error(folder.toString(), "", "", "", "a shop folder with " + ShopJson.NAME)));
         }
-        return new ShopFolder(folder).read();
+        return new ShopFolder(folder, null).read();
+    }
+
+    /** What is in the folder, the reels being those of its ledger instead of {@code reels.csv}. */
+    public static ShopReading read(Path folder, LedgerReels ledger) {
+        return new ShopFolder(folder, ledger).read();
+    }
+
+    /** The settings alone; nothing when they cannot be read. */
+    public static Optional<Settings> settings(Path folder) {
+        Findings findings = new Findings();
+        Optional<Settings> settings =
+                InputFile.find(folder, ShopJson.NAME, findings).flatMap(file -> ShopJson.read(file, findings));
+        return findings.hasErrors() ? Optional.empty() : settings;
     }
 
     private ShopReading read() {
@@ -51,11 +67,18 @@ public final class ShopFolder {
                 .orElse(List.of());
         List<OrderLine> orders = demanded(assemblies, ropes, catalogue);
         new MatchedSets(assemblies).check(findings);
-        List<Reel> reels =
-                require(ReelsCsv.NAME).map(new ReelsCsv(ropes, findings)::read).orElse(List.of());
+        List<Reel> reels = reels(ropes);
         List<Pin> pins = pins(orders, reels);
         Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, digests);
         return new ShopReading(shop, findings.sorted());
+    }
+
+    private List<Reel> reels(Ropes ropes) {
+        return ledger == null
+                ? require(ReelsCsv.NAME)
+                        .map(new ReelsCsv(ropes, findings)::read)
+                        .orElse(List.of())
+                : ledger.checked(ropes, findings);
     }
 
     /** The built-in book of splices with the shop's changes, its thimbles and fittings; both files may be missing. */
@@ -89,6 +112,9 @@ public final class ShopFolder {
         orders.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(pieceIds::add));
         Set<String> reelIds = new HashSet<>();
         reels.forEach(reel -> reelIds.add(reel.id()));
+        if (ledger != null) {
+            reelIds.addAll(ledger.gone());
+        }
         PinsCsv pins = new PinsCsv(
                 piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
         return digested(InputFile.find(folder, PinsCsv.NAME, findings))

@@ -4,12 +4,21 @@ package bitterend.stock;
 public class LedgerException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    public LedgerException(String message) {
-        super(message);
+    private final String sentence;
+
+    public LedgerException(String sentence) {
+        super(sentence);
+        this.sentence = sentence;
     }
 
-    public LedgerException(String message, Throwable cause) {
-        super(message, cause);
+    public LedgerException(String sentence, Throwable cause) {
+        super(sentence, cause);
+        this.sentence = sentence;
+    }
+
+    /** What is wrong, for the user. */
+    public String sentence() {
+        return sentence;
     }
 
     /** The file is not a ledger, is damaged, or was made by a newer version of the program. */

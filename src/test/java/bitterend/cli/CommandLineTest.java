@@ -23,7 +23,16 @@ final class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "check --help", "lengths --help", "plan --help"})
+    @ValueSource(
+            strings = {
+                "--help",
+                "check --help",
+                "lengths --help",
+                "plan --help",
+                "stock --help",
+                "stock post --help",
+                "stock receive --help"
+            })
     void help_readsAsTheGoldenFileWithinEightyColumns(String words) {
         Run run = Run.of(words.split(" "));
         assertEquals(0, run.code());

@@ -1,0 +1,71 @@
+package bitterend.cli;
+
+import bitterend.day.Changes;
+import bitterend.day.OpenWork;
+import bitterend.day.RackToday;
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanJson;
+import bitterend.finding.Findings;
+import bitterend.packing.CutPlan;
+import bitterend.packing.PackingProblem;
+import bitterend.report.FindingsPage;
+import bitterend.store.SqliteLedger;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Planning while the day is under way: what is cut already, and what an earlier plan meant to do. */
+final class Noon {
+    private final Terminal terminal;
+    private final PackingProblem day;
+    private final Optional<RackToday> rack;
+    private @Nullable CutPlan earlier;
+
+    Noon(Terminal terminal, PackingProblem day, Optional<RackToday> rack) {
+        this.terminal = terminal;
+        this.day = day;
+        this.rack = rack;
+    }
+
+    /** What is still to be cut, near the earlier plan if one is given; nothing when that cannot be read. */
+    Optional<PackingProblem> open(@Nullable Path from) {
+        OpenWork work = new OpenWork(day, rack.map(RackToday::cut).orElse(Map.of()));
+        if (from == null) {
+            tellStock(work.fresh());
+            return Optional.of(work.fresh());
+        }
+        Findings findings = new Findings();
+        Optional<PlanDocument> read = PlanJson.read(from, findings);
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        earlier = read.map(PlanDocument::plan).orElse(null);
+        Optional<PackingProblem> open = read.map(document -> work.after(document.plan()));
+        open.ifPresent(this::tellStock);
+        return open;
+    }
+
+    /** Which stock is planned with, and how much of the work is done. */
+    private void tellStock(PackingProblem open) {
+        int cut = day.pieces().size() - open.pieces().size();
+        String source = rack.isPresent() ? SqliteLedger.NAME : "reels.csv";
+        terminal.err()
+                .println("stock: " + source + ", "
+                        + FindingsPage.count(day.reels().size(), "reel")
+                        + (cut == 0 ? "" : "; " + FindingsPage.count(cut, "piece") + " cut already"));
+    }
+
+    /** Tells what the new plan does otherwise than the earlier one. */
+    void tellChanges(PackingProblem open, CutPlan now) {
+        if (earlier == null) {
+            return;
+        }
+        List<Changes.Change> changes = new Changes(open).since(earlier, now);
+        terminal.err().println(changes.isEmpty() ? "nothing moved." : "changed since the earlier plan:");
+        for (Changes.Change change : changes) {
+            String was = change.was().isEmpty() ? "not planned" : change.was();
+            String is = change.now().isEmpty() ? "not planned" : change.now();
+            terminal.err().println("  " + change.piece() + ": " + was + " -> " + is + ": " + change.why());
+        }
+    }
+}

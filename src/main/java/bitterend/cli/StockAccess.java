@@ -1,0 +1,78 @@
+package bitterend.cli;
+
+import bitterend.exchange.ShopFolder;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Units;
+import bitterend.report.Figures;
+import bitterend.report.StockPage;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.store.SqliteLedger;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The shop whose ledger is used, and who uses it. */
+final class StockAccess {
+    @Parameters(index = "0", paramLabel = "SHOP", description = "The shop folder.")
+    Path folder = Path.of("");
+
+    @Option(
+            names = "--who",
+            paramLabel = "NAME",
+            description = "Who books this. Default: the name you are logged in as.")
+    @Nullable
+    String who;
+
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "Print in metric or imperial units.")
+    @Nullable
+    Units units;
+
+    @Option(names = "--debug", description = "After an internal error, print the stack trace too.")
+    boolean debug;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
+    boolean help;
+
+    <T> T reading(Function<Ledger, T> work) {
+        try (Ledger ledger = SqliteLedger.openToRead(folder)) {
+            return work.apply(ledger);
+        }
+    }
+
+    <T> T writing(Function<Ledger, T> work) {
+        try (Ledger ledger = SqliteLedger.open(folder, clock())) {
+            return work.apply(ledger);
+        }
+    }
+
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+
+    String who() {
+        return who == null || who.isBlank() ? System.getProperty("user.name", "unknown") : who.strip();
+    }
+
+    /** Pages in the units of the shop where its settings can be read, else metric. */
+    StockPage page() {
+        Units system = units != null
+                ? units
+                : ShopFolder.settings(folder).map(settings -> settings.units()).orElse(Units.METRIC);
+        return new StockPage(new Figures(system, new MoneyText("XXX", 2)), ZoneId.systemDefault());
+    }
+
+    /** Prints movements as they were booked. */
+    int booked(Terminal terminal, List<Movement> movements) {
+        terminal.out().print(page().movements(movements));
+        return ExitCode.DONE.number();
+    }
+}

@@ -1,0 +1,56 @@
+package bitterend.cli;
+
+import bitterend.day.Spoiling;
+import bitterend.measure.Length;
+import bitterend.stock.Movement;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code stock spoil}: a piece went wrong at the bench. */
+@Command(
+        name = "spoil",
+        header = "Books a spoiled piece: its rope comes back, it is to be made again.",
+        description = {"", "The next plan has the piece in it again.", ""},
+        sortOptions = false)
+final class StockSpoilCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private StockAccess at = new StockAccess();
+
+    @Parameters(index = "1", paramLabel = "PIECE", description = "Such as 1041/3.2.")
+    private String piece = "";
+
+    @Option(
+            names = "--back",
+            paramLabel = "LENGTH",
+            converter = LengthOption.class,
+            defaultValue = "0 mm",
+            description = "Sound rope that goes back to the rack. Default: none.")
+    private Length back = Length.ZERO;
+
+    @Mixin
+    private StockNote note = new StockNote();
+
+    StockSpoilCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        List<Movement> movements = at.writing(ledger -> new Spoiling(ledger, at.who()).spoil(piece, back, note.text));
+        int code = at.booked(terminal, movements);
+        if (movements.size() > 1) {
+            terminal.out().println("label:");
+            terminal.out()
+                    .print(at.page()
+                            .label(movements.get(movements.size() - 1).entry().after()));
+        }
+        terminal.out().println("piece " + piece + " is to be made again.");
+        return code;
+    }
+}

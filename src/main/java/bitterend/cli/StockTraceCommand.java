@@ -1,0 +1,55 @@
+package bitterend.cli;
+
+import bitterend.day.Trace;
+import bitterend.report.StockPage;
+import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code stock trace}: a piece to its reel, lot, certificate and plan; a lot to every piece. */
+@Command(name = "trace", header = "Traces a piece to its reel and lot, or a lot to every piece.", sortOptions = false)
+final class StockTraceCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private StockAccess at = new StockAccess();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "PIECE", description = "Such as 1041/3.2.")
+    private @Nullable String piece;
+
+    @Option(names = "--lot", paramLabel = "LOT", description = "Every piece that is cut of this lot.")
+    private @Nullable String lot;
+
+    StockTraceCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        if ((piece == null) == (lot == null)) {
+            throw new LedgerException.Refused("trace a PIECE or a --lot");
+        }
+        List<Movement> found = at.reading(ledger ->
+                ledger.read(stock -> lot != null ? new Trace(stock).ofLot(lot) : new Trace(stock).ofPiece("" + piece)));
+        if (found.isEmpty()) {
+            throw new LedgerException.Refused(
+                    "nothing was cut " + (lot == null ? "for piece " + piece : "of lot " + lot));
+        }
+        int code = at.booked(terminal, found);
+        StockPage page = at.page();
+        if (lot == null) {
+            Reel reel = found.get(found.size() - 1).entry().after();
+            List<String> line = at.reading(ledger -> ledger.read(stock -> new Trace(stock).ancestry(reel.id())));
+            terminal.out().println("off " + String.join(", which came off ", line) + ":");
+            terminal.out().print(page.label(reel));
+        }
+        return code;
+    }
+}

@@ -1,0 +1,33 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import bitterend.stock.Reel;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The reels of a ledger, where a shop keeps one.
+ *
+ * @param file name of the ledger
+ * @param reels what is on the rack
+ * @param gone ids of reels of which nothing is left; pins may still speak of them
+ */
+public record LedgerReels(String file, List<Reel> reels, Set<String> gone) {
+    public LedgerReels {
+        reels = reels.stream().sorted(Comparator.comparing(Reel::id)).toList();
+        gone = Set.copyOf(gone);
+    }
+
+    /** The reels, with an error for each whose rope the catalogue does not have. */
+    List<Reel> checked(Ropes ropes, Findings findings) {
+        for (Reel reel : reels) {
+            if (!ropes.mayKnow(reel.rope())) {
+                findings.add(
+                        Finding.error(file, "reel " + reel.id(), "rope", reel.rope(), "a rope of " + RopesJson.NAME));
+            }
+        }
+        return reels;
+    }
+}

@@ -1,0 +1,85 @@
+package bitterend.exchange;
+
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Mass;
+import bitterend.measure.MassText;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Writes reels as {@code reels.csv}, exact, so that what is read back is what was written. */
+public final class ReelsText {
+    private static final Map<String, Function<Reel, String>> CELLS = cells();
+
+    private ReelsText() {}
+
+    /** The text of the file. */
+    public static String csv(List<Reel> reels) {
+        StringBuilder text = new StringBuilder(String.join(",", CELLS.keySet())).append('\n');
+        for (Reel reel : reels) {
+            text.append(CELLS.values().stream()
+                            .map(cell -> quoted(cell.apply(reel)))
+                            .collect(Collectors.joining(",")))
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    private static Map<String, Function<Reel, String>> cells() {
+        Map<String, Function<Reel, String>> cells = new LinkedHashMap<>();
+        cells.put("reel", Reel::id);
+        cells.put("rope", Reel::rope);
+        cells.put("length", reel -> LengthText.exact(reel.length()));
+        cells.put("lot", Reel::lot);
+        cells.put("uncertainty", reel -> unlessZero(reel.contents().uncertainty()));
+        cells.put("known", reel -> reel.contents().known().word());
+        cells.put("lead trim", reel -> unlessZero(reel.contents().leadTrim()));
+        cells.put("inner wraps", reel -> unlessZero(reel.contents().innerWraps()));
+        cells.put("flaws", reel -> reel.flaws().stream().map(ReelsText::flaw).collect(Collectors.joining("; ")));
+        cells.put("certificate", reel -> reel.papers().certificate());
+        cells.put("certificate number", reel -> reel.papers().number());
+        cells.put("use by", reel -> day(reel.papers().useBy()));
+        cells.put("received", reel -> day(reel.papers().received()));
+        cells.put("owner", reel -> reel.custody().owner());
+        cells.put("state", reel -> word(reel.custody().state()));
+        cells.put("for order", reel -> reel.custody().order());
+        cells.put("full", reel -> reel.full() ? "yes" : "no");
+        cells.put("place", reel -> reel.where().place());
+        cells.put(
+                "mass",
+                reel -> reel.where().mass().equals(Mass.ZERO)
+                        ? ""
+                        : MassText.exact(reel.where().mass()));
+        cells.put("draw", reel -> word(reel.where().draw()));
+        return cells;
+    }
+
+    private static String flaw(Flaw flaw) {
+        return LengthText.exact(flaw.from()) + " to " + LengthText.exact(flaw.to())
+                + (flaw.uncertainty().isPositive() ? " +/- " + LengthText.exact(flaw.uncertainty()) : "")
+                + (flaw.what().isEmpty() ? "" : ": " + flaw.what());
+    }
+
+    private static String unlessZero(Length length) {
+        return length.equals(Length.ZERO) ? "" : LengthText.exact(length);
+    }
+
+    private static String day(LocalDate day) {
+        return day.equals(LocalDate.MAX) || day.equals(LocalDate.MIN) ? "" : day.toString();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static String quoted(String cell) {
+        return cell.matches("[^\",;\t\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+}

@@ -1,0 +1,150 @@
+package bitterend.report;
+
+import bitterend.measure.Length;
+import bitterend.stock.Holding;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Stock as text: the rack, the movements of a reel, the way of a piece. */
+public final class StockPage {
+    private static final int WIDTH = 100;
+
+    private final Figures figures;
+    private final DateTimeFormatter moment;
+
+    /** Pages with times of day in the given zone. */
+    public StockPage(Figures figures, ZoneId zone) {
+        this.figures = figures;
+        moment = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone);
+    }
+
+    /** Reels, one a line, and how many there are. */
+    public String rack(List<Holding> holdings) {
+        TextTable table = new TextTable(
+                TextTable.Column.words("reel"),
+                TextTable.Column.words("rope"),
+                TextTable.Column.words("lot"),
+                TextTable.Column.figure("length"),
+                TextTable.Column.words("known"),
+                TextTable.Column.words("place"),
+                TextTable.Column.words("state"),
+                TextTable.Column.figure("movements"));
+        for (Holding holding : holdings) {
+            Reel reel = holding.reel();
+            table.row(
+                    clean(reel.id()),
+                    clean(reel.rope()),
+                    clean(reel.lot()),
+                    holding.gone() ? "-" : figures.length(reel.length()),
+                    known(reel),
+                    clean(reel.where().place()),
+                    clean(state(holding)),
+                    "" + holding.movements());
+        }
+        return text(table) + FindingsPage.count(holdings.size(), "reel") + ".\n";
+    }
+
+    /** Movements, one a line, oldest first. */
+    public String movements(List<Movement> movements) {
+        TextTable table = new TextTable(
+                TextTable.Column.figure("no."),
+                TextTable.Column.words("when"),
+                TextTable.Column.words("who"),
+                TextTable.Column.words("reel"),
+                TextTable.Column.words("what"),
+                TextTable.Column.figure("by"),
+                TextTable.Column.figure("left"),
+                TextTable.Column.words("note"));
+        for (Movement movement : movements) {
+            Movement.Entry entry = movement.entry();
+            table.row(
+                    "" + movement.number(),
+                    moment.format(movement.at()),
+                    clean(movement.who()),
+                    clean(entry.reel()),
+                    entry.kind().word(),
+                    signed(movement.by()),
+                    figures.length(entry.left()),
+                    clean(note(entry)));
+        }
+        return text(table);
+    }
+
+    /** The label of a coil that goes back to the rack. */
+    public String label(Reel reel) {
+        List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + ", " + figures.length(reel.length())));
+        lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
+        if (!reel.papers().certificate().isEmpty()) {
+            lines.add("certificate " + reel.papers().certificate() + " "
+                    + reel.papers().number());
+        }
+        if (!reel.papers().useBy().equals(LocalDate.MAX)) {
+            lines.add("use by " + reel.papers().useBy());
+        }
+        if (reel.custody().isCustomersOwn()) {
+            lines.add(reel.custody().owner() + "'s own, order " + reel.custody().order());
+        }
+        StringBuilder label = new StringBuilder();
+        lines.forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
+        return label.toString();
+    }
+
+    private static String note(Movement.Entry entry) {
+        Movement.Origin origin = entry.origin();
+        List<String> parts = new ArrayList<>();
+        if (!origin.piece().isEmpty()) {
+            parts.add("piece " + origin.piece());
+        }
+        if (origin.undoes() != 0) {
+            parts.add("takes back no. " + origin.undoes());
+        }
+        if (!origin.parent().isEmpty()) {
+            parts.add("off " + origin.parent());
+        }
+        if (!origin.plan().isEmpty()) {
+            parts.add("plan "
+                    + origin.plan().substring(0, Math.min(8, origin.plan().length())));
+        }
+        if (!entry.note().isEmpty()) {
+            parts.add(entry.note());
+        }
+        return String.join("; ", parts);
+    }
+
+    private String known(Reel reel) {
+        Length uncertainty = reel.contents().uncertainty();
+        return reel.contents().known().word() + (uncertainty.isPositive() ? " -" + figures.length(uncertainty) : "");
+    }
+
+    private static String state(Holding holding) {
+        Reel.Custody custody = holding.reel().custody();
+        if (holding.gone()) {
+            return "gone";
+        }
+        String owner = custody.isCustomersOwn() ? custody.owner() + "'s, order " + custody.order() : "";
+        return switch (custody.state()) {
+            case ON_HOLD -> "on hold" + (owner.isEmpty() ? "" : ", " + owner);
+            case RESERVED -> "for order " + custody.order();
+            case FREE -> owner.isEmpty() ? (holding.reel().full() ? "full" : "") : owner;
+        };
+    }
+
+    private String signed(Length by) {
+        return (by.isPositive() ? "+" : "") + figures.length(by);
+    }
+
+    private static String text(TextTable table) {
+        StringBuilder text = new StringBuilder();
+        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
+        return text.toString();
+    }
+
+    private static String clean(String text) {
+        return Wording.printable(text);
+    }
+}

@@ -1,0 +1,172 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A shop's day with its ledger, from the morning plan to the noon plan to the evening, on the command line. */
+final class StockDayTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String shop = "";
+
+    @BeforeEach
+    void openShop() throws IOException {
+        shop = TestShop.in(folder).path().toString();
+    }
+
+    @Test
+    void plan_saysWhichStockItUses() {
+        assertTrue(plan().err().contains("stock: reels.csv, 2 reels"));
+        run(0, "stock", "open", shop);
+        assertTrue(plan().err().contains("stock: stock.db, 2 reels"));
+    }
+
+    @Test
+    void postedPlan_isDoneAndPostingItAgainDoesNothing() {
+        run(0, "stock", "open", shop);
+        plan();
+        assertTrue(run(0, "stock", "post", shop).out().contains("cut"));
+        Run again = run(0, "stock", "post", shop);
+        assertTrue(again.out().contains("stood in the ledger already"), again.out());
+        assertFalse(again.out().contains("piece 1001"), again.out());
+        assertTrue(plan().err().contains("11 pieces cut already"));
+        run(0, "stock", "verify", shop);
+    }
+
+    @Test
+    void planMadeWithoutTheLedger_isNotPosted() {
+        plan();
+        run(0, "stock", "open", shop);
+        Run refused = run(5, "stock", "post", shop);
+        assertTrue(refused.err().contains("not made with this ledger"), refused.err());
+    }
+
+    @Test
+    void changedReel_isRefusedWithFiveSayingWhichAndHow() {
+        run(0, "stock", "open", shop);
+        plan();
+        run(0, "stock", "count", shop, "R-104", "80 m", "--who", "Ada", "--note", "tape");
+        Run refused = run(5, "stock", "post", shop);
+        assertTrue(refused.err().contains("reel R-104 was counted"), refused.err());
+        assertTrue(refused.err().contains("by Ada"), refused.err());
+        assertTrue(refused.err().contains("-40000 mm"), refused.err());
+        assertFalse(run(0, "stock", "history", shop, "R-104").out().contains("cut"));
+    }
+
+    @Test
+    void aDay_runsFromMorningPlanToNoonPlanToEvening() throws IOException {
+        run(0, "stock", "open", shop);
+        plan();
+        Path plan = Path.of(shop, "plan.json");
+        Path morning = folder.resolve("morning.json");
+        Files.copy(plan, morning);
+        String first = firstPiece(Files.readString(plan));
+        run(0, "stock", "post", shop, "--piece", first, "--measured", first + "=12.4 m");
+        run(0, "stock", "spoil", shop, first, "--back", "11 m", "--note", "tuck slipped");
+        String other = reelOf(Files.readString(plan)).equals("R-104") ? "R-105" : "R-104";
+        run(0, "stock", "hold", shop, other, "--note", "tag missing");
+        Files.writeString(
+                Path.of(shop, "orders.csv"),
+                Files.readString(Path.of(shop, "orders.csv"))
+                        + "1003,1,Lock Keeper,DB12,3 m,plain,plain,2,2026-03-02,1\n");
+        Run noon = Run.of("plan", shop, "--time", "1s", "--from", morning.toString());
+        assertTrue(noon.code() == 0 || noon.code() == 4, noon.err());
+        assertTrue(noon.err().contains("1003/1.1: not planned ->"), noon.err());
+        run(0, "stock", "post", shop);
+        run(0, "stock", "release", shop, other);
+        assertEquals(0, plan().code());
+        run(0, "stock", "post", shop);
+        String trace = run(0, "stock", "trace", shop, first).out();
+        assertTrue(trace.contains("spoiled"), trace);
+        assertTrue(trace.contains("lot P22-11"), trace);
+        assertTrue(plan().err().contains("13 pieces cut already"));
+        assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118").out().contains("piece"));
+        run(0, "stock", "verify", shop);
+    }
+
+    @Test
+    void exportedRack_isReadBackAsItWas() throws IOException {
+        run(0, "stock", "open", shop);
+        run(0, "stock", "receive", shop, "N-1", "DB12", "100 m", "--tolerance", "2", "--lot", "P23-001", "--part");
+        String csv = run(0, "stock", "export", shop).out();
+        Files.delete(Path.of(shop, "stock.db"));
+        Files.writeString(Path.of(shop, "reels.csv"), csv);
+        run(0, "check", shop);
+        run(0, "stock", "open", shop);
+        assertEquals(csv, run(0, "stock", "export", shop).out());
+        assertTrue(csv.contains("2000 mm") || csv.contains("2 m"), csv);
+    }
+
+    @Test
+    void everyAct_isBookedAndCanBeTakenBack() {
+        run(0, "stock", "open", shop);
+        String before = run(0, "stock", "export", shop).out();
+        run(0, "stock", "reserve", shop, "R-104", "1001");
+        run(0, "stock", "release", shop, "R-104");
+        run(0, "stock", "move", shop, "R-104", "bay 7");
+        run(0, "stock", "rewind", shop, "R-104");
+        run(0, "stock", "flaw", shop, "R-104", "20 m to 21 m +/- 0.1 m: chafed");
+        run(0, "stock", "split", shop, "R-104", "10 m", "R-104b");
+        run(0, "stock", "sell", shop, "R-104b");
+        run(0, "stock", "condemn", shop, "R-105", "--note", "acid");
+        for (int number = 11; number > 2; number--) {
+            run(0, "stock", "undo", shop, "" + number);
+        }
+        assertEquals(before, run(0, "stock", "export", shop).out());
+        run(0, "stock", "verify", shop);
+    }
+
+    @Test
+    void whatDoesNotGo_isRefusedWithASentence() {
+        run(3, "stock", "list", shop);
+        run(0, "stock", "open", shop);
+        run(3, "stock", "open", shop);
+        run(3, "stock", "hold", shop, "R-999");
+        run(3, "stock", "receive", shop, "R-104", "DB12", "10 m");
+        run(3, "stock", "receive", shop, "R-200", "NOPE", "10 m");
+        run(3, "stock", "spoil", shop, "1001/1.1");
+        run(3, "stock", "trace", shop, "1001/1.1");
+        run(3, "stock", "undo", shop, "77");
+        run(3, "stock", "split", shop, "R-104", "900 m", "R-300");
+        run(2, "stock", "count", shop, "R-104", "many");
+        run(2, "stock", "count", shop, "R-104");
+    }
+
+    @Test
+    void reelOfARopeTheCatalogueLost_isToldAndNothingIsPlanned() throws IOException {
+        run(0, "stock", "open", shop);
+        Path ropes = Path.of(shop, "ropes.json");
+        Files.writeString(ropes, Files.readString(ropes).replace("\"DB12\"", "\"DB14\""));
+        Run told = run(3, "plan", shop);
+        assertTrue(told.err().contains("stock.db, reel R-104, rope"), told.err());
+    }
+
+    private Run plan() {
+        return Run.of("plan", shop, "--time", "1s");
+    }
+
+    private static Run run(int code, String... words) {
+        Run run = Run.of(words);
+        assertEquals(code, run.code(), String.join(" ", words) + "\n" + run.out() + run.err());
+        assertFalse(run.err().toLowerCase(Locale.ROOT).contains("exception"), run.err());
+        return run;
+    }
+
+    private static String firstPiece(String plan) {
+        return plan.replaceAll("(?s).*?\"piece\": \"([^\"]+)\".*", "$1");
+    }
+
+    private static String reelOf(String plan) {
+        return plan.replaceAll("(?s).*?\"reel\": \"([^\"]+)\".*", "$1");
+    }
+}
