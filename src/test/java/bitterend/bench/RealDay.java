@@ -1,0 +1,200 @@
+package bitterend.bench;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Lay;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.RopeIdentity;
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.demand.Piece.Matching;
+import bitterend.measure.Cost;
+import bitterend.measure.Diameter;
+import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
+import bitterend.measure.Ratio;
+import bitterend.measure.UnitPrice;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Prices;
+import bitterend.stock.Flaw;
+import bitterend.stock.Reel;
+import bitterend.stock.RisingValue;
+import bitterend.stock.StockValue;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+
+/**
+ * A day of one rope and its substitute in a loft that has been at work for a while: a rack of part reels and some full
+ * ones, orders of a few equal pieces, now and then a matched set, a certificate, a flaw, a reel that is kept for an order.
+ * Enough rope for all but sets and certificates that ask too much. The same seed gives the same day.
+ */
+final class RealDay {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+    private static final long METRE = 1_000;
+    private static final String WHITE = "white-12";
+    private static final String NAVY = "navy-12";
+
+    private final SplittableRandom random;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Reel> reels = new ArrayList<>();
+
+    private RealDay(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    static PackingProblem of(long seed, int pieces) {
+        RealDay day = new RealDay(seed * 1_000_003 + pieces);
+        day.takeOrders(pieces);
+        day.fillRack();
+        return day.problem();
+    }
+
+    private PackingProblem problem() {
+        Rope white = rope(WHITE, "white", 260_000);
+        Rope navy = rope(NAVY, "navy", 290_000);
+        Map<String, StockValue> values = Map.of(WHITE, value(white), NAVY, value(navy));
+        return new PackingProblem(
+                DAY, Map.of(WHITE, white, NAVY, navy), pieces, reels, values, prices(), List.of(), Map.of());
+    }
+
+    /** Minutes at a workshop rate: opening is worth a metre of this rope, splitting an order as much. */
+    private static Prices prices() {
+        return new Prices(
+                new Cost(250_000),
+                new Cost(100_000),
+                new Cost(60_000),
+                new Cost(100_000),
+                new Cost(100_000),
+                new Cost(25_000));
+    }
+
+    private static Rope rope(String id, String colour, long price) {
+        return new Rope(
+                id,
+                "12 mm double braid, " + colour,
+                new RopeIdentity(
+                        Construction.DOUBLE_BRAID,
+                        Fibre.POLYESTER,
+                        "",
+                        "",
+                        Diameter.ofMillimetres(12),
+                        Lay.NONE,
+                        "",
+                        colour,
+                        ""),
+                new LinearMass(100_000),
+                new UnitPrice(price),
+                new Rope.Cutting(new Length(10), new Length(10)),
+                new Rope.Worth(new Length(2 * METRE), new Length(15 * METRE)),
+                new Length(200 * METRE));
+    }
+
+    private static StockValue value(Rope rope) {
+        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), new Cost(30_000));
+    }
+
+    private void takeOrders(int wanted) {
+        for (int order = 1; pieces.size() < wanted; order++) {
+            int lines = 1 + random.nextInt(2);
+            for (int line = 1; line <= lines && pieces.size() < wanted; line++) {
+                takeLine("A" + order, line, Math.min(wanted - pieces.size(), quantity()));
+            }
+        }
+    }
+
+    private void takeLine(String order, int line, int quantity) {
+        long mm = pieceMm();
+        boolean navy = random.nextInt(4) == 0;
+        boolean either = random.nextInt(5) == 0;
+        String certificate = random.nextInt(12) == 0 ? "2.2" : "";
+        boolean set = quantity > 1 && random.nextInt(8) == 0;
+        Bond bond = set ? (random.nextInt(3) == 0 ? Bond.ONE_REEL : Bond.ONE_LOT) : Bond.NONE;
+        LocalDate due = DAY.plusDays(random.nextInt(20));
+        List<Piece.RopeChoice> choices = new ArrayList<>();
+        choices.add(new Piece.RopeChoice(navy ? NAVY : WHITE, new Length(mm)));
+        if (either) {
+            choices.add(new Piece.RopeChoice(navy ? WHITE : NAVY, new Length(mm)));
+        }
+        for (int i = 1; i <= quantity; i++) {
+            pieces.add(new Piece(
+                    order + "/" + line + "." + i,
+                    new Piece.Source(order, "" + line, due, 1 + random.nextInt(9)),
+                    choices,
+                    set ? new Matching(order + "-" + line, bond) : Matching.NONE,
+                    certificate,
+                    false,
+                    new Length(mm - 700),
+                    "eye, plain"));
+        }
+    }
+
+    private int quantity() {
+        return random.nextInt(3) == 0 ? 1 : 1 + random.nextInt(8);
+    }
+
+    /** 1.5 to 45 m, short ones more often, on a grid of 10 mm. */
+    private long pieceMm() {
+        long metresTimes10 = 15L + random.nextInt(1 + random.nextInt(436));
+        return metresTimes10 * 100 + random.nextInt(10) * 10L;
+    }
+
+    private void fillRack() {
+        long white = 0;
+        long navy = 0;
+        for (Piece piece : pieces) {
+            if (piece.orderedRope().equals(WHITE)) {
+                white += piece.cut().mm();
+            } else {
+                navy += piece.cut().mm();
+            }
+        }
+        stock(WHITE, white);
+        stock(NAVY, navy);
+    }
+
+    /** Part reels for about half of what is wanted, full reels for all of it. */
+    private void stock(String rope, long wanted) {
+        long parts = 0;
+        while (parts < wanted / 2) {
+            long mm = 3 * METRE + random.nextLong(120 * METRE) / 10 * 10;
+            parts += mm;
+            reels.add(reel(rope, mm, false));
+        }
+        for (long full = 0; full < wanted + 200 * METRE; full += 200 * METRE) {
+            reels.add(reel(rope, 200 * METRE, true));
+        }
+    }
+
+    private Reel reel(String rope, long mm, boolean full) {
+        int number = reels.size() + 1;
+        boolean certified = random.nextInt(4) == 0;
+        List<Flaw> flaws = new ArrayList<>();
+        if (random.nextInt(6) == 0) {
+            long at = random.nextLong(mm);
+            flaws.add(new Flaw(new Length(at), new Length(Math.min(mm, at + 300)), new Length(100), "join"));
+        }
+        long uncertainty = full ? 0 : random.nextInt(3) * mm / 200;
+        return new Reel(
+                "K" + number,
+                rope,
+                "L" + (1 + random.nextInt(6)),
+                new Reel.Contents(
+                        new Length(mm),
+                        new Length(uncertainty),
+                        Length.ZERO,
+                        Length.ZERO,
+                        full ? Reel.Known.METERED : Reel.Known.GAUGED),
+                flaws,
+                new Reel.Papers(
+                        certified ? "2.2" : "",
+                        certified ? "C" + number : "",
+                        LocalDate.MAX,
+                        DAY.minusDays(random.nextInt(900))),
+                random.nextInt(25) == 0 ? new Reel.Custody("", Reel.State.RESERVED, "A1") : Reel.Custody.FREE,
+                full,
+                Reel.Where.UNKNOWN);
+    }
+}

@@ -1,0 +1,76 @@
+package bitterend.packing;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.demand.Piece.Matching;
+import bitterend.demand.Piece.RopeChoice;
+import bitterend.measure.Length;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A piece for a test, plain until told otherwise: no due date, priority 5, no set, no certificate. */
+public final class PieceSketch {
+    private final String id;
+    private final List<RopeChoice> choices = new ArrayList<>();
+    private String order = "A";
+    private LocalDate due = LocalDate.MAX;
+    private int priority = 5;
+    private Matching matching = Matching.NONE;
+    private String certificate = "";
+    private boolean ownRope;
+
+    private PieceSketch(String id) {
+        this.id = id;
+    }
+
+    public static PieceSketch piece(String id, long mm) {
+        return new PieceSketch(id).or(Sketch.ROPE, mm);
+    }
+
+    public static PieceSketch ofRope(String id, String rope, long mm) {
+        return new PieceSketch(id).or(rope, mm);
+    }
+
+    /** Another rope it may be cut from. */
+    public PieceSketch or(String rope, long mm) {
+        choices.add(new RopeChoice(rope, new Length(mm)));
+        return this;
+    }
+
+    public PieceSketch order(String number) {
+        order = number;
+        return this;
+    }
+
+    public PieceSketch due(LocalDate day) {
+        due = day;
+        return this;
+    }
+
+    public PieceSketch priority(int number) {
+        priority = number;
+        return this;
+    }
+
+    public PieceSketch set(String name, Bond bond) {
+        matching = new Matching(name, bond);
+        return this;
+    }
+
+    public PieceSketch certificate(String kind) {
+        certificate = kind;
+        return this;
+    }
+
+    public PieceSketch ownRope() {
+        ownRope = true;
+        return this;
+    }
+
+    Piece piece() {
+        Length cut = choices.get(0).cut();
+        Piece.Source source = new Piece.Source(order, "1", due, priority);
+        return new Piece(id, source, choices, matching, certificate, ownRope, cut, "plain, plain");
+    }
+}

@@ -1,0 +1,542 @@
+package bitterend.packing.rules;
+
+import static bitterend.packing.PieceSketch.ofRope;
+import static bitterend.packing.PieceSketch.piece;
+import static bitterend.packing.ReelSketch.reel;
+import static bitterend.packing.Sketch.DAY;
+import static bitterend.packing.Sketch.OTHER_ROPE;
+import static bitterend.packing.Sketch.ROPE;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.demand.Piece.Bond;
+import bitterend.measure.Cost;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Prices;
+import bitterend.packing.Rule;
+import bitterend.packing.Sketch;
+import bitterend.packing.model.Bench;
+import bitterend.packing.model.BenchLayout;
+import bitterend.packing.model.PieceToCut;
+import java.lang.reflect.Method;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.optaplanner.core.api.score.stream.Constraint;
+import org.optaplanner.core.api.score.stream.ConstraintFactory;
+import org.optaplanner.test.api.score.stream.ConstraintVerifier;
+
+/** Every rule on both sides of its boundary, with the sentence it says. */
+final class BenchRulesTest {
+    private static final Cost NONE = Cost.ZERO;
+
+    private final ConstraintVerifier<BenchRules, Bench> verifier =
+            ConstraintVerifier.build(new BenchRules(), Bench.class, PieceToCut.class);
+
+    @Test
+    void sameRope_takesAnAllowedSubstitute() {
+        holds(
+                BenchRules::sameRope,
+                new Sketch()
+                        .with(reel("K1", 9_000).of(OTHER_ROPE))
+                        .with(piece("P1", 2_000).or(OTHER_ROPE, 2_100), "K1", 1));
+    }
+
+    @Test
+    void sameRope_barsAnotherRope() {
+        breaks(
+                Rule.SAME_ROPE,
+                BenchRules::sameRope,
+                new Sketch().with(reel("K1", 9_000).of(OTHER_ROPE)).with(piece("P1", 2_000), "K1", 1),
+                1,
+                "K1 holds navy; P1 is ordered in white");
+    }
+
+    @Test
+    void onHold_leavesAFreeReelAlone() {
+        holds(BenchRules::onHold, new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000), "K1", 1));
+    }
+
+    @Test
+    void onHold_barsTheReel() {
+        breaks(
+                Rule.ON_HOLD,
+                BenchRules::onHold,
+                new Sketch().with(reel("K1", 9_000).onHold()).with(piece("P1", 2_000), "K1", 1),
+                1,
+                "K1 is on hold");
+    }
+
+    @Test
+    void reserved_servesItsOwnOrder() {
+        holds(
+                BenchRules::reserved,
+                new Sketch()
+                        .with(reel("K1", 9_000).reservedFor("B7"))
+                        .with(piece("P1", 2_000).order("B7"), "K1", 1));
+    }
+
+    @Test
+    void reserved_barsAnotherOrder() {
+        breaks(
+                Rule.RESERVED,
+                BenchRules::reserved,
+                new Sketch()
+                        .with(reel("K1", 9_000).reservedFor("B7"))
+                        .with(piece("P1", 2_000).order("B8"), "K1", 1),
+                1,
+                "K1 is kept for order B7");
+    }
+
+    @Test
+    void ownRope_servesTheCustomersOrder() {
+        holds(
+                BenchRules::ownRope,
+                new Sketch()
+                        .with(reel("K1", 9_000).ownedBy("Hollow Quay Boats", "B7"))
+                        .with(piece("P1", 2_000).order("B7").ownRope(), "K1", 1));
+    }
+
+    @Test
+    void ownRope_barsEveryOtherOrder() {
+        breaks(
+                Rule.OWN_ROPE,
+                BenchRules::ownRope,
+                new Sketch()
+                        .with(reel("K1", 9_000).ownedBy("Hollow Quay Boats", "B7"))
+                        .with(piece("P1", 2_000).order("B7"), "K1", 1),
+                1,
+                "K1 belongs to Hollow Quay Boats and serves order B7 alone");
+    }
+
+    @Test
+    void ownRope_barsTheShopsRopeForAnOrderOfOwnRope() {
+        breaks(
+                Rule.OWN_ROPE,
+                BenchRules::ownRope,
+                new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000).ownRope(), "K1", 1),
+                1,
+                "P1 is to be cut from the customer's own rope; K1 is ours");
+    }
+
+    @Test
+    void certificate_isCarriedByTheReel() {
+        holds(
+                BenchRules::certificate,
+                new Sketch()
+                        .with(reel("K1", 9_000).certificate("2.2"))
+                        .with(piece("P1", 2_000).certificate("2.2"), "K1", 1));
+    }
+
+    @Test
+    void certificate_barsAReelWithAnother() {
+        breaks(
+                Rule.CERTIFICATE,
+                BenchRules::certificate,
+                new Sketch()
+                        .with(reel("K1", 9_000).certificate("3.1"))
+                        .with(piece("P1", 2_000).certificate("2.2"), "K1", 1),
+                1,
+                "P1 needs a 2.2 certificate; K1 carries 3.1");
+    }
+
+    @Test
+    void useBy_allowsTheDayItself() {
+        holds(BenchRules::useBy, new Sketch().with(reel("K1", 9_000).useBy(DAY)).with(piece("P1", 2_000), "K1", 1));
+    }
+
+    @Test
+    void useBy_barsTheDayAfter() {
+        breaks(
+                Rule.USE_BY,
+                BenchRules::useBy,
+                new Sketch().with(reel("K1", 9_000).useBy(DAY.minusDays(1))).with(piece("P1", 2_000), "K1", 1),
+                1,
+                "K1 was to be used by 2026-03-01");
+    }
+
+    @Test
+    void pinned_staysOnItsReel() {
+        holds(
+                BenchRules::pinned,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .pin("P1", "K1"));
+    }
+
+    @Test
+    void pinned_barsAnotherReel() {
+        breaks(
+                Rule.PINNED,
+                BenchRules::pinned,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(reel("K2", 9_000))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .pin("P1", "K2"),
+                1,
+                "P1 is pinned to K2");
+    }
+
+    @Test
+    void fitsTheRun_needsNoCutLossBehindTheLastPiece() {
+        holds(
+                BenchRules::fitsTheRun,
+                new Sketch()
+                        .with(reel("K1", 4_010))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .with(piece("P2", 2_000), "K1", 1));
+    }
+
+    @Test
+    void fitsTheRun_countsTheCutLossBetweenNeighbours() {
+        breaks(
+                Rule.FITS_THE_RUN,
+                BenchRules::fitsTheRun,
+                new Sketch()
+                        .with(reel("K1", 4_009))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .with(piece("P2", 2_000), "K1", 1),
+                1,
+                "2 pieces off K1 run 1 take 4.010 m, cut losses between them included; it has 4.009 m");
+    }
+
+    @Test
+    void clearOfFlaws_lendsEachSideOfAFlaw() {
+        Sketch sketch = new Sketch().with(reel("K1", 9_000).flaw(4_000, 4_500)).with(piece("P1", 4_500));
+        assertEquals("[K1 run 2]", bench(sketch).pieces().get(0).getHomes().toString());
+    }
+
+    @Test
+    void clearOfFlaws_offersNoRunThatCrossesOne() {
+        Sketch sketch = new Sketch().with(reel("K1", 9_000).flaw(4_000, 4_500)).with(piece("P1", 4_501));
+        assertEquals(List.of(), bench(sketch).pieces().get(0).getHomes());
+    }
+
+    @Test
+    void oneLot_mayComeOffSeveralReelsOfTheLot() {
+        holds(BenchRules::oneLot, pair(Bond.ONE_LOT, "L1", "L1"));
+    }
+
+    @Test
+    void oneLot_barsTwoLots() {
+        breaks(
+                Rule.ONE_LOT,
+                BenchRules::oneLot,
+                pair(Bond.ONE_LOT, "L1", "L2"),
+                1,
+                "set S must come off one lot, not off white, lot L1; white, lot L2");
+    }
+
+    @Test
+    void oneLot_takesReelsOfUnknownLotForDifferentLots() {
+        breaks(
+                Rule.ONE_LOT,
+                BenchRules::oneLot,
+                pair(Bond.ONE_LOT, "", ""),
+                1,
+                "set S must come off one lot, not off white, reel K1; white, reel K2");
+    }
+
+    @Test
+    void oneReel_allowsAnotherRunOfTheReel() {
+        holds(
+                BenchRules::oneReel,
+                new Sketch()
+                        .with(reel("K1", 9_000).flaw(4_000, 4_500))
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_REEL), "K1", 1)
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_REEL), "K1", 2));
+    }
+
+    @Test
+    void oneReel_barsAnotherReelOfTheLot() {
+        breaks(
+                Rule.ONE_REEL,
+                BenchRules::oneReel,
+                pair(Bond.ONE_REEL, "L1", "L1"),
+                1,
+                "set S must come off one reel, not off K1; K2");
+    }
+
+    @Test
+    void planned_asksNothingOfAPlannedPiece() {
+        holds(BenchRules::planned, new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000), "K1", 1));
+    }
+
+    @Test
+    void planned_weighsPriorityAndDueDate() {
+        breaks(
+                Rule.PLANNED,
+                BenchRules::planned,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000).priority(1).due(DAY.plusDays(7))),
+                18,
+                "P1, 2.000 m of white, is not planned");
+    }
+
+    @Test
+    void setWhole_isContentWhenNoneIsPlanned() {
+        holds(
+                BenchRules::setWhole,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_LOT))
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_LOT)));
+    }
+
+    @Test
+    void setWhole_isContentWhenAllArePlanned() {
+        holds(BenchRules::setWhole, pair(Bond.ONE_LOT, "L1", "L1"));
+    }
+
+    @Test
+    void setWhole_countsThePlannedPiecesOfAPartSetAsUnplanned() {
+        breaks(
+                Rule.SET_WHOLE,
+                BenchRules::setWhole,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_LOT).priority(3), "K1", 1)
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_LOT)),
+                7,
+                "only 1 of the 2 pieces of set S are planned");
+    }
+
+    @Test
+    void stockValue_leavesAnUntouchedReelAlone() {
+        holds(BenchRules::stockValue, new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000)));
+    }
+
+    @Test
+    void stockValue_takesThePieceTheCutLossAndWhatIsNotWorthKeeping() {
+        breaks(
+                Rule.STOCK_VALUE,
+                BenchRules::stockValue,
+                new Sketch()
+                        .value(length -> new Cost(length.mm() < 1_000 ? 0 : length.mm()))
+                        .with(reel("K1", 3_009))
+                        .with(piece("P1", 2_000), "K1", 1),
+                3_009,
+                "1 piece off K1 run 1 leave 0.999 m of 3.009 m");
+    }
+
+    @Test
+    void stockValue_creditsARemnant() {
+        breaks(
+                Rule.STOCK_VALUE,
+                BenchRules::stockValue,
+                new Sketch()
+                        .value(length -> new Cost(length.mm() < 1_000 ? 0 : length.mm()))
+                        .with(reel("K1", 3_010))
+                        .with(piece("P1", 2_000), "K1", 1),
+                2_010,
+                "1 piece off K1 run 1 leave 1.000 m of 3.010 m");
+    }
+
+    @Test
+    void opening_isFreeOnAPartReel() {
+        holds(
+                BenchRules::opening,
+                new Sketch()
+                        .prices(new Prices(new Cost(700), NONE, NONE, NONE, NONE, NONE))
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000), "K1", 1));
+    }
+
+    @Test
+    void opening_isPaidOnceOnAFullReel() {
+        breaks(
+                Rule.OPENING,
+                BenchRules::opening,
+                new Sketch()
+                        .prices(new Prices(new Cost(700), new Cost(300), NONE, NONE, NONE, new Cost(250)))
+                        .with(reel("K1", 9_000).full().received(DAY.minusYears(2)))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .with(piece("P2", 2_000), "K1", 1),
+                200,
+                "K1 is a full reel and is opened");
+    }
+
+    @Test
+    void changing_isFreeForAReelThatStaysOnTheRack() {
+        holds(
+                BenchRules::changing,
+                new Sketch()
+                        .prices(new Prices(NONE, new Cost(300), NONE, NONE, NONE, NONE))
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000)));
+    }
+
+    @Test
+    void changing_isPaidOnceForAReelLessWhatAgeCreditsBeyondTheOpening() {
+        breaks(
+                Rule.CHANGING,
+                BenchRules::changing,
+                new Sketch()
+                        .prices(new Prices(new Cost(700), new Cost(300), NONE, NONE, NONE, new Cost(400)))
+                        .with(reel("K1", 9_000).full().received(DAY.minusYears(2)))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .with(piece("P2", 2_000), "K1", 1),
+                200,
+                "K1 is fetched and put back");
+    }
+
+    @Test
+    void handling_isFreeForTheRunsBehindTheLastCut() {
+        holds(BenchRules::handling, twoFlaws().with(piece("P1", 1_000), "K1", 1));
+    }
+
+    @Test
+    void handling_isPaidForEveryRunCutOffWhole() {
+        breaks(
+                Rule.HANDLING,
+                BenchRules::handling,
+                twoFlaws().with(piece("P1", 1_000), "K1", 3),
+                120,
+                "2 runs of K1 cut off whole and put aside to reach what lies behind");
+    }
+
+    @Test
+    void splitOrder_isFreeOverReelsOfOneLot() {
+        holds(BenchRules::splitOrder, pair(Bond.NONE, "L1", "L1"));
+    }
+
+    @Test
+    void splitOrder_isFreeOverTwoRopes() {
+        holds(
+                BenchRules::splitOrder,
+                new Sketch()
+                        .prices(new Prices(NONE, NONE, NONE, new Cost(80), NONE, NONE))
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(reel("K2", 9_000).lot("L2").of(OTHER_ROPE))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .with(ofRope("P2", OTHER_ROPE, 2_000), "K2", 1));
+    }
+
+    @Test
+    void splitOrder_isPaidForEveryLotAfterTheFirst() {
+        breaks(
+                Rule.SPLIT_ORDER,
+                BenchRules::splitOrder,
+                pair(Bond.NONE, "L1", "L2"),
+                80,
+                "order A takes " + ROPE + " from 2 lots: lot L1; lot L2");
+    }
+
+    @Test
+    void movedPiece_isFreeOnItsEarlierReel() {
+        holds(BenchRules::movedPiece, moved().earlier("P1", "K1"));
+    }
+
+    @Test
+    void movedPiece_isPaidOnAnotherReel() {
+        breaks(Rule.MOVED_PIECE, BenchRules::movedPiece, moved().earlier("P1", "K2"), 90, "P1 moves from K2 to K1");
+    }
+
+    @Test
+    void shaping_isNothingForAFullRunAndAnEmptyOne() {
+        Sketch sketch =
+                new Sketch().with(reel("K1", 2_000)).with(reel("K2", 2_000)).with(piece("P1", 2_000), "K1", 1);
+        verifier.verifyThat(BenchRules::shaping)
+                .givenSolution(new BenchLayout(sketch.problem(), 100).with(sketch.packing()))
+                .penalizesBy(0);
+    }
+
+    @Test
+    void shaping_isGreatestHalfWay() {
+        Sketch sketch = new Sketch().loss(0).with(reel("K1", 4_000)).with(piece("P1", 2_000), "K1", 1);
+        verifier.verifyThat(BenchRules::shaping)
+                .givenSolution(new BenchLayout(sketch.problem(), 100).with(sketch.packing()))
+                .penalizesBy(250);
+    }
+
+    @Test
+    void everyRule_isAMethodAndHasTestsOnBothSides() {
+        Set<String> methods = Arrays.stream(BenchRules.class.getDeclaredMethods())
+                .filter(method -> method.getReturnType() == Constraint.class && method.getParameterCount() == 1)
+                .map(Method::getName)
+                .collect(Collectors.toSet());
+        for (Rule rule : EnumSet.allOf(Rule.class)) {
+            assertTrue(methods.contains(methodOf(rule)) || rule == Rule.CLEAR_OF_FLAWS, rule + " is no method");
+            methods.add(methodOf(rule));
+        }
+        for (String method : methods) {
+            long tests = Arrays.stream(BenchRulesTest.class.getDeclaredMethods())
+                    .filter(test -> test.isAnnotationPresent(Test.class))
+                    .filter(test -> test.getName().startsWith(method + "_"))
+                    .count();
+            assertTrue(tests >= 2, method + " has " + tests + " tests");
+        }
+    }
+
+    private static String methodOf(Rule rule) {
+        String[] words = rule.name().toLowerCase(java.util.Locale.ROOT).split("_", -1);
+        StringBuilder name = new StringBuilder(words[0]);
+        for (String word : List.of(words).subList(1, words.length)) {
+            name.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
+        }
+        return name.toString();
+    }
+
+    private static Sketch pair(Bond bond, String firstLot, String secondLot) {
+        return new Sketch()
+                .prices(new Prices(NONE, NONE, NONE, new Cost(80), NONE, NONE))
+                .with(reel("K1", 9_000).lot(firstLot))
+                .with(reel("K2", 9_000).lot(secondLot))
+                .with(piece("P1", 2_000).set("S", bond), "K1", 1)
+                .with(piece("P2", 2_000).set("S", bond), "K2", 1);
+    }
+
+    private static Sketch twoFlaws() {
+        return new Sketch()
+                .prices(new Prices(NONE, NONE, new Cost(60), NONE, NONE, NONE))
+                .with(reel("K1", 9_000).flaw(2_000, 2_100).flaw(4_000, 4_100));
+    }
+
+    private static Sketch moved() {
+        return new Sketch()
+                .prices(new Prices(NONE, NONE, NONE, NONE, new Cost(90), NONE))
+                .with(reel("K1", 9_000))
+                .with(reel("K2", 9_000))
+                .with(piece("P1", 2_000), "K1", 1);
+    }
+
+    private static Bench bench(Sketch sketch) {
+        return new BenchLayout(sketch.problem(), 0).with(sketch.packing());
+    }
+
+    private void holds(BiFunction<BenchRules, ConstraintFactory, Constraint> rule, Sketch sketch) {
+        verifier.verifyThat(rule).givenSolution(bench(sketch)).penalizesBy(0);
+    }
+
+    private void breaks(
+            Rule rule,
+            BiFunction<BenchRules, ConstraintFactory, Constraint> method,
+            Sketch sketch,
+            long by,
+            String sentence) {
+        verifier.verifyThat(method).givenSolution(bench(sketch)).penalizesBy(by);
+        Verdict verdict = Verdict.on(bench(sketch));
+        assertEquals(List.of(sentence), verdict.sentences(rule), "sentence");
+        assertEquals(concerned(bench(sketch)), verdict.pieces(sentence), "pieces named");
+        if (verdict.isSound()) {
+            assertEquals(
+                    new PlanPrice(sketch.problem()).of(sketch.packing()).millis(), verdict.softCost(), "true price");
+        }
+    }
+
+    /** The planned pieces, or all when there are none. */
+    private static List<String> concerned(Bench bench) {
+        boolean anyPlanned = bench.pieces().stream().anyMatch(PieceToCut::isPlanned);
+        return bench.pieces().stream()
+                .filter(piece -> piece.isPlanned() == anyPlanned)
+                .map(PieceToCut::getId)
+                .toList();
+    }
+}
