@@ -92,19 +92,28 @@ public final class DemandModel {
         List<Derivation> derivations = new ArrayList<>();
         for (Leg leg : legs) {
             if (!sample.isPositive()) {
-                derivations.add(derivation(leg, ids, Length.ZERO));
+                derivations.add(derivation(assembly, leg, ids, Length.ZERO));
                 continue;
             }
-            derivations.add(derivation(leg, ids.subList(0, 1), sample));
+            derivations.add(derivation(assembly, leg, ids.subList(0, 1), sample));
             if (ids.size() > 1) {
-                derivations.add(derivation(leg, ids.subList(1, ids.size()), Length.ZERO));
+                derivations.add(derivation(assembly, leg, ids.subList(1, ids.size()), Length.ZERO));
             }
         }
         return derivations;
     }
 
-    private Derivation derivation(Leg leg, List<String> ids, Length sample) {
+    private Derivation derivation(Assembly assembly, Leg leg, List<String> ids, Length sample) {
         List<Line> lines = leg.lines(sample, units);
-        return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), notes.of(leg));
+        List<String> words = new ArrayList<>(inherited(assembly));
+        words.addAll(notes.of(leg));
+        return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), words);
+    }
+
+    private static List<String> inherited(Assembly assembly) {
+        List<String> taken = assembly.membership().inherited();
+        return taken.isEmpty()
+                ? List.of()
+                : List.of("from product " + assembly.ordered().product() + ": " + String.join(", ", taken));
     }
 }

@@ -20,13 +20,10 @@ final class PieceMaker {
     /** {@code ORDER/LINE.n}, with {@code -part} for a part of a product and {@code -leg} for each leg of several. */
     static List<String> ids(Assembly assembly) {
         Assembly.Ordered ordered = assembly.ordered();
-        String part = assembly.membership().part();
         List<String> ids = new ArrayList<>();
         for (int n = 1; n <= ordered.quantity(); n++) {
             for (int leg = 1; leg <= ordered.legs(); leg++) {
-                ids.add(assemblyId(ordered, n)
-                        + (part.isEmpty() ? "" : "-" + part)
-                        + (ordered.legs() == 1 ? "" : "-" + leg));
+                ids.add(assemblyId(ordered, n) + partSuffix(assembly) + (ordered.legs() == 1 ? "" : "-" + leg));
             }
         }
         return ids;
@@ -68,7 +65,12 @@ final class PieceMaker {
         Piece.Matching stated = assembly.terms().matching();
         return stated.bond() == Piece.Bond.NONE || !stated.set().isEmpty()
                 ? stated
-                : new Piece.Matching(assemblyId(assembly.ordered(), n), stated.bond());
+                : new Piece.Matching(assemblyId(assembly.ordered(), n) + partSuffix(assembly), stated.bond());
+    }
+
+    private static String partSuffix(Assembly assembly) {
+        String part = assembly.membership().part();
+        return part.isEmpty() ? "" : "-" + part;
     }
 
     private static String assemblyId(Assembly.Ordered ordered, int n) {

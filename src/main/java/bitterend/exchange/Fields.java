@@ -3,8 +3,10 @@ package bitterend.exchange;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Parsed;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The named fields of one row of a CSV file or one object of a JSON file. Whatever cannot be read is told to the findings,
@@ -31,6 +33,25 @@ final class Fields {
         this.place = place;
         this.texts = texts;
         this.findings = findings;
+    }
+
+    /** The same place with these texts where a field is blank. */
+    Fields over(Map<String, String> defaults) {
+        Map<String, String> merged = new HashMap<>(defaults);
+        texts.forEach((name, text) -> {
+            if (!text.isBlank()) {
+                merged.put(name, text);
+            }
+        });
+        return new Fields(file, place, merged, findings);
+    }
+
+    /** The same place with only the named fields, and these texts besides. */
+    Fields only(Set<String> names, Map<String, String> more) {
+        Map<String, String> kept = new HashMap<>(texts);
+        kept.keySet().retainAll(names);
+        kept.putAll(more);
+        return new Fields(file, place, kept, findings);
     }
 
     String file() {

@@ -4,6 +4,8 @@ import bitterend.demand.Assembly;
 import bitterend.demand.EndSpec;
 import bitterend.demand.Measuring;
 import bitterend.demand.Piece;
+import bitterend.demand.Tolerance;
+import bitterend.exchange.OrderRows.OrderRow;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
@@ -38,11 +40,13 @@ final class OrdersCsv {
             List.of(
                     "customer",
                     "product",
+                    "with",
                     "rope",
                     "substitutes",
                     "measured",
                     "extension",
                     "shrinkage",
+                    "bedding",
                     "end a",
                     "end b",
                     "legs",
@@ -56,15 +60,19 @@ final class OrdersCsv {
                     "use",
                     "spare",
                     "sample",
+                    "tolerance",
+                    "eye tolerance",
+                    "set tolerance",
+                    "marks",
                     "note"));
 
     private final Ropes ropes;
-    private final Reading<EndSpec> ends;
+    private final OrderRows rows;
     private final Findings findings;
 
-    OrdersCsv(Ropes ropes, Reading<EndSpec> ends, Findings findings) {
+    OrdersCsv(Ropes ropes, Products products, Findings findings) {
         this.ropes = ropes;
-        this.ends = ends;
+        this.rows = new OrderRows(products);
         this.findings = findings;
     }
 
@@ -73,31 +81,48 @@ final class OrdersCsv {
         List<Assembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
-            Assembly assembly = assembly(row);
-            Piece.Source source = assembly.ordered().source();
-            row.once("line", source.order() + "/" + source.line(), ids);
-            if (row.sound()) {
-                assemblies.add(assembly);
+            for (OrderRow part : rows.filled(row)) {
+                Assembly assembly = assembly(part);
+                Piece.Source source = assembly.ordered().source();
+                if (part.membership().part().isEmpty()) {
+                    part.fields().once("line", source.order() + "/" + source.line(), ids);
+                }
+                if (row.sound() && part.fields().sound()) {
+                    assemblies.add(assembly);
+                }
             }
         }
         assemblies.sort(
                 Comparator.comparing((Assembly each) -> each.ordered().source().order())
-                        .thenComparing(each -> each.ordered().source().line()));
+                        .thenComparing(each -> each.ordered().source().line())
+                        .thenComparing(each -> each.membership().part()));
         return assemblies;
     }
 
-    private Assembly assembly(Fields row) {
+    private Assembly assembly(OrderRow part) {
+        Fields row = part.fields();
         Assembly.Ordered ordered = ordered(row);
         List<String> allowed = ropes(row);
         Assembly.Make make = new Assembly.Make(
                 row.require("length", Readings::wantedLength, new Length(1)),
                 measuring(row),
-                row.optional("end a", ends, EndSpec.of("plain")),
-                row.optional("end b", ends, EndSpec.of("plain")),
+                row.optional("end a", EndText::parse, EndSpec.of("plain")),
+                row.optional("end b", EndText::parse, EndSpec.of("plain")),
                 new Assembly.Extras(
                         row.optional("spare", Readings::allowance, Length.ZERO),
-                        row.optional("sample", Readings::allowance, Length.ZERO)));
-        return new Assembly(new Assembly.Origin(row.file(), row.place()), ordered, allowed, make, terms(row, ordered));
+                        row.optional("sample", Readings::allowance, Length.ZERO)),
+                new Assembly.Asked(
+                        row.optional("tolerance", AskedText::tolerance, Tolerance.NONE),
+                        row.optional("eye tolerance", AskedText::tolerance, Tolerance.NONE),
+                        row.optional("set tolerance", AskedText::tolerance, Tolerance.NONE),
+                        row.optional("marks", AskedText::marks, List.of())));
+        return new Assembly(
+                new Assembly.Origin(row.file(), row.place()),
+                ordered,
+                allowed,
+                make,
+                terms(row, ordered),
+                part.membership());
     }
 
     private static Assembly.Ordered ordered(Fields row) {
@@ -145,7 +170,8 @@ final class OrdersCsv {
                 points.between(),
                 points.pin(),
                 row.optional("extension", OrdersCsv::share, Ratio.ZERO),
-                row.optional("shrinkage", OrdersCsv::share, Ratio.ZERO));
+                row.optional("shrinkage", OrdersCsv::share, Ratio.ZERO),
+                row.optional("bedding", OrdersCsv::share, Ratio.ZERO));
     }
 
     private static Parsed<Measuring> between(String text) {

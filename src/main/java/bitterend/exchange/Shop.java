@@ -52,7 +52,15 @@ public record Shop(
                 .toList();
     }
 
-    /** An order line, if there is one. */
+    /** The parts of an order line, the main one first; none when there is no such line. */
+    public List<OrderLine> orderLines(String order, String line) {
+        return orders.stream()
+                .filter(each -> each.assembly().ordered().source().order().equals(order)
+                        && each.assembly().ordered().source().line().equals(line))
+                .toList();
+    }
+
+    /** An order line, if there is one; its main part. */
     public Optional<OrderLine> findOrderLine(String order, String line) {
         return orders.stream()
                 .filter(each -> each.assembly().ordered().source().order().equals(order)

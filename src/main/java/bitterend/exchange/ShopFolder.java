@@ -7,6 +7,7 @@ import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
@@ -63,9 +64,9 @@ public final class ShopFolder {
                 .orElse(Ropes.UNREAD);
         Catalogue catalogue = new Catalogue(ropes.sound(), splices());
         List<Assembly> assemblies = require(OrdersCsv.NAME)
-                .map(new OrdersCsv(ropes, EndText::parse, findings)::read)
+                .map(new OrdersCsv(ropes, products(), findings)::read)
                 .orElse(List.of());
-        List<OrderLine> orders = demanded(assemblies, ropes, catalogue);
+        List<OrderLine> orders = demanded(assemblies, ropes, catalogue, settings.units());
         new MatchedSets(assemblies).check(findings);
         List<Reel> reels = reels(ropes);
         List<Pin> pins = pins(orders, reels);
@@ -91,9 +92,15 @@ public final class ShopFolder {
                 .orElse(book);
     }
 
+    private Products products() {
+        return digested(InputFile.find(folder, ProductsJson.NAME, findings))
+                .map(new ProductsJson(findings)::read)
+                .orElse(Products.NONE);
+    }
+
     /** Lines whose ropes could all be read, with their pieces. */
-    private List<OrderLine> demanded(List<Assembly> assemblies, Ropes ropes, Catalogue catalogue) {
-        DemandModel model = new DemandModel(catalogue);
+    private List<OrderLine> demanded(List<Assembly> assemblies, Ropes ropes, Catalogue catalogue, Units units) {
+        DemandModel model = new DemandModel(catalogue, units);
         List<OrderLine> orders = new ArrayList<>();
         for (Assembly assembly : assemblies) {
             if (assembly.ropes().stream().allMatch(rope -> ropes.find(rope).isPresent())) {

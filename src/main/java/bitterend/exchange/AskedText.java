@@ -1,0 +1,69 @@
+package bitterend.exchange;
+
+import bitterend.demand.Assembly.WantedMark;
+import bitterend.demand.Tolerance;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Tolerances, {@code 20 mm} or {@code +/- 0.5 %}, and places to mark, {@code middle; quarters; 1.5 m}. */
+final class AskedText {
+    private static final Pattern TOLERANCE = Pattern.compile("(?:\\+/-|\u00b1)? *(?<size>.+)");
+    private static final String EXPECTED_TOLERANCE = "a tolerance such as 20 mm or 0.5 %";
+    private static final String EXPECTED_MARKS = "places such as middle, quarters or 1.5 m, separated by semicolons";
+
+    private AskedText() {}
+
+    static Parsed<Tolerance> tolerance(String text) {
+        Matcher form = TOLERANCE.matcher(text);
+        if (!form.matches()) {
+            return Parsed.refused(EXPECTED_TOLERANCE);
+        }
+        String size = form.group("size");
+        return size.endsWith("%")
+                ? RatioText.parse(size).then(AskedText::relative)
+                : LengthText.parseRoundedDown(size)
+                        .then(length -> length.isPositive()
+                                ? Parsed.of(new Tolerance(length, Ratio.ZERO))
+                                : Parsed.refused(EXPECTED_TOLERANCE));
+    }
+
+    private static Parsed<Tolerance> relative(Ratio part) {
+        return part.isPositive() && part.compareTo(Ratio.ONE) < 0
+                ? Parsed.of(new Tolerance(Length.ZERO, part))
+                : Parsed.refused(EXPECTED_TOLERANCE);
+    }
+
+    static Parsed<List<WantedMark>> marks(String text) {
+        List<WantedMark> marks = new ArrayList<>();
+        for (String place : text.split(";")) {
+            switch (Readings.plain(place)) {
+                case "middle" -> marks.add(part("middle", 1, 2));
+                case "quarters" -> {
+                    marks.add(part("first quarter", 1, 4));
+                    marks.add(part("middle", 1, 2));
+                    marks.add(part("third quarter", 3, 4));
+                }
+                default -> {
+                    Parsed<Length> from = LengthText.parse(place.strip());
+                    if (from.value().isEmpty() || !from.value().get().isPositive()) {
+                        return Parsed.refused(EXPECTED_MARKS);
+                    }
+                    marks.add(new WantedMark(
+                            place.strip(), Ratio.ZERO, from.value().get()));
+                }
+            }
+        }
+        return Parsed.of(List.copyOf(marks));
+    }
+
+    private static WantedMark part(String name, long above, long below) {
+        return new WantedMark(name, new Ratio(above, below), Length.ZERO);
+    }
+}
