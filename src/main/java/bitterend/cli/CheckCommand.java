@@ -2,7 +2,9 @@ package bitterend.cli;
 
 import static bitterend.report.FindingsPage.count;
 
+import bitterend.demand.Assembly;
 import bitterend.exchange.AnswerJson;
+import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopReading;
 import bitterend.report.FindingsPage;
@@ -56,5 +58,18 @@ final class CheckCommand implements Callable<Integer> {
                 count(read.pieces().size(), "piece"),
                 count(read.reels().size(), "reel"));
         terminal.out().println(read.settings().name() + ": " + things + ".");
+        read.orders().forEach(this::inherited);
+    }
+
+    /** What an order line takes over from the standard product it names. */
+    private void inherited(OrderLine order) {
+        Assembly assembly = order.assembly();
+        if (!assembly.membership().inherited().isEmpty()) {
+            String part = assembly.membership().part();
+            terminal.out()
+                    .println(assembly.origin().file() + ", " + assembly.origin().place() + ": product "
+                            + assembly.ordered().product() + (part.isEmpty() ? "" : ", " + part) + ", gives "
+                            + String.join(", ", assembly.membership().inherited()) + ".");
+        }
     }
 }

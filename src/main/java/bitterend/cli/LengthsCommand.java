@@ -7,6 +7,7 @@ import bitterend.report.LengthsPage;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,27 +63,27 @@ final class LengthsCommand implements Callable<Integer> {
     }
 
     private ExitCode derivation(Shop read, String wanted) {
-        Optional<OrderLine> found = find(read, wanted);
+        List<OrderLine> found = find(read, wanted);
         if (found.isEmpty()) {
             terminal.err()
                     .println("error: there is no order line " + wanted + "; write it as ORDER/LINE, such as "
                             + example(read));
             return ExitCode.BAD_COMMAND_LINE;
         }
-        OrderLine order = found.get();
         terminal.out()
                 .print(
                         common.json
-                                ? AnswerJson.lengths(List.of(order))
-                                : page(read).derivation(order.assembly(), order.demanded(), read.catalogue()));
+                                ? AnswerJson.lengths(found)
+                                : found.stream()
+                                        .map(order -> page(read)
+                                                .derivation(order.assembly(), order.demanded(), read.catalogue()))
+                                        .collect(Collectors.joining("\n")));
         return ExitCode.DONE;
     }
 
-    private static Optional<OrderLine> find(Shop read, String wanted) {
+    private static List<OrderLine> find(Shop read, String wanted) {
         int slash = wanted.lastIndexOf('/');
-        return slash < 0
-                ? Optional.empty()
-                : read.findOrderLine(wanted.substring(0, slash), wanted.substring(slash + 1));
+        return slash < 0 ? List.of() : read.orderLines(wanted.substring(0, slash), wanted.substring(slash + 1));
     }
 
     private static String example(Shop read) {

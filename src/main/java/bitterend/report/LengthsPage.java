@@ -10,6 +10,7 @@ import bitterend.measure.Length;
 import bitterend.report.TextTable.Column;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Cut lengths on a page: a list of every piece, or how the length of one order line came about. */
@@ -53,7 +54,9 @@ public final class LengthsPage {
     public String derivation(Assembly assembly, Demanded demanded, Catalogue catalogue) {
         Page page = new Page(ink);
         Piece.Source source = assembly.ordered().source();
-        page.title("Order " + source.order() + ", line " + source.line() + customer(assembly));
+        String part = assembly.membership().part();
+        page.title("Order " + source.order() + ", line " + source.line() + (part.isEmpty() ? "" : ", " + part)
+                + customer(assembly));
         for (Derivation derivation : demanded.derivations()) {
             derivation(page, derivation, catalogue.rope(derivation.rope()));
         }
@@ -94,6 +97,14 @@ public final class LengthsPage {
             page.blank();
             sources.notes().forEach(note -> page.paragraph(0, note));
         }
+        if (!derivation.notes().isEmpty()) {
+            page.blank();
+            derivation.notes().forEach(note -> page.paragraph(0, sentence(note)));
+        }
+    }
+
+    private static String sentence(String note) {
+        return note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
     }
 
     private static String named(List<String> pieces) {
