@@ -56,6 +56,7 @@ public final class Main {
         return new CommandLine(new StockCommand(terminal))
                 .addSubcommand(new StockReceiveCommand(terminal))
                 .addSubcommand(new StockPostCommand(terminal))
+                .addSubcommand(new StockGaugeCommand(terminal))
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockSpoilCommand(terminal))
                 .addSubcommand(new StockTraceCommand(terminal));

@@ -1,5 +1,7 @@
 package bitterend.stock;
 
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +52,9 @@ public interface Ledger extends AutoCloseable {
         /** All movements that posted this plan, oldest first. */
         List<Movement> ofPlan(String plan);
 
+        /** Shares of the whole turns that were found on reels of a type of known length. */
+        List<Ratio> fills(String reelType);
+
         /** All movements that cut or spoiled a piece, oldest first. */
         List<Movement> ofPieces();
     }
@@ -58,5 +63,12 @@ public interface Ledger extends AutoCloseable {
     interface Books extends Stock {
         /** Adds a movement. */
         Movement append(Movement.Entry entry);
+
+        /**
+         * Writes down that a reel of a type held a known length.
+         *
+         * @param turns what whole turns in whole layers would hold
+         */
+        void addFill(String reelType, Length known, Length turns);
     }
 }

@@ -1,6 +1,7 @@
 package bitterend.store;
 
 import bitterend.measure.Length;
+import bitterend.measure.Ratio;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
@@ -66,6 +67,25 @@ final class SqliteBooks implements Ledger.Books {
     @Override
     public List<Movement> ofPieces() {
         return rows.where("WHERE m.piece <> '' ORDER BY m.number");
+    }
+
+    @Override
+    public List<Ratio> fills(String reelType) {
+        return sql.list(
+                "SELECT known_mm, turns_mm FROM gauged WHERE reel_type = ? ORDER BY number",
+                row -> new Ratio(row.getLong(1), row.getLong(2)),
+                reelType);
+    }
+
+    @Override
+    public void addFill(String reelType, Length known, Length turns) {
+        sql.run(
+                "INSERT INTO gauged (at, who, reel_type, known_mm, turns_mm) VALUES (?, ?, ?, ?, ?)",
+                now.toString(),
+                who,
+                reelType,
+                known.mm(),
+                turns.mm());
     }
 
     @Override

@@ -126,6 +126,27 @@ final class StockDayTest {
         run(0, "stock", "verify", shop);
     }
 
+    /** Worked: 12 mm rope on barrel 150, flange 450, traverse 300 mm is 277.1 m in whole turns; 0.85 of it is safe. */
+    @Test
+    void gaugedReel_isBookedWithItsUncertainty() {
+        run(0, "stock", "open", shop);
+        String[] size = {"--barrel", "150 mm", "--flange", "450 mm", "--traverse", "300 mm", "--type", "plywood 450"};
+        Run gauged = run(0, with(size, "stock", "gauge", shop, "R-105", "--book"));
+        assertTrue(gauged.out().contains("whole turns  277.088 m"), gauged.out());
+        assertTrue(gauged.out().contains("fill 85 %"), gauged.out());
+        assertTrue(run(0, "stock", "export", shop).out().contains("R-105,DB12,277088 mm,P22-119,41564 mm,gauged"));
+        Run taught = run(0, with(size, "stock", "gauge", shop, "R-105", "--known", "255 m"));
+        assertTrue(taught.out().contains("fill 92 %"), taught.out());
+        run(3, "stock", "gauge", shop, "R-105", "--barrel", "150 mm");
+        run(3, "stock", "gauge", shop, "R-105", "--gross", "50 kg", "--tare", "4 kg");
+    }
+
+    private static String[] with(String[] more, String... words) {
+        String[] all = java.util.Arrays.copyOf(words, words.length + more.length);
+        System.arraycopy(more, 0, all, words.length, more.length);
+        return all;
+    }
+
     @Test
     void whatDoesNotGo_isRefusedWithASentence() {
         run(3, "stock", "list", shop);

@@ -1,0 +1,182 @@
+package bitterend.cli;
+
+import bitterend.catalogue.Rope;
+import bitterend.exchange.Shop;
+import bitterend.measure.Length;
+import bitterend.measure.Mass;
+import bitterend.measure.Ratio;
+import bitterend.report.Figures;
+import bitterend.stock.Gauge;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException.Refused;
+import bitterend.stock.Movement;
+import bitterend.stock.Rack;
+import bitterend.stock.Reel;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code stock gauge}: how much rope is on a reel, by its size or its weight. */
+@Command(
+        name = "gauge",
+        header = "Estimates the rope on a reel by its size or its weight.",
+        description = {
+            "",
+            "By size: --barrel, --traverse and --depth (or --flange when it is full). Three",
+            "figures: the formula, whole turns, and the safe one, which is the turns times a",
+            "fill of 0.85, or the least fill found on reels of that --type with --known.",
+            "By weight: --gross and --tare. --book books the figure; plans count on no more",
+            "than the safe part of it.",
+            ""
+        },
+        sortOptions = false)
+final class StockGaugeCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private StockAccess at = new StockAccess();
+
+    @Parameters(index = "1", paramLabel = "REEL")
+    private String reel = "";
+
+    @Option(names = "--barrel", paramLabel = "LENGTH", converter = LengthOption.class, description = "Diameter.")
+    private @Nullable Length barrel;
+
+    @Option(names = "--traverse", paramLabel = "LENGTH", converter = LengthOption.class, description = "Width inside.")
+    private @Nullable Length traverse;
+
+    @Option(
+            names = "--depth",
+            paramLabel = "LENGTH",
+            converter = LengthOption.class,
+            description = "Barrel to outside.")
+    private @Nullable Length depth;
+
+    @Option(names = "--flange", paramLabel = "LENGTH", converter = LengthOption.class, description = "Of a full reel.")
+    private @Nullable Length flange;
+
+    @Option(names = "--type", paramLabel = "TYPE", defaultValue = "", description = "Reel type, in your words.")
+    private String type = "";
+
+    @Option(
+            names = "--known",
+            paramLabel = "LENGTH",
+            converter = LengthOption.class,
+            description = "Length that is really on it: teaches the fill of its type.")
+    private @Nullable Length known;
+
+    @Option(names = "--gross", paramLabel = "MASS", converter = MassOption.class, description = "Rope and reel.")
+    private @Nullable Mass gross;
+
+    @Option(names = "--tare", paramLabel = "MASS", converter = MassOption.class, description = "The reel empty.")
+    private @Nullable Mass tare;
+
+    @Option(
+            names = "--tolerance",
+            paramLabel = "PERCENT",
+            defaultValue = "5",
+            description = "How far the mass of the rope may be off. Default: ${DEFAULT-VALUE}.")
+    private int tolerance;
+
+    @Option(names = "--book", description = "Book the figure with its uncertainty.")
+    private boolean book;
+
+    @Mixin
+    private StockNote note = new StockNote();
+
+    StockGaugeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** A figure that may be booked. */
+    private record Estimate(Length length, Length certain, Reel.Known how) {}
+
+    @Override
+    public Integer call() {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Rope rope = rope(read.get());
+        Figures figures = new Figures(
+                at.units == null ? read.get().settings().units() : at.units,
+                read.get().settings().money());
+        Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
+        if (book) {
+            Length uncertainty = estimate.length().minus(estimate.certain());
+            Movement movement = at.writing(ledger ->
+                    new Rack(ledger, at.who()).count(reel, estimate.length(), uncertainty, estimate.how(), note.text));
+            return at.booked(terminal, List.of(movement));
+        }
+        return ExitCode.DONE.number();
+    }
+
+    private Rope rope(Shop shop) {
+        return shop.reels().stream()
+                .filter(each -> each.id().equals(reel))
+                .findFirst()
+                .map(each -> shop.catalogue().rope(each.rope()))
+                .orElseThrow(() -> new Refused("there is no reel " + reel + "; see stock list"));
+    }
+
+    private Estimate byWeight(Rope rope, Figures figures) {
+        if (rope.mass().milligramsPerMetre() == 0) {
+            throw new Refused("ropes.json states no mass of " + rope.id());
+        }
+        if (gross == null || tare == null || gross.compareTo(tare) <= 0 || tolerance < 0 || tolerance > 90) {
+            throw new Refused("the reel must weigh more than empty, the tolerance lie between 0 and 90 %");
+        }
+        Gauge.ByWeight weighed = Gauge.byWeight(gross, tare, rope.mass(), Ratio.percent(tolerance));
+        terminal.out().println("by weight  " + figures.length(weighed.expected()));
+        terminal.out().println("at least   " + figures.length(weighed.least()));
+        terminal.out().println("at most    " + figures.length(weighed.most()));
+        return new Estimate(weighed.expected(), weighed.least(), Reel.Known.WEIGHED);
+    }
+
+    private Estimate bySize(Rope rope, Figures figures) {
+        if (barrel == null || traverse == null || (depth == null && flange == null)) {
+            throw new Refused("give --barrel, --traverse and --depth or --flange, or else --gross and --tare");
+        }
+        Length deep = depth != null ? depth : flange == null ? Length.ZERO : Gauge.Wound.depthOf(flange, barrel);
+        if (!barrel.isPositive() || !traverse.isPositive() || !deep.isPositive()) {
+            throw new Refused("a reel has a barrel, a traverse and a depth above nothing");
+        }
+        Gauge.Wound wound = new Gauge.Wound(barrel, deep, traverse, rope.diameter());
+        Ratio fill = fill(wound);
+        Gauge.BySize sized = Gauge.bySize(wound, fill);
+        if (!sized.safe().isPositive()) {
+            throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
+        }
+        terminal.out().println("formula      " + figures.length(sized.formula()));
+        terminal.out().println("whole turns  " + figures.length(sized.turns()));
+        terminal.out()
+                .println("safe         " + figures.length(sized.safe()) + "  (fill " + fill.timesRoundedDown(100)
+                        + " %)");
+        return new Estimate(sized.turns(), Length.min(sized.turns(), sized.safe()), Reel.Known.GAUGED);
+    }
+
+    /** The fill of the type, learned from this reel first when its length is known. */
+    private Ratio fill(Gauge.Wound wound) {
+        Length turns = Gauge.bySize(wound, Ratio.ONE).turns();
+        if (known != null) {
+            Length really = known;
+            if (type.isEmpty() || !really.isPositive() || !turns.isPositive()) {
+                throw new Refused("to learn a fill give a --type and a --known length above nothing");
+            }
+            at.writing(ledger -> ledger.change(at.who(), books -> {
+                books.addFill(type, really, turns);
+                return true;
+            }));
+        }
+        return type.isEmpty()
+                ? Gauge.USUAL_FILL
+                : Gauge.fill(at.reading((Ledger ledger) -> ledger.read(stock -> stock.fills(type))));
+    }
+}
