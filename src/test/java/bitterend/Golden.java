@@ -18,7 +18,15 @@ public final class Golden {
 
     /** Fails when the text is not what the golden file holds. */
     public static void check(String name, String actual) {
-        Path file = FOLDER.resolve(name);
+        check(FOLDER.resolve(name), actual);
+    }
+
+    /** The same for a page of the documentation that is printed by the program. */
+    public static void checkPage(Path page, String actual) {
+        check(page, actual);
+    }
+
+    private static void check(Path file, String actual) {
         try {
             if (Boolean.getBoolean("golden.rewrite")) {
                 Files.createDirectories(file.getParent());

@@ -5,9 +5,9 @@ import bitterend.packing.model.PieceToCut;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Random;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
@@ -17,24 +17,29 @@ import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFac
  * hard rule are handed out; they cost a fraction of what the solver needs to weigh one.
  */
 public final class BenchMoves implements MoveIteratorFactory<Bench, PlaceMove> {
-    /** What a profile may set; see the setters. */
-    static final Set<String> PROPERTIES = Set.of("change", "swap", "oneForTwo", "repack", "moveSet", "nodes");
+    /** What a profile may set, and what it is when the profile does not; see the setters. */
+    static final Map<String, Integer> USUAL =
+            Map.of("change", 34, "swap", 38, "oneForTwo", 20, "repack", 6, "moveSet", 2, "nodes", 100);
 
     /** So many draws for each move are fine; a bench on which more come to nothing has hardly anything left to move. */
     private static final int DRAWS_PER_MOVE = 100;
 
     private static final int PATIENCE = 20_000;
 
-    private int change = 34;
-    private int swap = 38;
-    private int oneForTwo = 20;
-    private int repack = 6;
-    private int moveSet = 2;
-    private int nodes = 100;
+    private int change = usual("change");
+    private int swap = usual("swap");
+    private int oneForTwo = usual("oneForTwo");
+    private int repack = usual("repack");
+    private int moveSet = usual("moveSet");
+    private int nodes = usual("nodes");
     private List<MoveKind> kinds = List.of();
     private List<PieceToCut> movable = List.of();
     private long draws;
     private long moves;
+
+    private static int usual(String property) {
+        return USUAL.getOrDefault(property, 0);
+    }
 
     /** How often one piece goes to another run. */
     public void setChange(int weight) {

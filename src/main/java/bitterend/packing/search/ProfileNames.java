@@ -2,6 +2,8 @@ package bitterend.packing.search;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import java.time.Duration;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Map;
@@ -22,7 +24,8 @@ final class ProfileNames extends DefaultHandler {
             "constraintProviderCustomProperties",
             Set.of(Profile.SHAPING),
             "moveIteratorFactoryCustomProperties",
-            BenchMoves.PROPERTIES);
+            BenchMoves.USUAL.keySet());
+    private static final Set<String> DURATIONS = Set.of("spentLimit", "unimprovedSpentLimit");
     private static final Pattern QUOTED = Pattern.compile("'([^']*)'");
 
     private final String file;
@@ -79,6 +82,16 @@ final class ProfileNames extends DefaultHandler {
             error(localName, value, "no such element: the program names its own classes");
         } else if (localName.endsWith("Class") && !isClass(value)) {
             error(localName, value, "the full name of a class of this program");
+        } else if (DURATIONS.contains(localName) && !isDuration(value)) {
+            error(localName, value, "a duration such as PT10S");
+        }
+    }
+
+    private static boolean isDuration(String text) {
+        try {
+            return !Duration.parse(text).isNegative();
+        } catch (DateTimeParseException e) {
+            return false;
         }
     }
 

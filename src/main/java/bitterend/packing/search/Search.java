@@ -40,10 +40,10 @@ public final class Search {
 
     /**
      * The best packing found within the effort and the profile's own limits: never one with more weight unplanned than the
-     * start, nor a dearer one of the same weight. Ends early when everything that has a home is planned at the bound.
+     * start, nor a dearer one of the same weight. Ends early when the bound is met.
      *
      * @param start a packing that breaks no rule; the search sets out from it
-     * @param bound no packing costs less; zero when nothing is proven
+     * @param bound no packing that leaves as little unplanned as can be costs less; zero when nothing is proven
      */
     public static Packing improve(PackingProblem problem, Packing start, Effort effort, Profile profile, Cost bound) {
         Bench bench = new BenchLayout(problem, profile.shapingPercent()).with(start);
@@ -80,8 +80,10 @@ public final class Search {
         }
     }
 
+    /** With a bound of zero nothing says how little can be left unplanned, except that what has no home must be. */
     private boolean isProven(Incumbent best) {
-        return best.unplannedWeight() <= hopeless && best.cost().compareTo(bound) <= 0;
+        boolean asLittleAsCanBe = !bound.equals(Cost.ZERO) || best.unplannedWeight() <= hopeless;
+        return asLittleAsCanBe && best.cost().compareTo(bound) <= 0;
     }
 
     private String ropes() {

@@ -1,0 +1,80 @@
+package bitterend.packing.explain;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunId;
+import bitterend.packing.Urgency;
+import bitterend.packing.Words;
+import bitterend.packing.explain.PieceAnswer.Elsewhere;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What would bring a piece into the plan. */
+final class Help {
+    private static final int SHOWN = 5;
+
+    private final PackingProblem problem;
+    private final Rack rack;
+    private final Piece piece;
+    private final Eligibility rules;
+
+    Help(PackingProblem problem, Rack rack, Piece piece) {
+        this.problem = problem;
+        this.rack = rack;
+        this.piece = piece;
+        rules = new Eligibility(problem);
+    }
+
+    /** Bars that stand alone, work that could give way, and rope to receive. */
+    List<Reason> with(List<Elsewhere> elsewhere) {
+        List<Reason> help = new ArrayList<>();
+        for (Elsewhere other : elsewhere) {
+            if (other.bars().size() == 1 && other.bars().get(0).rule() != Rule.FITS_THE_RUN) {
+                Reason bar = other.bars().get(0);
+                help.add(new Reason(bar.rule(), other.run() + " would take it if this were settled: " + bar.sentence()));
+            }
+        }
+        for (Reel reel : problem.reels()) {
+            if (rules.against(piece, reel).isEmpty()) {
+                reel.runs().forEach(run -> givingWay(reel, run, help));
+            }
+        }
+        List<Reason> shown = new ArrayList<>(help.subList(0, Math.min(SHOWN, help.size())));
+        shown.add(new Reason(
+                Rule.PLANNED,
+                "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
+                        + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate")));
+        return shown;
+    }
+
+    /** The fewest pieces of a run, the least urgent of them, that would make room. */
+    private void givingWay(Reel reel, Run run, List<Reason> help) {
+        if (rules.fits(piece, reel, run).isPresent()) {
+            return;
+        }
+        Length missing = piece.lengthOn(reel.rope()).orElseThrow().minus(rack.room(reel, run));
+        RunId id = new RunId(reel.id(), run.index());
+        List<Piece> there = rack.piecesOn(id).stream()
+                .sorted(Comparator.comparingLong((Piece other) -> Urgency.weight(other, problem.day()))
+                        .thenComparing(Piece::id))
+                .toList();
+        there.stream()
+                .filter(other -> !missing.isLongerThan(taken(other, reel)))
+                .findFirst()
+                .ifPresent(other -> help.add(
+                        new Reason(Rule.FITS_THE_RUN, "on " + id + " there would be room if " + other.id() + " waited")));
+    }
+
+    private Length taken(Piece other, Reel reel) {
+        return other.lengthOn(reel.rope())
+                .orElseThrow()
+                .plus(problem.ropeOn(reel).cutting().loss());
+    }
+}

@@ -1,0 +1,163 @@
+package bitterend.packing.explain;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunId;
+import bitterend.packing.Words;
+import bitterend.packing.explain.PieceAnswer.Elsewhere;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Tries one piece on every run of the rack. */
+final class PieceQuestion {
+    private static final Comparator<Elsewhere> CHEAPEST_FIRST = Comparator.comparing(
+                    (Elsewhere other) -> other.bars().size())
+            .thenComparing(Elsewhere::change)
+            .thenComparing(Elsewhere::run);
+
+    private final PackingProblem problem;
+    private final Rack rack;
+    private final Piece piece;
+    private final Eligibility rules;
+    private final Optional<RunId> place;
+
+    PieceQuestion(PackingProblem problem, Rack rack, Piece piece) {
+        this.problem = problem;
+        this.rack = rack;
+        this.piece = piece;
+        rules = new Eligibility(problem);
+        place = rack.packing().placeOf(piece.id());
+    }
+
+    PieceAnswer answer() {
+        List<Elsewhere> elsewhere = new ArrayList<>();
+        for (Reel reel : problem.reels()) {
+            for (Run run : reel.runs()) {
+                RunId id = new RunId(reel.id(), run.index());
+                if (!place.equals(Optional.of(id))) {
+                    elsewhere.add(on(reel, run, id));
+                }
+            }
+        }
+        elsewhere.sort(CHEAPEST_FIRST);
+        List<Reason> why = place.isPresent() ? whyHere(place.get(), elsewhere) : whyNowhere(elsewhere);
+        List<Reason> help = place.isPresent() ? List.of() : new Help(problem, rack, piece).with(elsewhere);
+        return new PieceAnswer(piece.id(), place.stream().toList(), why, elsewhere, help);
+    }
+
+    private Elsewhere on(Reel reel, Run run, RunId id) {
+        List<Reason> bars = bars(reel, run, id);
+        return new Elsewhere(id, bars, bars.isEmpty() ? rack.change(piece, id) : Cost.ZERO);
+    }
+
+    /** Every rule that keeps the piece off a run, not only the first. */
+    private List<Reason> bars(Reel reel, Run run, RunId id) {
+        List<Reason> bars = new ArrayList<>(Stream.of(
+                        rules.sameRope(piece, reel),
+                        rules.onHold(piece, reel),
+                        rules.reserved(piece, reel),
+                        rules.ownRope(piece, reel),
+                        rules.certificate(piece, reel),
+                        rules.useBy(piece, reel),
+                        rules.pinned(piece, reel))
+                .flatMap(Optional::stream)
+                .toList());
+        if (bars.stream().noneMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
+            Optional<Reason> tooShort = rules.fits(piece, reel, run);
+            tooShort.or(() -> noRoom(reel, run, id)).ifPresent(bars::add);
+            leavesItsSet(reel).ifPresent(bars::add);
+        }
+        return bars;
+    }
+
+    private Optional<Reason> noRoom(Reel reel, Run run, RunId id) {
+        Length cut = piece.lengthOn(reel.rope()).orElse(piece.cut());
+        Length room = rack.room(reel, run);
+        if (!cut.isLongerThan(room)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Reason(
+                Rule.FITS_THE_RUN,
+                piece.id() + " takes " + Words.of(cut) + "; beside the other work " + id + " has "
+                        + Words.of(Length.max(Length.ZERO, room))));
+    }
+
+    /** A piece of a set that is planned stays with its set. */
+    private Optional<Reason> leavesItsSet(Reel reel) {
+        if (!piece.isMatched() || place.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean oneReel = piece.matching().bond() == Bond.ONE_REEL;
+        Reel now = problem.reels().stream()
+                .filter(other -> other.id().equals(place.get().reel()))
+                .findFirst()
+                .orElseThrow();
+        boolean together = oneReel
+                ? now.id().equals(reel.id())
+                : now.rope().equals(reel.rope()) && PlanPrice.lotOf(now).equals(PlanPrice.lotOf(reel));
+        return together
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
+                        "set " + piece.matching().set() + " comes off "
+                                + (oneReel ? now.id() : PlanPrice.lotOf(now))
+                                + "; " + piece.id() + " cannot leave it alone"));
+    }
+
+    private List<Reason> whyHere(RunId here, List<Elsewhere> elsewhere) {
+        List<Reason> why = new ArrayList<>();
+        if (problem.pins().stream().anyMatch(pin -> pin.piece().equals(piece.id()))) {
+            why.add(new Reason(Rule.PINNED, piece.id() + " is pinned to " + here.reel()));
+        }
+        List<Elsewhere> open = elsewhere.stream().filter(Elsewhere::isOpen).toList();
+        if (open.isEmpty()) {
+            why.add(new Reason(Rule.PLANNED, "no other run is open to " + piece.id() + " as the plan stands"));
+            return why;
+        }
+        Elsewhere next = open.get(0);
+        int order = next.change().compareTo(Cost.ZERO);
+        String sentence = order > 0
+                ? here + " is the cheapest place for it as the plan stands; the next is " + next.run()
+                : order == 0
+                        ? next.run() + " would cost the same"
+                        : next.run() + " would be cheaper for this piece alone";
+        why.add(new Reason(Rule.STOCK_VALUE, sentence));
+        return why;
+    }
+
+    private List<Reason> whyNowhere(List<Elsewhere> elsewhere) {
+        List<Reason> why = new ArrayList<>();
+        if (elsewhere.stream().anyMatch(Elsewhere::isOpen)) {
+            why.add(
+                    piece.isMatched()
+                            ? new Reason(
+                                    Rule.SET_WHOLE,
+                                    "set " + piece.matching().set() + " could not be planned whole, so none of it is")
+                            : new Reason(Rule.PLANNED, "there is room for " + piece.id() + " that the plan does not use"));
+            return why;
+        }
+        for (Elsewhere other : elsewhere) {
+            other.bars().stream()
+                    .filter(bar -> bar.rule() != Rule.SAME_ROPE)
+                    .filter(bar -> why.stream().noneMatch(known -> known.equals(bar)))
+                    .findFirst()
+                    .ifPresent(why::add);
+        }
+        if (why.isEmpty()) {
+            why.add(new Reason(Rule.SAME_ROPE, "no reel of " + piece.orderedRope() + " is in stock"));
+        }
+        return why;
+    }
+}

@@ -1,0 +1,44 @@
+package bitterend.packing.explain;
+
+import bitterend.measure.Cost;
+import bitterend.packing.Reason;
+import bitterend.packing.RunId;
+import java.util.List;
+
+/**
+ * What a plan cuts from one reel, and what that costs by rule.
+ *
+ * @param reel id of the reel
+ * @param runs what comes off each run, in physical order; empty runs included
+ * @param charges what the draw costs, rule by rule; they add up to {@code cost}
+ * @param cost what the draw costs in all; zero for a reel that is not touched
+ * @param untouched why nothing comes off it; empty when something does
+ */
+public record ReelAnswer(
+        String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched) {
+    public ReelAnswer {
+        runs = List.copyOf(runs);
+        charges = List.copyOf(charges);
+        untouched = List.copyOf(untouched);
+    }
+
+    /**
+     * The pieces of one run.
+     *
+     * @param run the run
+     * @param pieces their ids
+     */
+    public record OnRun(RunId run, List<String> pieces) {
+        public OnRun {
+            pieces = List.copyOf(pieces);
+        }
+    }
+
+    /**
+     * What one rule charges.
+     *
+     * @param reason the rule and what it is charged for
+     * @param cost how much
+     */
+    public record Charge(Reason reason, Cost cost) {}
+}

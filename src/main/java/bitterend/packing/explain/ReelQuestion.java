@@ -1,0 +1,107 @@
+package bitterend.packing.explain;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.DrawPrice;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunId;
+import bitterend.packing.RunLoad;
+import bitterend.packing.Words;
+import bitterend.packing.explain.ReelAnswer.Charge;
+import bitterend.packing.explain.ReelAnswer.OnRun;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Takes the draw of one reel apart, rule by rule. */
+final class ReelQuestion {
+    private final PackingProblem problem;
+    private final Rack rack;
+    private final Reel reel;
+
+    ReelQuestion(PackingProblem problem, Rack rack, Reel reel) {
+        this.problem = problem;
+        this.rack = rack;
+        this.reel = reel;
+    }
+
+    ReelAnswer answer() {
+        List<OnRun> runs = new ArrayList<>();
+        for (Run run : reel.runs()) {
+            RunId id = new RunId(reel.id(), run.index());
+            runs.add(new OnRun(id, rack.piecesOn(id).stream().map(Piece::id).toList()));
+        }
+        if (!rack.isTouched(reel)) {
+            return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched());
+        }
+        List<Charge> charges = charges();
+        Cost cost = charges.stream().map(Charge::cost).reduce(Cost.ZERO, Cost::plus);
+        return new ReelAnswer(reel.id(), runs, charges, cost, List.of());
+    }
+
+    private List<Charge> charges() {
+        DrawPrice draw = rack.prices().draw(reel.id());
+        List<Charge> charges = new ArrayList<>();
+        Cost fixed = DrawPrice.fixedCost(problem, reel);
+        Cost changing = fixed.compareTo(problem.prices().changing()) < 0
+                ? fixed
+                : problem.prices().changing();
+        add(charges, Rule.OPENING, fixed.minus(changing), reel.id() + " is a full reel and is opened");
+        add(charges, Rule.CHANGING, changing, reel.id() + " is fetched and put back");
+        int deepest = 0;
+        for (Run run : reel.runs()) {
+            deepest = rack.load(reel, run).isEmpty() ? deepest : run.index();
+        }
+        for (Run run : reel.runs().subList(0, deepest)) {
+            RunLoad load = rack.load(reel, run);
+            if (load.isEmpty()) {
+                add(charges, Rule.HANDLING, problem.prices().handling(), name(run) + " is cut off whole and put aside");
+            } else {
+                add(charges, Rule.STOCK_VALUE, draw.drop(run.index() - 1, load), drawn(run, load, draw.loss()));
+            }
+        }
+        return charges;
+    }
+
+    private static void add(List<Charge> charges, Rule rule, Cost cost, String sentence) {
+        if (!cost.equals(Cost.ZERO)) {
+            charges.add(new Charge(new Reason(rule, sentence), cost));
+        }
+    }
+
+    private String drawn(Run run, RunLoad load, Length loss) {
+        return "of " + Words.of(run.length()) + " on " + name(run) + " " + Words.of(load.leftOf(run.length(), loss))
+                + " is left";
+    }
+
+    private String name(Run run) {
+        return new RunId(reel.id(), run.index()).toString();
+    }
+
+    /** Why nothing comes off the reel: no piece may, or none that would be cheaper here. */
+    private List<Reason> untouched() {
+        Eligibility rules = new Eligibility(problem);
+        List<Reason> bars = new ArrayList<>();
+        long open = 0;
+        for (Piece piece : problem.pieces()) {
+            if (rules.sameRope(piece, reel).isEmpty()) {
+                boolean fits = reel.runs().stream()
+                        .anyMatch(run -> rules.against(piece, reel, run).isEmpty());
+                open += fits ? 1 : 0;
+                rules.against(piece, reel).filter(bar -> !bars.contains(bar)).ifPresent(bars::add);
+            }
+        }
+        if (open > 0) {
+            String noun = open == 1 ? " piece" : " pieces";
+            return List.of(new Reason(Rule.STOCK_VALUE, open + noun + " could come off it and come off other reels"));
+        }
+        return bars.isEmpty()
+                ? List.of(new Reason(Rule.SAME_ROPE, "no piece that fits it is wanted in " + reel.rope()))
+                : bars;
+    }
+}

@@ -1,0 +1,168 @@
+package bitterend.packing.explain;
+
+import static bitterend.packing.PieceSketch.piece;
+import static bitterend.packing.ReelSketch.reel;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.demand.Piece.Bond;
+import bitterend.measure.Cost;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Packing;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Prices;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunId;
+import bitterend.packing.Sketch;
+import bitterend.packing.explain.PieceAnswer.Elsewhere;
+import bitterend.packing.explain.ReelAnswer.Charge;
+import bitterend.packing.greedy.GreedyPacker;
+import bitterend.shops.RandomShop;
+import bitterend.shops.ShopSize;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+final class ExplanationTest {
+    private static final Cost NONE = Cost.ZERO;
+
+    @Test
+    void piece_isToldTheNextCheapestPlaceAndItsPrice() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .prices(new Prices(new Cost(500), NONE, NONE, NONE, NONE, NONE))
+                        .with(reel("K1", 9_000))
+                        .with(reel("K2", 9_000).full())
+                        .with(piece("P1", 2_000), "K1", 1));
+        assertEquals(
+                List.of(new Reason(
+                        Rule.STOCK_VALUE,
+                        "K1 run 1 is the cheapest place for it as the plan stands; the next is K2 run 1")),
+                answer.why());
+        assertEquals(List.of(new Elsewhere(new RunId("K2", 1), List.of(), new Cost(500))), answer.elsewhere());
+    }
+
+    @Test
+    void piece_isToldEveryRuleThatBarsARun() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 9_000).certificate("2.2"))
+                        .with(reel("K2", 1_000).onHold())
+                        .with(piece("P1", 2_000).certificate("2.2"), "K1", 1));
+        assertEquals(
+                List.of("no other run is open to P1 as the plan stands"),
+                answer.why().stream().map(Reason::sentence).toList());
+        assertEquals(
+                List.of(Rule.ON_HOLD, Rule.CERTIFICATE, Rule.FITS_THE_RUN),
+                answer.elsewhere().get(0).bars().stream().map(Reason::rule).toList());
+    }
+
+    @Test
+    void piece_ofASetIsToldThatItStaysWithIt() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(reel("K2", 9_000).lot("L2"))
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_LOT), "K1", 1)
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_LOT), "K1", 1));
+        assertEquals(
+                List.of(new Reason(Rule.ONE_LOT, "set S comes off lot L1; P1 cannot leave it alone")),
+                answer.elsewhere().get(0).bars());
+    }
+
+    @Test
+    void unplannedPiece_isToldWhatStandsInItsWayAndWhatWouldHelp() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 5_000))
+                        .with(reel("K2", 5_000).onHold())
+                        .with(piece("P1", 4_000))
+                        .with(piece("P2", 3_000), "K1", 1));
+        assertFalse(answer.isPlanned());
+        assertEquals(
+                List.of("P1 takes 4.000 m; beside the other work K1 run 1 has 1.990 m", "K2 is on hold"),
+                answer.why().stream().map(Reason::sentence).toList());
+        assertEquals(
+                List.of(
+                        "K2 run 1 would take it if this were settled: K2 is on hold",
+                        "on K1 run 1 there would be room if P2 waited",
+                        "receive at least 4.000 m of white in one length"),
+                answer.help().stream().map(Reason::sentence).toList());
+    }
+
+    @Test
+    void unplannedPiece_isToldWhenThereIsNoSuchRope() {
+        PieceAnswer answer = ask("P1", new Sketch().with(reel("K1", 5_000).of("navy")).with(piece("P1", 4_000)));
+        assertEquals(List.of(new Reason(Rule.SAME_ROPE, "no reel of white is in stock")), answer.why());
+    }
+
+    @Test
+    void reel_isChargedRuleByRule() {
+        Sketch sketch = new Sketch()
+                .prices(new Prices(new Cost(700), new Cost(300), new Cost(60), NONE, NONE, NONE))
+                .with(reel("K1", 9_000).full().flaw(2_000, 2_100))
+                .with(piece("P1", 1_000), "K1", 2);
+        ReelAnswer answer = new Explanation(sketch.problem(), sketch.packing()).reel("K1").orElseThrow();
+        assertEquals(
+                List.of(
+                        new Charge(new Reason(Rule.OPENING, "K1 is a full reel and is opened"), new Cost(700)),
+                        new Charge(new Reason(Rule.CHANGING, "K1 is fetched and put back"), new Cost(300)),
+                        new Charge(new Reason(Rule.HANDLING, "K1 run 1 is cut off whole and put aside"), new Cost(60)),
+                        new Charge(
+                                new Reason(Rule.STOCK_VALUE, "of 6.900 m on K1 run 2 5.890 m is left"), new Cost(1_010))),
+                answer.charges());
+        assertEquals(new Cost(2_070), answer.cost());
+    }
+
+    @Test
+    void reel_saysWhyNothingComesOffIt() {
+        Sketch sketch = new Sketch()
+                .with(reel("K1", 9_000))
+                .with(reel("K2", 9_000))
+                .with(reel("K3", 9_000).onHold())
+                .with(piece("P1", 1_000), "K1", 1);
+        Explanation explanation = new Explanation(sketch.problem(), sketch.packing());
+        assertEquals(
+                "1 piece could come off it and come off other reels",
+                explanation.reel("K2").orElseThrow().untouched().get(0).sentence());
+        assertEquals(
+                "K3 is on hold",
+                explanation.reel("K3").orElseThrow().untouched().get(0).sentence());
+        assertTrue(explanation.reel("K9").isEmpty());
+    }
+
+    @Test
+    void answers_agreeWithTheTruePriceOnRandomShops() {
+        for (long seed = 0; seed < 60; seed++) {
+            PackingProblem shop = RandomShop.of(seed, ShopSize.SMALL);
+            Packing packing = new GreedyPacker(shop).best();
+            PlanPrice price = new PlanPrice(shop);
+            Explanation explanation = new Explanation(shop, packing);
+            Cost draws = shop.reels().stream()
+                    .map(reel -> explanation.reel(reel.id()).orElseThrow().cost())
+                    .reduce(Cost.ZERO, Cost::plus);
+            assertEquals(price.of(packing), draws.plus(price.acrossReels(packing)), "seed " + seed);
+            for (bitterend.demand.Piece piece : shop.pieces()) {
+                PieceAnswer answer = explanation.piece(piece.id()).orElseThrow();
+                answer.elsewhere().stream().filter(Elsewhere::isOpen).forEach(open -> {
+                    Map<String, RunId> places = new HashMap<>(packing.places());
+                    places.put(piece.id(), open.run());
+                    assertEquals(price.of(new Packing(places)), price.of(packing).plus(open.change()));
+                });
+                assertFalse(answer.why().isEmpty());
+                assertEquals(answer.isPlanned(), answer.help().isEmpty());
+            }
+        }
+    }
+
+    private static PieceAnswer ask(String piece, Sketch sketch) {
+        return new Explanation(sketch.problem(), sketch.packing()).piece(piece).orElseThrow();
+    }
+}
