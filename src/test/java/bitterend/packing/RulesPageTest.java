@@ -39,7 +39,8 @@ final class RulesPageTest {
                 Prices stand in `shop.json`. A reel that is not touched costs nothing. A reel earns a credit for every full year on
                 the rack, at most its opening and changing.
 
-                %s""".formatted(table(Level.HARD), table(Level.MEDIUM), table(Level.SOFT));
+                %s"""
+                .formatted(table(Level.HARD), table(Level.MEDIUM), table(Level.SOFT));
     }
 
     private static String table(Level level) {
@@ -47,7 +48,11 @@ final class RulesPageTest {
         for (Rule rule : Rule.values()) {
             if (rule.level() == level) {
                 String name = rule.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-                table.append("| ").append(name).append(" | ").append(rule.sentence()).append(" |\n");
+                table.append("| ")
+                        .append(name)
+                        .append(" | ")
+                        .append(rule.sentence())
+                        .append(" |\n");
             }
         }
         return table.toString();

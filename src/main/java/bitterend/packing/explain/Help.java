@@ -38,7 +38,8 @@ final class Help {
         for (Elsewhere other : elsewhere) {
             if (other.bars().size() == 1 && other.bars().get(0).rule() != Rule.FITS_THE_RUN) {
                 Reason bar = other.bars().get(0);
-                help.add(new Reason(bar.rule(), other.run() + " would take it if this were settled: " + bar.sentence()));
+                help.add(
+                        new Reason(bar.rule(), other.run() + " would take it if this were settled: " + bar.sentence()));
             }
         }
         for (Reel reel : problem.reels()) {
@@ -68,8 +69,8 @@ final class Help {
         there.stream()
                 .filter(other -> !missing.isLongerThan(taken(other, reel)))
                 .findFirst()
-                .ifPresent(other -> help.add(
-                        new Reason(Rule.FITS_THE_RUN, "on " + id + " there would be room if " + other.id() + " waited")));
+                .ifPresent(other -> help.add(new Reason(
+                        Rule.FITS_THE_RUN, "on " + id + " there would be room if " + other.id() + " waited")));
     }
 
     private Length taken(Piece other, Reel reel) {

@@ -145,7 +145,8 @@ final class PieceQuestion {
                             ? new Reason(
                                     Rule.SET_WHOLE,
                                     "set " + piece.matching().set() + " could not be planned whole, so none of it is")
-                            : new Reason(Rule.PLANNED, "there is room for " + piece.id() + " that the plan does not use"));
+                            : new Reason(
+                                    Rule.PLANNED, "there is room for " + piece.id() + " that the plan does not use"));
             return why;
         }
         for (Elsewhere other : elsewhere) {

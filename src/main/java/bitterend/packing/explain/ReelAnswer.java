@@ -14,8 +14,7 @@ import java.util.List;
  * @param cost what the draw costs in all; zero for a reel that is not touched
  * @param untouched why nothing comes off it; empty when something does
  */
-public record ReelAnswer(
-        String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched) {
+public record ReelAnswer(String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched) {
     public ReelAnswer {
         runs = List.copyOf(runs);
         charges = List.copyOf(charges);

@@ -30,7 +30,7 @@ public final class Profile {
     private final int shapingPercent;
 
     Profile(SolverConfig config) {
-        this.config = new SolverConfig(config);
+        this.config = copy(config);
         shapingPercent = takeShaping(this.config.getScoreDirectorFactoryConfig());
     }
 
@@ -87,7 +87,17 @@ public final class Profile {
 
     /** A copy that may be changed. */
     SolverConfig config() {
-        return new SolverConfig(config);
+        return copy(config);
+    }
+
+    /** The solver's own copy shares the settings of the rules with its model. */
+    private static SolverConfig copy(SolverConfig config) {
+        SolverConfig copy = new SolverConfig(config);
+        ScoreDirectorFactoryConfig rules = copy.getScoreDirectorFactoryConfig();
+        if (rules != null) {
+            copy.setScoreDirectorFactoryConfig(rules.copyConfig());
+        }
+        return copy;
     }
 
     /** Whether the profile stops by work alone, so that no clock may stop it. */

@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
-import bitterend.packing.PackingProblem;
 import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Prices;
 import bitterend.packing.Reason;
@@ -99,7 +99,8 @@ final class ExplanationTest {
 
     @Test
     void unplannedPiece_isToldWhenThereIsNoSuchRope() {
-        PieceAnswer answer = ask("P1", new Sketch().with(reel("K1", 5_000).of("navy")).with(piece("P1", 4_000)));
+        PieceAnswer answer =
+                ask("P1", new Sketch().with(reel("K1", 5_000).of("navy")).with(piece("P1", 4_000)));
         assertEquals(List.of(new Reason(Rule.SAME_ROPE, "no reel of white is in stock")), answer.why());
     }
 
@@ -109,14 +110,16 @@ final class ExplanationTest {
                 .prices(new Prices(new Cost(700), new Cost(300), new Cost(60), NONE, NONE, NONE))
                 .with(reel("K1", 9_000).full().flaw(2_000, 2_100))
                 .with(piece("P1", 1_000), "K1", 2);
-        ReelAnswer answer = new Explanation(sketch.problem(), sketch.packing()).reel("K1").orElseThrow();
+        ReelAnswer answer =
+                new Explanation(sketch.problem(), sketch.packing()).reel("K1").orElseThrow();
         assertEquals(
                 List.of(
                         new Charge(new Reason(Rule.OPENING, "K1 is a full reel and is opened"), new Cost(700)),
                         new Charge(new Reason(Rule.CHANGING, "K1 is fetched and put back"), new Cost(300)),
                         new Charge(new Reason(Rule.HANDLING, "K1 run 1 is cut off whole and put aside"), new Cost(60)),
                         new Charge(
-                                new Reason(Rule.STOCK_VALUE, "of 6.900 m on K1 run 2 5.890 m is left"), new Cost(1_010))),
+                                new Reason(Rule.STOCK_VALUE, "of 6.900 m on K1 run 2 5.890 m is left"),
+                                new Cost(1_010))),
                 answer.charges());
         assertEquals(new Cost(2_070), answer.cost());
     }
@@ -154,7 +157,8 @@ final class ExplanationTest {
                 answer.elsewhere().stream().filter(Elsewhere::isOpen).forEach(open -> {
                     Map<String, RunId> places = new HashMap<>(packing.places());
                     places.put(piece.id(), open.run());
-                    assertEquals(price.of(new Packing(places)), price.of(packing).plus(open.change()));
+                    assertEquals(
+                            price.of(new Packing(places)), price.of(packing).plus(open.change()));
                 });
                 assertFalse(answer.why().isEmpty());
                 assertEquals(answer.isPlanned(), answer.help().isEmpty());

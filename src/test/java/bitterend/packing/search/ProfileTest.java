@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,7 @@ final class ProfileTest {
             "reproducible.xml", Profile.reproducible());
 
     @TempDir
+    @SuppressWarnings("NullAway.Init")
     private Path temp;
 
     @Test
@@ -46,17 +48,21 @@ final class ProfileTest {
         List<Path> files = files();
         assertEquals(
                 BUILT_IN.keySet().stream().sorted().toList(),
-                files.stream().map(file -> file.getFileName().toString()).sorted().toList());
+                files.stream()
+                        .map(file -> file.getFileName().toString())
+                        .sorted()
+                        .toList());
         for (Path file : files) {
             Profile read = read(file);
-            Profile known = BUILT_IN.get(file.getFileName().toString());
-            assertEquals(text(known), text(read), file.toString());
+            Profile known =
+                    Objects.requireNonNull(BUILT_IN.get(file.getFileName().toString()));
             assertEquals(known.shapingPercent(), read.shapingPercent());
             Map<String, Integer> properties = new TreeMap<>();
             moves(read.config())
                     .getMoveIteratorFactoryCustomProperties()
                     .forEach((name, value) -> properties.put(name, Integer.valueOf(value)));
             assertEquals(BenchMoves.USUAL, properties);
+            assertEquals(text(known), text(read), file.toString());
         }
     }
 
@@ -70,6 +76,14 @@ final class ProfileTest {
             assertEquals(List.of(), PlanChecker.check(shop, new CuttingOrder(shop).plan(found)));
             assertTrue(new PlanPrice(shop).of(found).compareTo(new PlanPrice(shop).of(start)) <= 0);
         }
+    }
+
+    @Test
+    void shaping_isReadFromTheFile() throws IOException {
+        Path file = temp.resolve("mine.xml");
+        String text = Files.readString(FOLDER.resolve("quick.xml"));
+        Files.writeString(file, text.replace("\"shapingPercent\" value=\"10\"", "\"shapingPercent\" value=\"37\""));
+        assertEquals(37, read(file).shapingPercent());
     }
 
     @Test
@@ -123,8 +137,8 @@ final class ProfileTest {
         String text = Files.readString(FOLDER.resolve("thorough.xml"));
         assertTrue(text.contains(right), right);
         String tag = right.startsWith("<") ? right.replace("<", "</") : right;
-        List<Finding> findings =
-                findings(text.replace(right, wrong).replace(tag, right.startsWith("<") ? wrong.replace("<", "</") : wrong));
+        List<Finding> findings = findings(
+                text.replace(right, wrong).replace(tag, right.startsWith("<") ? wrong.replace("<", "</") : wrong));
         assertEquals(1, findings.size(), findings.toString());
         assertEquals(place, findings.get(0).place());
         assertTrue(findings.get(0).found().contains(found), findings.toString());
@@ -148,7 +162,7 @@ final class ProfileTest {
         Findings findings = new Findings();
         Profile profile = Profile.read(file, findings).orElse(null);
         assertEquals(List.of(), findings.sorted());
-        return java.util.Objects.requireNonNull(profile);
+        return Objects.requireNonNull(profile);
     }
 
     /** The profile as the solver writes it; the properties of the moves are looked at apart. */
