@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.ShopFolder;
+import bitterend.exchange.StockJson;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
@@ -32,6 +33,9 @@ final class StockAccess {
     @Option(names = "--units", paramLabel = "SYSTEM", description = "Print in metric or imperial units.")
     @Nullable
     Units units;
+
+    @Option(names = "--json", description = "Print the result as JSON, exact, for other programs.")
+    boolean json;
 
     @Option(names = "--debug", description = "After an internal error, print the stack trace too.")
     boolean debug;
@@ -72,7 +76,12 @@ final class StockAccess {
 
     /** Prints movements as they were booked. */
     int booked(Terminal terminal, List<Movement> movements) {
-        terminal.out().print(page().movements(movements));
+        terminal.out().print(json ? StockJson.movements(movements) : page().movements(movements));
         return ExitCode.DONE.number();
+    }
+
+    /** Says something beside the result, unless the result is for a program. */
+    void say(Terminal terminal, String text) {
+        (json ? terminal.err() : terminal.out()).print(text);
     }
 }

@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.exchange.ReelsText;
 import bitterend.exchange.Shop;
+import bitterend.exchange.StockJson;
 import bitterend.measure.Length;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -80,7 +81,7 @@ final class StockCommand implements Callable<Integer> {
         List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
                 .filter(holding -> all || !holding.gone())
                 .toList();
-        terminal.out().print(at.page().rack(holdings));
+        terminal.out().print(at.json ? StockJson.rack(holdings) : at.page().rack(holdings));
         return ExitCode.DONE.number();
     }
 

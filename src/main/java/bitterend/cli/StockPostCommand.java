@@ -84,16 +84,15 @@ final class StockPostCommand implements Callable<Integer> {
 
     private int told(Posting.Posted posted) {
         StockPage page = at.page();
-        if (!posted.written().isEmpty()) {
-            terminal.out().print(page.movements(posted.written()));
+        if (at.json || !posted.written().isEmpty()) {
+            at.booked(terminal, posted.written());
         }
         if (posted.already() > 0) {
-            terminal.out().println(posted.already() + " steps stood in the ledger already.");
+            at.say(terminal, posted.already() + " steps stood in the ledger already.\n");
         }
         for (Movement movement : posted.written()) {
             if (!movement.entry().origin().parent().isEmpty()) {
-                terminal.out().println("label:");
-                terminal.out().print(page.label(movement.entry().after()));
+                at.say(terminal, "label:\n" + page.label(movement.entry().after()));
             }
         }
         return ExitCode.DONE.number();

@@ -112,7 +112,7 @@ final class StockReceiveCommand implements Callable<Integer> {
         Reel coming = coming(read.get());
         Movement movement = at.writing(ledger -> new Rack(ledger, at.who()).receive(coming, note.text));
         int code = at.booked(terminal, List.of(movement));
-        terminal.out().print(at.page().label(coming));
+        at.say(terminal, at.page().label(coming));
         return code;
     }
 

@@ -45,12 +45,10 @@ final class StockSpoilCommand implements Callable<Integer> {
         List<Movement> movements = at.writing(ledger -> new Spoiling(ledger, at.who()).spoil(piece, back, note.text));
         int code = at.booked(terminal, movements);
         if (movements.size() > 1) {
-            terminal.out().println("label:");
-            terminal.out()
-                    .print(at.page()
-                            .label(movements.get(movements.size() - 1).entry().after()));
+            Movement coil = movements.get(movements.size() - 1);
+            at.say(terminal, "label:\n" + at.page().label(coil.entry().after()));
         }
-        terminal.out().println("piece " + piece + " is to be made again.");
+        at.say(terminal, "piece " + piece + " is to be made again.\n");
         return code;
     }
 }

@@ -47,8 +47,7 @@ final class StockTraceCommand implements Callable<Integer> {
         if (lot == null) {
             Reel reel = found.get(found.size() - 1).entry().after();
             List<String> line = at.reading(ledger -> ledger.read(stock -> new Trace(stock).ancestry(reel.id())));
-            terminal.out().println("off " + String.join(", which came off ", line) + ":");
-            terminal.out().print(page.label(reel));
+            at.say(terminal, "off " + String.join(", which came off ", line) + ":\n" + page.label(reel));
         }
         return code;
     }

@@ -95,6 +95,18 @@ final class StockDayTest {
     }
 
     @Test
+    void answersForPrograms_areJsonAlone() {
+        run(0, "stock", "open", shop);
+        plan();
+        for (String words : new String[] {"list", "post", "history R-104", "hold R-104", "trace 1001/1.1"}) {
+            String[] parts = (words.replaceFirst("^([a-z]+)", "stock $1 SHOP") + " --json").split(" ");
+            parts[2] = shop;
+            String out = run(0, parts).out();
+            assertTrue(out.startsWith("{\n  \"format\": \"bitterend/") && out.endsWith("}\n"), words + "\n" + out);
+        }
+    }
+
+    @Test
     void exportedRack_isReadBackAsItWas() throws IOException {
         run(0, "stock", "open", shop);
         run(0, "stock", "receive", shop, "N-1", "DB12", "100 m", "--tolerance", "2", "--lot", "P23-001", "--part");

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,6 +42,7 @@ final class LedgerKillTest {
             process.destroyForcibly();
             assertTrue(process.waitFor(20, TimeUnit.SECONDS));
             acknowledged.addAll(whole("w" + kill));
+            sweepNatives();
             try (Ledger ledger = SqliteLedger.open(folder, Clock.systemUTC())) {
                 if (kill % 20 == 0 || kill == KILLS - 1) {
                     assertEquals(List.of(), ledger.verify(), "after kill " + kill);
@@ -106,12 +108,26 @@ final class LedgerKillTest {
         there.forEach((line, times) -> assertEquals(1, times, line));
     }
 
+    /** Killed processes leave their copy of the native library behind; it goes with the folder of the test. */
+    private Path natives() throws IOException {
+        return Files.createDirectories(folder.resolve("natives"));
+    }
+
+    private void sweepNatives() throws IOException {
+        try (Stream<Path> left = Files.list(natives())) {
+            for (Path file : left.toList()) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
     private Process start(String name, int rounds) throws IOException {
         Path java = Path.of(System.getProperty("java.home"), "bin", "java");
         return new ProcessBuilder(
                         java.toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-Xshare:auto",
+                        "-Dorg.sqlite.tmpdir=" + natives(),
                         "-cp",
                         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                         LedgerWorker.class.getName(),
