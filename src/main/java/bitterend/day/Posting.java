@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -53,6 +54,7 @@ public final class Posting {
             checkNamed(plan, part);
             List<Movement> ofPlan = Standing.movements(books.ofPlan(plan.id()));
             checkUnchanged(books, plan, part);
+            checkNotCut(books, plan, part);
             List<Movement> written = new ArrayList<>();
             int already = 0;
             for (ReelDraw draw : plan.plan().draws()) {
@@ -114,6 +116,25 @@ public final class Posting {
         }
     }
 
+    /** A piece that another plan had cut in the meantime, off whichever reel, is not cut again. */
+    private static void checkNotCut(Ledger.Stock stock, RecordedPlan plan, Part part) {
+        Map<String, Movement> cut = new CutPieces(stock).cuts();
+        List<String> again = new ArrayList<>();
+        for (ReelDraw draw : plan.plan().draws()) {
+            if (part.has(draw)) {
+                draw.cuts().stream()
+                        .limit(part.cutsOf(draw))
+                        .flatMap(each -> Optional.ofNullable(cut.get(each.piece())).stream())
+                        .filter(movement -> !movement.entry().origin().plan().equals(plan.id()))
+                        .forEach(movement -> again.add(
+                                "piece " + movement.entry().origin().piece() + " was cut already: " + told(movement)));
+            }
+        }
+        if (!again.isEmpty()) {
+            throw new LedgerException.StockChanged(String.join("\n", again));
+        }
+    }
+
     /** Movements since the plan saw the reel that change its rope and are not of this plan. */
     private static List<Movement> foreign(List<Movement> history, long seen, String plan) {
         List<Movement> since =
@@ -135,8 +156,8 @@ public final class Posting {
 
     private static String told(Movement movement) {
         Movement.Entry entry = movement.entry();
-        return "reel " + entry.reel() + " was " + entry.kind().word() + " on " + MOMENT.format(movement.at()) + " by "
-                + movement.who() + " (movement " + movement.number() + "), which changed it by "
+        return "reel " + entry.reel() + ": " + entry.kind().word() + " on " + MOMENT.format(movement.at()) + " by "
+                + movement.who() + " (movement " + movement.number() + "), which changed its length by "
                 + movement.by().mm() + " mm" + (entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 }

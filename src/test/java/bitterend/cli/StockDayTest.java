@@ -57,7 +57,7 @@ final class StockDayTest {
         plan();
         run(0, "stock", "count", shop, "R-104", "80 m", "--who", "Ada", "--note", "tape");
         Run refused = run(5, "stock", "post", shop);
-        assertTrue(refused.err().contains("reel R-104 was counted"), refused.err());
+        assertTrue(refused.err().contains("reel R-104: counted"), refused.err());
         assertTrue(refused.err().contains("by Ada"), refused.err());
         assertTrue(refused.err().contains("-40000 mm"), refused.err());
         assertFalse(run(0, "stock", "history", shop, "R-104").out().contains("cut"));
