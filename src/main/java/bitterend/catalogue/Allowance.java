@@ -4,7 +4,6 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Units;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A length that a termination asks for, as a sum of terms.
@@ -21,6 +20,11 @@ public record Allowance(List<Term> terms, Provenance provenance) {
 
     public boolean isNothing() {
         return terms.isEmpty();
+    }
+
+    /** The sum as files state it, tables left out: {@code 1 fid + 10 mm}; empty for nothing. */
+    public String text() {
+        return summed(terms.stream().map(Term::text).toList());
     }
 
     /** Whether the row leaves it to the shop: a table without a row. */
@@ -42,6 +46,16 @@ public record Allowance(List<Term> terms, Provenance provenance) {
 
     /** How it was worked out, with its numbers: {@code 1 fid of 252 mm + 10 mm}. */
     public String words(Yardsticks yardsticks, Units units) {
-        return terms.stream().map(term -> term.words(yardsticks, units)).collect(Collectors.joining(" + "));
+        return summed(terms.stream().map(term -> term.words(yardsticks, units)).toList());
+    }
+
+    /** Joined by plus signs, or minus signs before what is taken away. */
+    private static String summed(List<String> texts) {
+        StringBuilder sum = new StringBuilder();
+        for (String text : texts) {
+            boolean minus = text.startsWith("-") && sum.length() > 0;
+            sum.append(sum.length() == 0 ? "" : minus ? " - " : " + ").append(minus ? text.substring(1) : text);
+        }
+        return sum.toString();
     }
 }

@@ -15,6 +15,9 @@ public sealed interface Term {
     /** Whether it is known for a rope of this diameter. */
     boolean covers(Diameter rope);
 
+    /** As files state it. */
+    String text();
+
     /** The length; rounded up once to 0.0001 mm. The diameter must be covered. */
     FineLength length(Yardsticks yardsticks);
 
@@ -36,6 +39,11 @@ public sealed interface Term {
         @Override
         public FineLength length(Yardsticks yardsticks) {
             return yardsticks.length(of).times(count);
+        }
+
+        @Override
+        public String text() {
+            return RatioText.exact(count) + " " + of.words(count);
         }
 
         @Override
@@ -62,6 +70,11 @@ public sealed interface Term {
         }
 
         @Override
+        public String text() {
+            return LengthText.exact(length);
+        }
+
+        @Override
         public String words(Yardsticks yardsticks, Units units) {
             return LengthText.print(length, units);
         }
@@ -85,6 +98,11 @@ public sealed interface Term {
         @Override
         public FineLength length(Yardsticks yardsticks) {
             return step(yardsticks.rope()).term().length(yardsticks);
+        }
+
+        @Override
+        public String text() {
+            return "a table by diameter";
         }
 
         @Override

@@ -1,8 +1,10 @@
 package bitterend.catalogue;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * One way of making an end, as a row of data.
@@ -14,6 +16,7 @@ import java.util.Map;
  * @param suits the ropes it is made on
  * @param tucking tucks at least, {@link Tucking#NONE} where nothing is tucked
  * @param allowances rope it asks for; what is missing is nothing
+ * @param onRope allowances the shop has measured on a rope of its own, by the rope's id; they come before the others
  * @param marks where it is marked before it is made, in the order in which the marks are set
  * @param counts what is counted instead of measured: strands, pairs, picks
  * @param work what it asks of the splicer
@@ -27,14 +30,15 @@ public record Termination(
         Suits suits,
         Tucking tucking,
         Map<What, Allowance> allowances,
+        Map<String, Map<What, Allowance>> onRope,
         List<LayoutMark> marks,
         List<String> counts,
         Work work,
         Provenance provenance) {
     public Termination {
-        EnumMap<What, Allowance> copy = new EnumMap<>(What.class);
-        copy.putAll(allowances);
-        allowances = Map.copyOf(copy);
+        allowances = Map.copyOf(allowances);
+        onRope = onRope.entrySet().stream()
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, entry -> Map.copyOf(entry.getValue())));
         marks = List.copyOf(marks);
         counts = List.copyOf(counts);
     }
@@ -113,6 +117,32 @@ public record Termination(
                 throw new IllegalArgumentException("minutes " + minutes);
             }
         }
+    }
+
+    /** The same with these allowances in place of all others of their kind, on a rope. */
+    public Termination withMeasured(String rope, Map<What, Allowance> measured) {
+        Map<String, Map<What, Allowance>> more = new HashMap<>(onRope);
+        Map<What, Allowance> ofRope = new EnumMap<>(What.class);
+        ofRope.putAll(onRope.getOrDefault(rope, Map.of()));
+        ofRope.putAll(measured);
+        more.put(rope, ofRope);
+        return with(allowances, more);
+    }
+
+    /** The row as it holds on a rope: what the shop has measured there comes first. */
+    public Termination on(Rope rope) {
+        Map<What, Allowance> measured = onRope.getOrDefault(rope.id(), Map.of());
+        if (measured.isEmpty()) {
+            return this;
+        }
+        Map<What, Allowance> merged = new EnumMap<>(What.class);
+        merged.putAll(allowances);
+        merged.putAll(measured);
+        return with(merged, onRope);
+    }
+
+    private Termination with(Map<What, Allowance> known, Map<String, Map<What, Allowance>> ofRopes) {
+        return new Termination(id, family, name, kind, suits, tucking, known, ofRopes, marks, counts, work, provenance);
     }
 
     /** What it asks for; {@link Allowance#NOTHING} when the row does not say. */

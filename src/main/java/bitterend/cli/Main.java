@@ -39,6 +39,7 @@ public final class Main {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LengthsCommand(terminal))
                 .addSubcommand(new PlanCommand(terminal))
+                .addSubcommand(new CalibrateCommand(terminal))
                 .addSubcommand(stock(terminal));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);

@@ -61,7 +61,28 @@ public final class DemandModel {
                 findings);
     }
 
+    /** The take-up that a finished assembly shows, made with this cut length; its finished length is as measured. */
+    public TakeUp takeUp(Assembly assembly, Length cut) {
+        Problems problems = new Problems(assembly.origin());
+        Optional<Leg> leg = made(assembly, assembly.ropes().get(0), "rope", problems);
+        if (leg.isEmpty() || !feasibility.reachesRoundMeasuringPins(leg.get(), problems)) {
+            return TakeUp.unknown(problems.findings());
+        }
+        return new TakeUpReader(units).read(leg.get(), cut, problems);
+    }
+
     private Optional<Leg> leg(Assembly assembly, String ropeId, String field, Problems problems) {
+        Optional<Leg> leg = made(assembly, ropeId, field, problems);
+        leg.ifPresent(made -> {
+            feasibility.check(made, assembly, problems);
+            if (!problems.hasErrors()) {
+                watch.over(made, assembly, problems);
+            }
+        });
+        return problems.hasErrors() ? Optional.empty() : leg;
+    }
+
+    private Optional<Leg> made(Assembly assembly, String ropeId, String field, Problems problems) {
         Optional<Rope> rope = catalogue.findRope(ropeId);
         if (rope.isEmpty()) {
             problems.error(field, ropeId, "the id of a rope in ropes.json");
@@ -74,16 +95,11 @@ public final class DemandModel {
         if (endA.isEmpty() || endB.isEmpty()) {
             return Optional.empty();
         }
-        Leg leg = new Leg(
+        return Optional.of(new Leg(
                 rope.get(),
                 assembly.make(),
                 List.of(endA.get(), endB.get()),
-                catalogue.splices().bench().findCounter(rope.get()).stream().toList());
-        feasibility.check(leg, assembly, problems);
-        if (!problems.hasErrors()) {
-            watch.over(leg, assembly, problems);
-        }
-        return problems.hasErrors() ? Optional.empty() : Optional.of(leg);
+                catalogue.splices().bench().findCounter(rope.get()).stream().toList()));
     }
 
     private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {

@@ -53,9 +53,9 @@ final class EndMaker {
         }
         Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
         Optional<EyeShape> eye = eyes.shape(spec.eye(), rope, end, problems);
+        Termination onRope = termination.on(rope);
         return pinToBore.isPresent() && eye.isPresent()
-                ? Optional.of(
-                        made(spec, rope, end, termination, ring(termination, eye.get(), rope, slack), pinToBore.get()))
+                ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), rope, slack), pinToBore.get()))
                 : Optional.empty();
     }
 

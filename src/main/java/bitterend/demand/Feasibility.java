@@ -80,7 +80,8 @@ final class Feasibility {
         }
     }
 
-    private boolean reachesRoundMeasuringPins(Leg leg, Problems problems) {
+    /** Whether every soft eye reaches round the pins the order measures on. */
+    boolean reachesRoundMeasuringPins(Leg leg, Problems problems) {
         Measuring measuring = leg.make().measuring();
         boolean all = true;
         for (MadeEnd end : leg.ends()) {

@@ -32,6 +32,11 @@ record MadeEnd(
         return what == What.TAIL ? Tail.of(termination, spec.options()) : termination.allowance(what);
     }
 
+    /** Whether something is spliced, sewn or knotted here, so that rope is taken up. */
+    boolean isSpliced() {
+        return termination.kind() != Kind.FITTING && !termination.allowances().isEmpty();
+    }
+
     boolean hasEye() {
         return termination.kind() == Kind.EYE || termination.kind() == Kind.LOOP;
     }

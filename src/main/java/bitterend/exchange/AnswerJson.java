@@ -4,6 +4,10 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
+import bitterend.demand.calibration.Calibration;
+import bitterend.demand.calibration.Effect;
+import bitterend.demand.calibration.MeasuredAssembly;
+import bitterend.demand.calibration.TakeUpFit;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
 import java.time.LocalDate;
@@ -90,5 +94,36 @@ public final class AnswerJson {
                 .with("source", line.provenance().source())
                 .with("grade", line.provenance().grade().name().toLowerCase(Locale.ROOT))
                 .with("verified", line.provenance().verified());
+    }
+
+    /** What measured assemblies teach, and what it changes in the open orders. */
+    public static String calibration(Calibration calibration, List<Effect> effects) {
+        return new JsonTree()
+                .with("format", "bitterend/calibration/1")
+                .with("fits", calibration.fits().stream().map(AnswerJson::tree).toList())
+                .with(
+                        "effects",
+                        effects.stream()
+                                .map(effect -> new JsonTree()
+                                        .with("rope", effect.rope())
+                                        .with("pieces", effect.pieces())
+                                        .with("more", LengthText.exact(effect.more()))
+                                        .with("costMillis", effect.cost().millis()))
+                                .toList())
+                .with("findings", trees(calibration.findings()))
+                .text();
+    }
+
+    private static JsonTree tree(TakeUpFit fit) {
+        return new JsonTree()
+                .with("termination", fit.termination())
+                .with("rope", fit.rope())
+                .with("ends", fit.ends())
+                .with("assemblies", fit.count())
+                .with("mean", LengthText.exact(fit.mean()))
+                .with("takeUp", LengthText.exact(fit.upper()))
+                .with("spread", LengthText.exact(fit.spread()))
+                .with("outliers", (Object)
+                        fit.outliers().stream().map(MeasuredAssembly::id).toList());
     }
 }

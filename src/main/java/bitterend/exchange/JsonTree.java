@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.LinkedHashMap;
@@ -43,6 +44,15 @@ final class JsonTree {
             return WRITER.writeValueAsString(members) + "\n";
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("texts, numbers and lists can always be written", impossible);
+        }
+    }
+
+    /** The text of a document that was read and changed, in the same form. */
+    static String text(JsonNode document) {
+        try {
+            return WRITER.writeValueAsString(document) + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("what was read can be written", impossible);
         }
     }
 

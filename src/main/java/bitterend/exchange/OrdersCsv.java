@@ -164,7 +164,8 @@ final class OrdersCsv {
         return rope;
     }
 
-    private static Measuring measuring(Fields row) {
+    /** How a finished length is measured, from the columns that say so. */
+    static Measuring measuring(Fields row) {
         Measuring points = row.optional("measured", OrdersCsv::between, Measuring.USUAL);
         return new Measuring(
                 points.between(),

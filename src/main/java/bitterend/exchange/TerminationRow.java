@@ -13,6 +13,7 @@ import bitterend.catalogue.Termination.Work;
 import bitterend.catalogue.Tucking;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,7 @@ final class TerminationRow {
                 Suits.ANY,
                 Tucking.NONE,
                 Map.of(),
+                Map.of(),
                 List.of(),
                 List.of(),
                 new Work(0, "", List.of(), "", ""),
@@ -81,6 +83,7 @@ final class TerminationRow {
                 "allowances",
                 "minutes",
                 "strength",
+                "onRope",
                 "layout",
                 "counts",
                 "parts",
@@ -98,6 +101,7 @@ final class TerminationRow {
                 BookRow.suits(row, base.suits()),
                 row.has("tucks") ? tucking(row.object("tucks")) : base.tucking(),
                 allowances(row.object("allowances"), base.allowances()),
+                onRope(base.onRope()),
                 row.has("layout") ? marks() : base.marks(),
                 row.has("counts") ? row.texts("counts") : base.counts(),
                 work(base.work()),
@@ -114,6 +118,15 @@ final class TerminationRow {
             }
         });
         return allowances;
+    }
+
+    private Map<String, Map<What, Allowance>> onRope(Map<String, Map<What, Allowance>> base) {
+        Map<String, Map<What, Allowance>> ropes = new HashMap<>(base);
+        JsonObject stated = row.object("onRope");
+        for (String rope : stated.names()) {
+            ropes.put(rope, allowances(stated.object(rope), base.getOrDefault(rope, Map.of())));
+        }
+        return ropes;
     }
 
     private List<LayoutMark> marks() {

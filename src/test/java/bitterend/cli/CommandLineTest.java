@@ -28,6 +28,7 @@ final class CommandLineTest {
                 "--help",
                 "check --help",
                 "lengths --help",
+                "calibrate --help",
                 "plan --help",
                 "stock --help",
                 "stock post --help",

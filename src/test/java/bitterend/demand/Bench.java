@@ -114,6 +114,7 @@ final class Bench {
                 row.suits(),
                 tucking,
                 allowances,
+                row.onRope(),
                 row.marks(),
                 row.counts(),
                 row.work(),

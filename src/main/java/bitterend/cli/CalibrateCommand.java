@@ -1,0 +1,103 @@
+package bitterend.cli;
+
+import bitterend.demand.DemandModel;
+import bitterend.demand.calibration.Calibration;
+import bitterend.demand.calibration.Effect;
+import bitterend.exchange.AnswerJson;
+import bitterend.exchange.CalibratedSplices;
+import bitterend.exchange.MeasuredCsv;
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.Shop;
+import bitterend.finding.Finding;
+import bitterend.report.CalibrationPage;
+import bitterend.report.FindingsPage;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code calibrate SHOP}: take-up learned from measured assemblies. */
+@Command(
+        name = "calibrate",
+        header = "Learns take-up from assemblies the shop has measured.",
+        description = {
+            "",
+            "Reads measured.csv, estimates the take-up of each termination on each rope and",
+            "says what that changes in the open orders. At least three assemblies measured",
+            "alike are needed; gross outliers are named and left out. Planned with is what",
+            "the next splice stays below 95 times in 100, not the mean.",
+            ""
+        },
+        sortOptions = false)
+final class CalibrateCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Option(names = "--write", description = "Write it into splices.json; the old one is kept as splices.json.old.")
+    private boolean write;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    CalibrateCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : calibrate(read.get())).number();
+    }
+
+    private ExitCode calibrate(Shop read) {
+        MeasuredCsv.Reading measured = MeasuredCsv.read(shop.folder, read);
+        if (measured.findings().stream().anyMatch(Finding::isError)) {
+            return complain(measured.findings());
+        }
+        DemandModel model =
+                new DemandModel(read.catalogue(), units.figures(read).units());
+        Calibration calibration = Calibration.of(model, measured.assemblies());
+        if (calibration.findings().stream().anyMatch(Finding::isError)) {
+            return complain(calibration.findings());
+        }
+        List<Effect> effects =
+                Effect.on(read.orders().stream().map(OrderLine::assembly).toList(), read.catalogue(), calibration);
+        terminal.out()
+                .print(
+                        common.json
+                                ? AnswerJson.calibration(calibration, effects)
+                                : new CalibrationPage(units.figures(read), terminal.ink())
+                                        .text(calibration.fits(), effects, read.catalogue()));
+        if (!calibration.findings().isEmpty()) {
+            terminal.err().print(new FindingsPage(terminal.ink()).text(calibration.findings()));
+        }
+        return write && !calibration.fits().isEmpty() ? write(calibration) : finished(calibration);
+    }
+
+    /** What could be fitted is written even when something else could not. */
+    private ExitCode write(Calibration calibration) {
+        List<Finding> findings = CalibratedSplices.write(shop.folder, calibration.fits());
+        if (!findings.isEmpty()) {
+            return complain(findings);
+        }
+        terminal.err().println("splices.json is written; as it was it is kept as " + CalibratedSplices.KEPT + ".");
+        return finished(calibration);
+    }
+
+    private static ExitCode finished(Calibration calibration) {
+        return calibration.fits().isEmpty() ? ExitCode.BAD_INPUT : ExitCode.DONE;
+    }
+
+    private ExitCode complain(List<Finding> findings) {
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+        terminal.err().println(FindingsPage.summary(findings) + ": nothing was written.");
+        return ExitCode.BAD_INPUT;
+    }
+}

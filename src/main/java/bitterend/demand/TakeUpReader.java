@@ -1,0 +1,41 @@
+package bitterend.demand;
+
+import bitterend.catalogue.Termination.What;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.Units;
+import java.util.List;
+
+/** Reads the take-up off an assembly that was cut, made and measured. */
+final class TakeUpReader {
+    private final Units units;
+
+    TakeUpReader(Units units) {
+        this.units = units;
+    }
+
+    /** The cut length, less everything in it but take-up; ends that are not spliced take nothing up. */
+    TakeUp read(Leg leg, Length cut, Problems problems) {
+        List<MadeEnd> spliced = leg.ends().stream().filter(MadeEnd::isSpliced).toList();
+        if (spliced.isEmpty()) {
+            problems.error("end a", leg.ends().get(0).termination().id(), "an end that is spliced or knotted");
+            return TakeUp.unknown(problems.findings());
+        }
+        String termination = spliced.get(0).termination().id();
+        if (spliced.stream().anyMatch(end -> !end.termination().id().equals(termination))) {
+            problems.error(
+                    "end b",
+                    spliced.get(1).termination().id(),
+                    "one spliced end, or both alike: of two kinds neither take-up can be told from the sum");
+            return TakeUp.unknown(problems.findings());
+        }
+        FineLength accounted = leg.standingPart(units).clear(leg.make().finished());
+        for (MadeEnd end : leg.ends()) {
+            accounted = accounted
+                    .plus(end.hasEye() ? end.eye().round() : FineLength.ZERO)
+                    .plus(end.length(What.TAIL))
+                    .plus(end.length(What.TRIM));
+        }
+        return new TakeUp(termination, spliced.size(), cut.fine().minus(accounted), problems.findings());
+    }
+}

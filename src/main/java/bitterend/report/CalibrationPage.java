@@ -1,0 +1,114 @@
+package bitterend.report;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.What;
+import bitterend.demand.calibration.Effect;
+import bitterend.demand.calibration.MeasuredAssembly;
+import bitterend.demand.calibration.TakeUpFit;
+import bitterend.report.TextTable.Column;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What measured assemblies teach about take-up, and what that changes in the open orders. */
+public final class CalibrationPage {
+    private final Figures figures;
+    private final Ink ink;
+
+    public CalibrationPage(Figures figures, Ink ink) {
+        this.figures = figures;
+        this.ink = ink;
+    }
+
+    /** The page; without fits it says so. */
+    public String text(List<TakeUpFit> fits, List<Effect> effects, Catalogue catalogue) {
+        Page page = new Page(ink);
+        page.title("Take-up as measured");
+        if (fits.isEmpty()) {
+            page.paragraph(
+                    0, "Nothing could be fitted: at least three assemblies of a termination and rope are needed.");
+            return page.toString();
+        }
+        fits(page, fits, catalogue);
+        fits.forEach(fit -> outliers(page, fit));
+        page.blank();
+        page.paragraph(
+                0,
+                "All for one end. Planned with is the limit that the next splice stays below 95 times in 100, not the"
+                        + " mean. Of two ends alike only the sum is seen: each is given half.");
+        effects(page, effects);
+        return page.toString();
+    }
+
+    private void fits(Page page, List<TakeUpFit> fits, Catalogue catalogue) {
+        TextTable table = new TextTable(
+                Column.words("termination"),
+                Column.words("rope"),
+                Column.figure("assemblies"),
+                Column.figure("mean\n" + figures.fineUnit()),
+                Column.figure("plan with\n" + figures.fineUnit()),
+                Column.words("till now"));
+        for (TakeUpFit fit : fits) {
+            table.row(
+                    fit.termination(),
+                    fit.rope(),
+                    Integer.toString(fit.count()),
+                    figures.fine(fit.mean().roundedUp().fine()),
+                    figures.fine(fit.upper().fine()),
+                    tillNow(fit, catalogue));
+        }
+        page.table(table);
+    }
+
+    /** The allowance that was planned with, as its source states it. */
+    private static String tillNow(TakeUpFit fit, Catalogue catalogue) {
+        return catalogue.splices().terminations().stream()
+                .filter(row -> row.id().equals(fit.termination()))
+                .findFirst()
+                .map(row -> row.on(catalogue.rope(fit.rope())))
+                .map(CalibrationPage::takeUp)
+                .orElse("");
+    }
+
+    private static String takeUp(Termination row) {
+        String text = row.allowance(What.TAKE_UP).text();
+        return (text.isEmpty() ? "none" : text)
+                + (row.allowance(What.TAKE_UP).provenance().verified() ? "" : ", unverified");
+    }
+
+    private static void outliers(Page page, TakeUpFit fit) {
+        if (!fit.outliers().isEmpty()) {
+            page.blank();
+            page.paragraph(
+                    0,
+                    "Left out of " + fit.termination() + " on " + fit.rope() + ", far from the rest: "
+                            + fit.outliers().stream()
+                                    .map(CalibrationPage::named)
+                                    .collect(Collectors.joining(", "))
+                            + ". Look at them: a slip of the tape, or a splice to redo?");
+        }
+    }
+
+    private static String named(MeasuredAssembly measured) {
+        String splicer = measured.splicer().isEmpty() ? "" : ", by " + measured.splicer();
+        return measured.id() + " (" + measured.assembly().origin().place() + splicer + ")";
+    }
+
+    private void effects(Page page, List<Effect> effects) {
+        page.heading("In the open orders");
+        if (effects.isEmpty()) {
+            page.paragraph(0, "Nothing changes.");
+            return;
+        }
+        TextTable table = new TextTable(
+                Column.words("rope"), Column.figure("pieces"), Column.figure("more rope"), Column.figure("cost"));
+        for (Effect effect : effects) {
+            table.row(
+                    effect.rope(),
+                    Integer.toString(effect.pieces()),
+                    figures.length(effect.more()),
+                    figures.money(effect.cost()));
+        }
+        page.table(table);
+    }
+}
