@@ -6,16 +6,16 @@ import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
+import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
-import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BeforeCut;
+import bitterend.report.FindingsPage;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -53,20 +53,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "The day the rope is cut, such as 2026-03-02; else the day in shop.json, else today.")
     private @Nullable LocalDate day;
 
-    @Option(
-            names = "--time",
-            paramLabel = "TIME",
-            converter = DurationText.class,
-            defaultValue = "10s",
-            description = "Search no longer than this, such as 10s or 2m. Default: ${DEFAULT-VALUE}.")
-    private Duration time = Duration.ofSeconds(10);
-
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "0",
-            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
-    private long seed;
+    @Mixin
+    private EffortOption effort = new EffortOption();
 
     @Option(
             names = "--from",
@@ -74,6 +62,12 @@ final class PlanCommand implements Callable<Integer> {
             description =
                     "An earlier plan of the day: pieces stay on their reels where they may, and what changed is told.")
     private @Nullable Path from;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "PLAN",
+            description = "An earlier plan whose pieces must stay on their reels, like pins.")
+    private @Nullable Path keep;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Write the plan here instead of SHOP/plan.json.")
     private @Nullable Path out;
@@ -95,14 +89,23 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ExitCode plan(Shop read) {
-        Noon noon = new Noon(terminal, read.problem(dayOf(read)), shop.rack());
+        Findings findings = new Findings();
+        Optional<FullStrategy> strategy = effort.strategy(findings);
+        Optional<PackingProblem> day = new KeptDraws(findings).pinned(read.problem(dayOf(read)), keep);
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        if (strategy.isEmpty() || day.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        Noon noon = new Noon(terminal, day.get(), shop.rack());
         Optional<PackingProblem> open = noon.open(from);
-        return open.isEmpty() ? ExitCode.BAD_INPUT : plan(read, noon, open.get());
+        return open.isEmpty() ? ExitCode.BAD_INPUT : plan(read, noon, open.get(), strategy.get());
     }
 
-    private ExitCode plan(Shop read, Noon noon, PackingProblem problem) {
+    private ExitCode plan(Shop read, Noon noon, PackingProblem problem, FullStrategy strategy) {
         try (KeepBest keepBest = KeepBest.listening()) {
-            CutPlan plan = new DayPlanner(FullStrategy.patternsAlone()).plan(problem, effort(read, keepBest));
+            ProgressLines progress =
+                    new ProgressLines(terminal.err(), read.settings().money(), effort.time());
+            CutPlan plan = new DayPlanner(strategy).plan(problem, effort.effort(problem, keepBest::isAsked, progress));
             noon.tellChanges(problem, plan);
             return show(read, problem, plan);
         }
@@ -112,7 +115,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanDocument document = new PlanDocument(
                 plan,
                 read.settings().money(),
-                new PlanDocument.Made(engine(), seed, time, read.digests(), movements()));
+                new PlanDocument.Made(engine(), effort.seed(), effort.time(), read.digests(), movements()));
         PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
         terminal.out().print(common.json ? PlanJson.text(document) : page(read, problem, plan));
         return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
@@ -156,15 +159,5 @@ final class PlanCommand implements Callable<Integer> {
 
     private LocalDate dayOf(Shop read) {
         return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
-    }
-
-    private Effort effort(Shop read, KeepBest keepBest) {
-        return new Effort(
-                time,
-                Long.MAX_VALUE,
-                seed,
-                Runtime.getRuntime().availableProcessors(),
-                keepBest::isAsked,
-                new ProgressLines(terminal.err(), read.settings().money(), time));
     }
 }

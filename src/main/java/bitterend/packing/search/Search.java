@@ -10,15 +10,26 @@ import bitterend.packing.model.BenchLayout;
 import bitterend.packing.model.PieceToCut;
 import bitterend.packing.rules.BenchRules;
 import java.time.Duration;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.api.solver.event.BestSolutionChangedEvent;
 import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /** Improves a packing under all rules of the bench at once. */
 public final class Search {
+    /** The solver registers one meter per run whatever its configuration, and the meters complain of the second. */
+    private static final Logger METERS = Logger.getLogger("io.micrometer");
+
+    static {
+        METERS.setLevel(Level.OFF);
+    }
+
     private final PackingProblem problem;
     private final Effort effort;
     private final Profile profile;
@@ -96,7 +107,8 @@ public final class Search {
         TerminationConfig limits = own == null ? new TerminationConfig() : own.copyConfig();
         if (!profile.isByWork()) {
             Duration spent = limits.getSpentLimit();
-            limits.setSpentLimit(spent == null || spent.compareTo(effort.time()) > 0 ? effort.time() : spent);
+            limits.setSpentLimit(
+                    spent == null || spent.compareTo(effort.time()) > 0 ? wholeMillis(effort.time()) : spent);
         }
         Long work = limits.getScoreCalculationCountLimit();
         if (effort.work() < (work == null ? Long.MAX_VALUE : work)) {
@@ -105,10 +117,16 @@ public final class Search {
         return onTheBench(config.withTerminationConfig(limits).withRandomSeed(effort.seed()));
     }
 
-    /** The same profile with the classes it is about. */
+    /** The solver takes no nanoseconds. */
+    private static Duration wholeMillis(Duration time) {
+        return Duration.ofMillis(Math.max(1, time.toMillis()));
+    }
+
+    /** The same profile with the classes it is about, and without meters that nobody reads. */
     static SolverConfig onTheBench(SolverConfig config) {
         return config.withSolutionClass(Bench.class)
                 .withEntityClasses(PieceToCut.class)
-                .withConstraintProviderClass(BenchRules.class);
+                .withConstraintProviderClass(BenchRules.class)
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()));
     }
 }

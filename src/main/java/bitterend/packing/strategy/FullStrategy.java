@@ -1,15 +1,20 @@
 package bitterend.packing.strategy;
 
+import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.search.Profile;
+import bitterend.packing.search.Search;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -31,6 +36,21 @@ public final class FullStrategy implements Packer {
     /** Starts and patterns, without the search over all rules. */
     public static FullStrategy patternsAlone() {
         return new FullStrategy((problem, start, effort, bound) -> start);
+    }
+
+    /** Starts, patterns and search at a level of effort. */
+    public static FullStrategy at(EffortLevel level) {
+        return searching(level.profile());
+    }
+
+    /** Starts, patterns and the search that a file describes; every problem of the file is told and there is none. */
+    public static Optional<FullStrategy> fromFile(Path solverConfig, Findings findings) {
+        return Profile.read(solverConfig, findings).map(FullStrategy::searching);
+    }
+
+    private static FullStrategy searching(Profile profile) {
+        return new FullStrategy(
+                (problem, start, effort, bound) -> Search.improve(problem, start, effort, profile, bound));
     }
 
     @Override

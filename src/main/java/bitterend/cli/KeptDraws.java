@@ -1,0 +1,55 @@
+package bitterend.cli;
+
+import bitterend.demand.Piece;
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanJson;
+import bitterend.finding.Findings;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.packing.ReelDraw;
+import bitterend.stock.Reel;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the draws of an earlier plan into pins. */
+final class KeptDraws {
+    private final Findings findings;
+
+    KeptDraws(Findings findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * The day with a pin for every piece of the plan that is still wanted, on a reel that is still there; pins of the
+     * shop's own come first. The day as it is when there is no plan to keep; nothing when the plan cannot be read.
+     */
+    Optional<PackingProblem> pinned(PackingProblem day, @Nullable Path plan) {
+        if (plan == null) {
+            return Optional.of(day);
+        }
+        return PlanJson.read(plan, findings).map(document -> withPins(day, document));
+    }
+
+    private static PackingProblem withPins(PackingProblem day, PlanDocument document) {
+        Set<String> wanted = day.pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        Set<String> there = day.reels().stream().map(Reel::id).collect(Collectors.toSet());
+        Set<String> pinned = day.pins().stream().map(Pin::piece).collect(Collectors.toSet());
+        List<Pin> kept = document.plan().draws().stream()
+                .filter(draw -> there.contains(draw.reel()))
+                .flatMap(KeptDraws::pins)
+                .filter(pin -> wanted.contains(pin.piece()) && !pinned.contains(pin.piece()))
+                .toList();
+        List<Pin> pins = Stream.concat(day.pins().stream(), kept.stream()).toList();
+        return new PackingProblem(
+                day.day(), day.ropes(), day.pieces(), day.reels(), day.values(), day.prices(), pins, day.earlier());
+    }
+
+    private static Stream<Pin> pins(ReelDraw draw) {
+        return draw.cuts().stream().map(cut -> new Pin(cut.piece(), draw.reel()));
+    }
+}
