@@ -10,29 +10,34 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.fraction.BigFraction;
 
 /** Exact shares of a total in whole coins that add up: each rounded down, the coins left over to the largest remainders. */
-final class Coins {
+public final class Coins {
     private static final BigInteger MILLIS = BigInteger.valueOf(Cost.MILLIS_PER_MINOR);
 
     private Coins() {}
 
     /** Shares in 1/1000 minor unit that add up to the total. */
-    static List<Money> of(Cost total, List<BigFraction> shares) {
+    public static List<Money> of(Cost total, List<BigFraction> shares) {
+        List<BigFraction> coins =
+                shares.stream().map(share -> share.divide(MILLIS)).toList();
+        return whole(total.rounded().minor(), coins).stream().map(Money::new).toList();
+    }
+
+    /** Shares that add up to a total, or nearly so, in whole units that do. */
+    public static List<Long> whole(long total, List<BigFraction> shares) {
         List<BigInteger> whole = new ArrayList<>();
         List<BigFraction> rest = new ArrayList<>();
         for (BigFraction share : shares) {
-            BigFraction coins = share.divide(MILLIS);
-            BigInteger below = floor(coins);
+            BigInteger below = floor(share);
             whole.add(below);
-            rest.add(coins.subtract(below));
+            rest.add(share.subtract(below));
         }
         long given = whole.stream().reduce(BigInteger.ZERO, BigInteger::add).longValueExact();
-        long over = total.rounded().minor() - given;
-        List<Integer> byRest = IntStream.range(0, shares.size())
+        IntStream.range(0, shares.size())
                 .boxed()
                 .sorted(Comparator.comparing(rest::get, Comparator.reverseOrder()))
-                .toList();
-        byRest.stream().limit(over).forEach(i -> whole.set(i, whole.get(i).add(BigInteger.ONE)));
-        return whole.stream().map(coins -> new Money(coins.longValueExact())).toList();
+                .limit(total - given)
+                .forEach(i -> whole.set(i, whole.get(i).add(BigInteger.ONE)));
+        return whole.stream().map(BigInteger::longValueExact).toList();
     }
 
     private static BigInteger floor(BigFraction number) {

@@ -1,9 +1,7 @@
 package bitterend.quoting.sharing;
 
 import bitterend.demand.Piece;
-import bitterend.measure.Cost;
 import bitterend.measure.Length;
-import bitterend.packing.Bound;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.Packing;
@@ -24,8 +22,8 @@ final class GroupCosts {
     private final Fallback fallback;
     private final List<Piece> all;
     private final Optional<CutTable> table;
-    private final Map<Integer, GroupCost> known = new HashMap<>();
-    private GroupCost whole = new GroupCost(0, Long.MAX_VALUE / 4);
+    private final Map<Integer, CostRange> known = new HashMap<>();
+    private CostRange whole = CostRange.UNKNOWN;
 
     /**
      * How a group is packed where the table does not reach.
@@ -46,17 +44,17 @@ final class GroupCosts {
     }
 
     /** Sets what is known of all parties together. */
-    void putWhole(GroupCost cost) {
+    void putWhole(CostRange cost) {
         whole = cost;
     }
 
     /** What all parties together pay. */
-    GroupCost whole() {
+    CostRange whole() {
         return whole;
     }
 
     /** What a group that is not all of them would pay. */
-    GroupCost of(Group group) {
+    CostRange of(Group group) {
         return known.computeIfAbsent(group.members(), members -> computed(group));
     }
 
@@ -70,28 +68,14 @@ final class GroupCosts {
         return table.flatMap(exact -> new TableCut(rope, problem).packing(exact.loads()));
     }
 
-    private GroupCost computed(Group group) {
+    private CostRange computed(Group group) {
         List<Piece> pieces = pieces(group);
         if (table.isPresent()) {
             long exact = table.get().cost(demand(pieces));
-            return new GroupCost(exact, exact);
+            return new CostRange(exact, exact);
         }
         Packer.Result result = fallback.packer().pack(rope.problem(pieces, fallback.day()), fallback.effort());
-        return cost(result, pieces.size());
-    }
-
-    /** What a packing and its bounds say; a packing that leaves pieces out says nothing of what they cost. */
-    static GroupCost cost(Packer.Result result, int pieces) {
-        long proven = result.bounds().stream()
-                .filter(bound -> bound.unplannedWeight() == 0)
-                .map(Bound::best)
-                .reduce(Cost.ZERO, Cost::plus)
-                .millis();
-        boolean whole = result.packing().places().size() == pieces;
-        return whole
-                ? new GroupCost(
-                        Math.min(proven, result.cost().millis()), result.cost().millis())
-                : new GroupCost(0, Long.MAX_VALUE / 4);
+        return CostRange.of(result, pieces.size());
     }
 
     private List<Piece> pieces(Group group) {

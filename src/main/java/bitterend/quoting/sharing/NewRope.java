@@ -47,6 +47,13 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
         return rope.cutting().loss().mm();
     }
 
+    /** Whether a new reel is long enough for a piece. */
+    public boolean holds(Piece piece) {
+        return piece.lengthOn(rope.id())
+                .filter(cut -> !cut.isLongerThan(longest()))
+                .isPresent();
+    }
+
     /** What a piece takes up on a run: its length and one cut loss, in millimetres. */
     long taken(Length cut) {
         return cut.mm() + loss();
@@ -113,6 +120,11 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
 
     /** Enough new reels of every size for each of these pieces to have one of its own, up to 400 of a size. */
     public List<Reel> reels(List<Piece> pieces) {
+        return reels(pieces, "");
+    }
+
+    /** The same, all with a kind of certificate. */
+    public List<Reel> reels(List<Piece> pieces, String certificate) {
         List<Reel> reels = new ArrayList<>();
         for (NewReel size : sizes) {
             long wanted = pieces.stream()
@@ -121,7 +133,7 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
                             .isPresent())
                     .count();
             for (int i = 1; i <= Math.min(MOST_REELS, wanted); i++) {
-                reels.add(reel(size, i));
+                reels.add(reel(size, i, certificate));
             }
         }
         return reels;
@@ -134,14 +146,14 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
         return sizes.stream().map(size -> new Piece.RopeChoice(name(size), cut)).toList();
     }
 
-    private Reel reel(NewReel size, int number) {
+    private Reel reel(NewReel size, int number, String certificate) {
         return new Reel(
                 name(size) + " " + number,
                 name(size),
                 "new",
                 new Reel.Contents(size.length(), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
                 List.of(),
-                Reel.Papers.NONE,
+                new Reel.Papers(certificate, "", LocalDate.MAX, LocalDate.MIN),
                 Reel.Custody.FREE,
                 true,
                 Reel.Where.UNKNOWN);

@@ -48,8 +48,8 @@ public final class Sharing {
         Packer.Result result = packer.pack(problem, effort);
         GroupCosts costs = new GroupCosts(rope, parties, new GroupCosts.Fallback(packer, perGroup, day));
         Packing packing = costs.exactPacking(problem).orElse(result.packing());
-        GroupCost all = new GroupCost(
-                costs.exact().orElse(GroupCosts.cost(result, pieces.size()).proven()),
+        CostRange all = new CostRange(
+                costs.exact().orElse(CostRange.of(result, pieces.size()).proven()),
                 new PlanPrice(problem).of(packing).millis());
         costs.putWhole(all);
         Cost cost = new Cost(all.found());
@@ -67,6 +67,16 @@ public final class Sharing {
                 shares,
                 factor(cost, duals, sum),
                 new StableSplit(parties, costs, shares).find());
+    }
+
+    /** What it costs to cut pieces from new reels, without any sharing; no more is known of pieces longer than a reel. */
+    public CostRange cost(NewRope rope, List<Piece> pieces) {
+        if (pieces.isEmpty()) {
+            return new CostRange(0, 0);
+        }
+        GroupCosts costs =
+                new GroupCosts(rope, List.of(new Party("all", pieces)), new GroupCosts.Fallback(packer, perGroup, day));
+        return costs.of(Group.alone(0));
     }
 
     private static BigFraction byDuals(Cost cost, BigInteger price, BigInteger sum) {

@@ -34,7 +34,7 @@ final class StableSplit {
         if (parties.size() > MOST_PARTIES) {
             return new Stability.NotKnown("looked for with up to " + MOST_PARTIES + " lines");
         }
-        GroupCost all = costs.whole();
+        CostRange all = costs.whole();
         if (!all.isExact()) {
             return new Stability.NotKnown("the cost of all lines together is not proven to be the least");
         }

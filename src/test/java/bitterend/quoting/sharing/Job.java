@@ -107,7 +107,7 @@ final class Job {
     }
 
     /** What a group would pay alone, by the exact table. */
-    GroupCost alone(Packer packer, int... members) {
+    CostRange alone(Packer packer, int... members) {
         int bits = IntStream.of(members).map(member -> 1 << member).sum();
         GroupCosts costs = new GroupCosts(
                 rope(), parties(), new GroupCosts.Fallback(packer, Effort.of(Duration.ofSeconds(2)), DAY));

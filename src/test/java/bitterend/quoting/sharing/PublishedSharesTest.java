@@ -27,7 +27,7 @@ final class PublishedSharesTest {
                 .party("L", 4, 20);
     }
 
-    private static long minor(GroupCost cost) {
+    private static long minor(CostRange cost) {
         assertTrue(cost.isExact());
         return cost.found() / Cost.MILLIS_PER_MINOR;
     }

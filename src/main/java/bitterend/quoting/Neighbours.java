@@ -1,0 +1,132 @@
+package bitterend.quoting;
+
+import bitterend.demand.Assembly;
+import bitterend.demand.Demanded;
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.quoting.Neighbour.Variant;
+import bitterend.quoting.sharing.CostRange;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.quoting.sharing.Party;
+import bitterend.quoting.sharing.Sharing;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Looks among the lengths and quantities a customer would also take for those that waste less rope. */
+final class Neighbours {
+    private static final int MOST_TRIALS = 40;
+    private static final BigInteger TWENTIETHS_LEFT = BigInteger.valueOf(19);
+    private static final BigInteger TWENTIETHS = BigInteger.valueOf(20);
+
+    private final QuoteBasis basis;
+    private final Sharing sharing;
+
+    Neighbours(QuoteBasis basis, Sharing sharing) {
+        this.basis = basis;
+        this.sharing = sharing;
+    }
+
+    /** The best change of length and the best change of quantity of one line, if they save a twentieth of the waste. */
+    List<Neighbour> of(QuoteLine line, List<QuoteLine> sameRope) {
+        List<Piece> others = sameRope.stream()
+                .filter(other -> !other.equals(line))
+                .flatMap(other -> other.pieces().stream())
+                .toList();
+        Length finished = line.assembly().make().finished();
+        List<Variant> lengths = lengths(line).stream()
+                .flatMap(length -> variant(line, others, length, line.quantity()).stream())
+                .toList();
+        List<Variant> quantities = quantities(line).stream()
+                .flatMap(quantity -> variant(line, others, finished, quantity).stream())
+                .toList();
+        List<Neighbour> found = new ArrayList<>();
+        if (!lengths.isEmpty() || !quantities.isEmpty()) {
+            Variant asked = variant(line, others, finished, line.quantity()).orElseThrow();
+            best(asked, lengths).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+            best(asked, quantities).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+        }
+        return found;
+    }
+
+    /** The least waste for the rope in the pieces; of several the nearest to what was asked. */
+    private static Optional<Variant> best(Variant asked, List<Variant> variants) {
+        return variants.stream()
+                .min(Comparator.<Variant>naturalOrder()
+                        .thenComparingLong(each ->
+                                Math.abs(each.finished().mm() - asked.finished().mm()))
+                        .thenComparingInt(each -> Math.abs(each.quantity() - asked.quantity())))
+                .filter(best -> saves(asked, best));
+    }
+
+    private static boolean saves(Variant asked, Variant best) {
+        BigInteger before = asked.wasteTimesWorthOf(best);
+        BigInteger after = best.wasteTimesWorthOf(asked);
+        return before.signum() > 0
+                && after.multiply(TWENTIETHS).compareTo(before.multiply(TWENTIETHS_LEFT)) <= 0
+                && asked.waste().minus(best.waste()).millis() >= Cost.MILLIS_PER_MINOR;
+    }
+
+    /** Every length in steps of what cuts are rounded to, wider where that would be more than forty. */
+    private List<Length> lengths(QuoteLine line) {
+        Length finished = line.assembly().make().finished();
+        QuoteLine.Leeway leeway = line.asked().leeway();
+        long step = basis.newRope(line.rope()).rope().cutting().toNearest().mm();
+        long range = leeway.shorter().plus(leeway.longer()).mm();
+        long wider = step * Math.max(1, -Math.floorDiv(-range, step * MOST_TRIALS));
+        List<Length> lengths = new ArrayList<>();
+        for (long mm = -leeway.shorter().mm() / wider * wider;
+                mm <= leeway.longer().mm();
+                mm += wider) {
+            if (mm != 0 && finished.mm() + mm > 0) {
+                lengths.add(new Length(finished.mm() + mm));
+            }
+        }
+        return lengths;
+    }
+
+    private static List<Integer> quantities(QuoteLine line) {
+        QuoteLine.Leeway leeway = line.asked().leeway();
+        int from = leeway.fewest() == 0 ? line.quantity() : leeway.fewest();
+        int to = leeway.most() == 0 ? line.quantity() : leeway.most();
+        int step = Math.max(1, (to - from) / MOST_TRIALS);
+        List<Integer> quantities = new ArrayList<>();
+        for (int quantity = from; quantity <= to; quantity += step) {
+            if (quantity != line.quantity()) {
+                quantities.add(quantity);
+            }
+        }
+        return quantities;
+    }
+
+    /** What the rope of the line costs when the line is changed; nothing when it could not be made so. */
+    private Optional<Variant> variant(QuoteLine line, List<Piece> others, Length finished, int quantity) {
+        NewRope rope = basis.newRope(line.rope());
+        Demanded demanded = basis.model().apply(changed(line.assembly(), finished, quantity));
+        List<Piece> pieces = new ArrayList<>(others);
+        pieces.addAll(demanded.pieces());
+        if (demanded.pieces().isEmpty() || !pieces.stream().allMatch(rope::holds)) {
+            return Optional.empty();
+        }
+        CostRange cost = sharing.cost(rope, pieces);
+        if (cost.isUnknown()) {
+            return Optional.empty();
+        }
+        Cost worth = rope.rope().price().of(new Party("", pieces).cut());
+        return Optional.of(new Variant(finished, quantity, new Cost(cost.found()).minus(worth), worth));
+    }
+
+    private static Assembly changed(Assembly assembly, Length finished, int quantity) {
+        Assembly.Ordered ordered = assembly.ordered();
+        Assembly.Make make = assembly.make();
+        return new Assembly(
+                assembly.origin(),
+                new Assembly.Ordered(ordered.source(), ordered.customer(), ordered.product(), quantity, ordered.legs()),
+                assembly.ropes(),
+                new Assembly.Make(finished, make.measuring(), make.endA(), make.endB(), make.extras()),
+                assembly.terms());
+    }
+}

@@ -1,0 +1,106 @@
+package bitterend.quoting;
+
+import bitterend.demand.Assembly;
+import bitterend.demand.Demanded;
+import bitterend.demand.EndWork;
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import java.util.List;
+
+/**
+ * One line of a request: an assembly so many times.
+ *
+ * @param assembly what is asked for
+ * @param demanded its pieces, and what its ends ask of the splicer
+ * @param asked what else counts towards its price, and how far the customer would give way
+ */
+public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
+    /**
+     * What else counts.
+     *
+     * @param hardware thimbles, fittings, shackles of one assembly
+     * @param minutes labour for one assembly; {@link #BY_THE_ENDS} to take what the terminations state
+     * @param test testing and papers for the whole line
+     * @param leeway how far the customer would give way
+     */
+    public record Asked(Money hardware, int minutes, Money test, Leeway leeway) {
+        /** Minutes as the terminations of the two ends state them. */
+        public static final int BY_THE_ENDS = -1;
+        /** Nothing stated. */
+        public static final Asked NOTHING = new Asked(Money.ZERO, BY_THE_ENDS, Money.ZERO, Leeway.NONE);
+    }
+
+    /**
+     * How far the customer would give way.
+     *
+     * @param shorter how much shorter it may be
+     * @param longer how much longer it may be
+     * @param fewest fewest that would do; 0 for the quantity asked
+     * @param most most that would be taken; 0 for the quantity asked
+     */
+    public record Leeway(Length shorter, Length longer, int fewest, int most) {
+        public static final Leeway NONE = new Leeway(Length.ZERO, Length.ZERO, 0, 0);
+
+        public Leeway {
+            if (shorter.isNegative() || longer.isNegative() || fewest < 0 || most < 0) {
+                throw new IllegalArgumentException(
+                        "shorter " + shorter + ", longer " + longer + ", from " + fewest + " to " + most);
+            }
+        }
+    }
+
+    /** The line within its request. */
+    public String name() {
+        return assembly.ordered().source().line();
+    }
+
+    /** The rope as asked for. */
+    public String rope() {
+        return assembly.ropes().get(0);
+    }
+
+    public int quantity() {
+        return assembly.ordered().quantity();
+    }
+
+    public List<Piece> pieces() {
+        return demanded.pieces();
+    }
+
+    /** Whether it is made of the customer's own rope, which costs the shop nothing. */
+    public boolean ownRope() {
+        return assembly.terms().ownRope();
+    }
+
+    /** All cut lengths together. */
+    public Length cut() {
+        return pieces().stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
+    }
+
+    /** All finished lengths together. */
+    public Length finished() {
+        return assembly.make()
+                .finished()
+                .times((long) quantity() * assembly.ordered().legs());
+    }
+
+    /** Labour for one assembly, as stated, else as its ends say. */
+    public int minutes() {
+        return asked.minutes() != Asked.BY_THE_ENDS
+                ? asked.minutes()
+                : assembly.ordered().legs()
+                        * demanded.work().stream().mapToInt(EndWork::minutes).sum();
+    }
+
+    /** Ends that take time which nobody has stated. */
+    public List<String> untimedEnds() {
+        return asked.minutes() != Asked.BY_THE_ENDS
+                ? List.of()
+                : demanded.work().stream()
+                        .filter(end -> end.minutes() == 0 && !end.termination().equals("plain"))
+                        .map(EndWork::name)
+                        .distinct()
+                        .toList();
+    }
+}

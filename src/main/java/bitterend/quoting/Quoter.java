@@ -1,0 +1,92 @@
+package bitterend.quoting;
+
+import bitterend.finding.Finding;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Money;
+import bitterend.packing.Effort;
+import bitterend.packing.Packer;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.quoting.sharing.Sharing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Makes the price of a request. */
+public final class Quoter {
+    private final QuotePolicy policy;
+    private final QuoteBasis basis;
+    private final Sharing sharing;
+    private final AddedWaste marginal;
+
+    /**
+     * @param packer the packer
+     * @param effort for the booked work, and for all lines of a rope together
+     * @param small for one of the many small packings: a group of lines, a past week, a change
+     */
+    public Quoter(QuotePolicy policy, QuoteBasis basis, Packer packer, Effort effort, Effort small) {
+        this.policy = policy;
+        this.basis = basis;
+        sharing = new Sharing(packer, effort, small, basis.book().day());
+        marginal = new AddedWaste(basis, packer, effort);
+    }
+
+    /** Why a request cannot be priced: pieces that no reel is long enough for. */
+    public List<Finding> problems(QuoteRequest request) {
+        List<Finding> problems = new ArrayList<>();
+        for (QuoteLine line : request.lines()) {
+            NewRope rope = basis.newRope(line.rope());
+            if (!line.ownRope() && !line.pieces().stream().allMatch(rope::holds)) {
+                problems.add(Finding.error(
+                        line.assembly().origin().file(),
+                        line.assembly().origin().place(),
+                        "length",
+                        LengthText.exact(line.assembly().make().finished()),
+                        "pieces no longer than the longest reel of " + line.rope() + " that is bought, "
+                                + LengthText.exact(rope.longest())));
+            }
+        }
+        return problems;
+    }
+
+    /** The price of a request without problems. */
+    public Quote quote(QuoteRequest request) {
+        Map<String, List<QuoteLine>> byRope = request.lines().stream()
+                .filter(line -> !line.ownRope())
+                .collect(Collectors.groupingBy(QuoteLine::rope, TreeMap::new, Collectors.toList()));
+        RopeQuoter quoter = new RopeQuoter(policy, basis, sharing, marginal);
+        Map<String, RopeQuote> ropes = new TreeMap<>();
+        byRope.forEach((rope, lines) -> ropes.put(rope, quoter.quote(rope, lines)));
+        Neighbours neighbours = new Neighbours(basis, sharing);
+        return new Quote(
+                request,
+                policy,
+                request.lines().stream().map(line -> line(line, ropes)).toList(),
+                List.copyOf(ropes.values()),
+                byRope.values().stream()
+                        .flatMap(lines -> lines.stream().flatMap(line -> neighbours.of(line, lines).stream()))
+                        .toList());
+    }
+
+    private LineQuote line(QuoteLine line, Map<String, RopeQuote> ropes) {
+        RopeQuote rope = ropes.get(line.rope());
+        if (line.ownRope() || rope == null) {
+            return new LineQuote(
+                    line, Length.ZERO, Money.ZERO, LinePrice.of(policy, line, Money.ZERO, Money.ZERO, Money.ZERO));
+        }
+        NewRope bought = basis.newRope(line.rope());
+        Length sample = line.assembly().make().extras().sample();
+        return new LineQuote(
+                line,
+                rope.drawnFor(line.name()),
+                rope.shares().coins().get(rope.lines().indexOf(line.name())),
+                LinePrice.of(
+                        policy,
+                        line,
+                        bought.rope().price().of(line.cut()).rounded(),
+                        bought.rope().price().of(sample).rounded(),
+                        rope.paidBy(line.name())));
+    }
+}

@@ -1,0 +1,111 @@
+package bitterend.quoting;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.stock.Reel;
+import bitterend.stock.StockValue;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Today's rack with new reels beside it, for one rope and all that is linked to it by an allowed substitute. */
+final class RackAndMarket {
+    private final QuoteBasis basis;
+    private final Set<String> ropes = new TreeSet<>();
+    private final List<Piece> booked;
+    private final List<Piece> asked;
+
+    /**
+     * @param booked the pieces of the book that are not asked for
+     * @param asked pieces of the request
+     */
+    RackAndMarket(QuoteBasis basis, String rope, List<Piece> booked, List<Piece> asked) {
+        this.basis = basis;
+        ropes.add(rope);
+        link(booked, asked);
+        this.booked = booked.stream().filter(this::isConcerned).toList();
+        this.asked = asked;
+    }
+
+    private void link(List<Piece> booked, List<Piece> asked) {
+        int before;
+        do {
+            before = ropes.size();
+            for (List<Piece> pieces : List.of(booked, asked)) {
+                pieces.stream().filter(this::isConcerned).forEach(piece -> piece.choices()
+                        .forEach(choice -> ropes.add(choice.rope())));
+            }
+        } while (ropes.size() > before);
+    }
+
+    /** A customer's own rope serves that customer alone and takes nothing from the shop's. */
+    private boolean isConcerned(Piece piece) {
+        return !piece.ownRope() && piece.choices().stream().anyMatch(choice -> ropes.contains(choice.rope()));
+    }
+
+    /** The booked work and more pieces. There are new reels for all, asked for or not, so that problems differ in nothing else. */
+    PackingProblem problem(List<Piece> more) {
+        PackingProblem book = basis.book();
+        List<Piece> pieces = new ArrayList<>(booked);
+        pieces.addAll(more);
+        List<Piece> all = new ArrayList<>(booked);
+        all.addAll(asked);
+        Map<String, Rope> catalogue = new HashMap<>(book.ropes());
+        Map<String, StockValue> values = new HashMap<>(book.values());
+        List<Reel> reels = new ArrayList<>(book.reels().stream()
+                .filter(reel -> ropes.contains(reel.rope()))
+                .toList());
+        for (String id : ropes) {
+            NewRope rope = basis.newRope(id);
+            catalogue.putAll(rope.ropes());
+            values.putAll(rope.values());
+            reels.addAll(rope.reels(all, certificate()));
+        }
+        Set<String> ids = new TreeSet<>();
+        pieces.forEach(piece -> ids.add(piece.id()));
+        List<Pin> pins =
+                book.pins().stream().filter(pin -> ids.contains(pin.piece())).toList();
+        return new PackingProblem(
+                book.day(),
+                catalogue,
+                pieces.stream().map(this::onNewReelsToo).toList(),
+                reels,
+                values,
+                book.prices(),
+                pins,
+                Map.of());
+    }
+
+    /** New rope is bought with the first kind of certificate that is asked for. */
+    private String certificate() {
+        List<Piece> all = new ArrayList<>(asked);
+        all.addAll(booked);
+        return all.stream()
+                .map(Piece::certificate)
+                .filter(kind -> !kind.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    private Piece onNewReelsToo(Piece piece) {
+        List<Piece.RopeChoice> choices = new ArrayList<>(piece.choices());
+        for (Piece.RopeChoice choice : piece.choices()) {
+            choices.addAll(basis.newRope(choice.rope()).choices(piece));
+        }
+        return new Piece(
+                piece.id(),
+                piece.source(),
+                choices,
+                piece.matching(),
+                piece.certificate(),
+                false,
+                piece.finished(),
+                piece.ends());
+    }
+}

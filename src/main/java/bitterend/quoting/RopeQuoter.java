@@ -1,0 +1,89 @@
+package bitterend.quoting;
+
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.LengthBook;
+import bitterend.packing.order.CuttingOrder;
+import bitterend.quoting.RopeQuote.Charged;
+import bitterend.quoting.sharing.Coins;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.quoting.sharing.Party;
+import bitterend.quoting.sharing.RopeShares;
+import bitterend.quoting.sharing.Sharing;
+import java.math.BigInteger;
+import java.util.List;
+import org.apache.commons.math3.fraction.BigFraction;
+
+/** Works out what the lines of one rope draw, waste and pay. */
+final class RopeQuoter {
+    private final QuotePolicy policy;
+    private final QuoteBasis basis;
+    private final Sharing sharing;
+    private final AddedWaste marginal;
+    private final UsualWaste usual;
+
+    RopeQuoter(QuotePolicy policy, QuoteBasis basis, Sharing sharing, AddedWaste marginal) {
+        this.policy = policy;
+        this.basis = basis;
+        this.sharing = sharing;
+        this.marginal = marginal;
+        usual = new UsualWaste(basis, sharing);
+    }
+
+    RopeQuote quote(String id, List<QuoteLine> lines) {
+        NewRope rope = basis.newRope(id);
+        List<Party> parties = lines.stream()
+                .map(line -> new Party(line.name(), line.pieces()))
+                .toList();
+        List<Piece> pieces =
+                lines.stream().flatMap(line -> line.pieces().stream()).toList();
+        RopeShares shares = sharing.share(rope, parties);
+        Cost worth = rope.rope().price().of(new Party("", pieces).cut());
+        LengthBook book =
+                new CuttingOrder(shares.problem()).plan(shares.packing()).book();
+        RopeQuote.Waste waste = new RopeQuote.Waste(
+                alone(shares, worth), marginal.of(rope, pieces, worth), usual.of(rope, pieces, worth));
+        return new RopeQuote(
+                id,
+                lines.stream().map(QuoteLine::name).toList(),
+                lines.stream().map(QuoteLine::finished).reduce(Length.ZERO, Length::plus),
+                drawn(rope, book, parties),
+                book,
+                worth,
+                shares,
+                waste,
+                charged(rope, shares, waste, worth, parties));
+    }
+
+    private static List<Length> drawn(NewRope rope, LengthBook book, List<Party> parties) {
+        Length loss = rope.rope().cutting().loss();
+        List<Long> taken = parties.stream()
+                .map(party ->
+                        party.cut().plus(loss.times(party.pieces().size())).mm())
+                .toList();
+        long all = taken.stream().mapToLong(Long::longValue).sum();
+        List<BigFraction> exact = taken.stream()
+                .map(mm -> new BigFraction(
+                        BigInteger.valueOf(book.drawn().mm()).multiply(BigInteger.valueOf(mm)),
+                        BigInteger.valueOf(all)))
+                .toList();
+        return Coins.whole(book.drawn().mm(), exact).stream().map(Length::new).toList();
+    }
+
+    private static WasteView alone(RopeShares shares, Cost worth) {
+        Cost found = shares.cost().minus(worth);
+        return new WasteView.Span(shares.proven().minus(worth), found, found, 1);
+    }
+
+    private Charged charged(NewRope rope, RopeShares shares, RopeQuote.Waste waste, Cost worth, List<Party> parties) {
+        WasteBasis taken = WasteBasis.ALONE;
+        Cost total = shares.cost();
+        if (policy.waste() != WasteBasis.ALONE && waste.of(policy.waste()) instanceof WasteView.Span span) {
+            taken = policy.waste();
+            total = worth.plus(taken == WasteBasis.MARGINAL ? span.high() : span.middle());
+        }
+        ChargedShares charged = new ChargedShares(parties, rope.rope().price(), total);
+        return new Charged(taken, total, charged.coins(shares, policy.floorAtRope()));
+    }
+}
