@@ -19,8 +19,15 @@ record DualPrices(Map<String, Long> prices, long scale) {
     private static final BigInteger MOST = BigInteger.ONE.shiftLeft(60);
     private static final long OWN_SCALE = 1000;
 
-    /** The prices behind the proven bounds, each scaled down until no reel has an offer above its cost. */
+    /**
+     * The prices of the greatest sum where there are few enough lengths to find them exactly; else those behind the proven
+     * bound, lowered until no load is priced above its cost.
+     */
     static DualPrices of(NewRope rope, List<Piece> pieces, List<Bound> bounds) {
+        return DualProgram.solve(rope, pieces).orElseGet(() -> behindBound(rope, pieces, bounds));
+    }
+
+    private static DualPrices behindBound(NewRope rope, List<Piece> pieces, List<Bound> bounds) {
         Map<String, Long> stated = new HashMap<>();
         long scale = bounds.size() == 1 ? bounds.get(0).scale() : 1;
         if (bounds.size() == 1) {
@@ -66,7 +73,7 @@ record DualPrices(Map<String, Long> prices, long scale) {
     }
 
     /** Lowered in proportion, and rounded down, until the dearest offer of every load is within its cost. */
-    private DualPrices lowered(NewRope rope, List<Piece> pieces) {
+    DualPrices lowered(NewRope rope, List<Piece> pieces) {
         DualPrices now = this;
         LoadTable.Excess excess = now.excess(rope, pieces);
         while (excess.isPositive()) {
@@ -78,6 +85,11 @@ record DualPrices(Map<String, Long> prices, long scale) {
 
     /** The load whose pieces are priced furthest above what it costs. */
     LoadTable.Excess excess(NewRope rope, List<Piece> pieces) {
+        return loads(rope, pieces).worst(scale);
+    }
+
+    /** The loads these pieces make at these prices. */
+    LoadTable loads(NewRope rope, List<Piece> pieces) {
         Map<Long, Map<Long, Integer>> kinds = new TreeMap<>();
         for (Piece piece : pieces) {
             kinds.computeIfAbsent(rope.taken(piece.cut()), taken -> new TreeMap<>())
@@ -85,7 +97,7 @@ record DualPrices(Map<String, Long> prices, long scale) {
         }
         LoadTable table = new LoadTable(rope);
         kinds.forEach((taken, byPrice) -> byPrice.forEach((price, count) -> table.add(taken, price, count)));
-        return table.worst(scale);
+        return table;
     }
 
     private DualPrices times(long above, long below) {

@@ -9,12 +9,13 @@ import java.util.TreeMap;
 import org.apache.commons.math3.fraction.BigFraction;
 
 /**
- * A small linear program in exact fractions: the least value of one variable, the last, where all variables are at least 0
- * and every row {@code sum of a * x >= b} holds. Dual simplex method with Bland's rule, so that it always ends (Lemke,
+ * A small linear program in exact fractions: the least {@code sum of c * x}, no c negative, where all variables are at
+ * least 0 and every row {@code sum of a * x >= b} holds. Dual simplex method with Bland's rule, so that it always ends (Lemke,
  * Naval Research Logistics Quarterly 1, 1954; Bland, Mathematics of Operations Research 2, 1977).
  */
 final class ExactProgram {
     private final int variables;
+    private final BigFraction[] costs;
     private final List<BigFraction[]> rows = new ArrayList<>();
 
     /**
@@ -25,8 +26,15 @@ final class ExactProgram {
      */
     record Outcome(Optional<List<BigFraction>> values, Map<Integer, BigFraction> refusal) {}
 
-    ExactProgram(int variables) {
-        this.variables = variables;
+    /** A program with these costs of its variables and no rows yet. */
+    ExactProgram(BigFraction... costs) {
+        this.variables = costs.length;
+        this.costs = costs.clone();
+        for (BigFraction cost : costs) {
+            if (cost.compareTo(BigFraction.ZERO) < 0) {
+                throw new IllegalArgumentException("a cost cannot be negative: " + cost);
+            }
+        }
     }
 
     /** Adds a row and tells its number, from 0. */
@@ -49,7 +57,7 @@ final class ExactProgram {
         private final int[] basic = new int[rows.size()];
         private final int[] other = new int[variables];
         private final BigFraction[][] cells = new BigFraction[rows.size()][];
-        private final BigFraction[] goal = new BigFraction[variables + 1];
+        private final BigFraction[] goal = Arrays.copyOf(costs, variables + 1);
 
         Dictionary() {
             for (int i = 0; i < basic.length; i++) {
@@ -59,8 +67,7 @@ final class ExactProgram {
             for (int j = 0; j < variables; j++) {
                 other[j] = j;
             }
-            Arrays.fill(goal, BigFraction.ZERO);
-            goal[variables - 1] = BigFraction.ONE;
+            goal[variables] = BigFraction.ZERO;
         }
 
         Outcome solve() {

@@ -3,7 +3,10 @@ package bitterend.quoting.sharing;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Every load that the pieces of a job can make on one new reel, by the rope it takes, with the highest sum of prices; a
@@ -26,9 +29,10 @@ final class LoadTable {
      *
      * @param offered the prices of its pieces
      * @param allowed its cost, in the same units
+     * @param taken what its pieces take, in millimetres
      */
-    record Excess(long offered, long allowed) {
-        static final Excess NONE = new Excess(0, 0);
+    record Excess(long offered, long allowed, long taken) {
+        static final Excess NONE = new Excess(0, 0, 0);
 
         boolean isPositive() {
             return offered > allowed;
@@ -48,42 +52,70 @@ final class LoadTable {
 
     /** The load that is priced furthest above its cost; nothing when none is. */
     Excess worst(long scale) {
-        long step = kinds.stream().mapToLong(Kind::taken).reduce(0, LoadTable::gcd);
+        long step = step();
         Excess worst = Excess.NONE;
         if (step == 0) {
             return worst;
         }
-        long[] best = table(step);
+        long[] best = fill(step, new ArrayList<>(), new ArrayList<>());
         for (int cell = 1; cell < best.length; cell++) {
             if (best[cell] > worst.by()) {
-                Excess here = new Excess(best[cell], Math.multiplyExact(scale, rope.cost(cell * step)));
+                long taken = cell * step;
+                Excess here = new Excess(best[cell], Math.multiplyExact(scale, rope.cost(taken)), taken);
                 worst = here.by() > worst.by() ? here : worst;
             }
         }
         return worst;
     }
 
-    private long[] table(long step) {
+    /** How many pieces of each length, by what one takes, make the dearest load that takes so much. */
+    Map<Long, Integer> load(long taken) {
+        Map<Long, Integer> load = new TreeMap<>();
+        long step = step();
+        int cell = Math.toIntExact(taken / step);
+        List<BitSet> chosen = new ArrayList<>();
+        List<Kind> bundles = new ArrayList<>();
+        fill(step, bundles, chosen);
+        for (int i = bundles.size() - 1; i >= 0; i--) {
+            if (chosen.get(i).get(cell)) {
+                Kind bundle = bundles.get(i);
+                load.merge(bundle.taken(), bundle.count(), Integer::sum);
+                cell -= Math.toIntExact(bundle.taken() / step * bundle.count());
+            }
+        }
+        return load;
+    }
+
+    private long step() {
+        return kinds.stream().mapToLong(Kind::taken).reduce(0, LoadTable::gcd);
+    }
+
+    /** Fills the table bundle by bundle, and notes for each bundle at which cells it was taken. */
+    private long[] fill(long step, List<Kind> bundles, List<BitSet> chosen) {
         long[] best = new long[Math.toIntExact(rope.room() / step) + 1];
         Arrays.fill(best, UNREACHED);
         best[0] = 0;
         for (Kind kind : kinds) {
             for (int left = kind.count(), bundle = 1; left > 0; left -= bundle, bundle *= 2) {
                 int together = Math.min(bundle, left);
-                add(best, kind.taken() / step * together, Math.multiplyExact(kind.price(), together));
+                bundles.add(new Kind(kind.taken(), kind.price(), together));
+                chosen.add(add(best, kind.taken() / step * together, Math.multiplyExact(kind.price(), together)));
             }
         }
         return best;
     }
 
-    /** Takes a bundle or leaves it. */
-    private static void add(long[] best, long cells, long price) {
+    /** Takes a bundle wherever that is dearer than leaving it. */
+    private static BitSet add(long[] best, long cells, long price) {
+        BitSet taken = new BitSet();
         for (int cell = best.length - 1; cell >= cells; cell--) {
             long before = best[Math.toIntExact(cell - cells)];
-            if (before != UNREACHED) {
-                best[cell] = Math.max(best[cell], before + price);
+            if (before != UNREACHED && before + price > best[cell]) {
+                best[cell] = before + price;
+                taken.set(cell);
             }
         }
+        return taken;
     }
 
     static long gcd(long a, long b) {

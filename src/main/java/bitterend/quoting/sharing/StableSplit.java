@@ -55,7 +55,7 @@ final class StableSplit {
     private final class Attempt {
         private final long[] alone = new long[parties.size()];
         private final ToLongFunction<Group> limit;
-        private final ExactProgram program = new ExactProgram(parties.size() + 1);
+        private final ExactProgram program = new ExactProgram(factors(new Group(0), BigFraction.ZERO, BigFraction.ONE));
         private final Map<Integer, Group> rows = new LinkedHashMap<>();
         private final ExactProgram.Outcome outcome;
         private final int totalAtMost;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Cost;
 import bitterend.measure.Money;
 import bitterend.packing.Packer;
+import bitterend.packing.strategy.FullStrategy;
 import bitterend.packing.strategy.GreedyStrategy;
 import java.util.List;
 import org.apache.commons.math3.fraction.BigFraction;
@@ -38,6 +39,15 @@ final class PublishedSharesTest {
         assertEquals(new Money(170).fine(), shared.cost());
         assertTrue(shared.isProvenBest());
         assertEquals(50, shared.packing().places().size());
+    }
+
+    /** All dual prices that prove the cost give a stable split, whichever of them the packer finds. */
+    @Test
+    void gilmoreAndGomory_sharesByDualPricesAreStableThemselves() {
+        RopeShares shared = gilmoreAndGomory().shared(FullStrategy.patternsAlone());
+        assertEquals(new Money(170).fine(), shared.cost());
+        assertEquals("1", shared.factor().orElseThrow().printed());
+        assertEquals(shared.byDuals(), shared.fair());
     }
 
     @Test
