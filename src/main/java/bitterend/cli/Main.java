@@ -40,6 +40,7 @@ public final class Main {
                 .addSubcommand(new LengthsCommand(terminal))
                 .addSubcommand(new PlanCommand(terminal))
                 .addSubcommand(new CalibrateCommand(terminal))
+                .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(stock(terminal));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);

@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
+import bitterend.exchange.QuoteJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -11,10 +12,12 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.PlanShares;
 import bitterend.report.BeforeCut;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
+import bitterend.report.QuoteSharesPage;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -72,6 +75,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Write the plan here instead of SHOP/plan.json.")
     private @Nullable Path out;
 
+    @Option(names = "--shares", description = "Say too what each order of the day caused, waste and reels included.")
+    private boolean shares;
+
     @Mixin
     private UnitsOption units = new UnitsOption();
 
@@ -117,13 +123,28 @@ final class PlanCommand implements Callable<Integer> {
                 read.settings().money(),
                 new PlanDocument.Made(engine(), effort.seed(), effort.time(), read.digests(), movements()));
         PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
-        terminal.out().print(common.json ? PlanJson.text(document) : page(read, problem, plan));
+        terminal.out().print(answer(read, problem, document));
         return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+    }
+
+    private String answer(Shop read, PackingProblem problem, PlanDocument document) {
+        if (common.json) {
+            return shares ? shares(read, problem, document.plan()) : PlanJson.text(document);
+        }
+        String page = page(read, problem, document.plan());
+        return shares ? page + "\n" + shares(read, problem, document.plan()) : page;
     }
 
     private String page(Shop read, PackingProblem problem, CutPlan plan) {
         PlanView view = new PlanView(read.settings().name(), problem, plan, beforeCut(read), notes(read));
         return new PlanPage(units.figures(read), terminal.ink(), terminal.tape()).text(view);
+    }
+
+    private String shares(Shop read, PackingProblem problem, CutPlan plan) {
+        List<PlanShares.OrderShare> caused = PlanShares.of(problem, plan);
+        return common.json
+                ? new QuoteJson(read.settings().money()).shares(caused)
+                : new QuoteSharesPage(units.figures(read), terminal.ink()).text(caused);
     }
 
     private Map<String, BeforeCut> beforeCut(Shop read) {

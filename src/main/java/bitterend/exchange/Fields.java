@@ -54,6 +54,13 @@ final class Fields {
         return new Fields(file, place, kept, findings);
     }
 
+    /** The same fields, none looked at yet, with another text in one of them. */
+    Fields with(String name, String text) {
+        Map<String, String> more = new HashMap<>(texts);
+        more.put(name, text);
+        return new Fields(file, place, more, findings);
+    }
+
     String file() {
         return file;
     }

@@ -99,6 +99,17 @@ final class OrdersCsv {
         return assemblies;
     }
 
+    /** One line, part by part, of another file with the same columns; nothing when a part of it cannot be used. */
+    List<Assembly> parts(Fields row) {
+        List<Assembly> parts = new ArrayList<>();
+        boolean sound = true;
+        for (OrderRow part : rows.filled(row)) {
+            parts.add(assembly(part));
+            sound &= part.fields().sound() && row.sound();
+        }
+        return sound ? parts : List.of();
+    }
+
     private Assembly assembly(OrderRow part) {
         Fields row = part.fields();
         Assembly.Ordered ordered = ordered(row);

@@ -7,6 +7,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
+import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
 
 /**
@@ -19,9 +20,17 @@ import java.time.LocalDate;
  * @param prices what the soft rules cost
  * @param value what the stock value curve needs beyond the rope's own lengths
  * @param cutting allowances of a cut where a rope states none
+ * @param quote how prices for customers are made
  */
 public record Settings(
-        String name, Units units, MoneyText money, LocalDate day, Prices prices, Value value, Cutting cutting) {
+        String name,
+        Units units,
+        MoneyText money,
+        LocalDate day,
+        Prices prices,
+        Value value,
+        Cutting cutting,
+        QuotePolicy quote) {
 
     /**
      * What the stock value curve needs.

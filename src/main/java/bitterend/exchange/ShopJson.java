@@ -12,6 +12,7 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
+import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
@@ -50,7 +51,8 @@ final class ShopJson {
                 LocalDate.MIN,
                 Prices.NONE,
                 value,
-                new Settings.Cutting(step, step, step, step.fine(), step.fine()));
+                new Settings.Cutting(step, step, step, step.fine(), step.fine()),
+                QuotePolicy.usual(Money.ZERO));
     }
 
     private static Settings settings(JsonObject shop) {
@@ -65,7 +67,8 @@ final class ShopJson {
                 "cutLoss",
                 "cutToNearest",
                 "prices",
-                "value");
+                "value",
+                "quote");
         Fields fields = shop.fields();
         Units units = fields.optional("units", Readings.word(Units.values(), PlanJson::word), Units.METRIC);
         MoneyText money = new MoneyText(
@@ -81,7 +84,8 @@ final class ShopJson {
                 fields.optional("day", Readings::day, LocalDate.MIN),
                 prices(prices.fields(), money, labour),
                 value(shop.object("value"), price(prices.fields(), RulePrice.COIL_CHARGE, money, labour)),
-                cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units));
+                cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
+                new QuotePolicyJson(money, labour).read(shop.object("quote")));
     }
 
     private static Prices prices(Fields fields, MoneyText money, Money labour) {

@@ -74,7 +74,12 @@ final class Neighbours {
     private List<Length> lengths(QuoteLine line) {
         Length finished = line.assembly().make().finished();
         QuoteLine.Leeway leeway = line.asked().leeway();
-        long step = basis.newRope(line.rope()).rope().cutting().toNearest().mm();
+        long step = basis.newRope(line.rope())
+                .rope()
+                .cutting()
+                .toNearest()
+                .roundedUp()
+                .mm();
         long range = leeway.shorter().plus(leeway.longer()).mm();
         long wider = step * Math.max(1, -Math.floorDiv(-range, step * MOST_TRIALS));
         List<Length> lengths = new ArrayList<>();

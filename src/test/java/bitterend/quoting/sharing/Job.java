@@ -95,7 +95,7 @@ final class Job {
                         ""),
                 new LinearMass(0),
                 new UnitPrice(1_000_000),
-                new Rope.Cutting(new Length(loss), new Length(1)),
+                new Rope.Cutting(new Length(loss), new Length(1).fine()),
                 new Rope.Worth(new Length(keepFrom), new Length(keepFrom)),
                 Length.ofMetres(200));
         return new NewRope(rope, new RisingValue(rope.price(), rope.worth(), Ratio.ONE, Cost.ZERO), prices, reels);

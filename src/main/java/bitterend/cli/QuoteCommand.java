@@ -1,0 +1,162 @@
+package bitterend.cli;
+
+import bitterend.exchange.QuoteJson;
+import bitterend.exchange.QuoteRequestFile;
+import bitterend.exchange.QuoteRequestReading;
+import bitterend.exchange.QuoteShop;
+import bitterend.exchange.Shop;
+import bitterend.finding.Finding;
+import bitterend.packing.Effort;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteBasis;
+import bitterend.quoting.QuoteRequest;
+import bitterend.quoting.Quoter;
+import bitterend.report.FindingsPage;
+import bitterend.report.QuoteFilePage;
+import bitterend.report.QuotePage;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code quote SHOP REQUEST}: what an assembly costs with the waste it causes, and its price. */
+@Command(
+        name = "quote",
+        header = "Prices a request: rope, waste, labour, margin, line by line.",
+        description = {
+            "",
+            "REQUEST is a CSV file with the columns of orders.csv, or a JSON file; it may add",
+            "hardware, minutes and test, and how far the customer would give way: shorter,",
+            "longer, fewest, most. With --order the lines of an order in the book are priced.",
+            "",
+            "Prints the page for the file, with every inside figure; --customer prints what",
+            "the customer may see. How a price is made stands under \"quote\" in shop.json.",
+            ""
+        },
+        sortOptions = false)
+final class QuoteCommand implements Callable<Integer> {
+    private static final String FOR_FILE = "With the inside figures: write the quote here as JSON.";
+
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "REQUEST", description = "The request, a CSV or JSON file.")
+    private @Nullable Path file;
+
+    @Option(names = "--order", paramLabel = "ORDER", description = "Price an order of the book instead of a file.")
+    private @Nullable String order;
+
+    @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
+    private boolean customer;
+
+    @Option(names = "--out", paramLabel = "FILE", description = FOR_FILE)
+    private @Nullable Path out;
+
+    @Option(
+            names = "--day",
+            paramLabel = "DATE",
+            converter = DayText.class,
+            description = "The day of the quote, such as 2026-03-02; else the day in shop.json, else today.")
+    private @Nullable LocalDate day;
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = DurationText.class,
+            defaultValue = "2s",
+            description = "Pack no longer than this at a time; there are many packings. Default: ${DEFAULT-VALUE}.")
+    private Duration time = Duration.ofSeconds(2);
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    QuoteCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        if ((file == null) == (order == null)) {
+            terminal.err().println("error: name a REQUEST file, or an order of the book with --order");
+            terminal.err().println("Help: bitterend quote --help");
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get())).number();
+    }
+
+    private ExitCode price(Shop read) {
+        LocalDate today = day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+        Optional<QuoteRequest> request = file != null ? requested(read, file, today) : booked(read, today);
+        return request.map(each -> price(read, each, today)).orElse(ExitCode.BAD_INPUT);
+    }
+
+    private Optional<QuoteRequest> requested(Shop read, Path from, LocalDate today) {
+        QuoteRequestReading reading = QuoteRequestFile.read(from, read, today);
+        complain(reading.findings());
+        return reading.request();
+    }
+
+    private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
+        String number = String.valueOf(order);
+        Optional<QuoteRequest> found = QuoteRequestFile.ofOrder(read, number, today);
+        if (found.isEmpty()) {
+            terminal.err().println("error: there is no order " + number + " in orders.csv");
+        }
+        return found;
+    }
+
+    private ExitCode price(Shop read, QuoteRequest request, LocalDate today) {
+        QuoteBasis basis = QuoteShop.basis(read, today, List.of());
+        Quoter quoter = new Quoter(
+                read.settings().quote(),
+                basis,
+                FullStrategy.patternsAlone(),
+                Effort.of(time),
+                Effort.of(time.dividedBy(10)));
+        List<Finding> problems = quoter.problems(request);
+        if (!problems.isEmpty()) {
+            complain(problems);
+            return ExitCode.BAD_INPUT;
+        }
+        show(read, quoter.quote(request));
+        return ExitCode.DONE;
+    }
+
+    private void show(Shop read, Quote quote) {
+        QuoteJson json = new QuoteJson(read.settings().money());
+        if (out != null) {
+            QuoteJson.write(out, json.forTheFile(quote));
+        }
+        if (common.json) {
+            terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
+        } else {
+            terminal.out().print(page(read, quote));
+        }
+    }
+
+    private String page(Shop read, Quote quote) {
+        String name = read.settings().name();
+        return customer
+                ? new QuotePage(units.figures(read), terminal.ink()).text(name, read.catalogue(), quote)
+                : new QuoteFilePage(units.figures(read), terminal.ink()).text(name, read.catalogue(), quote);
+    }
+
+    private void complain(List<Finding> findings) {
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+    }
+}

@@ -1,0 +1,162 @@
+package bitterend.exchange;
+
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import bitterend.quoting.BuildUp;
+import bitterend.quoting.LineQuote;
+import bitterend.quoting.Neighbour;
+import bitterend.quoting.PlanShares;
+import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteLine;
+import bitterend.quoting.RopeQuote;
+import bitterend.quoting.WasteBasis;
+import bitterend.quoting.WasteView;
+import bitterend.quoting.sharing.Factor;
+import bitterend.quoting.sharing.Stability;
+import java.nio.file.Path;
+import java.util.List;
+
+/** A quote as JSON, exact and for programs: for the file with all that stands behind it, or what the customer may see. */
+public final class QuoteJson {
+    private final MoneyText money;
+
+    public QuoteJson(MoneyText money) {
+        this.money = money;
+    }
+
+    /** Writes a text whole or not at all. */
+    public static void write(Path file, String text) {
+        WholeFile.write(file, text);
+    }
+
+    /** Format {@code bitterend/quote/1}: for the file. */
+    public String forTheFile(Quote quote) {
+        return head("bitterend/quote/1", quote)
+                .with("lines", quote.lines().stream().map(this::inside).toList())
+                .with("total", money.print(quote.total()))
+                .with("ropes", quote.ropes().stream().map(this::rope).toList())
+                .with(
+                        "neighbours",
+                        quote.neighbours().stream().map(this::neighbour).toList())
+                .text();
+    }
+
+    /** Format {@code bitterend/quote-for-customer/1}: prices and what they are for. */
+    public String forTheCustomer(Quote quote) {
+        return head("bitterend/quote-for-customer/1", quote)
+                .with("lines", quote.lines().stream().map(this::outside).toList())
+                .with("total", money.print(quote.total()))
+                .text();
+    }
+
+    /** Format {@code bitterend/plan-shares/1}: what each order of a day caused. */
+    public String shares(List<PlanShares.OrderShare> shares) {
+        return new JsonTree()
+                .with("format", "bitterend/plan-shares/1")
+                .with(
+                        "orders",
+                        shares.stream()
+                                .map(share -> new JsonTree()
+                                        .with("ropes", share.ropes())
+                                        .with("order", share.order())
+                                        .with("pieces", share.pieces())
+                                        .with("cut", LengthText.exact(share.cut()))
+                                        .with("rope", money.print(share.worth()))
+                                        .with("share", money.print(share.share()))
+                                        .with("byDualPrices", share.proven()))
+                                .toList())
+                .text();
+    }
+
+    private static JsonTree head(String format, Quote quote) {
+        return new JsonTree()
+                .with("format", format)
+                .with("request", quote.request().id())
+                .with("customer", quote.request().customer())
+                .with("day", quote.request().day().toString())
+                .with("validUntil", quote.validUntil().toString());
+    }
+
+    private JsonTree outside(LineQuote quoted) {
+        QuoteLine line = quoted.line();
+        return new JsonTree()
+                .with("line", line.name())
+                .with("rope", line.rope())
+                .with("finished", LengthText.exact(line.assembly().make().finished()))
+                .with("legs", line.assembly().ordered().legs())
+                .with("ends", line.pieces().get(0).ends())
+                .with("quantity", line.quantity())
+                .with("each", money.print(quoted.buildUp().each()))
+                .with("price", money.print(quoted.buildUp().price()));
+    }
+
+    private JsonTree inside(LineQuote quoted) {
+        return outside(quoted)
+                .with("ownRope", quoted.line().ownRope())
+                .with("cut", LengthText.exact(quoted.line().cut()))
+                .with("drawn", LengthText.exact(quoted.drawn()))
+                .with("minutes", quoted.line().minutes())
+                .with("shareOfCuttingAlone", money.print(quoted.alone()))
+                .with("items", quoted.buildUp().items().stream().map(this::item).toList());
+    }
+
+    private JsonTree item(BuildUp.Item item) {
+        return new JsonTree().with("item", item.kind().words()).with("amount", money.print(item.amount()));
+    }
+
+    private JsonTree rope(RopeQuote rope) {
+        JsonTree waste = new JsonTree();
+        for (WasteBasis basis : WasteBasis.values()) {
+            waste.with(basis.word(), view(rope.waste().of(basis)));
+        }
+        return new JsonTree()
+                .with("rope", rope.rope())
+                .with("lines", rope.lines())
+                .with("finished", LengthText.exact(rope.finished()))
+                .with("cut", LengthText.exact(rope.book().pieces()))
+                .with("cutLoss", LengthText.exact(rope.book().cutLoss()))
+                .with("scrap", LengthText.exact(rope.book().scrap()))
+                .with("drawn", LengthText.exact(rope.book().drawn()))
+                .with("ropeInPieces", money.exact(rope.worth()))
+                .with("costAlone", money.exact(rope.shares().cost()))
+                .with("provenAlone", money.exact(rope.shares().proven()))
+                .with("waste", waste)
+                .with("charged", rope.charged().basis().word())
+                .with("chargedTotal", money.exact(rope.charged().total()))
+                .with("factor", rope.shares().factor().map(Factor::printed).orElse(""))
+                .with("stableSplit", word(rope.shares().stability()));
+    }
+
+    private static String word(Stability stability) {
+        if (stability instanceof Stability.Stable) {
+            return "stable";
+        }
+        return stability instanceof Stability.NoneExists ? "none exists" : "not known";
+    }
+
+    private JsonTree view(WasteView view) {
+        if (view instanceof WasteView.Span span) {
+            return new JsonTree()
+                    .with("low", money.exact(span.low()))
+                    .with("middle", money.exact(span.middle()))
+                    .with("high", money.exact(span.high()))
+                    .with("samples", span.samples());
+        }
+        return new JsonTree().with("notKnown", ((WasteView.NotKnown) view).reason());
+    }
+
+    private JsonTree neighbour(Neighbour neighbour) {
+        return new JsonTree()
+                .with("line", neighbour.line())
+                .with("asked", variant(neighbour.asked()))
+                .with("better", variant(neighbour.better()));
+    }
+
+    private JsonTree variant(Neighbour.Variant variant) {
+        return new JsonTree()
+                .with("finished", LengthText.exact(variant.finished()))
+                .with("quantity", variant.quantity())
+                .with("waste", money.exact(variant.waste()))
+                .with("ropeInPieces", money.exact(variant.worth()));
+    }
+}

@@ -1,0 +1,87 @@
+package bitterend.exchange;
+
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import bitterend.quoting.QuotePolicy;
+import bitterend.quoting.WasteBasis;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the member {@code quote} of {@code shop.json}: how a price is made. Everything in it may be left out. */
+final class QuotePolicyJson {
+    private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
+    private static final Reading<WasteBasis> WASTE = Readings.word(WasteBasis.values(), WasteBasis::word);
+
+    private final MoneyText money;
+    private final Money labour;
+
+    QuotePolicyJson(MoneyText money, Money labour) {
+        this.money = money;
+        this.labour = labour;
+    }
+
+    QuotePolicy read(JsonObject quote) {
+        quote.allowOnly(
+                "waste",
+                "floorAtRope",
+                "settingUp",
+                "spoilage",
+                "packing",
+                "overhead",
+                "margin",
+                "minimum",
+                "validDays");
+        Fields fields = quote.fields();
+        QuotePolicy usual = QuotePolicy.usual(labour);
+        return new QuotePolicy(
+                fields.optional("waste", WASTE, usual.waste()),
+                fields.optional("floorAtRope", Readings::yesOrNo, usual.floorAtRope()),
+                new QuotePolicy.Work(
+                        labour,
+                        fields.optional(
+                                "settingUp",
+                                QuotePolicyJson::minutes,
+                                usual.work().setUpMinutes()),
+                        fields.optional(
+                                "spoilage", share(Ratio.ONE), usual.work().spoilage()),
+                        fields.optional("packing", this::amount, usual.work().packing())),
+                new QuotePolicy.Surcharges(
+                        fields.optional(
+                                "overhead",
+                                share(Ratio.of(10)),
+                                usual.surcharges().overhead()),
+                        fields.optional(
+                                "margin",
+                                share(Ratio.percent(95)),
+                                usual.surcharges().margin()),
+                        fields.optional(
+                                "minimum", this::amount, usual.surcharges().minimum())),
+                fields.optional("validDays", Readings.whole(1, 999), usual.validDays()));
+    }
+
+    static Parsed<Integer> minutes(String text) {
+        Matcher minutes = MINUTES.matcher(text);
+        return minutes.matches()
+                ? Parsed.of(Integer.parseInt(minutes.group(1)))
+                : Parsed.refused("minutes of labour such as 10 min");
+    }
+
+    /** A price that is not negative. */
+    Parsed<Money> amount(String text) {
+        Optional<Money> amount = ShopJson.moneyFor(text, money).parse(text).value();
+        return amount.isPresent() && amount.get().minor() >= 0
+                ? Parsed.of(amount.get())
+                : Parsed.refused("an amount of money such as " + money.print(new Money(1250)));
+    }
+
+    private static Reading<Ratio> share(Ratio most) {
+        return text -> RatioText.parse(text)
+                .then(ratio -> ratio.isNegative() || ratio.compareTo(most) > 0
+                        ? Parsed.refused("a share from 0 to " + RatioText.percent(most))
+                        : Parsed.of(ratio));
+    }
+}

@@ -1,0 +1,169 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Assembly;
+import bitterend.demand.DemandModel;
+import bitterend.demand.Demanded;
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.quoting.QuoteLine;
+import bitterend.quoting.QuoteRequest;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Reads what a customer asks a price for: a CSV file with the columns of {@code orders.csv} and some more, or a JSON file
+ * whose lines have members of the same names.
+ */
+public final class QuoteRequestFile {
+    private static final String FORMAT = "bitterend/quote-request/1";
+    private static final List<String> OWN =
+            List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most");
+    private static final Reading<Integer> QUANTITY = Readings.whole(1, 10_000);
+    private static final CsvColumns COLUMNS = columns();
+
+    private final LocalDate day;
+    private final Findings findings = new Findings();
+    private final OrdersCsv lines;
+    private final QuotePolicyJson amounts;
+    private final DemandModel model;
+
+    private QuoteRequestFile(Shop shop, LocalDate day) {
+        this.day = day;
+        List<Rope> ropes = shop.catalogue().ropes();
+        Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true);
+        lines = new OrdersCsv(known, EndText::parse, findings);
+        amounts = new QuotePolicyJson(shop.settings().money(), Money.ZERO);
+        model = new DemandModel(shop.catalogue(), shop.settings().units());
+    }
+
+    /** What is in a file; a name that ends in {@code .json} says that it is JSON. */
+    public static QuoteRequestReading read(Path file, Shop shop, LocalDate day) {
+        return new QuoteRequestFile(shop, day).read(file.toAbsolutePath());
+    }
+
+    /** The lines of an order in the book, as a request; nothing when there is no such order. */
+    public static Optional<QuoteRequest> ofOrder(Shop shop, String order, LocalDate day) {
+        List<OrderLine> found = shop.orders().stream()
+                .filter(line -> line.assembly().ordered().source().order().equals(order))
+                .toList();
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new QuoteRequest(
+                order,
+                found.get(0).assembly().ordered().customer(),
+                day,
+                found.stream()
+                        .map(line -> new QuoteLine(line.assembly(), line.demanded(), QuoteLine.Asked.NOTHING))
+                        .toList()));
+    }
+
+    private QuoteRequestReading read(Path file) {
+        String name = String.valueOf(file.getFileName());
+        Path folder = file.getParent() == null ? file : file.getParent();
+        Optional<InputFile> input = InputFile.require(folder, name, findings);
+        Optional<QuoteRequest> request = name.toLowerCase(Locale.ROOT).endsWith(".json")
+                ? input.flatMap(this::json)
+                : input.flatMap(text -> request(stem(name), "", csv(text, stem(name))));
+        return new QuoteRequestReading(findings.hasErrors() ? null : request.orElse(null), findings.sorted());
+    }
+
+    private Optional<QuoteRequest> json(InputFile file) {
+        return JsonDocument.open(file, FORMAT, findings).flatMap(document -> {
+            document.allowOnly("format", "request", "customer", "lines");
+            String id = document.fields().require("request", Readings::orderId, "?");
+            String customer = document.fields().optional("customer", Readings::text, "");
+            List<Fields> rows = new ArrayList<>();
+            for (JsonObject line : document.objects("lines")) {
+                rows.add(row(line, id));
+            }
+            return request(id, customer, rows);
+        });
+    }
+
+    /** The members of a line as the columns of a row. */
+    private Fields row(JsonObject line, String id) {
+        Map<String, String> texts = new HashMap<>();
+        for (String member : line.names()) {
+            String column = Readings.plain(member);
+            if (COLUMNS.required().contains(column) || COLUMNS.optional().contains(column)) {
+                texts.put(column, line.fields().text(member).orElse(""));
+            } else {
+                line.fields().error(member, "a column of a request");
+            }
+        }
+        texts.put("order", id);
+        return new Fields(line.fields().file(), line.fields().place(), texts, findings);
+    }
+
+    private List<Fields> csv(InputFile file, String id) {
+        return new CsvTable(file, COLUMNS, findings)
+                .rows().stream()
+                        .map(row -> row.text("order").isPresent() ? row : row.with("order", id))
+                        .toList();
+    }
+
+    private Optional<QuoteRequest> request(String id, String customer, List<Fields> rows) {
+        List<QuoteLine> read = new ArrayList<>();
+        Map<String, String> names = new HashMap<>();
+        for (Fields row : rows) {
+            Assembly assembly = lines.assembly(row);
+            QuoteLine.Asked asked = asked(row);
+            row.once("line", assembly.ordered().source().line(), names);
+            if (row.sound()) {
+                Demanded demanded = model.pieces(assembly);
+                findings.addAll(demanded.findings());
+                read.add(new QuoteLine(assembly, demanded, asked));
+            }
+        }
+        if (rows.isEmpty() && !findings.hasErrors()) {
+            findings.add(Finding.error(id, "", "", "", "a request of at least one line"));
+        }
+        if (findings.hasErrors()) {
+            return Optional.empty();
+        }
+        String order = read.get(0).assembly().ordered().source().order();
+        String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
+        return Optional.of(new QuoteRequest(order, asking, day, read));
+    }
+
+    private QuoteLine.Asked asked(Fields row) {
+        int quantity = row.optional("quantity", QUANTITY, 1);
+        QuoteLine.Leeway leeway = new QuoteLine.Leeway(
+                row.optional("shorter", Readings::allowance, Length.ZERO),
+                row.optional("longer", Readings::allowance, Length.ZERO),
+                row.optional("fewest", QUANTITY, quantity),
+                row.optional("most", QUANTITY, quantity));
+        if (leeway.fewest() > quantity || leeway.most() < quantity) {
+            row.error("fewest", "fewest, quantity and most in this order");
+        }
+        return new QuoteLine.Asked(
+                row.optional("hardware", amounts::amount, Money.ZERO),
+                row.optional("minutes", QuotePolicyJson::minutes, QuoteLine.Asked.BY_THE_ENDS),
+                row.optional("test", amounts::amount, Money.ZERO),
+                leeway);
+    }
+
+    private static CsvColumns columns() {
+        List<String> optional = new ArrayList<>(OrdersCsv.COLUMNS.optional());
+        optional.add("order");
+        optional.addAll(OWN);
+        return new CsvColumns(List.of("line", "length"), optional);
+    }
+
+    private static String stem(String name) {
+        int dot = name.lastIndexOf('.');
+        String stem = dot > 0 ? name.substring(0, dot) : name;
+        return Readings.orderId(stem).value().orElse("request");
+    }
+}

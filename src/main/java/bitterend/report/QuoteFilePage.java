@@ -1,0 +1,102 @@
+package bitterend.report;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.quoting.BuildUp;
+import bitterend.quoting.LineQuote;
+import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteLine;
+import bitterend.quoting.RopeQuote;
+import bitterend.report.TextTable.Column;
+import java.util.List;
+
+/** A quote as the estimator files it: how every price comes about, the rope drawn, the waste and who pays for it. */
+public final class QuoteFilePage {
+    private final Figures figures;
+    private final Ink ink;
+
+    public QuoteFilePage(Figures figures, Ink ink) {
+        this.figures = figures;
+        this.ink = ink;
+    }
+
+    /** The page of a quote of this shop; for the file, not for the customer. */
+    public String text(String shop, Catalogue catalogue, Quote quote) {
+        Page page = new Page(ink);
+        page.title("Quote " + quote.request().id() + ", " + shop + ": for the file, not for the customer");
+        QuotePage.head(page, quote);
+        page.paragraph(0, "Total before tax: " + figures.currency().print(quote.total()));
+        quote.lines().forEach(line -> line(page, catalogue, line));
+        for (RopeQuote rope : quote.ropes()) {
+            QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);
+            block.write(page, catalogue);
+            block.sharing(page);
+        }
+        if (!quote.neighbours().isEmpty()) {
+            page.heading("Cheaper nearby");
+            quote.neighbours().forEach(each -> page.paragraph(0, new QuoteNeighbourWords(figures).of(each)));
+        }
+        return page.toString();
+    }
+
+    private void line(Page page, Catalogue catalogue, LineQuote quoted) {
+        QuoteLine line = quoted.line();
+        page.heading("Line " + line.name() + ": " + line.quantity() + " at "
+                + figures.currency().print(quoted.buildUp().each()));
+        page.paragraph(0, new QuoteWords(catalogue, figures).what(line));
+        page.blank();
+        page.table(buildUp(quoted.buildUp()));
+        page.blank();
+        page.table(metres(quoted));
+        List<String> untimed = line.untimedEnds();
+        if (!untimed.isEmpty()) {
+            page.caution(
+                    "no minutes are stated for " + String.join(", ", untimed) + ": its labour is not in the price");
+        }
+    }
+
+    private TextTable buildUp(BuildUp buildUp) {
+        String currency = figures.currency().currency();
+        TextTable table = new TextTable(
+                Column.words(""),
+                Column.figure("line\n" + currency),
+                Column.figure("each\n" + currency),
+                Column.figure("of the\nprice, %"));
+        for (BuildUp.Item item : buildUp.items()) {
+            row(table, item.kind().words(), item.amount(), buildUp);
+        }
+        row(table, "price", buildUp.price(), buildUp);
+        return table;
+    }
+
+    private void row(TextTable table, String words, Money amount, BuildUp buildUp) {
+        Money each = new Money(Math.floorDiv(2 * amount.minor() + buildUp.quantity(), 2L * buildUp.quantity()));
+        table.row(
+                words,
+                figures.bare(amount),
+                figures.bare(each),
+                figures.percent(amount.minor(), buildUp.price().minor(), 1));
+    }
+
+    private TextTable metres(LineQuote quoted) {
+        QuoteLine line = quoted.line();
+        TextTable table = new TextTable(
+                Column.words("rope"),
+                Column.figure("line\n" + figures.unit()),
+                Column.figure("each\n" + figures.unit()));
+        length(table, "finished", line.finished().mm(), line.quantity());
+        length(table, "cut", line.cut().mm(), line.quantity());
+        if (!line.ownRope()) {
+            length(table, "drawn", quoted.drawn().mm(), line.quantity());
+        }
+        return table;
+    }
+
+    private void length(TextTable table, String words, long mm, int quantity) {
+        table.row(
+                words,
+                figures.bare(new Length(mm)),
+                figures.bare(new Length(Math.floorDiv(2 * mm + quantity, 2L * quantity))));
+    }
+}

@@ -1,0 +1,170 @@
+package bitterend.report;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Rope;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.quoting.RopeQuote;
+import bitterend.quoting.WasteBasis;
+import bitterend.quoting.WasteView;
+import bitterend.quoting.sharing.RopeShares;
+import bitterend.quoting.sharing.Stability;
+import bitterend.report.TextTable.Column;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.apache.commons.math3.fraction.BigFraction;
+
+/** The rope of a quote: what is drawn, the waste seen in three ways, and how its cost is shared among the lines. */
+final class QuoteRopeBlock {
+    private final Figures figures;
+    private final RopeQuote rope;
+
+    QuoteRopeBlock(Figures figures, RopeQuote rope) {
+        this.figures = figures;
+        this.rope = rope;
+    }
+
+    void write(Page page, Catalogue catalogue) {
+        String name = catalogue.findRope(rope.rope()).map(Rope::name).orElse(rope.rope());
+        page.heading(rope.rope() + ", " + name);
+        page.table(lengths());
+        page.blank();
+        page.table(views());
+        for (WasteBasis basis : WasteBasis.values()) {
+            if (rope.waste().of(basis) instanceof WasteView.NotKnown unknown) {
+                page.paragraph(0, "Waste " + basis.word() + ": not known, since " + unknown.reason() + ".");
+            }
+        }
+        page.paragraph(
+                0,
+                "Charged: waste " + rope.charged().basis().word() + ", "
+                        + figures.money(rope.charged().total()) + " for rope, waste and reel handling together. Alone:"
+                        + " cut by itself from new reels of the sizes we buy, what is left going back to the rack at its"
+                        + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
+                        + " added to past weeks.");
+    }
+
+    private TextTable lengths() {
+        TextTable table = new TextTable(
+                Column.words("cut from new reels"),
+                Column.figure(figures.unit()),
+                Column.figure("of the rope\ndrawn, %"));
+        length(table, "finished", rope.finished());
+        length(table, "cut", rope.book().pieces());
+        length(table, "cut loss", rope.book().cutLoss());
+        length(table, "scrap", rope.book().scrap());
+        length(table, "drawn", rope.book().drawn());
+        return table;
+    }
+
+    private void length(TextTable table, String words, Length length) {
+        table.row(
+                words,
+                figures.bare(length),
+                figures.percent(length.mm(), rope.book().drawn().mm(), 1));
+    }
+
+    private TextTable views() {
+        String currency = figures.currency().currency();
+        TextTable table = new TextTable(
+                Column.words("waste"),
+                Column.figure("least\n" + currency),
+                Column.figure("found, mean\n" + currency),
+                Column.figure("most\n" + currency),
+                Column.figure("of the rope\nin pieces, %"),
+                Column.figure("looked at"));
+        for (WasteBasis basis : WasteBasis.values()) {
+            if (rope.waste().of(basis) instanceof WasteView.Span span) {
+                table.row(
+                        basis.word(),
+                        bare(span.low()),
+                        bare(span.middle()),
+                        bare(span.high()),
+                        figures.percent(span.middle().millis(), rope.worth().millis(), 1),
+                        basis == WasteBasis.USUAL ? FindingsPage.count(span.samples(), "week") : "once");
+            }
+        }
+        return table;
+    }
+
+    /** How the cost of cutting the lines alone is shared, and what may be said of that. */
+    void sharing(Page page) {
+        RopeShares shares = rope.shares();
+        page.blank();
+        page.table(shareTable(shares));
+        page.paragraph(
+                0,
+                "The lines of this rope cost " + figures.money(shares.cost()) + " by themselves"
+                        + (shares.isProvenBest()
+                                ? ", proven the least."
+                                : "; no cutting costs less than " + figures.money(shares.proven()) + "."));
+        page.paragraph(
+                0,
+                shares.factor()
+                        .map(factor -> "By dual prices no group of lines pays more than " + factor.printed()
+                                + " times what it would pay alone.")
+                        .orElse("The pieces have no price of their own: shared by length."));
+        page.paragraph(0, verdict(shares));
+    }
+
+    private String verdict(RopeShares shares) {
+        if (rope.lines().size() == 1) {
+            return "One line: it pays for all.";
+        }
+        if (shares.stability() instanceof Stability.Stable) {
+            return "Stable: with the split above no group of lines would be cheaper alone.";
+        }
+        if (shares.stability() instanceof Stability.NoneExists none) {
+            return "No stable split exists: " + objections(none) + " would pay " + exact(none.together())
+                    + " alone, less than the " + figures.money(shares.cost()) + " of all.";
+        }
+        return "Whether a stable split exists is not known: " + ((Stability.NotKnown) shares.stability()).reason()
+                + ".";
+    }
+
+    private static String objections(Stability.NoneExists none) {
+        List<String> groups = none.groups().stream()
+                .map(group -> (group.weight().equals(BigFraction.ONE) ? "" : group.weight() + " of ")
+                        + (group.parties().size() == 1 ? "line " : "lines ")
+                        + String.join(" with ", group.parties()))
+                .toList();
+        return String.join(", ", groups) + " together";
+    }
+
+    private TextTable shareTable(RopeShares shares) {
+        String currency = figures.currency().currency();
+        TextTable table = new TextTable(
+                Column.words("line"),
+                Column.figure("by dual prices\n" + currency),
+                Column.figure("stable\n" + currency),
+                Column.figure("pays\n" + currency));
+        for (int i = 0; i < rope.lines().size(); i++) {
+            String stable = shares.stability() instanceof Stability.Stable split
+                    ? exact(split.shares().get(i))
+                    : "-";
+            table.row(
+                    rope.lines().get(i),
+                    exact(shares.byDuals().get(i)),
+                    stable,
+                    figures.bare(rope.charged().byLine().get(i)));
+        }
+        Money paid = rope.charged().byLine().stream().reduce(Money.ZERO, Money::plus);
+        table.row("all", bare(shares.cost()), "", figures.bare(paid));
+        return table;
+    }
+
+    private String bare(Cost cost) {
+        return figures.bare(cost.rounded());
+    }
+
+    /** An exact share to two digits beyond the smallest coin. */
+    private String exact(BigFraction millis) {
+        int digits = figures.currency().minorDigits() + 2;
+        return new BigDecimal(millis.getNumerator())
+                .movePointLeft(figures.currency().minorDigits() + 3)
+                .divide(new BigDecimal(millis.getDenominator()), digits, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}

@@ -1,0 +1,51 @@
+package bitterend.report;
+
+import bitterend.measure.Money;
+import bitterend.quoting.PlanShares.OrderShare;
+import bitterend.report.TextTable.Column;
+import java.util.List;
+
+/** What each order of the day caused, as text. */
+public final class QuoteSharesPage {
+    private final Figures figures;
+    private final Ink ink;
+
+    public QuoteSharesPage(Figures figures, Ink ink) {
+        this.figures = figures;
+        this.ink = ink;
+    }
+
+    /** One row for each order and rope. */
+    public String text(List<OrderShare> shares) {
+        Page page = new Page(ink);
+        page.heading("What each order caused");
+        String currency = figures.currency().currency();
+        TextTable table = new TextTable(
+                Column.words("rope"),
+                Column.words("order"),
+                Column.figure("pieces"),
+                Column.figure("cut\n" + figures.unit()),
+                Column.figure("rope in\npieces, " + currency),
+                Column.figure("share of\nthe cost"),
+                Column.figure("beyond\nthe rope"));
+        Money all = Money.ZERO;
+        for (OrderShare share : shares) {
+            all = all.plus(share.share());
+            table.row(
+                    String.join(", ", share.ropes()),
+                    share.order(),
+                    Integer.toString(share.pieces()),
+                    figures.bare(share.cut()),
+                    figures.bare(share.worth()),
+                    figures.bare(share.share()),
+                    figures.bare(share.share().minus(share.worth())));
+        }
+        page.table(table);
+        page.paragraph(0, "Together " + figures.currency().print(all) + ", the cost of all reels drawn.");
+        page.paragraph(
+                0,
+                "Shared by the dual prices behind the proof, where a rope has one, else by cut length. The rack of a day"
+                        + " is what it is: these shares promise nothing about what a group would have paid alone.");
+        return page.toString();
+    }
+}
