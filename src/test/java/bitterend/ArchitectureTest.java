@@ -69,6 +69,21 @@ final class ArchitectureTest {
     }
 
     @Test
+    void quoting_usesPackingAndHistoryButNoEngine() {
+        mayOnlyUse(
+                        "bitterend.quoting..",
+                        "bitterend.packing",
+                        "bitterend.packing.order",
+                        "bitterend.history..",
+                        "bitterend.demand..",
+                        "bitterend.stock..",
+                        "bitterend.catalogue..",
+                        "bitterend.measure..",
+                        "bitterend.finding..")
+                .check(HOUSE);
+    }
+
+    @Test
     void packingItself_seesNoEngine() {
         none("bitterend.packing", "bitterend.packing.(*)..").check(HOUSE);
     }

@@ -40,7 +40,8 @@ public final class Main {
                 .addSubcommand(new LengthsCommand(terminal))
                 .addSubcommand(new PlanCommand(terminal))
                 .addSubcommand(new CalibrateCommand(terminal))
-                .addSubcommand(new QuoteCommand(terminal))
+                .addSubcommand(
+                        new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal)))
                 .addSubcommand(stock(terminal));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);

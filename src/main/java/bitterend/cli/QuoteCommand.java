@@ -42,14 +42,17 @@ import picocli.CommandLine.Parameters;
             "the customer may see. How a price is made stands under \"quote\" in shop.json.",
             ""
         },
+        commandListHeading = "%nCommands:%n",
         sortOptions = false)
 final class QuoteCommand implements Callable<Integer> {
     private static final String FOR_FILE = "With the inside figures: write the quote here as JSON.";
 
     private final Terminal terminal;
 
-    @Mixin
-    private ShopArgument shop = new ShopArgument();
+    private final ShopArgument shop = new ShopArgument();
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "SHOP", description = "The shop folder.")
+    private @Nullable Path folder;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "REQUEST", description = "The request, a CSV or JSON file.")
     private @Nullable Path file;
@@ -90,11 +93,12 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if ((file == null) == (order == null)) {
-            terminal.err().println("error: name a REQUEST file, or an order of the book with --order");
+        if (folder == null || (file == null) == (order == null)) {
+            terminal.err().println("error: name a SHOP, and a REQUEST file or an order of the book with --order");
             terminal.err().println("Help: bitterend quote --help");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
+        shop.folder = folder;
         Optional<Shop> read = shop.readOrComplain(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get())).number();
     }

@@ -7,7 +7,9 @@ import bitterend.quoting.LineQuote;
 import bitterend.quoting.Neighbour;
 import bitterend.quoting.PlanShares;
 import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuoteLine;
+import bitterend.quoting.QuotedWork;
 import bitterend.quoting.RopeQuote;
 import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
@@ -18,6 +20,8 @@ import java.util.List;
 
 /** A quote as JSON, exact and for programs: for the file with all that stands behind it, or what the customer may see. */
 public final class QuoteJson {
+    static final String FORMAT = "bitterend/quote/1";
+
     private final MoneyText money;
 
     public QuoteJson(MoneyText money) {
@@ -31,7 +35,7 @@ public final class QuoteJson {
 
     /** Format {@code bitterend/quote/1}: for the file. */
     public String forTheFile(Quote quote) {
-        return head("bitterend/quote/1", quote)
+        return head(FORMAT, quote)
                 .with("lines", quote.lines().stream().map(this::inside).toList())
                 .with("total", money.print(quote.total()))
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
@@ -66,6 +70,31 @@ public final class QuoteJson {
                                         .with("byDualPrices", share.proven()))
                                 .toList())
                 .text();
+    }
+
+    /** Format {@code bitterend/quote-comparison/1}: quoted against posted, by rope. */
+    public String comparison(String request, String order, List<QuoteComparison.Row> rows) {
+        return new JsonTree()
+                .with("format", "bitterend/quote-comparison/1")
+                .with("request", request)
+                .with("order", order)
+                .with(
+                        "ropes",
+                        rows.stream()
+                                .map(row -> new JsonTree()
+                                        .with("rope", row.rope())
+                                        .with("quoted", drawn(row.quoted()))
+                                        .with("posted", drawn(row.posted())))
+                                .toList())
+                .text();
+    }
+
+    private JsonTree drawn(QuotedWork.Drawn drawn) {
+        return new JsonTree()
+                .with("pieces", drawn.pieces())
+                .with("piecesAndCutLoss", LengthText.exact(drawn.taken()))
+                .with("drawn", LengthText.exact(drawn.drawn()))
+                .with("worth", money.exact(drawn.worth()));
     }
 
     private static JsonTree head(String format, Quote quote) {
@@ -112,6 +141,7 @@ public final class QuoteJson {
         return new JsonTree()
                 .with("rope", rope.rope())
                 .with("lines", rope.lines())
+                .with("pieces", rope.shares().problem().pieces().size())
                 .with("finished", LengthText.exact(rope.finished()))
                 .with("cut", LengthText.exact(rope.book().pieces()))
                 .with("cutLoss", LengthText.exact(rope.book().cutLoss()))

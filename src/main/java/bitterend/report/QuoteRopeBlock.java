@@ -8,6 +8,7 @@ import bitterend.measure.Money;
 import bitterend.quoting.RopeQuote;
 import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
+import bitterend.quoting.sharing.Factor;
 import bitterend.quoting.sharing.RopeShares;
 import bitterend.quoting.sharing.Stability;
 import bitterend.report.TextTable.Column;
@@ -92,27 +93,33 @@ final class QuoteRopeBlock {
     /** How the cost of cutting the lines alone is shared, and what may be said of that. */
     void sharing(Page page) {
         RopeShares shares = rope.shares();
+        boolean one = rope.lines().size() == 1;
         page.blank();
-        page.table(shareTable(shares));
+        if (!one) {
+            page.table(shareTable(shares));
+        }
         page.paragraph(
                 0,
-                "The lines of this rope cost " + figures.money(shares.cost()) + " by themselves"
+                (one ? "This line costs " : "The lines of this rope cost ")
+                        + figures.money(shares.cost())
+                        + (one ? " by itself" : " by themselves")
                         + (shares.isProvenBest()
                                 ? ", proven the least."
                                 : "; no cutting costs less than " + figures.money(shares.proven()) + "."));
-        page.paragraph(
-                0,
-                shares.factor()
-                        .map(factor -> "By dual prices no group of lines pays more than " + factor.printed()
-                                + " times what it would pay alone.")
-                        .orElse("The pieces have no price of their own: shared by length."));
-        page.paragraph(0, verdict(shares));
+        if (!one) {
+            page.paragraph(0, shares.factor().map(QuoteRopeBlock::promise).orElse("Shared by length."));
+            page.paragraph(0, verdict(shares));
+        }
+    }
+
+    private static String promise(Factor factor) {
+        return "By dual prices no group of lines pays more than "
+                + (factor.printed().equals("1")
+                        ? "it would pay alone (factor 1)."
+                        : factor.printed() + " times what it would pay alone.");
     }
 
     private String verdict(RopeShares shares) {
-        if (rope.lines().size() == 1) {
-            return "One line: it pays for all.";
-        }
         if (shares.stability() instanceof Stability.Stable) {
             return "Stable: with the split above no group of lines would be cheaper alone.";
         }

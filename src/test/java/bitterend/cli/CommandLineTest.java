@@ -30,6 +30,8 @@ final class CommandLineTest {
                 "lengths --help",
                 "calibrate --help",
                 "plan --help",
+                "quote --help",
+                "quote compare --help",
                 "stock --help",
                 "stock post --help",
                 "stock receive --help"

@@ -1,0 +1,96 @@
+package bitterend.cli;
+
+import bitterend.catalogue.Rope;
+import bitterend.exchange.QuoteJson;
+import bitterend.exchange.QuoteReader;
+import bitterend.exchange.Shop;
+import bitterend.measure.UnitPrice;
+import bitterend.quoting.QuoteComparison;
+import bitterend.quoting.QuotedWork;
+import bitterend.report.FindingsPage;
+import bitterend.report.QuoteComparePage;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Standing;
+import bitterend.store.SqliteLedger;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code quote compare SHOP QUOTE}: what was quoted against what the ledger says was cut. */
+@Command(
+        name = "compare",
+        header = "Holds a filed quote against what was posted for its order.",
+        description = {
+            "",
+            "QUOTE is a file written with quote --out. The order is looked up in the ledger",
+            "stock.db by the number of the request, unless --order names another.",
+            ""
+        },
+        sortOptions = false)
+final class QuoteCompareCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Parameters(index = "1", paramLabel = "QUOTE", description = "The filed quote, a JSON file.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            description = "The order that came of it, if its number is another.")
+    private @Nullable String order;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    QuoteCompareCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readFiles(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : compare(read.get())).number();
+    }
+
+    private ExitCode compare(Shop read) {
+        QuoteReader reader = new QuoteReader(read.settings().money());
+        Optional<QuotedWork> work = reader.read(file);
+        if (work.isEmpty()) {
+            terminal.err().print(new FindingsPage(terminal.ink()).text(reader.findings()));
+            return ExitCode.BAD_INPUT;
+        }
+        String number = order == null ? work.get().request() : order;
+        Map<String, UnitPrice> prices =
+                read.catalogue().ropes().stream().collect(Collectors.toMap(Rope::id, Rope::price));
+        List<QuoteComparison.Row> rows = new QuoteComparison(number, posted(), prices).rows(work.get());
+        terminal.out()
+                .print(
+                        common.json
+                                ? new QuoteJson(read.settings().money())
+                                        .comparison(work.get().request(), number, rows)
+                                : new QuoteComparePage(units.figures(read), terminal.ink())
+                                        .text(work.get().request(), number, rows));
+        return ExitCode.DONE;
+    }
+
+    private List<Movement> posted() {
+        try (Ledger ledger = SqliteLedger.openToRead(shop.folder)) {
+            return ledger.read(stock -> Standing.movements(stock.movements()));
+        }
+    }
+}

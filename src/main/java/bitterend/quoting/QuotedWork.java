@@ -1,0 +1,32 @@
+package bitterend.quoting;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import java.util.List;
+
+/**
+ * What a quote that was filed said about its rope.
+ *
+ * @param request number of the request
+ * @param ropes each rope once
+ */
+public record QuotedWork(String request, List<Drawn> ropes) {
+    public QuotedWork {
+        ropes = List.copyOf(ropes);
+    }
+
+    /**
+     * Rope for an order.
+     *
+     * @param rope id of the rope
+     * @param pieces how many pieces
+     * @param taken the pieces and their cut losses
+     * @param drawn all rope drawn, scrap included
+     * @param worth quoted: what was charged for rope, waste and reel handling; posted: the rope drawn at today's price
+     */
+    public record Drawn(String rope, int pieces, Length taken, Length drawn, Cost worth) {
+        static Drawn nothing(String rope) {
+            return new Drawn(rope, 0, Length.ZERO, Length.ZERO, Cost.ZERO);
+        }
+    }
+}

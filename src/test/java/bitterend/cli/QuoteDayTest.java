@@ -1,0 +1,173 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A request from the quote to the posted plan and back, on the command line, in the demo loft. */
+final class QuoteDayTest {
+    private static final Path DEMO = Path.of("demo-data/gannet-loft");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String shop = "";
+
+    @BeforeEach
+    void copyDemo() throws IOException {
+        Path copy = folder.resolve("gannet-loft");
+        try (Stream<Path> files = Files.walk(DEMO)) {
+            for (Path file : files.toList()) {
+                Path target = copy.resolve(DEMO.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        shop = copy.toString();
+    }
+
+    private static Run run(int code, String... args) {
+        Run run = Run.of(args);
+        assertEquals(code, run.code(), run.err());
+        return run;
+    }
+
+    private String request(String name) {
+        return Path.of(shop, "requests", name).toString();
+    }
+
+    @Test
+    void customersPage_readsAsTheGoldenFile() {
+        Golden.check(
+                "cli/quote-customer.txt",
+                run(0, "quote", shop, request("Q-2602.json"), "--customer").out());
+    }
+
+    @Test
+    void filePage_saysWhatIsDrawnWastedAndCharged() {
+        String page = run(0, "quote", shop, request("Q-2602.json")).out();
+        for (String words : List.of(
+                "not for the customer",
+                "waste and reel handling    5.73    0.96",
+                "price                    729.12  121.52",
+                "drawn     63.186  10.531",
+                "alone      5.73         5.73  5.73",
+                "Charged: waste alone, 249.42 EUR",
+                "proven the least")) {
+            assertTrue(page.contains(words), words + " not in\n" + page);
+        }
+        page.lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
+    void customersPage_showsNoCostWasteOrMargin() {
+        String inside = run(0, "quote", shop, request("Q-2601.csv")).out();
+        String page = run(0, "quote", shop, request("Q-2601.csv"), "--customer").out();
+        String json = run(0, "quote", shop, request("Q-2601.csv"), "--customer", "--json")
+                .out();
+        for (String shown : List.of(page, json)) {
+            for (String word : List.of(
+                    "cost",
+                    "waste",
+                    "margin",
+                    "overhead",
+                    "labour",
+                    "spoil",
+                    "scrap",
+                    "drawn",
+                    "dual",
+                    "stable",
+                    "minutes",
+                    "setting",
+                    "rounding")) {
+                assertFalse(shown.toLowerCase(Locale.ROOT).contains(word), word + " in\n" + shown);
+            }
+            assertFalse(shown.contains("139.8"), "the cut length in\n" + shown);
+        }
+        Matcher items = Pattern.compile("(?m)^(?:rope|waste|labour|setting|spoil|over|margin).*? +([0-9]+\\.[0-9]{2}) ")
+                .matcher(inside);
+        int found = 0;
+        while (items.find()) {
+            found++;
+            assertFalse(page.contains(" " + items.group(1)), items.group());
+        }
+        assertTrue(found >= 15, found + " inside figures");
+    }
+
+    @Test
+    void quoteIsFollowedThroughPlanAndPostingToTheComparison() throws IOException {
+        String filed = folder.resolve("filed.json").toString();
+        run(0, "quote", shop, request("Q-2602.json"), "--out", filed);
+        Files.writeString(
+                Path.of(shop, "orders.csv"),
+                "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
+                        + ",2026-03-04,2,,,,,,,,from the quote\n",
+                StandardOpenOption.APPEND);
+        run(0, "stock", "open", shop);
+        Run before = run(0, "quote", "compare", shop, filed, "--json");
+        assertTrue(before.out().contains("\"pieces\": 0"), before.out());
+        Run plan = Run.of("plan", shop, "--time", "2s", "--shares");
+        assertTrue(plan.code() == 0 || plan.code() == 4, plan.err());
+        assertTrue(plan.out().contains("What each order caused"), plan.out());
+        run(0, "stock", "post", shop);
+        String page = run(0, "quote", "compare", shop, filed).out();
+        Matcher quoted = Pattern.compile("MA-35 +quoted +(\\d+) +(\\S+)").matcher(page);
+        Matcher posted = Pattern.compile(" posted +(\\d+) +(\\S+)").matcher(page);
+        assertTrue(quoted.find() && posted.find(), page);
+        assertEquals("6", quoted.group(1));
+        assertEquals("6", posted.group(1));
+        assertEquals(quoted.group(2), posted.group(2), "pieces and cut loss are what was quoted");
+    }
+
+    @Test
+    void orderOfTheBook_isPricedWithoutAFile() {
+        Run run = run(0, "quote", shop, "--order", "G-2101", "--time", "500ms");
+        assertTrue(run.out().contains("ketch Brambling"), run.out());
+        assertTrue(run(3, "quote", shop, "--order", "nobody").err().contains("no order nobody"));
+    }
+
+    @Test
+    void faultyRequest_isLocatedAndNothingIsPriced() throws IOException {
+        Path bad = folder.resolve("bad.csv");
+        Files.writeString(
+                bad,
+                "line,rope,length,fewest,quantity,most,hardware\n1,DB12,5 m,9,4,5,dear\n2,DB13,5,,,,\n1,DB12,900 m,,,,\n");
+        Run run = run(3, "quote", shop, bad.toString());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("bad.csv, row 2, fewest"), run.err());
+        assertTrue(run.err().contains("bad.csv, row 2, hardware"), run.err());
+        assertTrue(run.err().contains("bad.csv, row 3, rope"), run.err());
+        assertTrue(run.err().contains("bad.csv, row 4, line"), run.err());
+    }
+
+    @Test
+    void pieceLongerThanTheReelsBought_isRefused() throws IOException {
+        Path bad = folder.resolve("long.csv");
+        Files.writeString(bad, "line,rope,length\n1,DB12,900 m\n");
+        Run run = run(3, "quote", shop, bad.toString());
+        assertTrue(run.err().contains("no longer than the longest reel"), run.err());
+    }
+
+    @Test
+    void quoteWithoutARequest_isABadCommandLine() {
+        assertTrue(run(2, "quote", shop).err().contains("--help"));
+        assertTrue(run(2, "quote").err().contains("--help"));
+    }
+}

@@ -1,0 +1,124 @@
+package bitterend.quoting;
+
+import bitterend.demand.Assembly;
+import bitterend.demand.Demanded;
+import bitterend.demand.EndSpec;
+import bitterend.demand.Measuring;
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.Ratio;
+import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.QuoteLine.Asked;
+import bitterend.quoting.QuoteLine.Leeway;
+import bitterend.quoting.sharing.NewReel;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.shops.PlainShop;
+import bitterend.stock.StockValue;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** A counter where prices are asked for: one rope at a cent a millimetre, plain ends, cut length as finished. */
+final class Counter {
+    private final PackingProblem book;
+    private final List<NewReel> reels = new ArrayList<>();
+    private final List<QuoteLine> lines = new ArrayList<>();
+    private final List<List<Piece>> weeks = new ArrayList<>();
+    private QuotePolicy policy = new QuotePolicy(
+            WasteBasis.ALONE,
+            false,
+            new QuotePolicy.Work(new Money(6000), 0, Ratio.ZERO, Money.ZERO),
+            new QuotePolicy.Surcharges(Ratio.ZERO, Ratio.ZERO, Money.ZERO),
+            30);
+
+    Counter(PlainShop shop) {
+        book = shop.problem();
+    }
+
+    Counter reel(long mm) {
+        reels.add(new NewReel(new Length(mm), new Cost(mm * Cost.MILLIS_PER_MINOR)));
+        return this;
+    }
+
+    Counter policy(QuotePolicy newPolicy) {
+        policy = newPolicy;
+        return this;
+    }
+
+    Counter line(String name, long mm, int quantity) {
+        return line(name, mm, quantity, Asked.NOTHING);
+    }
+
+    Counter line(String name, long mm, int quantity, Leeway leeway) {
+        return line(name, mm, quantity, new Asked(Money.ZERO, Asked.BY_THE_ENDS, Money.ZERO, leeway));
+    }
+
+    Counter line(String name, long mm, int quantity, Asked asked) {
+        Assembly assembly = new Assembly(
+                new Assembly.Origin("request.csv", "row " + (lines.size() + 2)),
+                new Assembly.Ordered(new Piece.Source("Q", name, PlainShop.DAY.plusDays(30), 5), "", "", quantity, 1),
+                List.of("R"),
+                new Assembly.Make(
+                        new Length(mm),
+                        Measuring.USUAL,
+                        EndSpec.of("plain"),
+                        EndSpec.of("plain"),
+                        Assembly.Extras.NONE),
+                Assembly.Terms.USUAL);
+        lines.add(new QuoteLine(assembly, demanded(assembly), asked));
+        return this;
+    }
+
+    Counter week(long... cuts) {
+        weeks.add(IntStream.range(0, cuts.length)
+                .mapToObj(i -> piece("W" + weeks.size(), "1", i + 1, cuts[i]))
+                .toList());
+        return this;
+    }
+
+    QuoteRequest request() {
+        return new QuoteRequest("Q", "", PlainShop.DAY, lines);
+    }
+
+    Quote quote() {
+        return quoter().quote(request());
+    }
+
+    Quoter quoter() {
+        NewRope rope =
+                new NewRope(book.rope("R"), book.values().getOrDefault("R", StockValue.NOTHING), book.prices(), reels);
+        QuoteBasis basis = new QuoteBasis(book, Map.of("R", rope), weeks, Counter::demanded);
+        Effort effort = Effort.of(Duration.ofSeconds(2));
+        return new Quoter(policy, basis, FullStrategy.patternsAlone(), effort, effort);
+    }
+
+    private static Demanded demanded(Assembly assembly) {
+        Assembly.Ordered ordered = assembly.ordered();
+        List<Piece> pieces = IntStream.rangeClosed(1, ordered.quantity())
+                .mapToObj(n -> piece(
+                        ordered.source().order(),
+                        ordered.source().line(),
+                        n,
+                        assembly.make().finished().mm()))
+                .toList();
+        return new Demanded(pieces, List.of(), List.of(), List.of(), List.of());
+    }
+
+    private static Piece piece(String order, String line, int number, long mm) {
+        return new Piece(
+                order + "/" + line + "." + number,
+                new Piece.Source(order, line, PlainShop.DAY.plusDays(30), 5),
+                List.of(new Piece.RopeChoice("R", new Length(mm))),
+                Piece.Matching.NONE,
+                "",
+                false,
+                new Length(mm),
+                "plain / plain");
+    }
+}

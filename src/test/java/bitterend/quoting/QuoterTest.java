@@ -1,0 +1,200 @@
+package bitterend.quoting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.finding.Finding;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.Ratio;
+import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.QuoteLine.Asked;
+import bitterend.quoting.QuoteLine.Leeway;
+import bitterend.shops.PlainShop;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Prices reckoned by hand: rope at a cent a millimetre, nothing lost at a cut, offcuts of 5 m and more kept. */
+final class QuoterTest {
+    private static final long SCRAP_BELOW = 5_000;
+
+    private static Counter counter() {
+        return new Counter(PlainShop.of(0, SCRAP_BELOW)).reel(10_000);
+    }
+
+    private static QuotePolicy policy(WasteBasis waste, boolean floor, Ratio overhead, Ratio margin, Money minimum) {
+        return new QuotePolicy(
+                waste,
+                floor,
+                new QuotePolicy.Work(new Money(6000), 10, Ratio.percent(10), new Money(30)),
+                new QuotePolicy.Surcharges(overhead, margin, minimum),
+                30);
+    }
+
+    private static Money rope(Quote quote, int line) {
+        return quote.lines().get(line).buildUp().of(Kind.ROPE);
+    }
+
+    private static Money waste(Quote quote, int line) {
+        return quote.lines().get(line).buildUp().of(Kind.WASTE);
+    }
+
+    @Test
+    void wasteAlone_isTheScrapOfNewReels() {
+        Quote quote = counter().line("1", 6_000, 1).quote();
+        assertEquals(new Money(6_000), rope(quote, 0));
+        assertEquals(new Money(4_000), waste(quote, 0));
+        assertEquals(new Length(10_000), quote.lines().get(0).drawn());
+        assertEquals(new Length(4_000), quote.ropes().get(0).book().scrap());
+    }
+
+    @Test
+    void offcutWorthKeeping_isNoWaste() {
+        Quote quote = counter().line("1", 4_000, 1).quote();
+        assertEquals(Money.ZERO, waste(quote, 0));
+        assertEquals(new Length(4_000), quote.lines().get(0).drawn());
+    }
+
+    /** Reels of 10, pieces of 6, 6 and 4: the third rides along, unless the shop keeps every line at its rope. */
+    @Test
+    void stableShare_canBeBelowTheRopeUnlessTheShopSetsAFloor() {
+        Counter counter = new Counter(PlainShop.of(0, 1_000_000))
+                .reel(10_000)
+                .line("a", 6_000, 1)
+                .line("b", 6_000, 1)
+                .line("c", 4_000, 1);
+        Quote quote = counter.quote();
+        assertEquals(new Money(-4_000), waste(quote, 2));
+        assertEquals(new Money(4_000), waste(quote, 0));
+        Quote floored = counter.policy(policy(WasteBasis.ALONE, true, Ratio.ZERO, Ratio.ZERO, Money.ZERO))
+                .quote();
+        assertEquals(Money.ZERO, waste(floored, 2));
+        assertEquals(new Money(2_000), waste(floored, 0));
+        assertEquals(new Money(2_000), waste(floored, 1));
+    }
+
+    @Test
+    void marginalWaste_usesWhatStandsOnTheRack() {
+        Quote quote = new Counter(PlainShop.of(0, SCRAP_BELOW).reel("part", 6_000))
+                .reel(10_000)
+                .line("1", 6_000, 1)
+                .quote();
+        WasteView.Span marginal = assertInstanceOf(
+                WasteView.Span.class, quote.ropes().get(0).waste().marginal());
+        assertEquals(Cost.ZERO, marginal.high());
+        assertTrue(marginal.isExact(), marginal.toString());
+    }
+
+    @Test
+    void marginalWaste_fillsWhatTheBookLeavesOver() {
+        Quote quote = new Counter(PlainShop.of(0, SCRAP_BELOW).pieces("1001", 6_000, 1))
+                .reel(10_000)
+                .line("1", 4_000, 1)
+                .quote();
+        WasteView.Span marginal = assertInstanceOf(
+                WasteView.Span.class, quote.ropes().get(0).waste().marginal());
+        assertEquals(new Cost(-4_000_000), marginal.high());
+    }
+
+    /** Beside 6 m it takes what would be scrap; beside 4 m it opens a reel of its own, whose rest is kept. */
+    @Test
+    void usualWaste_isTheMeanAndRangeOfPastWeeks() {
+        Quote quote =
+                counter().line("1", 4_000, 1).week(6_000).week(4_000).week().quote();
+        WasteView.Span usual = assertInstanceOf(
+                WasteView.Span.class, quote.ropes().get(0).waste().usual());
+        assertEquals(2, usual.samples());
+        assertEquals(new Cost(-4_000_000), usual.low());
+        assertEquals(Cost.ZERO, usual.high());
+        assertEquals(new Cost(-2_000_000), usual.middle());
+    }
+
+    @Test
+    void withoutHistory_usualWasteIsNotKnownAndAloneIsCharged() {
+        Quote quote = counter()
+                .line("1", 6_000, 1)
+                .policy(policy(WasteBasis.USUAL, false, Ratio.ZERO, Ratio.ZERO, Money.ZERO))
+                .quote();
+        assertInstanceOf(WasteView.NotKnown.class, quote.ropes().get(0).waste().usual());
+        assertEquals(WasteBasis.ALONE, quote.ropes().get(0).charged().basis());
+        assertEquals(new Money(4_000), waste(quote, 0));
+    }
+
+    /** Two assemblies of 6 m at 100.00 each with 25 minutes at 60.00 an hour; every item once. */
+    @Test
+    void price_isBuiltUpItemByItem() {
+        Asked asked = new Asked(new Money(500), 25, new Money(1_000), Leeway.NONE);
+        BuildUp price = counter()
+                .line("1", 6_000, 2, asked)
+                .policy(policy(WasteBasis.ALONE, false, Ratio.percent(15), Ratio.percent(20), Money.ZERO))
+                .quote()
+                .lines()
+                .get(0)
+                .buildUp();
+        assertEquals(new Money(12_000), price.of(Kind.ROPE));
+        assertEquals(new Money(8_000), price.of(Kind.WASTE));
+        assertEquals(new Money(1_000), price.of(Kind.HARDWARE));
+        assertEquals(new Money(5_000), price.of(Kind.LABOUR));
+        assertEquals(new Money(1_000), price.of(Kind.SETTING_UP));
+        assertEquals(new Money(1_000), price.of(Kind.SAMPLES));
+        assertEquals(new Money(2_600), price.of(Kind.SPOILAGE));
+        assertEquals(new Money(60), price.of(Kind.PACKING));
+        assertEquals(new Money(4_599), price.of(Kind.OVERHEAD));
+        assertEquals(new Money(8_815), price.of(Kind.MARGIN));
+        assertEquals(new Money(44_074), price.price());
+        assertEquals(new Money(22_037), price.each());
+    }
+
+    @Test
+    void price_isNeverBelowTheMinimumNorBelowItsParts() {
+        BuildUp price = counter()
+                .line("1", 1_000, 3)
+                .policy(policy(WasteBasis.ALONE, false, Ratio.ZERO, Ratio.ZERO, new Money(10_000)))
+                .quote()
+                .lines()
+                .get(0)
+                .buildUp();
+        assertEquals(new Money(3_334), price.each());
+        assertEquals(new Money(2), price.of(Kind.ROUNDING));
+        assertTrue(price.of(Kind.MINIMUM).minor() > 0);
+    }
+
+    @Test
+    void pieceLongerThanEveryReel_isRefusedWhereItStands() {
+        Counter counter = counter().line("1", 10_001, 1);
+        List<Finding> problems = counter.quoter().problems(counter.request());
+        assertEquals(1, problems.size());
+        assertEquals("row 2", problems.get(0).place());
+        assertTrue(problems.get(0).expected().contains("10000 mm"));
+    }
+
+    /** Two of 5.1 m waste nearly a reel; two of 5 m fit one. */
+    @Test
+    void shorterWithinTheLeeway_isFoundWhereItSavesAReel() {
+        Quote quote = new Counter(PlainShop.of(0, 1_000_000))
+                .reel(10_000)
+                .line("1", 5_100, 2, new Leeway(new Length(200), new Length(200), 0, 0))
+                .quote();
+        Neighbour found = quote.neighbours().get(0);
+        assertEquals(new Length(5_000), found.better().finished());
+        assertEquals(Cost.ZERO, found.better().waste());
+        assertEquals(new Cost(9_800_000), found.asked().waste());
+    }
+
+    /** Reels of 10 hold three of 3.3 m: with three the reel is full, with four the next is opened for one. */
+    @Test
+    void quantityWithinTheLeeway_isFoundWhereItFillsTheReel() {
+        Quote quote = new Counter(PlainShop.of(0, 1_000_000))
+                .reel(10_000)
+                .line("1", 3_300, 4, new Leeway(Length.ZERO, Length.ZERO, 3, 5))
+                .quote();
+        assertEquals(3, quote.neighbours().get(0).better().quantity());
+    }
+
+    @Test
+    void noLeeway_noNeighbours() {
+        assertEquals(List.of(), counter().line("1", 5_100, 2).quote().neighbours());
+    }
+}
