@@ -110,7 +110,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private Optional<QuoteRequest> requested(Shop read, Path from, LocalDate today) {
-        QuoteRequestReading reading = QuoteRequestFile.read(from, read, today);
+        QuoteRequestReading reading = QuoteRequestFile.read(from, shop.folder, read, today);
         complain(reading.findings());
         return reading.request();
     }

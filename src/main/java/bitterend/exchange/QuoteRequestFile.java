@@ -37,18 +37,25 @@ public final class QuoteRequestFile {
     private final QuotePolicyJson amounts;
     private final DemandModel model;
 
-    private QuoteRequestFile(Shop shop, LocalDate day) {
+    private QuoteRequestFile(Path folder, Shop shop, LocalDate day) {
         this.day = day;
         List<Rope> ropes = shop.catalogue().ropes();
         Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true);
-        lines = new OrdersCsv(known, EndText::parse, findings);
+        Products products = InputFile.find(folder, ProductsJson.NAME, findings)
+                .map(new ProductsJson(findings)::read)
+                .orElse(Products.NONE);
+        lines = new OrdersCsv(known, products, findings);
         amounts = new QuotePolicyJson(shop.settings().money(), Money.ZERO);
         model = new DemandModel(shop.catalogue(), shop.settings().units());
     }
 
-    /** What is in a file; a name that ends in {@code .json} says that it is JSON. */
-    public static QuoteRequestReading read(Path file, Shop shop, LocalDate day) {
-        return new QuoteRequestFile(shop, day).read(file.toAbsolutePath());
+    /**
+     * What is in a file; a name that ends in {@code .json} says that it is JSON.
+     *
+     * @param folder the shop folder, for its standard products
+     */
+    public static QuoteRequestReading read(Path file, Path folder, Shop shop, LocalDate day) {
+        return new QuoteRequestFile(folder, shop, day).read(file.toAbsolutePath());
     }
 
     /** The lines of an order in the book, as a request; nothing when there is no such order. */
@@ -117,13 +124,13 @@ public final class QuoteRequestFile {
         List<QuoteLine> read = new ArrayList<>();
         Map<String, String> names = new HashMap<>();
         for (Fields row : rows) {
-            Assembly assembly = lines.assembly(row);
             QuoteLine.Asked asked = asked(row);
-            row.once("line", assembly.ordered().source().line(), names);
-            if (row.sound()) {
+            row.text("line").ifPresent(line -> row.once("line", line, names));
+            for (Assembly assembly : lines.parts(row)) {
                 Demanded demanded = model.pieces(assembly);
                 findings.addAll(demanded.findings());
-                read.add(new QuoteLine(assembly, demanded, asked));
+                boolean main = assembly.membership().part().isEmpty();
+                read.add(new QuoteLine(assembly, demanded, main ? asked : QuoteLine.Asked.NOTHING));
             }
         }
         if (rows.isEmpty() && !findings.hasErrors()) {
@@ -138,7 +145,9 @@ public final class QuoteRequestFile {
     }
 
     private QuoteLine.Asked asked(Fields row) {
-        int quantity = row.optional("quantity", QUANTITY, 1);
+        int quantity = row.text("quantity")
+                .flatMap(text -> QUANTITY.read(text).value())
+                .orElse(1);
         QuoteLine.Leeway leeway = new QuoteLine.Leeway(
                 row.optional("shorter", Readings::allowance, Length.ZERO),
                 row.optional("longer", Readings::allowance, Length.ZERO),

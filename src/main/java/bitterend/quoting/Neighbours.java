@@ -131,7 +131,8 @@ final class Neighbours {
                 assembly.origin(),
                 new Assembly.Ordered(ordered.source(), ordered.customer(), ordered.product(), quantity, ordered.legs()),
                 assembly.ropes(),
-                new Assembly.Make(finished, make.measuring(), make.endA(), make.endB(), make.extras()),
-                assembly.terms());
+                new Assembly.Make(finished, make.measuring(), make.endA(), make.endB(), make.extras(), make.asked()),
+                assembly.terms(),
+                assembly.membership());
     }
 }

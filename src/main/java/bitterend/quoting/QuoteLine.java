@@ -3,6 +3,7 @@ package bitterend.quoting;
 import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.EndWork;
+import bitterend.demand.PickList;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
@@ -50,9 +51,11 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         }
     }
 
-    /** The line within its request. */
+    /** The line within its request, and which part of a product it is. */
     public String name() {
-        return assembly.ordered().source().line();
+        String line = assembly.ordered().source().line();
+        String part = assembly.membership().part();
+        return part.isEmpty() ? line : line + " " + part;
     }
 
     /** The rope as asked for. */
@@ -91,6 +94,16 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
                 ? asked.minutes()
                 : assembly.ordered().legs()
                         * demanded.work().stream().mapToInt(EndWork::minutes).sum();
+    }
+
+    /** Parts to be picked that nobody has stated a price for. */
+    public List<String> unpricedHardware() {
+        if (!asked.hardware().equals(Money.ZERO)) {
+            return List.of();
+        }
+        PickList parts = new PickList();
+        parts.add(assembly, demanded);
+        return parts.items().stream().map(EndWork.Picked::item).toList();
     }
 
     /** Ends that take time which nobody has stated. */

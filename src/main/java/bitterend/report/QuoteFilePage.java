@@ -49,6 +49,10 @@ public final class QuoteFilePage {
         page.table(buildUp(quoted.buildUp()));
         page.blank();
         page.table(metres(quoted));
+        List<String> unpriced = line.unpricedHardware();
+        if (!unpriced.isEmpty()) {
+            page.caution("no price is stated for hardware: " + String.join(", ", unpriced));
+        }
         List<String> untimed = line.untimedEnds();
         if (!untimed.isEmpty()) {
             page.caution(
