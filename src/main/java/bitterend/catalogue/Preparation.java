@@ -1,5 +1,6 @@
 package bitterend.catalogue;
 
+import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import bitterend.measure.Units;
@@ -26,7 +27,7 @@ public record Preparation(
         Ratio spacing,
         Provenance provenance) {
 
-    /** The instruction for a rope: {@code wire seizings: 3, each 19.05 mm to 28.575 mm wide, 38.1 mm apart}. */
+    /** The instruction for a rope: {@code wire seizings: 3, each 20 mm to 29 mm wide, 39 mm apart}, whole millimetres rounded up. */
     public String words(Rope rope, Units units) {
         StringBuilder words = new StringBuilder(what);
         int number = count.of(rope.diameter());
@@ -53,6 +54,7 @@ public record Preparation(
     }
 
     private static String length(Rope rope, Ratio diameters, Units units) {
-        return LengthText.print(rope.diameter().times(diameters), units);
+        FineLength length = rope.diameter().times(diameters);
+        return units == Units.METRIC ? LengthText.exact(length.roundedUp()) : LengthText.print(length, units);
     }
 }

@@ -39,6 +39,7 @@ public final class Main {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LengthsCommand(terminal))
                 .addSubcommand(new PlanCommand(terminal))
+                .addSubcommand(new SheetCommand(terminal))
                 .addSubcommand(new CalibrateCommand(terminal))
                 .addSubcommand(
                         new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal)))

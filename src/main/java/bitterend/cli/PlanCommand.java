@@ -1,19 +1,17 @@
 package bitterend.cli;
 
-import bitterend.catalogue.Rope;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.Shop;
-import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.PlanShares;
-import bitterend.report.BeforeCut;
+import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
@@ -21,10 +19,8 @@ import bitterend.report.QuoteSharesPage;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -136,8 +132,9 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private String page(Shop read, PackingProblem problem, CutPlan plan) {
-        PlanView view = new PlanView(read.settings().name(), problem, plan, beforeCut(read), notes(read));
-        return new PlanPage(units.figures(read), terminal.ink(), terminal.tape()).text(view);
+        Figures figures = units.figures(read);
+        PlanView view = PlanViews.of(read, problem, plan, figures.units());
+        return new PlanPage(figures, terminal.ink(), terminal.tape()).text(view);
     }
 
     private String shares(Shop read, PackingProblem problem, CutPlan plan) {
@@ -145,28 +142,6 @@ final class PlanCommand implements Callable<Integer> {
         return common.json
                 ? new QuoteJson(read.settings().money()).shares(caused)
                 : new QuoteSharesPage(units.figures(read), terminal.ink()).text(caused);
-    }
-
-    private Map<String, BeforeCut> beforeCut(Shop read) {
-        Map<String, BeforeCut> byRope = new TreeMap<>();
-        for (Rope rope : read.catalogue().ropes()) {
-            read.catalogue()
-                    .splices()
-                    .findPreparation(rope)
-                    .ifPresent(found -> byRope.put(
-                            rope.id(),
-                            new BeforeCut(
-                                    found.brief(rope),
-                                    found.words(rope, units.figures(read).units()))));
-        }
-        return byRope;
-    }
-
-    /** What the demand model has to say about the work, as far as it does not stop it. */
-    private static List<Finding> notes(Shop read) {
-        return read.orders().stream()
-                .flatMap(order -> order.demanded().findings().stream())
-                .toList();
     }
 
     /** How many movements each reel has had, where the shop keeps a ledger. */

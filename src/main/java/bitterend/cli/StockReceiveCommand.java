@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
         header = "Books a reel that came in.",
         description = {
             "",
-            "LENGTH is what the label or the meter says. A supplier who may deliver 2 % short",
+            "LENGTH is what the label or the meter says. A supplier who may deliver 2 %% short",
             "is --tolerance 2: so much of the length is booked as uncertain, and plans do not",
             "count on it.",
             ""

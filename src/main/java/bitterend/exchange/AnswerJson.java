@@ -10,6 +10,7 @@ import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,14 @@ public final class AnswerJson {
         return new JsonTree()
                 .with("format", "bitterend/lengths/1")
                 .with("lines", orders.stream().map(AnswerJson::tree).toList())
+                .text();
+    }
+
+    /** A file that was written. */
+    public static String written(Path file) {
+        return new JsonTree()
+                .with("format", "bitterend/written/1")
+                .with("file", file.toString())
                 .text();
     }
 

@@ -11,17 +11,22 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** Writes files whole or not at all: beside the old one first, then in its place. */
-final class WholeFile {
+public final class WholeFile {
     private WholeFile() {}
 
+    /** Replaces a file by a text in UTF-8; when that fails the old one is as it was. */
+    public static void write(Path file, String text) {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Replaces a file; when that fails the old one is as it was. */
-    static void write(Path file, String text) {
+    public static void write(Path file, byte[] bytes) {
         Path target = file.toAbsolutePath();
         Path beside = target.resolveSibling(
                 target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             try {
-                Files.writeString(beside, text, StandardCharsets.UTF_8);
+                Files.write(beside, bytes);
                 try (FileChannel written = FileChannel.open(beside, StandardOpenOption.WRITE)) {
                     written.force(true);
                 }

@@ -45,6 +45,13 @@ public record Figures(Units units, MoneyText currency) {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
+    /** A mark to set with a tape: to the nearest millimetre, {@code 252 mm}, or sixteenth of an inch. */
+    public String tape(FineLength length) {
+        return units == Units.METRIC
+                ? BigDecimal.valueOf(length.units(), 4).setScale(0, RoundingMode.HALF_UP) + " mm"
+                : LengthText.print(length.roundedUp(), units);
+    }
+
     /** The unit of {@link #fine}. */
     public String fineUnit() {
         return units == Units.METRIC ? "mm" : "in";

@@ -14,7 +14,7 @@ final class PlanPageTest {
     private static final MoneyText EURO = new MoneyText("EUR", 2);
 
     private static String page(Units units, Ink ink, Tape tape) {
-        return new PlanPage(new Figures(units, EURO), ink, tape).text(Bench.view());
+        return new PlanPage(new Figures(units, EURO), ink, tape).text(DayOnTheBench.view());
     }
 
     @Test
@@ -47,7 +47,7 @@ final class PlanPageTest {
 
     @Test
     void marks_endWithWhatStaysOnTheReel() {
-        PlanView view = Bench.view();
+        PlanView view = DayOnTheBench.view();
         for (ReelDraw draw : view.plan().draws()) {
             Mark rest = view.marks(draw).stream()
                     .filter(mark -> mark.kind() == Mark.Kind.STAYS || mark.kind() == Mark.Kind.SCRAP)

@@ -28,15 +28,20 @@ import java.util.List;
 import java.util.Map;
 
 /** A small day that shows everything a page must show: a flaw, a trim, inner wraps, doubt, own rope, too little rope. */
-final class Bench {
+public final class DayOnTheBench {
     static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
-    private Bench() {}
+    private DayOnTheBench() {}
 
-    static PlanView view() {
-        PackingProblem problem = problem();
+    public static PlanView view() {
+        return view("Northgate Loft");
+    }
+
+    /** The same day in a shop of another name, its first reel standing in a place of that name, too. */
+    public static PlanView view(String name) {
+        PackingProblem problem = problem(name.equals("Northgate Loft") ? "bay B3" : name);
         return new PlanView(
-                "Northgate Loft",
+                name,
                 problem,
                 new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
                 Map.of(
@@ -52,7 +57,7 @@ final class Bench {
                         "splice and measure one before cutting the other 1")));
     }
 
-    static PackingProblem problem() {
+    private static PackingProblem problem(String place) {
         Rope braid = rope("DB12", "Polyester double braid 12 mm", Construction.DOUBLE_BRAID, Fibre.POLYESTER, 12, 10);
         Rope wire = rope("W14", "Galvanised wire 14 mm", Construction.WIRE, Fibre.STEEL, 14, 5);
         return new PackingProblem(
@@ -64,7 +69,7 @@ final class Bench {
                         piece("1001/2.1", "DB12", 31_000, "eye on thimble T12 / eye on thimble T12"),
                         piece("1002/1.1", "W14", 9_910, "fork-14 / fork-14"),
                         piece("1003/1.1", "DB12", 75_000, "plain / plain")),
-                List.of(flawedReel(), wireReel()),
+                List.of(flawedReel(place), wireReel()),
                 Map.of("DB12", value(braid), "W14", value(wire)),
                 new Prices(new Cost(200_000), new Cost(80_000), new Cost(50_000), Cost.ZERO, Cost.ZERO, Cost.ZERO),
                 List.of(),
@@ -102,7 +107,7 @@ final class Bench {
                 ends);
     }
 
-    private static Reel flawedReel() {
+    private static Reel flawedReel(String place) {
         return new Reel(
                 "R-104",
                 "DB12",
@@ -113,7 +118,7 @@ final class Bench {
                 new Reel.Papers("3.1", "4471", LocalDate.of(2031, 1, 31), LocalDate.of(2026, 1, 5)),
                 Reel.Custody.FREE,
                 false,
-                new Reel.Where("bay B3", new Mass(15_400), Reel.Draw.OUTSIDE));
+                new Reel.Where(place, new Mass(15_400), Reel.Draw.OUTSIDE));
     }
 
     private static Reel wireReel() {

@@ -1,0 +1,62 @@
+package bitterend.report.sheet;
+
+import bitterend.packing.ReelDraw;
+import bitterend.report.Mark;
+import bitterend.report.PlanView;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Every mark of every reel as one row of CSV, in cutting order; lengths in whole millimetres, for other programs. */
+public final class CutList {
+    private static final List<String> HEAD = List.of(
+            "reel",
+            "rope",
+            "lot",
+            "place",
+            "step",
+            "what",
+            "piece",
+            "at mm",
+            "length mm",
+            "left mm",
+            "before",
+            "words");
+
+    private CutList() {}
+
+    /** The rows, with a header, separated by commas, each ended by CR LF as RFC 4180 wants it. */
+    public static String csv(PlanView view) {
+        StringBuilder csv = new StringBuilder(row(HEAD));
+        for (ReelDraw draw : view.plan().draws()) {
+            int step = 0;
+            for (Mark mark : view.marks(draw)) {
+                step++;
+                csv.append(row(List.of(
+                        draw.reel(),
+                        view.rope(draw).id(),
+                        view.reel(draw).lot(),
+                        view.reel(draw).where().place(),
+                        Integer.toString(step),
+                        mark.kind().word(),
+                        mark.piece(),
+                        Long.toString(mark.at().mm()),
+                        Long.toString(mark.length().mm()),
+                        Long.toString(mark.left().mm()),
+                        mark.before(),
+                        mark.words())));
+            }
+        }
+        return csv.toString();
+    }
+
+    private static String row(List<String> cells) {
+        return cells.stream().map(CutList::cell).collect(Collectors.joining(",")) + "\r\n";
+    }
+
+    /** A text that a spreadsheet would take for a formula is marked as text. */
+    private static String cell(String text) {
+        boolean formula = text.matches("(?s)[=+@\t\r-].*") && !text.matches("-?[0-9]+");
+        String safe = formula ? "'" + text : text;
+        return safe.matches("(?s).*[\",\r\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+}

@@ -1,0 +1,32 @@
+package bitterend.report.sheet;
+
+import bitterend.report.Fact;
+import java.util.List;
+
+/**
+ * One reel on a sheet.
+ *
+ * @param id id of the reel
+ * @param rope name of the rope
+ * @param facts what to know of the reel, label and value
+ * @param before what to do before each cut; empty for nothing
+ * @param flaws stretches to keep clear of, in words
+ * @param limit the reading past which not to cut without counting; empty when all of the rope is certain
+ * @param segments the cutting table, page by page
+ * @param rest what happens to the rest
+ */
+public record ReelSheet(
+        String id,
+        String rope,
+        List<Fact> facts,
+        String before,
+        List<String> flaws,
+        String limit,
+        List<Segment> segments,
+        String rest) {
+    public ReelSheet {
+        facts = List.copyOf(facts);
+        flaws = List.copyOf(flaws);
+        segments = List.copyOf(segments);
+    }
+}

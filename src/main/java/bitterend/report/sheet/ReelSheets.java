@@ -1,0 +1,86 @@
+package bitterend.report.sheet;
+
+import bitterend.measure.Length;
+import bitterend.packing.ReelDraw;
+import bitterend.report.Fact;
+import bitterend.report.Figures;
+import bitterend.report.Mark;
+import bitterend.report.PlanView;
+import bitterend.report.ReelWords;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays out the block of a reel: what it is, then its cutting table in segments that fit a page. */
+final class ReelSheets {
+    /** The first segment shares its page with the head of the block. Heights in CSS pixels; A4 and Letter both hold them. */
+    private static final int FIRST_SEGMENT = 690;
+
+    private static final int NEXT_SEGMENT = 840;
+
+    private final PlanView view;
+    private final Figures figures;
+    private final ReelWords words;
+
+    ReelSheets(PlanView view, Figures figures) {
+        this.view = view;
+        this.figures = figures;
+        words = new ReelWords(view, figures);
+    }
+
+    ReelSheet of(ReelDraw draw) {
+        List<Fact> facts = new ArrayList<>(words.stands(draw));
+        facts.addAll(words.contents(draw));
+        facts.addAll(words.rope(draw));
+        return new ReelSheet(
+                draw.reel(),
+                view.rope(draw).name(),
+                facts,
+                view.beforeCut(draw).words(),
+                words.flaws(draw),
+                limit(draw),
+                segments(rows(view.marks(draw))),
+                words.rest(draw));
+    }
+
+    private String limit(ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        Length sure = reel.contents().certainEnd().minus(draw.leadTrim());
+        return reel.contents().uncertainty().isPositive() ? figures.length(sure) : "";
+    }
+
+    private List<Row> rows(List<Mark> marks) {
+        List<Row> rows = new ArrayList<>();
+        int cuts = 0;
+        for (Mark mark : marks) {
+            boolean cut = mark.kind() == Mark.Kind.CUT;
+            cuts += cut ? 1 : 0;
+            rows.add(new Row(
+                    mark,
+                    cut ? cuts : 0,
+                    figures.bare(mark.at()),
+                    mark.length().isPositive() ? figures.bare(mark.length()) : "",
+                    figures.bare(mark.left()),
+                    RowHeights.of(mark)));
+        }
+        return rows;
+    }
+
+    private static List<Segment> segments(List<Row> rows) {
+        List<Segment> segments = new ArrayList<>();
+        List<Row> page = new ArrayList<>();
+        int height = 0;
+        for (Row row : rows) {
+            int room = segments.isEmpty() ? FIRST_SEGMENT : NEXT_SEGMENT;
+            if (!page.isEmpty() && height + row.height() > room) {
+                segments.add(new Segment(page, TapeScale.draw(page)));
+                page = new ArrayList<>();
+                height = 0;
+            }
+            page.add(row);
+            height += row.height();
+        }
+        segments.add(new Segment(page, TapeScale.draw(page)));
+        return segments;
+    }
+}

@@ -1,0 +1,54 @@
+package bitterend.report.sheet;
+
+import bitterend.report.Fact;
+import java.util.List;
+
+/**
+ * A day's cut sheet, every value as it is printed.
+ *
+ * @param shop name of the shop
+ * @param day the day the rope is cut
+ * @param unit unit of the columns of lengths
+ * @param glance the big figures of the first page
+ * @param proof what is proven of the plan, in plain words
+ * @param fetch reels to fetch
+ * @param shortfalls what could not be planned
+ * @param picks thimbles, fittings, clips and twine to pick
+ * @param notes what to know before cutting: first articles, warnings
+ * @param cautions what is said on every sheet
+ * @param reels the reels, in the order in which they are cut
+ * @param layouts how the ends are marked
+ * @param made how the plan was made
+ */
+public record Sheet(
+        String shop,
+        String day,
+        String unit,
+        List<Fact> glance,
+        List<String> proof,
+        List<Fetch> fetch,
+        List<Shortfall> shortfalls,
+        List<Fact> picks,
+        List<String> notes,
+        List<String> cautions,
+        List<ReelSheet> reels,
+        List<LayoutSheet> layouts,
+        String made) {
+    public Sheet {
+        glance = List.copyOf(glance);
+        proof = List.copyOf(proof);
+        fetch = List.copyOf(fetch);
+        shortfalls = List.copyOf(shortfalls);
+        picks = List.copyOf(picks);
+        notes = List.copyOf(notes);
+        cautions = List.copyOf(cautions);
+        reels = List.copyOf(reels);
+        layouts = List.copyOf(layouts);
+    }
+
+    /** A reel to fetch. */
+    public record Fetch(String reel, String rope, String lot, String place, String mass, String pieces, String drawn) {}
+
+    /** Work that could not be planned. */
+    public record Shortfall(String pieces, String what, String why, String help) {}
+}

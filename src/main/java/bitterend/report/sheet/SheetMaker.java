@@ -1,0 +1,135 @@
+package bitterend.report.sheet;
+
+import bitterend.demand.Demanded;
+import bitterend.demand.EndWork;
+import bitterend.packing.Cut;
+import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
+import bitterend.packing.ReelDraw;
+import bitterend.report.Cautions;
+import bitterend.report.Fact;
+import bitterend.report.Figures;
+import bitterend.report.PlanView;
+import bitterend.report.Proof;
+import bitterend.report.ShortWork;
+import bitterend.report.sheet.Sheet.Fetch;
+import bitterend.report.sheet.Sheet.Shortfall;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Puts a day's plan on sheets: every value as it is printed, for HTML and PDF alike. */
+public final class SheetMaker {
+    private final PlanView view;
+    private final Figures figures;
+    private final List<Demanded> work;
+
+    /**
+     * @param view the plan
+     * @param figures how figures are printed
+     * @param work what the order lines ask of the splicers
+     */
+    public SheetMaker(PlanView view, Figures figures, List<Demanded> work) {
+        this.view = view;
+        this.figures = figures;
+        this.work = List.copyOf(work);
+    }
+
+    /** The sheet; {@code made} says how the plan came about. */
+    public Sheet sheet(String made) {
+        CutPlan plan = view.plan();
+        ReelSheets reels = new ReelSheets(view, figures);
+        return new Sheet(
+                view.shop(),
+                plan.day().toString(),
+                figures.unit(),
+                glance(),
+                List.of(new Proof(view, figures).sentence()),
+                plan.draws().stream().map(this::fetch).toList(),
+                shortfalls(),
+                picks(),
+                view.notes().stream().map(Cautions::note).toList(),
+                Cautions.ALWAYS,
+                plan.draws().stream().map(reels::of).toList(),
+                new Layouts(figures).of(planned()),
+                made);
+    }
+
+    private List<Fact> glance() {
+        CutPlan plan = view.plan();
+        LengthBook book = plan.book();
+        return List.of(
+                new Fact("reels to fetch", Integer.toString(plan.draws().size())),
+                new Fact(
+                        "pieces to cut",
+                        view.planned() + " of " + view.problem().pieces().size()),
+                new Fact("rope in pieces", figures.length(book.pieces())),
+                new Fact(
+                        "waste",
+                        figures.length(book.waste()) + ", "
+                                + figures.percent(
+                                        book.waste().mm(), book.drawn().mm(), 2) + " %"),
+                new Fact("cost of cutting", figures.money(plan.cost())));
+    }
+
+    private Fetch fetch(ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        return new Fetch(
+                reel.id(),
+                view.rope(draw).name(),
+                reel.lot(),
+                reel.where().place(),
+                reel.where().mass().grams() == 0
+                        ? ""
+                        : figures.mass(reel.where().mass()),
+                Integer.toString(draw.cuts().size()),
+                figures.bare(draw.book().drawn()));
+    }
+
+    private List<Shortfall> shortfalls() {
+        List<Shortfall> shortfalls = new ArrayList<>();
+        ShortWork.of(view)
+                .forEach((short_, ids) -> shortfalls.add(new Shortfall(
+                        String.join(", ", ids),
+                        figures.length(short_.cut()) + " of " + short_.rope(),
+                        short_.why(),
+                        short_.help())));
+        return shortfalls;
+    }
+
+    private Set<String> plannedPieces() {
+        return view.plan().draws().stream()
+                .flatMap(draw -> draw.cuts().stream())
+                .map(Cut::piece)
+                .collect(Collectors.toSet());
+    }
+
+    /** Order lines of which at least one piece is planned. */
+    private List<Demanded> planned() {
+        Set<String> cut = plannedPieces();
+        return work.stream()
+                .filter(line -> line.pieces().stream().anyMatch(piece -> cut.contains(piece.id())))
+                .toList();
+    }
+
+    /** Thimbles, fittings, clips and twine for all pieces that are planned. */
+    private List<Fact> picks() {
+        Set<String> cut = plannedPieces();
+        Map<String, Long> items = new TreeMap<>();
+        for (Demanded line : planned()) {
+            long pieces = line.pieces().stream()
+                    .filter(piece -> cut.contains(piece.id()))
+                    .count();
+            for (EndWork end : line.work()) {
+                end.parts().forEach(part -> items.merge(part.item(), pieces * part.count(), Long::sum));
+            }
+        }
+        return items.entrySet().stream()
+                .map(item -> new Fact(item.getKey(), Long.toString(item.getValue())))
+                .toList();
+    }
+}

@@ -1,0 +1,48 @@
+package bitterend.report.sheet;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+
+/** The same sheets as PDF: text that can be selected, no row split between pages, page numbers. */
+public final class SheetPdf {
+    private final SheetPage page;
+
+    public SheetPdf(SheetPage page) {
+        this.page = page;
+    }
+
+    public byte[] pdf(Sheet sheet, Paper paper) {
+        XRLog.setLoggingEnabled(false);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.useFastMode();
+            builder.withHtmlContent(page.printed(sheet, pageStyle(paper)), null);
+            builder.useFont(() -> font("regular"), "Sheet", 400, FontStyle.NORMAL, true);
+            builder.useFont(() -> font("bold"), "Sheet", 700, FontStyle.NORMAL, true);
+            builder.useSVGDrawer(drawings);
+            builder.withProducer("Bitter End");
+            builder.toStream(out);
+            builder.run();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+        return out.toByteArray();
+    }
+
+    private static ByteArrayInputStream font(String name) {
+        return new ByteArrayInputStream(SheetPage.bytes("fonts/sheet-" + name + ".ttf"));
+    }
+
+    private static String pageStyle(Paper paper) {
+        return "@page { size: " + paper.css()
+                + "; @bottom-right { content: \"page \" counter(page) \" of \" counter(pages); font-family: \"Sheet\";"
+                + " font-size: 11px; } }\n";
+    }
+}

@@ -1,0 +1,18 @@
+package bitterend.report.sheet;
+
+import java.util.List;
+
+/**
+ * A tag for a piece or for an assembly of several pieces.
+ *
+ * @param title the piece or the assembly
+ * @param kind {@code piece}, or {@code assembly} with its serial
+ * @param measure its lengths, or how many legs it has
+ * @param lines what else is printed, most important first
+ * @param code the QR code
+ */
+public record Tag(String title, String kind, String measure, List<String> lines, QrCode code) {
+    public Tag {
+        lines = List.copyOf(lines);
+    }
+}

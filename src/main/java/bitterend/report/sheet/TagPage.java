@@ -1,0 +1,81 @@
+package bitterend.report.sheet;
+
+import bitterend.report.Figures;
+import bitterend.report.PlanView;
+import java.util.List;
+
+/** Sheets of labels, to print and stick on. */
+public final class TagPage {
+    private final Tags tags;
+
+    public TagPage(PlanView view, Figures figures) {
+        tags = new Tags(view, figures);
+    }
+
+    /**
+     * The size of a label.
+     *
+     * @param width in millimetres
+     * @param height in millimetres
+     */
+    public record Label(int width, int height) {
+        public static final Label USUAL = new Label(70, 37);
+
+        public Label {
+            if (width < 50 || height < 30 || width > 200 || height > 260) {
+                throw new IllegalArgumentException("a label is from 50x30 to 200x260 mm: " + width + "x" + height);
+            }
+        }
+
+        int columns(Paper paper) {
+            return Math.max(1, paper.width() / width);
+        }
+
+        int rows(Paper paper) {
+            return Math.max(1, paper.height() / height);
+        }
+    }
+
+    /**
+     * One sheet of labels, margins in 1/10 mm.
+     *
+     * @param rows its rows of tags
+     */
+    public record LabelSheet(List<List<Tag>> rows) {
+        public LabelSheet {
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /** As many labels on the paper as go, with equal margins. */
+    public String html(Label label, Paper paper) {
+        return new SheetPage().tags(sheets(tags.all(), label.columns(paper), label.rows(paper)), style(label, paper));
+    }
+
+    private static List<LabelSheet> sheets(List<Tag> tags, int columns, int rows) {
+        List<List<Tag>> lines = slices(tags, columns);
+        return slices(lines, rows).stream().map(LabelSheet::new).toList();
+    }
+
+    private static <T> List<List<T>> slices(List<T> all, int size) {
+        List<List<T>> slices = new java.util.ArrayList<>();
+        for (int from = 0; from < all.size(); from += size) {
+            slices.add(all.subList(from, Math.min(all.size(), from + size)));
+        }
+        return slices;
+    }
+
+    private static String style(Label label, Paper paper) {
+        int left = (paper.width() - label.columns(paper) * label.width()) * 5;
+        int top = (paper.height() - label.rows(paper) * label.height()) * 5;
+        int code = Math.min(label.height() - 8, 22);
+        return "@page { size: " + paper.css() + "; margin: 0; }\n.labels { padding: " + tenths(top) + " "
+                + tenths(left) + " 0 " + tenths(left) + "; }\n.tag { width: " + (label.width() - 6) + "mm; height: "
+                + (label.height() - 6) + "mm; padding: 3mm; }\n.tag svg { width: " + code + "mm; height: " + code
+                + "mm; }\n";
+    }
+
+    private static String tenths(int tenths) {
+        return tenths / 10 + "." + tenths % 10 + "mm";
+    }
+}

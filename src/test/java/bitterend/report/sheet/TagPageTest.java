@@ -1,0 +1,65 @@
+package bitterend.report.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.measure.MoneyText;
+import bitterend.measure.Units;
+import bitterend.report.DayOnTheBench;
+import bitterend.report.Figures;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.ReaderException;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+final class TagPageTest {
+    private static final Figures FIGURES = new Figures(Units.METRIC, new MoneyText("EUR", 2));
+
+    @Test
+    void everyPlannedPiece_hasATagWithItsCode() throws ReaderException {
+        List<Tag> tags = new Tags(DayOnTheBench.view(), FIGURES).all();
+        assertEquals(DayOnTheBench.view().planned(), tags.size());
+        for (Tag tag : tags) {
+            String text = decoded(tag.code());
+            assertTrue(text.startsWith("piece " + tag.title() + " reel "), text);
+        }
+    }
+
+    @Test
+    void labels_fillThePaper() {
+        assertEquals(3, TagPage.Label.USUAL.columns(Paper.A4));
+        assertEquals(8, TagPage.Label.USUAL.rows(Paper.A4));
+        assertThrows(IllegalArgumentException.class, () -> new TagPage.Label(10, 10));
+    }
+
+    @Test
+    void tagPage_holdsEveryTagOnce() {
+        String html = new TagPage(DayOnTheBench.view(), FIGURES).html(TagPage.Label.USUAL, Paper.A4);
+        assertEquals(DayOnTheBench.view().planned(), html.split("class=\"tag\"", -1).length - 1);
+    }
+
+    /** Paints the path of the code, ten pixels for a module, and reads it back. */
+    private static String decoded(QrCode code) throws ReaderException {
+        int scale = 10;
+        int size = code.size() * scale;
+        byte[] grey = new byte[size * size];
+        java.util.Arrays.fill(grey, (byte) 255);
+        Matcher bars = Pattern.compile("M(\\d+) (\\d+)h(\\d+)v1h-\\d+z").matcher(code.path());
+        while (bars.find()) {
+            int x = Integer.parseInt(bars.group(1)) * scale;
+            int y = Integer.parseInt(bars.group(2)) * scale;
+            int width = Integer.parseInt(bars.group(3)) * scale;
+            for (int row = y; row < y + scale; row++) {
+                java.util.Arrays.fill(grey, row * size + x, row * size + x + width, (byte) 0);
+            }
+        }
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(new GreyPicture(grey, size))))
+                .getText();
+    }
+}
