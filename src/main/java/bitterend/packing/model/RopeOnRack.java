@@ -1,7 +1,6 @@
 package bitterend.packing.model;
 
 import bitterend.catalogue.Rope;
-import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
@@ -10,16 +9,16 @@ import bitterend.stock.StockValue;
 final class RopeOnRack {
     private final int number;
     private final long loss;
-    private final long shape;
+    private final long opening;
+    private final int shapingPercent;
     private final KnownValues ours;
     private final KnownValues customers = new KnownValues(StockValue.NOTHING);
 
     RopeOnRack(PackingProblem problem, Rope rope, int number, int shapingPercent) {
         this.number = number;
         loss = rope.cutting().loss().mm();
-        long opening = problem.prices().opening().millis();
-        long metre = rope.price().of(Length.ofMetres(1)).millis();
-        shape = Math.max(opening, metre) * shapingPercent / 100;
+        opening = problem.prices().opening().millis();
+        this.shapingPercent = shapingPercent;
         StockValue value = problem.values().get(rope.id());
         ours = new KnownValues(value == null ? StockValue.NOTHING : value);
     }
@@ -33,9 +32,9 @@ final class RopeOnRack {
         return loss;
     }
 
-    /** A share of the price of opening a reel, or of a metre where that is more. */
-    long shapeMillis() {
-        return shape;
+    /** A share of the price of opening a reel, or of a hundredth of a run's worth where that is more. */
+    long shapeMillis(long worth) {
+        return Math.max(opening, worth / 100) * shapingPercent / 100;
     }
 
     KnownValues valuesOf(Reel reel) {

@@ -27,7 +27,7 @@ public final class RunOfReel {
         loss = rope.loss();
         values = rope.valuesOf(reel.reel());
         whole = values.millisOf(run.length().mm());
-        shape = rope.shapeMillis();
+        shape = rope.shapeMillis(whole);
     }
 
     @PlanningId

@@ -450,7 +450,11 @@ final class BenchRulesTest {
 
     @Test
     void shaping_isGreatestHalfWay() {
-        Sketch sketch = new Sketch().loss(0).with(reel("K1", 4_000)).with(piece("P1", 2_000), "K1", 1);
+        Sketch sketch = new Sketch()
+                .loss(0)
+                .prices(new Prices(new Cost(1_000), NONE, NONE, NONE, NONE, NONE))
+                .with(reel("K1", 4_000))
+                .with(piece("P1", 2_000), "K1", 1);
         verifier.verifyThat(BenchRules::shaping)
                 .givenSolution(new BenchLayout(sketch.problem(), 100).with(sketch.packing()))
                 .penalizesBy(250);
