@@ -105,7 +105,9 @@ final class PublishedCasesTest {
     }
 
     private static void assertFewest(long reels, long length, int stock, String demand) {
-        assertCost(reels, new PublishedShop().stock(stock, length, 1).pieces(demand).problem());
+        assertCost(
+                reels,
+                new PublishedShop().stock(stock, length, 1).pieces(demand).problem());
     }
 
     private static void assertCost(long cost, PackingProblem problem) {

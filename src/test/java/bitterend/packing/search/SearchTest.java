@@ -24,6 +24,10 @@ import bitterend.shops.ShopSize;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.optaplanner.core.config.solver.EnvironmentMode;
@@ -85,6 +89,22 @@ final class SearchTest {
         Packing once = Search.improve(shop, start, effort(3, 5_000), Profile.reproducible(), Cost.ZERO);
         Packing again = Search.improve(shop, start, effort(3, 5_000), Profile.reproducible(), Cost.ZERO);
         assertEquals(once, again);
+    }
+
+    @Test
+    void answer_isTheSameBesideOtherSearches() throws Exception {
+        PackingProblem shop = RandomShop.of(11, ShopSize.DAY);
+        Packing start = new GreedyPacker(shop).best();
+        Callable<Packing> one = () -> Search.improve(shop, start, effort(3, 3_000), Profile.reproducible(), Cost.ZERO);
+        Packing alone = one.call();
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        try {
+            for (Future<Packing> answer : two.invokeAll(List.of(one, one))) {
+                assertEquals(alone, answer.get());
+            }
+        } finally {
+            two.shutdownNow();
+        }
     }
 
     @Test
