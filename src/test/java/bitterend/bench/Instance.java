@@ -30,25 +30,34 @@ public record Instance(String name, PatternProblem problem, long lower, long upp
     }
 
     private static Instance parse(String line) {
-        String[] fields = line.strip().split("\t");
-        if (fields.length < 5) {
-            throw new IllegalArgumentException("five fields expected: " + line);
+        String[] fields = line.strip().split("\t", 2);
+        if (fields.length < 2) {
+            throw new IllegalArgumentException("tab separated fields expected: " + line);
+        }
+        List<String> tokens = List.of(fields[1].strip().split("[\\s,]+"));
+        int pieces = 0;
+        while (pieces < tokens.size() && !tokens.get(pieces).contains(":")) {
+            pieces++;
+        }
+        if (pieces < 3 || pieces == tokens.size()) {
+            throw new IllegalArgumentException("stock, two bounds and length:demand expected: " + line);
         }
         List<Long> lengths = new ArrayList<>();
         List<Item> items = new ArrayList<>();
-        for (int f = 4; f < fields.length; f++) {
-            for (String piece : fields[f].strip().split(" +")) {
-                String[] parts = piece.split(":");
-                lengths.add(Long.parseLong(parts[0]));
-                items.add(Item.must(parts.length > 1 ? Integer.parseInt(parts[1]) : 1));
-            }
+        for (String piece : tokens.subList(pieces, tokens.size())) {
+            String[] parts = piece.split(":");
+            lengths.add(Long.parseLong(parts[0]));
+            items.add(Item.must(Integer.parseInt(parts[1])));
         }
         List<ReelKind> reels = new ArrayList<>();
-        for (String stock : fields[1].strip().split("[ ,]+")) {
+        for (String stock : tokens.subList(0, pieces - 2)) {
             reels.add(reel(stock, List.copyOf(lengths)));
         }
         return new Instance(
-                fields[0], new PatternProblem(items, reels), Long.parseLong(fields[2]), Long.parseLong(fields[3]));
+                fields[0],
+                new PatternProblem(items, reels),
+                Long.parseLong(tokens.get(pieces - 2)),
+                Long.parseLong(tokens.get(pieces - 1)));
     }
 
     private static ReelKind reel(String stock, List<Long> lengths) {

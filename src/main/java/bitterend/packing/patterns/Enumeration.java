@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Every pattern that a plan below a target can use at all: those whose reduced cost, by whole prices that prove a
- * bound, is at most the distance from that bound to the target. Where the rest of a reel is worthless, patterns that
- * something could be added to are left out, since a piece cut once too often costs nothing.
+ * bound, is at most the distance from that bound to the target. Where the rest of a reel is worthless and a piece cut
+ * once too often costs nothing, patterns that something could be added to are left out.
  *
  * <p>Source: R. Baldacci, S. Coniglio, J.-F. Cordeau, F. Furini, "A numerically exact algorithm for the bin-packing
  * problem", INFORMS Journal on Computing 36 (2024) 141-162; fixing by reduced cost in general: G. Dantzig, R.
@@ -68,7 +68,7 @@ final class Enumeration {
     }
 
     private void single(Kind kind, long enough) {
-        OneRun one = new OneRun(kind, 0, enough, kind.flat());
+        OneRun one = new OneRun(kind, 0, enough, kind.flat() && task.trimmable());
         one.descend(0, 0, 0);
         for (RunBest way : one.ways) {
             int size = way.items().length;

@@ -22,9 +22,18 @@ final class Phase {
 
     /** Works until proven or out of budget. */
     void run(Budget budget) {
+        new MaterialBound(task, pricer).bound(leaving, budget).ifPresent(found -> {
+            root = found;
+            best.raise(task.roundUp(found.ceiling()), leaving);
+        });
+        if (best.closed(leaving)) {
+            return;
+        }
         Master master = new Master(task, pricer, leaving, best.plan(), effort.seed());
         master.solve(best.cutoff(leaving), Integer.MAX_VALUE, false, budget);
-        root = master.bound();
+        if (root.price().length == 0 || master.bound().higherThan(root)) {
+            root = master.bound();
+        }
         best.raise(task.roundUp(root.ceiling()), leaving);
         boolean hopeless = leaving.mode() == Leaving.Mode.NEVER && master.converged() && master.unmet() > 1e-6;
         if (hopeless) {

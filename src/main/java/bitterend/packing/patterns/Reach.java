@@ -70,16 +70,16 @@ final class Reach {
 
     private long gain(int u, long load) {
         if (flat) {
-            return (((cap - load) * order.density[u]) >> shift) + 1;
+            return ((cap - load) * order.density[u]) >> shift;
         }
         int s = corner[u];
         if (load <= cornerLoad[s]) {
-            return (((cornerLoad[s] - load) * order.density[u]) >> shift) + 1 - cornerDrop[s];
+            return (((cornerLoad[s] - load) * order.density[u]) >> shift) - cornerDrop[s];
         }
         while (s + 1 < cornerLoad.length && cornerLoad[s + 1] < load) {
             s++;
         }
         long part = s + 1 < cornerLoad.length ? ((load - cornerLoad[s]) * slope[s]) >> shift : 0;
-        return 1 - cornerDrop[s] - part;
+        return -cornerDrop[s] - part;
     }
 }

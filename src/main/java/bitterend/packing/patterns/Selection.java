@@ -27,6 +27,9 @@ final class Selection {
     private final double unit;
     private final long scale;
     private final boolean counted;
+    /** Where a piece cut once too often is not free to leave out, no piece may be cut too often. */
+    private final boolean exact;
+
     private final Filler filler;
     private final long[] lengths;
     private boolean complete = true;
@@ -46,6 +49,7 @@ final class Selection {
         }
         unit = largest;
         counted = limited;
+        exact = !task.trimmable();
         int bits = Math.max(1, Math.getExponent(unit) + 1);
         int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
         scale = 1L << Math.max(0, Math.min(36, 58 - pieces) - bits);
@@ -94,11 +98,15 @@ final class Selection {
     private Node root(List<Pattern> patterns, int[] least, int[] most) {
         int m = task.items;
         int kinds = counted ? task.kinds.length : 0;
-        double[] rhs = new double[m + 2 * kinds];
-        double[] price = new double[m + 2 * kinds];
+        int rows = m + 2 * kinds + (exact ? m : 0);
+        double[] rhs = new double[rows];
+        double[] price = new double[rows];
         Arrays.fill(price, DEAR);
         for (int i = 0; i < m; i++) {
             rhs[i] = task.demand[i];
+            if (exact) {
+                rhs[m + 2 * kinds + i] = -task.demand[i];
+            }
         }
         for (int k = 0; k < kinds; k++) {
             rhs[m + k] = -most[k];
@@ -117,23 +125,31 @@ final class Selection {
 
     private int[] rows(Pattern pattern) {
         int size = pattern.item.length;
-        int[] rows = Arrays.copyOf(pattern.item, size + (counted ? 2 : 0));
+        int[] rows = Arrays.copyOf(pattern.item, size + (counted ? 2 : 0) + (exact ? size : 0));
+        int at = size;
         if (counted) {
-            rows[size] = task.items + pattern.kind;
-            rows[size + 1] = task.items + task.kinds.length + pattern.kind;
+            rows[at++] = task.items + pattern.kind;
+            rows[at++] = task.items + task.kinds.length + pattern.kind;
+        }
+        for (int t = 0; t < size && exact; t++) {
+            rows[at++] = task.items + (counted ? 2 * task.kinds.length : 0) + pattern.item[t];
         }
         return rows;
     }
 
     private double[] coefficients(Pattern pattern) {
         int size = pattern.item.length;
-        double[] values = new double[size + (counted ? 2 : 0)];
+        double[] values = new double[size + (counted ? 2 : 0) + (exact ? size : 0)];
+        int at = size;
         for (int t = 0; t < size; t++) {
             values[t] = pattern.count[t];
         }
         if (counted) {
-            values[size] = -1;
-            values[size + 1] = 1;
+            values[at++] = -1;
+            values[at++] = 1;
+        }
+        for (int t = 0; t < size && exact; t++) {
+            values[at++] = -pattern.count[t];
         }
         return values;
     }
@@ -214,6 +230,7 @@ final class Selection {
 
     private boolean whole(Node node, double[] x) {
         List<Pattern> plan = new ArrayList<>();
+        long cost = 0;
         for (int j = 0; j < x.length; j++) {
             double near = Math.rint(x[j]);
             if (node.columns.get(j).empty()) {
@@ -224,9 +241,11 @@ final class Selection {
             }
             for (int t = 0; t < near; t++) {
                 plan.add(node.columns.get(j));
+                cost += node.columns.get(j).cost;
             }
         }
-        return best.offer(plan);
+        best.offer(plan);
+        return best.cutoff(Leaving.NEVER) <= cost;
     }
 
     private void round(Node node, double[] x) {

@@ -81,6 +81,18 @@ final class Task {
         return sum;
     }
 
+    /** A plan never costs more for leaving a piece out: no run has to be paid for when nothing is drawn from it. */
+    boolean trimmable() {
+        for (Kind kind : kinds) {
+            for (Stretch run : kind.runs) {
+                if (run.handling > 0) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     /** One reel kind without limit, one run, nothing left over is worth anything: the classical problem. */
     boolean classical() {
         return kinds.length == 1 && kinds[0].single() && kinds[0].flat() && !kinds[0].limited;

@@ -9,11 +9,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /** Our simplex against a linear programming library that shares nothing with it. */
 final class LinearProgramTest {
+    private static final double DEAR = 1000;
+
     @Test
     void randomCoverings_haveTheValueOfTheReferee() {
         for (int seed = 0; seed < 60; seed++) {
@@ -29,49 +30,53 @@ final class LinearProgramTest {
         double[] dear = new double[rows];
         for (int i = 0; i < rows; i++) {
             rhs[i] = random.nextInt(9);
-            dear[i] = 1000;
+            dear[i] = DEAR;
         }
         Simplex simplex = new Simplex(rhs, dear, seed);
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
-        List<Expression> expressions = new ArrayList<>();
-        for (int i = 0; i < rows; i++) {
-            expressions.add(model.newExpression("row" + i).lower(rhs[i]));
-            Variable out = model.newVariable("out" + i).lower(0).weight(1000);
-            expressions.get(i).set(out, 1);
-        }
+        double[][] matrix = new double[columns][rows];
+        double[] cost = new double[columns];
         for (int j = 0; j < columns; j++) {
-            int[] at = random.ints(0, rows)
-                    .distinct()
-                    .limit(1 + random.nextInt(Math.min(rows, 4)))
-                    .toArray();
+            int most = 1 + random.nextInt(Math.min(rows, 4));
+            int[] at = random.ints(0, rows).limit(most).distinct().toArray();
             double[] values = new double[at.length];
-            double cost = 1 + random.nextInt(20);
-            Variable variable = model.newVariable("x" + j).lower(0).weight(cost);
+            cost[j] = 1 + random.nextInt(20);
             for (int t = 0; t < at.length; t++) {
                 values[t] = 1 + random.nextInt(3);
-                expressions.get(at[t]).set(variable, values[t]);
+                matrix[j][at[t]] = values[t];
             }
-            simplex.addColumn(at, values, cost);
+            simplex.addColumn(at, values, cost[j]);
         }
         assertTrue(simplex.primal(Budget.endless()));
-        Optimisation.Result referee = model.minimise();
-        assertEquals(referee.getValue(), simplex.objective(), 1e-5 * (1 + referee.getValue()), "seed " + seed);
-        changedRightHandSide(random, simplex, model, expressions, rhs);
-    }
-
-    private static void changedRightHandSide(
-            Random random, Simplex simplex, ExpressionsBasedModel model, List<Expression> expressions, double[] rhs) {
-        for (int i = 0; i < rhs.length; i++) {
-            if (random.nextBoolean()) {
-                int changed = random.nextInt(9);
-                simplex.rhs(i, changed);
-                expressions.get(i).lower(changed);
-            }
+        assertSame(referee(matrix, cost, rhs), simplex.objective(), seed);
+        for (int i = 0; i < rows; i++) {
+            rhs[i] = random.nextBoolean() ? random.nextInt(9) : rhs[i];
+            simplex.rhs(i, rhs[i]);
         }
         simplex.dual(Double.MAX_VALUE, Budget.endless());
         assertTrue(simplex.primal(Budget.endless()));
-        Optimisation.Result referee = model.minimise();
-        assertEquals(referee.getValue(), simplex.objective(), 1e-5 * (1 + referee.getValue()));
+        assertSame(referee(matrix, cost, rhs), simplex.objective(), seed);
+    }
+
+    private static void assertSame(double expected, double found, int seed) {
+        assertEquals(expected, found, 1e-6 * (1 + expected), "seed " + seed);
+    }
+
+    private static double referee(double[][] matrix, double[] cost, double[] rhs) {
+        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        List<Variable> variables = new ArrayList<>();
+        for (int j = 0; j < cost.length; j++) {
+            variables.add(model.newVariable("x" + j).lower(0).weight(cost[j]));
+        }
+        for (int i = 0; i < rhs.length; i++) {
+            Expression row = model.newExpression("row" + i).lower(rhs[i]);
+            row.set(model.newVariable("out" + i).lower(0).weight(DEAR), 1);
+            for (int j = 0; j < cost.length; j++) {
+                if (matrix[j][i] != 0) {
+                    row.set(variables.get(j), matrix[j][i]);
+                }
+            }
+        }
+        return model.minimise().getValue();
     }
 
     @Test
