@@ -196,7 +196,7 @@ final class Enumeration {
                 return;
             }
             for (int r = 0; r < best.length && all; r++) {
-                OneRun one = new OneRun(kind, r, Math.max(best[r], skip[r]) - widest, false);
+                OneRun one = new OneRun(kind, r, best[r] - widest, false);
                 if (best[r] > Pricer.LOW) {
                     one.descend(0, 0, 0);
                 }

@@ -240,10 +240,10 @@ final class Pricer {
         RunBest run(int r, long floor) {
             Stretch run = kind.runs[r];
             RunBest best = searched(run, floor);
-            return best.found() ? best : worthless(run, best);
+            return best.found() && best.net() >= 0 ? best : worthless(run, best);
         }
 
-        /** Without anything of worth a run may still be drawn for a piece of no price: the shortest. */
+        /** Where nothing brings more than it costs, a run may still be drawn for a piece of no price: the shortest. */
         private RunBest worthless(Stretch run, RunBest best) {
             int shortest = -1;
             for (int i = 0; i < price.length; i++) {

@@ -74,8 +74,8 @@ final class RandomShopsTest {
         for (Kind kind : task.kinds) {
             supply[kind.index] = kind.supply;
         }
-        Pricer.Offers offers =
-                new Pricer(task).price(price, scale, task.demand, new long[supply.length], false, Budget.endless());
+        long[] need = random.longs(supply.length, -50, 50).toArray();
+        Pricer.Offers offers = new Pricer(task).price(price, scale, task.demand, need, false, Budget.endless());
         Leaving leaving = Leaving.limited(optimum.weight());
         Optional<Bound> bound = new SafeBound(task, leaving)
                 .of(scale, price, random.nextInt(20), offers.net, task.demand, new int[supply.length], supply);
