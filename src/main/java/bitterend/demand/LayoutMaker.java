@@ -34,7 +34,7 @@ final class LayoutMaker {
                 end.termination().name(),
                 marks,
                 counts(end),
-                caution.isEmpty() || caution.equals(FOLLOW) ? FOLLOW : caution + " " + FOLLOW);
+                caution.isEmpty() || caution.startsWith("Follow the rope maker") ? FOLLOW : caution + " " + FOLLOW);
     }
 
     /** A row without a layout of its own has a tail, and a throat behind the eye. */

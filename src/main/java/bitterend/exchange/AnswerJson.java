@@ -4,6 +4,7 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
+import bitterend.demand.SpliceLayout;
 import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
 import bitterend.demand.calibration.MeasuredAssembly;
@@ -71,6 +72,9 @@ public final class AnswerJson {
                 .with(
                         "derivations",
                         demanded.derivations().stream().map(AnswerJson::tree).toList())
+                .with(
+                        "layouts",
+                        demanded.layouts().stream().map(AnswerJson::tree).toList())
                 .with("findings", trees(demanded.findings()));
     }
 
@@ -134,5 +138,23 @@ public final class AnswerJson {
                 .with("spread", LengthText.exact(fit.spread()))
                 .with("outliers", (Object)
                         fit.outliers().stream().map(MeasuredAssembly::id).toList());
+    }
+
+    private static JsonTree tree(SpliceLayout layout) {
+        return new JsonTree()
+                .with("end", layout.end())
+                .with("name", layout.name())
+                .with(
+                        "marks",
+                        layout.marks().stream()
+                                .map(mark -> new JsonTree()
+                                        .with("mark", mark.name())
+                                        .with("on", mark.on())
+                                        .with("from", mark.from())
+                                        .with("distance", LengthText.exact(mark.distance()))
+                                        .with("fromCutEnd", LengthText.exact(mark.fromCutEnd())))
+                                .toList())
+                .with("counts", (Object) layout.counts())
+                .with("caution", layout.caution());
     }
 }

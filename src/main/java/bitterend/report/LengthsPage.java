@@ -60,6 +60,7 @@ public final class LengthsPage {
         for (Derivation derivation : demanded.derivations()) {
             derivation(page, derivation, catalogue.rope(derivation.rope()));
         }
+        demanded.layouts().forEach(layout -> new LayoutBlock(figures).write(page, layout));
         Cautions.write(
                 page,
                 demanded.findings().stream()

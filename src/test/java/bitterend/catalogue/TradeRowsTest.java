@@ -229,6 +229,39 @@ final class TradeRowsTest {
                 preparation.words(rope, Units.IMPERIAL));
     }
 
+    /** FM 5-125 p. 2-2 and Ashley: whippings 1 to 3 D long, 25 to 50 mm apart. */
+    @Test
+    void naturalFibre_isCutBetweenWhippings() {
+        Rope wire = WireRope.of(diameter("24 mm"));
+        Rope manila = new Rope(
+                "M",
+                "manila",
+                new RopeIdentity(
+                        Construction.THREE_STRAND,
+                        Fibre.MANILA,
+                        "",
+                        "",
+                        diameter("24 mm"),
+                        Lay.RIGHT_ORDINARY,
+                        "",
+                        "",
+                        ""),
+                wire.mass(),
+                wire.price(),
+                wire.cutting(),
+                wire.worth(),
+                wire.usualReel());
+        assertEquals(
+                "a whipping on each side, 25 to 50 mm (1 to 2 in) apart, and cut between them, each 24 mm to 72 mm wide",
+                BOOK.findPreparation(manila).orElseThrow().words(manila, Units.METRIC));
+    }
+
+    /** FM 55-501; Mich. R 408.15226: clips 6 D apart. */
+    @Test
+    void clips_areSixDiametersApart() {
+        assertTrue(row("clip-eye").work().parts().get(0).item().contains("6 diameters apart"));
+    }
+
     @Test
     void clipEye_knowsNoRopeAboveTwoInches() {
         assertFalse(row("clip-eye").allowance(What.TAIL).covers(diameter("2 1/16 in")));

@@ -25,6 +25,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -39,14 +40,51 @@ final class LayoutTest {
     void doubleBraidEye_isMarkedFromTheCutEnd() {
         Map<String, FineLength> places =
                 places(layouts(BRAID, EYE, EndSpec.of("plain")).get(0));
-        assertEquals(fine(252), places.get("tail mark"));
-        assertEquals(new FineLength(8_709_696), places.get("throat mark"));
-        assertEquals(new FineLength(8_709_696 + 15_120_000), places.get("slip knot"));
-        assertEquals(places.get("throat mark"), places.get("core mark one"));
-        assertEquals(new FineLength(8_709_696 + 945_000), places.get("core mark two"));
+        assertEquals(fine(252), place(places, "tail mark"));
+        assertEquals(new FineLength(8_709_696), place(places, "throat mark"));
+        assertEquals(new FineLength(8_709_696 + 15_120_000), place(places, "slip knot"));
+        assertEquals(place(places, "throat mark"), place(places, "core mark one"));
+        assertEquals(new FineLength(8_709_696 + 945_000), place(places, "core mark two"));
         // the third lies 1.75 fids below the throat: 441 mm
-        assertEquals(new FineLength(8_709_696 + 4_410_000), places.get("core mark three"));
-        assertEquals(new FineLength(8_709_696 + 840_000), places.get("exit of the core tail"));
+        assertEquals(new FineLength(8_709_696 + 4_410_000), place(places, "core mark three"));
+        assertEquals(new FineLength(8_709_696 + 840_000), place(places, "exit of the core tail"));
+    }
+
+    /** Two-fid form: core marks one short section, then three fids and a short section. */
+    @Test
+    void twoFidForm_marksTheCoreFurtherDown() {
+        Map<String, FineLength> places =
+                places(layouts(BRAID, EndSpec.of("double-braid-eye-two-fid", flat(300)), EndSpec.of("plain"))
+                        .get(0));
+        assertEquals(fine(504), place(places, "tail mark"));
+        FineLength throat = place(places, "throat mark");
+        assertEquals(new FineLength(945_000), place(places, "core mark two").minus(throat));
+        assertEquals(
+                new FineLength(945_000 + 7_560_000 + 945_000),
+                place(places, "core mark three").minus(throat));
+        assertEquals(fine(8 * 252), place(places, "slip knot").minus(throat));
+    }
+
+    /** Counts of common practice: 8 or 12 core strands, 4 or 3 removed, every fifth pair, 6 in left outside. */
+    @Test
+    void doubleBraidEye_countsStrandsWhereTheTradeCounts() {
+        String counts =
+                String.join(" ", layouts(BRAID, EYE, EndSpec.of("plain")).get(0).counts());
+        for (String count :
+                List.of("every fifth pair", "8 strands below 1 5/8 in", "12 above", "4 or 3 consecutive", "6 in")) {
+            assertTrue(counts.contains(count), count);
+        }
+    }
+
+    /** About a third of the buried tail is tapered: common practice. */
+    @Test
+    void bury_isTaperedOverAThirdOfItsTail() {
+        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Map<String, FineLength> places = places(layouts(hollow, EndSpec.of("bury-eye", flat(300)), EndSpec.of("plain"))
+                .get(0));
+        assertEquals(fine(864), place(places, "tail mark"));
+        assertEquals(fine(288), place(places, "start of the taper"));
+        assertEquals(fine(864), place(places, "end of the bury").minus(place(places, "throat mark")));
     }
 
     @Test
@@ -65,7 +103,7 @@ final class LayoutTest {
         assertEquals(
                 List.of("tail mark", "throat mark"),
                 layout.marks().stream().map(Mark::name).toList());
-        assertEquals(fine(256), places(layout).get("tail mark"));
+        assertEquals(fine(256), place(places(layout), "tail mark"));
         assertEquals("4 tucks with each strand", layout.counts().get(0));
         assertTrue(layout.caution().contains("rope maker"), layout.caution());
     }
@@ -83,8 +121,8 @@ final class LayoutTest {
         Demanded demanded = marked(List.of(middle, near));
         SpliceLayout along = demanded.layouts().get(demanded.layouts().size() - 1);
         long throat = 2_520_000 + 6_189_696 + 1_764_000;
-        assertEquals(new FineLength(throat + 47_000_000), places(along).get("middle"));
-        assertEquals(new FineLength(throat + 7_000_000), places(along).get("1 m"));
+        assertEquals(new FineLength(throat + 47_000_000), place(places(along), "middle"));
+        assertEquals(new FineLength(throat + 7_000_000), place(places(along), "1 m"));
     }
 
     @Test
@@ -92,6 +130,10 @@ final class LayoutTest {
         Demanded demanded = marked(List.of(new WantedMark("0.2 m", Ratio.ZERO, new Length(200))));
         assertEquals("marks", demanded.findings().get(0).field());
         assertEquals(List.of(), demanded.pieces());
+    }
+
+    private static FineLength place(Map<String, FineLength> places, String mark) {
+        return Optional.ofNullable(places.get(mark)).orElseThrow(() -> new AssertionError("no " + mark));
     }
 
     private static Demanded marked(List<WantedMark> marks) {

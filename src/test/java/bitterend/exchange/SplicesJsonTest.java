@@ -11,8 +11,10 @@ import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardstick;
+import bitterend.catalogue.Yardsticks;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Ratio;
 import java.util.List;
@@ -41,9 +43,22 @@ final class SplicesJsonTest {
                 row.allowance(What.TAIL).terms());
         assertEquals(Grade.SHOP, row.allowance(What.TRIM).provenance().grade());
         assertFalse(row.isVerified());
+        assertEquals(504 - 6 + 30, loftEyeTail(book));
         assertEquals(
                 SplicesJson.builtIn().terminations().size() + 1,
                 book.terminations().size());
+    }
+
+    /** Millimetres of tail on 12 mm rope: two fids less half a diameter and 30 mm. */
+    private static long loftEyeTail(SpliceBook book) {
+        Diameter rope = Diameter.ofMillimetres(12);
+        Yardsticks sticks = new Yardsticks(
+                rope, book.fids().fid(rope), FineLength.ZERO, 0, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO);
+        return row(book, "loft-eye")
+                .allowance(What.TAIL)
+                .length(sticks)
+                .roundedUp()
+                .mm();
     }
 
     @Test

@@ -1,0 +1,88 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code calibrate} from the outside. */
+final class CalibrateCommandTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path shop = Path.of("");
+
+    @BeforeEach
+    void aShopWithEyes() throws IOException {
+        shop = TestShop.in(folder)
+                .with("orders.csv", "1003,1,Port Pilots,DB12,10 m,double-braid-eye perimeter 600 mm,plain,10,,")
+                .path();
+        measured("10721 mm", "10723 mm", "10725 mm", "10722 mm", "10724 mm", "11723 mm");
+    }
+
+    @Test
+    void calibrate_tellsTheFitTheOutlierAndTheEffect() {
+        Run run = Run.of("calibrate", shop.toString());
+        assertEquals(0, run.code(), run.err());
+        Golden.check("cli/calibrate.txt", run.out());
+        run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        assertFalse(Files.exists(shop.resolve("splices.json")));
+    }
+
+    @Test
+    void calibrateAsJson_isForPrograms() {
+        Run run = Run.of("calibrate", shop.toString(), "--json");
+        assertTrue(run.out().contains("\"format\": \"bitterend/calibration/1\""), run.out());
+        assertTrue(run.out().contains("\"outliers\": [\n        \"M6\"\n      ]"), run.out());
+    }
+
+    @Test
+    void calibrateWrite_changesTheLengthsFromThenOn() {
+        assertEquals(0, Run.of("calibrate", shop.toString(), "--write").code());
+        Run lengths = Run.of("lengths", shop.toString(), "1003/1");
+        assertTrue(lengths.out().contains("calibrated on 5 measured assemblies"), lengths.out());
+        assertEquals(0, Run.of("calibrate", shop.toString(), "--write").code());
+        assertTrue(Files.exists(shop.resolve("splices.json.old")));
+    }
+
+    @Test
+    void badRow_isToldAndNothingIsWritten() throws IOException {
+        measured("10721 mm", "10723 mm", "10725 mm", "ten metres");
+        Run run = Run.of("calibrate", shop.toString(), "--write");
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("measured.csv, row 5, cut: found \"ten metres\""), run.err());
+        assertFalse(Files.exists(shop.resolve("splices.json")));
+    }
+
+    @Test
+    void tooFewAssemblies_areNotFitted() throws IOException {
+        measured("10721 mm", "10723 mm");
+        Run run = Run.of("calibrate", shop.toString(), "--write");
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("at least three"), run.err());
+        assertFalse(Files.exists(shop.resolve("splices.json")));
+    }
+
+    @Test
+    void withoutMeasurements_theFileIsAskedFor() throws IOException {
+        Files.delete(shop.resolve("measured.csv"));
+        Run run = Run.of("calibrate", shop.toString());
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("measured.csv"), run.err());
+    }
+
+    private void measured(String... cuts) throws IOException {
+        StringBuilder rows = new StringBuilder("id,rope,end a,cut,finished,splicer\n");
+        for (int i = 0; i < cuts.length; i++) {
+            rows.append("M%d,DB12,double-braid-eye perimeter 600 mm,%s,10 m,Jansen\n".formatted(i + 1, cuts[i]));
+        }
+        Files.writeString(shop.resolve("measured.csv"), rows.toString());
+    }
+}
