@@ -7,12 +7,16 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.quoting.QuotePolicy;
 import bitterend.quoting.WasteBasis;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the member {@code quote} of {@code shop.json}: how a price is made. Everything in it may be left out. */
 final class QuotePolicyJson {
+    static final List<String> MEMBERS = List.of(
+            "waste", "floorAtRope", "settingUp", "spoilage", "packing", "overhead", "margin", "minimum", "validDays");
+
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Reading<WasteBasis> WASTE = Readings.word(WasteBasis.values(), WasteBasis::word);
 
@@ -25,16 +29,7 @@ final class QuotePolicyJson {
     }
 
     QuotePolicy read(JsonObject quote) {
-        quote.allowOnly(
-                "waste",
-                "floorAtRope",
-                "settingUp",
-                "spoilage",
-                "packing",
-                "overhead",
-                "margin",
-                "minimum",
-                "validDays");
+        quote.allowOnly(MEMBERS.toArray(String[]::new));
         Fields fields = quote.fields();
         QuotePolicy usual = QuotePolicy.usual(labour);
         return new QuotePolicy(

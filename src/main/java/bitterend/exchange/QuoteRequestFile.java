@@ -26,8 +26,7 @@ import java.util.stream.Collectors;
  */
 public final class QuoteRequestFile {
     private static final String FORMAT = "bitterend/quote-request/1";
-    private static final List<String> OWN =
-            List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most");
+    static final List<String> OWN = List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most");
     private static final Reading<Integer> QUANTITY = Readings.whole(1, 10_000);
     private static final CsvColumns COLUMNS = columns();
 
