@@ -63,7 +63,7 @@ public final class BoundChecker {
             if (wrong.isPresent()) {
                 return refuted(bound, wrong.get());
             }
-            Optional<Cost> root = new RootBound(claim, work).compute();
+            Optional<Cost> root = root(claim, work);
             return root.map(cost -> judge(problem, bound, cost))
                     .orElseGet(() -> new BoundVerdict(
                             bound.ropes(), State.NOT_CHECKED, name(problem, bound) + ": not re-checked, too large"));
@@ -73,6 +73,16 @@ public final class BoundChecker {
                     State.NOT_CHECKED,
                     name(problem, bound) + ": not re-checked, its numbers are too large");
         }
+    }
+
+    /** The greatest that the duals prove. */
+    private static Optional<Cost> root(BoundClaim claim, long work) {
+        boolean allPlanned = claim.bound().unplannedWeight() == 0;
+        Optional<Cost> root = new RootBound(claim, !allPlanned, work).compute();
+        boolean falling = root.isPresent() && root.get().compareTo(claim.bound().root()) < 0;
+        return falling && allPlanned && claim.bound().unplannedPrice() > 0
+                ? new RootBound(claim, true, work).compute()
+                : root;
     }
 
     private static BoundVerdict judge(PackingProblem problem, Bound bound, Cost root) {

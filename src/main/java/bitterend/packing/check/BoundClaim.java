@@ -58,19 +58,18 @@ final class BoundClaim {
     }
 
     /**
-     * The dual of a piece, zero when none is given. With pieces unplanned no more than what leaving it unplanned is
-     * charged at.
+     * The dual of a piece, zero when none is given; where it is limited no more than what leaving the piece unplanned is
+     * charged at. With everything planned both are sound.
      */
-    long dual(Piece piece) {
+    long dual(Piece piece, boolean limited) {
         long dual = duals.getOrDefault(piece.id(), 0L);
-        boolean allPlanned = bound.unplannedWeight() == 0;
-        return allPlanned
-                ? dual
-                : Math.min(
+        return limited
+                ? Math.min(
                         dual,
                         Math.multiplyExact(
                                 bound.unplannedPrice(),
-                                Urgency.weight(piece, facts.problem().day())));
+                                Urgency.weight(piece, facts.problem().day())))
+                : dual;
     }
 
     /** Reads the duals and tells what contradicts the day or the plan, if anything does. */

@@ -27,12 +27,24 @@ final class RootBound {
     private final BoundClaim claim;
     private final Facts facts;
     private final long scale;
+    private final boolean limited;
     private final Map<List<Kind>, BestLoads> loads = new HashMap<>();
     private final Map<Object, Long> earnings = new HashMap<>();
     private long work;
 
-    RootBound(BoundClaim claim, long work) {
+    /**
+     * The bound of a claim.
+     *
+     * @param limited whether duals are cut off at the price of leaving undone; when anything is, they must be
+     * @param work states that may be looked at
+     */
+    RootBound(BoundClaim claim, boolean limited, long work) {
+        if (!limited && claim.bound().unplannedWeight() > 0) {
+            throw new IllegalArgumentException(
+                    "duals are limited when " + claim.bound().unplannedWeight() + " is unplanned");
+        }
         this.claim = claim;
+        this.limited = limited;
         this.facts = claim.facts();
         scale = claim.bound().scale();
         this.work = work;
@@ -43,7 +55,7 @@ final class RootBound {
         long bound = Math.negateExact(
                 Math.multiplyExact(claim.bound().unplannedPrice(), claim.bound().unplannedWeight()));
         for (Piece piece : claim.pieces()) {
-            bound = Math.addExact(bound, claim.dual(piece));
+            bound = Math.addExact(bound, claim.dual(piece, limited));
         }
         Map<List<Kind>, List<Reel>> alike = new HashMap<>();
         for (Reel reel : claim.reels()) {
@@ -71,7 +83,7 @@ final class RootBound {
             Optional<Length> cut = piece.lengthOn(reel.rope());
             if (cut.isPresent() && facts.broken(piece, reel).isEmpty()) {
                 counts.computeIfAbsent(Math.addExact(cut.get().mm(), loss), size -> new TreeMap<>())
-                        .merge(claim.dual(piece), 1L, Long::sum);
+                        .merge(claim.dual(piece, limited), 1L, Long::sum);
             }
         }
         List<Kind> kinds = new ArrayList<>();

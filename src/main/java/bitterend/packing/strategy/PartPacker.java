@@ -22,12 +22,14 @@ final class PartPacker {
     private final PackingProblem part;
     private final Share share;
     private final PlanPrice prices;
+    private final Leftovers leftovers;
     private Packing best;
 
     PartPacker(PackingProblem part, Share share) {
         this.part = part;
         this.share = share;
         prices = new PlanPrice(part);
+        leftovers = new Leftovers(part, prices);
         best = Packing.EMPTY;
     }
 
@@ -96,8 +98,9 @@ final class PartPacker {
         share.tell(part, new Cost(progress.cost()), new Cost(progress.bound()), 0);
     }
 
-    /** Keeps the better: less weight unplanned, then the lower true price. */
-    private void offer(Packing packing) {
+    /** Keeps the better: less weight unplanned, then the lower true price. What still finds room is placed first. */
+    private void offer(Packing offered) {
+        Packing packing = leftovers.placed(offered);
         long weight = prices.unplannedWeight(packing);
         long bestWeight = prices.unplannedWeight(best);
         boolean cheaper = prices.of(packing).compareTo(prices.of(best)) < 0;

@@ -68,7 +68,7 @@ final class BoundCheckerTest {
             assertEquals(Optional.empty(), read.contradiction().filter(wrong -> wrong.contains("dual")));
             long sum = -claim.unplannedPrice() * claim.unplannedWeight();
             for (Piece piece : shop.pieces()) {
-                sum += read.dual(piece);
+                sum += read.dual(piece, claim.unplannedWeight() > 0);
             }
             for (Reel reel : shop.reels()) {
                 sum -= EveryDraw.earning(read, reel, claim.scale());
@@ -140,7 +140,9 @@ final class BoundCheckerTest {
         BoundClaim read = new BoundClaim(shop, plan, claim);
         Optional<String> contradiction = read.contradiction();
         assertTrue(contradiction.filter(wrong -> wrong.contains("dual of")).isEmpty(), "" + contradiction);
-        return new RootBound(read, BoundChecker.WORK).compute().orElseThrow();
+        return new RootBound(read, claim.unplannedWeight() > 0, BoundChecker.WORK)
+                .compute()
+                .orElseThrow();
     }
 
     /** Duals about as high as rope, on a random scale, some of them zero. */
@@ -205,7 +207,7 @@ final class BoundCheckerTest {
                                         .lengthOn(reel.rope())
                                         .orElseThrow()
                                         .mm();
-                        worth += claim.dual(pieces.get(i));
+                        worth += claim.dual(pieces.get(i), claim.bound().unplannedWeight() > 0);
                     }
                 }
                 if (sum - loss <= run.length().mm()) {
