@@ -142,7 +142,8 @@ final class PlanCommand implements Callable<Integer> {
         List<PlanShares.OrderShare> caused = PlanShares.of(problem, plan);
         return common.json
                 ? new QuoteJson(read.settings().money()).shares(caused)
-                : new QuoteSharesPage(units.figures(read), terminal.ink()).text(caused);
+                : new QuoteSharesPage(units.figures(read), terminal.ink())
+                        .text(read.settings().name(), plan.day().toString(), caused);
     }
 
     /** How many movements each reel has had, where the shop keeps a ledger. */

@@ -5,6 +5,7 @@ import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.QuoteShop;
 import bitterend.exchange.Shop;
+import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.FullStrategy;
@@ -13,8 +14,11 @@ import bitterend.quoting.QuoteBasis;
 import bitterend.quoting.QuoteRequest;
 import bitterend.quoting.Quoter;
 import bitterend.report.FindingsPage;
+import bitterend.report.QuoteDocument;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
+import bitterend.report.sheet.Paper;
+import bitterend.report.sheet.QuotePaper;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -65,6 +69,19 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Option(names = "--out", paramLabel = "FILE", description = FOR_FILE)
     private @Nullable Path out;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write the page as HTML, too.")
+    private @Nullable Path html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the page as PDF, too.")
+    private @Nullable Path pdf;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
+    private Paper paper = Paper.A4;
 
     @Option(
             names = "--day",
@@ -143,21 +160,28 @@ final class QuoteCommand implements Callable<Integer> {
 
     private void show(Shop read, Quote quote) {
         QuoteJson json = new QuoteJson(read.settings().money());
+        QuoteDocument page = page(read, quote);
         if (out != null) {
-            QuoteJson.write(out, json.forTheFile(quote));
+            WholeFile.write(out, json.forTheFile(quote));
+        }
+        if (html != null) {
+            WholeFile.write(html, new QuotePaper().html(page));
+        }
+        if (pdf != null) {
+            WholeFile.write(pdf, new QuotePaper().pdf(page, paper));
         }
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {
-            terminal.out().print(page(read, quote));
+            terminal.out().print(page.text(terminal.ink()));
         }
     }
 
-    private String page(Shop read, Quote quote) {
+    private QuoteDocument page(Shop read, Quote quote) {
         String name = read.settings().name();
         return customer
-                ? new QuotePage(units.figures(read), terminal.ink()).text(name, read.catalogue(), quote)
-                : new QuoteFilePage(units.figures(read), terminal.ink()).text(name, read.catalogue(), quote);
+                ? new QuotePage(units.figures(read)).of(name, read.catalogue(), quote)
+                : new QuoteFilePage(units.figures(read)).of(name, read.catalogue(), quote);
     }
 
     private void complain(List<Finding> findings) {

@@ -15,7 +15,6 @@ import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
 import bitterend.quoting.sharing.Stability;
-import java.nio.file.Path;
 import java.util.List;
 
 /** A quote as JSON, exact and for programs: for the file with all that stands behind it, or what the customer may see. */
@@ -26,11 +25,6 @@ public final class QuoteJson {
 
     public QuoteJson(MoneyText money) {
         this.money = money;
-    }
-
-    /** Writes a text whole or not at all. */
-    public static void write(Path file, String text) {
-        WholeFile.write(file, text);
     }
 
     /** Format {@code bitterend/quote/1}: for the file. */

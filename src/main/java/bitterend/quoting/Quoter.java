@@ -65,8 +65,9 @@ public final class Quoter {
                 policy,
                 request.lines().stream().map(line -> line(line, ropes)).toList(),
                 List.copyOf(ropes.values()),
-                byRope.values().stream()
-                        .flatMap(lines -> lines.stream().flatMap(line -> neighbours.of(line, lines).stream()))
+                request.lines().stream()
+                        .filter(line -> !line.ownRope())
+                        .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
                         .toList());
     }
 

@@ -4,7 +4,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.quoting.QuoteComparison.Row;
 import bitterend.quoting.QuotedWork.Drawn;
-import bitterend.report.TextTable.Column;
+import bitterend.report.QuoteBlock.Column;
 import java.util.List;
 
 /** What was quoted against what was posted, as text. */
@@ -19,9 +19,8 @@ public final class QuoteComparePage {
 
     /** Three rows for each rope: quoted, posted, and what was posted more. */
     public String text(String request, String order, List<Row> rows) {
-        Page page = new Page(ink);
-        page.heading("Quote " + request + " against what was posted for order " + order);
-        TextTable table = new TextTable(
+        QuoteDocument.Writing page = new QuoteDocument.Writing();
+        QuoteTable table = new QuoteTable(
                 Column.words("rope"),
                 Column.words(""),
                 Column.figure("pieces"),
@@ -35,11 +34,11 @@ public final class QuoteComparePage {
         }
         page.table(table);
         page.paragraph(
-                0,
                 "Quoted money is what was charged for rope, waste and reel handling; posted money is the rope drawn, scrap"
                         + " and all, at today's price. Scrap falls to the orders that one plan cut from a reel by what their"
                         + " pieces took.");
-        return page.toString();
+        return page.document("Quoted and posted: quote", request, "order " + order)
+                .text(ink);
     }
 
     private static Drawn more(Row row) {
@@ -55,7 +54,7 @@ public final class QuoteComparePage {
                 worth);
     }
 
-    private void drawn(TextTable table, String rope, String what, Drawn drawn) {
+    private void drawn(QuoteTable table, String rope, String what, Drawn drawn) {
         table.row(
                 rope,
                 what,

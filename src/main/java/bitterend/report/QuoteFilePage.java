@@ -8,25 +8,22 @@ import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.RopeQuote;
-import bitterend.report.TextTable.Column;
+import bitterend.report.QuoteBlock.Column;
 import java.util.List;
 
 /** A quote as the estimator files it: how every price comes about, the rope drawn, the waste and who pays for it. */
 public final class QuoteFilePage {
     private final Figures figures;
-    private final Ink ink;
 
-    public QuoteFilePage(Figures figures, Ink ink) {
+    public QuoteFilePage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** The page of a quote of this shop; for the file, not for the customer. */
-    public String text(String shop, Catalogue catalogue, Quote quote) {
-        Page page = new Page(ink);
-        page.title("Quote " + quote.request().id() + ", " + shop + ": for the file, not for the customer");
+    public QuoteDocument of(String shop, Catalogue catalogue, Quote quote) {
+        QuoteDocument.Writing page = new QuoteDocument.Writing();
         QuotePage.head(page, quote);
-        page.paragraph(0, "Total before tax: " + figures.currency().print(quote.total()));
+        page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
         quote.lines().forEach(line -> line(page, catalogue, line));
         for (RopeQuote rope : quote.ropes()) {
             QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);
@@ -35,23 +32,22 @@ public final class QuoteFilePage {
         }
         if (!quote.neighbours().isEmpty()) {
             page.heading("Cheaper nearby");
-            quote.neighbours().forEach(each -> page.paragraph(0, new QuoteNeighbourWords(figures).of(each)));
+            quote.neighbours().forEach(each -> page.paragraph(new QuoteNeighbourWords(figures).of(each)));
         }
-        return page.toString();
+        return page.document(
+                "For the file, not for the customer: quote", quote.request().id(), shop);
     }
 
-    private void line(Page page, Catalogue catalogue, LineQuote quoted) {
+    private void line(QuoteDocument.Writing page, Catalogue catalogue, LineQuote quoted) {
         QuoteLine line = quoted.line();
         page.heading("Line " + line.name() + ": " + line.quantity() + " at "
                 + figures.currency().print(quoted.buildUp().each()));
-        page.paragraph(0, new QuoteWords(catalogue, figures).what(line));
-        page.blank();
+        page.paragraph(new QuoteWords(catalogue, figures).what(line));
         page.table(buildUp(quoted.buildUp()));
-        page.blank();
         page.table(metres(quoted));
         List<String> unpriced = line.unpricedHardware();
         if (!unpriced.isEmpty()) {
-            page.caution("no price is stated for hardware: " + String.join(", ", unpriced));
+            page.paragraph("To be picked, without a price of its own: " + String.join(", ", unpriced) + ".");
         }
         List<String> untimed = line.untimedEnds();
         if (!untimed.isEmpty()) {
@@ -60,9 +56,9 @@ public final class QuoteFilePage {
         }
     }
 
-    private TextTable buildUp(BuildUp buildUp) {
+    private QuoteTable buildUp(BuildUp buildUp) {
         String currency = figures.currency().currency();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words(""),
                 Column.figure("line\n" + currency),
                 Column.figure("each\n" + currency),
@@ -74,7 +70,7 @@ public final class QuoteFilePage {
         return table;
     }
 
-    private void row(TextTable table, String words, Money amount, BuildUp buildUp) {
+    private void row(QuoteTable table, String words, Money amount, BuildUp buildUp) {
         Money each = new Money(Math.floorDiv(2 * amount.minor() + buildUp.quantity(), 2L * buildUp.quantity()));
         table.row(
                 words,
@@ -83,9 +79,9 @@ public final class QuoteFilePage {
                 figures.percent(amount.minor(), buildUp.price().minor(), 1));
     }
 
-    private TextTable metres(LineQuote quoted) {
+    private QuoteTable metres(LineQuote quoted) {
         QuoteLine line = quoted.line();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words("rope"),
                 Column.figure("line\n" + figures.unit()),
                 Column.figure("each\n" + figures.unit()));
@@ -97,7 +93,7 @@ public final class QuoteFilePage {
         return table;
     }
 
-    private void length(TextTable table, String words, long mm, int quantity) {
+    private void length(QuoteTable table, String words, long mm, int quantity) {
         table.row(
                 words,
                 figures.bare(new Length(mm)),

@@ -11,7 +11,7 @@ import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
 import bitterend.quoting.sharing.RopeShares;
 import bitterend.quoting.sharing.Stability;
-import bitterend.report.TextTable.Column;
+import bitterend.report.QuoteBlock.Column;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -27,28 +27,25 @@ final class QuoteRopeBlock {
         this.rope = rope;
     }
 
-    void write(Page page, Catalogue catalogue) {
+    void write(QuoteDocument.Writing page, Catalogue catalogue) {
         String name = catalogue.findRope(rope.rope()).map(Rope::name).orElse(rope.rope());
         page.heading(rope.rope() + ", " + name);
         page.table(lengths());
-        page.blank();
         page.table(views());
         for (WasteBasis basis : WasteBasis.values()) {
             if (rope.waste().of(basis) instanceof WasteView.NotKnown unknown) {
-                page.paragraph(0, "Waste " + basis.word() + ": not known, since " + unknown.reason() + ".");
+                page.paragraph("Waste " + basis.word() + ": not known, since " + unknown.reason() + ".");
             }
         }
-        page.paragraph(
-                0,
-                "Charged: waste " + rope.charged().basis().word() + ", "
-                        + figures.money(rope.charged().total()) + " for rope, waste and reel handling together. Alone:"
-                        + " cut by itself from new reels of the sizes we buy, what is left going back to the rack at its"
-                        + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
-                        + " added to past weeks.");
+        page.paragraph("Charged: waste " + rope.charged().basis().word() + ", "
+                + figures.money(rope.charged().total()) + " for rope, waste and reel handling together. Alone:"
+                + " cut by itself from new reels of the sizes we buy, what is left going back to the rack at its"
+                + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
+                + " added to past weeks.");
     }
 
-    private TextTable lengths() {
-        TextTable table = new TextTable(
+    private QuoteTable lengths() {
+        QuoteTable table = new QuoteTable(
                 Column.words("cut from new reels"),
                 Column.figure(figures.unit()),
                 Column.figure("of the rope\ndrawn, %"));
@@ -60,16 +57,16 @@ final class QuoteRopeBlock {
         return table;
     }
 
-    private void length(TextTable table, String words, Length length) {
+    private void length(QuoteTable table, String words, Length length) {
         table.row(
                 words,
                 figures.bare(length),
                 figures.percent(length.mm(), rope.book().drawn().mm(), 1));
     }
 
-    private TextTable views() {
+    private QuoteTable views() {
         String currency = figures.currency().currency();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words("waste"),
                 Column.figure("least\n" + currency),
                 Column.figure("found, mean\n" + currency),
@@ -91,24 +88,21 @@ final class QuoteRopeBlock {
     }
 
     /** How the cost of cutting the lines alone is shared, and what may be said of that. */
-    void sharing(Page page) {
+    void sharing(QuoteDocument.Writing page) {
         RopeShares shares = rope.shares();
         boolean one = rope.lines().size() == 1;
-        page.blank();
         if (!one) {
             page.table(shareTable(shares));
         }
-        page.paragraph(
-                0,
-                (one ? "This line costs " : "The lines of this rope cost ")
-                        + figures.money(shares.cost())
-                        + (one ? " by itself" : " by themselves")
-                        + (shares.isProvenBest()
-                                ? ", proven the least."
-                                : "; no cutting costs less than " + figures.money(shares.proven()) + "."));
+        page.paragraph((one ? "This line costs " : "The lines of this rope cost ")
+                + figures.money(shares.cost())
+                + (one ? " by itself" : " by themselves")
+                + (shares.isProvenBest()
+                        ? ", proven the least."
+                        : "; no cutting costs less than " + figures.money(shares.proven()) + "."));
         if (!one) {
-            page.paragraph(0, shares.factor().map(QuoteRopeBlock::promise).orElse("Shared by length."));
-            page.paragraph(0, verdict(shares));
+            page.paragraph(shares.factor().map(QuoteRopeBlock::promise).orElse("Shared by length."));
+            page.paragraph(verdict(shares));
         }
     }
 
@@ -140,9 +134,9 @@ final class QuoteRopeBlock {
         return String.join(", ", groups) + " together";
     }
 
-    private TextTable shareTable(RopeShares shares) {
+    private QuoteTable shareTable(RopeShares shares) {
         String currency = figures.currency().currency();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words("line"),
                 Column.figure("by dual prices\n" + currency),
                 Column.figure("stable\n" + currency),

@@ -2,7 +2,7 @@ package bitterend.report;
 
 import bitterend.measure.Money;
 import bitterend.quoting.PlanShares.OrderShare;
-import bitterend.report.TextTable.Column;
+import bitterend.report.QuoteBlock.Column;
 import java.util.List;
 
 /** What each order of the day caused, as text. */
@@ -16,11 +16,10 @@ public final class QuoteSharesPage {
     }
 
     /** One row for each order and rope. */
-    public String text(List<OrderShare> shares) {
-        Page page = new Page(ink);
-        page.heading("What each order caused");
+    public String text(String shop, String day, List<OrderShare> shares) {
+        QuoteDocument.Writing page = new QuoteDocument.Writing();
         String currency = figures.currency().currency();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words("rope"),
                 Column.words("order"),
                 Column.figure("pieces"),
@@ -41,11 +40,10 @@ public final class QuoteSharesPage {
                     figures.bare(share.share().minus(share.worth())));
         }
         page.table(table);
-        page.paragraph(0, "Together " + figures.currency().print(all) + ", the cost of all reels drawn.");
+        page.paragraph("Together " + figures.currency().print(all) + ", the cost of all reels drawn.");
         page.paragraph(
-                0,
                 "Shared by the dual prices behind the proof, where a rope has one, else by cut length. The rack of a day"
                         + " is what it is: these shares promise nothing about what a group would have paid alone.");
-        return page.toString();
+        return page.document("What each order caused", day, shop).text(ink);
     }
 }

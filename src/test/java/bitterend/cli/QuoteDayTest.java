@@ -14,6 +14,9 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,6 +114,63 @@ final class QuoteDayTest {
         assertTrue(found >= 15, found + " inside figures");
     }
 
+    private static void showsNothingOfTheInside(String shown) {
+        for (String word : List.of(
+                "cost",
+                "waste",
+                "margin",
+                "overhead",
+                "labour",
+                "spoil",
+                "scrap",
+                "drawn",
+                "dual",
+                "stable",
+                "minutes",
+                "setting",
+                "whole price")) {
+            assertFalse(shown.toLowerCase(Locale.ROOT).contains(word), word + " in\n" + shown);
+        }
+        assertFalse(shown.contains("139.8") || shown.contains("139810"), "the cut length in\n" + shown);
+        assertTrue(shown.contains("128.62") && shown.contains("2463.76"), shown);
+    }
+
+    @Test
+    void customersHtmlAndPdf_showNothingOfTheInsideEither() throws IOException {
+        Path html = folder.resolve("quote.html");
+        Path pdf = folder.resolve("quote.pdf");
+        run(
+                0,
+                "quote",
+                shop,
+                request("Q-2601.csv"),
+                "--customer",
+                "--html",
+                html.toString(),
+                "--pdf",
+                pdf.toString(),
+                "--paper",
+                "Letter");
+        String page = Files.readString(html);
+        assertFalse(
+                Pattern.compile("(src|href)=\"http|url\\(http").matcher(page).find(), "opens without a network");
+        showsNothingOfTheInside(page.substring(page.indexOf("<body>")));
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            showsNothingOfTheInside(new PDFTextStripper().getText(document));
+        }
+    }
+
+    @Test
+    void namesOfARequest_areEscaped() throws IOException {
+        Path odd = folder.resolve("odd.csv");
+        Files.writeString(odd, "line,customer,rope,length\n1,<b>Sons & Co</b>,DB12,5 m\n");
+        Path html = folder.resolve("odd.html");
+        run(0, "quote", shop, odd.toString(), "--html", html.toString());
+        String page = Files.readString(html);
+        assertTrue(page.contains("Sons &amp; Co"), "escaped");
+        assertFalse(page.contains("<b>Sons"), "escaped");
+    }
+
     @Test
     void quoteIsFollowedThroughPlanAndPostingToTheComparison() throws IOException {
         String filed = folder.resolve("filed.json").toString();
@@ -134,6 +194,14 @@ final class QuoteDayTest {
         assertEquals("6", quoted.group(1));
         assertEquals("6", posted.group(1));
         assertEquals(quoted.group(2), posted.group(2), "pieces and cut loss are what was quoted");
+    }
+
+    @Test
+    void cheaperLengthWithinTheLeeway_isTold() {
+        Run run = run(0, "quote", shop, request("Q-2603.csv"), "--time", "500ms");
+        assertTrue(
+                run.out().contains("Line 1: 36.200 m costs 134 % more waste than 35.980 m (9.78 EUR against 4.18"),
+                run.out());
     }
 
     @Test

@@ -17,7 +17,7 @@ public final class SheetPage {
 
     /** For a screen or a browser's printer: it carries its own type. */
     public String html(Sheet sheet) {
-        return render(sheet, font("regular", "normal") + font("bold", "bold") + style("sheet") + style("screen"));
+        return render(sheet, fonts() + style("sheet") + style("screen"));
     }
 
     /** For the PDF: the same page, its type given elsewhere. */
@@ -27,7 +27,7 @@ public final class SheetPage {
 
     /** Sheets of labels. */
     String tags(List<TagPage.LabelSheet> sheets, String size) {
-        String style = font("regular", "normal") + font("bold", "bold") + style("tags") + size;
+        String style = fonts() + style("tags") + size;
         return render("tags.jte", Map.of("sheets", sheets, "style", style));
     }
 
@@ -35,10 +35,16 @@ public final class SheetPage {
         return render("sheet.jte", Map.of("sheet", sheet, "style", style));
     }
 
-    private String render(String template, Map<String, Object> values) {
+    /** A page of another kind. */
+    String render(String template, Map<String, Object> values) {
         StringOutput html = new StringOutput();
         templates.render(template, values, html);
         return html.toString();
+    }
+
+    /** The type that an HTML page carries with it. */
+    static String fonts() {
+        return font("regular", "normal") + font("bold", "bold");
     }
 
     private static String font(String file, String weight) {
@@ -47,7 +53,7 @@ public final class SheetPage {
                 + ") format(\"truetype\");}\n";
     }
 
-    private static String style(String name) {
+    static String style(String name) {
         return new String(bytes("sheet/" + name + ".css"), StandardCharsets.UTF_8);
     }
 

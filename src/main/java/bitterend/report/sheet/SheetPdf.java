@@ -18,12 +18,17 @@ public final class SheetPdf {
     }
 
     public byte[] pdf(Sheet sheet, Paper paper) {
+        return pdf(page.printed(sheet, pageStyle(paper)));
+    }
+
+    /** Any page of ours. */
+    static byte[] pdf(String html) {
         XRLog.setLoggingEnabled(false);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.useFastMode();
-            builder.withHtmlContent(page.printed(sheet, pageStyle(paper)), null);
+            builder.withHtmlContent(html, null);
             builder.useFont(() -> font("regular"), "Sheet", 400, FontStyle.NORMAL, true);
             builder.useFont(() -> font("bold"), "Sheet", 700, FontStyle.NORMAL, true);
             builder.useSVGDrawer(drawings);
@@ -40,7 +45,7 @@ public final class SheetPdf {
         return new ByteArrayInputStream(SheetPage.bytes("fonts/sheet-" + name + ".ttf"));
     }
 
-    private static String pageStyle(Paper paper) {
+    static String pageStyle(Paper paper) {
         return "@page { size: " + paper.css()
                 + "; @bottom-right { content: \"page \" counter(page) \" of \" counter(pages); font-family: \"Sheet\";"
                 + " font-size: 11px; } }\n";
