@@ -1,5 +1,7 @@
 package bitterend.cli;
 
+import bitterend.day.OpenWork;
+import bitterend.day.RackToday;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
@@ -8,6 +10,7 @@ import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
 import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteBasis;
@@ -24,6 +27,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -142,7 +146,10 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(Shop read, QuoteRequest request, LocalDate today) {
-        QuoteBasis basis = QuoteShop.basis(read, today, List.of());
+        PackingProblem open = new OpenWork(
+                        read.problem(today), shop.rack().map(RackToday::cut).orElse(Map.of()))
+                .fresh();
+        QuoteBasis basis = QuoteShop.basis(read, open, List.of());
         Quoter quoter = new Quoter(
                 read.settings().quote(),
                 basis,

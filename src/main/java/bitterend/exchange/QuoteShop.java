@@ -8,7 +8,6 @@ import bitterend.quoting.QuoteBasis;
 import bitterend.quoting.sharing.NewReel;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.StockValue;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -17,9 +16,12 @@ import java.util.TreeMap;
 public final class QuoteShop {
     private QuoteShop() {}
 
-    /** The book and rack of a day, and every rope on new reels of its usual length at its price. */
-    public static QuoteBasis basis(Shop shop, LocalDate day, List<List<Piece>> pastWeeks) {
-        PackingProblem book = shop.problem(day);
+    /**
+     * A day's open work and rack, and every rope on new reels of its usual length at its price.
+     *
+     * @param book what is still to be cut, on today's rack
+     */
+    public static QuoteBasis basis(Shop shop, PackingProblem book, List<List<Piece>> pastWeeks) {
         Map<String, NewRope> bought = new TreeMap<>();
         for (Rope rope : shop.catalogue().ropes()) {
             StockValue value = book.values().getOrDefault(rope.id(), StockValue.NOTHING);
