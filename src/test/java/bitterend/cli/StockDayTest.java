@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -92,6 +93,38 @@ final class StockDayTest {
         assertTrue(plan().err().contains("13 pieces cut already"));
         assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118").out().contains("piece"));
         run(0, "stock", "verify", shop);
+    }
+
+    /** The day that docs/stock.md tells. */
+    @Test
+    void demoLoft_runsFromMorningPlanToNoonPlanToPosting() throws IOException {
+        Path loft = Files.createDirectory(folder.resolve("loft"));
+        try (Stream<Path> files = Files.list(Path.of("demo-data", "gannet-loft"))) {
+            for (Path file : files.filter(each -> each.toString().matches(".*[.](json|csv)"))
+                    .toList()) {
+                Files.copy(file, loft.resolve(file.getFileName()));
+            }
+        }
+        Files.deleteIfExists(loft.resolve("plan.json"));
+        String at = loft.toString();
+        run(0, "stock", "open", at);
+        run(4, "plan", at, "--time", "1s");
+        Path morning = Files.copy(loft.resolve("plan.json"), folder.resolve("loft-morning.json"));
+        String reel = reelOf(Files.readString(morning));
+        run(0, "stock", "post", at, "--reel", reel, "--who", "Maren");
+        run(0, "stock", "flaw", at, "0418", "30 m to 30.4 m +/- 0.1 m: chafed", "--who", "Olaf");
+        run(0, "stock", "count", at, "0411", "60 m", "--note", "tape, not weight", "--who", "Olaf");
+        Run refused = run(5, "stock", "post", at);
+        assertTrue(refused.err().contains("reel 0411: counted") && refused.err().contains("by Olaf"), refused.err());
+        Run noon = run(4, "plan", at, "--time", "1s", "--from", morning.toString());
+        assertTrue(noon.err().contains("cut already"), noon.err());
+        assertTrue(noon.err().contains("changed since the earlier plan"), noon.err());
+        run(0, "stock", "post", at, "--who", "Maren");
+        run(0, "stock", "verify", at);
+        int cuts = Files.readString(loft.resolve("plan.json")).split("\"piece\": ").length - 1;
+        assertTrue(cuts > 100, "hardly anything was planned at noon");
+        String evening = run(4, "plan", at, "--time", "1s").err();
+        assertTrue(evening.contains("pieces cut already"), evening);
     }
 
     @Test
