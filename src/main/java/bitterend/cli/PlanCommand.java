@@ -110,6 +110,7 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), read.settings().money(), effort.time());
             CutPlan plan = new DayPlanner(strategy).plan(problem, effort.effort(problem, keepBest::isAsked, progress));
             noon.tellChanges(problem, plan);
+            ProofTold.tell(terminal, problem, plan);
             return show(read, problem, plan);
         }
     }

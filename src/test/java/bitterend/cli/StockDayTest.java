@@ -33,6 +33,13 @@ final class StockDayTest {
     }
 
     @Test
+    void plan_saysThatItsBoundWasComputedAgain() {
+        String told = plan().err();
+        assertTrue(told.contains("proof, computed again:"), told);
+        assertTrue(told.contains("1 bound confirmed") || told.contains("mm: bound confirmed"), told);
+    }
+
+    @Test
     void postedPlan_isDoneAndPostingItAgainDoesNothing() {
         run(0, "stock", "open", shop);
         plan();

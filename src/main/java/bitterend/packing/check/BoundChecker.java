@@ -92,7 +92,8 @@ public final class BoundChecker {
                     "the duals prove " + root.millis() + ", not " + bound.root().millis() + " (1/1000 minor units)");
         }
         String branching = bound.best().compareTo(root) <= 0 ? "" : "; its improvement by branching is not re-checked";
-        return new BoundVerdict(bound.ropes(), State.CONFIRMED, name(problem, bound) + ": bound confirmed" + branching);
+        return new BoundVerdict(
+                bound.ropes(), State.CONFIRMED, name(problem, bound) + ": " + BoundVerdict.CONFIRMED_WHOLE + branching);
     }
 
     private static BoundVerdict refuted(Bound bound, String sentence) {

@@ -10,6 +10,9 @@ import java.util.List;
  * @param sentence the same in words
  */
 public record BoundVerdict(List<String> ropes, State state, String sentence) {
+    /** How the sentence of a bound ends when every part of it is confirmed. */
+    public static final String CONFIRMED_WHOLE = "bound confirmed";
+
     public BoundVerdict {
         ropes = List.copyOf(ropes);
     }
