@@ -11,6 +11,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.PlanShares;
+import bitterend.report.AnswerPage;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanPage;
@@ -69,6 +70,12 @@ final class PlanCommand implements Callable<Integer> {
             description = "An earlier plan whose pieces must stay on their reels, like pins.")
     private @Nullable Path keep;
 
+    @Option(
+            names = "--explain",
+            paramLabel = "ID",
+            description = "Print why this piece or reel is planned as it is, instead of the plan.")
+    private @Nullable String explain;
+
     @Option(names = "--out", paramLabel = "FILE", description = "Write the plan here instead of SHOP/plan.json.")
     private @Nullable Path out;
 
@@ -99,6 +106,12 @@ final class PlanCommand implements Callable<Integer> {
         if (strategy.isEmpty() || day.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
+        if (explain != null && !Answers.knows(day.get(), explain)) {
+            terminal.err()
+                    .println("error: --explain: found \"" + explain + "\", expected the id of a piece such as "
+                            + Answers.anyPiece(day.get()) + ", or of a reel");
+            return ExitCode.BAD_COMMAND_LINE;
+        }
         Noon noon = new Noon(terminal, day.get(), shop.rack());
         Optional<PackingProblem> open = noon.open(from);
         return open.isEmpty() ? ExitCode.BAD_INPUT : plan(read, noon, open.get(), strategy.get());
@@ -128,6 +141,10 @@ final class PlanCommand implements Callable<Integer> {
     private String answer(Shop read, PackingProblem problem, PlanDocument document) {
         if (common.json) {
             return shares ? shares(read, problem, document.plan()) : PlanJson.text(document);
+        }
+        if (explain != null) {
+            return new Answers(problem, document.plan())
+                    .to(explain, new AnswerPage(units.figures(read), terminal.ink()));
         }
         String page = page(read, problem, document.plan());
         return shares ? page + "\n" + shares(read, problem, document.plan()) : page;

@@ -36,7 +36,7 @@ final class Help {
     List<Reason> with(List<Elsewhere> elsewhere) {
         List<Reason> help = new ArrayList<>();
         for (Elsewhere other : elsewhere) {
-            if (other.bars().size() == 1 && other.bars().get(0).rule() != Rule.FITS_THE_RUN) {
+            if (other.bars().size() == 1 && canBeSettled(other.bars().get(0).rule())) {
                 Reason bar = other.bars().get(0);
                 help.add(
                         new Reason(bar.rule(), other.run() + " would take it if this were settled: " + bar.sentence()));
@@ -53,6 +53,11 @@ final class Help {
                 "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
                         + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate")));
         return shown;
+    }
+
+    /** A run that is too short, or that holds another rope, is settled by nobody. */
+    private static boolean canBeSettled(Rule rule) {
+        return rule != Rule.FITS_THE_RUN && rule != Rule.SAME_ROPE;
     }
 
     /** The fewest pieces of a run, the least urgent of them, that would make room. */
