@@ -35,7 +35,9 @@ public final class AnswerPage {
         }
         barred(
                 page,
-                answer.elsewhere().stream().filter(other -> !other.isOpen()).toList());
+                answer.elsewhere().stream()
+                        .filter(other -> !other.isOpen() && !holdsOtherRope(other))
+                        .toList());
         if (!answer.help().isEmpty()) {
             page.heading("What would help");
             answer.help().forEach(reason -> page.paragraph(0, sentence(reason)));
