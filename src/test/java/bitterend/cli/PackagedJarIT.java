@@ -64,7 +64,7 @@ final class PackagedJarIT {
     void help_namesEveryCommand() throws IOException, InterruptedException {
         Outcome outcome = jar(List.of(), "--help");
         assertEquals(0, outcome.code());
-        for (String command : List.of("check", "lengths", "plan")) {
+        for (String command : List.of("check", "lengths", "plan", "sheet")) {
             assertTrue(outcome.out().contains("\n  " + command), outcome.out());
         }
     }

@@ -50,6 +50,7 @@ final class ReelSheets {
     }
 
     private List<Row> rows(List<Mark> marks) {
+        RowHeights heights = new RowHeights(figures.units());
         List<Row> rows = new ArrayList<>();
         int cuts = 0;
         for (Mark mark : marks) {
@@ -61,7 +62,7 @@ final class ReelSheets {
                     figures.bare(mark.at()),
                     mark.length().isPositive() ? figures.bare(mark.length()) : "",
                     figures.bare(mark.left()),
-                    RowHeights.of(mark)));
+                    heights.of(mark)));
         }
         return rows;
     }

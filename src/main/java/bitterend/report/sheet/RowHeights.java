@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.measure.Units;
 import bitterend.report.Mark;
 
 /**
@@ -10,31 +11,38 @@ final class RowHeights {
     /** Characters that surely fit a line of the column of words: 222 px of 14 px condensed type. */
     private static final int PER_LINE = 32;
 
+    /** The same where feet and inches take the room. */
+    private static final int PER_LINE_IMPERIAL = 25;
+
     private static final int LINE = 18;
     private static final int CUT_ROW = 44;
     private static final int OTHER_ROW = 32;
     private static final int PADDING = 10;
 
-    private RowHeights() {}
+    private final int perLine;
+
+    RowHeights(Units units) {
+        perLine = units == Units.METRIC ? PER_LINE : PER_LINE_IMPERIAL;
+    }
 
     /** Name and preparation share the first line, the words stand below. */
-    static int of(Mark mark) {
+    int of(Mark mark) {
         int lines = lines(mark.name() + " " + mark.before()) + lines(mark.words());
         int least = mark.kind() == Mark.Kind.CUT ? CUT_ROW : OTHER_ROW;
         return Math.max(least, PADDING + LINE * lines);
     }
 
-    private static int lines(String words) {
+    private int lines(String words) {
         int lines = 0;
-        int used = PER_LINE + 1;
+        int used = perLine + 1;
         for (String word : words.strip().split("\\s+")) {
             int length = word.codePointCount(0, word.length());
             if (length == 0) {
                 continue;
             }
-            if (used + 1 + length > PER_LINE) {
-                lines += 1 + (length - 1) / PER_LINE;
-                used = (length - 1) % PER_LINE + 1;
+            if (used + 1 + length > perLine) {
+                lines += 1 + (length - 1) / perLine;
+                used = (length - 1) % perLine + 1;
             } else {
                 used += 1 + length;
             }
