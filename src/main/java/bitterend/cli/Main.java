@@ -43,7 +43,9 @@ public final class Main {
                 .addSubcommand(new CalibrateCommand(terminal))
                 .addSubcommand(
                         new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal)))
-                .addSubcommand(stock(terminal));
+                .addSubcommand(stock(terminal))
+                .addSubcommand(new BuyCommand(terminal))
+                .addSubcommand(new ValueCommand(terminal));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);
             each.setUsageHelpWidth(HELP_WIDTH);

@@ -81,16 +81,7 @@ final class OrdersCsv {
         List<Assembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
-            for (OrderRow part : rows.filled(row)) {
-                Assembly assembly = assembly(part);
-                Piece.Source source = assembly.ordered().source();
-                if (part.membership().part().isEmpty()) {
-                    part.fields().once("line", source.order() + "/" + source.line(), ids);
-                }
-                if (row.sound() && part.fields().sound()) {
-                    assemblies.add(assembly);
-                }
-            }
+            assemblies.addAll(assemblies(row, ids));
         }
         assemblies.sort(
                 Comparator.comparing((Assembly each) -> each.ordered().source().order())
@@ -108,6 +99,29 @@ final class OrdersCsv {
             sound &= part.fields().sound() && row.sound();
         }
         return sound ? parts : List.of();
+    }
+
+    /** What one row orders: one assembly, or one for each part of a product; those that can be used. */
+    List<Assembly> assemblies(Fields row, Map<String, String> ids) {
+        List<Assembly> assemblies = new ArrayList<>();
+        for (OrderRow part : rows.filled(row)) {
+            Assembly assembly = assembly(part);
+            Piece.Source source = assembly.ordered().source();
+            if (part.membership().part().isEmpty()) {
+                part.fields().once("line", source.order() + "/" + source.line(), ids);
+            }
+            if (row.sound() && part.fields().sound()) {
+                assemblies.add(assembly);
+            }
+        }
+        return assemblies;
+    }
+
+    /** The columns of a file of order lines that says one thing more. */
+    static CsvColumns columnsWith(String required) {
+        List<String> all = new ArrayList<>(COLUMNS.required());
+        all.add(required);
+        return new CsvColumns(all, COLUMNS.optional());
     }
 
     private Assembly assembly(OrderRow part) {

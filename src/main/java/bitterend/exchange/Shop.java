@@ -23,6 +23,7 @@ import java.util.TreeMap;
  * @param orders what is ordered, with the pieces it asks for
  * @param reels what is on the rack
  * @param pins draws that must stay
+ * @param supplies offers, rope on order, past orders, learned values
  * @param digests SHA-256 of every file read, by file name
  */
 public record Shop(
@@ -31,6 +32,7 @@ public record Shop(
         List<OrderLine> orders,
         List<Reel> reels,
         List<Pin> pins,
+        Supplies supplies,
         Map<String, String> digests) {
 
     public Shop {
@@ -79,7 +81,14 @@ public record Shop(
         return new PackingProblem(day, ropes, pieces(), reels, values, settings.prices(), pins, Map.of());
     }
 
-    private StockValue value(Rope rope) {
+    /** What a length of a rope is worth on the rack: as learned from the past, else by the rising curve. */
+    public StockValue value(Rope rope) {
+        StockValue learned = supplies.learned().get(rope.id());
+        return learned == null ? risingValue(rope) : learned;
+    }
+
+    /** What a length of a rope is worth on the rack before anything is learned. */
+    public StockValue risingValue(Rope rope) {
         Settings.Value value = settings.value();
         return new RisingValue(rope.price(), rope.worth(), value.shareAtKeepFrom(), value.coilCharge());
     }

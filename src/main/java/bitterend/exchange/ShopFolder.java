@@ -7,6 +7,7 @@ import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.history.History;
 import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
@@ -63,14 +64,16 @@ public final class ShopFolder {
                 .map(new RopesJson(settings, findings)::read)
                 .orElse(Ropes.UNREAD);
         Catalogue catalogue = new Catalogue(ropes.sound(), splices());
+        Products products = products();
         List<Assembly> assemblies = require(OrdersCsv.NAME)
-                .map(new OrdersCsv(ropes, products(), findings)::read)
+                .map(new OrdersCsv(ropes, products, findings)::read)
                 .orElse(List.of());
         List<OrderLine> orders = demanded(assemblies, ropes, catalogue, settings.units());
         new MatchedSets(assemblies).check(findings);
         List<Reel> reels = reels(ropes);
         List<Pin> pins = pins(orders, reels);
-        Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, digests);
+        Supplies supplies = supplies(settings, ropes, products, catalogue);
+        Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, supplies, digests);
         return new ShopReading(shop, findings.sorted());
     }
 
@@ -96,6 +99,28 @@ public final class ShopFolder {
         return digested(InputFile.find(folder, ProductsJson.NAME, findings))
                 .map(new ProductsJson(findings)::read)
                 .orElse(Products.NONE);
+    }
+
+    /** What the shop knows about buying; each of the files may be missing. */
+    private Supplies supplies(Settings settings, Ropes ropes, Products products, Catalogue catalogue) {
+        return new Supplies(
+                find(OffersCsv.NAME)
+                        .filter(file -> !settings.money().currency().equals(ShopJson.NO_CURRENCY))
+                        .map(new OffersCsv(ropes, settings.money(), findings)::read)
+                        .orElse(List.of()),
+                find(OnOrderCsv.NAME).map(new OnOrderCsv(ropes, findings)::read).orElse(List.of()),
+                find(HistoryCsv.NAME)
+                        .map(
+                                new HistoryCsv(ropes, products, new DemandModel(catalogue, settings.units()), findings)
+                                        ::read)
+                        .orElse(History.NONE),
+                find(ValuesJson.NAME)
+                        .map(file -> ValuesJson.read(file, ropes, findings))
+                        .orElse(Map.of()));
+    }
+
+    private Optional<InputFile> find(String name) {
+        return digested(InputFile.find(folder, name, findings));
     }
 
     /** Lines whose ropes could all be read, with their pieces. */

@@ -32,6 +32,8 @@ final class CommandLineTest {
                 "plan --help",
                 "quote --help",
                 "quote compare --help",
+                "buy --help",
+                "value --help",
                 "stock --help",
                 "stock post --help",
                 "stock receive --help"

@@ -19,7 +19,14 @@ final class FileFormatsTest {
 
     @Test
     void everyColumn_isExplained() {
-        for (CsvColumns columns : List.of(OrdersCsv.COLUMNS, ReelsCsv.COLUMNS, PinsCsv.COLUMNS, MeasuredCsv.COLUMNS)) {
+        for (CsvColumns columns : List.of(
+                OrdersCsv.COLUMNS,
+                ReelsCsv.COLUMNS,
+                PinsCsv.COLUMNS,
+                MeasuredCsv.COLUMNS,
+                OffersCsv.COLUMNS,
+                OnOrderCsv.COLUMNS,
+                OrdersCsv.columnsWith("placed"))) {
             List<String> names = new ArrayList<>(columns.required());
             names.addAll(columns.optional());
             names.forEach(name -> assertTrue(page.contains("`" + name + "`"), name));

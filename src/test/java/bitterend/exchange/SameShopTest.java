@@ -116,6 +116,7 @@ final class SameShopTest {
     }
 
     private static Shop withoutDigests(Shop shop) {
-        return new Shop(shop.settings(), shop.catalogue(), shop.orders(), shop.reels(), shop.pins(), Map.of());
+        return new Shop(
+                shop.settings(), shop.catalogue(), shop.orders(), shop.reels(), shop.pins(), shop.supplies(), Map.of());
     }
 }

@@ -1,0 +1,105 @@
+package bitterend.buying;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.Ratio;
+import bitterend.measure.UnitPrice;
+import bitterend.stock.Reel;
+import java.math.BigInteger;
+import java.time.LocalDate;
+
+/**
+ * A reel that a supplier offers, as often as the terms allow.
+ *
+ * @param id the shop's short name for the offer
+ * @param supplier who offers it; empty when not stated
+ * @param rope id of the rope on it
+ * @param made what is on the reel
+ * @param terms what it costs and when it comes
+ */
+public record Offer(String id, String supplier, String rope, Made made, Terms terms) {
+
+    /**
+     * What is on a reel.
+     *
+     * @param length length as sold; positive
+     * @param tolerance how much shorter it may come, as a share of the length; from 0, below 1
+     * @param known how the supplier knows the length
+     * @param joined whether the reel may hold several lengths joined; such an offer is not planned for
+     * @param certificate kind of certificate that comes with it; empty when none
+     * @param oneLot whether all reels of one order come from one lot
+     */
+    public record Made(
+            Length length, Ratio tolerance, Reel.Known known, boolean joined, String certificate, boolean oneLot) {
+        public Made {
+            if (!length.isPositive() || tolerance.isNegative() || tolerance.compareTo(Ratio.ONE) >= 0) {
+                throw new IllegalArgumentException("length " + length + ", tolerance " + tolerance);
+            }
+        }
+
+        /** One length, as metered, without papers. */
+        public static Made plain(Length length) {
+            return new Made(length, Ratio.ZERO, Reel.Known.METERED, false, "", false);
+        }
+    }
+
+    /**
+     * What a reel costs and when it comes.
+     *
+     * @param price of a reel
+     * @param freight of a reel
+     * @param supply most reels to be had
+     * @param minimum fewest reels in an order; at least 1
+     * @param leadDays days from the order to the rack
+     */
+    public record Terms(Money price, Money freight, int supply, int minimum, int leadDays) {
+        public static final int UNLIMITED = Integer.MAX_VALUE;
+
+        public Terms {
+            if (price.minor() < 0 || freight.minor() < 0 || supply < 0 || minimum < 1 || leadDays < 0) {
+                throw new IllegalArgumentException("price " + price + ", freight " + freight + ", supply " + supply
+                        + ", minimum " + minimum + ", lead days " + leadDays);
+            }
+        }
+
+        /** As many as are wanted, at once, freight paid. */
+        public static Terms of(Money price) {
+            return new Terms(price, Money.ZERO, UNLIMITED, 1, 0);
+        }
+    }
+
+    /** Price and freight of a reel. */
+    public Cost paid() {
+        return terms.price().plus(terms.freight()).fine();
+    }
+
+    /** The length that can be counted on, rounded down. */
+    public Length usable() {
+        return made.length()
+                .minus(new Length(made.tolerance().timesRoundedUp(made.length().mm())));
+    }
+
+    /** Price and freight by the metre that can be counted on, rounded down. */
+    public UnitPrice byMetre() {
+        return new UnitPrice(BigInteger.valueOf(paid().millis())
+                .multiply(BigInteger.valueOf(1000))
+                .divide(BigInteger.valueOf(usable().mm()))
+                .longValueExact());
+    }
+
+    /** The day a reel ordered on this day is on the rack. */
+    public LocalDate arrives(LocalDate ordered) {
+        return ordered.plusDays(terms.leadDays());
+    }
+
+    /** Whether the offer can be planned for: one length, and there is at least one. */
+    public boolean plannable() {
+        return !made.joined() && terms.supply() >= terms.minimum();
+    }
+
+    /** The id that reels and ropes of this offer carry inside a packing; no rope of a shop has a colon in its id. */
+    String marking() {
+        return rope + ": offer " + id;
+    }
+}

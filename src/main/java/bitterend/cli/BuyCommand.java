@@ -1,0 +1,180 @@
+package bitterend.cli;
+
+import bitterend.buying.Advice;
+import bitterend.buying.Buyer;
+import bitterend.buying.Orders;
+import bitterend.buying.Share;
+import bitterend.exchange.BuyJson;
+import bitterend.exchange.Shop;
+import bitterend.packing.Effort;
+import bitterend.packing.strategy.EffortLevel;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.report.BuyAdvicePage;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code buy SHOP}: which reels to order. */
+@Command(
+        name = "buy",
+        header = "Tells which reels to order, for the orders in hand or for work like the past.",
+        description = {
+            "",
+            "Without --from-history: the set of offered reels at which the orders in hand",
+            "cost least, price paid less the value of what is left, with a proven bound and",
+            "the two next-best sets. Reads offers.csv and, where there is one, on-order.csv.",
+            "",
+            "With --from-history: weeks of history.csv are drawn again and again, and every",
+            "size, every pair and the optimiser's mix are lived through on the same weeks.",
+            "A study can be shared out: run --share 1/4 to 4/4, then --merge the four files.",
+            ""
+        },
+        sortOptions = false)
+final class BuyCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Option(names = "--from-history", description = "Study work like that of history.csv.")
+    private boolean fromHistory;
+
+    @Option(
+            names = "--day",
+            paramLabel = "DATE",
+            converter = DayText.class,
+            description = "The day of ordering; else the day in shop.json, else today.")
+    private @Nullable LocalDate day;
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = DurationText.class,
+            defaultValue = "20s",
+            description = "For the orders in hand: search no longer than this. Default: ${DEFAULT-VALUE}.")
+    private Duration time = Duration.ofSeconds(20);
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "0",
+            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Option(names = "--rope", paramLabel = "ROPE", description = "Study this rope only; may be given again.")
+    private List<String> ropes = List.of();
+
+    @Option(
+            names = "--scenarios",
+            paramLabel = "NUMBER",
+            defaultValue = "200",
+            description = "How many scenarios to study. Default: ${DEFAULT-VALUE}.")
+    private int scenarios = 200;
+
+    @Option(
+            names = "--weeks",
+            paramLabel = "NUMBER",
+            defaultValue = "10",
+            description = "Weeks of a scenario. Default: ${DEFAULT-VALUE}.")
+    private int weeks = 10;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "NUMBER",
+            description = "Work on so many scenarios at once; else as many as there are cores.")
+    private @Nullable Integer threads;
+
+    @Option(
+            names = "--share",
+            paramLabel = "I/N",
+            converter = ShareText.class,
+            description = "Work out one share of the study, and print it for --merge.")
+    private @Nullable Share share;
+
+    @Option(
+            names = "--merge",
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Put shares together instead of working anything out.")
+    private List<Path> merge = List.of();
+
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "Write the pictures of a study here, as SVG: waste, cost, lengths.")
+    private @Nullable Path pictures;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    BuyCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        if (read.get().supplies().offers().isEmpty()) {
+            terminal.err().println("error: there is nothing to choose from; offers.csv names no offer");
+            return ExitCode.BAD_INPUT.number();
+        }
+        boolean study = fromHistory || share != null || !merge.isEmpty();
+        return (study ? study(read.get()) : advise(read.get())).number();
+    }
+
+    private ExitCode study(Shop read) {
+        if (scenarios < 4 || weeks < 1) {
+            terminal.err().println("error: a study takes at least 4 scenarios of at least 1 week");
+            return ExitCode.BAD_COMMAND_LINE;
+        }
+        bitterend.buying.Study.Size size = new bitterend.buying.Study.Size(seed, scenarios, weeks);
+        BuyStudy study = new BuyStudy(terminal, read, size, ropes, cores());
+        if (share != null) {
+            return study.share(share);
+        }
+        return study.report(merge, units.figures(read), common.json, pictures);
+    }
+
+    private ExitCode advise(Shop read) {
+        Orders orders = new Orders(
+                read.problem(dayOf(read)),
+                read.supplies().onOrder(),
+                read.supplies().offers());
+        Advice advice;
+        try (KeepBest keepBest = KeepBest.listening()) {
+            Effort effort = new Effort(time, Long.MAX_VALUE, seed, cores(), keepBest::isAsked, progress -> {});
+            advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
+            terminal.out()
+                    .print(
+                            common.json
+                                    ? new BuyJson(read.settings().money()).advice(advice)
+                                    : new BuyAdvicePage(units.figures(read), terminal.ink())
+                                            .text(read.settings().name(), orders, advice));
+            terminal.out().flush();
+        }
+        boolean all = advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
+        return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+    }
+
+    private int cores() {
+        return threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, threads);
+    }
+
+    private LocalDate dayOf(Shop read) {
+        return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+    }
+}

@@ -1,0 +1,142 @@
+package bitterend.cli;
+
+import bitterend.buying.LearnedValue;
+import bitterend.buying.Learning;
+import bitterend.buying.Study;
+import bitterend.catalogue.Rope;
+import bitterend.exchange.Shop;
+import bitterend.exchange.ValuesJson;
+import bitterend.packing.strategy.StudyStrategy;
+import bitterend.report.BuyValuePage;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code value SHOP --from-history}: learns what remnants are worth. */
+@Command(
+        name = "value",
+        header = "Learns from the past what a coil on the rack is worth.",
+        description = {
+            "",
+            "Lives through weeks drawn from history.csv with and without a coil of each",
+            "length: its worth is what it saves. Half of the scenarios teach, the other half",
+            "say whether the learned curve helps. --write keeps the curves in values.json,",
+            "the file as it was in values.old.json; plans then use them.",
+            ""
+        },
+        sortOptions = false)
+final class ValueCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Option(names = "--from-history", required = true, description = "Learn from history.csv.")
+    boolean fromHistory;
+
+    @Option(names = "--rope", paramLabel = "ROPE", description = "Learn for this rope only; may be given again.")
+    private List<String> ropes = List.of();
+
+    @Option(names = "--write", description = "Keep the learned curves that do no harm in values.json.")
+    private boolean write;
+
+    @Option(
+            names = "--scenarios",
+            paramLabel = "NUMBER",
+            defaultValue = "100",
+            description = "How many scenarios. Default: ${DEFAULT-VALUE}.")
+    private int scenarios = 100;
+
+    @Option(
+            names = "--weeks",
+            paramLabel = "NUMBER",
+            defaultValue = "10",
+            description = "Weeks of a scenario. Default: ${DEFAULT-VALUE}.")
+    private int weeks = 10;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "0",
+            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    ValueCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = shop.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        if (scenarios < 4 || weeks < 1) {
+            terminal.err().println("error: learning takes at least 4 scenarios of at least 1 week");
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        try (KeepBest keepBest = KeepBest.listening()) {
+            return learn(read.get(), keepBest).number();
+        }
+    }
+
+    private ExitCode learn(Shop read, KeepBest keepBest) {
+        Map<String, LearnedValue> kept = new TreeMap<>(read.supplies().learned());
+        Map<String, LearnedValue> learned = new TreeMap<>();
+        List<Study> studies = BuyStudy.studies(read, new Study.Size(seed, scenarios, weeks), ropes, read::risingValue);
+        if (studies.isEmpty()) {
+            terminal.err().println("error: " + BuyStudy.NOTHING);
+            return ExitCode.BAD_INPUT;
+        }
+        for (Study study : studies) {
+            Optional<Learning.Lesson> lesson = lesson(study, keepBest);
+            if (lesson.isPresent()) {
+                tell(read, study, lesson.get());
+                learned.put(study.rope().id(), lesson.get().value());
+                if (!lesson.get().harms()) {
+                    kept.put(study.rope().id(), lesson.get().value());
+                }
+            }
+        }
+        if (common.json) {
+            terminal.out().print(ValuesJson.text(learned));
+        }
+        if (write && !keepBest.isAsked()) {
+            ValuesJson.write(shop.folder, kept);
+            terminal.err().println("written: " + shop.folder.resolve(ValuesJson.NAME));
+        }
+        return ExitCode.DONE;
+    }
+
+    private Optional<Learning.Lesson> lesson(Study study, KeepBest keepBest) {
+        terminal.err()
+                .println(study.rope().id() + ": learning from " + study.weeks().size() + " weeks");
+        int threads = Runtime.getRuntime().availableProcessors();
+        return new Learning(study, all(study), new StudyStrategy(), threads, keepBest::isAsked).learn();
+    }
+
+    /** Any size may be bought. */
+    private static bitterend.buying.Option all(Study study) {
+        return study.options().get(study.options().size() - 1);
+    }
+
+    private void tell(Shop read, Study study, Learning.Lesson lesson) {
+        if (!common.json) {
+            Rope rope = study.rope();
+            terminal.out()
+                    .println(new BuyValuePage(units.figures(read), terminal.ink())
+                            .text(study, read.risingValue(rope), lesson));
+        }
+    }
+}

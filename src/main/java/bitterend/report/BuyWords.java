@@ -1,0 +1,110 @@
+package bitterend.report;
+
+import bitterend.buying.Offer;
+import bitterend.buying.Option;
+import bitterend.buying.Orders;
+import bitterend.buying.ReelSet;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import bitterend.measure.UnitPrice;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The words of pages about buying. */
+final class BuyWords {
+    private final Figures figures;
+    private final Set<Length> ambiguous = new HashSet<>();
+
+    BuyWords(Figures figures, List<Offer> offers) {
+        this.figures = figures;
+        Set<Length> seen = new HashSet<>();
+        for (Offer offer : offers) {
+            if (!seen.add(offer.made().length())) {
+                ambiguous.add(offer.made().length());
+            }
+        }
+    }
+
+    /** {@code 2 reels of 100.000 m (GL-100)}, joined by "and". */
+    String set(ReelSet set, List<Offer> offers) {
+        if (set.reels() == 0) {
+            return "nothing";
+        }
+        return set.counts().entrySet().stream()
+                .map(entry -> reels(entry.getValue(), offer(offers, entry.getKey())))
+                .collect(Collectors.joining(" and "));
+    }
+
+    String set(ReelSet set, Orders orders) {
+        return set(set, orders.offers());
+    }
+
+    private String reels(int count, Offer offer) {
+        return count + (count == 1 ? " reel of " : " reels of ")
+                + figures.length(offer.made().length()) + " " + offer.rope() + " (" + offer.id() + ")";
+    }
+
+    private static Offer offer(List<Offer> offers, String id) {
+        return offers.stream()
+                .filter(offer -> offer.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no offer " + id));
+    }
+
+    /** {@code 100 m}, {@code 100 m and 200 m}, {@code a mix of 50 m, 100 m, 200 m}. */
+    String option(Option option) {
+        List<String> sizes = option.offers().stream().map(this::size).toList();
+        return option.isMix() ? "a mix of " + String.join(", ", sizes) : String.join(" and ", sizes);
+    }
+
+    /** The size of a reel without needless digits, with the offer's name where sizes alone do not tell. */
+    String size(Offer offer) {
+        String size = shortly(offer.made().length());
+        return ambiguous.contains(offer.made().length()) ? size + " (" + offer.id() + ")" : size;
+    }
+
+    /** {@code 100 m}; imperial as everywhere. */
+    String shortly(Length length) {
+        if (figures.units() == bitterend.measure.Units.METRIC) {
+            return BigDecimal.valueOf(length.mm(), 3).stripTrailingZeros().toPlainString() + " m";
+        }
+        return figures.length(length);
+    }
+
+    /** A price by the metre or the foot, with one digit more than the smallest coin. */
+    String perLength(UnitPrice price) {
+        return perLength(new Cost(price.millisPerMetre()));
+    }
+
+    String perLength(Cost perMetre) {
+        BigDecimal amount =
+                BigDecimal.valueOf(perMetre.millis(), figures.currency().minorDigits() + 3);
+        if (figures.units() != bitterend.measure.Units.METRIC) {
+            amount = amount.multiply(new BigDecimal("0.3048"));
+        }
+        return amount.setScale(figures.currency().minorDigits() + 1, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    String perLengthUnit() {
+        return figures.currency().currency() + (figures.units() == bitterend.measure.Units.METRIC ? "/m" : "/ft");
+    }
+
+    String percent(Ratio share) {
+        return figures.percent(share.numerator(), share.denominator(), 1);
+    }
+
+    String tenths(long tenths) {
+        return BigDecimal.valueOf(tenths, 1).toPlainString();
+    }
+
+    /** An amount for a column that names the currency. */
+    String bare(Cost cost) {
+        return figures.bare(cost.rounded());
+    }
+}
