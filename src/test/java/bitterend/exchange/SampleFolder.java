@@ -26,9 +26,12 @@ final class SampleFolder {
         }
     }
 
+    /** Copies the files of a folder; what lies in folders below it is no part of the shop. */
     static void copy(Path from, Path to) throws IOException {
         for (Path file : files(from)) {
-            Files.write(to.resolve(file.getFileName().toString()), Files.readAllBytes(file));
+            if (Files.isRegularFile(file)) {
+                Files.write(to.resolve(file.getFileName().toString()), Files.readAllBytes(file));
+            }
         }
     }
 
