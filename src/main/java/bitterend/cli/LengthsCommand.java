@@ -3,7 +3,10 @@ package bitterend.cli;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
+import bitterend.exchange.WholeFile;
 import bitterend.report.LengthsPage;
+import bitterend.report.sheet.PiecePage;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -11,6 +14,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code lengths SHOP [ORDER/LINE]}: cut lengths, and how they came about. */
@@ -34,6 +38,12 @@ final class LengthsCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "ORDER/LINE", description = "One order line, such as 1041/3.")
     private @Nullable String line;
 
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "Write the derivation to this file as a page with a drawing.")
+    private @Nullable Path html;
+
     @Mixin
     private UnitsOption units = new UnitsOption();
 
@@ -49,6 +59,10 @@ final class LengthsCommand implements Callable<Integer> {
         Optional<Shop> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
+        }
+        if (html != null && line == null) {
+            terminal.err().println("error: --html wants an ORDER/LINE, such as " + example(read.get()));
+            return ExitCode.BAD_COMMAND_LINE.number();
         }
         return (line == null ? list(read.get()) : derivation(read.get(), line)).number();
     }
@@ -70,6 +84,9 @@ final class LengthsCommand implements Callable<Integer> {
                             + example(read));
             return ExitCode.BAD_COMMAND_LINE;
         }
+        if (html != null) {
+            return write(read, found, html);
+        }
         terminal.out()
                 .print(
                         common.json
@@ -78,6 +95,17 @@ final class LengthsCommand implements Callable<Integer> {
                                         .map(order -> page(read)
                                                 .derivation(order.assembly(), order.demanded(), read.catalogue()))
                                         .collect(Collectors.joining("\n")));
+        return ExitCode.DONE;
+    }
+
+    private ExitCode write(Shop read, List<OrderLine> found, Path file) {
+        PiecePage piecePage = new PiecePage(units.figures(read));
+        WholeFile.write(
+                file,
+                found.stream()
+                        .map(order -> piecePage.html(order.assembly(), order.demanded(), read.catalogue()))
+                        .collect(Collectors.joining("\n")));
+        terminal.out().println(file);
         return ExitCode.DONE;
     }
 

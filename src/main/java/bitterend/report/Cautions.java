@@ -1,7 +1,10 @@
 package bitterend.report;
 
 import bitterend.finding.Finding;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What must be said with every list of lengths: rope under load kills, and a computed length is an estimate. */
 public final class Cautions {
@@ -13,21 +16,36 @@ public final class Cautions {
             "Keep out of the line of a loaded rope; synthetic rope gives no warning before it parts.",
             "Lifting and life safety need a competent person and the local code. Nothing here certifies strength.");
 
+    private static final int MOST_PLACES = 4;
+
     private Cautions() {}
 
     static void write(Page page, List<Finding> notes) {
         if (!notes.isEmpty()) {
             page.heading("Before you cut");
-            notes.forEach(note -> page.caution(note(note)));
+            sentences(notes).forEach(page::caution);
         }
         page.heading("Cautions");
         ALWAYS.forEach(words -> page.paragraph(0, words));
     }
 
-    /** What was found, what to do about it, and where it stands. */
-    public static String note(Finding note) {
-        String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
-        String found = note.found().isEmpty() ? "" : note.found() + ": ";
-        return found + note.expected() + " (" + where + (note.field().isEmpty() ? "" : ", " + note.field()) + ")";
+    /** What was found, what to do about it, and where it stands; alike ones together. */
+    public static List<String> sentences(List<Finding> notes) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (Finding note : notes) {
+            String found = note.found().isEmpty() ? "" : note.found() + ": ";
+            String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
+            alike.computeIfAbsent(found + note.expected(), key -> new ArrayList<>())
+                    .add(where + (note.field().isEmpty() ? "" : ", " + note.field()));
+        }
+        List<String> sentences = new ArrayList<>();
+        alike.forEach((words, places) -> sentences.add(words + " (" + places(places) + ")"));
+        return sentences;
+    }
+
+    private static String places(List<String> places) {
+        int more = places.size() - MOST_PLACES;
+        String named = String.join("; ", places.subList(0, Math.min(places.size(), MOST_PLACES)));
+        return more > 0 ? named + "; and " + more + " more" : named;
     }
 }

@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.Golden;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.xml.sax.InputSource;
 
 /** The command line as its user meets it: words in, text and an exit code out. */
 final class CommandLineTest {
@@ -138,6 +141,51 @@ final class CommandLineTest {
         Golden.check(
                 "cli/lengths-1001-1-imperial.txt",
                 Run.of("lengths", shop, "1001/1", "--units", "imperial").out());
+    }
+
+    @Test
+    void derivationAsAPage_isWellFormedAndAddsUp() throws Exception {
+        Path page = folder.resolve("page.html");
+        Run run = Run.of("lengths", "demo-data/eider-shed", "E-32/1", "--html", page.toString());
+        assertEquals(0, run.code(), run.err());
+        String html = Files.readString(page).replace("<!DOCTYPE html>", "");
+        String text = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(html)))
+                .getDocumentElement()
+                .getTextContent();
+        assertTrue(text.contains("finished length 6.000 m") && text.contains("6.700 m"), text);
+        assertEquals(
+                2,
+                Run.of("lengths", "demo-data/eider-shed", "--html", page.toString())
+                        .code());
+    }
+
+    @Test
+    void sheetOfAPlanWhoseShopChanged_exitsWithFive() throws IOException {
+        TestShop shop = TestShop.in(folder);
+        assertEquals(0, Run.of("plan", shop.path().toString(), "--time", "1s").code());
+        assertEquals(0, Run.of("sheet", shop.path().toString()).code());
+        assertTrue(Files.exists(shop.path().resolve("sheet.html")));
+        shop.with("orders.csv", "1003,1,Harbour Board,DB12,4 m,plain,plain,1,,");
+        Run run = Run.of("sheet", shop.path().toString(), "--csv");
+        assertEquals(5, run.code());
+        assertTrue(run.err().contains("orders.csv was changed"), run.err());
+        assertFalse(Files.exists(shop.path().resolve("sheet.csv")));
+    }
+
+    @Test
+    void sheetOfAPlanThatWasTamperedWith_isRefused() throws IOException {
+        TestShop shop = TestShop.in(folder);
+        assertEquals(0, Run.of("plan", shop.path().toString(), "--time", "1s").code());
+        Path plan = shop.path().resolve("plan.json");
+        String sound = Files.readString(plan);
+        String tampered = sound.replaceFirst("\"to\" ?: ?\"([0-9]+) mm\"", "\"to\": \"1$1 mm\"");
+        assertFalse(sound.equals(tampered));
+        Files.writeString(plan, tampered);
+        Run run = Run.of("sheet", shop.path().toString());
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("not sound"), run.err());
     }
 
     @Test

@@ -52,7 +52,7 @@ public final class SheetMaker {
                 plan.draws().stream().map(this::fetch).toList(),
                 shortfalls(),
                 picks(),
-                view.notes().stream().map(Cautions::note).toList(),
+                Cautions.sentences(view.notes()),
                 Cautions.ALWAYS,
                 plan.draws().stream().map(reels::of).toList(),
                 new Layouts(figures).of(planned()),
