@@ -149,7 +149,7 @@ final class QuoteCommand implements Callable<Integer> {
         PackingProblem open = new OpenWork(
                         read.problem(today), shop.rack().map(RackToday::cut).orElse(Map.of()))
                 .fresh();
-        QuoteBasis basis = QuoteShop.basis(read, open, read.supplies().history().piecesByWeek());
+        QuoteBasis basis = QuoteShop.basis(read, open);
         Quoter quoter = new Quoter(
                 read.settings().quote(),
                 basis,
