@@ -20,6 +20,7 @@ final class Master {
     private static final double SMOOTH = 0.75;
     private static final double DEAR = 100;
     private static final double IMPROPER = 20;
+    private static final double ROUGH = 2e-4;
 
     final Task task;
     private final Pricer pricer;
@@ -36,6 +37,8 @@ final class Master {
     private Bound bound = Bound.NOTHING;
     private double[] center = new double[0];
     private boolean converged;
+    private boolean hasty;
+    private double slack;
 
     Master(Task task, Pricer pricer, Leaving leaving, List<Pattern> start, long seed) {
         this.task = task;
@@ -179,6 +182,16 @@ final class Master {
         return true;
     }
 
+    /** From now on gives up on patterns that are hard to find, and with them on most bounds. */
+    void hasty(boolean only) {
+        hasty = only;
+    }
+
+    /** From now on ends when the bound is almost as high as it can get. */
+    void rough() {
+        slack = ROUGH;
+    }
+
     /** Adds patterns from elsewhere. */
     void addAll(List<Pattern> patterns) {
         for (Pattern pattern : patterns) {
@@ -204,12 +217,12 @@ final class Master {
             double[] duals = lp.duals();
             double[] used = mixed(duals, smooth);
             int added = generate(used, duals, true, budget);
-            if (added == 0) {
+            if (added == 0 && !hasty) {
                 added = generate(used, duals, false, budget);
                 if (enough(cutoff, whole)) {
                     return;
                 }
-            } else if (round % 8 == 7) {
+            } else if (round % 8 == 7 && !hasty) {
                 generate(used, duals, false, budget);
                 if (enough(cutoff, whole)) {
                     return;
@@ -228,7 +241,9 @@ final class Master {
 
     private boolean enough(long cutoff, boolean whole) {
         long proven = task.roundUp(bound.ceiling());
-        return proven >= cutoff || (whole && proven >= value() - 1e-6 * unit);
+        return proven >= cutoff
+                || (slack > 0 && proven >= value() * (1 - slack))
+                || (whole && proven >= value() - 1e-6 * unit);
     }
 
     private double[] mixed(double[] duals, double smooth) {

@@ -5,6 +5,9 @@ final class Phase {
     /** Steps that a wave costs at least, so that waves on tiny problems end with the work. */
     private static final long COPYING = 50_000;
 
+    private static final int QUICK_PATTERNS = 300;
+    private static final long QUICK_WORK = 100_000;
+
     private final Task task;
     private final Leaving leaving;
     private final Best best;
@@ -30,6 +33,10 @@ final class Phase {
             return;
         }
         Master master = new Master(task, pricer, leaving, best.plan(), effort.seed());
+        boolean quick = effort.depth() == Effort.Depth.QUICK;
+        if (quick) {
+            master.rough();
+        }
         master.solve(best.cutoff(leaving), Integer.MAX_VALUE, false, budget);
         if (root.price().length == 0 || master.bound().higherThan(root)) {
             root = master.bound();
@@ -39,15 +46,15 @@ final class Phase {
         if (hopeless) {
             return;
         }
-        boolean quick = effort.depth() == Effort.Depth.QUICK;
         int waves = quick ? 1 : Integer.MAX_VALUE;
         for (int wave = 0; wave < waves && !best.closed(leaving) && !budget.over(); wave++) {
             budget.spend(COPYING);
             Master copy = master.copy();
+            copy.hasty(quick);
             new Dive(task, leaving, best, effort.seed() + wave, Math.min(0.5, 0.1 * wave))
                     .run(copy, new Partial(task), budget);
             master.addAll(best.plan());
-            if (wave == 0 && master.counted() && !quick && !best.closed(leaving)) {
+            if (wave == 4 && master.counted() && !quick && !best.closed(leaving)) {
                 Counts counts = new Counts(task, pricer, leaving, best, master, effort.seed(), budget);
                 counts.run(Integer.MAX_VALUE, task.roundUp(root.ceiling()));
             }
@@ -59,15 +66,18 @@ final class Phase {
 
     /** Once few enough patterns are left that a better plan could be made of, they are searched to the end. */
     private void endgame(int wave, Budget budget) {
-        if (wave != 0 && wave != 3 && wave % 10 != 9) {
+        if (wave != 0 && wave != 4 && wave % 10 != 9) {
             return;
         }
         int[] most = new int[task.kinds.length];
         for (Kind kind : task.kinds) {
             most[kind.index] = kind.supply;
         }
-        Endgame endgame = new Endgame(task, pricer, best, effort.seed(), 4_000 << Math.min(5, wave));
-        best.raise(endgame.run(root, new int[most.length], most, budget), leaving);
+        boolean quick = effort.depth() == Effort.Depth.QUICK;
+        Budget part = quick ? budget.part(QUICK_WORK) : budget;
+        int patterns = quick ? QUICK_PATTERNS : 4_000 << Math.min(5, wave);
+        Endgame endgame = new Endgame(task, pricer, best, effort.seed(), patterns);
+        best.raise(endgame.run(root, new int[most.length], most, part), leaving);
     }
 
     Bound root() {
