@@ -4,8 +4,11 @@ import bitterend.report.Ink;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -22,7 +25,7 @@ public final class Main {
 
     /** Runs one command; the exit code is one of {@link ExitCode}. */
     static int run(String[] args, Terminal terminal) {
-        CommandLine commandLine = commandLine(terminal);
+        CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
         commandLine.setExecutionExceptionHandler(
                 (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
@@ -33,19 +36,40 @@ public final class Main {
         return commandLine.execute(args);
     }
 
-    /** Every command there is. */
-    static CommandLine commandLine(Terminal terminal) {
-        CommandLine commandLine = new CommandLine(new Bitterend())
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new LengthsCommand(terminal))
-                .addSubcommand(new PlanCommand(terminal))
-                .addSubcommand(new SheetCommand(terminal))
-                .addSubcommand(new CalibrateCommand(terminal))
-                .addSubcommand(
-                        new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal)))
-                .addSubcommand(stock(terminal))
-                .addSubcommand(new BuyCommand(terminal))
-                .addSubcommand(new ValueCommand(terminal));
+    /** A command that is only built when it is asked for: the others cost a tenth of a second together. */
+    private record Entry(String name, Class<?> command, Supplier<CommandLine> full) {
+        static Entry of(String name, Class<?> command, Supplier<Object> make) {
+            return new Entry(name, command, () -> new CommandLine(make.get()));
+        }
+
+        /** Enough for the list of commands. */
+        CommandLine named() {
+            CommandSpec spec = CommandSpec.create().name(name);
+            spec.usageMessage().header(command.getAnnotation(Command.class).header());
+            return new CommandLine(spec);
+        }
+    }
+
+    private static List<Entry> entries(Terminal terminal) {
+        return List.of(
+                Entry.of("check", CheckCommand.class, () -> new CheckCommand(terminal)),
+                Entry.of("lengths", LengthsCommand.class, () -> new LengthsCommand(terminal)),
+                Entry.of("plan", PlanCommand.class, () -> new PlanCommand(terminal)),
+                Entry.of("sheet", SheetCommand.class, () -> new SheetCommand(terminal)),
+                Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
+                new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
+                new Entry("stock", StockCommand.class, () -> stock(terminal)),
+                Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
+                Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
+    }
+
+    /** Every command there is; the one that is called for whole, the others by name. */
+    static CommandLine commandLine(Terminal terminal, String... args) {
+        CommandLine commandLine = new CommandLine(new Bitterend());
+        for (Entry entry : entries(terminal)) {
+            boolean called = List.of(args).contains(entry.name());
+            commandLine.addSubcommand(entry.name(), called ? entry.full().get() : entry.named());
+        }
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);
             each.setUsageHelpWidth(HELP_WIDTH);
@@ -56,6 +80,10 @@ public final class Main {
         commandLine.setColorScheme(
                 CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.TERMINAL ? Ansi.ON : Ansi.OFF));
         return commandLine;
+    }
+
+    private static CommandLine quote(Terminal terminal) {
+        return new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal));
     }
 
     private static CommandLine stock(Terminal terminal) {
