@@ -186,6 +186,12 @@ final class ArchitectureTest {
                 .check(HOUSE);
     }
 
+    @Test
+    void report_knowsNoFileAndNoCommand() {
+        none("bitterend.report..", "bitterend.exchange..", "bitterend.store..", "bitterend.cli..")
+                .check(HOUSE);
+    }
+
     private static ArchRule mayOnlyUse(String room, String... others) {
         String[] allowed = new String[others.length + 1];
         allowed[0] = room;

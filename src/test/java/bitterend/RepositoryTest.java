@@ -53,4 +53,16 @@ final class RepositoryTest {
         assertTrue(paragraphs[1].contains("how much rope each ordered assembly really uses"), paragraphs[1]);
         assertFalse(paragraphs[1].startsWith("#"));
     }
+
+    @Test
+    void developersPage_namesEveryRoom() throws IOException {
+        String page = Files.readString(Path.of("DEVELOPERS.md"));
+        try (Stream<Path> rooms = Files.list(Path.of("src/main/java/bitterend"))) {
+            assertEquals(
+                    Set.of(),
+                    rooms.map(room -> room.getFileName().toString())
+                            .filter(room -> !page.contains("`" + room + "`"))
+                            .collect(Collectors.toSet()));
+        }
+    }
 }
