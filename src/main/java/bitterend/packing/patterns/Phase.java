@@ -8,6 +8,11 @@ final class Phase {
     private static final int QUICK_PATTERNS = 300;
     private static final long QUICK_WORK = 100_000;
 
+    /** Steps that solving a small problem by counting may take. */
+    private static final long SMALL = 100_000_000;
+
+    private static final long SMALL_QUICK = 1_000_000;
+
     private final Task task;
     private final Leaving leaving;
     private final Best best;
@@ -45,6 +50,9 @@ final class Phase {
         boolean hopeless = leaving.mode() == Leaving.Mode.NEVER && master.converged() && master.unmet() > 1e-6;
         if (hopeless) {
             return;
+        }
+        if (!best.closed(leaving)) {
+            SmallProblem.settle(task, best, leaving, quick ? SMALL_QUICK : SMALL, budget);
         }
         int waves = quick ? 1 : Integer.MAX_VALUE;
         for (int wave = 0; wave < waves && !best.closed(leaving) && !budget.over(); wave++) {
