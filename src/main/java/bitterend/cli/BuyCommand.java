@@ -106,11 +106,8 @@ final class BuyCommand implements Callable<Integer> {
             description = "Put shares together instead of working anything out.")
     private List<Path> merge = List.of();
 
-    @Option(
-            names = "--pictures",
-            paramLabel = "FOLDER",
-            description = "Write the pictures of a study here, as SVG: waste, cost, lengths.")
-    private @Nullable Path pictures;
+    @Mixin
+    private BuyPapers papers = new BuyPapers();
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -146,7 +143,7 @@ final class BuyCommand implements Callable<Integer> {
         if (share != null) {
             return study.share(share);
         }
-        return study.report(merge, units.figures(read), common.json, pictures);
+        return study.report(merge, units.figures(read), common.json, papers);
     }
 
     private ExitCode advise(Shop read) {

@@ -9,14 +9,12 @@ import bitterend.buying.Study;
 import bitterend.buying.Verdict;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.BuyJson;
-import bitterend.exchange.PictureFile;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
 import bitterend.finding.Findings;
 import bitterend.packing.strategy.StudyStrategy;
 import bitterend.report.BuyHintsPage;
-import bitterend.report.BuyPictures;
 import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
@@ -28,7 +26,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** The studies of a shop's ropes: worked out, shared out or put together. */
 final class BuyStudy {
@@ -80,7 +77,7 @@ final class BuyStudy {
     }
 
     /** Prints the pages, of shares already worked out where files are given. */
-    ExitCode report(List<Path> shares, Figures figures, boolean json, @Nullable Path pictures) {
+    ExitCode report(List<Path> shares, Figures figures, boolean json, BuyPapers papers) {
         if (nothingToStudy()) {
             return ExitCode.BAD_INPUT;
         }
@@ -96,18 +93,9 @@ final class BuyStudy {
             List<Verdict> verdicts = verdicts(part.get());
             print(verdicts, figures, json);
             terminal.out().flush();
-            if (pictures != null) {
-                draw(verdicts, figures, pictures);
-            }
+            papers.write(shop.settings().name(), verdicts, figures, terminal);
         }
         return ExitCode.DONE;
-    }
-
-    private void draw(List<Verdict> verdicts, Figures figures, Path folder) {
-        verdicts.forEach(verdict -> new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
-            PictureFile.write(folder.resolve(name), picture);
-            terminal.err().println("written: " + folder.resolve(name));
-        }));
     }
 
     private boolean nothingToStudy() {

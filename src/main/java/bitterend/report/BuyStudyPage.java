@@ -5,7 +5,7 @@ import bitterend.buying.Standing;
 import bitterend.buying.Study;
 import bitterend.buying.Verdict;
 import bitterend.measure.Length;
-import bitterend.report.TextTable.Column;
+import bitterend.report.QuoteBlock.Column;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -37,11 +37,22 @@ public final class BuyStudyPage {
         page.heading("Which reels of " + verdict.study().rope().name() + " to buy");
         page.paragraph(0, act());
         page.blank();
-        page.table(table());
+        page.table(table().text());
         page.blank();
         notes().forEach(note -> page.paragraph(0, note));
         cautions().forEach(page::caution);
         return page.toString();
+    }
+
+    /** The same for paper, with pictures. */
+    public BuySection section() {
+        return new BuySection(
+                verdict.study().rope().name(),
+                act(),
+                table(),
+                notes(),
+                cautions(),
+                List.copyOf(new BuyPictures(figures, verdict).all().values()));
     }
 
     /** One paragraph to act on. */
@@ -95,23 +106,21 @@ public final class BuyStudyPage {
         return figures.units() == bitterend.measure.Units.METRIC ? "metre" : "foot";
     }
 
-    private TextTable table() {
+    private QuoteBlock table() {
         String money = figures.currency().currency();
-        TextTable table = new TextTable(
+        QuoteTable table = new QuoteTable(
                 Column.words("Reels"),
-                Column.words(""),
                 Column.figure(words.perLengthUnit()),
                 Column.figure("8 in 10\nfrom - to"),
                 Column.figure("waste\n%"),
                 Column.figure("coils"),
                 Column.figure("reels"),
                 Column.figure("more,\n" + money),
-                Column.figure("error of\nchance"),
-                Column.figure("error of\nhistory"));
+                Column.figure("chance\n+/-"),
+                Column.figure("history\n+/-"));
         for (Result result : verdict.results()) {
             table.row(
-                    words.option(result.option()),
-                    mark(result),
+                    words.option(result.option()) + mark(result),
                     words.perLength(result.byMetre()),
                     words.perLength(result.usual().low()) + "\n- "
                             + words.perLength(result.usual().high()),
@@ -122,14 +131,14 @@ public final class BuyStudyPage {
                     words.bare(result.chance()),
                     result.history().millis() < 0 ? "?" : words.bare(result.history()));
         }
-        return table;
+        return table.block();
     }
 
     private static String mark(Result result) {
         return switch (result.standing()) {
-            case CHOSEN -> "chosen";
-            case TIE -> "tie";
-            case TIE_OF_THIN_HISTORY -> "tie, thin history";
+            case CHOSEN -> ",\nchosen";
+            case TIE -> ",\ntie";
+            case TIE_OF_THIN_HISTORY -> ",\ntie, thin history";
             case DEARER -> "";
         };
     }
@@ -144,7 +153,7 @@ public final class BuyStudyPage {
                         + (verdict.scenarios() - verdict.reporting()) + " of them chose, the other "
                         + verdict.reporting() + " report. The rack is empty at first; coils are carried on, and what is"
                         + " on the rack at the end is credited at its value.",
-                "\"More\" is per scenario, against the chosen one; errors are standard errors. That of chance falls with"
+                "\"More\" is per scenario, against the chosen one; behind it stand its standard errors. That of chance falls with"
                         + " more scenarios, that of history only with more weeks. Figures per scenario: "
                         + figures.length(verdict.chosen().perScenario().useful()) + " in pieces.",
                 "Better packings of the weeks could have saved at most "

@@ -67,7 +67,7 @@ final class BuySvg {
         return String.format(
                         Locale.ROOT,
                         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" height=\"%d\""
-                                + " role=\"img\" font-family=\"Helvetica, Arial, sans-serif\">%n  <title>%s</title>%n"
+                                + " role=\"img\" font-family=\"Sheet, Helvetica, Arial, sans-serif\">%n  <title>%s</title>%n"
                                 + "  <rect width=\"%d\" height=\"%d\" fill=\"#ffffff\"/>%n%s</svg>%n",
                         width,
                         height,

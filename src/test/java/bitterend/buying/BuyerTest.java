@@ -13,6 +13,7 @@ import bitterend.packing.strategy.FullStrategy;
 import bitterend.packing.strategy.StudyStrategy;
 import bitterend.stock.StockValue;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -37,6 +38,22 @@ final class BuyerTest {
             assertFalse(next.set().covers(advice.best().set()), next.set() + " only adds to the best set");
         }
         assertFalse(advice.next().get(1).set().covers(advice.next().get(0).set()));
+    }
+
+    /** Monaci 2002, instance 25_1: reels of 100, 120, 150 at their length; least cost 1350. */
+    @Test
+    void monaci_leastCostIsFoundAndProven() {
+        int[] lengths = {
+            39, 20, 39, 38, 56, 98, 66, 86, 51, 13, 54, 1, 43, 82, 38, 22, 46, 86, 98, 81, 77, 92, 56, 7, 58
+        };
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < lengths.length; i++) {
+            pieces.add(Stall.piece("M", i + 1 + ".1", lengths[i], LocalDate.MAX));
+        }
+        Advice advice = advise(Stall.orders(
+                pieces, List.of(Stall.offer("a", 100, 100), Stall.offer("b", 120, 120), Stall.offer("c", 150, 150))));
+        assertCost(1350, advice.best());
+        assertTrue(advice.best().isProven());
     }
 
     /** Made by hand: 48 of rope on reels of 10 and 20 costs 50, with 2 wasted; both 12s want a 20. */

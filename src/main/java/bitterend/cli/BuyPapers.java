@@ -1,0 +1,77 @@
+package bitterend.cli;
+
+import bitterend.buying.Verdict;
+import bitterend.exchange.WholeFile;
+import bitterend.report.BuyPictures;
+import bitterend.report.BuySection;
+import bitterend.report.BuyStudyPage;
+import bitterend.report.Figures;
+import bitterend.report.Ink;
+import bitterend.report.sheet.BuyPaper;
+import bitterend.report.sheet.Paper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Files that a buying study is written to, each where asked for. */
+final class BuyPapers {
+    @Option(names = "--html", paramLabel = "FILE", description = "Write a study as HTML, with its pictures.")
+    private @Nullable Path html;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write it as PDF.")
+    private @Nullable Path pdf;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "A4",
+            description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
+    private Paper paper = Paper.A4;
+
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "Write its pictures as SVG files: waste, cost, lengths.")
+    private @Nullable Path pictures;
+
+    /** Writes what was asked for, and tells where. */
+    void write(String shop, List<Verdict> verdicts, Figures figures, Terminal terminal) {
+        List<BuySection> sections = verdicts.stream()
+                .map(verdict -> new BuyStudyPage(figures, Ink.PLAIN, verdict).section())
+                .toList();
+        if (html != null) {
+            WholeFile.write(html, new BuyPaper().html(shop, sections));
+            tell(terminal, html);
+        }
+        if (pdf != null) {
+            WholeFile.write(pdf, new BuyPaper().pdf(shop, sections, paper));
+            tell(terminal, pdf);
+        }
+        if (pictures != null) {
+            draw(verdicts, figures, pictures, terminal);
+        }
+    }
+
+    private static void draw(List<Verdict> verdicts, Figures figures, Path folder, Terminal terminal) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+        for (Verdict verdict : verdicts) {
+            new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
+                WholeFile.write(folder.resolve(name), picture);
+                tell(terminal, folder.resolve(name));
+            });
+        }
+    }
+
+    private static void tell(Terminal terminal, Path file) {
+        terminal.err().println(String.format(Locale.ROOT, "written: %s", file));
+    }
+}

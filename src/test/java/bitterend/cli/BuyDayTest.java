@@ -1,0 +1,139 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The purchaser's day at the command line. */
+final class BuyDayTest {
+    private static final String[] STUDY = {"--from-history", "--scenarios", "10", "--weeks", "4"};
+    private final Path folder;
+    private final Path shop;
+
+    BuyDayTest(@TempDir Path folder) throws IOException {
+        this.folder = folder;
+        shop = Files.createDirectory(folder.resolve("shed"));
+        try (Stream<Path> files = Files.list(Path.of("demo-data/eider-shed"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, shop.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    @Test
+    void study_isTheSameBytes_onOneThreadOrTwo_wholeOrMerged() throws IOException {
+        Run whole = buy("--threads", "1");
+        assertEquals(0, whole.code(), whole.err());
+        assertTrue(whole.out().contains("Buy 200 m."), whole.out());
+        assertTrue(whole.out().contains("LAID-14"), "the laid rope is due: " + whole.out());
+        assertEquals(whole.out(), buy("--threads", "2").out());
+        List<String> merge = new ArrayList<>(List.of("--merge"));
+        for (int part = 1; part <= 3; part++) {
+            Path file = folder.resolve("share" + part + ".json");
+            Files.writeString(file, buy("--share", part + "/3").out());
+            merge.add(file.toString());
+        }
+        assertEquals(whole.out(), buy(merge.toArray(String[]::new)).out());
+    }
+
+    @Test
+    void shareOfAnotherStudy_isRefusedWithItsPlace() throws IOException {
+        Path file = folder.resolve("share.json");
+        Files.writeString(file, buy("--share", "1/2", "--seed", "5").out());
+        Run run = buy("--merge", file.toString());
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("share.json, seed: found \"5\""), run.err());
+        Run twice = buy("--seed", "5", "--merge", file.toString(), file.toString());
+        assertEquals(3, twice.code());
+        assertTrue(twice.err().contains("a scenario that no other file has"), twice.err());
+    }
+
+    @Test
+    void ordersInHand_areBoughtForOnlyWhereTheRackFallsShort() throws IOException {
+        Run nothing = Run.of("buy", shop.toString(), "--time", "2s");
+        assertEquals(0, nothing.code(), nothing.err());
+        assertTrue(nothing.out().contains("Buy nothing"), nothing.out());
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                E-40,2,LAID-14,230 m,1,
+                """);
+        Run run = Run.of("buy", shop.toString(), "--time", "2s");
+        assertEquals(4, run.code(), run.err());
+        assertTrue(
+                run.out().contains("E-40/2.1: takes 230.000 m in one length; the longest to be had is 220.000 m"),
+                run.out());
+        assertTrue(run.out().contains("in one length without joins"), run.out());
+        assertTrue(run.out().contains("order by 2026-03-18"), run.out());
+        assertTrue(run.out().contains("Next best"), run.out());
+    }
+
+    @Test
+    void learnedValues_areKeptWholeBesideTheOldOnes() throws IOException {
+        String[] learn = {"value", shop.toString(), "--from-history", "--scenarios", "6", "--weeks", "3"};
+        String[] write = Stream.concat(Stream.of(learn), Stream.of("--write")).toArray(String[]::new);
+        assertEquals(0, Run.of(learn).code());
+        assertFalse(Files.exists(shop.resolve("values.json")));
+        assertEquals(0, Run.of(write).code());
+        String first = Files.readString(shop.resolve("values.json"));
+        assertTrue(first.contains("\"share\""), first);
+        assertEquals(0, Run.of("check", shop.toString()).code());
+        assertEquals(0, Run.of(write).code());
+        assertEquals(first, Files.readString(shop.resolve("values.old.json")));
+    }
+
+    @Test
+    void badOffersAndHistory_areToldWithTheirPlaces() throws IOException {
+        Files.writeString(shop.resolve("offers.csv"), "offer,rope,length,price\nA,BRAID-12,100,1 EUR\nA,NONE,5 m,x\n");
+        Files.writeString(
+                shop.resolve("history.csv"),
+                "order,line,placed,rope,length\nH,1,soon,BRAID-12,3 m\nK,1,2026-01-05,GONE,3 m\n");
+        Run run = Run.of("check", shop.toString());
+        assertEquals(3, run.code());
+        for (String told : List.of(
+                "offers.csv, row 2, length: found \"100\"",
+                "offers.csv, row 3, rope: found \"NONE\"",
+                "offers.csv, row 3, price: found \"x\"",
+                "history.csv, row 2, placed: found \"soon\"",
+                "warning: history.csv, row 3, rope: found \"GONE\"")) {
+            assertTrue(run.out().contains(told), told + "\n" + run.out());
+        }
+    }
+
+    @Test
+    void pages_holdTheirPicturesAndOpenWithoutANetwork() throws IOException {
+        Path html = folder.resolve("study.html");
+        Path pdf = folder.resolve("study.pdf");
+        Run run = buy(
+                "--html",
+                html.toString(),
+                "--pdf",
+                pdf.toString(),
+                "--pictures",
+                folder.resolve("svg").toString());
+        assertEquals(0, run.code(), run.err());
+        String page = Files.readString(html);
+        assertTrue(page.contains("<svg") && page.contains("LAID-14: past pieces by cut length"));
+        assertFalse(page.replace("http://www.w3.org/2000/svg", "").contains("http"), "nothing from the network");
+        assertEquals("%PDF", new String(Files.readAllBytes(pdf), 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
+        assertTrue(Files.readString(folder.resolve("svg/BRAID-12-waste.svg")).startsWith("<svg"));
+    }
+
+    private Run buy(String... more) {
+        List<String> words = new ArrayList<>(List.of("buy", shop.toString()));
+        words.addAll(List.of(STUDY));
+        words.addAll(List.of(more));
+        return Run.of(words.toArray(String[]::new));
+    }
+}
