@@ -127,10 +127,11 @@ public final class Learning {
     }
 
     private Optional<Lesson> judged(LearnedValue learned) {
+        Study now = study.valuedBy(capped(learned));
         List<Callable<Optional<Long>>> tasks = new ArrayList<>();
         for (int scenario = 1; scenario < study.size().scenarios(); scenario += 2) {
             int number = scenario;
-            tasks.add(() -> saved(learned, number));
+            tasks.add(() -> saved(now, number));
         }
         long[] saved = SideBySide.all(tasks, threads).stream()
                 .flatMap(Optional::stream)
@@ -147,9 +148,9 @@ public final class Learning {
         return study.value() instanceof CappedValue old ? new CappedValue(learned, old.cheapest()) : learned;
     }
 
-    private Optional<Long> saved(LearnedValue learned, int scenario) {
+    private Optional<Long> saved(Study now, int scenario) {
         Optional<Cost> old = simulation.costValuedBy(study, study, option, scenario);
-        Optional<Cost> now = simulation.costValuedBy(study.valuedBy(capped(learned)), study, option, scenario);
-        return old.flatMap(before -> now.map(after -> before.minus(after).millis()));
+        Optional<Cost> learned = simulation.costValuedBy(now, study, option, scenario);
+        return old.flatMap(before -> learned.map(after -> before.minus(after).millis()));
     }
 }

@@ -25,6 +25,7 @@ final class Rack {
     private static final LocalDate SOME_DAY = LocalDate.EPOCH;
 
     private final Study study;
+    private final Curves curves;
     private final Option option;
     private final Packer packer;
     private final Effort effort;
@@ -35,8 +36,9 @@ final class Rack {
     private Length cut = Length.ZERO;
     private int reels;
 
-    Rack(Study study, Option option, List<Length> coils, Packer packer, Effort effort) {
+    Rack(Study study, Curves curves, Option option, List<Length> coils, Packer packer, Effort effort) {
         this.study = study;
+        this.curves = curves;
         this.option = option;
         this.coils = new ArrayList<>(coils);
         this.packer = packer;
@@ -111,7 +113,7 @@ final class Rack {
     private PackingProblem problem(List<Length> week) {
         Rope rope = study.rope();
         Map<String, Rope> ropes = new HashMap<>(Map.of(rope.id(), rope));
-        Map<String, StockValue> values = new HashMap<>(Map.of(rope.id(), study.value()));
+        Map<String, StockValue> values = new HashMap<>(Map.of(rope.id(), curves.rack()));
         List<Reel> there = new ArrayList<>();
         coils.sort(Comparator.reverseOrder());
         for (int i = 0; i < coils.size(); i++) {
@@ -119,7 +121,7 @@ final class Rack {
         }
         for (Offer offer : option.offers()) {
             ropes.put(offer.marking(), rope);
-            values.put(offer.marking(), new PaidValue(study.value(), offer.paid(), offer.usable(), false));
+            values.put(offer.marking(), curves.of(offer));
             for (int i = 0; i < enough(offer, week); i++) {
                 there.add(reel(offer.marking() + " no. " + i, offer.marking(), offer.usable(), true));
             }

@@ -15,7 +15,8 @@ import java.util.List;
 
 /**
  * One packing among the thousands of a study: greedy starts, and one quick look by patterns, with its bound. Limited by
- * work alone, so that the same problem gives the same packing everywhere; the effort's clock is not looked at.
+ * work alone, in steps of the pattern engine, so that the same problem gives the same packing everywhere; the effort's
+ * clock is not looked at.
  */
 public final class StudyStrategy implements Packer {
     @Override
@@ -26,11 +27,7 @@ public final class StudyStrategy implements Packer {
             Packing packing = new GreedyPacker(part).best();
             PlanPrice prices = new PlanPrice(part);
             PatternBridge bridge = new PatternBridge(part);
-            PatternPlan patterns = PatternPacker.pack(
-                    bridge.patterns(),
-                    bitterend.packing.patterns.Effort.quick()
-                            .withSeed(effort.seed())
-                            .withCancel(effort.cancelled()));
+            PatternPlan patterns = PatternPacker.pack(bridge.patterns(), steps(effort));
             Packing quick = new Handout(bridge, patterns).packing().orElse(packing);
             Packing best = List.of(packing, quick).stream()
                     .min(Comparator.comparingLong(prices::unplannedWeight).thenComparing(prices::of))
@@ -40,5 +37,17 @@ public final class StudyStrategy implements Packer {
         }
         Packing together = RopeGroups.together(packings);
         return new Result(together, new PlanPrice(problem).of(together), bounds);
+    }
+
+    /** As many steps as the effort's work says, and never more than a quick look takes. */
+    private static bitterend.packing.patterns.Effort steps(Effort effort) {
+        bitterend.packing.patterns.Effort quick = bitterend.packing.patterns.Effort.quick();
+        return new bitterend.packing.patterns.Effort(
+                Math.min(quick.work(), effort.work()),
+                quick.time(),
+                effort.cancelled(),
+                progress -> {},
+                effort.seed(),
+                quick.depth());
     }
 }
