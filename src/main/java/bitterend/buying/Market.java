@@ -101,14 +101,14 @@ final class Market {
         return value;
     }
 
-    /** No more reels of an offer are drawn from than there are pieces to draw. */
-    private int takers(Offer offer, List<Piece> pieces) {
-        return (int) pieces.stream()
+    /** No more reels of an offer are drawn from than there are pieces to draw; one shows how long they are. */
+    private static int takers(Offer offer, List<Piece> pieces) {
+        long takers = pieces.stream()
                 .filter(piece -> piece.lengthOn(offer.rope())
                         .filter(cut -> !cut.isLongerThan(offer.usable()))
                         .isPresent())
-                .filter(piece -> !piece.ownRope())
                 .count();
+        return (int) Math.max(1, takers);
     }
 
     private Piece withChoices(Piece piece, Set<String> ropes) {

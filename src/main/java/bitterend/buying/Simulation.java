@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -27,7 +26,7 @@ public final class Simulation {
     private static final Duration AGES = Duration.ofDays(365);
 
     /** By the very study, not by what it says: comparing two would take longer than it saves. */
-    private final Map<Study, Curves> curves = new IdentityHashMap<>();
+    private final IdentityHashMap<Study, Curves> curves = new IdentityHashMap<>();
 
     private final Packer packer;
     private final int threads;
