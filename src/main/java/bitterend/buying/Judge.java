@@ -13,6 +13,9 @@ import java.util.stream.IntStream;
 
 /** Chooses on the scenarios of even number, reports on the others, and says what cannot be told apart. */
 public final class Judge {
+    /** Less than one minor unit in a scenario is nothing that anybody pays. */
+    private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
+
     private final Study study;
     private final List<Scenario> choosing;
     private final List<Scenario> reporting;
@@ -76,7 +79,7 @@ public final class Judge {
     }
 
     private Standing standing(Cost more, Cost chance, OptionalLong history) {
-        if (more.compareTo(margin(chance)) <= 0) {
+        if (more.compareTo(margin(chance)) <= 0 || more.compareTo(SMALLEST_STEP) <= 0) {
             return Standing.TIE;
         }
         boolean told = history.isPresent() && more.compareTo(margin(new Cost(history.getAsLong()))) > 0;
