@@ -19,6 +19,8 @@ final class Selection {
     private static final double WHOLE = 1e-6;
     private static final double DEAR = 100;
     private static final int CUT_ROUNDS = 12;
+    /** Deeper than any search that comes to an end in time. */
+    private static final int DEEPEST = 500;
 
     private final Task task;
     private final Best best;
@@ -160,12 +162,13 @@ final class Selection {
 
     private void explore(Node node, int depth) {
         nodes++;
-        if (budget.over() || best.closed(Leaving.NEVER)) {
+        if (budget.over() || best.closed(Leaving.NEVER) || depth > DEEPEST) {
             complete = false;
             return;
         }
+        boolean settled = node.lp.settle(budget);
         double[] x = node.lp.values();
-        if (!feasible(node, x)) {
+        if (!settled || !feasible(node, x)) {
             // The program still leaves pieces out, though no bound shows why: too fine for floating point.
             complete = false;
             return;

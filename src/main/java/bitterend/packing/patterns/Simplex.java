@@ -35,6 +35,7 @@ final class Simplex {
     private double[] y;
     private Lu lu;
     private boolean stale = true;
+    private boolean unperturbed;
     private int cursor;
     private final Random random;
 
@@ -103,7 +104,25 @@ final class Simplex {
     }
 
     private double perturbation(int i) {
+        if (unperturbed) {
+            return 0;
+        }
         return rhs[i] > 0 ? shift[i] : -shift[i];
+    }
+
+    /**
+     * Goes on from an optimal basis to one that is optimal for the true right-hand side. The next change of the program
+     * brings the perturbation back.
+     *
+     * @return false when rounding or the budget left some value below zero
+     */
+    boolean settle(Budget budget) {
+        unperturbed = true;
+        stale = true;
+        dual(Double.MAX_VALUE, budget);
+        boolean settled = mostNegative() < 0;
+        unperturbed = false;
+        return settled;
     }
 
     int rows() {
