@@ -19,6 +19,9 @@ final class Selection {
     private static final double WHOLE = 1e-6;
     private static final double DEAR = 100;
     private static final int CUT_ROUNDS = 12;
+    /** Beside two for each item, so many rows are enough. */
+    private static final int ROWS = 100;
+
     /** Deeper than any search that comes to an end in time. */
     private static final int DEEPEST = 500;
 
@@ -285,6 +288,18 @@ final class Selection {
         node.columns = kept;
     }
 
+    private List<Cut> cuts(Node node) {
+        if (!node.lp.settle(budget)) {
+            return List.of();
+        }
+        double[] x = node.lp.values();
+        List<Cut> cuts = new ArrayList<>(new SubsetRows(task, node.columns, x).violated());
+        if (node.lp.rows() < ROWS + 2 * task.items) {
+            cuts.addAll(new RoundedRows(node.lp, node.columns, x).violated(budget));
+        }
+        return cuts;
+    }
+
     private void cut(Node node) {
         for (int round = 0; round < CUT_ROUNDS && complete; round++) {
             if (pruned(node)) {
@@ -292,11 +307,11 @@ final class Selection {
             }
             fix(node);
             double before = node.lp.objective();
-            List<SubsetRows.Cut> cuts = new SubsetRows(task, node.columns, node.lp.values()).violated();
+            List<Cut> cuts = cuts(node);
             if (cuts.isEmpty()) {
                 return;
             }
-            for (SubsetRows.Cut cut : cuts) {
+            for (Cut cut : cuts) {
                 node.addRow(cut.rhs(), cut.columns(), cut.coefficients());
             }
             if (!solve(node) || (round > 3 && node.lp.objective() - before < 1e-4 * task.step / unit)) {

@@ -204,7 +204,20 @@ final class Simplex {
         return artificial[i];
     }
 
-    boolean basic(int j) {
+    /** The column that is basic at place r. */
+    int basic(int r) {
+        return basis[r];
+    }
+
+    /** Row r of the inverse of the basis. */
+    double[] rowOfInverse(int r) {
+        double[] row = new double[m];
+        row[r] = 1;
+        lu.solveTransposed(row);
+        return row;
+    }
+
+    boolean isBasic(int j) {
         return place[j] >= 0;
     }
 

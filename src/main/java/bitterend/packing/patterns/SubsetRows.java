@@ -23,31 +23,6 @@ final class SubsetRows {
     /** Used columns by item. */
     private final List<List<Integer>> with = new ArrayList<>();
 
-    /** One cut: {@code sum coefficient x >= rhs}. */
-    static final class Cut {
-        private final double rhs;
-        private final int[] columns;
-        private final double[] coefficients;
-
-        Cut(double rhs, int[] columns, double[] coefficients) {
-            this.rhs = rhs;
-            this.columns = columns;
-            this.coefficients = coefficients;
-        }
-
-        double rhs() {
-            return rhs;
-        }
-
-        int[] columns() {
-            return columns;
-        }
-
-        double[] coefficients() {
-            return coefficients;
-        }
-    }
-
     private static final class Candidate {
         final int[] items;
         final double violation;
