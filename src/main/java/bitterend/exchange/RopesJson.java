@@ -21,7 +21,7 @@ import java.util.TreeMap;
 /** Reads {@code ropes.json}, the catalogue of ropes with price and value curve. */
 final class RopesJson {
     static final String NAME = "ropes.json";
-    private static final String FORMAT = "bitterend/ropes/1";
+    static final String FORMAT = "bitterend/ropes/1";
     private static final Length SHORTEST_KEPT = Length.ofMetres(1);
 
     private final Settings settings;

@@ -25,7 +25,7 @@ final class ShopJson {
     /** Stands in for a currency that could not be read; ISO 4217 keeps this code for "no currency". */
     static final String NO_CURRENCY = "XXX";
 
-    private static final String FORMAT = "bitterend/shop/1";
+    static final String FORMAT = "bitterend/shop/1";
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");

@@ -29,6 +29,7 @@ final class CommandLineTest {
     @ValueSource(
             strings = {
                 "--help",
+                "init --help",
                 "check --help",
                 "lengths --help",
                 "calibrate --help",

@@ -1,0 +1,18 @@
+package bitterend.cli;
+
+import bitterend.measure.MoneyText;
+import java.util.Currency;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads the code of a currency in use, {@code EUR}, and knows the digits of its smallest coin (ISO 4217). */
+final class CurrencyText implements ITypeConverter<MoneyText> {
+    @Override
+    public MoneyText convert(String text) {
+        try {
+            return new MoneyText(text, Currency.getInstance(text).getDefaultFractionDigits());
+        } catch (IllegalArgumentException noMoney) {
+            throw new TypeConversionException("'" + text + "' is no code of a currency such as EUR");
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package bitterend.cli;
+
+import bitterend.exchange.AnswerJson;
+import bitterend.exchange.NewShop;
+import bitterend.finding.Finding;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Units;
+import bitterend.report.FindingsPage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code init SHOP}: a new shop folder. */
+@Command(
+        name = "init",
+        header = "Makes a new shop folder to put your own figures into.",
+        description = {
+            "",
+            "Writes shop.json with every setting at its usual value, ropes.json with one rope",
+            "to be replaced, and orders.csv and reels.csv with their columns. The folder must",
+            "be empty or not there yet; nothing is overwritten.",
+            ""
+        },
+        sortOptions = false)
+final class InitCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "SHOP", description = "The folder to make, such as my-shop.")
+    private Path folder = Path.of("");
+
+    @Option(names = "--name", paramLabel = "NAME", description = "Name of the shop as printed; else the folder's.")
+    private @Nullable String name;
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            defaultValue = "metric",
+            description = "metric or imperial. Default: ${DEFAULT-VALUE}.")
+    private Units units = Units.METRIC;
+
+    @Option(
+            names = "--currency",
+            paramLabel = "CODE",
+            defaultValue = "EUR",
+            converter = CurrencyText.class,
+            description = "Its code by ISO 4217, such as EUR or USD. Default: ${DEFAULT-VALUE}.")
+    private MoneyText money = new MoneyText("EUR", 2);
+
+    @Option(
+            names = "--labour",
+            paramLabel = "MONEY",
+            defaultValue = "45",
+            description = "What an hour of work at the bench costs. Default: ${DEFAULT-VALUE}.")
+    private String labour = "45";
+
+    @Option(
+            names = "--example",
+            description = "With orders, reels and offers to try the commands on: orders and rope are invented.")
+    private boolean example;
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    InitCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Parsed<Money> rate = money.parse(labour);
+        if (rate.value().isEmpty()) {
+            terminal.err()
+                    .println("error: --labour: found \"" + labour + "\", expected "
+                            + rate.refusal().orElseThrow());
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        return make(new NewShop(shopName(), units, money, rate.value().get(), example))
+                .number();
+    }
+
+    private ExitCode make(NewShop shop) {
+        List<Finding> findings = shop.writeInto(folder);
+        if (!findings.isEmpty()) {
+            terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+            terminal.err().println("Nothing was written.");
+            return ExitCode.BAD_INPUT;
+        }
+        if (common.json) {
+            terminal.out().print(AnswerJson.written(folder));
+        } else {
+            tell(shop);
+        }
+        return ExitCode.DONE;
+    }
+
+    private void tell(NewShop shop) {
+        terminal.out()
+                .println("New shop " + shop.name() + " in " + folder
+                        + ". Its figures are starting values; put in your own:");
+        terminal.out()
+                .println("  shop.json   labour at " + money.print(shop.labour())
+                        + " an hour; allowances of a cut; prices");
+        terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
+        terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
+        terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
+        terminal.out().println("Then: bitterend check " + folder + ", bitterend plan " + folder);
+    }
+
+    private String shopName() {
+        return name != null
+                ? name
+                : String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+    }
+}

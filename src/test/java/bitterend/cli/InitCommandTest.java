@@ -1,0 +1,149 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A new shop folder, as its first user meets it. */
+final class InitCommandTest {
+    private final Path shop;
+
+    InitCommandTest(@TempDir Path folder) {
+        this.shop = folder.resolve("mole-end");
+    }
+
+    private Run init(String... options) {
+        return Run.of(Stream.concat(Stream.of("init", shop.toString()), Stream.of(options))
+                .toArray(String[]::new));
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> inside = Files.list(shop)) {
+            return inside.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--units metric",
+                "--units imperial --currency USD",
+                "--example",
+                "--example --units imperial --currency USD --labour 60",
+                "--example --currency JPY --labour 4500",
+                "--example --currency KWD --labour 12.250"
+            })
+    void newShop_isAcceptedByCheckPlanSheetAndStock(String options) {
+        assertEquals(0, init(options.split(" ")).code());
+        Run check = Run.of("check", shop.toString());
+        assertEquals(0, check.code(), check.out());
+        assertTrue(options.contains("--example") || check.out().endsWith("0 errors, 0 warnings.\n"), check.out());
+        Run plan = Run.of("plan", shop.toString(), "--time", "1s");
+        assertEquals(0, plan.code(), plan.err());
+        assertEquals(options.contains("--example"), plan.out().contains("Planned: all 7 pieces"), plan.out());
+        assertEquals(0, Run.of("sheet", shop.toString()).code());
+        assertEquals(0, Run.of("stock", "open", shop.toString()).code());
+    }
+
+    @Test
+    void example_canBeBoughtForAtOnce() {
+        assertEquals(0, init("--example").code());
+        Run buy = Run.of("buy", shop.toString());
+        assertEquals(0, buy.code(), buy.err());
+    }
+
+    @Test
+    void whatIsWritten_readsAsTheGoldenFiles() throws IOException {
+        Run run = init("--name", "Mole End");
+        assertEquals(0, run.code(), run.err());
+        run.out()
+                .lines()
+                .forEach(
+                        line -> assertTrue(line.replace(shop.toString(), "SHOP").length() <= 80, line));
+        Golden.check("cli/init.txt", run.out().replace(shop.toString(), "SHOP"));
+        for (String name : names()) {
+            Golden.check("cli/init/" + name, Files.readString(shop.resolve(name)));
+        }
+    }
+
+    @Test
+    void shop_isCalledAsItsFolderUnlessNamed() throws IOException {
+        assertEquals(0, init().code());
+        assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"name\": \"mole-end\""));
+    }
+
+    @Test
+    void emptyFolder_isTaken() throws IOException {
+        Files.createDirectory(shop);
+        assertEquals(0, init().code());
+        assertEquals(List.of("orders.csv", "reels.csv", "ropes.json", "shop.json"), names());
+    }
+
+    @Test
+    void folderWithSomethingInIt_isRefusedAndLeftAsItWas() throws IOException {
+        Files.createDirectory(shop);
+        Files.writeString(shop.resolve("reels.csv"), "mine");
+        Files.writeString(shop.resolve("notes.txt"), "mine too");
+        Run run = init();
+        assertEquals(3, run.code());
+        assertEquals("", run.out());
+        assertEquals(
+                "error: " + shop + ": found \"notes.txt and 1 more\", expected a folder that is empty or not there\n"
+                        + "Nothing was written.\n",
+                run.err());
+        assertEquals("mine", Files.readString(shop.resolve("reels.csv")));
+        assertEquals(List.of("notes.txt", "reels.csv"), names());
+    }
+
+    @Test
+    void fileOfThatName_isRefused() throws IOException {
+        Files.writeString(shop, "mine");
+        Run run = init();
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("found \"a file\""), run.err());
+        assertEquals("mine", Files.readString(shop));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--currency euro", "--currency XXX", "--units feet", "--labour 12,50", "--labour 1.005"})
+    void optionThatCannotBeRead_exitsWithTwoAndMakesNoFolder(String options) {
+        Run run = init(options.split(" "));
+        assertEquals(2, run.code());
+        assertFalse(run.err().contains("Exception"), run.err());
+        assertFalse(Files.exists(shop));
+    }
+
+    @Test
+    void settingThatNoShopMayHave_exitsWithThreeAndMakesNoFolder() {
+        Run run = init("--name", "two\nlines", "--labour", "-3");
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("name") && run.err().contains("labour"), run.err());
+        assertFalse(Files.exists(shop));
+    }
+
+    @Test
+    void folderThatCannotBeMade_isToldWithoutATrace() throws IOException {
+        Files.writeString(shop, "a file where a folder should be");
+        Run run = Run.of("init", shop.resolve("inside").toString());
+        assertEquals(1, run.code());
+        assertTrue(run.err().startsWith("error: cannot read or write"), run.err());
+    }
+
+    @Test
+    void newShopAsJson_namesTheFolder() {
+        Run run = init("--json");
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains("\"bitterend/written/1\"") && run.out().contains("mole-end"), run.out());
+    }
+}
