@@ -1,131 +1,149 @@
 package bitterend.bench;
 
-import bitterend.measure.Cost;
-import bitterend.packing.Effort;
-import bitterend.packing.Packing;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.PlanPrice;
-import bitterend.packing.greedy.GreedyPacker;
-import bitterend.packing.search.Profile;
-import bitterend.packing.search.Search;
-import bitterend.packing.strategy.FullStrategy;
-import com.sun.management.OperatingSystemMXBean;
-import java.lang.management.ManagementFactory;
-import java.time.Duration;
+import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/**
- * What each way of packing costs on generated real days: the sub-command {@code days} of {@code .ci/bench}. Every way gets
- * the same processor time, so that a busy machine changes nothing.
- */
-public final class Days {
-    private static final OperatingSystemMXBean CLOCK = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+/** What each way of packing costs on generated real days, against the best bound that is proven for the day. */
+@Command(name = "days")
+final class Days implements Callable<Integer> {
+    private static final List<Integer> USUAL_SIZES = List.of(30, 100, 300, 1_000, 10_000);
+    private static final int USUAL_DAYS = 20;
+    private static final int USUAL_PIECES_IN_ALL = 30_000;
+    private static final int FROM = 30;
+    private static final int TO = 300;
 
-    private final long cpuNanos;
+    @Option(names = "--seed")
+    private long seed;
 
-    private Days(double seconds) {
-        cpuNanos = Math.round(seconds * 1e9);
-    }
+    @Option(names = "--days")
+    private @Nullable Integer days;
 
-    /** A plan by what is left undone and what it costs. */
-    private record Plan(long weight, long millis) {
-        boolean isBetterThan(Plan other) {
-            return weight < other.weight || (weight == other.weight && millis < other.millis);
-        }
-    }
+    @Option(names = "--time")
+    private @Nullable Double seconds;
 
-    /** The plans of one day: first fit, best fit, greedy start, search, patterns, search from the patterns' plan. */
-    private record Day(List<Plan> plans) {
-        Plan bestFit() {
-            return plans.get(1);
-        }
-    }
+    @Option(names = "--cpu")
+    private boolean processor;
 
-    /** Days of each size, seconds for each way on each day, then the numbers of pieces. */
-    public static void main(String[] args) {
-        int count = args.length > 0 ? Integer.parseInt(args[0]) : 20;
-        Days bench = new Days(args.length > 1 ? Double.parseDouble(args[1]) : 3);
-        List<Integer> sizes = new ArrayList<>();
-        for (int a = 2; a < args.length; a++) {
-            sizes.add(Integer.valueOf(args[a]));
-        }
-        System.out.println(
-                "pieces\tdays\tway\tmean_cost\tbetter_than_best_fit\tmedian_saving\tmax_saving\tplans_more\tplans_less");
-        for (int pieces : sizes.isEmpty() ? List.of(30, 100, 300, 1000) : sizes) {
-            List<Day> days = new ArrayList<>();
-            for (long seed = 0; seed < count; seed++) {
-                days.add(bench.day(seed, pieces));
+    @Option(names = "--each")
+    private boolean each;
+
+    @Option(names = "--long")
+    private boolean longPieces;
+
+    @Parameters(arity = "0..*", paramLabel = "PIECES")
+    private List<Integer> sizes = List.of();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Benchmarks.positive(spec, "--days", days);
+        Benchmarks.positive(spec, "--time", seconds);
+        sizes.forEach(pieces -> Benchmarks.positive(spec, "PIECES", pieces));
+        PrintWriter out = spec.commandLine().getOut();
+        DaysTable table = new DaysTable(out, processor);
+        warmUp();
+        table.head();
+        List<Map<Way, DayTrial.Judged>> ofTheTargets = new ArrayList<>();
+        boolean refused = false;
+        for (int pieces : sizes.isEmpty() ? usualSizes() : sizes) {
+            List<Map<Way, DayTrial.Judged>> judged = days(pieces);
+            table.lines((longPieces ? "long " : "") + pieces, judged);
+            refused |= judged.stream().anyMatch(day -> day.values().stream().anyMatch(DayTrial.Judged::refused));
+            if (pieces >= FROM && pieces <= TO && !longPieces) {
+                ofTheTargets.addAll(judged);
             }
-            print(pieces, days);
         }
+        if (!ofTheTargets.isEmpty()) {
+            table.lines("30-300", ofTheTargets);
+            table.targets(ofTheTargets);
+        }
+        return refused ? Benchmarks.PLAN_REFUSED : 0;
     }
 
-    private Day day(long seed, int pieces) {
-        PackingProblem problem = RealDay.of(seed, pieces);
-        PlanPrice price = new PlanPrice(problem);
-        GreedyPacker greedy = new GreedyPacker(problem);
-        Packing start = greedy.best();
-        Packing patterns =
-                FullStrategy.patternsAlone().pack(problem, effort(seed)).packing();
-        List<Packing> all = List.of(
-                greedy.firstFit(),
-                greedy.bestFit(),
-                start,
-                Search.improve(problem, start, effort(seed), Profile.thorough(), Cost.ZERO),
-                patterns,
-                Search.improve(problem, patterns, effort(seed), Profile.thorough(), Cost.ZERO));
-        return new Day(all.stream()
-                .map(packing -> new Plan(
-                        price.unplannedWeight(packing), price.of(packing).millis()))
-                .toList());
+    private List<Integer> usualSizes() {
+        return longPieces ? List.of(30) : USUAL_SIZES;
     }
 
-    /** Ends by the processor time of the program, whichever of its threads does the work. */
-    private Effort effort(long seed) {
-        long from = CLOCK.getProcessCpuTime();
-        return new Effort(
-                Duration.ofMillis(cpuNanos / 1_000_000 * 20),
-                Long.MAX_VALUE,
-                seed,
-                1,
-                () -> CLOCK.getProcessCpuTime() - from > cpuNanos,
-                progress -> {});
+    /** So that the first day does not pay for the compiler. */
+    private void warmUp() {
+        double second = Math.min(1, secondsFor(30));
+        day(seed - 1, DayKind.usual(30), new Stopwatch(second, processor));
     }
 
-    private static void print(int pieces, List<Day> days) {
-        List<String> ways = List.of("first fit", "best fit", "greedy start", "search", "patterns", "patterns+search");
-        for (int way = 0; way < ways.size(); way++) {
-            List<Double> savings = new ArrayList<>();
-            long better = 0;
-            long more = 0;
-            long less = 0;
-            double sum = 0;
-            for (Day day : days) {
-                Plan plan = day.plans().get(way);
-                Plan fit = day.bestFit();
-                better += plan.isBetterThan(fit) ? 1 : 0;
-                more += plan.weight() < fit.weight() ? 1 : 0;
-                less += plan.weight() > fit.weight() ? 1 : 0;
-                sum += plan.millis() / 100_000.0;
-                if (plan.weight() == fit.weight()) {
-                    savings.add(100.0 * (fit.millis() - plan.millis()) / fit.millis());
-                }
+    private List<Map<Way, DayTrial.Judged>> days(int pieces) {
+        DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : DayKind.usual(pieces);
+        Stopwatch stopwatch = new Stopwatch(secondsFor(pieces), processor);
+        int usual = Math.max(1, Math.min(USUAL_DAYS, USUAL_PIECES_IN_ALL / pieces));
+        List<Map<Way, DayTrial.Judged>> judged = new ArrayList<>();
+        for (long day = seed; day < seed + (days == null ? usual : days); day++) {
+            Map<Way, DayTrial.Judged> plans = day(day, kind, stopwatch);
+            judged.add(plans);
+            if (each) {
+                tell(day, pieces, plans);
             }
-            savings.sort(null);
-            System.out.printf(
+        }
+        return judged;
+    }
+
+    private static Map<Way, DayTrial.Judged> day(long seed, DayKind kind, Stopwatch stopwatch) {
+        DayTrial trial = new DayTrial(RealDay.of(seed, kind));
+        for (Way way : Way.values()) {
+            trial.run(way, seed, stopwatch, progress -> {});
+        }
+        return trial.judged();
+    }
+
+    /** What the targets allow. */
+    private double secondsFor(int pieces) {
+        if (seconds != null) {
+            return seconds;
+        }
+        return pieces <= 300 ? 10 : pieces <= 1_000 ? 20 : 30;
+    }
+
+    private void tell(long day, int pieces, Map<Way, DayTrial.Judged> plans) {
+        PrintWriter out = spec.commandLine().getOut();
+        for (Way way : Way.values()) {
+            DayTrial.Judged plan = DaysTable.on(plans, way);
+            out.printf(
                     Locale.ROOT,
-                    "%d\t%d\t%s\t%.2f\t%.0f %%\t%.2f %%\t%.2f %%\t%d\t%d%n",
+                    "  %d pieces, seed %d\t%s\tcost %.2f\t%s\t%.3f s\tcpu %.3f s%s%n",
                     pieces,
-                    days.size(),
-                    ways.get(way),
-                    sum / days.size(),
-                    100.0 * better / days.size(),
-                    savings.isEmpty() ? 0 : savings.get(savings.size() / 2),
-                    savings.isEmpty() ? 0 : savings.get(savings.size() - 1),
-                    more,
-                    less);
+                    day,
+                    way.title(),
+                    DaysTable.money(plan.cost()),
+                    verdict(plan),
+                    plan.wall(),
+                    plan.processor(),
+                    plan.refused() ? "\tREFUSED BY THE CHECKER" : "");
         }
+        out.flush();
+    }
+
+    private static String verdict(DayTrial.Judged plan) {
+        if (!plan.compared()) {
+            return "other work";
+        }
+        return plan.provenBest()
+                ? "proven best"
+                : String.format(
+                        Locale.ROOT,
+                        "avoidable %.2f\tgap %.4f %%\tsplit %.2f",
+                        DaysTable.money(plan.avoidable()),
+                        plan.gap(),
+                        DaysTable.money(plan.acrossReels()));
     }
 }

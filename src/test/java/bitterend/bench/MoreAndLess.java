@@ -10,35 +10,52 @@ import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.search.Profile;
 import bitterend.packing.search.Search;
 import bitterend.stock.Reel;
+import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import java.util.function.LongFunction;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /**
  * Less work or more stock can never cost more at the optimum, but a search may trip over it. Counts how often it does on
  * generated days: the sub-command {@code less} of {@code .ci/bench}.
  */
-public final class MoreAndLess {
-    private final long work;
-    private final int pieces;
+@Command(name = "less")
+final class MoreAndLess implements Callable<Integer> {
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DAYS")
+    private int days = 200;
 
-    private MoreAndLess(long work, int pieces) {
-        this.work = work;
-        this.pieces = pieces;
-    }
+    @Parameters(index = "1", arity = "0..1", paramLabel = "WORK")
+    private long work = 50_000;
+
+    @Parameters(index = "2", arity = "0..1", paramLabel = "PIECES")
+    private int pieces = 40;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
 
     private record Plan(long weight, long millis) {}
 
-    /** Days, plans weighed for each search, pieces of a day. */
-    public static void main(String[] args) {
-        int days = args.length > 0 ? Integer.parseInt(args[0]) : 200;
-        long work = args.length > 1 ? Long.parseLong(args[1]) : 50_000;
-        MoreAndLess bench = new MoreAndLess(work, args.length > 2 ? Integer.parseInt(args[2]) : 40);
-        System.out.println("change\tdays\tdearer\tmean_of_those\tworst\tmore_undone");
-        bench.compare("an order less", days, bench::oneOrderLess);
-        bench.compare("a reel more", days, bench::oneReelLess);
+    @Override
+    public Integer call() {
+        Benchmarks.positive(spec, "DAYS", days);
+        Benchmarks.positive(spec, "WORK", work);
+        Benchmarks.positive(spec, "PIECES", pieces);
+        out().println("change\tdays\tdearer\tmean_of_those\tworst\tmore_undone");
+        compare("an order less", this::oneOrderLess);
+        compare("a reel more", this::oneReelLess);
+        return 0;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
     }
 
     /** Both problems of a day, the one that must not be dearer first. */
@@ -65,7 +82,7 @@ public final class MoreAndLess {
                 day.day(), day.ropes(), pieces, reels, day.values(), day.prices(), day.pins(), day.earlier());
     }
 
-    private void compare(String change, int days, LongFunction<Pair> pairs) {
+    private void compare(String change, LongFunction<Pair> pairs) {
         int compared = 0;
         int undone = 0;
         List<Double> dearer = new ArrayList<>();
@@ -81,15 +98,18 @@ public final class MoreAndLess {
                 }
             }
         }
-        System.out.printf(
-                Locale.ROOT,
-                "%s\t%d\t%d\t%.3f %%\t%.3f %%\t%d%n",
-                change,
-                compared,
-                dearer.size(),
-                dearer.stream().mapToDouble(Double::doubleValue).average().orElse(0),
-                dearer.stream().mapToDouble(Double::doubleValue).max().orElse(0),
-                undone);
+        out().printf(
+                        Locale.ROOT,
+                        "%s\t%d\t%d\t%.3f %%\t%.3f %%\t%d%n",
+                        change,
+                        compared,
+                        dearer.size(),
+                        dearer.stream()
+                                .mapToDouble(Double::doubleValue)
+                                .average()
+                                .orElse(0),
+                        dearer.stream().mapToDouble(Double::doubleValue).max().orElse(0),
+                        undone);
     }
 
     private Plan plan(PackingProblem problem, long seed) {

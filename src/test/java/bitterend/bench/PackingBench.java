@@ -4,22 +4,50 @@ import bitterend.packing.patterns.Effort;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Published packing problems, solved and timed: the sub-commands {@code one} and {@code sizes} of {@code .ci/bench}. */
-public final class PackingBench {
-    private final Duration limit;
-    private final boolean cpu;
-    private final boolean each;
+@Command(name = "one")
+final class PackingBench implements Callable<Integer> {
+    @Option(names = "--time")
+    private double seconds = 10;
+
+    @Option(names = "--cpu")
+    private boolean cpu;
+
+    @Option(names = "--each")
+    private boolean each;
+
+    @Option(names = "--only")
+    private String only = "";
+
+    @Option(names = "--threads")
+    private int threads = 1;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE")
+    private List<Path> files = List.of();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
 
     private record Outcome(Instance instance, PatternPlan plan, double seconds) {
         boolean proven() {
@@ -35,43 +63,31 @@ public final class PackingBench {
         }
     }
 
-    private PackingBench(Duration limit, boolean cpu, boolean each) {
-        this.limit = limit;
-        this.cpu = cpu;
-        this.each = each;
-    }
-
-    /** Arguments as {@code .ci/bench} documents them, without the sub-command. */
-    public static void main(String[] args) throws IOException, InterruptedException, ExecutionException {
-        Duration limit = Duration.ofSeconds(10);
-        boolean cpu = false;
-        boolean each = false;
-        String only = "";
-        int threads = 1;
-        List<Path> files = new ArrayList<>();
-        for (int a = 0; a < args.length; a++) {
-            switch (args[a]) {
-                case "--time" -> limit = Duration.ofMillis(Math.round(1000 * Double.parseDouble(args[++a])));
-                case "--only" -> only = args[++a];
-                case "--threads" -> threads = Integer.parseInt(args[++a]);
-                case "--cpu" -> cpu = true;
-                case "--each" -> each = true;
-                default -> files.add(Path.of(args[a]));
+    @Override
+    public Integer call() throws IOException, InterruptedException, ExecutionException {
+        Benchmarks.positive(spec, "--time", seconds);
+        Benchmarks.positive(spec, "--threads", threads);
+        for (Path file : files) {
+            if (!Files.isReadable(file)) {
+                throw new ParameterException(spec.commandLine(), "FILE: cannot read " + file);
             }
         }
-        PackingBench bench = new PackingBench(limit, cpu, each);
-        System.out.println("set\tinstances\tproven\tbest\tmedian_s\tp95_s\tmax_s\tworst_gap");
+        out().println("set\tinstances\tproven\tbest\tmedian_s\tp95_s\tmax_s\tworst_gap");
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             for (Path file : files) {
                 List<Instance> instances = new ArrayList<>(Instance.read(file));
-                String name = only;
-                instances.removeIf(instance -> !instance.name().contains(name));
-                bench.run(file.getFileName().toString().replaceFirst("\\.tsv$", ""), instances, pool);
+                instances.removeIf(instance -> !instance.name().contains(only));
+                run(file.getFileName().toString().replaceFirst("\\.tsv$", ""), instances, pool);
             }
         } finally {
             pool.shutdownNow();
         }
+        return 0;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
     }
 
     private void run(String set, List<Instance> instances, ExecutorService pool)
@@ -102,46 +118,42 @@ public final class PackingBench {
     }
 
     private Effort effort(long start) {
+        Duration limit = Duration.ofMillis(Math.round(1000 * seconds));
         return cpu
                 ? Effort.ofTime(limit.multipliedBy(50)).withCancel(() -> now() - start > limit.toNanos())
                 : Effort.ofTime(limit);
     }
 
-    private static void summary(String set, List<Outcome> outcomes) {
-        double[] seconds =
-                outcomes.stream().mapToDouble(Outcome::seconds).sorted().toArray();
-        System.out.printf(
-                Locale.ROOT,
-                "%s\t%d\t%d\t%d\t%.3f\t%.3f\t%.3f\t%.4f%%%n",
-                set,
-                seconds.length,
-                outcomes.stream().filter(Outcome::proven).count(),
-                outcomes.stream().filter(Outcome::best).count(),
-                at(seconds, 0.5),
-                at(seconds, 0.95),
-                at(seconds, 1),
-                100 * outcomes.stream().mapToDouble(Outcome::gap).max().orElse(0));
+    private void summary(String set, List<Outcome> outcomes) {
+        Percentiles times =
+                new Percentiles(outcomes.stream().map(Outcome::seconds).toList());
+        out().printf(
+                        Locale.ROOT,
+                        "%s\t%d\t%d\t%d\t%.3f\t%.3f\t%.3f\t%.4f%%%n",
+                        set,
+                        outcomes.size(),
+                        outcomes.stream().filter(Outcome::proven).count(),
+                        outcomes.stream().filter(Outcome::best).count(),
+                        times.median(),
+                        times.at(0.95),
+                        times.most(),
+                        100 * outcomes.stream().mapToDouble(Outcome::gap).max().orElse(0));
     }
 
-    private static void print(Outcome outcome) {
+    private void print(Outcome outcome) {
         PatternPlan plan = outcome.plan();
         Instance instance = outcome.instance();
         boolean wrong = plan.bound() > instance.upper() || (plan.complete() && plan.cost() < instance.lower());
-        System.out.printf(
-                Locale.ROOT,
-                "  %s\tcost %d\tbound %d\tpublished %d-%d\t%s\t%.3f s%s%n",
-                instance.name(),
-                plan.cost(),
-                plan.bound(),
-                instance.lower(),
-                instance.upper(),
-                outcome.proven() ? (plan.boundByBranching() ? "proven by search" : "proven") : "open",
-                outcome.seconds(),
-                wrong ? "\tCONTRADICTS THE PUBLISHED BOUNDS" : "");
-    }
-
-    private static double at(double[] sorted, double share) {
-        int place = (int) Math.ceil(share * sorted.length) - 1;
-        return sorted.length == 0 ? 0 : sorted[Math.max(0, place)];
+        out().printf(
+                        Locale.ROOT,
+                        "  %s\tcost %d\tbound %d\tpublished %d-%d\t%s\t%.3f s%s%n",
+                        instance.name(),
+                        plan.cost(),
+                        plan.bound(),
+                        instance.lower(),
+                        instance.upper(),
+                        outcome.proven() ? (plan.boundByBranching() ? "proven by search" : "proven") : "open",
+                        outcome.seconds(),
+                        wrong ? "\tCONTRADICTS THE PUBLISHED BOUNDS" : "");
     }
 }

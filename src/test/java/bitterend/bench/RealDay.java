@@ -22,34 +22,68 @@ import bitterend.stock.RisingValue;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
  * A day of one rope and its substitute in a loft that has been at work for a while: a rack of part reels and some full
  * ones, orders of a few equal pieces, now and then a matched set, a certificate, a flaw, a reel that is kept for an order.
- * Enough rope for all but sets and certificates that ask too much. The same seed gives the same day.
+ * Enough rope for all but sets and certificates that ask too much. The same seed and kind give the same day.
  */
-final class RealDay {
+public final class RealDay {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private static final long METRE = 1_000;
     private static final String WHITE = "white-12";
     private static final String NAVY = "navy-12";
+    /** A rack has only so many places for coils: what large days want besides comes off full reels. */
+    private static final int PART_REELS = 80;
+    /** Up to so many different lengths lie on a grid of 10 mm; more need one of 1 mm. */
+    private static final int LENGTHS_ON_THE_GRID = 1_000;
 
     private final SplittableRandom random;
+    private final DayKind kind;
+    private final List<Product> products = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Reel> reels = new ArrayList<>();
 
-    private RealDay(long seed) {
+    private RealDay(long seed, DayKind kind) {
         random = new SplittableRandom(seed);
+        this.kind = kind;
     }
 
-    static PackingProblem of(long seed, int pieces) {
-        RealDay day = new RealDay(seed * 1_000_003 + pieces);
-        day.takeOrders(pieces);
+    /** What a line of an order asks for. */
+    private record Product(long mm, boolean navy, boolean either, String certificate) {}
+
+    /** A usual day of so many pieces. */
+    public static PackingProblem of(long seed, int pieces) {
+        return of(seed, DayKind.usual(pieces));
+    }
+
+    static PackingProblem of(long seed, DayKind kind) {
+        RealDay day = new RealDay(seed * 1_000_003 + kind.pieces(), kind);
+        day.listProducts();
+        day.takeOrders(kind.pieces());
         day.fillRack();
         return day.problem();
+    }
+
+    /** None where every line has a length of its own. */
+    private void listProducts() {
+        Set<Long> lengths = new HashSet<>();
+        while (lengths.size() < kind.lengths()) {
+            Product product = anyProduct();
+            if (lengths.add(product.mm())) {
+                products.add(product);
+            }
+        }
+    }
+
+    private Product anyProduct() {
+        return new Product(
+                pieceMm(), random.nextInt(4) == 0, random.nextInt(5) == 0, random.nextInt(12) == 0 ? "2.2" : "");
     }
 
     private PackingProblem problem() {
@@ -71,7 +105,7 @@ final class RealDay {
                 new Cost(25_000));
     }
 
-    private static Rope rope(String id, String colour, long price) {
+    private Rope rope(String id, String colour, long price) {
         return new Rope(
                 id,
                 "12 mm double braid, " + colour,
@@ -88,7 +122,7 @@ final class RealDay {
                 new LinearMass(100_000),
                 new UnitPrice(price),
                 new Rope.Cutting(new Length(10), new Length(10)),
-                new Rope.Worth(new Length(2 * METRE), new Length(15 * METRE)),
+                kind.worth(),
                 new Length(200 * METRE));
     }
 
@@ -97,36 +131,44 @@ final class RealDay {
     }
 
     private void takeOrders(int wanted) {
+        int taken = 0;
         for (int order = 1; pieces.size() < wanted; order++) {
             int lines = 1 + random.nextInt(2);
             for (int line = 1; line <= lines && pieces.size() < wanted; line++) {
-                takeLine("A" + order, line, Math.min(wanted - pieces.size(), quantity()));
+                int quantity = Math.min(quantity(), kind.mostOfALine());
+                takeLine("A" + order, line, Math.min(wanted - pieces.size(), quantity), product(taken++));
             }
         }
     }
 
-    private void takeLine(String order, int line, int quantity) {
-        long mm = pieceMm();
-        boolean navy = random.nextInt(4) == 0;
-        boolean either = random.nextInt(5) == 0;
-        String certificate = random.nextInt(12) == 0 ? "2.2" : "";
-        boolean set = quantity > 1 && random.nextInt(8) == 0;
+    /** Every product once, then any. */
+    private Product product(int taken) {
+        return products.isEmpty()
+                ? anyProduct()
+                : products.get(taken < products.size() ? taken : random.nextInt(products.size()));
+    }
+
+    private void takeLine(String order, int line, int quantity, Product product) {
+        String rope = product.navy() ? NAVY : WHITE;
+        Length length = new Length(product.mm());
+        boolean set = quantity > 1 && !kind.longPieces() && random.nextInt(8) == 0;
         Bond bond = set ? (random.nextInt(3) == 0 ? Bond.ONE_REEL : Bond.ONE_LOT) : Bond.NONE;
-        LocalDate due = DAY.plusDays(random.nextInt(20));
+        Piece.Source source =
+                new Piece.Source(order, "" + line, DAY.plusDays(random.nextInt(20)), 1 + random.nextInt(9));
         List<Piece.RopeChoice> choices = new ArrayList<>();
-        choices.add(new Piece.RopeChoice(navy ? NAVY : WHITE, new Length(mm)));
-        if (either) {
-            choices.add(new Piece.RopeChoice(navy ? WHITE : NAVY, new Length(mm)));
+        choices.add(new Piece.RopeChoice(rope, length));
+        if (product.either()) {
+            choices.add(new Piece.RopeChoice(product.navy() ? WHITE : NAVY, length));
         }
         for (int i = 1; i <= quantity; i++) {
             pieces.add(new Piece(
                     order + "/" + line + "." + i,
-                    new Piece.Source(order, "" + line, due, 1 + random.nextInt(9)),
+                    source,
                     choices,
                     set ? new Matching(order + "-" + line, bond) : Matching.NONE,
-                    certificate,
+                    product.certificate(),
                     false,
-                    new Length(mm - 700),
+                    new Length(product.mm() - 700),
                     "eye, plain"));
         }
     }
@@ -135,10 +177,12 @@ final class RealDay {
         return random.nextInt(3) == 0 ? 1 : 1 + random.nextInt(8);
     }
 
-    /** 1.5 to 45 m, short ones more often, on a grid of 10 mm. */
+    /** Short ones more often, unless all are long. */
     private long pieceMm() {
-        long metresTimes10 = 15L + random.nextInt(1 + random.nextInt(436));
-        return metresTimes10 * 100 + random.nextInt(10) * 10L;
+        int decimetres = 1 + (int) (kind.longest().minus(kind.shortest()).mm() / 100);
+        int over = random.nextInt(kind.longPieces() ? decimetres : 1 + random.nextInt(decimetres));
+        long grid = kind.lengths() > LENGTHS_ON_THE_GRID ? 1 : 10;
+        return kind.shortest().mm() + 100L * over + random.nextInt((int) (100 / grid)) * grid;
     }
 
     private void fillRack() {
@@ -155,10 +199,10 @@ final class RealDay {
         stock(NAVY, navy);
     }
 
-    /** Part reels for about half of what is wanted, full reels for all of it. */
+    /** Part reels for about half of what is wanted as far as there is room, full reels for all of it. */
     private void stock(String rope, long wanted) {
         long parts = 0;
-        while (parts < wanted / 2) {
+        for (int coils = 0; parts < wanted / 2 && coils < PART_REELS; coils++) {
             long mm = 3 * METRE + random.nextLong(120 * METRE) / 10 * 10;
             parts += mm;
             reels.add(reel(rope, mm, false));

@@ -10,33 +10,53 @@ import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.order.CuttingOrder;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
+import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /**
  * Sixty days on one stock, planned by best fit and by everything we have, for several prices of opening a reel: reels
  * bought, scrap, coils left, cost. The default prices were chosen by this table.
  */
-public final class Rolling {
+@Command(name = "rolling")
+final class Rolling implements Callable<Integer> {
     private static final int DAYS = 60;
     private static final int[] OPENING_CM = {10, 50, 100, 200, 500};
 
-    private Rolling() {}
+    @Parameters(index = "0", arity = "0..1", paramLabel = "SEEDS")
+    private int seeds = 5;
 
-    /** Arguments: how many seeds (default 5), seconds a day (default 2). */
-    public static void main(String[] args) {
-        int seeds = args.length > 0 ? Integer.parseInt(args[0]) : 5;
-        long seconds = args.length > 1 ? Long.parseLong(args[1]) : 2;
-        System.out.println(DAYS + " days, " + seeds + " seeds, means");
-        System.out.println("opening_m planner reels scrap_m coils cost");
+    @Parameters(index = "1", arity = "0..1", paramLabel = "SECONDS")
+    private long seconds = 2;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Benchmarks.positive(spec, "SEEDS", seeds);
+        Benchmarks.positive(spec, "SECONDS", seconds);
+        out().println(DAYS + " days, " + seeds + " seeds, means");
+        out().println("opening_m planner reels scrap_m coils cost");
         for (int opening : OPENING_CM) {
-            row(opening, "best-fit", seeds, Rolling::bestFit, seconds);
-            row(opening, "full", seeds, FullStrategy.at(EffortLevel.QUICK), seconds);
+            row(opening, "best-fit", Rolling::bestFit);
+            row(opening, "full", FullStrategy.at(EffortLevel.QUICK));
         }
+        return 0;
     }
 
-    private static void row(int openingCm, String name, int seeds, Packer packer, long seconds) {
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private void row(int openingCm, String name, Packer packer) {
         double reels = 0;
         double scrap = 0;
         double coils = 0;
@@ -48,15 +68,15 @@ public final class Rolling {
             coils += stock.coils();
             cost += stock.cost().millis() / 100_000.0;
         }
-        System.out.printf(
-                Locale.ROOT,
-                "%.1f %s %.2f %.2f %.2f %.2f%n",
-                openingCm / 100.0,
-                name,
-                reels / seeds,
-                scrap / seeds,
-                coils / seeds,
-                cost / seeds);
+        out().printf(
+                        Locale.ROOT,
+                        "%.1f %s %.2f %.2f %.2f %.2f%n",
+                        openingCm / 100.0,
+                        name,
+                        reels / seeds,
+                        scrap / seeds,
+                        coils / seeds,
+                        cost / seeds);
     }
 
     private static RollingStock sixtyDays(long seed, int openingCm, Packer packer, long seconds) {

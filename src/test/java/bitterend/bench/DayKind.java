@@ -1,0 +1,60 @@
+package bitterend.bench;
+
+import bitterend.catalogue.Rope;
+import bitterend.measure.Length;
+
+/**
+ * What kind of work a day brings.
+ *
+ * @param pieces how many
+ * @param lengths how many different lengths they have, every one of them asked for, or {@link #ANY}
+ * @param longPieces pieces of 20 m and more and no matched sets, remnants kept only when such a piece may be cut from
+ *     them: hard to prove
+ */
+record DayKind(int pieces, int lengths, boolean longPieces) {
+    /** Every line of an order has a length of its own. */
+    static final int ANY = 0;
+
+    private static final int LINES_OF_THEIR_OWN = 1_000;
+    private static final int USUAL_LENGTHS = 200;
+
+    DayKind {
+        if (pieces < 1 || lengths < 0 || lengths > pieces) {
+            throw new IllegalArgumentException(lengths + " lengths of " + pieces + " pieces");
+        }
+    }
+
+    /** Beyond a thousand pieces they have some 200 standard lengths. */
+    static DayKind usual(int pieces) {
+        return of(pieces, pieces > LINES_OF_THEIR_OWN ? USUAL_LENGTHS : ANY);
+    }
+
+    static DayKind of(int pieces, int lengths) {
+        return new DayKind(pieces, lengths, false);
+    }
+
+    static DayKind ofLongPieces(int pieces) {
+        return new DayKind(pieces, ANY, true);
+    }
+
+    Length shortest() {
+        return longPieces ? Length.ofMetres(20) : new Length(1_500);
+    }
+
+    /** Give or take nine centimetres. */
+    Length longest() {
+        return Length.ofMetres(45);
+    }
+
+    /** From where a remnant is kept, and from where it is as good as new. */
+    Rope.Worth worth() {
+        return longPieces
+                ? new Rope.Worth(Length.ofMetres(21), Length.ofMetres(45))
+                : new Rope.Worth(Length.ofMetres(2), Length.ofMetres(15));
+    }
+
+    /** The most pieces that a line may ask for, so that there are lines enough for all lengths. */
+    int mostOfALine() {
+        return lengths == ANY ? Integer.MAX_VALUE : pieces / lengths;
+    }
+}
