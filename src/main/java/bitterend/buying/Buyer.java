@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import java.time.Duration;
@@ -58,7 +59,10 @@ public final class Buyer {
                 best,
                 next.stream().limit(Advice.MOST_NEXT).toList(),
                 advices.stream().flatMap(each -> each.unheld().stream()).toList(),
-                advices.stream().flatMap(each -> each.late().stream()).sorted().toList(),
+                advices.stream()
+                        .flatMap(each -> each.late().stream())
+                        .sorted(NaturalOrder.IDS)
+                        .toList(),
                 advices.stream().allMatch(Advice::allCompared));
     }
 }

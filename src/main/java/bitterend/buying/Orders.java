@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.PackingProblem;
 import java.util.Comparator;
 import java.util.List;
@@ -14,7 +15,9 @@ import java.util.List;
 public record Orders(PackingProblem day, List<OnOrder> onOrder, List<Offer> offers) {
     public Orders {
         onOrder = List.copyOf(onOrder);
-        offers = offers.stream().sorted(Comparator.comparing(Offer::id)).toList();
+        offers = offers.stream()
+                .sorted(Comparator.comparing(Offer::id, NaturalOrder.IDS))
+                .toList();
     }
 
     /** The offers that can be planned for. */

@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.Effort;
@@ -55,7 +56,7 @@ final class Packs {
         return pieces.stream()
                 .map(Piece::id)
                 .filter(id -> packing.placeOf(id).isEmpty())
-                .sorted()
+                .sorted(NaturalOrder.IDS)
                 .toList();
     }
 }

@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import java.util.ArrayList;
@@ -65,7 +66,8 @@ final class PartBuyer {
             }
             cheapest(third, best).ifPresent(found -> next.add(found.purchase()));
         });
-        return new Advice(best, next, unheld, late.stream().sorted().toList(), !pace.ranOut());
+        return new Advice(
+                best, next, unheld, late.stream().sorted(NaturalOrder.IDS).toList(), !pace.ranOut());
     }
 
     private record Branch(Limits limits, Purchase purchase) {}

@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.finding.NaturalOrder;
 import java.util.Collections;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,7 +14,8 @@ public record ReelSet(SortedMap<String, Integer> counts) {
     public static final ReelSet EMPTY = new ReelSet(new TreeMap<>());
 
     public ReelSet {
-        TreeMap<String, Integer> named = new TreeMap<>(counts);
+        TreeMap<String, Integer> named = new TreeMap<>(NaturalOrder.IDS);
+        named.putAll(counts);
         named.values().removeIf(count -> count == 0);
         counts = Collections.unmodifiableSortedMap(named);
     }

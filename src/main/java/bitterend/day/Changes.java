@@ -1,6 +1,7 @@
 package bitterend.day;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
@@ -49,16 +50,18 @@ public final class Changes {
             unplanned.put(each.piece(), each.reason().sentence());
         }
         List<Change> changes = new ArrayList<>();
-        day.pieces().stream().sorted(Comparator.comparing(Piece::id)).forEach(piece -> {
-            String was = before.getOrDefault(piece.id(), "");
-            String is = after.getOrDefault(piece.id(), "");
-            if (!was.equals(is)) {
-                String why = is.isEmpty()
-                        ? unplanned.getOrDefault(piece.id(), "")
-                        : was.isEmpty() ? "new, or not planned before" : why(piece, was);
-                changes.add(new Change(piece.id(), was, is, why));
-            }
-        });
+        day.pieces().stream()
+                .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
+                .forEach(piece -> {
+                    String was = before.getOrDefault(piece.id(), "");
+                    String is = after.getOrDefault(piece.id(), "");
+                    if (!was.equals(is)) {
+                        String why = is.isEmpty()
+                                ? unplanned.getOrDefault(piece.id(), "")
+                                : was.isEmpty() ? "new, or not planned before" : why(piece, was);
+                        changes.add(new Change(piece.id(), was, is, why));
+                    }
+                });
         return changes;
     }
 

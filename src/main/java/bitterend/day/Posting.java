@@ -1,5 +1,6 @@
 package bitterend.day;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Holding;
@@ -85,7 +86,7 @@ public final class Posting {
         named.removeAll(known);
         if (!named.isEmpty()) {
             throw new LedgerException.Refused("the plan cuts no "
-                    + String.join(", ", named.stream().sorted().toList()));
+                    + String.join(", ", named.stream().sorted(NaturalOrder.IDS).toList()));
         }
         for (Map.Entry<String, Length> measured : part.measured().entrySet()) {
             if (!measured.getValue().isPositive()) {

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.stock.Reel;
 import java.util.Comparator;
 import java.util.List;
@@ -16,7 +17,9 @@ import java.util.Set;
  */
 public record LedgerReels(String file, List<Reel> reels, Set<String> gone) {
     public LedgerReels {
-        reels = reels.stream().sorted(Comparator.comparing(Reel::id)).toList();
+        reels = reels.stream()
+                .sorted(Comparator.comparing(Reel::id, NaturalOrder.IDS))
+                .toList();
         gone = Set.copyOf(gone);
     }
 

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.buying.Offer;
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
@@ -59,7 +60,7 @@ final class OffersCsv {
                 offers.add(offer);
             }
         }
-        offers.sort(Comparator.comparing(Offer::id));
+        offers.sort(Comparator.comparing(Offer::id, NaturalOrder.IDS));
         return offers;
     }
 

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.buying.OnOrder;
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ final class OnOrderCsv {
                 all.add(coming);
             }
         }
-        all.sort(Comparator.comparing(OnOrder::id));
+        all.sort(Comparator.comparing(OnOrder::id, NaturalOrder.IDS));
         return all;
     }
 }

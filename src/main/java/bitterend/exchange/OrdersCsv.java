@@ -7,6 +7,7 @@ import bitterend.demand.Piece;
 import bitterend.demand.Tolerance;
 import bitterend.exchange.OrderRows.OrderRow;
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.Length;
@@ -84,9 +85,9 @@ final class OrdersCsv {
             assemblies.addAll(assemblies(row, ids));
         }
         assemblies.sort(
-                Comparator.comparing((Assembly each) -> each.ordered().source().order())
-                        .thenComparing(each -> each.ordered().source().line())
-                        .thenComparing(each -> each.membership().part()));
+                Comparator.comparing((Assembly each) -> each.ordered().source().order(), NaturalOrder.IDS)
+                        .thenComparing(each -> each.ordered().source().line(), NaturalOrder.IDS)
+                        .thenComparing(each -> each.membership().part(), NaturalOrder.IDS));
         return assemblies;
     }
 

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Parsed;
 import bitterend.packing.Pin;
 import java.util.ArrayList;
@@ -46,7 +47,7 @@ final class PinsCsv {
                 pins.add(pin);
             }
         }
-        pins.sort(Comparator.comparing(Pin::piece));
+        pins.sort(Comparator.comparing(Pin::piece, NaturalOrder.IDS));
         return pins;
     }
 

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.MoneyText;
 import bitterend.packing.CutPlan;
 import java.time.Duration;
@@ -28,7 +29,9 @@ public record PlanDocument(CutPlan plan, MoneyText money, Made made) {
             String engine, long seed, Duration time, Map<String, String> inputs, Map<String, Long> movements) {
         public Made {
             inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
-            movements = Collections.unmodifiableMap(new TreeMap<>(movements));
+            Map<String, Long> byReel = new TreeMap<>(NaturalOrder.IDS);
+            byReel.putAll(movements);
+            movements = Collections.unmodifiableMap(byReel);
         }
 
         /** Made without a ledger. */

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
@@ -60,7 +61,7 @@ final class ReelsCsv {
                 reels.add(reel);
             }
         }
-        reels.sort(Comparator.comparing(Reel::id));
+        reels.sort(Comparator.comparing(Reel::id, NaturalOrder.IDS));
         return reels;
     }
 

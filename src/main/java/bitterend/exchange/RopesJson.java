@@ -6,6 +6,7 @@ import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.finding.Findings;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.Length;
@@ -51,7 +52,7 @@ final class RopesJson {
         if (stated.isEmpty() && document.fields().sound()) {
             document.fields().error("ropes", "a list of at least one rope");
         }
-        sound.sort(Comparator.comparing(Rope::id));
+        sound.sort(Comparator.comparing(Rope::id, NaturalOrder.IDS));
         return new Ropes(sound, stated.keySet(), !stated.isEmpty());
     }
 

@@ -1,8 +1,6 @@
 package bitterend.finding;
 
 import java.util.Comparator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * One problem at one place of the input.
@@ -17,10 +15,8 @@ import java.util.regex.Pattern;
 public record Finding(Severity severity, String file, String place, String field, String found, String expected)
         implements Comparable<Finding> {
 
-    private static final Pattern ROW = Pattern.compile("row ([0-9]{1,9})");
     private static final Comparator<Finding> READING_ORDER = Comparator.comparing(Finding::file)
-            .thenComparingInt(Finding::rowNumber)
-            .thenComparing(Finding::place)
+            .thenComparing(Finding::place, NaturalOrder.IDS)
             .thenComparing(Finding::field)
             .thenComparing(Finding::found)
             .thenComparing(Finding::expected)
@@ -42,11 +38,6 @@ public record Finding(Severity severity, String file, String place, String field
     @Override
     public int compareTo(Finding other) {
         return READING_ORDER.compare(this, other);
-    }
-
-    private int rowNumber() {
-        Matcher row = ROW.matcher(place);
-        return row.matches() ? Integer.parseInt(row.group(1)) : 0;
     }
 
     /** One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m}. */

@@ -1,6 +1,7 @@
 package bitterend.quoting;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
@@ -12,6 +13,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.quoting.sharing.Coins;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +65,7 @@ public final class PlanShares {
         }
         List<OrderShare> all = new ArrayList<>();
         groups.entrySet().stream()
-                .sorted((a, b) -> a.getKey().get(0).compareTo(b.getKey().get(0)))
+                .sorted(Comparator.comparing(group -> group.getKey().get(0), NaturalOrder.IDS))
                 .forEach(group -> {
                     Bound bound = bounds.get(group.getKey().get(0));
                     all.addAll(shares.group(group.getKey(), group.getValue(), bound == null ? Map.of() : duals(bound)));
@@ -86,7 +88,7 @@ public final class PlanShares {
     }
 
     private List<OrderShare> group(List<String> ropes, List<ReelDraw> draws, Map<String, Long> duals) {
-        Map<String, Sum> sums = new TreeMap<>();
+        Map<String, Sum> sums = new TreeMap<>(NaturalOrder.IDS);
         Cost cost = Cost.ZERO;
         for (ReelDraw draw : draws) {
             cost = cost.plus(draw.cost());

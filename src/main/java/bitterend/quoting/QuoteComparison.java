@@ -1,5 +1,6 @@
 package bitterend.quoting;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.UnitPrice;
@@ -56,7 +57,8 @@ public final class QuoteComparison {
         Map<String, Drawn> quoted = new TreeMap<>();
         work.ropes().forEach(rope -> quoted.put(rope.rope(), rope));
         Map<String, Drawn> posted = posted();
-        Set<String> ropes = new TreeSet<>(quoted.keySet());
+        Set<String> ropes = new TreeSet<>(NaturalOrder.IDS);
+        ropes.addAll(quoted.keySet());
         ropes.addAll(posted.keySet());
         return ropes.stream()
                 .map(rope -> new Row(

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.catalogue.Rope;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
@@ -118,7 +119,7 @@ final class TotalsBlock {
     }
 
     private TextTable byRope() {
-        Map<String, RopeSum> sums = new TreeMap<>();
+        Map<String, RopeSum> sums = new TreeMap<>(NaturalOrder.IDS);
         for (ReelDraw draw : view.plan().draws()) {
             Rope rope = view.rope(draw);
             sums.put(rope.id(), sums.getOrDefault(rope.id(), RopeSum.NONE).plus(draw));

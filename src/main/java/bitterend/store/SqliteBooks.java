@@ -1,11 +1,13 @@
 package bitterend.store;
 
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,8 +30,9 @@ final class SqliteBooks implements Ledger.Books {
 
     @Override
     public List<Holding> holdings() {
-        return rows.where(LATEST + " ORDER BY m.reel").stream()
+        return rows.where(LATEST).stream()
                 .map(SqliteBooks::holding)
+                .sorted(Comparator.comparing(Holding::id, NaturalOrder.IDS))
                 .toList();
     }
 

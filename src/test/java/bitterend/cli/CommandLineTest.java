@@ -135,6 +135,28 @@ final class CommandLineTest {
     }
 
     @Test
+    void idsStandAsAPersonSortsThem_onThePlanTheListAndTheRack() throws IOException {
+        TestShop shop = TestShop.in(folder)
+                .with("orders.csv", "1003,10,Harbour Board,DB12,210 m,plain,plain,1,,")
+                .with("orders.csv", "1003,9,Harbour Board,DB12,210 m,plain,plain,1,,")
+                .with("reels.csv", "R-10,DB12,P1,220 m,,,,nominal,,yes")
+                .with("reels.csv", "R-9,DB12,P2,220 m,,,,nominal,,yes");
+        String path = shop.path().toString();
+        assertInOrder(Run.of("lengths", path), "1003/9", "1003/10");
+        assertInOrder(Run.of("plan", path, "--time", "1s"), "Reel R-9:", "Reel R-10:");
+        assertEquals(0, Run.of("stock", "open", path).code());
+        assertInOrder(Run.of("stock", "list", path), "R-9 ", "R-10 ", "R-104 ");
+    }
+
+    private static void assertInOrder(Run run, String... parts) {
+        int from = 0;
+        for (String part : parts) {
+            from = run.out().indexOf(part, from) + 1;
+            assertTrue(from > 0, part + " is not where it should be:\n" + run.out() + run.err());
+        }
+    }
+
+    @Test
     void lengths_listEveryLineAndDeriveOne() throws IOException {
         String shop = TestShop.in(folder).path().toString();
         Golden.check("cli/lengths.txt", Run.of("lengths", shop).out());

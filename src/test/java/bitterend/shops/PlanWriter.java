@@ -1,6 +1,7 @@
 package bitterend.shops;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -13,6 +14,7 @@ import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -62,13 +64,13 @@ public final class PlanWriter {
                 draws.add(new DrawWriter(problem, reel, pieces).draw());
             }
         }
-        draws.sort(java.util.Comparator.comparing(ReelDraw::reel));
+        draws.sort(Comparator.comparing(ReelDraw::reel, NaturalOrder.IDS));
         return draws;
     }
 
     private List<Piece> sorted() {
         return problem.pieces().stream()
-                .sorted(java.util.Comparator.comparing(Piece::id))
+                .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
                 .toList();
     }
 

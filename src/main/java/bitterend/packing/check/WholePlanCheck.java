@@ -1,6 +1,7 @@
 package bitterend.packing.check;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
@@ -42,7 +43,7 @@ final class WholePlanCheck {
     private void checkListed(String what, List<String> ids) {
         for (int i = 1; i < ids.size(); i++) {
             faults.unless(
-                    ids.get(i - 1).compareTo(ids.get(i)) < 0,
+                    NaturalOrder.IDS.compare(ids.get(i - 1), ids.get(i)) < 0,
                     Check.LISTED,
                     ids.get(i),
                     what + " are listed once, by id: " + ids.get(i) + " comes behind " + ids.get(i - 1));

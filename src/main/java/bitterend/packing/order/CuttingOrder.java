@@ -1,6 +1,7 @@
 package bitterend.packing.order;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.Packing;
@@ -54,6 +55,8 @@ public final class CuttingOrder {
     }
 
     private List<Reel> sortedReels() {
-        return problem.reels().stream().sorted(Comparator.comparing(Reel::id)).toList();
+        return problem.reels().stream()
+                .sorted(Comparator.comparing(Reel::id, NaturalOrder.IDS))
+                .toList();
     }
 }

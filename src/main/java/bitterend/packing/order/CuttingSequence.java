@@ -1,6 +1,7 @@
 package bitterend.packing.order;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,7 +25,7 @@ final class CuttingSequence {
         private static final Comparator<Block> FIRST_TO_LAST = Comparator.comparingLong(Block::homes)
                 .thenComparing(Block::due)
                 .thenComparing(Comparator.comparingLong(Block::longest).reversed())
-                .thenComparing(block -> block.pieces().get(0).id());
+                .thenComparing(block -> block.pieces().get(0).id(), NaturalOrder.IDS);
 
         long longest() {
             return pieces.get(0).cut().mm();
@@ -46,7 +47,7 @@ final class CuttingSequence {
 
     private Block block(List<Piece> pieces, String reel) {
         List<Piece> sorted = pieces.stream()
-                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id))
+                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id, NaturalOrder.IDS))
                 .toList();
         long fewest =
                 sorted.stream().mapToLong(piece -> homes.of(piece, reel)).min().orElseThrow();

@@ -1,6 +1,7 @@
 package bitterend.packing.order;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
 import bitterend.packing.Packing;
@@ -37,7 +38,7 @@ final class Shortfall {
         Map<String, RunLoad[]> loads = prices.loads(packing);
         return problem.pieces().stream()
                 .filter(piece -> !packing.places().containsKey(piece.id()))
-                .sorted(Comparator.comparing(Piece::id))
+                .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
                 .map(piece -> explain(piece, loads))
                 .toList();
     }

@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Figures;
@@ -26,7 +27,7 @@ final class Tags {
     List<Tag> all() {
         Map<String, Piece> pieces = view.pieces();
         List<Tag> tags = new ArrayList<>();
-        Map<String, List<Piece>> legs = new TreeMap<>();
+        Map<String, List<Piece>> legs = new TreeMap<>(NaturalOrder.IDS);
         for (ReelDraw draw : view.plan().draws()) {
             for (Cut cut : draw.cuts()) {
                 Piece piece = pieces.get(cut.piece());
