@@ -38,7 +38,7 @@ final class DayTrial {
      * @param avoidable cost less bound
      * @param acrossReels what split orders cost, a part of the cost of which no bound knows
      * @param inPieces value of the rope in the planned pieces
-     * @param refused by the checker
+     * @param refused by the checker, or cheaper than the bound says any such plan can be
      * @param wall seconds by the clock
      * @param processor seconds of the processor
      */
@@ -111,13 +111,15 @@ final class DayTrial {
         Packer.Result result = lap.result();
         boolean compared = !bounds.isEmpty()
                 && bounds.stream().allMatch(bound -> unplanned(result.packing(), bound) == bound.unplannedWeight());
+        Cost avoidable = result.cost().minus(sum(bounds));
+        boolean belowTheBound = compared && avoidable.compareTo(Cost.ZERO) < 0;
         return new Judged(
                 result.cost(),
                 compared,
-                result.cost().minus(sum(bounds)),
+                avoidable,
                 new PlanPrice(problem).acrossReels(result.packing()),
                 inPieces(result.packing()),
-                !faults(result).isEmpty(),
+                belowTheBound || !faults(result).isEmpty(),
                 lap.wall(),
                 lap.processor());
     }

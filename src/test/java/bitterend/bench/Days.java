@@ -128,7 +128,7 @@ final class Days implements Callable<Integer> {
                     verdict(plan),
                     plan.wall(),
                     plan.processor(),
-                    plan.refused() ? "\tREFUSED BY THE CHECKER" : "");
+                    plan.refused() ? "\tREFUSED" : "");
         }
         out.flush();
     }
