@@ -8,6 +8,7 @@ import bitterend.catalogue.RopeIdentity;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
+import bitterend.exchange.RulePrice;
 import bitterend.measure.Cost;
 import bitterend.measure.Diameter;
 import bitterend.measure.Length;
@@ -36,6 +37,7 @@ import java.util.SplittableRandom;
 public final class RealDay {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private static final long METRE = 1_000;
+    private static final Cost MINUTE = new Cost(70_000);
     private static final String WHITE = "white-12";
     private static final String NAVY = "navy-12";
     /** A rack has only so many places for coils: what large days want besides comes off full reels. */
@@ -94,15 +96,19 @@ public final class RealDay {
                 DAY, Map.of(WHITE, white, NAVY, navy), pieces, reels, values, prices(), List.of(), Map.of());
     }
 
-    /** Minutes at a workshop rate: opening is worth a metre of this rope, splitting an order as much. */
+    /** What a shop pays that states nothing but its labour, 42.00 an hour: opening is worth 0.8 m of this rope. */
     private static Prices prices() {
         return new Prices(
-                new Cost(250_000),
-                new Cost(100_000),
-                new Cost(60_000),
-                new Cost(100_000),
-                new Cost(100_000),
-                new Cost(25_000));
+                price(RulePrice.OPENING),
+                price(RulePrice.CHANGING),
+                price(RulePrice.HANDLING),
+                price(RulePrice.SPLIT_ORDER),
+                price(RulePrice.MOVED_PIECE),
+                price(RulePrice.AGE_CREDIT));
+    }
+
+    private static Cost price(RulePrice price) {
+        return MINUTE.times(price.minutes());
     }
 
     private Rope rope(String id, String colour, long price) {
@@ -127,7 +133,7 @@ public final class RealDay {
     }
 
     private static StockValue value(Rope rope) {
-        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), new Cost(30_000));
+        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), price(RulePrice.COIL_CHARGE));
     }
 
     private void takeOrders(int wanted) {
