@@ -23,14 +23,17 @@ final class PartPacker {
     private final Share share;
     private final PlanPrice prices;
     private final Leftovers leftovers;
-    private Packing best;
+    private Packing best = Packing.EMPTY;
+    private Cost bestCost;
+    private long bestWeight;
 
     PartPacker(PackingProblem part, Share share) {
         this.part = part;
         this.share = share;
         prices = new PlanPrice(part);
         leftovers = new Leftovers(part, prices);
-        best = Packing.EMPTY;
+        bestCost = prices.of(best);
+        bestWeight = prices.unplannedWeight(best);
     }
 
     /** A packing and the bound on it. */
@@ -49,10 +52,10 @@ final class PartPacker {
         if (!isProven(bounds)) {
             offer(improver.improve(part, best, share.forSearch(), target(bounds)));
         }
-        Bound bound = bounds.forUnplanned(prices.unplannedWeight(best));
+        Bound bound = bounds.forUnplanned(bestWeight);
         share.tell(
                 part,
-                prices.of(best),
+                bestCost,
                 bound.best(),
                 part.pieces().size() - best.places().size());
         return new Answer(best, bound);
@@ -66,15 +69,13 @@ final class PartPacker {
 
     /** The bound on plans like the best so far; zero while more might be planned. */
     private Cost target(BoundOfPart bounds) {
-        long weight = prices.unplannedWeight(best);
-        return weight > bounds.leastUnplanned()
+        return bestWeight > bounds.leastUnplanned()
                 ? Cost.ZERO
-                : bounds.forUnplanned(weight).best();
+                : bounds.forUnplanned(bestWeight).best();
     }
 
     private boolean isProven(BoundOfPart bounds) {
-        return prices.of(best).compareTo(target(bounds)) <= 0
-                && prices.unplannedWeight(best) <= bounds.leastUnplanned();
+        return bestWeight <= bounds.leastUnplanned() && bestCost.compareTo(target(bounds)) <= 0;
     }
 
     private void packAroundSets(Packing greedy) {
@@ -102,10 +103,11 @@ final class PartPacker {
     private void offer(Packing offered) {
         Packing packing = leftovers.placed(offered);
         long weight = prices.unplannedWeight(packing);
-        long bestWeight = prices.unplannedWeight(best);
-        boolean cheaper = prices.of(packing).compareTo(prices.of(best)) < 0;
-        if (weight < bestWeight || (weight == bestWeight && cheaper)) {
+        Cost cost = prices.of(packing);
+        if (weight < bestWeight || (weight == bestWeight && cost.compareTo(bestCost) < 0)) {
             best = packing;
+            bestCost = cost;
+            bestWeight = weight;
         }
     }
 }
