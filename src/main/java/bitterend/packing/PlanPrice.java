@@ -64,6 +64,15 @@ public final class PlanPrice {
         return reel.lot().isEmpty() ? "reel " + reel.id() : "lot " + reel.lot();
     }
 
+    /**
+     * Where a matched set lies together: pieces on reels of the same holder do.
+     *
+     * @return the reel for a set that comes off one reel, else the lot of one rope
+     */
+    public static String holderOf(Piece.Bond bond, Reel reel) {
+        return bond == Piece.Bond.ONE_REEL ? reel.id() : reel.rope() + ", " + lotOf(reel);
+    }
+
     /** The load of every run of every reel that is cut. */
     public Map<String, RunLoad[]> loads(Packing packing) {
         Map<String, RunLoad[]> loads = new HashMap<>();

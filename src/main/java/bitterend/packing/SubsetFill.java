@@ -1,34 +1,48 @@
-package bitterend.packing.search;
+package bitterend.packing;
+
+import java.util.Arrays;
 
 /**
  * Which of some sizes fill a room as full as can be: a depth-first search that tries them in the order given and gives up
  * after a number of nodes. After the minimum bin slack heuristic: J. N. D. Gupta, J. C. Ho, "A new heuristic algorithm for
  * the one-dimensional bin-packing problem", Production Planning &amp; Control 10(6), 1999.
  */
-final class SubsetFill {
+public final class SubsetFill {
     private final long[] sizes;
     private final long room;
-    private final long[] rest;
+    private final long[] promise;
     private final boolean[] chosen;
     private boolean[] best;
     private long bestSum;
     private int nodes;
 
-    private SubsetFill(long[] sizes, long room, int nodes) {
+    private SubsetFill(long[] sizes, long room, int nodes, long[] promise) {
         this.sizes = sizes;
         this.room = room;
         this.nodes = nodes;
+        this.promise = promise;
         chosen = new boolean[sizes.length];
         best = new boolean[sizes.length];
-        rest = new long[sizes.length + 1];
+    }
+
+    /** Marks the sizes chosen; all sizes are positive. None is chosen when none fits. */
+    public static boolean[] of(long[] sizes, long room, int nodes) {
+        long[] rest = new long[sizes.length + 1];
         for (int i = sizes.length - 1; i >= 0; i--) {
             rest[i] = rest[i + 1] + sizes[i];
         }
+        return of(sizes, room, nodes, rest);
     }
 
-    /** Marks the sizes chosen; all positive. */
-    static boolean[] of(long[] sizes, long room, int nodes) {
-        SubsetFill fill = new SubsetFill(sizes, room, nodes);
+    /** The same without looking ahead: a branch is entered even when all that is left cannot beat the best. */
+    public static boolean[] straightOn(long[] sizes, long room, int nodes) {
+        long[] anything = new long[sizes.length + 1];
+        Arrays.fill(anything, room);
+        return of(sizes, room, nodes, anything);
+    }
+
+    private static boolean[] of(long[] sizes, long room, int nodes, long[] promise) {
+        SubsetFill fill = new SubsetFill(sizes, room, nodes, promise);
         fill.search(0, 0);
         return fill.best;
     }
@@ -38,7 +52,7 @@ final class SubsetFill {
             bestSum = sum;
             best = chosen.clone();
         }
-        for (int i = from; i < sizes.length && bestSum < room && sum + rest[i] > bestSum && nodes > 0; i++) {
+        for (int i = from; i < sizes.length && bestSum < room && sum + promise[i] > bestSum && nodes > 0; i++) {
             boolean repeated = i > from && sizes[i] == sizes[i - 1];
             if (!repeated && sum + sizes[i] <= room) {
                 nodes--;

@@ -99,20 +99,17 @@ final class PieceQuestion {
         if (!piece.isMatched() || place.isEmpty()) {
             return Optional.empty();
         }
-        boolean oneReel = piece.matching().bond() == Bond.ONE_REEL;
         Reel now = problem.reels().stream()
                 .filter(other -> other.id().equals(place.get().reel()))
                 .findFirst()
                 .orElseThrow();
-        boolean together = oneReel
-                ? now.id().equals(reel.id())
-                : now.rope().equals(reel.rope()) && PlanPrice.lotOf(now).equals(PlanPrice.lotOf(reel));
-        return together
+        Bond bond = piece.matching().bond();
+        return PlanPrice.holderOf(bond, now).equals(PlanPrice.holderOf(bond, reel))
                 ? Optional.empty()
                 : Optional.of(new Reason(
-                        oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
+                        bond == Bond.ONE_REEL ? Rule.ONE_REEL : Rule.ONE_LOT,
                         "set " + piece.matching().set() + " comes off "
-                                + (oneReel ? now.id() : PlanPrice.lotOf(now))
+                                + (bond == Bond.ONE_REEL ? now.id() : PlanPrice.lotOf(now))
                                 + "; " + piece.id() + " cannot leave it alone"));
     }
 

@@ -4,8 +4,11 @@ import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.RunLoad;
+import bitterend.packing.SubsetFill;
 import java.math.BigInteger;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Fills one run after the other: of all runs, each filled as full as can be, the one that is cheapest by the metre. */
 final class ReelFilling {
@@ -65,8 +68,22 @@ final class ReelFilling {
 
     private Filling fill(Slot slot, List<Piece> eligible) {
         Length loss = prices.draw(slot.reel().id()).loss();
-        List<Piece> pieces = SubsetFill.of(eligible, slot, bench.loadOf(slot), loss, nodeLimit);
+        List<Piece> pieces = fullest(slot, eligible, loss);
         Length length = pieces.stream().map(piece -> Bench.cutOn(piece, slot)).reduce(Length.ZERO, Length::plus);
         return new Filling(slot, pieces, bench.priceOf(pieces, slot), length);
+    }
+
+    /** The pieces that fill the run best; the last piece needs no cut loss behind it. */
+    private List<Piece> fullest(Slot slot, List<Piece> longestFirst, Length loss) {
+        RunLoad load = bench.loadOf(slot);
+        Length room = slot.length().plus(loss).minus(load.sum()).minus(loss.times(load.pieces()));
+        long[] sizes = longestFirst.stream()
+                .mapToLong(piece -> Bench.cutOn(piece, slot).plus(loss).mm())
+                .toArray();
+        boolean[] chosen = SubsetFill.straightOn(sizes, room.mm(), nodeLimit + 1);
+        return IntStream.range(0, sizes.length)
+                .filter(i -> chosen[i])
+                .mapToObj(longestFirst::get)
+                .toList();
     }
 }

@@ -65,13 +65,11 @@ final class SetFitting {
     }
 
     private List<List<Slot>> holders(Piece first) {
-        boolean oneReel = first.matching().bond() == Piece.Bond.ONE_REEL;
         Map<String, List<Slot>> holders = new TreeMap<>();
         for (Slot slot : homes.all()) {
             if (first.lengthOn(slot.reel().rope()).isPresent()) {
-                String lot = slot.reel().rope() + "\n" + PlanPrice.lotOf(slot.reel());
-                holders.computeIfAbsent(oneReel ? slot.reel().id() : lot, key -> new ArrayList<>())
-                        .add(slot);
+                String holder = PlanPrice.holderOf(first.matching().bond(), slot.reel());
+                holders.computeIfAbsent(holder, key -> new ArrayList<>()).add(slot);
             }
         }
         return List.copyOf(holders.values());

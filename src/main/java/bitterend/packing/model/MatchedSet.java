@@ -12,6 +12,6 @@ import bitterend.demand.Piece.Bond;
 public record MatchedSet(String name, Bond bond, int size) {
     /** What all pieces of the set must share. */
     public String bondOf(RunOfReel run) {
-        return bond == Bond.ONE_REEL ? run.reel().id() : run.reel().lotOfRope();
+        return run.reel().holderOf(bond);
     }
 }

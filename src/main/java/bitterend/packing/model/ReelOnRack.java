@@ -1,5 +1,6 @@
 package bitterend.packing.model;
 
+import bitterend.demand.Piece.Bond;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
@@ -19,7 +20,7 @@ public final class ReelOnRack {
     ReelOnRack(PackingProblem problem, Reel reel) {
         this.reel = reel;
         lot = PlanPrice.lotOf(reel);
-        lotOfRope = reel.rope() + ", " + lot;
+        lotOfRope = PlanPrice.holderOf(Bond.ONE_LOT, reel);
         long fixed = DrawPrice.fixedCost(problem, reel).millis();
         changing = Math.min(fixed, problem.prices().changing().millis());
         opening = fixed - changing;
@@ -40,9 +41,9 @@ public final class ReelOnRack {
         return lot;
     }
 
-    /** The lot of one rope: what a matched set must share. */
-    public String lotOfRope() {
-        return lotOfRope;
+    /** What a matched set must share: the reel, or the lot of one rope. */
+    public String holderOf(Bond bond) {
+        return bond == Bond.ONE_REEL ? reel.id() : lotOfRope;
     }
 
     /** The opening of a full reel, less the credit for its age; zero for a part reel. */

@@ -1,5 +1,6 @@
 package bitterend.packing.search;
 
+import bitterend.packing.SubsetFill;
 import bitterend.packing.model.MatchedSet;
 import bitterend.packing.model.PieceToCut;
 import bitterend.packing.model.RunOfReel;

@@ -80,11 +80,11 @@ final class Handout {
     }
 
     private boolean placeSet(List<Piece> pieces, List<Integer> kinds) {
-        boolean oneReel = pieces.get(0).matching().bond() == Piece.Bond.ONE_REEL;
+        Piece.Bond bond = pieces.get(0).matching().bond();
         Map<String, Map<Integer, Integer>> offered = new TreeMap<>();
         for (int kind : kinds.stream().distinct().toList()) {
             for (Place place : open.get(kind)) {
-                offered.computeIfAbsent(holder(place, oneReel), name -> new HashMap<>())
+                offered.computeIfAbsent(PlanPrice.holderOf(bond, place.reel()), name -> new HashMap<>())
                         .merge(kind, 1, Integer::sum);
             }
         }
@@ -99,23 +99,20 @@ final class Handout {
                                         .sum())
                         .thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey);
-        holder.ifPresent(name -> take(pieces, kinds, name, oneReel));
+        holder.ifPresent(name -> take(pieces, kinds, name));
         return holder.isPresent();
     }
 
-    private void take(List<Piece> pieces, List<Integer> kinds, String holder, boolean oneReel) {
+    private void take(List<Piece> pieces, List<Integer> kinds, String holder) {
+        Piece.Bond bond = pieces.get(0).matching().bond();
         for (int i = 0; i < pieces.size(); i++) {
             List<Place> of = open.get(kinds.get(i));
             int at = 0;
-            while (!holder(of.get(at), oneReel).equals(holder)) {
+            while (!PlanPrice.holderOf(bond, of.get(at).reel()).equals(holder)) {
                 at++;
             }
             places.put(pieces.get(i).id(), of.remove(at).run());
         }
-    }
-
-    private static String holder(Place place, boolean oneReel) {
-        return oneReel ? place.reel().id() : place.reel().rope() + "\n" + PlanPrice.lotOf(place.reel());
     }
 
     private void placeSingles() {
