@@ -1,6 +1,7 @@
 package bitterend.packing.strategy;
 
 import bitterend.demand.Piece;
+import bitterend.packing.LinkedRopes;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -11,33 +12,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Splits a day into parts that have nothing to do with one another: ropes that are linked by an allowed substitute, or by
  * a matched set, stay together. No soft rule reaches from one rope to another, so the costs add up.
  */
 final class RopeGroups {
-    private final Map<String, String> parent = new HashMap<>();
-
     private RopeGroups() {}
 
     /** The parts with at least one piece, by the first rope of each. */
     static List<PackingProblem> of(PackingProblem problem) {
-        RopeGroups groups = new RopeGroups();
-        Map<String, String> ropeOfSet = new HashMap<>();
-        for (Piece piece : problem.pieces()) {
-            piece.choices().forEach(choice -> groups.link(piece.orderedRope(), choice.rope()));
-            if (piece.isMatched()) {
-                String first = ropeOfSet.computeIfAbsent(piece.matching().set(), set -> piece.orderedRope());
-                groups.link(first, piece.orderedRope());
-            }
-        }
-        Map<String, List<Piece>> byGroup = problem.pieces().stream()
-                .collect(Collectors.groupingBy(
-                        piece -> groups.root(piece.orderedRope()), TreeMap::new, Collectors.toList()));
+        LinkedRopes ropes = new LinkedRopes(problem.pieces());
         List<PackingProblem> parts = new ArrayList<>();
-        byGroup.forEach((root, pieces) -> parts.add(groups.part(problem, root, pieces)));
+        ropes.groups().forEach((group, pieces) -> parts.add(part(problem, ropes, group, pieces)));
         return parts;
     }
 
@@ -48,7 +35,7 @@ final class RopeGroups {
         return new Packing(places);
     }
 
-    private PackingProblem part(PackingProblem problem, String root, List<Piece> pieces) {
+    private static PackingProblem part(PackingProblem problem, LinkedRopes ropes, String group, List<Piece> pieces) {
         Set<String> ids = new HashSet<>();
         pieces.forEach(piece -> ids.add(piece.id()));
         Map<String, String> earlier = new HashMap<>(problem.earlier());
@@ -57,38 +44,14 @@ final class RopeGroups {
                 problem.pins().stream().filter(pin -> ids.contains(pin.piece())).toList();
         return new PackingProblem(
                 problem.day(),
-                only(problem.ropes(), root),
+                ropes.only(group, problem.ropes()),
                 pieces,
                 problem.reels().stream()
-                        .filter(reel -> root(reel.rope()).equals(root))
+                        .filter(reel -> ropes.isIn(group, reel.rope()))
                         .toList(),
-                only(problem.values(), root),
+                ropes.only(group, problem.values()),
                 problem.prices(),
                 pins,
                 earlier);
-    }
-
-    private <V> Map<String, V> only(Map<String, V> byRope, String root) {
-        return byRope.entrySet().stream()
-                .filter(entry -> root(entry.getKey()).equals(root))
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-    }
-
-    private void link(String a, String b) {
-        String rootA = root(a);
-        String rootB = root(b);
-        if (rootA.compareTo(rootB) < 0) {
-            parent.put(rootB, rootA);
-        } else if (rootB.compareTo(rootA) < 0) {
-            parent.put(rootA, rootB);
-        }
-    }
-
-    private String root(String rope) {
-        String up = rope;
-        for (String next = parent.get(up); next != null; next = parent.get(up)) {
-            up = next;
-        }
-        return up;
     }
 }
