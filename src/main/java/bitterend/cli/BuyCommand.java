@@ -4,6 +4,7 @@ import bitterend.buying.Advice;
 import bitterend.buying.Buyer;
 import bitterend.buying.Orders;
 import bitterend.buying.Share;
+import bitterend.buying.Study;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
 import bitterend.packing.Effort;
@@ -12,8 +13,6 @@ import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BuyAdvicePage;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -34,6 +33,7 @@ import picocli.CommandLine.Option;
             "",
             "With --from-history: weeks of history.csv are drawn again and again, and every",
             "size, every pair and the optimiser's mix are lived through on the same weeks.",
+            "--html, --pdf and --pictures write such a study into files.",
             "A study can be shared out: run --share 1/4 to 4/4, then --merge the four files.",
             ""
         },
@@ -47,12 +47,8 @@ final class BuyCommand implements Callable<Integer> {
     @Option(names = "--from-history", description = "Study work like that of history.csv.")
     private boolean fromHistory;
 
-    @Option(
-            names = "--day",
-            paramLabel = "DATE",
-            converter = DayText.class,
-            description = "The day of ordering; else the day in shop.json, else today.")
-    private @Nullable LocalDate day;
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Option(
             names = "--time",
@@ -62,29 +58,8 @@ final class BuyCommand implements Callable<Integer> {
             description = "For the orders in hand: search no longer than this. Default: ${DEFAULT-VALUE}.")
     private Duration time = Duration.ofSeconds(20);
 
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "0",
-            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
-    private long seed;
-
-    @Option(names = "--rope", paramLabel = "ROPE", description = "Study this rope only; may be given again.")
-    private List<String> ropes = List.of();
-
-    @Option(
-            names = "--scenarios",
-            paramLabel = "NUMBER",
-            defaultValue = "200",
-            description = "How many scenarios to study. Default: ${DEFAULT-VALUE}.")
-    private int scenarios = 200;
-
-    @Option(
-            names = "--weeks",
-            paramLabel = "NUMBER",
-            defaultValue = "10",
-            description = "Weeks of a scenario. Default: ${DEFAULT-VALUE}.")
-    private int weeks = 10;
+    @Mixin
+    private StudyOptions options = new StudyOptions(200);
 
     @Option(
             names = "--threads",
@@ -134,12 +109,11 @@ final class BuyCommand implements Callable<Integer> {
     }
 
     private ExitCode study(Shop read) {
-        if (scenarios < 4 || weeks < 1) {
-            terminal.err().println("error: a study takes at least 4 scenarios of at least 1 week");
+        Optional<Study.Size> size = options.size(terminal);
+        if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE;
         }
-        bitterend.buying.Study.Size size = new bitterend.buying.Study.Size(seed, scenarios, weeks);
-        BuyStudy study = new BuyStudy(terminal, read, size, ropes, cores());
+        BuyStudy study = new BuyStudy(terminal, read, size.get(), options.ropes(), cores());
         if (share != null) {
             return study.share(share);
         }
@@ -148,12 +122,13 @@ final class BuyCommand implements Callable<Integer> {
 
     private ExitCode advise(Shop read) {
         Orders orders = new Orders(
-                read.problem(dayOf(read)),
+                read.problem(day.of(read)),
                 read.supplies().onOrder(),
                 read.supplies().offers());
         Advice advice;
         try (KeepBest keepBest = KeepBest.listening()) {
-            Effort effort = new Effort(time, Long.MAX_VALUE, seed, cores(), keepBest::isAsked, progress -> {});
+            Effort effort =
+                    new Effort(time, Long.MAX_VALUE, options.seed(), cores(), keepBest::isAsked, progress -> {});
             advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
             terminal.out()
                     .print(
@@ -169,9 +144,5 @@ final class BuyCommand implements Callable<Integer> {
 
     private int cores() {
         return threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, threads);
-    }
-
-    private LocalDate dayOf(Shop read) {
-        return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     }
 }

@@ -8,7 +8,6 @@ import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
 import bitterend.report.Ink;
 import bitterend.report.sheet.BuyPaper;
-import bitterend.report.sheet.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -16,22 +15,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Files that a buying study is written to, each where asked for. */
 final class BuyPapers {
-    @Option(names = "--html", paramLabel = "FILE", description = "Write a study as HTML, with its pictures.")
-    private @Nullable Path html;
-
-    @Option(names = "--pdf", paramLabel = "FILE", description = "Write it as PDF.")
-    private @Nullable Path pdf;
-
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "A4",
-            description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
-    private Paper paper = Paper.A4;
+    @Mixin
+    private PageFiles files = new PageFiles();
 
     @Option(
             names = "--pictures",
@@ -44,14 +34,8 @@ final class BuyPapers {
         List<BuySection> sections = verdicts.stream()
                 .map(verdict -> new BuyStudyPage(figures, Ink.PLAIN, verdict).section())
                 .toList();
-        if (html != null) {
-            WholeFile.write(html, new BuyPaper().html(shop, sections));
-            tell(terminal, html);
-        }
-        if (pdf != null) {
-            WholeFile.write(pdf, new BuyPaper().pdf(shop, sections, paper));
-            tell(terminal, pdf);
-        }
+        files.write(() -> new BuyPaper().html(shop, sections), paper -> new BuyPaper().pdf(shop, sections, paper))
+                .forEach(file -> tell(terminal, file));
         if (pictures != null) {
             draw(verdicts, figures, pictures, terminal);
         }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How hard to look for a better plan. */
@@ -30,12 +31,8 @@ final class EffortOption {
             description = "Look no longer than this, such as 10s or 2m; else 10s, or 1m when thorough.")
     private @Nullable Duration time;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "0",
-            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
-    private long seed;
+    @Mixin
+    private SeedOption seed = new SeedOption();
 
     @Option(
             names = "--solver-config",
@@ -55,12 +52,12 @@ final class EffortOption {
     }
 
     long seed() {
-        return seed;
+        return seed.seed;
     }
 
     /** The effort for a problem, on all cores. */
     Effort effort(PackingProblem problem, BooleanSupplier cancelled, Consumer<Effort.Progress> progress) {
         return new Effort(
-                time(), level.work(problem), seed, Runtime.getRuntime().availableProcessors(), cancelled, progress);
+                time(), level.work(problem), seed(), Runtime.getRuntime().availableProcessors(), cancelled, progress);
     }
 }

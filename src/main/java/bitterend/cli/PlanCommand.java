@@ -18,8 +18,6 @@ import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import bitterend.report.QuoteSharesPage;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,12 +45,8 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private ShopArgument shop = new ShopArgument();
 
-    @Option(
-            names = "--day",
-            paramLabel = "DATE",
-            converter = DayText.class,
-            description = "The day the rope is cut, such as 2026-03-02; else the day in shop.json, else today.")
-    private @Nullable LocalDate day;
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Mixin
     private EffortOption effort = new EffortOption();
@@ -101,18 +95,18 @@ final class PlanCommand implements Callable<Integer> {
     private ExitCode plan(Shop read) {
         Findings findings = new Findings();
         Optional<FullStrategy> strategy = effort.strategy(findings);
-        Optional<PackingProblem> day = new KeptDraws(findings).pinned(read.problem(dayOf(read)), keep);
+        Optional<PackingProblem> problem = new KeptDraws(findings).pinned(read.problem(day.of(read)), keep);
         terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
-        if (strategy.isEmpty() || day.isEmpty()) {
+        if (strategy.isEmpty() || problem.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        if (explain != null && !Answers.knows(day.get(), explain)) {
+        if (explain != null && !Answers.knows(problem.get(), explain)) {
             terminal.err()
                     .println("error: --explain: found \"" + explain + "\", expected the id of a piece such as "
-                            + Answers.anyPiece(day.get()) + ", or of a reel");
+                            + Answers.anyPiece(problem.get()) + ", or of a reel");
             return ExitCode.BAD_COMMAND_LINE;
         }
-        Noon noon = new Noon(terminal, day.get(), shop.rack());
+        Noon noon = new Noon(terminal, problem.get(), shop.rack());
         Optional<PackingProblem> open = noon.open(from);
         return open.isEmpty() ? ExitCode.BAD_INPUT : plan(read, noon, open.get(), strategy.get());
     }
@@ -171,9 +165,5 @@ final class PlanCommand implements Callable<Integer> {
 
     private static String engine() {
         return "bitterend " + Version.number();
-    }
-
-    private LocalDate dayOf(Shop read) {
-        return day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     }
 }

@@ -20,12 +20,10 @@ import bitterend.report.FindingsPage;
 import bitterend.report.QuoteDocument;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
-import bitterend.report.sheet.Paper;
 import bitterend.report.sheet.QuotePaper;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,25 +72,11 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = FOR_FILE)
     private @Nullable Path out;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "Write the page as HTML, too.")
-    private @Nullable Path html;
+    @Mixin
+    private PageFiles files = new PageFiles();
 
-    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the page as PDF, too.")
-    private @Nullable Path pdf;
-
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "A4",
-            description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
-    private Paper paper = Paper.A4;
-
-    @Option(
-            names = "--day",
-            paramLabel = "DATE",
-            converter = DayText.class,
-            description = "The day of the quote, such as 2026-03-02; else the day in shop.json, else today.")
-    private @Nullable LocalDate day;
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Option(
             names = "--time",
@@ -125,7 +109,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(Shop read) {
-        LocalDate today = day != null ? day : read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+        LocalDate today = day.of(read);
         Optional<QuoteRequest> request = file != null ? requested(read, file, today) : booked(read, today);
         return request.map(each -> price(read, each, today)).orElse(ExitCode.BAD_INPUT);
     }
@@ -171,12 +155,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (out != null) {
             WholeFile.write(out, json.forTheFile(quote));
         }
-        if (html != null) {
-            WholeFile.write(html, new QuotePaper().html(page));
-        }
-        if (pdf != null) {
-            WholeFile.write(pdf, new QuotePaper().pdf(page, paper));
-        }
+        files.write(() -> new QuotePaper().html(page), paper -> new QuotePaper().pdf(page, paper));
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {

@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.exchange.Settings;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.StockJson;
 import bitterend.measure.MoneyText;
@@ -15,6 +16,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -30,21 +32,11 @@ final class StockAccess {
     @Nullable
     String who;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "Print in metric or imperial units.")
-    @Nullable
-    Units units;
+    @Mixin
+    UnitsOption units = new UnitsOption();
 
-    @Option(names = "--json", description = "Print the result as JSON, exact, for other programs.")
-    boolean json;
-
-    @Option(names = "--debug", description = "After an internal error, print the stack trace too.")
-    boolean debug;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
-    boolean help;
+    @Mixin
+    CommonOptions common = new CommonOptions();
 
     <T> T reading(Function<Ledger, T> work) {
         try (Ledger ledger = SqliteLedger.openToRead(folder)) {
@@ -68,20 +60,18 @@ final class StockAccess {
 
     /** Pages in the units of the shop where its settings can be read, else metric. */
     StockPage page() {
-        Units system = units != null
-                ? units
-                : ShopFolder.settings(folder).map(settings -> settings.units()).orElse(Units.METRIC);
-        return new StockPage(new Figures(system, new MoneyText("XXX", 2)), ZoneId.systemDefault());
+        Units system = units.of(ShopFolder.settings(folder).map(Settings::units).orElse(Units.METRIC));
+        return new StockPage(new Figures(system, MoneyText.NO_CURRENCY), ZoneId.systemDefault());
     }
 
     /** Prints movements as they were booked. */
     int booked(Terminal terminal, List<Movement> movements) {
-        terminal.out().print(json ? StockJson.movements(movements) : page().movements(movements));
+        terminal.out().print(common.json ? StockJson.movements(movements) : page().movements(movements));
         return ExitCode.DONE.number();
     }
 
     /** Says something beside the result, unless the result is for a program. */
     void say(Terminal terminal, String text) {
-        (json ? terminal.err() : terminal.out()).print(text);
+        (common.json ? terminal.err() : terminal.out()).print(text);
     }
 }

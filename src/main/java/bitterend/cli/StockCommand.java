@@ -81,7 +81,8 @@ final class StockCommand implements Callable<Integer> {
         List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
                 .filter(holding -> all || !holding.gone())
                 .toList();
-        terminal.out().print(at.json ? StockJson.rack(holdings) : at.page().rack(holdings));
+        terminal.out()
+                .print(at.common.json ? StockJson.rack(holdings) : at.page().rack(holdings));
         return ExitCode.DONE.number();
     }
 

@@ -105,9 +105,7 @@ final class StockGaugeCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         Rope rope = rope(read.get());
-        Figures figures = new Figures(
-                at.units == null ? read.get().settings().units() : at.units,
-                read.get().settings().money());
+        Figures figures = at.units.figures(read.get());
         Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
         if (book) {
             Length uncertainty = estimate.length().minus(estimate.certain());

@@ -84,7 +84,7 @@ final class StockPostCommand implements Callable<Integer> {
 
     private int told(Posting.Posted posted) {
         StockPage page = at.page();
-        if (at.json || !posted.written().isEmpty()) {
+        if (at.common.json || !posted.written().isEmpty()) {
             at.booked(terminal, posted.written());
         }
         if (posted.already() > 0) {

@@ -12,11 +12,14 @@ final class UnitsOption {
             names = "--units",
             paramLabel = "SYSTEM",
             description = "Print in metric or imperial units; else as shop.json says.")
-    @Nullable
-    Units units;
+    private @Nullable Units units;
 
     Figures figures(Shop shop) {
-        return new Figures(
-                units == null ? shop.settings().units() : units, shop.settings().money());
+        return new Figures(of(shop.settings().units()), shop.settings().money());
+    }
+
+    /** As asked for, else the usual system. */
+    Units of(Units usual) {
+        return units == null ? usual : units;
     }
 }

@@ -39,32 +39,11 @@ final class ValueCommand implements Callable<Integer> {
     @Option(names = "--from-history", required = true, description = "Learn from history.csv.")
     boolean fromHistory;
 
-    @Option(names = "--rope", paramLabel = "ROPE", description = "Learn for this rope only; may be given again.")
-    private List<String> ropes = List.of();
-
     @Option(names = "--write", description = "Keep the learned curves that do no harm in values.json.")
     private boolean write;
 
-    @Option(
-            names = "--scenarios",
-            paramLabel = "NUMBER",
-            defaultValue = "100",
-            description = "How many scenarios. Default: ${DEFAULT-VALUE}.")
-    private int scenarios = 100;
-
-    @Option(
-            names = "--weeks",
-            paramLabel = "NUMBER",
-            defaultValue = "10",
-            description = "Weeks of a scenario. Default: ${DEFAULT-VALUE}.")
-    private int weeks = 10;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "0",
-            description = "Seed of every random choice. Default: ${DEFAULT-VALUE}.")
-    private long seed;
+    @Mixin
+    private StudyOptions options = new StudyOptions(100);
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -82,19 +61,19 @@ final class ValueCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        if (scenarios < 4 || weeks < 1) {
-            terminal.err().println("error: learning takes at least 4 scenarios of at least 1 week");
+        Optional<Study.Size> size = options.size(terminal);
+        if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         try (KeepBest keepBest = KeepBest.listening()) {
-            return learn(read.get(), keepBest).number();
+            return learn(read.get(), size.get(), keepBest).number();
         }
     }
 
-    private ExitCode learn(Shop read, KeepBest keepBest) {
+    private ExitCode learn(Shop read, Study.Size size, KeepBest keepBest) {
         Map<String, LearnedValue> kept = new TreeMap<>(read.supplies().learned());
         Map<String, LearnedValue> learned = new TreeMap<>();
-        List<Study> studies = BuyStudy.studies(read, new Study.Size(seed, scenarios, weeks), ropes, read::risingValue);
+        List<Study> studies = BuyStudy.studies(read, size, options.ropes(), read::risingValue);
         if (studies.isEmpty()) {
             terminal.err().println("error: " + BuyStudy.NOTHING);
             return ExitCode.BAD_INPUT;

@@ -30,7 +30,7 @@ final class PlanReader {
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
 
     private final Findings findings;
-    private MoneyText money = new MoneyText(ShopJson.NO_CURRENCY, 2);
+    private MoneyText money = MoneyText.NO_CURRENCY;
 
     PlanReader(Findings findings) {
         this.findings = findings;
@@ -63,7 +63,7 @@ final class PlanReader {
                 "bounds");
         Fields fields = object.fields();
         money = new MoneyText(
-                fields.require("currency", ShopJson::currency, ShopJson.NO_CURRENCY),
+                fields.require("currency", ShopJson::currency, MoneyText.NO_CURRENCY.currency()),
                 fields.require("minorDigits", Readings.whole(0, 4), 2));
         PlanDocument.Made made = new PlanDocument.Made(
                 fields.require("engine", Readings::text, "?"),

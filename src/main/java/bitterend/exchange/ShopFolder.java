@@ -105,7 +105,7 @@ public final class ShopFolder {
     private Supplies supplies(Settings settings, Ropes ropes, Products products, Catalogue catalogue) {
         return new Supplies(
                 find(OffersCsv.NAME)
-                        .filter(file -> !settings.money().currency().equals(ShopJson.NO_CURRENCY))
+                        .filter(file -> ShopJson.isKnown(settings.money()))
                         .map(new OffersCsv(ropes, settings.money(), findings)::read)
                         .orElse(List.of()),
                 find(OnOrderCsv.NAME).map(new OnOrderCsv(ropes, findings)::read).orElse(List.of()),

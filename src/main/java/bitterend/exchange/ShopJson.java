@@ -22,8 +22,6 @@ import java.util.regex.Pattern;
 /** Reads {@code shop.json}: units, currency, day, allowances of a cut, prices of the rules. */
 final class ShopJson {
     static final String NAME = "shop.json";
-    /** Stands in for a currency that could not be read; ISO 4217 keeps this code for "no currency". */
-    static final String NO_CURRENCY = "XXX";
 
     static final String FORMAT = "bitterend/shop/1";
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
@@ -41,7 +39,7 @@ final class ShopJson {
 
     /** Usual settings of no shop in particular, so that the other files can be looked at. */
     static Settings placeholder() {
-        MoneyText money = new MoneyText(NO_CURRENCY, 2);
+        MoneyText money = MoneyText.NO_CURRENCY;
         Settings.Value value = new Settings.Value(Ratio.percent(15), Cost.ZERO);
         Length step = new Length(10);
         return new Settings(
@@ -72,7 +70,7 @@ final class ShopJson {
         Fields fields = shop.fields();
         Units units = fields.optional("units", Readings.word(Units.values(), PlanJson::word), Units.METRIC);
         MoneyText money = new MoneyText(
-                fields.require("currency", ShopJson::currency, NO_CURRENCY),
+                fields.require("currency", ShopJson::currency, MoneyText.NO_CURRENCY.currency()),
                 fields.optional("minorDigits", Readings.whole(0, 4), 2));
         Money labour = fields.require("labour", perHour(money), Money.ZERO);
         JsonObject prices = shop.object("prices");
@@ -136,11 +134,16 @@ final class ShopJson {
     /** While the shop's currency is not known, any will do: one mistake in this file is not told again for every price. */
     static MoneyText moneyFor(String text, MoneyText money) {
         Matcher code = CODE.matcher(text);
-        return money.currency().equals(NO_CURRENCY) && code.find() ? new MoneyText(code.group(), 2) : money;
+        return !isKnown(money) && code.find() ? new MoneyText(code.group(), 2) : money;
+    }
+
+    /** Whether the shop's currency could be read. */
+    static boolean isKnown(MoneyText money) {
+        return !money.currency().equals(MoneyText.NO_CURRENCY.currency());
     }
 
     private static MoneyText example(MoneyText money) {
-        return money.currency().equals(NO_CURRENCY) ? new MoneyText("EUR", 2) : money;
+        return isKnown(money) ? money : new MoneyText("EUR", 2);
     }
 
     static Parsed<String> currency(String text) {

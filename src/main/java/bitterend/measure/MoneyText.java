@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
  * @param minorDigits digits behind the point: 2 for cents, 0 where there is no smaller coin
  */
 public record MoneyText(String currency, int minorDigits) {
+    /** Stands in where no currency is known; ISO 4217 keeps the code XXX for "no currency". */
+    public static final MoneyText NO_CURRENCY = new MoneyText("XXX", 2);
+
     private static final BigDecimal MOST_MINOR = new BigDecimal("1000000000000");
     private static final Pattern BY_LENGTH =
             Pattern.compile("(?<code>[^/ ]*) ?/ ?(?<count>[0-9]{0,4}) ?(?<unit>\\p{L}+)");

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.measure.Length;
+import bitterend.report.TextTable.Column;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
@@ -9,6 +10,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Stock as text: the rack, the movements of a reel, the way of a piece. */
 public final class StockPage {
@@ -25,54 +27,61 @@ public final class StockPage {
 
     /** Reels, one a line, and how many there are. */
     public String rack(List<Holding> holdings) {
-        TextTable table = new TextTable(
-                TextTable.Column.words("reel"),
-                TextTable.Column.words("rope"),
-                TextTable.Column.words("lot"),
-                TextTable.Column.figure("length"),
-                TextTable.Column.words("known"),
-                TextTable.Column.words("place"),
-                TextTable.Column.words("state"),
-                TextTable.Column.figure("movements"));
-        for (Holding holding : holdings) {
-            Reel reel = holding.reel();
-            table.row(
-                    clean(reel.id()),
-                    clean(reel.rope()),
-                    clean(reel.lot()),
-                    holding.gone() ? "-" : figures.length(reel.length()),
-                    known(reel),
-                    clean(reel.where().place()),
-                    clean(state(holding)),
-                    "" + holding.movements());
-        }
-        return text(table) + FindingsPage.count(holdings.size(), "reel") + ".\n";
+        return table(
+                        holdings,
+                        this::cells,
+                        Column.words("reel"),
+                        Column.words("rope"),
+                        Column.words("lot"),
+                        Column.figure("length"),
+                        Column.words("known"),
+                        Column.words("place"),
+                        Column.words("state"),
+                        Column.figure("movements"))
+                + FindingsPage.count(holdings.size(), "reel") + ".\n";
+    }
+
+    private String[] cells(Holding holding) {
+        Reel reel = holding.reel();
+        return new String[] {
+            clean(reel.id()),
+            clean(reel.rope()),
+            clean(reel.lot()),
+            holding.gone() ? "-" : figures.length(reel.length()),
+            known(reel),
+            clean(reel.where().place()),
+            clean(state(holding)),
+            "" + holding.movements()
+        };
     }
 
     /** Movements, one a line, oldest first. */
     public String movements(List<Movement> movements) {
-        TextTable table = new TextTable(
-                TextTable.Column.figure("no."),
-                TextTable.Column.words("when"),
-                TextTable.Column.words("who"),
-                TextTable.Column.words("reel"),
-                TextTable.Column.words("what"),
-                TextTable.Column.figure("by"),
-                TextTable.Column.figure("left"),
-                TextTable.Column.words("note"));
-        for (Movement movement : movements) {
-            Movement.Entry entry = movement.entry();
-            table.row(
-                    "" + movement.number(),
-                    moment.format(movement.at()),
-                    clean(movement.who()),
-                    clean(entry.reel()),
-                    entry.kind().word(),
-                    signed(movement.by()),
-                    figures.length(entry.left()),
-                    clean(note(entry)));
-        }
-        return text(table);
+        return table(
+                movements,
+                this::cells,
+                Column.figure("no."),
+                Column.words("when"),
+                Column.words("who"),
+                Column.words("reel"),
+                Column.words("what"),
+                Column.figure("by"),
+                Column.figure("left"),
+                Column.words("note"));
+    }
+
+    private String[] cells(Movement movement) {
+        Movement.Entry entry = movement.entry();
+        return new String[] {
+            "" + movement.number(),
+            moment.format(movement.at()),
+            clean(movement.who()),
+            clean(entry.reel()),
+            entry.kind().word(),
+            signed(movement.by()),
+            figures.length(entry.left()),
+            clean(note(entry))
+        };
     }
 
     /** The label of a coil that goes back to the rack. */
@@ -138,7 +147,9 @@ public final class StockPage {
         return (by.isPositive() ? "+" : "") + figures.length(by);
     }
 
-    private static String text(TextTable table) {
+    private static <T> String table(List<T> rows, Function<T, String[]> cells, Column... columns) {
+        TextTable table = new TextTable(columns);
+        rows.forEach(row -> table.row(cells.apply(row)));
         StringBuilder text = new StringBuilder();
         table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
         return text.toString();

@@ -21,12 +21,7 @@ final class BuyDayTest {
 
     BuyDayTest(@TempDir Path folder) throws IOException {
         this.folder = folder;
-        shop = Files.createDirectory(folder.resolve("shed"));
-        try (Stream<Path> files = Files.list(Path.of("demo-data/eider-shed"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, shop.resolve(file.getFileName()));
-            }
-        }
+        shop = DemoShop.copy("eider-shed", folder);
     }
 
     @Test

@@ -27,6 +27,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.solver.SolverConfig;
@@ -86,29 +88,23 @@ final class ProfileTest {
         assertEquals(37, read(file).shapingPercent());
     }
 
-    @Test
-    void unknownElement_isToldWithItsRow() throws IOException {
-        assertFinding("<acceptedCountLimit>", "<acceptedCuontLimit>", "row 30", "acceptedCuontLimit");
-    }
-
-    @Test
-    void unknownClass_isToldWithItsRow() throws IOException {
-        assertFinding("search.BenchMoves", "search.BenchMovse", "row 16", "bitterend.packing.search.BenchMovse");
-    }
-
-    @Test
-    void unknownProperty_isToldWithItsRow() throws IOException {
-        assertFinding("\"repack\"", "\"repakc\"", "row 21", "repakc");
-    }
-
-    @Test
-    void wrongNumber_isToldWithItsRow() throws IOException {
-        assertFinding("value=\"100\"", "value=\"many\"", "row 23", "many");
-    }
-
-    @Test
-    void wrongTime_isTold() throws IOException {
-        assertFinding("PT60S", "60 s", "row 11", "60 s");
+    @ParameterizedTest
+    @CsvSource({
+        "<acceptedCountLimit>, <acceptedCuontLimit>, row 30, acceptedCuontLimit",
+        "search.BenchMoves, search.BenchMovse, row 16, bitterend.packing.search.BenchMovse",
+        "\"repack\", \"repakc\", row 21, repakc",
+        "value=\"100\", value=\"many\", row 23, many",
+        "PT60S, 60 s, row 11, 60 s"
+    })
+    void mistake_isToldWithItsRow(String right, String wrong, String place, String found) throws IOException {
+        String text = Files.readString(FOLDER.resolve("thorough.xml"));
+        assertTrue(text.contains(right), right);
+        String tag = right.startsWith("<") ? right.replace("<", "</") : right;
+        List<Finding> findings = findings(
+                text.replace(right, wrong).replace(tag, right.startsWith("<") ? wrong.replace("<", "</") : wrong));
+        assertEquals(1, findings.size(), findings.toString());
+        assertEquals(place, findings.get(0).place());
+        assertTrue(findings.get(0).found().contains(found), findings.toString());
     }
 
     @Test
@@ -131,17 +127,6 @@ final class ProfileTest {
         Findings findings = new Findings();
         assertTrue(Profile.read(temp.resolve("none.xml"), findings).isEmpty());
         assertEquals("no file that can be read", findings.sorted().get(0).found());
-    }
-
-    private void assertFinding(String right, String wrong, String place, String found) throws IOException {
-        String text = Files.readString(FOLDER.resolve("thorough.xml"));
-        assertTrue(text.contains(right), right);
-        String tag = right.startsWith("<") ? right.replace("<", "</") : right;
-        List<Finding> findings = findings(
-                text.replace(right, wrong).replace(tag, right.startsWith("<") ? wrong.replace("<", "</") : wrong));
-        assertEquals(1, findings.size(), findings.toString());
-        assertEquals(place, findings.get(0).place());
-        assertTrue(findings.get(0).found().contains(found), findings.toString());
     }
 
     private List<Finding> findings(String text) throws IOException {
