@@ -3,22 +3,22 @@ package bitterend.bench;
 import bitterend.packing.Effort;
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * Gives every way of packing the same time and says how much of it was taken. By the clock, on all cores, as the program
- * runs; or by the processor time of the program, on one core, for a busy machine. As the engine shares its time out by
- * the clock, that limit is then as much longer as the machine is busy: by the lap before, and by a moment of spinning.
+ * Gives every way of packing the same time and says how much of it was taken: by the clock, on all cores, as the program
+ * runs, or about so much processor time on one core, for a busy machine. As the engine shares its time out by the clock,
+ * that limit is then made as much longer as the machine is busy; a lap that met a machine much busier or idler than that
+ * is run again.
  */
 final class Stopwatch {
     private static final OperatingSystemMXBean MACHINE =
             ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
-    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final double LAP_THAT_TELLS = 0.5;
-    private static final long MOMENT = 100_000_000;
+    private static final double GIVE_OR_TAKE = 0.25;
+    private static final int LAPS = 3;
 
     private final double seconds;
     private final boolean byProcessor;
@@ -40,41 +40,35 @@ final class Stopwatch {
 
     /** Runs something within the limit. */
     <R> Lap<R> lap(long seed, Consumer<Effort.Progress> progress, Function<Effort, R> work) {
-        double slower = byProcessor ? Math.max(stretch, spin()) : 1;
+        for (int lap = 1; ; lap++) {
+            double thought = stretch;
+            Lap<R> done = once(effort(seed, progress), work);
+            feel(done);
+            boolean fair = Math.abs(stretch / thought - 1) <= GIVE_OR_TAKE;
+            if (fair || lap == LAPS || done.wall() < seconds * thought / 2) {
+                return done;
+            }
+        }
+    }
+
+    /** How busy the machine was. */
+    private void feel(Lap<?> lap) {
+        if (byProcessor && lap.processor() > LAP_THAT_TELLS) {
+            stretch = Math.max(1, lap.wall() / lap.processor());
+        }
+    }
+
+    private Effort effort(long seed, Consumer<Effort.Progress> progress) {
+        int cores = byProcessor ? 1 : Runtime.getRuntime().availableProcessors();
+        Duration time = Duration.ofMillis(Math.round(seconds * stretch * 1000));
+        return new Effort(time, Long.MAX_VALUE, seed, cores, () -> false, progress);
+    }
+
+    private static <R> Lap<R> once(Effort effort, Function<Effort, R> work) {
         long wallFrom = System.nanoTime();
         long processorFrom = MACHINE.getProcessCpuTime();
-        R result = work.apply(byProcessor ? byProcessor(seed, progress, slower) : byClock(seed, progress));
+        R result = work.apply(effort);
         double processor = (MACHINE.getProcessCpuTime() - processorFrom) / 1e9;
-        double wall = (System.nanoTime() - wallFrom) / 1e9;
-        if (processor > LAP_THAT_TELLS) {
-            stretch = Math.max(1, wall / processor);
-        }
-        return new Lap<>(result, wall, processor);
-    }
-
-    /** How many seconds a second of the processor takes just now. */
-    private static double spin() {
-        long wallFrom = System.nanoTime();
-        long from = THREADS.getCurrentThreadCpuTime();
-        long spent = 0;
-        while (spent < MOMENT) {
-            spent = THREADS.getCurrentThreadCpuTime() - from;
-        }
-        return Math.max(1, (System.nanoTime() - wallFrom) / (double) spent);
-    }
-
-    private Effort byClock(long seed, Consumer<Effort.Progress> progress) {
-        int cores = Runtime.getRuntime().availableProcessors();
-        return new Effort(duration(seconds), Long.MAX_VALUE, seed, cores, () -> false, progress);
-    }
-
-    private Effort byProcessor(long seed, Consumer<Effort.Progress> progress, double slower) {
-        long end = MACHINE.getProcessCpuTime() + Math.round(seconds * 1e9);
-        return new Effort(
-                duration(seconds * slower), Long.MAX_VALUE, seed, 1, () -> MACHINE.getProcessCpuTime() > end, progress);
-    }
-
-    private static Duration duration(double seconds) {
-        return Duration.ofMillis(Math.round(seconds * 1000));
+        return new Lap<>(result, (System.nanoTime() - wallFrom) / 1e9, processor);
     }
 }
