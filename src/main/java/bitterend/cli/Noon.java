@@ -8,6 +8,7 @@ import bitterend.exchange.PlanJson;
 import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
+import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.store.SqliteLedger;
 import java.nio.file.Path;
@@ -56,7 +57,7 @@ final class Noon {
     }
 
     /** Tells what the new plan does otherwise than the earlier one. */
-    void tellChanges(PackingProblem open, CutPlan now) {
+    void tellChanges(PackingProblem open, CutPlan now, Figures figures) {
         if (earlier == null) {
             return;
         }
@@ -65,7 +66,8 @@ final class Noon {
         for (Changes.Change change : changes) {
             String was = change.was().isEmpty() ? "not planned" : change.was();
             String is = change.now().isEmpty() ? "not planned" : change.now();
-            terminal.err().println("  " + change.piece() + ": " + was + " -> " + is + ": " + change.why());
+            terminal.err()
+                    .println("  " + change.piece() + ": " + was + " -> " + is + ": " + figures.sentence(change.why()));
         }
     }
 }

@@ -116,7 +116,7 @@ final class PlanCommand implements Callable<Integer> {
             ProgressLines progress =
                     new ProgressLines(terminal.err(), read.settings().money(), effort.time());
             CutPlan plan = new DayPlanner(strategy).plan(problem, effort.effort(problem, keepBest::isAsked, progress));
-            noon.tellChanges(problem, plan);
+            noon.tellChanges(problem, plan, units.figures(read));
             ProofTold.tell(terminal, problem, plan);
             return show(read, problem, plan);
         }

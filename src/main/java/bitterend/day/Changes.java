@@ -2,10 +2,13 @@ package bitterend.day;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.measure.Length;
+import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
+import bitterend.packing.ReelDraw;
 import bitterend.packing.Unplanned;
 import bitterend.packing.Words;
 import bitterend.stock.Reel;
@@ -20,6 +23,8 @@ import java.util.TreeMap;
 
 /** What a new plan does otherwise than the earlier one, and why. */
 public final class Changes {
+    private static final int MOST_NAMED = 3;
+
     private final PackingProblem day;
     private final Map<String, Reel> reels = new HashMap<>();
     private final Eligibility rules;
@@ -58,7 +63,7 @@ public final class Changes {
                     if (!was.equals(is)) {
                         String why = is.isEmpty()
                                 ? unplanned.getOrDefault(piece.id(), "")
-                                : was.isEmpty() ? "new, or not planned before" : why(piece, was);
+                                : was.isEmpty() ? "new, or not planned before" : why(piece, was, before, now);
                         changes.add(new Change(piece.id(), was, is, why));
                     }
                 });
@@ -71,7 +76,7 @@ public final class Changes {
         return places;
     }
 
-    private String why(Piece piece, String was) {
+    private String why(Piece piece, String was, Map<String, String> before, CutPlan now) {
         Reel reel = reels.get(was);
         if (reel == null) {
             return "nothing is left of reel " + was;
@@ -80,15 +85,46 @@ public final class Changes {
         if (rule.isPresent()) {
             return rule.get().sentence();
         }
-        long longest = reel.runs().stream()
-                .map(Run::length)
-                .mapToLong(length -> length.mm())
-                .max()
-                .orElse(0);
-        long cut = piece.lengthOn(reel.rope()).orElseThrow().mm();
-        return cut > longest
-                ? "the longest sound run of reel " + was + " is " + Words.of(new bitterend.measure.Length(longest))
-                        + " now"
-                : "other work takes its place on reel " + was + ", or it costs less so";
+        Length cut = piece.lengthOn(reel.rope()).orElseThrow();
+        Length longest = reel.runs().stream().map(Run::length).reduce(Length.ZERO, Length::max);
+        return cut.isLongerThan(longest)
+                ? "the longest sound run of reel " + was + " is " + Words.of(longest) + " now"
+                : beside(piece, reel, before, now);
+    }
+
+    /** Whether there is room left on the reel in the new plan, and if not, what takes it. */
+    private static String beside(Piece piece, Reel reel, Map<String, String> before, CutPlan now) {
+        Map<Integer, Length> left = new HashMap<>();
+        List<String> newcomers = new ArrayList<>();
+        for (ReelDraw draw : now.draws()) {
+            if (draw.reel().equals(reel.id())) {
+                draw.runs().stream()
+                        .filter(run -> !run.cuts().isEmpty())
+                        .forEach(run -> left.put(run.run(), run.left()));
+                draw.cuts().stream()
+                        .map(Cut::piece)
+                        .filter(other -> !reel.id().equals(before.get(other)))
+                        .forEach(newcomers::add);
+            }
+        }
+        Length cut = piece.lengthOn(reel.rope()).orElseThrow();
+        boolean hasRoom =
+                reel.runs().stream().anyMatch(run -> !cut.isLongerThan(left.getOrDefault(run.index(), run.length())));
+        if (hasRoom) {
+            return "there is room for it on reel " + reel.id() + ", but "
+                    + (piece.isMatched()
+                            ? "set " + piece.matching().set() + " lies elsewhere"
+                            : "the plan costs less so");
+        }
+        return newcomers.isEmpty()
+                ? "there is no room for it on reel " + reel.id() + " beside the work that stays there"
+                : listed(newcomers) + (newcomers.size() == 1 ? " takes" : " take") + " its place on reel " + reel.id();
+    }
+
+    private static String listed(List<String> pieces) {
+        int more = pieces.size() - MOST_NAMED;
+        return more <= 0
+                ? String.join(", ", pieces)
+                : String.join(", ", pieces.subList(0, MOST_NAMED)) + " and " + more + " more";
     }
 }

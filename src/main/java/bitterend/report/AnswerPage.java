@@ -62,7 +62,7 @@ public final class AnswerPage {
                     .forEach(charge -> page.paragraph(
                             0,
                             figures.money(charge.cost()) + ": "
-                                    + charge.reason().sentence()));
+                                    + figures.sentence(charge.reason().sentence())));
         }
         return page.toString();
     }
@@ -83,7 +83,9 @@ public final class AnswerPage {
                     other.run() + ": "
                             + String.join(
                                     "; ",
-                                    other.bars().stream().map(Reason::sentence).toList()));
+                                    other.bars().stream()
+                                            .map(bar -> figures.sentence(bar.sentence()))
+                                            .toList()));
         }
         if (barred.size() > BARRED_SHOWN) {
             page.paragraph(0, "and " + (barred.size() - BARRED_SHOWN) + " more runs.");
@@ -94,8 +96,8 @@ public final class AnswerPage {
         return change.millis() < 0 ? figures.money(Cost.ZERO.minus(change)) + " less" : figures.money(change) + " more";
     }
 
-    private static String sentence(Reason reason) {
-        String words = reason.sentence();
+    private String sentence(Reason reason) {
+        String words = figures.sentence(reason.sentence());
         String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
         return capital.endsWith(".") ? capital : capital + ".";
     }

@@ -135,7 +135,7 @@ public final class BuyAdvicePage {
         }
         page.heading("What cannot be had");
         for (Unheld unheld : advice.unheld()) {
-            page.paragraph(0, unheld.piece() + ": " + unheld.why() + ".");
+            page.paragraph(0, unheld.piece() + ": " + figures.sentence(unheld.why()) + ".");
         }
         if (!advice.best().unplanned().isEmpty()) {
             page.paragraph(

@@ -9,6 +9,7 @@ import bitterend.measure.MassText;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
+import bitterend.packing.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -24,6 +25,11 @@ public record Figures(Units units, MoneyText currency) {
     /** {@code 12.340 m}, or {@code 40 ft 5 13/16 in}. */
     public String length(Length length) {
         return LengthText.print(length, units);
+    }
+
+    /** A sentence of the plan, which names lengths in exact metres, with its lengths as on this page. */
+    public String sentence(String sentence) {
+        return units == Units.METRIC ? sentence : Words.reprinted(sentence, this::length);
     }
 
     /** For a column that names its unit: {@code 12.340}, or {@code 40' 5 13/16"} to the nearest sixteenth. */

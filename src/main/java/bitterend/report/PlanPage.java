@@ -48,8 +48,8 @@ public final class PlanPage {
         page.heading("Could not be planned");
         ShortWork.of(view).forEach((work, ids) -> {
             page.paragraph(0, String.join(", ", ids) + (ids.size() == 1 ? ": " : ": each ") + what(work));
-            page.paragraph(2, "Why: " + work.why() + ".");
-            page.paragraph(2, "What would help: " + work.help() + ".");
+            page.paragraph(2, "Why: " + figures.sentence(work.why()) + ".");
+            page.paragraph(2, "What would help: " + figures.sentence(work.help()) + ".");
         });
     }
 

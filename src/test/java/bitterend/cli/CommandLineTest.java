@@ -113,6 +113,18 @@ final class CommandLineTest {
     }
 
     @Test
+    void reasonOfAnUnplannedPiece_isToldInTheUnitsOfThePage() throws IOException {
+        TestShop shop = TestShop.in(folder).with("orders.csv", "1003,1,Harbour Board,DB12,400 m,plain,plain,1,,");
+        String path = shop.path().toString();
+        String metric = onOneLine(Run.of("plan", path, "--time", "1s"));
+        assertTrue(metric.contains("receive at least 400.000 m of DB12"), metric);
+        String imperial =
+                Run.of("plan", path, "--time", "1s", "--units", "imperial").out();
+        assertTrue(imperial.contains("receive at least 1312 ft 4 in of DB12"), imperial);
+        assertTrue(Files.readString(shop.path().resolve("plan.json")).contains("receive at least 400.000 m of DB12"));
+    }
+
+    @Test
     void errors_areAllToldAndNothingIsWritten() throws IOException {
         TestShop shop = TestShop.in(folder)
                 .with("orders.csv", "1003,1,Harbour Board,DB99,12 m,plain,plain,1,,")
@@ -146,6 +158,10 @@ final class CommandLineTest {
         assertInOrder(Run.of("plan", path, "--time", "1s"), "Reel R-9:", "Reel R-10:");
         assertEquals(0, Run.of("stock", "open", path).code());
         assertInOrder(Run.of("stock", "list", path), "R-9 ", "R-10 ", "R-104 ");
+    }
+
+    private static String onOneLine(Run run) {
+        return run.out().replaceAll("\\s+", " ");
     }
 
     private static void assertInOrder(Run run, String... parts) {

@@ -96,8 +96,8 @@ public final class SheetMaker {
                 .forEach((short_, ids) -> shortfalls.add(new Shortfall(
                         String.join(", ", ids),
                         figures.length(short_.cut()) + " of " + short_.rope(),
-                        short_.why(),
-                        short_.help())));
+                        figures.sentence(short_.why()),
+                        figures.sentence(short_.help()))));
         return shortfalls;
     }
 

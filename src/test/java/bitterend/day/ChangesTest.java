@@ -1,0 +1,48 @@
+package bitterend.day;
+
+import static bitterend.packing.PieceSketch.piece;
+import static bitterend.packing.ReelSketch.reel;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import bitterend.packing.CutPlan;
+import bitterend.packing.Sketch;
+import bitterend.shops.PlanWriter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is told of a piece that a new plan moves off its reel, where another comes in its place. */
+final class ChangesTest {
+
+    /** The reel holds both pieces and one cut loss of 10 mm, to the millimetre. */
+    @Test
+    void pieceThatCouldHaveStayed_isSaidToCostLess() {
+        assertEquals("there is room for it on reel E8, but the plan costs less so", whyItLeaves(9_010));
+    }
+
+    @Test
+    void pieceOneMillimetreTooLong_isToldWhatTakesItsPlace() {
+        assertEquals("B/1.1 takes its place on reel E8", whyItLeaves(9_009));
+    }
+
+    private static String whyItLeaves(long reelMm) {
+        List<Changes.Change> changes = new Changes(
+                        exchanged(reelMm, "E10", "E8").problem())
+                .since(plan(exchanged(reelMm, "E8", "E10")), plan(exchanged(reelMm, "E10", "E8")));
+        assertEquals(
+                List.of("A/1.1", "B/1.1"),
+                changes.stream().map(Changes.Change::piece).toList());
+        return changes.get(0).why();
+    }
+
+    private static Sketch exchanged(long reelMm, String first, String second) {
+        return new Sketch()
+                .with(reel("E8", reelMm))
+                .with(reel("E10", 9_000))
+                .with(piece("A/1.1", 4_000), first, 1)
+                .with(piece("B/1.1", 5_000), second, 1);
+    }
+
+    private static CutPlan plan(Sketch sketch) {
+        return PlanWriter.write(sketch.problem(), sketch.packing());
+    }
+}
