@@ -118,9 +118,8 @@ final class CommandLineTest {
         String path = shop.path().toString();
         String metric = onOneLine(Run.of("plan", path, "--time", "1s"));
         assertTrue(metric.contains("receive at least 400.000 m of DB12"), metric);
-        String imperial =
-                Run.of("plan", path, "--time", "1s", "--units", "imperial").out();
-        assertTrue(imperial.contains("receive at least 1312 ft 4 in of DB12"), imperial);
+        String imperial = onOneLine(Run.of("plan", path, "--time", "1s", "--units", "imperial"));
+        assertTrue(imperial.contains("receive at least 1312 ft 4 1/16 in of DB12"), imperial);
         assertTrue(Files.readString(shop.path().resolve("plan.json")).contains("receive at least 400.000 m of DB12"));
     }
 
