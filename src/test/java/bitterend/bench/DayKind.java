@@ -8,10 +8,10 @@ import bitterend.measure.Length;
  *
  * @param pieces how many
  * @param lengths how many different lengths they have, every one of them asked for, or {@link #ANY}
- * @param longPieces pieces of 20 m and more and no matched sets, remnants kept only when such a piece may be cut from
- *     them: hard to prove
+ * @param plain no matched sets, and an order may be split over lots for nothing: bounds know of neither
+ * @param longPieces pieces of 20 m and more, remnants kept only when such a piece may be cut from them: hard to prove
  */
-record DayKind(int pieces, int lengths, boolean longPieces) {
+record DayKind(int pieces, int lengths, boolean plain, boolean longPieces) {
     /** Every line of an order has a length of its own. */
     static final int ANY = 0;
 
@@ -30,11 +30,17 @@ record DayKind(int pieces, int lengths, boolean longPieces) {
     }
 
     static DayKind of(int pieces, int lengths) {
-        return new DayKind(pieces, lengths, false);
+        return new DayKind(pieces, lengths, false, false);
     }
 
+    /** Plain, too. */
     static DayKind ofLongPieces(int pieces) {
-        return new DayKind(pieces, ANY, true);
+        return new DayKind(pieces, ANY, true, true);
+    }
+
+    /** The same, made plain. */
+    DayKind madePlain() {
+        return new DayKind(pieces, lengths, true, longPieces);
     }
 
     Length shortest() {

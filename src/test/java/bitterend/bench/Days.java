@@ -37,6 +37,9 @@ final class Days implements Callable<Integer> {
     @Option(names = "--each")
     private boolean each;
 
+    @Option(names = "--plain")
+    private boolean plain;
+
     @Option(names = "--long")
     private boolean longPieces;
 
@@ -60,7 +63,7 @@ final class Days implements Callable<Integer> {
         boolean refused = false;
         for (int pieces : sizes.isEmpty() ? usualSizes() : sizes) {
             List<Map<Way, DayTrial.Judged>> judged = days(pieces);
-            table.lines((longPieces ? "long " : "") + pieces, judged);
+            table.lines((longPieces ? "long " : plain ? "plain " : "") + pieces, judged);
             refused |= judged.stream().anyMatch(day -> day.values().stream().anyMatch(DayTrial.Judged::refused));
             if (pieces >= FROM && pieces <= TO && !longPieces) {
                 ofTheTargets.addAll(judged);
@@ -84,7 +87,8 @@ final class Days implements Callable<Integer> {
     }
 
     private List<Map<Way, DayTrial.Judged>> days(int pieces) {
-        DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : DayKind.usual(pieces);
+        DayKind usualKind = plain ? DayKind.usual(pieces).madePlain() : DayKind.usual(pieces);
+        DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : usualKind;
         Stopwatch stopwatch = new Stopwatch(secondsFor(pieces), processor);
         int usual = Math.max(1, Math.min(USUAL_DAYS, USUAL_PIECES_IN_ALL / pieces));
         List<Map<Way, DayTrial.Judged>> judged = new ArrayList<>();

@@ -97,12 +97,12 @@ public final class RealDay {
     }
 
     /** What a shop pays that states nothing but its labour, 42.00 an hour: opening is worth 0.8 m of this rope. */
-    private static Prices prices() {
+    private Prices prices() {
         return new Prices(
                 price(RulePrice.OPENING),
                 price(RulePrice.CHANGING),
                 price(RulePrice.HANDLING),
-                price(RulePrice.SPLIT_ORDER),
+                kind.plain() ? Cost.ZERO : price(RulePrice.SPLIT_ORDER),
                 price(RulePrice.MOVED_PIECE),
                 price(RulePrice.AGE_CREDIT));
     }
@@ -157,7 +157,7 @@ public final class RealDay {
     private void takeLine(String order, int line, int quantity, Product product) {
         String rope = product.navy() ? NAVY : WHITE;
         Length length = new Length(product.mm());
-        boolean set = quantity > 1 && !kind.longPieces() && random.nextInt(8) == 0;
+        boolean set = quantity > 1 && random.nextInt(8) == 0;
         Bond bond = set ? (random.nextInt(3) == 0 ? Bond.ONE_REEL : Bond.ONE_LOT) : Bond.NONE;
         Piece.Source source =
                 new Piece.Source(order, "" + line, DAY.plusDays(random.nextInt(20)), 1 + random.nextInt(9));
@@ -171,7 +171,7 @@ public final class RealDay {
                     order + "/" + line + "." + i,
                     source,
                     choices,
-                    set ? new Matching(order + "-" + line, bond) : Matching.NONE,
+                    set && !kind.plain() ? new Matching(order + "-" + line, bond) : Matching.NONE,
                     product.certificate(),
                     false,
                     new Length(product.mm() - 700),

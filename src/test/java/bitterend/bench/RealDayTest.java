@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
+import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Reel;
@@ -82,6 +83,19 @@ final class RealDayTest {
         PackingProblem day = RealDay.of(1, DayKind.of(3_000, lengths));
         assertEquals(3_000, day.pieces().size());
         assertEquals(lengths, lengths(day).size());
+    }
+
+    @Test
+    void plainDay_isTheSameDayWithoutSetsAndWithoutAPriceOfSplitting() {
+        PackingProblem usual = RealDay.of(0, 300);
+        PackingProblem plain = RealDay.of(0, DayKind.usual(300).madePlain());
+        assertEquals(
+                usual.pieces().stream().map(Piece::cut).toList(),
+                plain.pieces().stream().map(Piece::cut).toList());
+        assertEquals(usual.reels(), plain.reels());
+        assertTrue(usual.prices().splitOrder().compareTo(Cost.ZERO) > 0);
+        assertEquals(Cost.ZERO, plain.prices().splitOrder());
+        assertTrue(plain.pieces().stream().noneMatch(Piece::isMatched));
     }
 
     @Test
