@@ -6,8 +6,10 @@ import bitterend.exchange.PlanJson;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
+import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.ReelDraw;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.PlanShares;
@@ -18,6 +20,7 @@ import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import bitterend.report.QuoteSharesPage;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -126,7 +129,8 @@ final class PlanCommand implements Callable<Integer> {
         PlanDocument document = new PlanDocument(
                 plan,
                 read.settings().money(),
-                new PlanDocument.Made(engine(), effort.seed(), effort.time(), read.digests(), movements()));
+                new PlanDocument.Made(
+                        engine(), effort.seed(), effort.time(), read.digests(), movements(), near(problem, plan)));
         PlanJson.write(out == null ? shop.folder.resolve("plan.json") : out, document);
         terminal.out().print(answer(read, problem, document));
         return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
@@ -161,6 +165,24 @@ final class PlanCommand implements Callable<Integer> {
     /** How many movements each reel has had, where the shop keeps a ledger. */
     private Map<String, Long> movements() {
         return shop.rack().map(RackToday::movements).orElse(Map.of());
+    }
+
+    /** What of an earlier plan this one was held to: what moved all the same, and what --keep kept. */
+    private PlanDocument.Near near(PackingProblem problem, CutPlan plan) {
+        Map<String, String> moved = new HashMap<>();
+        for (ReelDraw draw : plan.draws()) {
+            for (Cut cut : draw.cuts()) {
+                String before = problem.earlier().getOrDefault(cut.piece(), draw.reel());
+                if (!before.equals(draw.reel())) {
+                    moved.put(cut.piece(), before);
+                }
+            }
+        }
+        Map<String, String> kept = new HashMap<>();
+        if (keep != null) {
+            problem.pins().forEach(pin -> kept.put(pin.piece(), pin.reel()));
+        }
+        return new PlanDocument.Near(moved, kept);
     }
 
     private static String engine() {

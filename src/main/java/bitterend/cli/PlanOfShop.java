@@ -1,10 +1,12 @@
 package bitterend.cli;
 
+import bitterend.day.OpenWork;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.Shop;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.check.Fault;
 import bitterend.packing.check.PlanChecker;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Whether a plan that was read from a file still is the plan of its shop. */
@@ -42,6 +45,28 @@ final class PlanOfShop {
             }
         }
         return changes;
+    }
+
+    /** The day it was planned for, what of it was cut by then left out, and held to an earlier plan as it was. */
+    static PackingProblem problem(PlanDocument document, Shop shop, Optional<RackToday> rack) {
+        PackingProblem open = new OpenWork(
+                        shop.problem(document.plan().day()),
+                        rack.map(RackToday::cut).orElse(Map.of()))
+                .fresh();
+        PlanDocument.Near near = document.made().near();
+        Map<String, String> pinned = new TreeMap<>(near.kept());
+        open.pins().forEach(pin -> pinned.put(pin.piece(), pin.reel()));
+        List<Pin> pins = new ArrayList<>();
+        pinned.forEach((piece, reel) -> pins.add(new Pin(piece, reel)));
+        return new PackingProblem(
+                open.day(),
+                open.ropes(),
+                open.pieces(),
+                open.reels(),
+                open.values(),
+                open.prices(),
+                pins,
+                near.moved());
     }
 
     /** What the checker has against it. Its bounds were checked when it was planned; they are not computed again. */

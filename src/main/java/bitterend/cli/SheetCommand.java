@@ -111,7 +111,7 @@ final class SheetCommand implements Callable<Integer> {
             terminal.err().println("Plan again: bitterend plan " + at.folder);
             return ExitCode.STOCK_CHANGED;
         }
-        PackingProblem problem = read.problem(document.plan().day());
+        PackingProblem problem = PlanOfShop.problem(document, read, at.rack());
         List<Fault> faults = PlanOfShop.faults(document, problem);
         if (!faults.isEmpty()) {
             faults.forEach(fault -> terminal.err().println("error: the plan is not sound: " + fault));

@@ -27,6 +27,14 @@ public final class PlanJson {
 
     private PlanJson() {}
 
+    private static void withReels(JsonTree text, String name, Map<String, String> byPiece) {
+        if (!byPiece.isEmpty()) {
+            JsonTree reels = new JsonTree();
+            byPiece.forEach(reels::with);
+            text.with(name, reels);
+        }
+    }
+
     /** The text of a plan file. */
     public static String text(PlanDocument document) {
         CutPlan plan = document.plan();
@@ -45,6 +53,8 @@ public final class PlanJson {
             made.movements().forEach(movements::with);
             text.with("movements", movements);
         }
+        withReels(text, "moved", made.near().moved());
+        withReels(text, "kept", made.near().kept());
         return text.with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
                 .with("day", plan.day().toString())

@@ -53,6 +53,8 @@ final class PlanReader {
                 "time",
                 "inputs",
                 "movements",
+                "moved",
+                "kept",
                 "currency",
                 "minorDigits",
                 "day",
@@ -69,8 +71,9 @@ final class PlanReader {
                 fields.require("engine", Readings::text, "?"),
                 whole(fields, "seed"),
                 fields.require("time", PlanReader::milliseconds, Duration.ZERO),
-                inputs(object.object("inputs")),
-                movements(object.object("movements")));
+                texts(object.object("inputs")),
+                movements(object.object("movements")),
+                new PlanDocument.Near(texts(object.object("moved")), texts(object.object("kept"))));
         CutPlan plan = new CutPlan(
                 fields.require("day", Readings::day, LocalDate.EPOCH),
                 object.objects("draws").stream().map(this::draw).toList(),
@@ -81,10 +84,10 @@ final class PlanReader {
         return new PlanDocument(plan, money, made);
     }
 
-    private static Map<String, String> inputs(JsonObject inputs) {
-        Map<String, String> digests = new LinkedHashMap<>();
-        inputs.names().forEach(name -> digests.put(name, inputs.fields().require(name, Readings::text, "")));
-        return digests;
+    private static Map<String, String> texts(JsonObject members) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        members.names().forEach(name -> texts.put(name, members.fields().require(name, Readings::text, "")));
+        return texts;
     }
 
     private static Map<String, Long> movements(JsonObject movements) {

@@ -58,6 +58,7 @@ final class PlanOptionsTest {
         Run run = Run.of(
                 "plan", shop.path().toString(), "--time", "1s", "--keep", kept.toString(), "--explain", "1001/2.1");
         assertEquals(0, run.code(), run.err());
+        assertEquals(0, Run.of("sheet", shop.path().toString()).code());
         assertTrue(run.out().contains("pinned"), run.out());
     }
 

@@ -126,6 +126,7 @@ final class StockDayTest {
         Run noon = run(4, "plan", at, "--time", "1s", "--from", morning.toString());
         assertTrue(noon.err().contains("cut already"), noon.err());
         assertTrue(noon.err().contains("changed since the earlier plan"), noon.err());
+        run(0, "sheet", at);
         run(0, "stock", "post", at, "--who", "Maren");
         run(0, "stock", "verify", at);
         int cuts = Files.readString(loft.resolve("plan.json")).split("\"piece\": ").length - 1;

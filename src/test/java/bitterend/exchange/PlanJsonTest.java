@@ -112,7 +112,9 @@ final class PlanJsonTest {
                         "0.1.0",
                         random.nextLong() >> 4,
                         Duration.ofMillis(random.nextInt(1_000_000)),
-                        Map.of("orders.csv", "00ff", "reels.csv", "ff00")));
+                        Map.of("orders.csv", "00ff", "reels.csv", "ff00"),
+                        Map.of("E8", 3L, "E10", 1L),
+                        new PlanDocument.Near(Map.of("G-1/2.1", "E8"), Map.of("G-1/2.2", "E10"))));
     }
 
     private static List<RunDraw> runs(Random random) {
