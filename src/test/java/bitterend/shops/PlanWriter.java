@@ -20,9 +20,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 
 /**
- * Writes places down as a plan, pieces by id within a run. Knows no hard rule: places that break one are written down as
+ * Writes places down as a plan, in cutting order. Keeps no hard rule: places that break one are written down as
  * faithfully as good ones, so that a checker can be shown them.
  */
 public final class PlanWriter {
@@ -39,7 +40,7 @@ public final class PlanWriter {
     }
 
     private CutPlan plan() {
-        List<ReelDraw> draws = draws();
+        List<ReelDraw> draws = draws(new FewestHomesFirst(problem, packing)::of);
         LengthBook book = draws.stream().map(ReelDraw::book).reduce(LengthBook.EMPTY, LengthBook::plus);
         return new CutPlan(problem.day(), draws, unplanned(), book, cost(draws), List.of());
     }
@@ -47,10 +48,10 @@ public final class PlanWriter {
     /** The true price of a packing. */
     static Cost cost(PackingProblem problem, Packing packing) {
         PlanWriter writer = new PlanWriter(problem, packing);
-        return writer.cost(writer.draws());
+        return writer.cost(writer.draws((run, reel) -> run));
     }
 
-    private List<ReelDraw> draws() {
+    private List<ReelDraw> draws(BiFunction<List<Piece>, String, List<Piece>> order) {
         Map<String, Map<Integer, List<Piece>>> byReel = new TreeMap<>();
         for (Piece piece : sorted()) {
             packing.placeOf(piece.id()).ifPresent(at -> byReel.computeIfAbsent(at.reel(), any -> new TreeMap<>())
@@ -61,6 +62,7 @@ public final class PlanWriter {
         for (Reel reel : problem.reels()) {
             Map<Integer, List<Piece>> pieces = byReel.get(reel.id());
             if (pieces != null) {
+                pieces.replaceAll((run, cut) -> order.apply(cut, reel.id()));
                 draws.add(new DrawWriter(problem, reel, pieces).draw());
             }
         }

@@ -24,6 +24,8 @@ public enum Check {
     LEAD_TRIM("The worn end is cut off once, as long as the reel says."),
     RUNS("The runs are listed as they lie on the reel, down to the last one that is cut."),
     MARKS("Every piece begins a cut loss behind the one before and ends at its cut length."),
+    CUTTING_ORDER(
+            "Within a run a set is cut together; what has the fewest other homes goes first, then what is due first."),
     LEFT("What is left of a run and of the reel is what the cuts leave."),
     REST("What is left is kept if it is worth keeping, else scrapped."),
     BOOK("Every millimetre is booked once, where it went."),

@@ -43,6 +43,11 @@ final class Facts {
         return runs.computeIfAbsent(reel.id(), id -> new SoundRope(reel).runs());
     }
 
+    /** The reel a piece is pinned to; empty for none. */
+    String pin(Piece piece) {
+        return pins.getOrDefault(piece.id(), "");
+    }
+
     /** Every rule between one piece and one reel that the two break, each with a sentence. */
     Map<Check, String> broken(Piece piece, Reel reel) {
         Map<Check, String> broken = new LinkedHashMap<>();

@@ -17,6 +17,7 @@ import java.util.Map;
 /** On how many other runs a piece would still fit beside everything that is planned there. */
 final class OtherHomes {
     private final Eligibility rules;
+    private final Map<String, String> pins = new HashMap<>();
     private final List<Room> rooms = new ArrayList<>();
     private final Map<Kind, Long> known = new HashMap<>();
 
@@ -27,10 +28,16 @@ final class OtherHomes {
     }
 
     private record Kind(
-            List<Piece.RopeChoice> choices, String certificate, boolean ownRope, String order, String reel) {}
+            List<Piece.RopeChoice> choices,
+            String certificate,
+            boolean ownRope,
+            String order,
+            String pin,
+            String reel) {}
 
     OtherHomes(PackingProblem problem, Packing packing, PlanPrice prices) {
         rules = new Eligibility(problem);
+        problem.pins().forEach(pin -> pins.put(pin.piece(), pin.reel()));
         Map<String, RunLoad[]> loads = prices.loads(packing);
         for (Reel reel : problem.reels()) {
             RunLoad[] load = loads.get(reel.id());
@@ -43,7 +50,13 @@ final class OtherHomes {
 
     /** Runs on other reels than its own that would take the piece as well. */
     long of(Piece piece, String ownReel) {
-        Kind kind = new Kind(piece.choices(), piece.certificate(), piece.ownRope(), piece.order(), ownReel);
+        Kind kind = new Kind(
+                piece.choices(),
+                piece.certificate(),
+                piece.ownRope(),
+                piece.order(),
+                pins.getOrDefault(piece.id(), ""),
+                ownReel);
         return known.computeIfAbsent(kind, key -> count(piece, ownReel));
     }
 

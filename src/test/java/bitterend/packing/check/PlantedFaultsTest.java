@@ -46,7 +46,7 @@ final class PlantedFaultsTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"rules", "marks", "lists", "rests", "totals", "reasons", "bounds"})
+    @MethodSource({"rules", "marks", "orders", "lists", "rests", "totals", "reasons", "bounds"})
     void plantedFault_isFoundByItsCheckAlone(Planted planted) {
         List<Fault> faults = PlanChecker.check(PlantedDay.problem(), planted.plan());
         assertEquals(1, faults.size(), faults.toString());
@@ -57,7 +57,7 @@ final class PlantedFaultsTest {
     @Test
     void everyCheck_hasAPlantedFault() {
         Set<Check> planted = new TreeSet<>(Set.of(Check.SIZE));
-        Stream.of(rules(), marks(), lists(), rests(), totals(), reasons(), bounds())
+        Stream.of(rules(), marks(), orders(), lists(), rests(), totals(), reasons(), bounds())
                 .flatMap(each -> each)
                 .forEach(each -> planted.add(each.check()));
         assertEquals(new TreeSet<>(Arrays.asList(Check.values())), planted);
@@ -124,6 +124,28 @@ final class PlantedFaultsTest {
                         Check.MARKS,
                         "K2 run 1",
                         Surgery.run(SOUND, "K2", 1, PlantedFaultsTest::namesSwapped)));
+    }
+
+    /** D1/1.1 is pinned and has no other home; the set of A1/2 lies on one run, with A4/1.1 put beside it. */
+    static Stream<Planted> orders() {
+        CutPlan beside = PlantedDay.with("K1", 2, "A4/1.1");
+        return Stream.of(
+                new Planted(
+                        "easiest to place elsewhere cut first",
+                        Check.CUTTING_ORDER,
+                        "K2 run 1",
+                        Surgery.run(SOUND, "K2", 1, run -> Surgery.inOrder(run, 20, "A4/1.1", "D1/1.1"))),
+                new Planted(
+                        "another piece between those of a set",
+                        Check.CUTTING_ORDER,
+                        "K1 run 2",
+                        Surgery.run(beside, "K1", 2, run -> Surgery.inOrder(run, 20, "A1/2.1", "A4/1.1", "A1/2.2"))));
+    }
+
+    @Test
+    void piecesAlike_mayBeCutInAnyOrder() {
+        CutPlan plan = Surgery.run(SOUND, "K1", 1, run -> Surgery.inOrder(run, 20, "A1/1.2", "A1/1.1"));
+        assertEquals(List.of(), PlanChecker.check(PlantedDay.problem(), plan));
     }
 
     private static Planted cut(String name, Check check, String where, String piece, long fromBy, long toBy) {

@@ -10,7 +10,9 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.Unplanned;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 
 /** Changes one thing in a plan; totals follow, so that nothing else is wrong with it. */
@@ -69,6 +71,20 @@ final class Surgery {
 
     static RunDraw cuts(RunDraw run, List<Cut> cuts) {
         return new RunDraw(run.run(), run.from(), run.to(), cuts, run.left(), run.rest());
+    }
+
+    /** The same pieces in another order, each behind the one before and a cut loss. */
+    static RunDraw inOrder(RunDraw run, long loss, String... pieces) {
+        Map<String, Length> lengths = new HashMap<>();
+        run.cuts().forEach(cut -> lengths.put(cut.piece(), cut.length()));
+        List<Cut> cuts = new ArrayList<>();
+        Length at = run.cuts().get(0).from();
+        for (String piece : pieces) {
+            Length end = at.plus(lengths.getOrDefault(piece, Length.ZERO));
+            cuts.add(new Cut(piece, at, end));
+            at = end.plus(new Length(loss));
+        }
+        return cuts(run, cuts);
     }
 
     static ReelDraw runs(ReelDraw draw, List<RunDraw> runs) {

@@ -10,10 +10,13 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.PieceSketch;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.ReelSketch;
 import bitterend.packing.Rule;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunId;
+import bitterend.packing.Sketch;
 import bitterend.shops.PlainShop;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
@@ -47,6 +50,19 @@ final class CuttingOrderTest {
                 .piece("3/1.1", "3", 4_000, LATER, pair)
                 .problem();
         assertEquals(List.of("2/1.1", "3/1.1", "1/1.1"), cutsOn("A", shop, allOn("A", 1, shop)));
+    }
+
+    /** Two pieces alike in all else: the pin leaves one of them no other home. */
+    @Test
+    void sequence_cutsWhatIsPinnedFirst() {
+        PackingProblem shop = new Sketch()
+                .with(ReelSketch.reel("A", 20_000))
+                .with(ReelSketch.reel("B", 6_000))
+                .with(PieceSketch.piece("1/1.1", 5_000).order("1"))
+                .with(PieceSketch.piece("1/1.2", 5_000).order("1"))
+                .pin("1/1.2", "A")
+                .problem();
+        assertEquals(List.of("1/1.2", "1/1.1"), cutsOn("A", shop, allOn("A", 1, shop)));
     }
 
     @Test
