@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -105,13 +104,7 @@ final class StockDayTest {
     /** The day that docs/stock.md tells. */
     @Test
     void demoLoft_runsFromMorningPlanToNoonPlanToPosting() throws IOException {
-        Path loft = Files.createDirectory(folder.resolve("loft"));
-        try (Stream<Path> files = Files.list(Path.of("demo-data", "gannet-loft"))) {
-            for (Path file : files.filter(each -> each.toString().matches(".*[.](json|csv)"))
-                    .toList()) {
-                Files.copy(file, loft.resolve(file.getFileName()));
-            }
-        }
+        Path loft = DemoShop.copy("gannet-loft", folder);
         Files.deleteIfExists(loft.resolve("plan.json"));
         String at = loft.toString();
         run(0, "stock", "open", at);
