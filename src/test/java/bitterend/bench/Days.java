@@ -63,17 +63,22 @@ final class Days implements Callable<Integer> {
         boolean refused = false;
         for (int pieces : sizes.isEmpty() ? usualSizes() : sizes) {
             List<Map<Way, DayTrial.Judged>> judged = days(pieces);
-            table.lines((longPieces ? "long " : plain ? "plain " : "") + pieces, judged);
+            table.lines(kind() + pieces, judged);
             refused |= judged.stream().anyMatch(day -> day.values().stream().anyMatch(DayTrial.Judged::refused));
             if (pieces >= FROM && pieces <= TO && !longPieces) {
                 ofTheTargets.addAll(judged);
             }
         }
         if (!ofTheTargets.isEmpty()) {
-            table.lines("30-300", ofTheTargets);
-            table.targets(ofTheTargets);
+            table.lines(kind() + FROM + "-" + TO, ofTheTargets);
+            table.targets(kind(), ofTheTargets);
         }
         return refused ? Benchmarks.PLAN_REFUSED : 0;
+    }
+
+    /** In front of the number of pieces. */
+    private String kind() {
+        return longPieces ? "long " : plain ? "plain " : "";
     }
 
     private List<Integer> usualSizes() {

@@ -52,13 +52,14 @@ final class DaysTable {
     }
 
     /** The figures that a table of targets asks for, of the whole chain. */
-    void targets(List<Map<Way, DayTrial.Judged>> days) {
+    void targets(String kind, List<Map<Way, DayTrial.Judged>> days) {
         Percentiles gap = gaps(of(days, Way.BOTH));
         Percentiles share = shares(days, Way.BOTH);
         out.printf(
                 Locale.ROOT,
-                "targets, 30-300 pieces, %d days, both: gap median %s %% (0.05), 95th %s %% (0.5);"
+                "targets, %s30-300 pieces, %d days, both: gap median %s %% (0.05), 95th %s %% (0.5);"
                         + " avoidable of best fit's median %s %% (5), 95th %s %% (30)%n",
+                kind,
                 days.size(),
                 figure("%.4f", gap.median()),
                 figure("%.4f", gap.at(0.95)),
