@@ -57,7 +57,7 @@ final class Selection {
         exact = !task.trimmable();
         int bits = Math.max(1, Math.getExponent(unit) + 1);
         int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
-        scale = 1L << Math.max(0, Math.min(36, 58 - pieces) - bits);
+        scale = 1L << Math.max(0, Math.min(36, 50 - pieces) - bits);
         filler = new Filler(task, new java.util.Random(seed));
         lengths = Starts.lengths(task);
     }
@@ -91,7 +91,9 @@ final class Selection {
         Node node = root(patterns, least, most);
         if (node.lp.primal(budget) && !pruned(node)) {
             cut(node);
-            explore(node, 0);
+            if (!pruned(node)) {
+                explore(node, 0);
+            }
         }
         return complete && !budget.over();
     }
