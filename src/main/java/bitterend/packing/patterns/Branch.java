@@ -14,8 +14,8 @@ final class Branch {
         return columns;
     }
 
-    /** How many the linear program uses. */
-    double value() {
-        return value;
+    /** The whole number below what the linear program uses. */
+    double floor() {
+        return Math.floor(value + 1e-6);
     }
 }

@@ -1,11 +1,12 @@
 package bitterend.packing.patterns;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /** What to branch on: reels of one kind, two pieces in one reel, or at last one pattern. */
 final class Branching {
@@ -23,16 +24,17 @@ final class Branching {
         this.x = x;
     }
 
-    @Nullable
-    Branch choose() {
+    /** The most promising ways to branch, best first; of the last resort, one pattern, only where there is no other. */
+    List<Branch> candidates(int most) {
+        List<Branch> list = new ArrayList<>();
         if (counted) {
-            Branch kind = kind();
-            if (kind != null) {
-                return kind;
-            }
+            kinds(list, (most + 1) / 2);
         }
-        Branch pair = pair();
-        return pair != null ? pair : single();
+        pairs(list, most - list.size());
+        if (list.isEmpty()) {
+            single(list);
+        }
+        return list;
     }
 
     private static double distance(double value) {
@@ -46,25 +48,24 @@ final class Branching {
         return new Branch(at, value);
     }
 
-    private @Nullable Branch kind() {
+    private void kinds(List<Branch> list, int most) {
         double[] sums = new double[task.kinds.length];
         for (int j = 0; j < x.length; j++) {
             if (!columns.get(j).empty()) {
                 sums[columns.get(j).kind] += x[j];
             }
         }
-        int chosen = -1;
-        for (int k = 0; k < sums.length; k++) {
-            if (distance(sums[k]) > WHOLE && (chosen < 0 || distance(sums[k]) > distance(sums[chosen]))) {
-                chosen = k;
-            }
-        }
-        int kind = chosen;
-        return kind < 0 ? null : of(j -> columns.get(j).kind == kind, sums[kind]);
+        IntStream.range(0, sums.length)
+                .filter(k -> distance(sums[k]) > WHOLE)
+                .boxed()
+                .sorted(Comparator.comparingDouble(k -> -distance(sums[k])))
+                .limit(most)
+                .forEach(kind -> list.add(of(j -> columns.get(j).kind == kind, sums[kind])));
     }
 
-    private @Nullable Branch pair() {
-        Map<Long, Double> sums = new HashMap<>();
+    /** What whole columns add to a pair does not change how far it is from whole. */
+    private Map<Long, Double> sumsOfPairs() {
+        Map<Long, Double> sums = new TreeMap<>();
         for (int j = 0; j < x.length; j++) {
             Pattern p = columns.get(j);
             if (x[j] < WHOLE || p.empty() || distance(x[j]) < WHOLE) {
@@ -76,17 +77,15 @@ final class Branching {
                 }
             }
         }
-        // What whole columns add to a pair does not change how far it is from whole.
-        long chosen = -1;
-        double best = WHOLE;
-        for (Map.Entry<Long, Double> entry : sums.entrySet()) {
-            double far = distance(entry.getValue());
-            if (far > best + 1e-9 || (far > best - 1e-9 && chosen >= 0 && entry.getKey() < chosen)) {
-                best = far;
-                chosen = entry.getKey();
-            }
-        }
-        return chosen < 0 ? null : together((int) (chosen >> 32), (int) chosen);
+        return sums;
+    }
+
+    private void pairs(List<Branch> list, int most) {
+        sumsOfPairs().entrySet().stream()
+                .filter(entry -> distance(entry.getValue()) > WHOLE)
+                .sorted(Comparator.comparingLong(entry -> -Math.round(distance(entry.getValue()) * 1e8)))
+                .limit(most)
+                .forEach(entry -> list.add(together((int) (entry.getKey() >> 32), (int) (long) entry.getKey())));
     }
 
     private Branch together(int a, int b) {
@@ -101,7 +100,7 @@ final class Branching {
         return of(member, sum);
     }
 
-    private @Nullable Branch single() {
+    private void single(List<Branch> list) {
         int chosen = -1;
         for (int j = 0; j < x.length; j++) {
             if (!columns.get(j).empty()
@@ -111,6 +110,8 @@ final class Branching {
             }
         }
         int column = chosen;
-        return column < 0 ? null : of(j -> j == column, x[column]);
+        if (column >= 0) {
+            list.add(of(j -> j == column, x[column]));
+        }
     }
 }

@@ -39,25 +39,23 @@ final class Endgame {
         while (proven < best.cutoff(Leaving.NEVER) && !budget.over()) {
             long target = Math.min(best.cutoff(Leaving.NEVER) - task.step, proven + distance / task.step * task.step);
             Budget part = budget.part(Long.MAX_VALUE, Duration.ofMillis(budget.millisLeft() / 2 + 1));
-            boolean done = step(bound, target, least, limit, part);
+            long found = step(bound, target, least, limit, part);
             budget.charge(part);
-            if (!done) {
+            proven = Math.max(proven, Math.min(found, best.cutoff(Leaving.NEVER)));
+            if (found <= target && proven < best.cutoff(Leaving.NEVER)) {
                 return proven;
             }
-            proven = Math.min(best.cutoff(Leaving.NEVER), target + task.step);
             distance *= 2;
         }
         return proven;
     }
 
-    private boolean step(Bound bound, long target, int[] least, int[] limit, Budget budget) {
+    /** No plan costs less than what is returned; above the target when there is none that costs so little. */
+    private long step(Bound bound, long target, int[] least, int[] limit, Budget budget) {
         Enumeration enumeration = new Enumeration(task, pricer, bound, most, budget);
-        boolean few = enumeration.run(target, least);
-        if (!few) {
-            return false;
+        if (!enumeration.run(target, least)) {
+            return 0;
         }
-        Selection selection = new Selection(task, best, target, seed, budget);
-        boolean done = selection.search(enumeration.found(), least, limit);
-        return done;
+        return new Selection(task, best, target, seed, budget).search(enumeration.found(), least, limit);
     }
 }

@@ -1,8 +1,9 @@
 package bitterend.packing.patterns;
 
 import java.util.List;
+import java.util.OptionalLong;
 
-/** Cuts a node off by whole numbers: duals rounded down, reduced costs of all its columns worked out exactly. */
+/** Bounds a node by whole numbers: duals rounded down, reduced costs of all its columns worked out exactly. */
 final class NodeBound {
     private final Task task;
     private final Simplex lp;
@@ -16,8 +17,8 @@ final class NodeBound {
         this.scale = scale;
     }
 
-    /** Whether every plan of the node costs more than {@code target}. */
-    boolean proves(List<Pattern> columns, long target) {
+    /** No plan of the node costs less; nothing where the numbers would not fit. */
+    OptionalLong of(List<Pattern> columns) {
         double[] duals = lp.duals();
         long[] price = new long[duals.length];
         try {
@@ -35,9 +36,9 @@ final class NodeBound {
                     }
                 }
             }
-            return sum > Math.multiplyExact(target, scale);
+            return OptionalLong.of(-Math.floorDiv(-sum, scale));
         } catch (ArithmeticException tooLarge) {
-            return false;
+            return OptionalLong.empty();
         }
     }
 

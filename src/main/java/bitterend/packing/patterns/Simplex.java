@@ -87,6 +87,12 @@ final class Simplex {
         return new Simplex(this);
     }
 
+    /** Gives up what can be worked out again, to take less room. */
+    void release() {
+        lu = new Lu(m);
+        stale = true;
+    }
+
     private void makeRow(int i, double artificialCost) {
         shift[i] = SHIFT * (0.5 + random.nextDouble());
         artificial[i] = addColumn(new int[] {i}, new double[] {1}, artificialCost);
@@ -435,12 +441,16 @@ final class Simplex {
      * @param cutoff stops once the objective has passed it
      */
     void dual(double cutoff, Budget budget) {
+        dual(cutoff, budget, 50 + 6 * m);
+    }
+
+    /** So many steps of the dual simplex at most: what the objective has come to then is still a lower bound. */
+    void dual(double cutoff, Budget budget, int most) {
         if (stale) {
             refresh();
         }
         double[] alpha = new double[m];
         double[] rho = new double[m];
-        int most = 50 + 6 * m;
         for (int round = 0; round < most; round++) {
             if (worn()) {
                 refresh();
