@@ -23,6 +23,7 @@ final class Cutting {
     void cut(PatternNode node, long target) {
         for (int round = 0; round < ROUNDS && node.depth <= DEEPEST && !budget.over(); round++) {
             node.drop(target);
+            node.dropCuts();
             double before = node.value();
             List<Cut> cuts = violated(node);
             cuts.forEach(node::add);

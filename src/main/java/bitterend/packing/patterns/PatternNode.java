@@ -32,16 +32,18 @@ final class PatternNode {
         PatternNode side = copy(depth + 1);
         double[] coefficients = new double[branch.columns().length];
         Arrays.fill(coefficients, more ? 1 : -1);
-        side.addRow(more ? branch.floor() + 1 : -branch.floor(), branch.columns(), coefficients);
+        double rhs = more ? branch.floor() + 1 : -branch.floor();
+        side.lp.addRow(rhs, branch.columns(), coefficients, PatternProgram.DEAR);
+        side.rowAdded();
         return side;
     }
 
     void add(Cut cut) {
-        addRow(cut.rhs(), cut.columns(), cut.coefficients());
+        lp.addCut(cut.rhs(), cut.columns(), cut.coefficients(), PatternProgram.DEAR);
+        rowAdded();
     }
 
-    private void addRow(double rhs, int[] at, double[] coefficients) {
-        lp.addRow(rhs, at, coefficients, PatternProgram.DEAR);
+    private void rowAdded() {
         columns = new ArrayList<>(columns);
         columns.add(Pattern.NOTHING);
         columns.add(Pattern.NOTHING);
@@ -80,12 +82,23 @@ final class PatternNode {
     void drop(long target) {
         double distance = (target - value()) / program.unit + 1e-6;
         List<Pattern> before = columns;
-        int[] old = lp.dropColumns(j -> !before.get(j).empty() && lp.reduced(j) > distance);
+        keep(lp.dropColumns(j -> !before.get(j).empty() && lp.reduced(j) > distance));
+    }
+
+    private void keep(int[] old) {
         List<Pattern> kept = new ArrayList<>(old.length);
         for (int j : old) {
-            kept.add(before.get(j));
+            kept.add(columns.get(j));
         }
         columns = kept;
+    }
+
+    /** Drops the cuts that do not bind. */
+    void dropCuts() {
+        int[] old = lp.dropCuts();
+        if (old.length > 0) {
+            keep(old);
+        }
     }
 
     /** Whether the program needs none of its artificial columns. */

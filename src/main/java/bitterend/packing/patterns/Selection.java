@@ -124,6 +124,7 @@ final class Selection {
         }
         node.raise();
         node.drop(target());
+        node.dropCuts();
         node.lp.release();
         if (openColumns > COLUMNS) {
             deep.addLast(node);

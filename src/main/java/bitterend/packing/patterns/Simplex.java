@@ -11,17 +11,22 @@ import java.util.function.IntPredicate;
  * the true one.
  *
  * <p>Sources: G. B. Dantzig, <i>Linear Programming and Extensions</i>, Princeton 1963; P. M. J. Harris, "Pivot
- * selection methods of the Devex LP code", Mathematical Programming 5 (1973) 1-28 (two-pass ratio test).
+ * selection methods of the Devex LP code", Mathematical Programming 5 (1973) 1-28 (two-pass ratio test, reference
+ * weights).
  */
 final class Simplex {
     static final double EPS = 1e-9;
     private static final double PIVOT = 1e-8;
     private static final double SHIFT = 1e-5;
     private static final int BLOCK = 1500;
+    private static final double LOOSE = 1e-3;
 
     private int m;
     private double[] rhs;
     private double[] shift;
+    /** Rows that may be dropped again. */
+    private boolean[] cut;
+
     private int[] surplus;
     private int[] artificial;
     private int n;
@@ -44,6 +49,7 @@ final class Simplex {
         random = new Random(seed);
         this.rhs = rhs.clone();
         shift = new double[m];
+        cut = new boolean[m];
         surplus = new int[m];
         artificial = new int[m];
         int room = Math.max(64, 4 * m);
@@ -66,6 +72,7 @@ final class Simplex {
         m = from.m;
         rhs = from.rhs.clone();
         shift = from.shift.clone();
+        cut = from.cut.clone();
         surplus = from.surplus.clone();
         artificial = from.artificial.clone();
         n = from.n;
@@ -161,9 +168,16 @@ final class Simplex {
         return n++;
     }
 
+    /** Adds a row that {@link #dropCuts} may drop again. */
+    void addCut(double bound, int[] columns, double[] coefficients, double artificialCost) {
+        int row = addRow(bound, columns, coefficients, artificialCost);
+        cut[row] = true;
+    }
+
     /** Adds the row {@code sum coefficient x >= bound}; the basis stays dual feasible. */
     int addRow(double bound, int[] columns, double[] coefficients, double artificialCost) {
         int i = m++;
+        cut = Arrays.copyOf(cut, m);
         rhs = Arrays.copyOf(rhs, m);
         shift = Arrays.copyOf(shift, m);
         surplus = Arrays.copyOf(surplus, m);
@@ -239,11 +253,15 @@ final class Simplex {
             own[surplus[i]] = true;
             own[artificial[i]] = true;
         }
+        return compact(j -> own[j] || place[j] >= 0 || !drop.test(j));
+    }
+
+    private int[] compact(IntPredicate stays) {
         int[] old = new int[n];
         int[] fresh = new int[n];
         int kept = 0;
         for (int j = 0; j < n; j++) {
-            if (own[j] || place[j] >= 0 || !drop.test(j)) {
+            if (stays.test(j)) {
                 index[kept] = index[j];
                 value[kept] = value[j];
                 cost[kept] = cost[j];
@@ -265,6 +283,103 @@ final class Simplex {
         }
         cursor = 0;
         return Arrays.copyOf(old, kept);
+    }
+
+    /**
+     * Drops the cuts that do not bind: rows whose surplus is basic and above zero.
+     *
+     * @return the old place of every column that stays; empty when no row was dropped
+     */
+    int[] dropCuts() {
+        if (stale) {
+            refresh();
+        }
+        boolean[] gone = new boolean[m];
+        int[] fresh = new int[m];
+        boolean[] away = new boolean[m];
+        int kept = 0;
+        for (int i = 0; i < m; i++) {
+            int r = place[surplus[i]];
+            gone[i] = cut[i] && r >= 0 && x[r] > LOOSE && place[artificial[i]] < 0;
+            fresh[i] = gone[i] ? -1 : kept++;
+            if (gone[i]) {
+                away[r] = true;
+            }
+        }
+        if (kept == m) {
+            return new int[0];
+        }
+        int[] rest = new int[kept];
+        int size = 0;
+        for (int r = 0; r < m; r++) {
+            if (!away[r]) {
+                rest[size++] = basis[r];
+            }
+        }
+        return shrink(gone, fresh, kept, rest);
+    }
+
+    private int[] shrink(boolean[] gone, int[] fresh, int kept, int[] rest) {
+        boolean[] dropped = new boolean[n];
+        for (int i = 0; i < m; i++) {
+            dropped[surplus[i]] = gone[i];
+            dropped[artificial[i]] = gone[i];
+        }
+        for (int i = 0; i < m; i++) {
+            if (!gone[i]) {
+                rhs[fresh[i]] = rhs[i];
+                shift[fresh[i]] = shift[i];
+                cut[fresh[i]] = cut[i];
+                surplus[fresh[i]] = surplus[i];
+                artificial[fresh[i]] = artificial[i];
+            }
+        }
+        m = kept;
+        rhs = Arrays.copyOf(rhs, m);
+        shift = Arrays.copyOf(shift, m);
+        surplus = Arrays.copyOf(surplus, m);
+        artificial = Arrays.copyOf(artificial, m);
+        cut = Arrays.copyOf(cut, m);
+        basis = Arrays.copyOf(rest, m);
+        x = new double[m];
+        y = new double[m];
+        lu = new Lu(m);
+        stale = true;
+        Arrays.fill(place, 0, n, -1);
+        for (int r = 0; r < m; r++) {
+            place[basis[r]] = r;
+        }
+        for (int j = 0; j < n; j++) {
+            if (!dropped[j]) {
+                thin(j, fresh);
+            }
+        }
+        return compact(j -> !dropped[j]);
+    }
+
+    /** Takes the rows that are gone out of a column. */
+    private void thin(int j, int[] fresh) {
+        int[] rows = index[j];
+        int size = 0;
+        boolean same = true;
+        for (int row : rows) {
+            size += fresh[row] >= 0 ? 1 : 0;
+            same &= fresh[row] == row;
+        }
+        if (same) {
+            return;
+        }
+        int[] thinRows = new int[size];
+        double[] thinValues = new double[size];
+        size = 0;
+        for (int t = 0; t < rows.length; t++) {
+            if (fresh[rows[t]] >= 0) {
+                thinRows[size] = fresh[rows[t]];
+                thinValues[size++] = value[j][t];
+            }
+        }
+        index[j] = thinRows;
+        value[j] = thinValues;
     }
 
     private void refresh() {
@@ -451,32 +566,73 @@ final class Simplex {
         }
         double[] alpha = new double[m];
         double[] rho = new double[m];
+        double[] row = new double[n];
+        double[] price = prices();
+        double[] reference = ones();
         for (int round = 0; round < most; round++) {
             if (worn()) {
                 refresh();
+                price = prices();
             }
-            int r = mostNegative();
+            int r = dualLeaving(reference);
             if (r < 0 || (cutoff < Double.MAX_VALUE && round % 8 == 0 && objective() > cutoff)) {
                 return;
             }
             Arrays.fill(rho, 0);
             rho[r] = 1;
             lu.solveTransposed(rho);
-            int q = dualEntering(rho);
+            int q = dualEntering(rho, row, price);
             if (budget.spend(n + 4L * m) || q < 0) {
                 return;
             }
             load(q, alpha);
             if (alpha[r] > -PIVOT) {
                 refresh();
-                if (lu.exchanges() == 0 && round > 0 && mostNegative() == r) {
+                price = prices();
+                if (lu.exchanges() == 0 && round > 0 && dualLeaving(reference) == r) {
                     return;
                 }
                 continue;
             }
+            update(reference, r, alpha);
+            turn(price, row, q, r);
             double[] again = alpha;
             pivot(q, r, again, rho, x[r] / alpha[r]);
         }
+    }
+
+    /** Reduced costs of all columns. */
+    private double[] prices() {
+        double[] price = new double[n];
+        for (int j = 0; j < n; j++) {
+            price[j] = place[j] >= 0 ? 0 : reduced(j);
+        }
+        return price;
+    }
+
+    private double[] ones() {
+        double[] ones = new double[m];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
+    private static void update(double[] reference, int r, double[] alpha) {
+        double own = reference[r] / (alpha[r] * alpha[r]);
+        for (int i = 0; i < alpha.length; i++) {
+            if (alpha[i] != 0 && i != r) {
+                reference[i] = Math.max(reference[i], alpha[i] * alpha[i] * own);
+            }
+        }
+        reference[r] = Math.max(own, 1);
+    }
+
+    private void turn(double[] price, double[] row, int q, int r) {
+        double step = price[q] / row[q];
+        for (int j = 0; j < n; j++) {
+            price[j] -= step * row[j];
+        }
+        price[q] = 0;
+        price[basis[r]] = -step;
     }
 
     private int mostNegative() {
@@ -491,11 +647,25 @@ final class Simplex {
         return r;
     }
 
-    private int dualEntering(double[] rho) {
+    /** The row farthest below zero, as the reference weights measure it. */
+    private int dualLeaving(double[] reference) {
+        int r = -1;
+        double most = 0;
+        for (int i = 0; i < m; i++) {
+            if (x[i] < -1e-8 && x[i] * x[i] > most * reference[i]) {
+                most = x[i] * x[i] / reference[i];
+                r = i;
+            }
+        }
+        return r;
+    }
+
+    private int dualEntering(double[] rho, double[] row, double[] price) {
         double limit = Double.MAX_VALUE;
         int best = -1;
         double bestAlpha = 0;
         for (int j = 0; j < n; j++) {
+            row[j] = 0;
             if (place[j] >= 0) {
                 continue;
             }
@@ -505,8 +675,9 @@ final class Simplex {
             for (int t = 0; t < rows.length; t++) {
                 a += rho[rows[t]] * values[t];
             }
+            row[j] = a;
             if (a < -1e-7) {
-                double ratio = Math.max(0, reduced(j)) / -a;
+                double ratio = Math.max(0, price[j]) / -a;
                 if (ratio < limit - 1e-10 || (ratio < limit + 1e-10 && -a > bestAlpha)) {
                     limit = Math.min(limit, ratio);
                     best = j;
