@@ -6,8 +6,10 @@ import java.util.List;
 /** Adds cuts to a node, round by round, as long as they raise its value. */
 final class Cutting {
     private static final int ROUNDS = 12;
-    /** Nodes deeper than this are not cut. */
+    /** Nodes deeper than this are cut a few times only. */
     private static final int DEEPEST = 6;
+
+    private static final int DEEP_ROUNDS = 1;
     /** Beside two for each item, so many rows are enough. */
     private static final int ROWS = 100;
 
@@ -21,7 +23,7 @@ final class Cutting {
 
     /** @param target what plans of interest cost at most; a node that is shown to hold none is left as it is */
     void cut(PatternNode node, long target) {
-        for (int round = 0; round < ROUNDS && node.depth <= DEEPEST && !budget.over(); round++) {
+        for (int round = 0; round < (node.depth <= DEEPEST ? ROUNDS : DEEP_ROUNDS) && !budget.over(); round++) {
             node.drop(target);
             node.dropCuts();
             double before = node.value();

@@ -31,13 +31,15 @@ final class Endgame {
      * @param bound what is proven so far, and by which prices
      */
     long run(Bound bound, int[] least, int[] limit, Budget budget) {
-        long proven = task.roundUp(bound.ceiling());
+        long proven = Math.max(task.roundUp(bound.ceiling()), best.bound());
         if (bound.price().length == 0 || !best.complete()) {
             return proven;
         }
         long distance = Math.max(task.step, (best.cutoff(Leaving.NEVER) - proven) / FIRST);
         while (proven < best.cutoff(Leaving.NEVER) && !budget.over()) {
-            long target = Math.min(best.cutoff(Leaving.NEVER) - task.step, proven + distance / task.step * task.step);
+            long last = best.cutoff(Leaving.NEVER) - task.step;
+            // What would be left for one more step is taken along: each starts anew.
+            long target = 2 * distance > last - proven ? last : proven + distance / task.step * task.step;
             Budget part = budget.part(Long.MAX_VALUE, Duration.ofMillis(budget.millisLeft() / 2 + 1));
             long found = step(bound, target, least, limit, part);
             budget.charge(part);

@@ -30,6 +30,8 @@ final class Selection {
     private static final long COLUMNS = 600_000;
 
     private static final int DEEPEST = 500;
+    /** One node among so many is followed all the way down, in search of plans. */
+    private static final int PLUNGE_EVERY = 20;
 
     private final Task task;
     private final Best best;
@@ -47,6 +49,8 @@ final class Selection {
     private long given = Long.MAX_VALUE;
 
     private long nodes;
+    private boolean plunging;
+    private @Nullable PatternNode followed;
 
     /** @param highest cost that is of interest */
     Selection(Task task, Best best, long highest, long seed, Budget budget) {
@@ -85,6 +89,9 @@ final class Selection {
 
     private long bound() {
         long lowest = Math.min(given, target() + task.step);
+        if (followed != null) {
+            lowest = Math.min(lowest, followed.bound());
+        }
         for (PatternNode node : open) {
             lowest = Math.min(lowest, node.bound());
         }
@@ -103,12 +110,16 @@ final class Selection {
     }
 
     private @Nullable PatternNode next() {
-        if (!deep.isEmpty()) {
-            return deep.pollLast();
-        }
-        PatternNode node = open.poll();
+        PatternNode node = followed;
+        followed = null;
         if (node != null) {
-            openColumns -= node.columns().size();
+            return node;
+        }
+        plunging = nodes % PLUNGE_EVERY == 0;
+        node = deep.pollLast();
+        if (node == null) {
+            node = open.poll();
+            openColumns -= node == null ? 0 : node.columns().size();
         }
         return node;
     }
@@ -126,6 +137,18 @@ final class Selection {
         node.drop(target());
         node.dropCuts();
         node.lp.release();
+        if (plunging) {
+            PatternNode other = followed;
+            followed = node;
+            if (other != null) {
+                leave(other);
+            }
+        } else {
+            leave(node);
+        }
+    }
+
+    private void leave(PatternNode node) {
         if (openColumns > COLUMNS) {
             deep.addLast(node);
         } else {
@@ -151,8 +174,8 @@ final class Selection {
         }
         if (!node.proves(target())) {
             Branch branch = strongest(node, candidates);
-            solve(node, branch, true);
             solve(node, branch, false);
+            solve(node, branch, true);
         }
     }
 
