@@ -1,6 +1,7 @@
 package bitterend.packing.patterns;
 
 import java.time.Duration;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Closes what is left between a bound and the best plan: all patterns that a plan of at most some target could use are
@@ -14,7 +15,9 @@ final class Endgame {
     private final Pricer pricer;
     private final Best best;
     private final long seed;
-    private final int most;
+    private int most;
+    private long target;
+    private @Nullable Selection open;
 
     /** @param most patterns before giving up */
     Endgame(Task task, Pricer pricer, Best best, long seed, int most) {
@@ -25,8 +28,14 @@ final class Endgame {
         this.most = most;
     }
 
+    /** From now on so many patterns are not too many. */
+    void most(int patterns) {
+        most = patterns;
+    }
+
     /**
-     * The highest bound that could be proven for plans that use so many reels of each kind.
+     * The highest bound that could be proven for plans that use so many reels of each kind. Called again with the same
+     * numbers it goes on where it was.
      *
      * @param bound what is proven so far, and by which prices
      */
@@ -38,26 +47,37 @@ final class Endgame {
         long distance = Math.max(task.step, (best.cutoff(Leaving.NEVER) - proven) / FIRST);
         while (proven < best.cutoff(Leaving.NEVER) && !budget.over()) {
             long last = best.cutoff(Leaving.NEVER) - task.step;
-            // What would be left for one more step is taken along: each starts anew.
-            long target = 2 * distance > last - proven ? last : proven + distance / task.step * task.step;
             Budget part = budget.part(Long.MAX_VALUE, Duration.ofMillis(budget.millisLeft() / 2 + 1));
-            long found = step(bound, target, least, limit, part);
+            if (open == null) {
+                // What would be left for one more step is taken along: each starts anew.
+                target = 2 * distance > last - proven ? last : proven + distance / task.step * task.step;
+                open = step(bound, least, limit, part);
+                distance *= 2;
+            }
+            if (open != null) {
+                open.search(part);
+                proven = Math.max(proven, Math.min(open.bound(), best.cutoff(Leaving.NEVER)));
+            }
             budget.charge(part);
-            proven = Math.max(proven, Math.min(found, best.cutoff(Leaving.NEVER)));
-            if (found <= target && proven < best.cutoff(Leaving.NEVER)) {
+            if (open == null || open.live()) {
                 return proven;
             }
-            distance *= 2;
+            boolean all = open.bound() > Math.min(target, last);
+            open = null;
+            if (!all) {
+                return proven;
+            }
         }
         return proven;
     }
 
-    /** No plan costs less than what is returned; above the target when there is none that costs so little. */
-    private long step(Bound bound, long target, int[] least, int[] limit, Budget budget) {
+    /** All plans that cost at most the target; null when there are too many patterns for them. */
+    private @Nullable Selection step(Bound bound, int[] least, int[] limit, Budget budget) {
         Enumeration enumeration = new Enumeration(task, pricer, bound, most, budget);
         if (!enumeration.run(target, least)) {
-            return 0;
+            return null;
         }
-        return new Selection(task, best, target, seed, budget).search(enumeration.found(), least, limit);
+        Selection selection = new Selection(task, best, target, seed);
+        return selection.open(enumeration.found(), least, limit, budget) ? selection : null;
     }
 }

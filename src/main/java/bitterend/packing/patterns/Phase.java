@@ -18,6 +18,7 @@ final class Phase {
     private final Best best;
     private final Effort effort;
     private final Pricer pricer;
+    private final Endgame endgame;
     private Bound root = Bound.NOTHING;
 
     Phase(Task task, Leaving leaving, Best best, Effort effort) {
@@ -26,6 +27,7 @@ final class Phase {
         this.best = best;
         this.effort = effort;
         this.pricer = new Pricer(task);
+        this.endgame = new Endgame(task, pricer, best, effort.seed(), 0);
     }
 
     /** Works until proven or out of budget. */
@@ -84,7 +86,7 @@ final class Phase {
         boolean quick = effort.depth() == Effort.Depth.QUICK;
         Budget part = quick ? budget.part(QUICK_WORK) : budget;
         int patterns = quick ? QUICK_PATTERNS : 4_000 << Math.min(5, wave);
-        Endgame endgame = new Endgame(task, pricer, best, effort.seed(), patterns);
+        endgame.most(patterns);
         best.raise(endgame.run(root, new int[most.length], most, part), leaving);
     }
 

@@ -30,93 +30,105 @@ final class Selection {
     private static final long COLUMNS = 600_000;
 
     private static final int DEEPEST = 500;
-    /** One node among so many is followed all the way down, in search of plans. */
-    private static final int PLUNGE_EVERY = 20;
+    private static final int WIDE = 50;
+    private static final int DEEP = 50;
+    private static final int LAYERS = 64;
 
     private final Task task;
     private final Best best;
-    private final Budget budget;
     private final long highest;
     private final PatternProgram program;
-    private final Cutting cutting;
     private final Filler filler;
     private final long[] lengths;
     private final PriorityQueue<PatternNode> open =
-            new PriorityQueue<>(Comparator.comparingLong(PatternNode::bound).thenComparingInt(node -> -node.depth));
+            new PriorityQueue<>(Comparator.comparingLong(this::layer).thenComparingInt(node -> -node.depth));
+    private long lowest;
+    private long thickness = 1;
     private final ArrayDeque<PatternNode> deep = new ArrayDeque<>();
+    private Budget budget = Budget.endless();
     private long openColumns;
     /** Lowest bound of nodes given up: too fine for floating point, or too deep. */
     private long given = Long.MAX_VALUE;
 
     private long nodes;
-    private boolean plunging;
-    private @Nullable PatternNode followed;
+    private boolean diving;
 
     /** @param highest cost that is of interest */
-    Selection(Task task, Best best, long highest, long seed, Budget budget) {
+    Selection(Task task, Best best, long highest, long seed) {
         this.highest = highest;
         this.task = task;
         this.best = best;
-        this.budget = budget;
         program = new PatternProgram(task);
-        cutting = new Cutting(task, budget);
         filler = new Filler(task, new java.util.Random(seed));
         lengths = Starts.lengths(task);
     }
 
-    /**
-     * A proven bound on all plans made of these patterns that cost less than the best known: above the highest cost of
-     * interest, or the cost of the best known plan, when the search came to its end.
-     */
-    long search(List<Pattern> patterns, int[] least, int[] most) {
+    /** Starts with all plans made of these patterns; false when the budget ended first. */
+    boolean open(List<Pattern> patterns, int[] least, int[] most, Budget within) {
+        budget = within;
         PatternNode root = program.root(patterns, least, most);
         if (!root.lp.primal(budget)) {
-            return 0;
+            return false;
         }
         root.raise();
+        lowest = root.bound();
+        thickness = Math.max(1, (target() - lowest) / LAYERS);
         keep(root);
+        return true;
+    }
+
+    /** Bounds that differ by next to nothing count as equal: among those the deepest node goes first. */
+    private long layer(PatternNode node) {
+        return (node.bound() - lowest) / thickness;
+    }
+
+    /** Goes on until nothing is open or the budget ends. */
+    void search(Budget within) {
+        budget = within;
         while (!budget.over()) {
             PatternNode node = next();
             if (node == null) {
-                break;
+                return;
             }
             if (node.bound() <= target()) {
                 expand(node);
             }
         }
-        return bound();
     }
 
-    private long bound() {
-        long lowest = Math.min(given, target() + task.step);
-        if (followed != null) {
-            lowest = Math.min(lowest, followed.bound());
-        }
+    /**
+     * A proven bound on all plans made of the patterns that cost less than the best known: above the highest cost of
+     * interest, or the cost of the best known plan, when the search came to its end.
+     */
+    long bound() {
+        long least = Math.min(given, target() + task.step);
         for (PatternNode node : open) {
-            lowest = Math.min(lowest, node.bound());
+            least = Math.min(least, node.bound());
         }
         for (PatternNode node : deep) {
-            lowest = Math.min(lowest, node.bound());
+            least = Math.min(least, node.bound());
         }
-        return lowest;
+        return least;
     }
 
-    long nodes() {
-        return nodes;
+    /** Whether there is anything left to search. */
+    boolean live() {
+        return !deep.isEmpty() || !open.isEmpty();
     }
 
     private long target() {
         return Math.min(highest, best.cutoff(Leaving.NEVER) - task.step);
     }
 
+    /** In turn a number of nodes of the lowest bound and a number of the deepest ones below the last of them. */
     private @Nullable PatternNode next() {
-        PatternNode node = followed;
-        followed = null;
-        if (node != null) {
-            return node;
+        diving = nodes % (WIDE + DEEP) >= WIDE;
+        if (!diving && openColumns <= COLUMNS) {
+            while (!deep.isEmpty()) {
+                leave(deep.pollLast());
+            }
         }
-        plunging = nodes % PLUNGE_EVERY == 0;
-        node = deep.pollLast();
+        PatternNode node = deep.pollLast();
         if (node == null) {
             node = open.poll();
             openColumns -= node == null ? 0 : node.columns().size();
@@ -129,7 +141,7 @@ final class Selection {
         if (node.proves(target())) {
             return;
         }
-        cutting.cut(node, target());
+        new Cutting(task, budget).cut(node, target());
         if (node.proves(target())) {
             return;
         }
@@ -137,19 +149,11 @@ final class Selection {
         node.drop(target());
         node.dropCuts();
         node.lp.release();
-        if (plunging) {
-            PatternNode other = followed;
-            followed = node;
-            if (other != null) {
-                leave(other);
-            }
-        } else {
-            leave(node);
-        }
+        leave(node);
     }
 
     private void leave(PatternNode node) {
-        if (openColumns > COLUMNS) {
+        if (diving || openColumns > COLUMNS) {
             deep.addLast(node);
         } else {
             openColumns += node.columns().size();
