@@ -32,7 +32,7 @@ final class Cutting {
             if (cuts.isEmpty() || !solve(node, target)) {
                 return;
             }
-            if (round > 3 && node.value() - before < 1e-4 * task.step) {
+            if (round > (node.depth == 0 ? 3 : 0) && node.value() - before < 1e-4 * task.step) {
                 return;
             }
         }

@@ -26,6 +26,7 @@ final class Selection {
 
     private static final int TESTED = 8;
     private static final int TESTED_STEPS = 50;
+    private static final double LITTLE = 1e-9;
     /** So many columns in all open nodes: above that the search goes deep first, so that memory is bounded. */
     private static final long COLUMNS = 600_000;
 
@@ -204,8 +205,11 @@ final class Selection {
             if (candidates.size() < 2 || budget.over()) {
                 return chosen;
             }
-            double more = Math.max(1e-9, tried(node, branch, true) - node.value());
-            double less = Math.max(1e-9, tried(node, branch, false) - node.value());
+            double more = Math.max(LITTLE, tried(node, branch, true) - node.value());
+            double less = Math.max(LITTLE, tried(node, branch, false) - node.value());
+            if (highestScore >= 0 && Math.max(more * less, highestScore) <= LITTLE * LITTLE) {
+                return chosen;
+            }
             if (more * less > highestScore) {
                 highestScore = more * less;
                 chosen = branch;
