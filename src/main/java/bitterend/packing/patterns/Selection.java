@@ -124,10 +124,8 @@ final class Selection {
     /** In turn a number of nodes of the lowest bound and a number of the deepest ones below the last of them. */
     private @Nullable PatternNode next() {
         diving = nodes % (WIDE + DEEP) >= WIDE;
-        if (!diving && openColumns <= COLUMNS) {
-            while (!deep.isEmpty()) {
-                leave(deep.pollLast());
-            }
+        while (!diving && openColumns <= COLUMNS && !deep.isEmpty()) {
+            leave(deep.pollLast());
         }
         PatternNode node = deep.pollLast();
         if (node == null) {
