@@ -17,18 +17,16 @@ final class Enumeration {
     private final Task task;
     private final Pricer pricer;
     private final Bound bound;
-    private final int most;
     private final Budget budget;
-    private final List<Pattern> found = new ArrayList<>();
-    private boolean all = true;
+    private final FoundPatterns found;
 
     /** @param most patterns before giving up */
     Enumeration(Task task, Pricer pricer, Bound bound, int most, Budget budget) {
         this.task = task;
         this.pricer = pricer;
         this.bound = bound;
-        this.most = most;
         this.budget = budget;
+        found = new FoundPatterns(most, budget);
     }
 
     /**
@@ -54,9 +52,9 @@ final class Enumeration {
             if (kind.single()) {
                 single(kind, enough + kind.opening * scale);
             } else {
-                new SeveralRuns(kind, enough).run();
+                several(kind, enough);
             }
-            if (!all) {
+            if (!found.all()) {
                 return false;
             }
         }
@@ -64,16 +62,43 @@ final class Enumeration {
     }
 
     List<Pattern> found() {
-        return found;
+        return found.patterns();
     }
 
     private void single(Kind kind, long enough) {
-        OneRun one = new OneRun(kind, 0, enough, kind.flat() && task.trimmable());
-        one.descend(0, 0, 0);
-        for (RunBest way : one.ways) {
+        for (RunBest way : ways(kind, 0, enough, kind.flat() && task.trimmable())) {
             int size = way.items().length;
             found.add(Pattern.of(task, kind.index, new int[size], way.items(), way.counts(), size));
         }
+    }
+
+    private void several(Kind kind, long enough) {
+        Question question = new Question(bound.price(), bound.scale(), task.demand, false, budget);
+        Pricer.Offers runs = new Pricer.Offers(0);
+        long[] best = pricer.bestByRun(kind, question, runs);
+        if (!runs.safe) {
+            found.giveUp();
+        }
+        ReelWays reel = new ReelWays(task, kind, bound.scale(), best, enough, found);
+        long widest = reel.widest();
+        if (widest < 0) {
+            return;
+        }
+        List<List<RunBest>> byRun = new ArrayList<>();
+        for (int r = 0; r < best.length && found.all(); r++) {
+            List<RunBest> ways = best[r] > Pricer.LOW ? ways(kind, r, best[r] - widest, false) : new ArrayList<>();
+            ways.sort(Comparator.comparingLong(way -> -way.net()));
+            byRun.add(ways);
+        }
+        reel.join(byRun);
+    }
+
+    /** All ways to draw from one run that bring at least so much. */
+    private List<RunBest> ways(Kind kind, int r, long enough, boolean maximal) {
+        Stretch run = kind.runs[r];
+        Order order = Order.of(kind.load, lifted(), task.demand, run.cap);
+        Reach reach = new Reach(order, run, pricer.hull(run), bound.scale());
+        return new RunWays(run, order, reach, bound.scale(), enough, maximal, found).find();
     }
 
     /** Items without a price are taken along at the lowest price there is. */
@@ -83,202 +108,5 @@ final class Enumeration {
             lifted[i] = Math.max(1, lifted[i]);
         }
         return lifted;
-    }
-
-    /** All ways to draw from one run that bring at least so much. */
-    private final class OneRun {
-        final Stretch run;
-        final Order order;
-        final Reach reach;
-        final long enough;
-        final boolean maximal;
-        final int[] count;
-        final List<RunBest> ways = new ArrayList<>();
-
-        OneRun(Kind kind, int r, long enough, boolean maximal) {
-            this.run = kind.runs[r];
-            this.order = Order.of(kind.load, lifted(), task.demand, run.cap);
-            this.reach = new Reach(order, run, pricer.hull(run), bound.scale());
-            this.enough = enough;
-            this.maximal = maximal;
-            this.count = new int[order.size];
-        }
-
-        void descend(int from, long load, long worth) {
-            if (!all || budget.spend(1)) {
-                all = false;
-                return;
-            }
-            if (load > 0) {
-                long net = worth - bound.scale() * run.drop(load);
-                if (net >= enough && (!maximal || maximal(load))) {
-                    keep(net);
-                }
-            }
-            long rest = run.cap - load;
-            for (int u = from; u < order.size && all; u++) {
-                if (order.shortest[u] > rest || reach.from(u, load, worth) < enough) {
-                    return;
-                }
-                long each = order.load[u];
-                for (int c = (int) Math.min(order.bound[u], rest / each); c > 0; c--) {
-                    count[u] = c;
-                    descend(u + 1, load + c * each, worth + c * order.worth[u]);
-                }
-                count[u] = 0;
-            }
-        }
-
-        private boolean maximal(long load) {
-            long rest = run.cap - load;
-            for (int u = 0; u < order.size; u++) {
-                if (order.load[u] <= rest && count[u] < order.bound[u]) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private void keep(long net) {
-            if (found.size() + ways.size() >= most) {
-                all = false;
-                return;
-            }
-            int size = 0;
-            for (int c : count) {
-                size += c > 0 ? 1 : 0;
-            }
-            int[] items = new int[size];
-            int[] counts = new int[size];
-            size = 0;
-            for (int u = 0; u < count.length; u++) {
-                if (count[u] > 0) {
-                    items[size] = order.item[u];
-                    counts[size++] = count[u];
-                }
-            }
-            ways.add(new RunBest(net, items, counts));
-        }
-    }
-
-    /** All ways to draw from a reel of several runs that bring at least so much. */
-    private final class SeveralRuns {
-        final Kind kind;
-        final long enough;
-        /** By run, best first. */
-        final List<List<RunBest>> ways = new ArrayList<>();
-
-        final long[] skip;
-        final int[] left = task.demand.clone();
-        final List<RunBest> chosen = new ArrayList<>();
-
-        SeveralRuns(Kind kind, long enough) {
-            this.kind = kind;
-            this.enough = enough;
-            skip = new long[kind.runs.length];
-        }
-
-        void run() {
-            long[] price = bound.price();
-            Pricer.Offers runs = new Pricer.Offers(0);
-            long[] best = pricer.bestByRun(kind, price, bound.scale(), task.demand, budget, runs);
-            all &= runs.safe;
-            long before = -kind.opening * bound.scale();
-            long[] loss = new long[best.length];
-            long widest = Long.MIN_VALUE;
-            for (int r = 0; r < best.length; r++) {
-                skip[r] = -kind.runs[r].handling * bound.scale();
-                loss[r] = before + best[r] - enough;
-                before += Math.max(best[r], skip[r]);
-                widest = Math.max(widest, loss[r]);
-            }
-            if (widest < 0) {
-                return;
-            }
-            for (int r = 0; r < best.length && all; r++) {
-                OneRun one = new OneRun(kind, r, best[r] - widest, false);
-                if (best[r] > Pricer.LOW) {
-                    one.descend(0, 0, 0);
-                }
-                one.ways.sort(Comparator.comparingLong(way -> -way.net()));
-                ways.add(one.ways);
-            }
-            for (int last = 0; last < best.length && all; last++) {
-                if (loss[last] >= 0) {
-                    combine(0, last, -kind.opening * bound.scale(), best);
-                }
-            }
-        }
-
-        /** The most that runs from here to the last can add. */
-        private long hope(int from, int last, long[] best) {
-            long sum = 0;
-            for (int r = from; r <= last; r++) {
-                sum += r == last ? best[r] : Math.max(best[r], skip[r]);
-            }
-            return sum;
-        }
-
-        private void combine(int r, int last, long sum, long[] best) {
-            if (!all || budget.spend(1)) {
-                all = false;
-                return;
-            }
-            if (r > last) {
-                keep();
-                return;
-            }
-            long rest = hope(r + 1, last, best);
-            if (r < last && sum + skip[r] + rest >= enough) {
-                chosen.add(RunBest.none(0));
-                combine(r + 1, last, sum + skip[r], best);
-                chosen.remove(chosen.size() - 1);
-            }
-            for (RunBest way : ways.get(r)) {
-                if (sum + way.net() + rest < enough) {
-                    return;
-                }
-                if (take(way, 1)) {
-                    chosen.add(way);
-                    combine(r + 1, last, sum + way.net(), best);
-                    chosen.remove(chosen.size() - 1);
-                }
-                take(way, -1);
-            }
-        }
-
-        /** Takes the pieces of a way, or gives them back; whether no piece is cut too often. */
-        private boolean take(RunBest way, int times) {
-            boolean within = true;
-            for (int t = 0; t < way.items().length; t++) {
-                left[way.items()[t]] -= times * way.counts()[t];
-                within &= left[way.items()[t]] >= 0;
-            }
-            return within;
-        }
-
-        private void keep() {
-            if (found.size() >= most) {
-                all = false;
-                return;
-            }
-            int size = 0;
-            for (RunBest way : chosen) {
-                size += way.items().length;
-            }
-            int[] runs = new int[size];
-            int[] items = new int[size];
-            int[] counts = new int[size];
-            size = 0;
-            for (int r = 0; r < chosen.size(); r++) {
-                RunBest way = chosen.get(r);
-                for (int t = 0; t < way.items().length; t++) {
-                    runs[size] = r;
-                    items[size] = way.items()[t];
-                    counts[size++] = way.counts()[t];
-                }
-            }
-            found.add(Pattern.of(task, kind.index, runs, items, counts, size));
-        }
     }
 }

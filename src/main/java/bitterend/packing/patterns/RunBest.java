@@ -21,6 +21,24 @@ final class RunBest {
         return new RunBest(net, new int[0], new int[0]);
     }
 
+    /** @param all how many of every item, mostly none */
+    static RunBest of(long net, int[] all) {
+        int size = 0;
+        for (int c : all) {
+            size += c > 0 ? 1 : 0;
+        }
+        int[] items = new int[size];
+        int[] counts = new int[size];
+        size = 0;
+        for (int i = 0; i < all.length; i++) {
+            if (all[i] > 0) {
+                items[size] = i;
+                counts[size++] = all[i];
+            }
+        }
+        return new RunBest(net, items, counts);
+    }
+
     long net() {
         return net;
     }

@@ -1,0 +1,40 @@
+package bitterend.packing.patterns;
+
+import org.jspecify.annotations.Nullable;
+
+/** One list of states for all runs of a rope, made when first asked for. */
+final class SharedStates {
+    /** States in a list before giving up. */
+    static final int MOST = 3_000_000;
+
+    private final boolean useful;
+    private final Order order;
+    private final long cap;
+    private final Budget budget;
+    private @Nullable StateList list;
+    private boolean tried;
+
+    /** @param useful false where a search for each run is cheaper: then there is no list */
+    SharedStates(boolean useful, Order order, long cap, Budget budget) {
+        this.useful = useful;
+        this.order = order;
+        this.cap = cap;
+        this.budget = budget;
+    }
+
+    /** Whether the list was asked for before. */
+    boolean tried() {
+        return tried;
+    }
+
+    /** Null when there is none, or there would be too many states. */
+    @Nullable
+    StateList list() {
+        if (useful && !tried) {
+            tried = true;
+            StateList made = new StateList(order, cap, MOST);
+            list = made.build((next, load, worth) -> false, budget) ? made : null;
+        }
+        return list;
+    }
+}
