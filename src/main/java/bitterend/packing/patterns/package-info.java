@@ -3,8 +3,12 @@
  *
  * <p>It speaks whole numbers only and knows nothing of ropes: lengths in any one unit, prices in any one unit. Column
  * generation after Gilmore and Gomory gives the bound and most of the plan; see {@link
- * bitterend.packing.patterns.PatternPacker}. {@code double} lives in {@code Simplex}, {@code Lu} and {@code Master}
- * only; what they propose is priced and bounded again in {@code long}.
+ * bitterend.packing.patterns.PatternPacker}.
+ *
+ * <p>Lengths, prices, costs, plans and every bound that is claimed are {@code long}. {@code double} is for linear
+ * programs: their coefficients, the methods that solve them, and whoever reads their values and duals to choose what to
+ * price, to cut off, to branch on or to round. Nothing rests on such a choice being right: what is proposed is priced
+ * and bounded again in {@code long}.
  */
 @NullMarked
 package bitterend.packing.patterns;
