@@ -59,7 +59,7 @@ final class Counts {
 
     /** Branches until nothing is open, everything open is a leaf, or the nodes or the budget end. */
     void run(int nodes, long root) {
-        open.add(new Node(new int[task.kinds.length], base.most.clone(), root, numbers++));
+        open.add(new Node(new int[task.kinds.length], base.most(), root, numbers++));
         for (int n = 0; n < nodes && !open.isEmpty() && !best.closed(leaving); n++) {
             Node node = open.poll();
             if (node.bound >= best.cutoff(leaving)) {

@@ -1,11 +1,6 @@
 package bitterend.packing.patterns;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.function.IntPredicate;
 
 /**
  * Column generation: the linear program over the patterns found so far, and the search for patterns that improve it.
@@ -18,69 +13,39 @@ import java.util.function.IntPredicate;
  */
 final class Master {
     private static final double SMOOTH = 0.75;
-    private static final double DEAR = 100;
-    private static final double IMPROPER = 20;
+    private static final double LESS_SMOOTH = 0.3;
     private static final double ROUGH = 2e-4;
+    /** Where hasty pricing still finds something, every so many rounds it is asked for a bound all the same. */
+    private static final int BOUND_EVERY = 8;
 
-    final Task task;
+    private final Task task;
     private final Pricer pricer;
     private final Leaving leaving;
-    private final boolean counted;
-    private final double unit;
-    private final long scale;
-    private final Simplex lp;
-    private List<Pattern> columns;
-    private final Set<Pattern> known;
-    final int[] residual;
-    final int[] most;
-    final int[] least;
+    private final MasterProgram program;
     private Bound bound = Bound.NOTHING;
+    /** Duals of the best bound so far. */
     private double[] center = new double[0];
+
     private boolean converged;
     private boolean hasty;
     private double slack;
+
+    /** A pattern and how many reels the linear program cuts by it. */
+    record Share(Pattern pattern, double value) {}
 
     Master(Task task, Pricer pricer, Leaving leaving, List<Pattern> start, long seed) {
         this.task = task;
         this.pricer = pricer;
         this.leaving = leaving;
-        boolean limited = task.kinds.length > 1;
-        for (Kind kind : task.kinds) {
-            limited |= kind.limited;
-        }
-        counted = limited;
-        unit = unit(task, leaving);
-        scale = scale(task, unit);
-        residual = task.demand.clone();
-        most = new int[task.kinds.length];
-        least = new int[task.kinds.length];
-        for (Kind kind : task.kinds) {
-            most[kind.index] = kind.supply;
-        }
-        lp = program(seed);
-        columns = new ArrayList<>();
-        known = new HashSet<>();
-        while (columns.size() < lp.columns()) {
-            columns.add(Pattern.NOTHING);
-        }
-        for (Pattern pattern : start) {
-            add(pattern);
-        }
+        program = new MasterProgram(task, leaving, seed);
+        addAll(start);
     }
 
     private Master(Master from) {
         task = from.task;
         pricer = from.pricer;
         leaving = from.leaving;
-        counted = from.counted;
-        unit = from.unit;
-        scale = from.scale;
-        lp = from.lp.copy();
-        columns = new ArrayList<>(from.columns);
-        known = new HashSet<>(from.known);
-        residual = from.residual.clone();
-        most = from.most.clone();
-        least = from.least.clone();
+        program = from.program.copy();
         bound = from.bound;
         center = from.center.clone();
         converged = from.converged;
@@ -89,97 +54,6 @@ final class Master {
     /** The same state; the two go separate ways from here. */
     Master copy() {
         return new Master(this);
-    }
-
-    private static double unit(Task task, Leaving leaving) {
-        double largest = 1;
-        if (leaving.mode() == Leaving.Mode.PRICED) {
-            for (long w : task.weight) {
-                largest = Math.max(largest, (double) w);
-            }
-            return largest;
-        }
-        for (Kind kind : task.kinds) {
-            largest = Math.max(largest, (double) kind.dearest());
-        }
-        return largest;
-    }
-
-    private static long scale(Task task, double unit) {
-        int bits = Math.max(1, Math.getExponent(unit) + 1);
-        int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
-        return 1L << Math.max(0, Math.min(36, 60 - pieces) - bits);
-    }
-
-    private Simplex program(long seed) {
-        int m = task.items;
-        int kinds = counted ? task.kinds.length : 0;
-        double[] rhs = new double[m + 2 * kinds];
-        double[] price = new double[m + 2 * kinds];
-        double lightest = Double.MAX_VALUE;
-        for (long w : task.weight) {
-            lightest = Math.min(lightest, (double) w);
-        }
-        for (int i = 0; i < m; i++) {
-            rhs[i] = residual[i];
-            price[i] = switch (leaving.mode()) {
-                case NEVER -> DEAR * Math.min(1000, task.weight[i] / lightest);
-                case PRICED -> task.weight[i] / unit;
-                case LIMITED -> 0;
-            };
-        }
-        for (int k = 0; k < kinds; k++) {
-            rhs[m + k] = -most[k];
-            rhs[m + kinds + k] = least[k];
-            price[m + k] = DEAR;
-            price[m + kinds + k] = DEAR;
-        }
-        Simplex simplex = new Simplex(rhs, price, seed);
-        if (leaving.mode() == Leaving.Mode.LIMITED) {
-            limit(simplex, m);
-        }
-        return simplex;
-    }
-
-    private void limit(Simplex simplex, int m) {
-        double heaviest = heaviest();
-        int[] left = new int[m];
-        double[] coefficient = new double[m];
-        for (int i = 0; i < m; i++) {
-            left[i] = simplex.artificial(i);
-            coefficient[i] = -task.weight[i] / heaviest;
-        }
-        simplex.addRow(-leaving.weight() / heaviest, left, coefficient, DEAR);
-    }
-
-    private double heaviest() {
-        double heaviest = 1;
-        for (long w : task.weight) {
-            heaviest = Math.max(heaviest, (double) w);
-        }
-        return heaviest;
-    }
-
-    private boolean add(Pattern pattern) {
-        if (pattern.empty() || !known.add(pattern)) {
-            return false;
-        }
-        int size = pattern.item.length;
-        int extra = counted ? 2 : 0;
-        int[] rows = Arrays.copyOf(pattern.item, size + extra);
-        double[] values = new double[size + extra];
-        for (int t = 0; t < size; t++) {
-            values[t] = pattern.count[t];
-        }
-        if (counted) {
-            rows[size] = task.items + pattern.kind;
-            values[size] = -1;
-            rows[size + 1] = task.items + task.kinds.length + pattern.kind;
-            values[size + 1] = 1;
-        }
-        lp.addColumn(rows, values, pattern.cost / unit);
-        columns.add(pattern);
-        return true;
     }
 
     /** From now on gives up on patterns that are hard to find, and with them on most bounds. */
@@ -195,7 +69,7 @@ final class Master {
     /** Adds patterns from elsewhere. */
     void addAll(List<Pattern> patterns) {
         for (Pattern pattern : patterns) {
-            add(pattern);
+            program.add(pattern);
         }
     }
 
@@ -210,20 +84,15 @@ final class Master {
         bound = Bound.NOTHING;
         double smooth = SMOOTH;
         for (int round = 0; round < rounds && !budget.over(); round++) {
-            tidy();
-            if (!lp.primal(budget)) {
+            if (!program.solve(budget)) {
                 return;
             }
-            double[] duals = lp.duals();
+            double[] duals = program.duals();
             double[] used = mixed(duals, smooth);
             int added = generate(used, duals, true, budget);
-            if (added == 0 && !hasty) {
-                added = generate(used, duals, false, budget);
-                if (enough(cutoff, whole)) {
-                    return;
-                }
-            } else if (round % 8 == 7 && !hasty) {
-                generate(used, duals, false, budget);
+            if (!hasty && (added == 0 || round % BOUND_EVERY == BOUND_EVERY - 1)) {
+                int patient = generate(used, duals, false, budget);
+                added = added == 0 ? patient : added;
                 if (enough(cutoff, whole)) {
                     return;
                 }
@@ -234,7 +103,7 @@ final class Master {
                 converged = true;
                 return;
             } else {
-                smooth = smooth > 0.3 ? 0.3 : 0;
+                smooth = smooth > LESS_SMOOTH ? LESS_SMOOTH : 0;
             }
         }
     }
@@ -243,7 +112,7 @@ final class Master {
         long proven = task.roundUp(bound.ceiling());
         return proven >= cutoff
                 || (slack > 0 && proven >= value() * (1 - slack))
-                || (whole && proven >= value() - 1e-6 * unit);
+                || (whole && proven >= value() - 1e-6 * program.units.cost);
     }
 
     private double[] mixed(double[] duals, double smooth) {
@@ -257,84 +126,45 @@ final class Master {
         return mixed;
     }
 
-    private int generate(double[] used, double[] duals, boolean hasty, Budget budget) {
+    /** Adds the patterns that the pricer offers for the duals used and that improve the program; how many. */
+    private int generate(double[] used, double[] duals, boolean early, Budget budget) {
         long[] price = new long[task.items];
         for (int i = 0; i < price.length; i++) {
-            price[i] = whole(used[i]);
+            price[i] = program.units.price(used[i]);
         }
-        long[] need = new long[task.kinds.length];
-        if (counted) {
-            for (int k = 0; k < need.length; k++) {
-                double net = used[task.items + k] - used[task.items + need.length + k];
-                need[k] = (long) Math.floor(net * unit * scale);
-            }
-        }
-        Pricer.Offers offers = pricer.price(price, scale, residual, need, hasty, budget);
+        Pricer.Offers offers = pricer.price(price, program.units.scale, program.residual, need(used), early, budget);
         if (offers.safe) {
             improveBound(price, used, offers.net);
         }
         int added = 0;
         for (Pattern pattern : offers.patterns) {
-            if (reduced(pattern, duals) < -Simplex.EPS * 10 && add(pattern)) {
+            if (program.rows.reduced(pattern, duals) < -Simplex.EPS * 10 && program.add(pattern)) {
                 added++;
             }
         }
         return added;
     }
 
-    private long whole(double dual) {
-        return (long) Math.floor(Math.max(0, Math.min(dual * unit * scale, 1e17)));
+    private long[] need(double[] used) {
+        double[] ofKinds = program.rows.ofKinds(used);
+        long[] need = new long[ofKinds.length];
+        for (int k = 0; k < need.length; k++) {
+            need[k] = program.units.need(ofKinds[k]);
+        }
+        return need;
     }
 
     private void improveBound(long[] price, double[] used, long[] net) {
-        long mu = 0;
-        if (leaving.mode() == Leaving.Mode.LIMITED) {
-            mu = (long) Math.ceil(Math.max(0, used[used.length - 1]) / heaviest() * unit * scale);
-        }
+        boolean limited = leaving.mode() == Leaving.Mode.LIMITED;
+        long mu = limited ? program.units.ofWeight(used[used.length - 1]) : 0;
         new SafeBound(task, leaving)
-                .of(scale, price, mu, net, residual, least, most)
+                .of(program.units.scale, price, mu, net, program.residual, program.least, program.most)
                 .ifPresent(found -> {
                     if (bound.price().length == 0 || found.higherThan(bound)) {
                         bound = found;
                         center = used;
                     }
                 });
-    }
-
-    private double reduced(Pattern pattern, double[] duals) {
-        double d = pattern.cost / unit;
-        for (int t = 0; t < pattern.item.length; t++) {
-            d -= duals[pattern.item[t]] * pattern.count[t];
-        }
-        if (counted) {
-            d += duals[task.items + pattern.kind] - duals[task.items + task.kinds.length + pattern.kind];
-        }
-        return d;
-    }
-
-    private void tidy() {
-        int room = 8 * lp.rows() + 3000;
-        if (lp.columns() <= room) {
-            return;
-        }
-        double[] price = new double[lp.columns()];
-        for (int j = 0; j < price.length; j++) {
-            price[j] = lp.reduced(j);
-        }
-        double[] sorted = price.clone();
-        Arrays.sort(sorted);
-        double limit = sorted[room / 2];
-        drop(j -> price[j] > limit);
-    }
-
-    private void drop(IntPredicate which) {
-        int[] old = lp.dropColumns(which);
-        List<Pattern> kept = new ArrayList<>(old.length);
-        for (int j : old) {
-            kept.add(columns.get(j));
-        }
-        columns = kept;
-        known.retainAll(new HashSet<>(kept));
     }
 
     /** The best safe bound of the last {@link #solve}, on what is still to be planned. */
@@ -348,83 +178,46 @@ final class Master {
 
     /** Value of the linear program in units of cost. */
     double value() {
-        return lp.objective() * unit;
+        return program.value();
     }
 
     /** Patterns with their values in the linear program, zero left out. */
     List<Share> shares() {
-        double[] values = lp.values();
-        List<Share> shares = new ArrayList<>();
-        for (int j = 0; j < values.length; j++) {
-            if (values[j] > 1e-6 && !columns.get(j).empty()) {
-                shares.add(new Share(columns.get(j), values[j]));
-            }
-        }
-        return shares;
+        return program.shares();
     }
 
     /** How much of the demand the program cannot meet. */
     double unmet() {
-        double[] values = lp.values();
-        double sum = 0;
-        for (int i = 0; i < task.items; i++) {
-            sum += values[lp.artificial(i)];
-        }
-        return sum;
+        return program.unmet();
     }
-
-    record Share(Pattern pattern, double value) {}
 
     /** All patterns in the program. */
     List<Pattern> patterns() {
-        return columns.stream().filter(pattern -> !pattern.empty()).toList();
+        return program.patterns();
+    }
+
+    /** Reels of each kind that may still be used. */
+    int[] most() {
+        return program.most.clone();
     }
 
     /** Cuts so many reels by this pattern for good: what remains is to be planned with what remains. */
     void fix(Pattern pattern, int times) {
-        for (int t = 0; t < pattern.item.length; t++) {
-            int i = pattern.item[t];
-            residual[i] = Math.max(0, residual[i] - pattern.count[t] * times);
-            lp.rhs(i, residual[i]);
-        }
-        most[pattern.kind] -= times;
-        least[pattern.kind] = Math.max(0, least[pattern.kind] - times);
-        if (counted) {
-            lp.rhs(task.items + pattern.kind, -most[pattern.kind]);
-            lp.rhs(task.items + task.kinds.length + pattern.kind, least[pattern.kind]);
-        }
+        program.fix(pattern, times);
     }
 
     /** After fixing: only patterns within what remains may still be used. */
     void settle(Budget budget) {
-        boolean[] improper = new boolean[columns.size()];
-        for (int j = 0; j < improper.length; j++) {
-            Pattern pattern = columns.get(j);
-            improper[j] = !pattern.empty() && pattern.timesWithin(residual) < 1;
-        }
-        drop(j -> improper[j]);
-        lp.dual(Double.MAX_VALUE, budget);
-        for (int j = 0; j < columns.size(); j++) {
-            Pattern pattern = columns.get(j);
-            if (!pattern.empty() && pattern.timesWithin(residual) < 1) {
-                lp.cost(j, pattern.cost / unit + IMPROPER);
-            }
-        }
+        program.settle(budget);
     }
 
     /** Limits the reels used of every kind. */
     void counts(int[] from, int[] to, Budget budget) {
-        for (int k = 0; k < from.length; k++) {
-            least[k] = from[k];
-            most[k] = to[k];
-            lp.rhs(task.items + k, -to[k]);
-            lp.rhs(task.items + from.length + k, from[k]);
-        }
-        lp.dual(Double.MAX_VALUE, budget);
+        program.counts(from, to, budget);
     }
 
     /** Whether kinds are counted, so that {@link #counts} may be called. */
     boolean counted() {
-        return counted;
+        return program.rows.counted;
     }
 }
