@@ -73,9 +73,10 @@ public final class FullStrategy implements Packer {
 
     private List<PartPacker.Answer> sideBySide(List<PackingProblem> parts, Effort effort) {
         TimeTable times = new TimeTable(parts, effort);
+        boolean coreToSpare = effort.threads() > parts.size();
         List<Callable<PartPacker.Answer>> tasks = new ArrayList<>();
         for (PackingProblem part : parts) {
-            tasks.add(() -> new PartPacker(part, times.shareOf(part)).pack(improver));
+            tasks.add(() -> new PartPacker(part, times.shareOf(part), coreToSpare).pack(improver));
         }
         ExecutorService bench = Executors.newFixedThreadPool(Math.max(1, effort.threads()));
         try {

@@ -115,14 +115,53 @@ final class Handout {
         }
     }
 
+    /** Kind by kind, the orders with most pieces first, each on the lots it uses already, then where it fits whole. */
     private void placeSingles() {
+        Map<String, Map<String, Integer>> lotsOfOrders = new HashMap<>();
         for (int k = 0; k < open.size(); k++) {
-            ArrayDeque<Place> left = new ArrayDeque<>(open.get(k));
-            for (Piece piece : bridge.kinds().get(k)) {
-                if (!piece.isMatched() && !left.isEmpty()) {
-                    places.put(piece.id(), left.removeFirst().run());
-                }
-            }
+            Map<String, ArrayDeque<Place>> byLot = new TreeMap<>();
+            open.get(k).forEach(place -> byLot.computeIfAbsent(lot(place), lot -> new ArrayDeque<>())
+                    .add(place));
+            Map<String, List<Piece>> byOrder = new TreeMap<>();
+            bridge.kinds().get(k).stream().filter(piece -> !piece.isMatched()).forEach(piece -> byOrder.computeIfAbsent(
+                            piece.order(), order -> new ArrayList<>())
+                    .add(piece));
+            byOrder.values().stream()
+                    .sorted(Comparator.comparingInt(pieces -> -pieces.size()))
+                    .forEach(pieces -> placeOrder(
+                            new ArrayDeque<>(pieces),
+                            byLot,
+                            lotsOfOrders.computeIfAbsent(pieces.get(0).order(), order -> new HashMap<>())));
         }
+    }
+
+    private void placeOrder(ArrayDeque<Piece> pieces, Map<String, ArrayDeque<Place>> byLot, Map<String, Integer> used) {
+        while (!pieces.isEmpty() && !byLot.isEmpty()) {
+            String lot = bestLot(pieces.size(), byLot, used);
+            ArrayDeque<Place> offered = byLot.getOrDefault(lot, new ArrayDeque<>());
+            while (!pieces.isEmpty() && !offered.isEmpty()) {
+                places.put(pieces.removeFirst().id(), offered.removeFirst().run());
+                used.merge(lot, 1, Integer::sum);
+            }
+            byLot.values().removeIf(ArrayDeque::isEmpty);
+        }
+    }
+
+    /** The lot that the order uses most; else the one that holds the pieces with fewest places to spare; else the largest. */
+    private static String bestLot(int wanted, Map<String, ArrayDeque<Place>> byLot, Map<String, Integer> used) {
+        return byLot.entrySet().stream()
+                .min(Comparator.comparingInt(
+                                (Map.Entry<String, ArrayDeque<Place>> lot) -> -used.getOrDefault(lot.getKey(), 0))
+                        .thenComparing(lot -> lot.getValue().size() < wanted)
+                        .thenComparingInt(lot -> lot.getValue().size() < wanted
+                                ? -lot.getValue().size()
+                                : lot.getValue().size())
+                        .thenComparing(Map.Entry::getKey))
+                .orElseThrow()
+                .getKey();
+    }
+
+    private static String lot(Place place) {
+        return PlanPrice.holderOf(Piece.Bond.ONE_LOT, place.reel());
     }
 }

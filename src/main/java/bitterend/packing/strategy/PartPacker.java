@@ -16,20 +16,26 @@ import java.util.stream.Collectors;
 
 /**
  * Packs ropes that belong together: greedy starts, patterns for the bound and a better start, then the search over all
- * rules, which ends early when the bound is met. Never worse than any of its parts.
+ * rules from either and on from what came of it, which ends early when the bound is met. Never worse than any of its parts.
  */
 final class PartPacker {
+    /** Per cent of the time that a search may take beside the patterns and the search that follows them. */
+    private static final int BESIDE_ALL_ELSE = 75;
+
     private final PackingProblem part;
     private final Share share;
     private final PlanPrice prices;
     private final Leftovers leftovers;
+    private final boolean coreToSpare;
     private Packing best = Packing.EMPTY;
     private Cost bestCost;
     private long bestWeight;
 
-    PartPacker(PackingProblem part, Share share) {
+    /** @param coreToSpare whether a search may run beside the rest; the packing under a limit of work is the same */
+    PartPacker(PackingProblem part, Share share, boolean coreToSpare) {
         this.part = part;
         this.share = share;
+        this.coreToSpare = coreToSpare;
         prices = new PlanPrice(part);
         leftovers = new Leftovers(part, prices);
         bestCost = prices.of(best);
@@ -42,6 +48,23 @@ final class PartPacker {
     Answer pack(Improver improver) {
         Packing greedy = new GreedyPacker(part).best();
         offer(greedy);
+        Packing start = best;
+        SideSearch fromGreedy = new SideSearch(improver, part, start);
+        if (coreToSpare) {
+            fromGreedy.begin(share.besides(1, BESIDE_ALL_ELSE, fromGreedy::isCalledOff));
+        }
+        try {
+            BoundOfPart bounds = patterns(greedy);
+            if (!isProven(bounds)) {
+                search(improver, fromGreedy, bounds);
+            }
+            return answer(bounds);
+        } finally {
+            fromGreedy.callOff();
+        }
+    }
+
+    private BoundOfPart patterns(Packing greedy) {
         PatternBridge whole = new PatternBridge(part);
         PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(this::tellPatterns));
         BoundOfPart bounds = new BoundOfPart(part, whole, patterns);
@@ -49,9 +72,22 @@ final class PartPacker {
         if (hasSets() && !isProven(bounds)) {
             packAroundSets(greedy);
         }
-        if (!isProven(bounds)) {
-            offer(improver.improve(part, best, share.forSearch(), target(bounds)));
+        return bounds;
+    }
+
+    /** From the best so far, from the greedy start, and on from the better of the two. */
+    private void search(Improver improver, SideSearch fromGreedy, BoundOfPart bounds) {
+        offer(improver.improve(part, best, share.forSearch(0, coreToSpare ? 50 : 30), target(bounds)));
+        if (isProven(bounds)) {
+            return;
         }
+        offer(coreToSpare ? fromGreedy.answer() : fromGreedy.now(share.forSearch(1, 43)));
+        if (!isProven(bounds)) {
+            offer(improver.improve(part, best, share.forSearch(2, 100), target(bounds)));
+        }
+    }
+
+    private Answer answer(BoundOfPart bounds) {
         Bound bound = bounds.forUnplanned(bestWeight);
         share.tell(
                 part,
@@ -101,7 +137,7 @@ final class PartPacker {
 
     /** Keeps the better: less weight unplanned, then the lower true price. What still finds room is placed first. */
     private void offer(Packing offered) {
-        Packing packing = leftovers.placed(offered);
+        Packing packing = leftovers.placed(LotMending.mended(part, prices, leftovers.placed(offered)));
         long weight = prices.unplannedWeight(packing);
         Cost cost = prices.of(packing);
         if (weight < bestWeight || (weight == bestWeight && cost.compareTo(bestCost) < 0)) {

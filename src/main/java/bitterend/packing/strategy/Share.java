@@ -6,14 +6,16 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.patterns.Effort.Depth;
 import bitterend.packing.patterns.Progress;
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
  * One part's share of the effort of a day. Patterns may take up to three fifths of it, packing around the sets a tenth,
- * and what they leave is the search's.
+ * and what they leave is shared by three searches.
  */
 final class Share {
     private static final long PATTERN_STEPS_PER_UNIT = 100;
+    private static final int SEARCHES = 3;
 
     private final Effort effort;
     private final long deadline;
@@ -38,8 +40,23 @@ final class Share {
         return patterns(25, Depth.FULL);
     }
 
-    Effort forSearch() {
-        return new Effort(left(), work, effort.seed(), 1, effort.cancelled(), effort.progress());
+    /**
+     * For one of three searches.
+     *
+     * @param search 0 to 2; each has a seed of its own, and a third of the work
+     * @param percent of the time that is left
+     */
+    Effort forSearch(int search, int percent) {
+        long third = work == Long.MAX_VALUE ? work : Math.max(1, work / SEARCHES);
+        return new Effort(part(percent), third, effort.seed() + search, 1, effort.cancelled(), effort.progress());
+    }
+
+    /** For a search beside all else that says nothing and can be called off. */
+    Effort besides(int search, int percent, BooleanSupplier calledOff) {
+        Effort alone = forSearch(search, percent);
+        BooleanSupplier either =
+                () -> calledOff.getAsBoolean() || effort.cancelled().getAsBoolean();
+        return new Effort(alone.time(), alone.work(), alone.seed(), 1, either, progress -> {});
     }
 
     void tell(PackingProblem part, Cost cost, Cost bound, int unplanned) {
@@ -52,15 +69,12 @@ final class Share {
                 ? Long.MAX_VALUE
                 : Math.multiplyExact(Math.min(work, Long.MAX_VALUE / 1000), PATTERN_STEPS_PER_UNIT);
         return new bitterend.packing.patterns.Effort(
-                steps,
-                left().multipliedBy(percent).dividedBy(100),
-                effort.cancelled(),
-                progress -> {},
-                effort.seed(),
-                depth);
+                steps, part(percent), effort.cancelled(), progress -> {}, effort.seed(), depth);
     }
 
-    private Duration left() {
-        return Duration.ofNanos(Math.max(0, deadline - System.nanoTime()));
+    private Duration part(int percent) {
+        return Duration.ofNanos(Math.max(0, deadline - System.nanoTime()))
+                .multipliedBy(percent)
+                .dividedBy(100);
     }
 }
