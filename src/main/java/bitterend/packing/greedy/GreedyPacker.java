@@ -38,6 +38,7 @@ public final class GreedyPacker {
         List<Packing> others = new ArrayList<>();
         if (prices.unplannedWeight(best) > 0) {
             others.add(bestFit(urgentFirst()));
+            others.add(bestFit(fewestHomesFirst()));
         }
         if (problem.pieces().size() <= FILLING_UP_TO) {
             others.add(reelByReel());
@@ -77,7 +78,7 @@ public final class GreedyPacker {
         Bench bench = started(longestFirst());
         List<Piece> open = new ArrayList<>(singles(longestFirst(), bench));
         int nodes = (int) Math.max(200, FILLING_NODES / Math.max(1, homes.all().size() * (long) open.size()));
-        ReelFilling filling = new ReelFilling(bench, homes, prices, nodes);
+        ReelFilling filling = new ReelFilling(bench, homes, nodes);
         while (!open.isEmpty() && filling.fillCheapest(open)) {
             open.removeIf(bench::isPlaced);
         }
@@ -86,7 +87,7 @@ public final class GreedyPacker {
 
     /** A bench with the pinned pieces and the matched sets on it. */
     private Bench started(Comparator<Piece> order) {
-        Bench bench = new Bench(problem, prices);
+        Bench bench = new Bench(problem, homes);
         List<Piece> pieces = problem.pieces().stream().sorted(order).toList();
         pieces.stream()
                 .filter(piece -> homes.isPinned(piece) && !piece.isMatched())
@@ -119,7 +120,12 @@ public final class GreedyPacker {
 
     private Comparator<Piece> urgentFirst() {
         return Comparator.comparingLong((Piece piece) -> -Urgency.weight(piece, problem.day()))
-                .thenComparing(longestFirst());
+                .thenComparing(fewestHomesFirst());
+    }
+
+    /** What few runs would take, such as pieces that need a certificate, before others take the rope. */
+    private Comparator<Piece> fewestHomesFirst() {
+        return Comparator.comparingInt((Piece piece) -> homes.of(piece).size()).thenComparing(longestFirst());
     }
 
     private Packing better(Packing a, Packing b) {

@@ -1,39 +1,71 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.PlanPrice;
 import bitterend.stock.Reel;
-import bitterend.stock.Run;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The runs that may take a piece by the rules of its own; pieces that are alike are asked about once. */
 final class Homes {
+    private final PackingProblem problem;
     private final Eligibility rules;
     private final List<Slot> slots = new ArrayList<>();
     private final Map<String, String> pins;
-    private final Map<Kind, List<Slot>> known = new HashMap<>();
+    private final Set<String> ordersWithReels = new HashSet<>();
+    private final Map<Kind, Open> known = new HashMap<>();
+    private final Map<String, Open> ofPiece = new HashMap<>();
 
-    /** All that decides which reels a piece may come off. */
+    /** All that decides which reels a piece may come off. An order does only when a reel is kept for it. */
     private record Kind(
             List<Piece.RopeChoice> choices, String certificate, boolean ownRope, String order, String pinnedTo) {}
 
+    private record Open(List<Slot> slots, BitSet numbers) {}
+
+    /** All that decides what a piece costs on a reel of one run that nothing is cut from. */
+    private record Twin(String rope, String lot, long mm, Cost fixed, boolean isCustomersOwn, String several) {}
+
     Homes(PackingProblem problem, PlanPrice prices) {
+        this.problem = problem;
         rules = new Eligibility(problem);
         pins = problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (a, b) -> a));
-        for (Reel reel : problem.reels()) {
-            for (Run run : prices.draw(reel.id()).runs()) {
-                slots.add(new Slot(reel, run.index() - 1, run.length()));
+        List<Reel> reels = problem.reels();
+        for (int r = 0; r < reels.size(); r++) {
+            ordersWithReels.add(reels.get(r).custody().order());
+            DrawPrice draw = prices.draw(reels.get(r).id());
+            for (int run = 0; run < draw.runs().size(); run++) {
+                slots.add(new Slot(reels.get(r), r, run, draw));
             }
         }
         slots.sort(Slot.BY_ID);
+        Map<Twin, Integer> twins = new HashMap<>();
+        for (int i = 0; i < slots.size(); i++) {
+            Slot slot = slots.get(i);
+            slot.number(i, twins.computeIfAbsent(twin(slot), twin -> twins.size()));
+        }
+    }
+
+    /** Slots of a reel with several runs are like no others. */
+    private Twin twin(Slot slot) {
+        Reel reel = slot.reel();
+        return new Twin(
+                reel.rope(),
+                slot.lot(),
+                slot.length().mm(),
+                DrawPrice.fixedCost(problem, reel),
+                reel.custody().isCustomersOwn(),
+                slot.draw().runs().size() > 1 ? slot.id().toString() : "");
     }
 
     /** Every run of every reel. */
@@ -47,20 +79,34 @@ final class Homes {
 
     /** Whether a run would take the piece if nothing else were cut there. */
     boolean isHome(Piece piece, Slot slot) {
-        return Collections.binarySearch(of(piece), slot, Slot.BY_ID) >= 0;
+        return open(piece).numbers().get(slot.number());
     }
 
     /** The runs that would take the piece if nothing else were cut there, by reel and run. */
     List<Slot> of(Piece piece) {
-        Kind kind = new Kind(
+        return open(piece).slots();
+    }
+
+    private Open open(Piece piece) {
+        return ofPiece.computeIfAbsent(piece.id(), id -> known.computeIfAbsent(kind(piece), kind -> ask(piece)));
+    }
+
+    private Kind kind(Piece piece) {
+        return new Kind(
                 piece.choices(),
                 piece.certificate(),
                 piece.ownRope(),
-                piece.order(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 pins.getOrDefault(piece.id(), ""));
-        return known.computeIfAbsent(kind, key -> slots.stream()
+    }
+
+    private Open ask(Piece piece) {
+        List<Slot> open = slots.stream()
                 .filter(slot -> rules.against(piece, slot.reel()).isEmpty())
-                .filter(slot -> !Bench.cutOn(piece, slot).isLongerThan(slot.length()))
-                .toList());
+                .filter(slot -> !slot.cut(piece).isLongerThan(slot.length()))
+                .toList();
+        BitSet numbers = new BitSet();
+        open.forEach(slot -> numbers.set(slot.number()));
+        return new Open(open, numbers);
     }
 }

@@ -1,8 +1,6 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
-import bitterend.packing.PlanPrice;
-import bitterend.stock.Reel;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,33 +9,35 @@ import java.util.Set;
 
 /** Which lots each order draws on, rope by rope. */
 final class LotsOfOrders {
-    private final Map<String, Map<String, Integer>> piecesByLot = new HashMap<>();
+    private final Map<String, Map<String, Map<String, Integer>>> byOrder = new HashMap<>();
 
-    void add(Piece piece, Reel reel) {
-        piecesByLot
-                .computeIfAbsent(key(piece, reel), key -> new HashMap<>())
-                .merge(PlanPrice.lotOf(reel), 1, Integer::sum);
+    void add(Piece piece, Slot slot) {
+        byOrder.computeIfAbsent(piece.order(), order -> new HashMap<>())
+                .computeIfAbsent(slot.reel().rope(), rope -> new HashMap<>())
+                .merge(slot.lot(), 1, Integer::sum);
     }
 
-    void remove(Piece piece, Reel reel) {
-        piecesByLot
-                .getOrDefault(key(piece, reel), new HashMap<>())
-                .computeIfPresent(PlanPrice.lotOf(reel), (lot, count) -> count == 1 ? null : count - 1);
+    void remove(Piece piece, Slot slot) {
+        byOrder.getOrDefault(piece.order(), Map.of())
+                .getOrDefault(slot.reel().rope(), new HashMap<>())
+                .computeIfPresent(slot.lot(), (lot, count) -> count == 1 ? null : count - 1);
     }
 
-    /** How many orders would be split once more if these pieces came off this reel. */
-    long newSplits(List<Piece> pieces, Reel reel) {
+    /** How many orders would be split once more if these pieces came off this run. */
+    long newSplits(List<Piece> pieces, Slot slot) {
         Set<String> split = new HashSet<>();
         for (Piece piece : pieces) {
-            Map<String, Integer> lots = piecesByLot.getOrDefault(key(piece, reel), Map.of());
-            if (!lots.isEmpty() && !lots.containsKey(PlanPrice.lotOf(reel))) {
+            if (splits(piece, slot)) {
                 split.add(piece.order());
             }
         }
         return split.size();
     }
 
-    private static String key(Piece piece, Reel reel) {
-        return piece.order() + "\n" + reel.rope();
+    /** Whether its order would be split once more if this piece came off this run. */
+    boolean splits(Piece piece, Slot slot) {
+        Map<String, Integer> lots = byOrder.getOrDefault(piece.order(), Map.of())
+                .getOrDefault(slot.reel().rope(), Map.of());
+        return !lots.isEmpty() && !lots.containsKey(slot.lot());
     }
 }

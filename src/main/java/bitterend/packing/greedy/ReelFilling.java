@@ -3,7 +3,6 @@ package bitterend.packing.greedy;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
-import bitterend.packing.PlanPrice;
 import bitterend.packing.RunLoad;
 import bitterend.packing.SubsetFill;
 import java.math.BigInteger;
@@ -14,13 +13,11 @@ import java.util.stream.IntStream;
 final class ReelFilling {
     private final Bench bench;
     private final Homes homes;
-    private final PlanPrice prices;
     private final int nodeLimit;
 
-    ReelFilling(Bench bench, Homes homes, PlanPrice prices, int nodeLimit) {
+    ReelFilling(Bench bench, Homes homes, int nodeLimit) {
         this.bench = bench;
         this.homes = homes;
-        this.prices = prices;
         this.nodeLimit = nodeLimit;
     }
 
@@ -67,9 +64,9 @@ final class ReelFilling {
     }
 
     private Filling fill(Slot slot, List<Piece> eligible) {
-        Length loss = prices.draw(slot.reel().id()).loss();
+        Length loss = slot.draw().loss();
         List<Piece> pieces = fullest(slot, eligible, loss);
-        Length length = pieces.stream().map(piece -> Bench.cutOn(piece, slot)).reduce(Length.ZERO, Length::plus);
+        Length length = pieces.stream().map(piece -> slot.cut(piece)).reduce(Length.ZERO, Length::plus);
         return new Filling(slot, pieces, bench.priceOf(pieces, slot), length);
     }
 
@@ -78,7 +75,7 @@ final class ReelFilling {
         RunLoad load = bench.loadOf(slot);
         Length room = slot.length().plus(loss).minus(load.sum()).minus(loss.times(load.pieces()));
         long[] sizes = longestFirst.stream()
-                .mapToLong(piece -> Bench.cutOn(piece, slot).plus(loss).mm())
+                .mapToLong(piece -> slot.cut(piece).plus(loss).mm())
                 .toArray();
         boolean[] chosen = SubsetFill.straightOn(sizes, room.mm(), nodeLimit + 1);
         return IntStream.range(0, sizes.length)

@@ -2,14 +2,11 @@ package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
-import bitterend.packing.PlanPrice;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** Places a matched set whole or not at all: on the one lot, or the one reel, where that is cheapest. */
@@ -48,9 +45,9 @@ final class SetFitting {
         List<Slot> taken = new ArrayList<>();
         Cost price = Cost.ZERO;
         for (Piece piece : pieces) {
-            Set<Slot> eligible = new HashSet<>(homes.of(piece));
             Optional<Slot> slot = bench.cheapest(
-                    piece, holder.stream().filter(eligible::contains).toList());
+                    piece,
+                    holder.stream().filter(home -> homes.isHome(piece, home)).toList());
             if (slot.isEmpty()) {
                 break;
             }
@@ -68,7 +65,7 @@ final class SetFitting {
         Map<String, List<Slot>> holders = new TreeMap<>();
         for (Slot slot : homes.all()) {
             if (first.lengthOn(slot.reel().rope()).isPresent()) {
-                String holder = PlanPrice.holderOf(first.matching().bond(), slot.reel());
+                String holder = slot.holderOf(first.matching().bond());
                 holders.computeIfAbsent(holder, key -> new ArrayList<>()).add(slot);
             }
         }

@@ -1,5 +1,7 @@
 package bitterend.packing.greedy;
 
+import static bitterend.packing.PieceSketch.piece;
+import static bitterend.packing.ReelSketch.reel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +13,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
+import bitterend.packing.Sketch;
 import bitterend.shops.BruteForce;
 import bitterend.shops.RandomShop;
 import bitterend.shops.ShopSize;
@@ -58,6 +61,17 @@ final class GreedyPackerTest {
             assertEquals(optimum.cost(), price.of(optimum.packing()), "seed " + seed);
             assertEquals(optimum.unplannedWeight(), price.unplannedWeight(optimum.packing()), "seed " + seed);
         }
+    }
+
+    @Test
+    void best_keepsCertifiedRopeForThePiecesThatNeedIt() {
+        PackingProblem shop = new Sketch()
+                .with(reel("K1", 4_900).certificate("2.2"))
+                .with(reel("K2", 5_000))
+                .with(piece("A/1.1", 4_900))
+                .with(piece("B/1.1", 4_800).order("B").certificate("2.2"))
+                .problem();
+        assertEquals(2, new GreedyPacker(shop).best().places().size());
     }
 
     private static int compare(PlanPrice price, Packing a, Packing b) {
