@@ -66,7 +66,7 @@ final class PartPacker {
 
     private BoundOfPart patterns(Packing greedy) {
         PatternBridge whole = new PatternBridge(part);
-        PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(this::tellPatterns));
+        PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(isAllSeen(), this::tellPatterns));
         BoundOfPart bounds = new BoundOfPart(part, whole, patterns);
         new Handout(whole, patterns).packing().ifPresent(this::offer);
         if (hasSets() && !isProven(bounds)) {
@@ -125,6 +125,11 @@ final class PartPacker {
         PatternBridge rest = new PatternBridge(part, new Packing(sets), singles);
         PatternPlan patterns = PatternPacker.pack(rest.patterns(), share.aroundSets());
         new Handout(rest, patterns).packing().ifPresent(this::offer);
+    }
+
+    /** Neither sets nor split orders are to be paid for. */
+    private boolean isAllSeen() {
+        return !hasSets() && part.prices().splitOrder().equals(Cost.ZERO);
     }
 
     private boolean hasSets() {

@@ -10,8 +10,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
- * One part's share of the effort of a day. Patterns may take up to three fifths of it, packing around the sets a tenth,
- * and what they leave is shared by three searches.
+ * One part's share of the effort of a day. Patterns may take up to three fifths of it where they see all that is
+ * paid for, else a third, packing around the sets a tenth, and what they leave is shared by three searches.
  */
 final class Share {
     private static final long PATTERN_STEPS_PER_UNIT = 100;
@@ -32,12 +32,13 @@ final class Share {
         this.work = work;
     }
 
-    bitterend.packing.patterns.Effort forPatterns(Consumer<Progress> listener) {
-        return patterns(60, Depth.FULL).withListener(listener);
+    /** @param isAllTheySee whether nothing is paid for that patterns do not see */
+    bitterend.packing.patterns.Effort forPatterns(boolean isAllTheySee, Consumer<Progress> listener) {
+        return patterns(isAllTheySee ? 60 : 35, Depth.FULL).withListener(listener);
     }
 
     bitterend.packing.patterns.Effort aroundSets() {
-        return patterns(25, Depth.FULL);
+        return patterns(15, Depth.FULL);
     }
 
     /**
