@@ -26,6 +26,9 @@ final class Master {
     /** Duals of the best bound so far. */
     private double[] center = new double[0];
 
+    /** What the next {@link #solve} knows beforehand. */
+    private Bound floor = Bound.NOTHING;
+
     private boolean converged;
     private boolean hasty;
     private double slack;
@@ -56,6 +59,12 @@ final class Master {
         return new Master(this);
     }
 
+    /** Prices of a bound known beforehand are where the search for better ones starts. */
+    void startFrom(Bound given, long[] net) {
+        floor = given;
+        center = program.rows.duals(given, net, program.size());
+    }
+
     /** From now on gives up on patterns that are hard to find, and with them on most bounds. */
     void hasty(boolean only) {
         hasty = only;
@@ -81,7 +90,8 @@ final class Master {
      */
     void solve(long cutoff, int rounds, boolean whole, Budget budget) {
         converged = false;
-        bound = Bound.NOTHING;
+        bound = floor;
+        floor = Bound.NOTHING;
         double smooth = SMOOTH;
         for (int round = 0; round < rounds && !budget.over(); round++) {
             if (!program.solve(budget)) {
@@ -137,8 +147,10 @@ final class Master {
             improveBound(price, used, offers.net);
         }
         int added = 0;
+        double[] ofKinds = program.rows.ofKinds(duals, program.leastRow);
         for (Pattern pattern : offers.patterns) {
-            if (program.rows.reduced(pattern, duals) < -Simplex.EPS * 10 && program.add(pattern)) {
+            if (program.rows.reduced(pattern, duals, ofKinds[pattern.kind]) < -Simplex.EPS * 10
+                    && program.add(pattern)) {
                 added++;
             }
         }
@@ -146,7 +158,7 @@ final class Master {
     }
 
     private long[] need(double[] used) {
-        double[] ofKinds = program.rows.ofKinds(used);
+        double[] ofKinds = program.rows.ofKinds(used, program.leastRow);
         long[] need = new long[ofKinds.length];
         for (int k = 0; k < need.length; k++) {
             need[k] = program.units.need(ofKinds[k]);
@@ -156,7 +168,7 @@ final class Master {
 
     private void improveBound(long[] price, double[] used, long[] net) {
         boolean limited = leaving.mode() == Leaving.Mode.LIMITED;
-        long mu = limited ? program.units.ofWeight(used[used.length - 1]) : 0;
+        long mu = limited ? program.units.ofWeight(used[program.rows.leaving()]) : 0;
         new SafeBound(task, leaving)
                 .of(program.units.scale, price, mu, net, program.residual, program.least, program.most)
                 .ifPresent(found -> {

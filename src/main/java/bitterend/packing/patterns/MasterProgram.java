@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** The linear program over the patterns found so far, and what of the demand and the reels it is about. */
 final class MasterProgram {
@@ -28,6 +29,8 @@ final class MasterProgram {
     final int[] most;
     /** Reels of each kind that must still be used. */
     final int[] least;
+    /** The row for the least reels of each kind, {@link MasterRows#NO_ROW} until a branch asks for it. */
+    final int[] leastRow;
 
     MasterProgram(Task task, Leaving leaving, long seed) {
         this.task = task;
@@ -36,10 +39,12 @@ final class MasterProgram {
         residual = task.demand.clone();
         most = new int[task.kinds.length];
         least = new int[task.kinds.length];
+        leastRow = new int[task.kinds.length];
+        Arrays.fill(leastRow, MasterRows.NO_ROW);
         for (Kind kind : task.kinds) {
             most[kind.index] = kind.supply;
         }
-        lp = rows.program(residual, least, most, seed);
+        lp = rows.program(residual, most, seed);
         columns = new ArrayList<>();
         known = new HashSet<>();
         while (columns.size() < lp.columns()) {
@@ -57,6 +62,7 @@ final class MasterProgram {
         residual = from.residual.clone();
         most = from.most.clone();
         least = from.least.clone();
+        leastRow = from.leastRow.clone();
     }
 
     MasterProgram copy() {
@@ -68,7 +74,8 @@ final class MasterProgram {
         if (pattern.empty() || !known.add(pattern)) {
             return false;
         }
-        lp.addColumn(rows.at(pattern), rows.values(pattern), pattern.cost / units.cost);
+        int row = leastRow[pattern.kind];
+        lp.addColumn(rows.at(pattern, row), rows.values(pattern, row), pattern.cost / units.cost);
         columns.add(pattern);
         return true;
     }
@@ -156,8 +163,28 @@ final class MasterProgram {
         most[kind] = to;
         if (rows.counted) {
             lp.rhs(rows.most(kind), -to);
-            lp.rhs(rows.least(kind), from);
         }
+        if (leastRow[kind] != MasterRows.NO_ROW) {
+            lp.rhs(leastRow[kind], from);
+        } else if (from > 0 && rows.counted) {
+            leastRow[kind] = addLeast(kind, from);
+        }
+    }
+
+    private int addLeast(int kind, int from) {
+        int[] at = IntStream.range(0, columns.size())
+                .filter(j -> !columns.get(j).empty() && columns.get(j).kind == kind)
+                .toArray();
+        double[] coefficients = new double[at.length];
+        Arrays.fill(coefficients, 1);
+        int row = lp.addRow(from, at, coefficients, MasterRows.DEAR);
+        columns.add(Pattern.NOTHING);
+        columns.add(Pattern.NOTHING);
+        return row;
+    }
+
+    int size() {
+        return lp.rows();
     }
 
     /** After fixing: only patterns within what remains may still be used. */

@@ -4,119 +4,196 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
- * The bound that rope alone gives: no unit of load comes cheaper than from the cheapest kind. Known at once, however
- * many different lengths there are, and where they are many it is hard to beat.
+ * The bound that rope alone gives: every item is priced in proportion to its load, by the rope on which it is cheapest.
+ * Known at once, however many different lengths there are, and where they are many it is hard to beat; column
+ * generation starts from its prices. {@code double} only to choose the prices; what they prove is worked out in whole
+ * numbers.
  */
 final class MaterialBound {
+    private static final int ROUNDS = 3;
+
     private final Task task;
     private final Pricer pricer;
-    private final List<Corner> corners = new ArrayList<>();
+    private final long[][] loads;
+    private final long[] longest;
+    private long[] net = new long[0];
 
     MaterialBound(Task task, Pricer pricer) {
         this.task = task;
         this.pricer = pricer;
+        loads = new long[task.ropes][];
+        longest = new long[task.ropes];
+        for (Kind kind : task.kinds) {
+            loads[kind.rope] = kind.load;
+            longest[kind.rope] = Math.max(longest[kind.rope], kind.longestCap());
+        }
     }
 
-    /** Prices in proportion to the load, as high as no reel is worth more than it costs. */
-    Optional<Bound> bound(Leaving leaving, Budget budget) {
-        if (leaving.mode() != Leaving.Mode.NEVER || task.ropes != 1) {
+    /** A way to draw from a kind: what it takes of load, and what it costs. */
+    private record Corner(int kind, long load, long cost) {
+        double perLoad() {
+            return (double) cost / load;
+        }
+    }
+
+    /**
+     * The bound, when reels cost anything and prices are found in time.
+     *
+     * @param scale units of price in one unit of cost
+     */
+    Optional<Bound> bound(Leaving leaving, long scale, Budget budget) {
+        if (leaving.mode() == Leaving.Mode.PRICED) {
             return Optional.empty();
         }
-        long[] price = task.kinds[0].load.clone();
-        if (Arrays.stream(price).anyMatch(load -> load == Kind.NEVER)) {
+        long[] price = prices(scale);
+        if (Arrays.stream(price).allMatch(each -> each == 0)) {
             return Optional.empty();
-        }
-        long factor = factor(price);
-        corners(factor);
-        long scale = scale(factor, price);
-        if (scale == 0) {
-            return Optional.empty();
-        }
-        for (int i = 0; i < price.length; i++) {
-            price[i] *= factor;
         }
         int[] supply = new int[task.kinds.length];
         for (Kind kind : task.kinds) {
             supply[kind.index] = kind.supply;
         }
-        Pricer.Offers offers = pricer.price(price, scale, task.demand, new long[task.kinds.length], false, budget);
-        return offers.safe
-                ? new SafeBound(task, leaving)
-                        .of(scale, price, 0, offers.net, task.demand, new int[supply.length], supply)
-                : Optional.empty();
+        Pricer.Offers offers = pricer.price(price, scale, task.demand, new long[supply.length], false, budget);
+        if (!offers.safe) {
+            return Optional.empty();
+        }
+        net = offers.net;
+        long mu = leaving.mode() == Leaving.Mode.NEVER ? 0 : unplannedPrice(price, leaving.weight());
+        return new SafeBound(task, leaving).of(scale, price, mu, net, task.demand, new int[supply.length], supply);
     }
 
-    /** Units of price in a unit of load: as fine as the numbers allow. */
-    private long factor(long[] load) {
-        long all = 1;
-        for (int i = 0; i < load.length; i++) {
-            all += load[i] * task.demand[i];
-        }
-        for (Kind kind : task.kinds) {
-            all += kind.longestCap();
-        }
-        return Math.max(1, (1L << 58) / Math.max(all, 1L << 38));
+    /** What the best way to draw from each kind brings above its cost, at the prices of the bound. */
+    long[] net() {
+        return net;
     }
 
-    /** A way to draw from a kind: what it takes of load, in units of price, and what it costs. */
-    private record Corner(int kind, long worth, long cost) {}
-
-    private void corners(long factor) {
-        for (Kind kind : task.kinds) {
-            long load = 0;
-            long cost = kind.opening;
-            for (Stretch run : kind.runs) {
-                Hull hull = pricer.hull(run);
-                for (int s = 1; s < hull.load.length; s++) {
-                    corners.add(new Corner(kind.index, factor * (load + hull.load[s]), cost + hull.drop[s]));
-                }
-                load += run.cap;
-                cost += Math.min(run.handling, run.drop(run.cap));
-            }
+    private long[] prices(long scale) {
+        double[] perLoad = perLoad();
+        long[] price = new long[task.items];
+        for (int i = 0; i < price.length; i++) {
+            double least = least(i, perLoad) * scale;
+            price[i] = least == Double.MAX_VALUE ? 0 : (long) Math.floor(Math.min(least, 1e17));
         }
+        return price;
     }
 
     /**
-     * Units of price in a unit of cost: of those at which some way to draw is worth just what it costs, the one that
-     * promises most. 0 where all reels are free.
+     * For every rope the price of a unit of load. First one price for all ropes, then one rope after another: of the
+     * prices at which some way to draw is worth just what it costs, the one that promises most.
      */
-    private long scale(long factor, long[] load) {
-        long all = 0;
-        for (int i = 0; i < load.length; i++) {
-            all += factor * load[i] * task.demand[i];
+    private double[] perLoad() {
+        List<Corner> corners = new ArrayList<>();
+        for (Kind kind : task.kinds) {
+            corners(kind, corners);
         }
-        long best = 0;
-        long bestSum = 0;
-        for (Corner at : corners) {
-            if (at.cost() == 0) {
-                continue;
-            }
-            long scale = (at.worth() + at.cost() - 1) / at.cost();
-            long sum = promise(all, scale);
-            if (best == 0 || Exact.compareProducts(sum, best, bestSum, scale) > 0) {
-                best = scale;
-                bestSum = sum;
+        double[] perLoad = new double[task.ropes];
+        double[] all = corners.stream()
+                .mapToDouble(Corner::perLoad)
+                .sorted()
+                .distinct()
+                .toArray();
+        Arrays.fill(perLoad, highest(all, price -> {
+            Arrays.fill(perLoad, price);
+            return promise(perLoad, corners);
+        }));
+        for (int round = 0; round < ROUNDS && task.ropes > 1; round++) {
+            for (int rope = 0; rope < task.ropes; rope++) {
+                perLoad[rope] = ofRope(rope, perLoad.clone(), corners);
             }
         }
-        return best;
+        return perLoad;
     }
 
-    private long promise(long all, long scale) {
-        long[] net = new long[task.kinds.length];
-        for (Corner corner : corners) {
-            net[corner.kind()] = Math.max(net[corner.kind()], corner.worth() - scale * corner.cost());
-        }
-        long sum = all;
-        for (Kind kind : task.kinds) {
-            // A kind that could be drawn from for ever must not be worth more than it costs.
-            long high = Math.multiplyHigh(net[kind.index], kind.supply);
-            if (high != 0 || net[kind.index] * kind.supply < 0) {
-                return Long.MIN_VALUE / 2;
+    private double ofRope(int rope, double[] perLoad, List<Corner> corners) {
+        double[] candidates = corners.stream()
+                .filter(corner -> task.kinds[corner.kind()].rope == rope)
+                .mapToDouble(Corner::perLoad)
+                .sorted()
+                .distinct()
+                .toArray();
+        double before = perLoad[rope];
+        double promised = promise(perLoad, corners);
+        double better = highest(candidates, price -> {
+            perLoad[rope] = price;
+            return promise(perLoad, corners);
+        });
+        perLoad[rope] = better;
+        return promise(perLoad, corners) > promised ? better : before;
+    }
+
+    private void corners(Kind kind, List<Corner> corners) {
+        long load = 0;
+        long cost = kind.opening;
+        for (Stretch run : kind.runs) {
+            Hull hull = pricer.hull(run);
+            for (int s = 1; s < hull.load.length; s++) {
+                corners.add(new Corner(kind.index, load + hull.load[s], cost + hull.drop[s]));
             }
-            sum = Math.max(Long.MIN_VALUE / 2, sum - net[kind.index] * kind.supply);
+            load += run.cap;
+            cost += Math.min(run.handling, run.drop(run.cap));
+        }
+    }
+
+    /** What prices in proportion to the load would prove if reels could be drawn to the last bit. */
+    private double promise(double[] perLoad, List<Corner> corners) {
+        double[] most = new double[task.kinds.length];
+        for (Corner corner : corners) {
+            double price = perLoad[task.kinds[corner.kind()].rope];
+            most[corner.kind()] = Math.max(most[corner.kind()], price * corner.load() - corner.cost());
+        }
+        double sum = 0;
+        for (int i = 0; i < task.items; i++) {
+            double least = least(i, perLoad);
+            sum += least == Double.MAX_VALUE ? 0 : least * task.demand[i];
+        }
+        for (Kind kind : task.kinds) {
+            sum -= most[kind.index] * kind.supply;
         }
         return sum;
+    }
+
+    /** The price of an item on the rope where it is cheapest. */
+    private double least(int i, double[] perLoad) {
+        double least = Double.MAX_VALUE;
+        for (int rope = 0; rope < perLoad.length; rope++) {
+            if (loads[rope] != null && loads[rope][i] <= longest[rope]) {
+                least = Math.min(least, perLoad[rope] * loads[rope][i]);
+            }
+        }
+        return least;
+    }
+
+    /** Of rising candidates the one where a function that first rises and then falls is highest; 0 where there is none. */
+    private static double highest(double[] candidates, ToDoubleFunction<Double> function) {
+        int low = 0;
+        int high = candidates.length - 1;
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (function.applyAsDouble(candidates[middle]) < function.applyAsDouble(candidates[middle + 1])) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return candidates.length == 0 ? 0 : candidates[low];
+    }
+
+    /** The price of a unit of weight left out that proves most, where so much weight may be left out. */
+    private long unplannedPrice(long[] price, long weight) {
+        double[] ratios = new double[price.length];
+        for (int i = 0; i < ratios.length; i++) {
+            ratios[i] = Math.ceil((double) price[i] / task.weight[i]);
+        }
+        double[] candidates = Arrays.stream(ratios).sorted().distinct().toArray();
+        return (long) highest(candidates, mu -> {
+            double sum = -mu * (double) weight;
+            for (int i = 0; i < price.length; i++) {
+                sum += Math.min((double) price[i], mu * (double) task.weight[i]) * task.demand[i];
+            }
+            return sum;
+        });
     }
 }

@@ -5,6 +5,9 @@ final class Phase {
     /** Steps that a wave costs at least, so that waves on tiny problems end with the work. */
     private static final long COPYING = 50_000;
 
+    /** So few items that column generation is as fast as any shorter way. */
+    private static final int FEW = 100;
+
     private static final int QUICK_PATTERNS = 300;
     private static final long QUICK_WORK = 100_000;
 
@@ -32,14 +35,21 @@ final class Phase {
 
     /** Works until proven or out of budget. */
     void run(Budget budget) {
-        new MaterialBound(task, pricer).bound(leaving, budget).ifPresent(found -> {
-            root = found;
-            best.raise(task.roundUp(found.ceiling()), leaving);
-        });
+        MaterialBound material = new MaterialBound(task, pricer);
+        if (task.items > FEW) {
+            long scale = new MasterUnits(task, leaving).scale;
+            material.bound(leaving, scale, budget).ifPresent(found -> {
+                root = found;
+                best.raise(task.roundUp(found.ceiling()), leaving);
+            });
+        }
         if (best.closed(leaving)) {
             return;
         }
         Master master = new Master(task, pricer, leaving, best.plan(), effort.seed());
+        if (root.price().length > 0) {
+            master.startFrom(root, material.net());
+        }
         boolean quick = effort.depth() == Effort.Depth.QUICK;
         if (quick) {
             master.rough();
