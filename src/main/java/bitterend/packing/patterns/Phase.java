@@ -35,22 +35,20 @@ final class Phase {
 
     /** Works until proven or out of budget. */
     void run(Budget budget) {
+        boolean quick = effort.depth() == Effort.Depth.QUICK;
         MaterialBound material = new MaterialBound(task, pricer);
-        if (task.items > FEW) {
-            long scale = new MasterUnits(task, leaving).scale;
-            material.bound(leaving, scale, budget).ifPresent(found -> {
-                root = found;
-                best.raise(task.roundUp(found.ceiling()), leaving);
-            });
-        }
-        if (best.closed(leaving)) {
+        material.bound(leaving, new MasterUnits(task, leaving).scale, budget).ifPresent(found -> {
+            root = found;
+            best.raise(task.roundUp(found.ceiling()), leaving);
+        });
+        boolean few = task.items <= FEW;
+        if (best.closed(leaving) && (quick || !few)) {
             return;
         }
         Master master = new Master(task, pricer, leaving, best.plan(), effort.seed());
-        if (root.price().length > 0) {
+        if (root.price().length > 0 && !few) {
             master.startFrom(root, material.net());
         }
-        boolean quick = effort.depth() == Effort.Depth.QUICK;
         if (quick) {
             master.rough();
         }
