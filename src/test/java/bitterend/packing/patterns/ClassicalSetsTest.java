@@ -14,7 +14,7 @@ final class ClassicalSetsTest {
     private static final Path INSTANCES = Path.of("src", "test", "resources", "instances");
 
     @ParameterizedTest
-    @CsvSource({"falkenauer_u,8", "falkenauer_t,16", "waescher,2", "scholl3,5"})
+    @CsvSource({"falkenauer_u,8", "falkenauer_t,16", "waescher,2", "scholl3,5", "gap,3", "lengths,6"})
     void sample_isProvenOptimal(String set, int every) throws IOException {
         int number = 0;
         for (Instance instance : Instance.read(INSTANCES.resolve(set + ".tsv"))) {
