@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.Random;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,7 +49,7 @@ final class Selection {
     private final ArrayDeque<PatternNode> deep = new ArrayDeque<>();
     private Budget budget = Budget.endless();
     private long openColumns;
-    /** Lowest bound of nodes given up: too fine for floating point, or too deep. */
+    /** Lowest bound of nodes given up: too fine for floating point, too deep, or cut short. */
     private long given = Long.MAX_VALUE;
 
     private long nodes;
@@ -60,7 +61,7 @@ final class Selection {
         this.task = task;
         this.best = best;
         program = new PatternProgram(task);
-        filler = new Filler(task, new java.util.Random(seed));
+        filler = new Filler(task, new Random(seed));
         lengths = Starts.lengths(task);
     }
 
@@ -145,6 +146,11 @@ final class Selection {
             return;
         }
         node.raise();
+        if (budget.over()) {
+            // The program may have been left half solved: its reduced costs do not say which columns can go.
+            given = Math.min(given, node.bound());
+            return;
+        }
         node.drop(target());
         node.dropCuts();
         node.lp.release();
