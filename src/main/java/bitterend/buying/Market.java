@@ -39,7 +39,7 @@ final class Market {
         Map<String, StockValue> values = new HashMap<>(day.values());
         List<Reel> reels = new ArrayList<>(day.reels());
         for (OnOrder coming : orders.onOrder()) {
-            ropes.put(coming.marking(), named(day.rope(coming.rope()), coming.marking()));
+            ropes.put(coming.marking(), day.rope(coming.rope()).named(coming.marking()));
             values.put(coming.marking(), value(coming.rope()));
             for (int n = 1; n <= coming.quantity(); n++) {
                 reels.add(reel(coming, n));
@@ -86,7 +86,7 @@ final class Market {
             return;
         }
         String rope = offer.marking() + (committed ? COMMITTED : "");
-        ropes.put(rope, named(orders.day().rope(offer.rope()), rope));
+        ropes.put(rope, orders.day().rope(offer.rope()).named(rope));
         values.put(rope, value(offer, committed));
         for (int n = 1; n <= count; n++) {
             reels.add(reel(offer, rope, n));
@@ -127,31 +127,11 @@ final class Market {
                     .filter(ropes::contains)
                     .forEach(rope -> choices.add(new Piece.RopeChoice(rope, choice.cut())));
         }
-        return new Piece(
-                piece.id(),
-                piece.source(),
-                choices,
-                piece.matching(),
-                piece.certificate(),
-                false,
-                piece.finished(),
-                piece.ends());
+        return piece.onAnyOf(choices);
     }
 
     private boolean inTime(Piece piece, LocalDate there) {
         return late.contains(piece.id()) || !there.isAfter(piece.source().due());
-    }
-
-    private static Rope named(Rope rope, String id) {
-        return new Rope(
-                id,
-                rope.name(),
-                rope.identity(),
-                rope.mass(),
-                rope.price(),
-                rope.cutting(),
-                rope.worth(),
-                rope.usualReel());
     }
 
     private static Reel reel(Offer offer, String rope, int n) {

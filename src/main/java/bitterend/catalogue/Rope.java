@@ -77,4 +77,9 @@ public record Rope(
     public boolean isWire() {
         return construction() == Construction.WIRE;
     }
+
+    /** The same rope under another id. */
+    public Rope named(String other) {
+        return new Rope(other, name, identity, mass, price, cutting, worth, usualReel);
+    }
 }

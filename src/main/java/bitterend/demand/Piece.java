@@ -108,4 +108,9 @@ public record Piece(
     public boolean isMatched() {
         return matching.bond() != Bond.NONE;
     }
+
+    /** The same piece, to be cut from the first of these ropes, or from another of them; none is the customer's own. */
+    public Piece onAnyOf(List<RopeChoice> ropes) {
+        return new Piece(id, source, ropes, matching, certificate, false, finished, ends);
+    }
 }

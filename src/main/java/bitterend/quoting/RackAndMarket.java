@@ -98,14 +98,6 @@ final class RackAndMarket {
         for (Piece.RopeChoice choice : piece.choices()) {
             choices.addAll(basis.newRope(choice.rope()).choices(piece));
         }
-        return new Piece(
-                piece.id(),
-                piece.source(),
-                choices,
-                piece.matching(),
-                piece.certificate(),
-                false,
-                piece.finished(),
-                piece.ends());
+        return piece.onAnyOf(choices);
     }
 }

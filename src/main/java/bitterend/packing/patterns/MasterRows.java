@@ -21,11 +21,7 @@ final class MasterRows {
         this.task = task;
         this.leaving = leaving;
         this.units = units;
-        boolean limited = task.kinds.length > 1;
-        for (Kind kind : task.kinds) {
-            limited |= kind.limited;
-        }
-        counted = limited;
+        counted = task.counted();
     }
 
     /** The row for the most reels of a kind. */

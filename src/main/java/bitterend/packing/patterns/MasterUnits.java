@@ -15,7 +15,7 @@ final class MasterUnits {
 
     MasterUnits(Task task, Leaving leaving) {
         weight = heaviest(task);
-        cost = leaving.mode() == Leaving.Mode.PRICED ? weight : dearest(task);
+        cost = leaving.mode() == Leaving.Mode.PRICED ? weight : task.dearest();
         int bits = Math.max(1, Math.getExponent(cost) + 1);
         int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
         scale = 1L << Math.max(0, Math.min(MOST_BITS, BITS - pieces) - bits);
@@ -27,14 +27,6 @@ final class MasterUnits {
             heaviest = Math.max(heaviest, (double) w);
         }
         return heaviest;
-    }
-
-    private static double dearest(Task task) {
-        double dearest = 1;
-        for (Kind kind : task.kinds) {
-            dearest = Math.max(dearest, (double) kind.dearest());
-        }
-        return dearest;
     }
 
     /** The whole price of an item; never below zero, rounded down. */

@@ -26,14 +26,8 @@ final class PatternProgram {
 
     PatternProgram(Task task) {
         this.task = task;
-        double largest = 1;
-        boolean limited = task.kinds.length > 1;
-        for (Kind kind : task.kinds) {
-            largest = Math.max(largest, (double) kind.dearest());
-            limited |= kind.limited;
-        }
-        unit = largest;
-        counted = limited;
+        unit = task.dearest();
+        counted = task.counted();
         exact = !task.trimmable();
         int bits = Math.max(1, Math.getExponent(unit) + 1);
         int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());

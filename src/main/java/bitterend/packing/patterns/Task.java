@@ -81,6 +81,24 @@ final class Task {
         return sum;
     }
 
+    /** The most that one reel of any kind can cost, at least 1. */
+    long dearest() {
+        long dearest = 1;
+        for (Kind kind : kinds) {
+            dearest = Math.max(dearest, kind.dearest());
+        }
+        return dearest;
+    }
+
+    /** Reels of a kind are limited, or there are several kinds. */
+    boolean counted() {
+        boolean limited = kinds.length > 1;
+        for (Kind kind : kinds) {
+            limited |= kind.limited;
+        }
+        return limited;
+    }
+
     /** A plan never costs more for leaving a piece out: no run has to be paid for when nothing is drawn from it. */
     boolean trimmable() {
         for (Kind kind : kinds) {

@@ -104,7 +104,7 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
     public Map<String, Rope> ropes() {
         Map<String, Rope> ropes = new TreeMap<>();
         for (NewReel size : sizes) {
-            ropes.put(name(size), named(name(size)));
+            ropes.put(name(size), rope.named(name(size)));
         }
         return ropes;
     }
@@ -163,18 +163,6 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
     String name(NewReel size) {
         return "*new " + rope.id() + " " + Words.of(size.length()) + " at "
                 + size.paid().millis();
-    }
-
-    private Rope named(String id) {
-        return new Rope(
-                id,
-                rope.name(),
-                rope.identity(),
-                rope.mass(),
-                rope.price(),
-                rope.cutting(),
-                rope.worth(),
-                rope.usualReel());
     }
 
     /** The piece on new rope, which comes of one lot and with the papers it asks for. */
