@@ -85,7 +85,20 @@ final class ArchitectureTest {
 
     @Test
     void packingItself_seesNoEngine() {
-        none("bitterend.packing", "bitterend.packing.(*)..").check(HOUSE);
+        mayOnlyUse(
+                        "bitterend.packing",
+                        "bitterend.packing.proof",
+                        "bitterend.demand..",
+                        "bitterend.stock..",
+                        "bitterend.catalogue..",
+                        "bitterend.measure..",
+                        "bitterend.finding..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void proof_isRecordsAlone() {
+        mayOnlyUse("bitterend.packing.proof").check(HOUSE);
     }
 
     @Test
