@@ -59,7 +59,8 @@ final class Market {
                 values,
                 day.prices(),
                 day.pins().stream().filter(pin -> ids.contains(pin.piece())).toList(),
-                Map.of());
+                Map.of(),
+                day.calendar());
     }
 
     /** The offer a reel of such a packing would be bought from, with what it is worth; nothing for other reels. */

@@ -42,7 +42,8 @@ final class Parts {
                 ropes.only(group, day.values()),
                 day.prices(),
                 day.pins().stream().filter(pin -> ids.contains(pin.piece())).toList(),
-                Map.of());
+                Map.of(),
+                day.calendar());
         return new Orders(
                 part,
                 orders.onOrder().stream()

@@ -46,7 +46,15 @@ final class KeptDraws {
                 .toList();
         List<Pin> pins = Stream.concat(day.pins().stream(), kept.stream()).toList();
         return new PackingProblem(
-                day.day(), day.ropes(), day.pieces(), day.reels(), day.values(), day.prices(), pins, day.earlier());
+                day.day(),
+                day.ropes(),
+                day.pieces(),
+                day.reels(),
+                day.values(),
+                day.prices(),
+                pins,
+                day.earlier(),
+                day.calendar());
     }
 
     private static Stream<Pin> pins(ReelDraw draw) {

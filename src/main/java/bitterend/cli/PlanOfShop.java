@@ -66,7 +66,8 @@ final class PlanOfShop {
                 open.values(),
                 open.prices(),
                 pins,
-                near.moved());
+                near.moved(),
+                open.calendar());
     }
 
     /** What the checker has against it. Its bounds were checked when it was planned; they are not computed again. */

@@ -61,7 +61,15 @@ public final class OpenWork {
         Map<String, String> places = new HashMap<>(earlier);
         places.keySet().retainAll(ids);
         return new PackingProblem(
-                day.day(), day.ropes(), open, day.reels(), day.values(), day.prices(), pins(open, ids), places);
+                day.day(),
+                day.ropes(),
+                open,
+                day.reels(),
+                day.values(),
+                day.prices(),
+                pins(open, ids),
+                places,
+                day.calendar());
     }
 
     private List<Pin> pins(List<Piece> open, Set<String> ids) {

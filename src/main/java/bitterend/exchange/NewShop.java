@@ -110,6 +110,8 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, b
                 .with("units", PlanJson.word(units))
                 .with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
+                .with("closed", (Object) List.of())
+                .with("urgency", new JsonTree().with("third", "1 working day").with("fourth", "7 days"))
                 .with("labour", money.print(labour) + "/h")
                 .with(
                         "cutLoss",

@@ -13,10 +13,12 @@ import bitterend.packing.RunDraw;
 import bitterend.packing.Unplanned;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The plan file, {@code plan.json}: exact, versioned, the same bytes for the same plan. */
 public final class PlanJson {
@@ -138,8 +140,8 @@ public final class PlanJson {
                 .with("best", money.exact(bound.best()))
                 .with("root", money.exact(bound.root()))
                 .with("scale", bound.scale())
-                .with("unplannedWeight", bound.unplannedWeight())
-                .with("unplannedPrice", bound.unplannedPrice())
+                .with("undone", byClass(bound.undone().weights()))
+                .with("undonePrices", byClass(bound.undonePrices()))
                 .with(
                         "duals",
                         bound.duals().stream()
@@ -147,6 +149,11 @@ public final class PlanJson {
                                         .with("price", dual.price())
                                         .with("pieces", (Object) dual.pieces()))
                                 .toList());
+    }
+
+    /** Whole numbers for the classes of urgency, the first the most urgent: {@code 0 36 0 0 5}. */
+    private static String byClass(List<Long> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
     /** A constant as a word: {@code on reel}. */

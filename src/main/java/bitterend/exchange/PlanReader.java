@@ -14,9 +14,11 @@ import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
 import bitterend.packing.RunDraw;
+import bitterend.packing.Undone;
 import bitterend.packing.Unplanned;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,7 @@ import java.util.regex.Pattern;
 /** Reads plan files. Whether a plan makes sense is for the checker to say: here only what cannot be read is told. */
 final class PlanReader {
     private static final Pattern MILLISECONDS = Pattern.compile("([0-9]{1,15}) ms");
+    private static final Pattern BY_CLASS = Pattern.compile("[0-9]{1,18}( [0-9]{1,18}){4}");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
 
     private final Findings findings;
@@ -154,15 +157,15 @@ final class PlanReader {
     }
 
     private Bound bound(JsonObject bound) {
-        bound.allowOnly("ropes", "best", "root", "scale", "unplannedWeight", "unplannedPrice", "duals");
+        bound.allowOnly("ropes", "best", "root", "scale", "undone", "undonePrices", "duals");
         Fields fields = bound.fields();
         return new Bound(
                 bound.texts("ropes"),
                 cost(fields, "best"),
                 cost(fields, "root"),
                 Math.max(1, whole(fields, "scale")),
-                whole(fields, "unplannedWeight"),
-                whole(fields, "unplannedPrice"),
+                Undone.of(byClass(fields, "undone")),
+                byClass(fields, "undonePrices"),
                 bound.objects("duals").stream().map(PlanReader::dual).toList());
     }
 
@@ -183,6 +186,14 @@ final class PlanReader {
         Reading<Long> reading = text ->
                 WHOLE.matcher(text).matches() ? Parsed.of(Long.parseLong(text)) : Parsed.refused("a whole number");
         return fields.require(name, reading, 0L);
+    }
+
+    /** A whole number for each class of urgency. */
+    private static List<Long> byClass(Fields fields, String name) {
+        Reading<List<Long>> reading = text -> BY_CLASS.matcher(text).matches()
+                ? Parsed.of(Arrays.stream(text.split(" ")).map(Long::parseLong).toList())
+                : Parsed.refused("five whole numbers, such as 0 36 0 0 5");
+        return fields.require(name, reading, Bound.noPrices());
     }
 
     private static Parsed<Duration> milliseconds(String text) {

@@ -7,6 +7,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
+import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
 
@@ -17,6 +18,7 @@ import java.time.LocalDate;
  * @param units system that lengths are printed in
  * @param money the shop's currency
  * @param day the day the rope is cut; {@link LocalDate#MIN} when the file leaves it to today
+ * @param calendar days off, and how far ahead work is urgent
  * @param prices what the soft rules cost
  * @param value what the stock value curve needs beyond the rope's own lengths
  * @param cutting allowances of a cut where a rope states none
@@ -27,6 +29,7 @@ public record Settings(
         Units units,
         MoneyText money,
         LocalDate day,
+        ShopCalendar calendar,
         Prices prices,
         Value value,
         Cutting cutting,

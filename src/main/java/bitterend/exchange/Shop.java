@@ -78,7 +78,8 @@ public record Shop(
             ropes.put(rope.id(), rope);
             values.put(rope.id(), value(rope));
         }
-        return new PackingProblem(day, ropes, pieces(), reels, values, settings.prices(), pins, Map.of());
+        return new PackingProblem(
+                day, ropes, pieces(), reels, values, settings.prices(), pins, Map.of(), settings.calendar());
     }
 
     /** What a length of a rope is worth on the rack: as learned from the past, else by the rising curve. */

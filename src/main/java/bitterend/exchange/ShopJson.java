@@ -12,6 +12,7 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
+import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -47,6 +48,7 @@ final class ShopJson {
                 Units.METRIC,
                 money,
                 LocalDate.MIN,
+                ShopCalendar.USUAL,
                 Prices.NONE,
                 value,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
@@ -61,6 +63,8 @@ final class ShopJson {
                 "currency",
                 "minorDigits",
                 "day",
+                "closed",
+                "urgency",
                 "labour",
                 "cutLoss",
                 "cutToNearest",
@@ -80,6 +84,7 @@ final class ShopJson {
                 units,
                 money,
                 fields.optional("day", Readings::day, LocalDate.MIN),
+                CalendarJson.read(shop),
                 prices(prices.fields(), money, labour),
                 value(shop.object("value"), price(prices.fields(), RulePrice.COIL_CHARGE, money, labour)),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),

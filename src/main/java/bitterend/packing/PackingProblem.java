@@ -21,6 +21,7 @@ import java.util.TreeMap;
  * @param prices what the soft rules cost
  * @param pins draws that must stay
  * @param earlier reel of each piece in an earlier plan of the same day, by piece id; empty for a fresh plan
+ * @param calendar days off, and how far ahead work is urgent
  */
 public record PackingProblem(
         LocalDate day,
@@ -30,7 +31,8 @@ public record PackingProblem(
         Map<String, StockValue> values,
         Prices prices,
         List<Pin> pins,
-        Map<String, String> earlier) {
+        Map<String, String> earlier,
+        ShopCalendar calendar) {
 
     public PackingProblem {
         ropes = java.util.Collections.unmodifiableMap(new TreeMap<>(ropes));
@@ -39,6 +41,19 @@ public record PackingProblem(
         pieces = List.copyOf(pieces);
         reels = List.copyOf(reels);
         pins = List.copyOf(pins);
+    }
+
+    /** A question of a shop that is closed at weekends alone and has the usual limits of urgency. */
+    public PackingProblem(
+            LocalDate day,
+            Map<String, Rope> ropes,
+            List<Piece> pieces,
+            List<Reel> reels,
+            Map<String, StockValue> values,
+            Prices prices,
+            List<Pin> pins,
+            Map<String, String> earlier) {
+        this(day, ropes, pieces, reels, values, prices, pins, earlier, ShopCalendar.USUAL);
     }
 
     /** The rope on a reel. */

@@ -11,11 +11,13 @@ import java.util.Set;
 /** The true price of a whole packing: every draw, and what holds across reels. */
 public final class PlanPrice {
     private final PackingProblem problem;
+    private final Urgency urgency;
     private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, DrawPrice> draws = new HashMap<>();
 
     public PlanPrice(PackingProblem problem) {
         this.problem = problem;
+        urgency = new Urgency(problem);
         problem.reels().forEach(reel -> reels.put(reel.id(), reel));
     }
 
@@ -29,12 +31,21 @@ public final class PlanPrice {
         return sum;
     }
 
-    /** Weight of the pieces that are not planned. */
-    public long unplannedWeight(Packing packing) {
-        return problem.pieces().stream()
-                .filter(piece -> !packing.places().containsKey(piece.id()))
-                .mapToLong(piece -> Urgency.weight(piece, problem.day()))
-                .sum();
+    /** The work that a packing leaves undone. */
+    public Undone undone(Packing packing) {
+        Undone undone = Undone.NONE;
+        for (Piece piece : problem.pieces()) {
+            if (!packing.places().containsKey(piece.id())) {
+                undone = undone.plus(urgency.of(piece));
+            }
+        }
+        return undone;
+    }
+
+    /** Whether one packing is better than another: less work undone, or as little for less money. */
+    public boolean isBetter(Packing one, Packing other) {
+        int work = undone(one).compareTo(undone(other));
+        return work != 0 ? work < 0 : of(one).compareTo(of(other)) < 0;
     }
 
     /** Split orders and moved pieces. */

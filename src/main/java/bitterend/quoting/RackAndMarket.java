@@ -79,7 +79,8 @@ final class RackAndMarket {
                 values,
                 book.prices(),
                 pins,
-                Map.of());
+                Map.of(),
+                book.calendar());
     }
 
     /** New rope is bought with the first kind of certificate that is asked for. */

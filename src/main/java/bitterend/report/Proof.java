@@ -4,14 +4,22 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.packing.Bound;
+import bitterend.packing.Packing;
+import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.RunId;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
 
 /** What is proven of a plan, in plain words: how much of its cost could be avoided at the very most. */
 public final class Proof {
     /** Costs that differ by less than one minor unit are the same money. */
     private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
+
+    private static final String NOT_KNOWN = "not known";
 
     private final PlanView view;
     private final Figures figures;
@@ -26,8 +34,8 @@ public final class Proof {
      *
      * @param ropes their ids
      * @param cost what their draws cost
-     * @param bound what no plan that leaves no more unplanned costs less than
-     * @param avoidable the difference in money; {@code proven best} when there is none
+     * @param bound what no plan that leaves no more undone in any class costs less than; or {@code not known}
+     * @param avoidable the difference in money; {@code proven best} when there is none; or {@code not known}
      * @param metres the same as rope; empty when there is none
      * @param gap the same in per cent of the rope in their pieces; empty when there is none
      */
@@ -38,32 +46,60 @@ public final class Proof {
         return view.plan().bounds().stream().map(this::row).toList();
     }
 
+    /** A bound of nothing on rope that costs something says nothing. */
+    private boolean isKnown(Bound bound) {
+        return bound.best().compareTo(Cost.ZERO) > 0 || isNothing(cost(bound.ropes()));
+    }
+
     /** What is proven of the whole plan, in plain words. */
     public String sentence() {
-        List<Bound> bounds = view.plan().bounds();
-        if (bounds.isEmpty()) {
+        List<Bound> known = view.plan().bounds().stream().filter(this::isKnown).toList();
+        List<String> others = view.plan().bounds().stream()
+                .filter(bound -> !isKnown(bound))
+                .flatMap(bound -> bound.ropes().stream())
+                .toList();
+        if (known.isEmpty()) {
             return "Nothing is proven about how much less another plan could cost.";
         }
-        Cost best = bounds.stream().map(Bound::best).reduce(Cost.ZERO, Cost::plus);
-        Cost avoidable = view.plan().cost().minus(best);
-        boolean all = view.plan().unplanned().isEmpty();
-        String plans = all ? "No plan" : "No plan that leaves no more unplanned";
+        String open = others.isEmpty()
+                ? ""
+                : " For " + String.join(", ", others) + " it is not known how much less another plan could cost.";
+        return ofThese(known, others.isEmpty()) + open;
+    }
+
+    private String ofThese(List<Bound> bounds, boolean all) {
+        Cost best = sum(bounds, Bound::best);
+        Cost cost = all ? view.plan().cost() : sum(bounds, bound -> cost(bound.ropes()));
+        Cost avoidable = cost.minus(best);
+        String plans =
+                view.plan().unplanned().isEmpty() ? "No plan" : "No plan that leaves no more undone in any class";
+        String ropes = all ? "" : " of the other ropes";
         if (isNothing(avoidable)) {
-            return "Proven best: " + plans.toLowerCase(Locale.ROOT) + " costs less.";
+            return "Proven best: " + plans.toLowerCase(Locale.ROOT) + ropes + " costs less.";
         }
-        Cost worth = bounds.stream().map(bound -> worth(bound.ropes())).reduce(Cost.ZERO, Cost::plus);
-        return plans + " can cost less than " + figures.money(best) + ". This one costs "
-                + figures.money(view.plan().cost()) + ": at the very most " + figures.money(avoidable)
-                + " could be avoided, a gap of " + figures.percent(avoidable.millis(), worth.millis(), 2)
+        return plans + ropes + " can cost less than " + figures.money(best) + ". This one costs " + figures.money(cost)
+                + ": at the very most " + figures.money(avoidable) + " could be avoided, a gap of "
+                + figures.percent(
+                        avoidable.millis(),
+                        sum(bounds, bound -> worth(bound.ropes())).millis(),
+                        2)
                 + " % of the rope in the pieces.";
+    }
+
+    private static Cost sum(List<Bound> bounds, Function<Bound, Cost> part) {
+        return bounds.stream().map(part).reduce(Cost.ZERO, Cost::plus);
     }
 
     private Row row(Bound bound) {
         Cost cost = cost(bound.ropes());
+        String ropes = String.join(", ", bound.ropes());
+        if (!isKnown(bound)) {
+            return new Row(ropes, figures.bare(cost.rounded()), NOT_KNOWN, NOT_KNOWN, "", "");
+        }
         Cost avoidable = cost.minus(bound.best());
         boolean best = isNothing(avoidable);
         return new Row(
-                String.join(", ", bound.ropes()),
+                ropes,
                 figures.bare(cost.rounded()),
                 figures.bare(bound.best().rounded()),
                 best ? "proven best" : figures.bare(avoidable.rounded()),
@@ -88,11 +124,18 @@ public final class Proof {
         return price == 0 ? "" : figures.bare(new Length(new Ratio(1000, price).timesRoundedUp(avoidable.millis())));
     }
 
+    /** Draws of these ropes, orders split over their lots, and pieces moved to them. */
     private Cost cost(List<String> ropes) {
-        return view.plan().draws().stream()
-                .filter(draw -> ropes.contains(view.rope(draw).id()))
-                .map(ReelDraw::cost)
-                .reduce(Cost.ZERO, Cost::plus);
+        Map<String, RunId> places = new HashMap<>();
+        Cost cost = Cost.ZERO;
+        for (ReelDraw draw : view.plan().draws()) {
+            if (ropes.contains(view.rope(draw).id())) {
+                cost = cost.plus(draw.cost());
+                draw.runs().forEach(run -> run.cuts()
+                        .forEach(cut -> places.put(cut.piece(), new RunId(draw.reel(), run.run()))));
+            }
+        }
+        return cost.plus(new PlanPrice(view.problem()).acrossReels(new Packing(places)));
     }
 
     private Cost worth(List<String> ropes) {

@@ -10,6 +10,7 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
+import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.packing.check.Fault;
 import bitterend.packing.check.PlanChecker;
@@ -95,12 +96,13 @@ final class DayTrial {
         return laps.values().stream()
                 .map(lap -> lap.result().bounds())
                 .filter(bounds -> !bounds.isEmpty())
-                .min(Comparator.comparingLong(DayTrial::weight).thenComparing(DayTrial::sum, Comparator.reverseOrder()))
+                .min(Comparator.comparing((List<Bound> bounds) -> sumUndone(bounds))
+                        .thenComparing(DayTrial::sum, Comparator.reverseOrder()))
                 .orElse(List.of());
     }
 
-    private static long weight(List<Bound> bounds) {
-        return bounds.stream().mapToLong(Bound::unplannedWeight).sum();
+    private static Undone sumUndone(List<Bound> bounds) {
+        return bounds.stream().map(Bound::undone).reduce(Undone.NONE, Undone::plus);
     }
 
     private static Cost sum(List<Bound> bounds) {
@@ -110,7 +112,8 @@ final class DayTrial {
     private Judged judge(Stopwatch.Lap<Packer.Result> lap, List<Bound> bounds) {
         Packer.Result result = lap.result();
         boolean compared = !bounds.isEmpty()
-                && bounds.stream().allMatch(bound -> unplanned(result.packing(), bound) == bound.unplannedWeight());
+                && bounds.stream()
+                        .allMatch(bound -> undone(result.packing(), bound).equals(bound.undone()));
         Cost avoidable = result.cost().minus(sum(bounds));
         boolean belowTheBound = compared && avoidable.compareTo(Cost.ZERO) < 0;
         return new Judged(
@@ -124,13 +127,14 @@ final class DayTrial {
                 lap.processor());
     }
 
-    /** Weight that a packing leaves undone of the ropes that a bound speaks of. */
-    private long unplanned(Packing packing, Bound bound) {
+    /** What a packing leaves undone of the ropes that a bound speaks of. */
+    private Undone undone(Packing packing, Bound bound) {
+        Urgency urgency = new Urgency(problem);
         return problem.pieces().stream()
                 .filter(piece -> bound.ropes().contains(piece.orderedRope()))
                 .filter(piece -> packing.placeOf(piece.id()).isEmpty())
-                .mapToLong(piece -> Urgency.weight(piece, problem.day()))
-                .sum();
+                .map(urgency::of)
+                .reduce(Undone.NONE, Undone::plus);
     }
 
     private Cost inPieces(Packing packing) {

@@ -6,6 +6,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.Undone;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.search.Profile;
 import bitterend.packing.search.Search;
@@ -41,7 +42,7 @@ final class MoreAndLess implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    private record Plan(long weight, long millis) {}
+    private record Plan(Undone undone, long millis) {}
 
     @Override
     public Integer call() {
@@ -79,7 +80,15 @@ final class MoreAndLess implements Callable<Integer> {
 
     private static PackingProblem with(PackingProblem day, List<Piece> pieces, List<Reel> reels) {
         return new PackingProblem(
-                day.day(), day.ropes(), pieces, reels, day.values(), day.prices(), day.pins(), day.earlier());
+                day.day(),
+                day.ropes(),
+                pieces,
+                reels,
+                day.values(),
+                day.prices(),
+                day.pins(),
+                day.earlier(),
+                day.calendar());
     }
 
     private void compare(String change, LongFunction<Pair> pairs) {
@@ -90,8 +99,8 @@ final class MoreAndLess implements Callable<Integer> {
             Pair pair = pairs.apply(seed);
             Plan easier = plan(pair.easier(), seed);
             Plan harder = plan(pair.harder(), seed);
-            undone += easier.weight() > harder.weight() ? 1 : 0;
-            if (easier.weight() == harder.weight()) {
+            undone += harder.undone().isLessThan(easier.undone()) ? 1 : 0;
+            if (easier.undone().equals(harder.undone())) {
                 compared++;
                 if (easier.millis() > harder.millis()) {
                     dearer.add(100.0 * (easier.millis() - harder.millis()) / harder.millis());
@@ -117,6 +126,6 @@ final class MoreAndLess implements Callable<Integer> {
         Packing found =
                 Search.improve(problem, new GreedyPacker(problem).best(), effort, Profile.reproducible(), Cost.ZERO);
         PlanPrice price = new PlanPrice(problem);
-        return new Plan(price.unplannedWeight(found), price.of(found).millis());
+        return new Plan(price.undone(found), price.of(found).millis());
     }
 }

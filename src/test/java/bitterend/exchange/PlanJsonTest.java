@@ -16,6 +16,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
 import bitterend.packing.RunDraw;
+import bitterend.packing.Undone;
 import bitterend.packing.Unplanned;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -95,8 +96,8 @@ final class PlanJsonTest {
                 cost(random),
                 cost(random),
                 1 + random.nextInt(1000),
-                random.nextInt(),
-                random.nextLong() >> 4,
+                Undone.of(random.longs(Undone.CLASSES, 0, 1L << 40).boxed().toList()),
+                random.longs(Undone.CLASSES, 0, 1L << 59).boxed().toList(),
                 List.of(new Bound.Dual(List.of("G-1/2.1", "G-1/2.2"), random.nextLong() >>> 4)));
         CutPlan plan = new CutPlan(
                 LocalDate.of(2026, 1, 1).plusDays(random.nextInt(1000)),

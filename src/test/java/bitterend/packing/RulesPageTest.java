@@ -29,9 +29,19 @@ final class RulesPageTest {
                 %s
                 ## Work left undone
 
-                Weighed by priority and due date, and always before money: a plan with less weight left undone wins however much it
-                costs. A piece weighs 10 less its priority, four times that when it is due by the day itself, twice that when it is
-                due within a week.
+                Always before money: a plan that leaves less undone wins however much it costs. Work is left undone in classes, and
+                each class comes before all later ones, however many pieces those have:
+
+                1. what has priority 1, and what is overdue;
+                2. what is due on the day of the plan;
+                3. what is due by the next working day;
+                4. what is due within seven days;
+                5. what is due later, or has no date.
+
+                Within a class a piece weighs 10 less its priority: priority 1 weighs 9, priority 9 weighs 1. A matched set is in
+                the class of its most urgent piece and weighs what its pieces weigh together. Of two plans the better is the one
+                that leaves less weight undone in the first class in which they differ. Working days are Monday to Friday less the
+                `closed` days of `shop.json`; `urgency` there may set the limits of the third and fourth class.
 
                 %s
                 ## Money

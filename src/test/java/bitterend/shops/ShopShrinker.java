@@ -89,6 +89,7 @@ public final class ShopShrinker {
                         .toList(),
                 shop.earlier().entrySet().stream()
                         .filter(was -> pieceIds.contains(was.getKey()) && reelIds.contains(was.getValue()))
-                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
+                shop.calendar());
     }
 }

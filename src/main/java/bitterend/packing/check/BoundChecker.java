@@ -77,12 +77,10 @@ public final class BoundChecker {
 
     /** The greatest that the duals prove. */
     private static Optional<Cost> root(BoundClaim claim, long work) {
-        boolean allPlanned = claim.bound().unplannedWeight() == 0;
+        boolean allPlanned = claim.bound().undone().isNone();
         Optional<Cost> root = new RootBound(claim, !allPlanned, work).compute();
         boolean falling = root.isPresent() && root.get().compareTo(claim.bound().root()) < 0;
-        return falling && allPlanned && claim.bound().unplannedPrice() > 0
-                ? new RootBound(claim, true, work).compute()
-                : root;
+        return falling && allPlanned && claim.hasPrices() ? new RootBound(claim, true, work).compute() : root;
     }
 
     private static BoundVerdict judge(PackingProblem problem, Bound bound, Cost root) {

@@ -8,7 +8,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Prices;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.Urgency;
+import bitterend.packing.Undone;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -21,6 +21,7 @@ import java.util.Set;
 /** A bound with the pieces and reels it speaks of: every reel of its ropes, every piece that may come off one of them. */
 final class BoundClaim {
     private final Facts facts;
+    private final UndoneWork work;
     private final CutPlan plan;
     private final Bound bound;
     private final Set<String> ropes;
@@ -30,6 +31,7 @@ final class BoundClaim {
 
     BoundClaim(PackingProblem problem, CutPlan plan, Bound bound) {
         facts = new Facts(problem);
+        work = new UndoneWork(problem);
         this.plan = plan;
         this.bound = bound;
         ropes = new HashSet<>(bound.ropes());
@@ -63,13 +65,26 @@ final class BoundClaim {
      */
     long dual(Piece piece, boolean limited) {
         long dual = duals.getOrDefault(piece.id(), 0L);
-        return limited
-                ? Math.min(
-                        dual,
-                        Math.multiplyExact(
-                                bound.unplannedPrice(),
-                                Urgency.weight(piece, facts.problem().day())))
-                : dual;
+        return limited ? Math.min(dual, Math.multiplyExact(priceIn(work.classOf(piece)), work.weight(piece))) : dual;
+    }
+
+    private long priceIn(int urgency) {
+        return bound.undonePrices().get(urgency - 1);
+    }
+
+    /** What leaving undone as much as the bound says is charged at. */
+    long chargeForUndone() {
+        long charge = 0;
+        for (int k = 1; k <= Undone.CLASSES; k++) {
+            charge = Math.addExact(
+                    charge, Math.multiplyExact(priceIn(k), bound.undone().in(k)));
+        }
+        return charge;
+    }
+
+    /** Whether leaving anything undone is charged. */
+    boolean hasPrices() {
+        return bound.undonePrices().stream().anyMatch(price -> price > 0);
     }
 
     /** Reads the duals and tells what contradicts the day or the plan, if anything does. */
@@ -91,7 +106,9 @@ final class BoundClaim {
                 }
             }
         }
-        return bound.unplannedPrice() < 0 ? Optional.of("the price of leaving undone is negative") : Optional.empty();
+        return bound.undonePrices().stream().anyMatch(price -> price < 0)
+                ? Optional.of("a price of leaving undone is negative")
+                : Optional.empty();
     }
 
     /** A piece that might come off a reel of another rope is not bound by this group. */
@@ -110,17 +127,15 @@ final class BoundClaim {
     private Optional<String> wrongWeight() {
         Set<String> unplanned = new HashSet<>();
         plan.unplanned().forEach(piece -> unplanned.add(piece.piece()));
-        long weight = 0;
+        Undone undone = Undone.NONE;
         for (Piece piece : pieces) {
             if (unplanned.contains(piece.id())) {
-                weight = Math.addExact(
-                        weight, Urgency.weight(piece, facts.problem().day()));
+                undone = undone.plus(work.of(piece));
             }
         }
-        return weight == bound.unplannedWeight()
+        return undone.equals(bound.undone())
                 ? Optional.empty()
-                : Optional.of("the plan leaves a weight of " + weight + " unplanned, the bound says "
-                        + bound.unplannedWeight());
+                : Optional.of("the plan leaves " + undone + " undone by class, the bound says " + bound.undone());
     }
 
     private Optional<String> wrongOrder() {

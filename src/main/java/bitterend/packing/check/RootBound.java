@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The bound that integer duals prove. For duals pi, unplanned weight U at the price mu, and the best that each reel r can
+ * The bound that integer duals prove. For duals pi, weights U left undone at the prices mu by class, and the best that each reel r can
  * earn, Z_r = max(0, greatest pi of what it gives less scale times what the draw costs), no plan costs less than
  * {@code (sum pi - mu U - sum Z_r) / scale}: the general form of the safe bound of Farley (1990). Matched sets, split
  * orders and moved pieces are left out; they can only make plans dearer. Everything but the last division is counted in
@@ -39,9 +39,9 @@ final class RootBound {
      * @param work states that may be looked at
      */
     RootBound(BoundClaim claim, boolean limited, long work) {
-        if (!limited && claim.bound().unplannedWeight() > 0) {
+        if (!limited && !claim.bound().undone().isNone()) {
             throw new IllegalArgumentException(
-                    "duals are limited when " + claim.bound().unplannedWeight() + " is unplanned");
+                    "duals are limited when " + claim.bound().undone() + " is undone");
         }
         this.claim = claim;
         this.limited = limited;
@@ -52,8 +52,7 @@ final class RootBound {
 
     /** The bound, rounded up to the next 1/1000 minor unit; empty when it would take more work than allowed. */
     Optional<Cost> compute() {
-        long bound = Math.negateExact(
-                Math.multiplyExact(claim.bound().unplannedPrice(), claim.bound().unplannedWeight()));
+        long bound = Math.negateExact(claim.chargeForUndone());
         for (Piece piece : claim.pieces()) {
             bound = Math.addExact(bound, claim.dual(piece, limited));
         }

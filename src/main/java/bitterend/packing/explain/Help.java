@@ -24,12 +24,14 @@ final class Help {
     private final Rack rack;
     private final Piece piece;
     private final Eligibility rules;
+    private final Urgency urgency;
 
     Help(PackingProblem problem, Rack rack, Piece piece) {
         this.problem = problem;
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
+        urgency = new Urgency(problem);
     }
 
     /** Bars that stand alone, work that could give way, and rope to receive. */
@@ -68,8 +70,7 @@ final class Help {
         Length missing = piece.lengthOn(reel.rope()).orElseThrow().minus(rack.room(reel, run));
         RunId id = new RunId(reel.id(), run.index());
         List<Piece> there = rack.piecesOn(id).stream()
-                .sorted(Comparator.comparingLong((Piece other) -> Urgency.weight(other, problem.day()))
-                        .thenComparing(Piece::id))
+                .sorted(Comparator.comparing((Piece other) -> urgency.of(other)).thenComparing(Piece::id))
                 .toList();
         there.stream()
                 .filter(other -> !missing.isLongerThan(taken(other, reel)))

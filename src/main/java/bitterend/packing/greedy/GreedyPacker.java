@@ -1,7 +1,6 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
-import bitterend.measure.Cost;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
@@ -32,11 +31,11 @@ public final class GreedyPacker {
         homes = new Homes(problem, prices);
     }
 
-    /** The best of all starts: least weight unplanned, then least cost. */
+    /** The best of all starts: least work undone, then least cost. */
     public Packing best() {
         Packing best = bestFit(longestFirst());
         List<Packing> others = new ArrayList<>();
-        if (prices.unplannedWeight(best) > 0) {
+        if (!prices.undone(best).isNone()) {
             others.add(bestFit(urgentFirst()));
             others.add(bestFit(fewestHomesFirst()));
         }
@@ -119,7 +118,9 @@ public final class GreedyPacker {
     }
 
     private Comparator<Piece> urgentFirst() {
-        return Comparator.comparingLong((Piece piece) -> -Urgency.weight(piece, problem.day()))
+        Urgency urgency = new Urgency(problem);
+        return Comparator.comparing((Piece piece) -> urgency.of(piece))
+                .reversed()
                 .thenComparing(fewestHomesFirst());
     }
 
@@ -129,12 +130,6 @@ public final class GreedyPacker {
     }
 
     private Packing better(Packing a, Packing b) {
-        long weightA = prices.unplannedWeight(a);
-        long weightB = prices.unplannedWeight(b);
-        if (weightA != weightB) {
-            return weightA < weightB ? a : b;
-        }
-        Cost costA = prices.of(a);
-        return costA.compareTo(prices.of(b)) <= 0 ? a : b;
+        return prices.isBetter(b, a) ? b : a;
     }
 }

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 public final class BenchLayout {
     private final PackingProblem problem;
     private final Eligibility eligibility;
+    private final Urgency urgency;
     private final Map<String, RopeOnRack> ropes = new TreeMap<>();
     private final List<RunOfReel> runs = new ArrayList<>();
     private final Map<RunId, RunOfReel> runById = new HashMap<>();
@@ -34,6 +35,7 @@ public final class BenchLayout {
     public BenchLayout(PackingProblem problem, int shapingPercent) {
         this.problem = problem;
         eligibility = new Eligibility(problem);
+        urgency = new Urgency(problem);
         pinnedTo = problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel));
         orderSizes = problem.pieces().stream().collect(Collectors.groupingBy(Piece::order, Collectors.counting()));
         problem.ropes()
@@ -88,12 +90,13 @@ public final class BenchLayout {
         String pin = pinnedTo.getOrDefault(piece.id(), "");
         String earlier = problem.earlier().getOrDefault(piece.id(), "");
         MatchedSet set = piece.isMatched() ? sets.get(piece.matching().set()) : null;
-        long weight = Urgency.weight(piece, problem.day());
+        int urgent = urgency.classOf(piece);
+        long weight = Urgency.weight(piece);
         Object homeKey = List.of(piece.choices(), piece.order(), piece.certificate(), piece.ownRope(), pin);
-        Object kindKey = List.of(homeKey, earlier, piece.matching(), weight);
+        Object kindKey = List.of(homeKey, earlier, piece.matching(), urgent, weight);
         int kind = kinds.computeIfAbsent(kindKey, key -> kinds.size());
         Homes where = homes.computeIfAbsent(homeKey, key -> homesOf(piece));
-        return new PieceFacts(piece, kind, weight, where, eligibility, set, !pin.isEmpty(), earlier, mates);
+        return new PieceFacts(piece, kind, urgent, weight, where, eligibility, set, !pin.isEmpty(), earlier, mates);
     }
 
     private Homes homesOf(Piece piece) {

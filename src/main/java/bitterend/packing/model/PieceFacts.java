@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param piece the piece
  * @param kind pieces of one kind differ in their number alone
- * @param weight how much it matters that it is planned
+ * @param urgency class in which it is left undone, from 1
+ * @param weight its weight in that class
  * @param homes where it may come from
  * @param eligibility the hard rules of one piece on one run
  * @param set its matched set; null when it stands alone
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 record PieceFacts(
         Piece piece,
         int kind,
+        int urgency,
         long weight,
         Homes homes,
         Eligibility eligibility,

@@ -43,7 +43,12 @@ public final class PieceToCut {
         return facts.piece();
     }
 
-    /** How much it matters that it is planned. */
+    /** The class in which it is left undone, from 1, the most urgent. */
+    public int urgency() {
+        return facts.urgency();
+    }
+
+    /** Its weight in that class. */
     public long weight() {
         return facts.weight();
     }

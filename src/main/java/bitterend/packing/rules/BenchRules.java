@@ -9,14 +9,16 @@ import bitterend.demand.Piece.Bond;
 import bitterend.packing.Eligibility;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
+import bitterend.packing.Undone;
+import bitterend.packing.model.Bench;
 import bitterend.packing.model.PieceToCut;
 import bitterend.packing.model.ReelOnRack;
 import bitterend.packing.model.RunOfReel;
 import bitterend.stock.Reel;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
@@ -25,7 +27,7 @@ import org.optaplanner.core.api.score.stream.uni.UniConstraintStream;
 
 /**
  * The rules of {@link Rule}, hard ones first. Money is in 1/1000 minor unit, work left undone in the weight of
- * {@link bitterend.packing.Urgency}; a hard rule counts what is broken. That no piece crosses a flaw needs no rule here:
+ * {@link bitterend.packing.Urgency}, on a level for each class; a hard rule counts what is broken. That no piece crosses a flaw needs no rule here:
  * a piece lies on one run, and runs are clear of flaws.
  */
 public final class BenchRules implements ConstraintProvider {
@@ -36,27 +38,29 @@ public final class BenchRules implements ConstraintProvider {
 
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
-        return new Constraint[] {
-            sameRope(factory),
-            onHold(factory),
-            reserved(factory),
-            ownRope(factory),
-            certificate(factory),
-            useBy(factory),
-            pinned(factory),
-            fitsTheRun(factory),
-            oneLot(factory),
-            oneReel(factory),
-            planned(factory),
-            setWhole(factory),
-            stockValue(factory),
-            opening(factory),
-            changing(factory),
-            handling(factory),
-            splitOrder(factory),
-            movedPiece(factory),
-            shaping(factory),
-        };
+        List<Constraint> rules = new ArrayList<>(List.of(
+                sameRope(factory),
+                onHold(factory),
+                reserved(factory),
+                ownRope(factory),
+                certificate(factory),
+                useBy(factory),
+                pinned(factory),
+                fitsTheRun(factory),
+                oneLot(factory),
+                oneReel(factory),
+                stockValue(factory),
+                opening(factory),
+                changing(factory),
+                handling(factory),
+                splitOrder(factory),
+                movedPiece(factory),
+                shaping(factory)));
+        for (int urgency = 1; urgency <= Undone.CLASSES; urgency++) {
+            rules.add(planned(factory, urgency));
+            rules.add(setWhole(factory, urgency));
+        }
+        return rules.toArray(Constraint[]::new);
     }
 
     Constraint sameRope(ConstraintFactory factory) {
@@ -90,7 +94,7 @@ public final class BenchRules implements ConstraintProvider {
     Constraint fitsTheRun(ConstraintFactory factory) {
         return runs(factory)
                 .filter((run, load) -> run.over(load.mm()) > 0)
-                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, (run, load) -> run.over(load.mm()))
+                .penalizeLong(Bench.ONE_HARD, (run, load) -> run.over(load.mm()))
                 .justifyWith(
                         (run, load, score) -> RuleJustification.of(Rule.FITS_THE_RUN, Sentences.tooLong(run, load)))
                 .indictWith((run, load) -> List.copyOf(load.pieces()))
@@ -105,32 +109,36 @@ public final class BenchRules implements ConstraintProvider {
         return matched(factory, Bond.ONE_REEL, Rule.ONE_REEL, "one reel");
     }
 
-    Constraint planned(ConstraintFactory factory) {
+    Constraint planned(ConstraintFactory factory, int urgency) {
         return factory.forEachIncludingNullVars(PieceToCut.class)
-                .filter(piece -> !piece.isPlanned())
-                .penalizeLong(HardMediumSoftLongScore.ONE_MEDIUM, PieceToCut::weight)
+                .filter(piece -> piece.urgency() == urgency && !piece.isPlanned())
+                .penalizeLong(Bench.oneUndone(urgency), PieceToCut::weight)
                 .justifyWith((piece, score) -> RuleJustification.of(Rule.PLANNED, Sentences.notPlanned(piece)))
                 .indictWith(List::of)
-                .asConstraint(Rule.PLANNED.name());
+                .asConstraint(inClass(Rule.PLANNED, urgency));
     }
 
     /** The pieces of a set that lacks some weigh as if they were not planned either. */
-    Constraint setWhole(ConstraintFactory factory) {
+    Constraint setWhole(ConstraintFactory factory, int urgency) {
         return factory.forEach(PieceToCut.class)
-                .filter(PieceToCut::isMatched)
+                .filter(piece -> piece.isMatched() && piece.urgency() == urgency)
                 .groupBy(PieceToCut::matchedSet, count(), sumLong(PieceToCut::weight), toList())
                 .filter((set, planned, weight, pieces) -> planned < set.size())
-                .penalizeLong(HardMediumSoftLongScore.ONE_MEDIUM, (set, planned, weight, pieces) -> weight)
+                .penalizeLong(Bench.oneUndone(urgency), (set, planned, weight, pieces) -> weight)
                 .justifyWith((set, planned, weight, pieces, score) -> RuleJustification.of(
                         Rule.SET_WHOLE,
                         "only " + planned + " of the " + set.size() + " pieces of set " + set.name() + " are planned"))
                 .indictWith((set, planned, weight, pieces) -> List.copyOf(pieces))
-                .asConstraint(Rule.SET_WHOLE.name());
+                .asConstraint(inClass(Rule.SET_WHOLE, urgency));
+    }
+
+    private static String inClass(Rule rule, int urgency) {
+        return rule.name() + " " + urgency;
     }
 
     Constraint stockValue(ConstraintFactory factory) {
         return runs(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (run, load) -> run.dropMillis(load.mm()))
+                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.dropMillis(load.mm()))
                 .justifyWith((run, load, score) -> RuleJustification.of(Rule.STOCK_VALUE, Sentences.drawn(run, load)))
                 .indictWith((run, load) -> List.copyOf(load.pieces()))
                 .asConstraint(Rule.STOCK_VALUE.name());
@@ -139,7 +147,7 @@ public final class BenchRules implements ConstraintProvider {
     Constraint opening(ConstraintFactory factory) {
         return reels(factory)
                 .filter((reel, skipped) -> reel.openingMillis() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (reel, skipped) -> reel.openingMillis())
+                .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.openingMillis())
                 .justifyWith((reel, skipped, score) ->
                         RuleJustification.of(Rule.OPENING, reel.id() + " is a full reel and is opened"))
                 .indictWith((reel, skipped) -> List.copyOf(skipped.pieces()))
@@ -149,7 +157,7 @@ public final class BenchRules implements ConstraintProvider {
     Constraint changing(ConstraintFactory factory) {
         return reels(factory)
                 .filter((reel, skipped) -> reel.changingMillis() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (reel, skipped) -> reel.changingMillis())
+                .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.changingMillis())
                 .justifyWith((reel, skipped, score) ->
                         RuleJustification.of(Rule.CHANGING, reel.id() + " is fetched and put back"))
                 .indictWith((reel, skipped) -> List.copyOf(skipped.pieces()))
@@ -159,8 +167,7 @@ public final class BenchRules implements ConstraintProvider {
     Constraint handling(ConstraintFactory factory) {
         return reels(factory)
                 .filter((reel, skipped) -> skipped.runs() > 0)
-                .penalizeLong(
-                        HardMediumSoftLongScore.ONE_SOFT, (reel, skipped) -> reel.handlingMillis() * skipped.runs())
+                .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.handlingMillis() * skipped.runs())
                 .justifyWith((reel, skipped, score) -> RuleJustification.of(
                         Rule.HANDLING,
                         Sentences.counted(skipped.runs(), "run") + " of " + reel.id()
@@ -177,8 +184,7 @@ public final class BenchRules implements ConstraintProvider {
                         piece -> piece.plannedRun().reel().reel().rope(),
                         new Spread.Collector(piece -> piece.plannedRun().reel().lot()))
                 .filter((order, rope, lots) -> lots.extra() > 0)
-                .penalizeLong(
-                        HardMediumSoftLongScore.ONE_SOFT, (order, rope, lots) -> lots.extra() * lots.splitMillis())
+                .penalizeLong(Bench.ONE_MILLI, (order, rope, lots) -> lots.extra() * lots.splitMillis())
                 .justifyWith((order, rope, lots, score) -> RuleJustification.of(
                         Rule.SPLIT_ORDER,
                         "order " + order + " takes " + rope + " from " + lots.places() + " lots: " + lots.names()))
@@ -190,8 +196,7 @@ public final class BenchRules implements ConstraintProvider {
         return factory.forEach(PieceToCut.class)
                 .filter(PieceToCut::isMoved)
                 .penalizeLong(
-                        HardMediumSoftLongScore.ONE_SOFT,
-                        piece -> piece.plannedRun().reel().movedMillis())
+                        Bench.ONE_MILLI, piece -> piece.plannedRun().reel().movedMillis())
                 .justifyWith((piece, score) -> RuleJustification.of(
                         Rule.MOVED_PIECE,
                         piece.getId() + " moves from " + piece.earlierReel() + " to "
@@ -203,7 +208,7 @@ public final class BenchRules implements ConstraintProvider {
     /** Not money: a run half full costs most, so that the search fills some runs and spares others. */
     Constraint shaping(ConstraintFactory factory) {
         return runs(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (run, load) -> run.shapingMillis(load.mm()))
+                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.shapingMillis(load.mm()))
                 .asConstraint(SHAPING);
     }
 
@@ -212,7 +217,7 @@ public final class BenchRules implements ConstraintProvider {
         return factory.forEach(PieceToCut.class)
                 .filter(BenchRules::isAstray)
                 .filter(piece -> bars.reason(piece).isPresent())
-                .penalize(HardMediumSoftLongScore.ONE_HARD)
+                .penalize(Bench.ONE_HARD)
                 .justifyWith((piece, score) ->
                         new RuleJustification(bars.reason(piece).orElseThrow()))
                 .indictWith(List::of)
@@ -229,7 +234,7 @@ public final class BenchRules implements ConstraintProvider {
                 .groupBy(PieceToCut::matchedSet, new Spread.Collector(piece -> piece.matchedSet()
                         .bondOf(piece.plannedRun())))
                 .filter((set, places) -> places.extra() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, (set, places) -> places.extra())
+                .penalizeLong(Bench.ONE_HARD, (set, places) -> places.extra())
                 .justifyWith((set, places, score) -> RuleJustification.of(
                         rule, "set " + set.name() + " must come off " + wanted + ", not off " + places.names()))
                 .indictWith((set, places) -> List.copyOf(places.pieces()))

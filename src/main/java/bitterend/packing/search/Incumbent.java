@@ -2,32 +2,34 @@ package bitterend.packing.search;
 
 import bitterend.measure.Cost;
 import bitterend.packing.Packing;
+import bitterend.packing.Undone;
 import bitterend.packing.model.Bench;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 
-/** The best packing so far: least weight unplanned, then least true cost. */
+/** The best packing so far: least work undone, then least true cost. */
 final class Incumbent {
     private Packing packing;
-    private long unplannedWeight;
+    private Undone undone;
     private Cost cost;
 
     /** The start is the first to beat. */
-    Incumbent(Packing start, long unplannedWeight, Cost cost) {
+    Incumbent(Packing start, Undone undone, Cost cost) {
         packing = start;
-        this.unplannedWeight = unplannedWeight;
+        this.undone = undone;
         this.cost = cost;
     }
 
     /** Takes over what is strictly better; a bench that breaks a hard rule never is. */
-    boolean offer(Bench bench, HardMediumSoftLongScore score) {
-        long weight = -score.mediumScore();
-        Cost trueCost = new Cost(-score.softScore() - bench.shapingMillis());
-        boolean better = weight < unplannedWeight || (weight == unplannedWeight && trueCost.compareTo(cost) < 0);
-        if (score.hardScore() < 0 || !better) {
+    boolean offer(Bench bench, BendableLongScore score) {
+        Undone left = Bench.undone(score);
+        Cost trueCost = new Cost(Bench.softMillis(score) - bench.shapingMillis());
+        int work = left.compareTo(undone);
+        boolean better = work < 0 || (work == 0 && trueCost.compareTo(cost) < 0);
+        if (!Bench.isSound(score) || !better) {
             return false;
         }
         packing = bench.packing();
-        unplannedWeight = weight;
+        undone = left;
         cost = trueCost;
         return true;
     }
@@ -36,8 +38,8 @@ final class Incumbent {
         return packing;
     }
 
-    long unplannedWeight() {
-        return unplannedWeight;
+    Undone undone() {
+        return undone;
     }
 
     Cost cost() {

@@ -1,5 +1,6 @@
 package bitterend.packing.search;
 
+import bitterend.packing.Undone;
 import bitterend.packing.model.PieceToCut;
 import bitterend.packing.model.RunOfReel;
 import java.util.Random;
@@ -26,10 +27,16 @@ final class OneForTwo implements MoveKind {
         return new PlaceMove(new PieceToCut[] {one, a, b}, new @Nullable RunOfReel[] {twoRun, oneRun, oneRun});
     }
 
+    private static Undone leaves(PieceToCut piece) {
+        return Undone.of(piece.urgency(), piece.weight());
+    }
+
     private static boolean twoFit(
             Snapshot bench, PieceToCut a, PieceToCut b, @Nullable RunOfReel run, PieceToCut leaving) {
         if (run == null) {
-            return Snapshot.maySpare(a) && Snapshot.maySpare(b) && a.weight() + b.weight() <= leaving.weight();
+            return Snapshot.maySpare(a)
+                    && Snapshot.maySpare(b)
+                    && !leaves(leaving).isLessThan(leaves(a).plus(leaves(b)));
         }
         return Snapshot.suits(a, run)
                 && Snapshot.suits(b, run)

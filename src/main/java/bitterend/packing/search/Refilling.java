@@ -1,6 +1,7 @@
 package bitterend.packing.search;
 
 import bitterend.packing.SubsetFill;
+import bitterend.packing.Undone;
 import bitterend.packing.model.MatchedSet;
 import bitterend.packing.model.PieceToCut;
 import bitterend.packing.model.RunOfReel;
@@ -97,23 +98,23 @@ final class Refilling {
     }
 
     /**
-     * The move that brings this about; null when it would leave more weight unplanned than before, or break up a set or a
+     * The move that brings this about; null when it would leave more undone than before, or break up a set or a
      * pin.
      */
     @Nullable
     PlaceMove move() {
-        long lost = 0;
+        Undone lost = Undone.NONE;
         for (PieceToCut piece : pool) {
             if (piece.isPlanned() && !Snapshot.maySpare(piece)) {
                 return null;
             }
-            lost += piece.isPlanned() ? piece.weight() : 0;
+            lost = piece.isPlanned() ? lost.plus(Undone.of(piece.urgency(), piece.weight())) : lost;
         }
-        long gained = placed.stream()
+        Undone gained = placed.stream()
                 .filter(piece -> !piece.isPlanned())
-                .mapToLong(PieceToCut::weight)
-                .sum();
-        if (lost > gained) {
+                .map(piece -> Undone.of(piece.urgency(), piece.weight()))
+                .reduce(Undone.NONE, Undone::plus);
+        if (gained.isLessThan(lost)) {
             return null;
         }
         List<PieceToCut> all = new ArrayList<>(placed);

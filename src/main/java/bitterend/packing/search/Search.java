@@ -5,6 +5,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.Undone;
 import bitterend.packing.model.Bench;
 import bitterend.packing.model.BenchLayout;
 import bitterend.packing.model.PieceToCut;
@@ -13,7 +14,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.api.solver.event.BestSolutionChangedEvent;
@@ -35,7 +36,7 @@ public final class Search {
     private final Profile profile;
     private final Cost bound;
     private final PlanPrice prices;
-    private final long hopeless;
+    private final Undone hopeless;
 
     private Search(PackingProblem problem, Effort effort, Profile profile, Cost bound, Bench bench) {
         this.problem = problem;
@@ -45,13 +46,13 @@ public final class Search {
         prices = new PlanPrice(problem);
         hopeless = bench.pieces().stream()
                 .filter(piece -> piece.getHomes().isEmpty())
-                .mapToLong(PieceToCut::weight)
-                .sum();
+                .map(piece -> Undone.of(piece.urgency(), piece.weight()))
+                .reduce(Undone.NONE, Undone::plus);
     }
 
     /**
-     * The best packing found within the effort and the profile's own limits: never one with more weight unplanned than the
-     * start, nor a dearer one of the same weight. Ends early when the bound is met.
+     * The best packing found within the effort and the profile's own limits: never one that leaves more undone than the
+     * start, nor a dearer one that leaves the same. Ends early when the bound is met.
      *
      * @param start a packing that breaks no rule; the search sets out from it
      * @param bound no packing that leaves as little unplanned as can be costs less; zero when nothing is proven
@@ -62,7 +63,7 @@ public final class Search {
     }
 
     private Packing from(Packing start, Bench bench) {
-        Incumbent best = new Incumbent(start, prices.unplannedWeight(start), prices.of(start));
+        Incumbent best = new Incumbent(start, prices.undone(start), prices.of(start));
         boolean nothingToDo =
                 bench.pieces().stream().allMatch(piece -> piece.getHomes().isEmpty());
         if (nothingToDo || isProven(best) || effort.cancelled().getAsBoolean()) {
@@ -81,7 +82,7 @@ public final class Search {
 
     private void hear(BestSolutionChangedEvent<Bench> event, Incumbent best, Solver<Bench> solver) {
         Bench bench = event.getNewBestSolution();
-        if (!best.offer(bench, (HardMediumSoftLongScore) event.getNewBestScore())) {
+        if (!best.offer(bench, (BendableLongScore) event.getNewBestScore())) {
             return;
         }
         int unplanned = problem.pieces().size() - best.packing().places().size();
@@ -93,7 +94,7 @@ public final class Search {
 
     /** With a bound of zero nothing says how little can be left unplanned, except that what has no home must be. */
     private boolean isProven(Incumbent best) {
-        boolean asLittleAsCanBe = !bound.equals(Cost.ZERO) || best.unplannedWeight() <= hopeless;
+        boolean asLittleAsCanBe = !bound.equals(Cost.ZERO) || best.undone().compareTo(hopeless) <= 0;
         return asLittleAsCanBe && best.cost().compareTo(bound) <= 0;
     }
 

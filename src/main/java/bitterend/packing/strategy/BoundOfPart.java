@@ -4,6 +4,7 @@ import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Undone;
 import bitterend.packing.patterns.Certificate;
 import bitterend.packing.patterns.PatternPlan;
 import java.math.BigInteger;
@@ -16,33 +17,36 @@ final class BoundOfPart {
     private final List<List<Piece>> kinds;
     private final PatternPlan patterns;
     private final List<Long> weights;
+    private final ClassScale scale;
 
     BoundOfPart(PackingProblem problem, PatternBridge bridge, PatternPlan patterns) {
         this.problem = problem;
         this.patterns = patterns;
         kinds = bridge.kinds();
+        scale = bridge.scale();
         weights = bridge.patterns().items().stream().map(item -> item.weight()).toList();
     }
 
-    /** Least weight that any plan leaves unplanned, as far as it is proven. */
-    long leastUnplanned() {
-        return patterns.weightBound();
+    /** Whether it is proven that no plan leaves less undone. */
+    boolean isLeast(Undone undone) {
+        return undone.isNone() || (scale.isExact() && scale.numberOf(undone) <= patterns.weightBound());
     }
 
     /**
-     * The bound on plans that leave no more weight unplanned than this. Where the plan leaves more than the patterns
+     * The bound on plans that leave no more undone than this. Where the plan leaves more than the patterns
      * did, as matched sets may force it to, the bound gives way by the price of that weight.
      */
-    Bound forUnplanned(long weight) {
+    Bound forUndone(Undone undone) {
+        long weight = scale.numberOf(undone);
         Certificate root = patterns.root();
         boolean sameWeight = weight <= root.unplannedWeight();
         long price = sameWeight ? root.unplannedPrice() : bestPrice(weight);
         Cost proven = new Cost(sameWeight ? ceiling(big(root.numerator())) : ceiling(numerator(weight, price)));
         if (proven.equals(Cost.ZERO)) {
-            return nothing(new Cost(sameWeight ? patterns.bound() : 0), weight);
+            return nothing(new Cost(sameWeight ? patterns.bound() : 0), undone);
         }
         return bound(
-                sameWeight ? new Cost(Math.max(patterns.bound(), proven.millis())) : proven, proven, weight, price);
+                sameWeight ? new Cost(Math.max(patterns.bound(), proven.millis())) : proven, proven, undone, price);
     }
 
     /** Of the prices of weight at which a dual is cut off, the one that proves most. */
@@ -89,18 +93,18 @@ final class BoundOfPart {
     }
 
     /** Duals of zero prove zero. */
-    private Bound nothing(Cost best, long weight) {
+    private Bound nothing(Cost best, Undone undone) {
         List<Bound.Dual> duals = kinds.stream()
                 .map(kind -> new Bound.Dual(kind.stream().map(Piece::id).toList(), 0))
                 .toList();
-        return new Bound(List.copyOf(problem.ropes().keySet()), best, Cost.ZERO, 1, weight, 0, duals);
+        return new Bound(List.copyOf(problem.ropes().keySet()), best, Cost.ZERO, 1, undone, Bound.noPrices(), duals);
     }
 
     private static BigInteger big(long value) {
         return BigInteger.valueOf(value);
     }
 
-    private Bound bound(Cost best, Cost root, long weight, long price) {
+    private Bound bound(Cost best, Cost root, Undone undone, long price) {
         List<Bound.Dual> duals = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {
             duals.add(new Bound.Dual(
@@ -112,8 +116,8 @@ final class BoundOfPart {
                 best,
                 root,
                 patterns.root().scale(),
-                weight,
-                price,
+                undone,
+                scale.prices(price),
                 duals);
     }
 }

@@ -25,11 +25,13 @@ final class Leftovers {
     private final PackingProblem problem;
     private final PlanPrice prices;
     private final Eligibility rules;
+    private final Urgency urgency;
 
     Leftovers(PackingProblem problem, PlanPrice prices) {
         this.problem = problem;
         this.prices = prices;
         rules = new Eligibility(problem);
+        urgency = new Urgency(problem);
     }
 
     /** The packing with every single piece placed that still finds room, the urgent first, each where it costs least. */
@@ -37,7 +39,8 @@ final class Leftovers {
         List<Piece> open = problem.pieces().stream()
                 .filter(piece ->
                         !piece.isMatched() && packing.placeOf(piece.id()).isEmpty())
-                .sorted(Comparator.comparingLong((Piece piece) -> -Urgency.weight(piece, problem.day()))
+                .sorted(Comparator.comparing((Piece piece) -> urgency.of(piece))
+                        .reversed()
                         .thenComparing(Piece::id))
                 .toList();
         if (open.isEmpty()) {

@@ -7,6 +7,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.Undone;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
@@ -29,7 +30,7 @@ final class PartPacker {
     private final boolean coreToSpare;
     private Packing best = Packing.EMPTY;
     private Cost bestCost;
-    private long bestWeight;
+    private Undone bestUndone;
 
     /** @param coreToSpare whether a search may run beside the rest; the packing under a limit of work is the same */
     PartPacker(PackingProblem part, Share share, boolean coreToSpare) {
@@ -39,7 +40,7 @@ final class PartPacker {
         prices = new PlanPrice(part);
         leftovers = new Leftovers(part, prices);
         bestCost = prices.of(best);
-        bestWeight = prices.unplannedWeight(best);
+        bestUndone = prices.undone(best);
     }
 
     /** A packing and the bound on it. */
@@ -88,7 +89,7 @@ final class PartPacker {
     }
 
     private Answer answer(BoundOfPart bounds) {
-        Bound bound = bounds.forUnplanned(bestWeight);
+        Bound bound = bounds.forUndone(bestUndone);
         share.tell(
                 part,
                 bestCost,
@@ -105,13 +106,11 @@ final class PartPacker {
 
     /** The bound on plans like the best so far; zero while more might be planned. */
     private Cost target(BoundOfPart bounds) {
-        return bestWeight > bounds.leastUnplanned()
-                ? Cost.ZERO
-                : bounds.forUnplanned(bestWeight).best();
+        return bounds.isLeast(bestUndone) ? bounds.forUndone(bestUndone).best() : Cost.ZERO;
     }
 
     private boolean isProven(BoundOfPart bounds) {
-        return bestWeight <= bounds.leastUnplanned() && bestCost.compareTo(target(bounds)) <= 0;
+        return bounds.isLeast(bestUndone) && bestCost.compareTo(target(bounds)) <= 0;
     }
 
     private void packAroundSets(Packing greedy) {
@@ -140,15 +139,16 @@ final class PartPacker {
         share.tell(part, new Cost(progress.cost()), new Cost(progress.bound()), 0);
     }
 
-    /** Keeps the better: less weight unplanned, then the lower true price. What still finds room is placed first. */
+    /** Keeps the better: less work undone, then the lower true price. What still finds room is placed first. */
     private void offer(Packing offered) {
         Packing packing = leftovers.placed(LotMending.mended(part, prices, leftovers.placed(offered)));
-        long weight = prices.unplannedWeight(packing);
+        Undone undone = prices.undone(packing);
+        int work = undone.compareTo(bestUndone);
         Cost cost = prices.of(packing);
-        if (weight < bestWeight || (weight == bestWeight && cost.compareTo(bestCost) < 0)) {
+        if (work < 0 || (work == 0 && cost.compareTo(bestCost) < 0)) {
             best = packing;
             bestCost = cost;
-            bestWeight = weight;
+            bestUndone = undone;
         }
     }
 }

@@ -7,6 +7,7 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunLoad;
+import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.packing.patterns.Item;
 import bitterend.packing.patterns.PatternProblem;
@@ -35,6 +36,8 @@ final class PatternBridge {
     private final PlanPrice prices;
     private final Map<String, RunLoad[]> fixedLoads;
     private final Eligibility rules;
+    private final Urgency urgency;
+    private final ClassScale scale;
     private final List<List<Piece>> kinds;
     private final Map<ReelKey, List<Reel>> reels = new LinkedHashMap<>();
     private final Map<StockValue, LongUnaryOperator> values = new HashMap<>();
@@ -53,6 +56,8 @@ final class PatternBridge {
         prices = new PlanPrice(problem);
         fixedLoads = prices.loads(fixed);
         rules = new Eligibility(problem);
+        urgency = new Urgency(problem);
+        scale = ClassScale.of(open.stream().map(urgency::of).reduce(Undone.NONE, Undone::plus));
         kinds = new PieceKinds(problem, open).kinds();
         problem.reels().stream()
                 .sorted(Comparator.comparing(PlanPrice::lotOf).thenComparing(Reel::id))
@@ -73,12 +78,17 @@ final class PatternBridge {
     /** The problem of the pieces that are not fixed. */
     PatternProblem patterns() {
         List<Item> items = kinds.stream()
-                .map(kind -> new Item(kind.size(), Urgency.weight(kind.get(0), problem.day())))
+                .map(kind -> new Item(kind.size(), scale.numberOf(urgency.of(kind.get(0)))))
                 .toList();
         List<ReelKind> reelKinds = reels.entrySet().stream()
                 .map(entry -> reelKind(entry.getKey(), entry.getValue().size()))
                 .toList();
         return new PatternProblem(items, reelKinds);
+    }
+
+    /** How work left undone becomes the weights of the items. */
+    ClassScale scale() {
+        return scale;
     }
 
     /** What was fixed beforehand. */

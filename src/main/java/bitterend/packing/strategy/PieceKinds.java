@@ -3,6 +3,7 @@ package bitterend.packing.strategy;
 import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
+import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
@@ -24,7 +25,13 @@ final class PieceKinds {
     private final Map<String, String> pins = new HashMap<>();
 
     private record Key(
-            long longest, String choices, String certificate, boolean ownRope, String order, String pin, long weight) {
+            long longest,
+            String choices,
+            String certificate,
+            boolean ownRope,
+            String order,
+            String pin,
+            Undone undone) {
         static final Comparator<Key> ORDER = Comparator.comparingLong(Key::longest)
                 .reversed()
                 .thenComparing(Key::choices)
@@ -32,7 +39,7 @@ final class PieceKinds {
                 .thenComparing(Key::ownRope)
                 .thenComparing(Key::order)
                 .thenComparing(Key::pin)
-                .thenComparing(Key::weight);
+                .thenComparing(Key::undone);
     }
 
     PieceKinds(PackingProblem problem, List<Piece> pieces) {
@@ -40,8 +47,9 @@ final class PieceKinds {
         for (Pin pin : problem.pins()) {
             pins.put(pin.piece(), pin.reel());
         }
+        Urgency urgency = new Urgency(problem);
         for (Piece piece : pieces) {
-            kinds.computeIfAbsent(key(piece, problem), key -> new ArrayList<>()).add(piece);
+            kinds.computeIfAbsent(key(piece, urgency), key -> new ArrayList<>()).add(piece);
         }
         kinds.values()
                 .forEach(kind -> kind.sort(Comparator.comparing(Piece::order).thenComparing(Piece::id)));
@@ -52,7 +60,7 @@ final class PieceKinds {
         return kinds.values().stream().map(List::copyOf).toList();
     }
 
-    private Key key(Piece piece, PackingProblem problem) {
+    private Key key(Piece piece, Urgency urgency) {
         return new Key(
                 piece.cut().mm(),
                 piece.choices().toString(),
@@ -60,6 +68,6 @@ final class PieceKinds {
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 pins.getOrDefault(piece.id(), ""),
-                Urgency.weight(piece, problem.day()));
+                urgency.of(piece));
     }
 }

@@ -52,6 +52,7 @@ final class RopeGroups {
                 ropes.only(group, problem.values()),
                 problem.prices(),
                 pins,
-                earlier);
+                earlier,
+                problem.calendar());
     }
 }

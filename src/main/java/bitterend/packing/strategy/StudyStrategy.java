@@ -10,7 +10,6 @@ import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -29,11 +28,9 @@ public final class StudyStrategy implements Packer {
             PatternBridge bridge = new PatternBridge(part);
             PatternPlan patterns = PatternPacker.pack(bridge.patterns(), steps(effort));
             Packing quick = new Handout(bridge, patterns).packing().orElse(packing);
-            Packing best = List.of(packing, quick).stream()
-                    .min(Comparator.comparingLong(prices::unplannedWeight).thenComparing(prices::of))
-                    .orElse(packing);
+            Packing best = prices.isBetter(quick, packing) ? quick : packing;
             packings.add(best);
-            bounds.add(new BoundOfPart(part, bridge, patterns).forUnplanned(prices.unplannedWeight(best)));
+            bounds.add(new BoundOfPart(part, bridge, patterns).forUndone(prices.undone(best)));
         }
         Packing together = RopeGroups.together(packings);
         return new Result(together, new PlanPrice(problem).of(together), bounds);

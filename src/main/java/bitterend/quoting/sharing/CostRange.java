@@ -26,7 +26,7 @@ public record CostRange(long proven, long found) {
             return UNKNOWN;
         }
         long proven = result.bounds().stream()
-                .filter(bound -> bound.unplannedWeight() == 0)
+                .filter(bound -> bound.undone().isNone())
                 .map(Bound::best)
                 .reduce(Cost.ZERO, Cost::plus)
                 .millis();

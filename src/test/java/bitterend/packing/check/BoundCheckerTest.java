@@ -9,6 +9,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.packing.check.BoundVerdict.State;
 import bitterend.shops.BruteForce;
@@ -20,6 +21,7 @@ import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import bitterend.stock.StockValue;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -37,7 +39,7 @@ final class BoundCheckerTest {
             BruteForce.Best best = BruteForce.best(shop);
             CutPlan plan = PlanWriter.write(shop, best.packing());
             for (int draw = 0; draw < 10; draw++) {
-                Bound claim = claim(shop, best.unplannedWeight(), new SplittableRandom(100 * seed + draw));
+                Bound claim = claim(shop, best.undone(), new SplittableRandom(100 * seed + draw));
                 Cost root = root(shop, plan, claim);
                 assertTrue(root.compareTo(best.cost()) <= 0, "seed " + seed + " draw " + draw + ": " + root);
                 positive += root.compareTo(Cost.ZERO) > 0 ? 1 : 0;
@@ -51,7 +53,7 @@ final class BoundCheckerTest {
         for (long seed = 0; seed < SHOPS; seed++) {
             PackingProblem shop = RandomShop.of(seed, ShopSize.TINY);
             CutPlan plan = PlanWriter.write(shop, FirstFit.of(shop));
-            long undone = unplannedWeight(shop, plan);
+            Undone undone = undone(shop, plan);
             Cost cheapest = BruteForce.cheapest(shop, undone).cost();
             Bound claim = claim(shop, undone, new SplittableRandom(seed));
             assertTrue(root(shop, plan, claim).compareTo(cheapest) <= 0, "seed " + seed);
@@ -63,12 +65,15 @@ final class BoundCheckerTest {
         for (long seed = 0; seed < SHOPS; seed++) {
             PackingProblem shop = RandomShop.of(seed, ShopSize.TINY);
             CutPlan plan = PlanWriter.write(shop, FirstFit.of(shop));
-            Bound claim = claim(shop, unplannedWeight(shop, plan), new SplittableRandom(seed));
+            Bound claim = claim(shop, undone(shop, plan), new SplittableRandom(seed));
             BoundClaim read = new BoundClaim(shop, plan, claim);
             assertEquals(Optional.empty(), read.contradiction().filter(wrong -> wrong.contains("dual")));
-            long sum = -claim.unplannedPrice() * claim.unplannedWeight();
+            long sum = 0;
+            for (int k = 1; k <= Undone.CLASSES; k++) {
+                sum -= claim.undonePrices().get(k - 1) * claim.undone().in(k);
+            }
             for (Piece piece : shop.pieces()) {
-                sum += read.dual(piece, claim.unplannedWeight() > 0);
+                sum += read.dual(piece, !claim.undone().isNone());
             }
             for (Reel reel : shop.reels()) {
                 sum -= EveryDraw.earning(read, reel, claim.scale());
@@ -85,7 +90,7 @@ final class BoundCheckerTest {
             PackingProblem shop = RandomShop.of(seed, ShopSize.TINY);
             BruteForce.Best best = BruteForce.best(shop);
             CutPlan plan = PlanWriter.write(shop, best.packing());
-            Bound claim = claim(shop, best.unplannedWeight(), new SplittableRandom(seed));
+            Bound claim = claim(shop, best.undone(), new SplittableRandom(seed));
             Cost root = root(shop, plan, claim);
             assertEquals(State.CONFIRMED, verdict(shop, plan, claim, root).state(), "seed " + seed);
             assertEquals(
@@ -101,7 +106,7 @@ final class BoundCheckerTest {
     void tooMuchWork_isSaidAndNotHidden() {
         PackingProblem day = PlantedDay.problem();
         CutPlan plan = PlantedDay.plan();
-        Bound claim = claim(day, unplannedWeight(day, plan), new SplittableRandom(3));
+        Bound claim = claim(day, undone(day, plan), new SplittableRandom(3));
         List<BoundVerdict> verdicts = BoundChecker.check(day, Surgery.bounds(plan, claim), 0);
         assertEquals(List.of(State.NOT_CHECKED), states(verdicts));
         assertTrue(verdicts.get(0).sentence().contains("not re-checked"));
@@ -114,8 +119,9 @@ final class BoundCheckerTest {
         List<Bound.Dual> duals = day.pieces().stream()
                 .map(piece -> new Bound.Dual(List.of(piece.id()), Long.MAX_VALUE / 2))
                 .toList();
-        long weight = unplannedWeight(day, plan);
-        Bound large = new Bound(ropes(day), Cost.ZERO, Cost.ZERO, 1, weight, Long.MAX_VALUE / weight, duals);
+        Undone undone = undone(day, plan);
+        List<Long> prices = Collections.nCopies(Undone.CLASSES, Long.MAX_VALUE / 2);
+        Bound large = new Bound(ropes(day), Cost.ZERO, Cost.ZERO, 1, undone, prices, duals);
         assertEquals(List.of(State.NOT_CHECKED), states(BoundChecker.check(day, Surgery.bounds(plan, large))));
     }
 
@@ -126,13 +132,7 @@ final class BoundCheckerTest {
     private static BoundVerdict verdict(PackingProblem shop, CutPlan plan, Bound claim, Cost root) {
         Cost best = root.compareTo(plan.cost()) > 0 ? root : Cost.ZERO.compareTo(root) > 0 ? root : plan.cost();
         Bound bound = new Bound(
-                claim.ropes(),
-                best,
-                root,
-                claim.scale(),
-                claim.unplannedWeight(),
-                claim.unplannedPrice(),
-                claim.duals());
+                claim.ropes(), best, root, claim.scale(), claim.undone(), claim.undonePrices(), claim.duals());
         return BoundChecker.check(shop, Surgery.bounds(plan, bound)).get(0);
     }
 
@@ -140,13 +140,13 @@ final class BoundCheckerTest {
         BoundClaim read = new BoundClaim(shop, plan, claim);
         Optional<String> contradiction = read.contradiction();
         assertTrue(contradiction.filter(wrong -> wrong.contains("dual of")).isEmpty(), "" + contradiction);
-        return new RootBound(read, claim.unplannedWeight() > 0, BoundChecker.WORK)
+        return new RootBound(read, !claim.undone().isNone(), BoundChecker.WORK)
                 .compute()
                 .orElseThrow();
     }
 
     /** Duals about as high as rope, on a random scale, some of them zero. */
-    private static Bound claim(PackingProblem shop, long unplanned, SplittableRandom random) {
+    private static Bound claim(PackingProblem shop, Undone undone, SplittableRandom random) {
         long scale = random.nextLong(1, 4);
         long level = random.nextLong(1, 2_000);
         List<Bound.Dual> duals = new ArrayList<>();
@@ -156,20 +156,23 @@ final class BoundCheckerTest {
                 duals.add(new Bound.Dual(List.of(piece.id()), price));
             }
         }
-        long price = unplanned == 0 ? 0 : random.nextLong(0, scale * level * 1_000);
-        return new Bound(ropes(shop), Cost.ZERO, Cost.ZERO, scale, unplanned, price, duals);
+        List<Long> prices = undone.isNone()
+                ? Bound.noPrices()
+                : random.longs(Undone.CLASSES, 0, scale * level * 1_000).boxed().toList();
+        return new Bound(ropes(shop), Cost.ZERO, Cost.ZERO, scale, undone, prices, duals);
     }
 
     private static List<String> ropes(PackingProblem shop) {
         return List.copyOf(shop.ropes().keySet());
     }
 
-    private static long unplannedWeight(PackingProblem shop, CutPlan plan) {
+    private static Undone undone(PackingProblem shop, CutPlan plan) {
+        Urgency urgency = new Urgency(shop);
         return shop.pieces().stream()
                 .filter(piece -> plan.unplanned().stream()
                         .anyMatch(unplanned -> unplanned.piece().equals(piece.id())))
-                .mapToLong(piece -> Urgency.weight(piece, shop.day()))
-                .sum();
+                .map(urgency::of)
+                .reduce(Undone.NONE, Undone::plus);
     }
 
     /** What a reel can earn, by trying every set of pieces on every run. */
@@ -207,7 +210,8 @@ final class BoundCheckerTest {
                                         .lengthOn(reel.rope())
                                         .orElseThrow()
                                         .mm();
-                        worth += claim.dual(pieces.get(i), claim.bound().unplannedWeight() > 0);
+                        worth += claim.dual(
+                                pieces.get(i), !claim.bound().undone().isNone());
                     }
                 }
                 if (sum - loss <= run.length().mm()) {

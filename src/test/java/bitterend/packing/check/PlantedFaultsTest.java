@@ -15,6 +15,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunDraw.Rest;
+import bitterend.packing.Undone;
 import bitterend.packing.Unplanned;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -397,15 +398,16 @@ final class PlantedFaultsTest {
     }
 
     static Stream<Planted> bounds() {
-        long weight = 20;
-        Bound laid = bound("laid", 0, 0, 0);
-        Bound braid = bound("braid", 0, 0, weight);
+        Undone undone = Undone.of(2, 5);
+        Bound laid = bound("laid", 0, 0, Undone.NONE);
+        Bound braid = bound("braid", 0, 0, undone);
         long cost = SOUND.cost().millis();
         return Stream.of(
-                bounds("bound above the cost", "braid", laid, bound("braid", 0, cost, weight)),
-                bounds("root that the duals do not prove", "braid", laid, bound("braid", 1, 1, weight)),
-                bounds("root above the best", "braid", laid, bound("braid", 1, 0, weight)),
-                bounds("wrong weight unplanned", "braid", laid, bound("braid", 0, 0, weight + 1)),
+                bounds("bound above the cost", "braid", laid, bound("braid", 0, cost, undone)),
+                bounds("root that the duals do not prove", "braid", laid, bound("braid", 1, 1, undone)),
+                bounds("root above the best", "braid", laid, bound("braid", 1, 0, undone)),
+                bounds("wrong weight undone", "braid", laid, bound("braid", 0, 0, Undone.of(2, 6))),
+                bounds("undone in a wrong class", "braid", laid, bound("braid", 0, 0, Undone.of(3, 5))),
                 bounds("rope without a bound", "laid", braid),
                 bounds("rope in two bounds", "laid", braid, laid, laid),
                 bounds(
@@ -417,13 +419,13 @@ final class PlantedFaultsTest {
                                 Cost.ZERO,
                                 Cost.ZERO,
                                 1,
-                                0,
-                                0,
+                                Undone.NONE,
+                                Bound.noPrices(),
                                 List.of(new Bound.Dual(List.of("A1/1.1"), 1)))));
     }
 
-    private static Bound bound(String rope, long root, long best, long weight) {
-        return new Bound(List.of(rope), new Cost(best), new Cost(root), 1, weight, 0, List.of());
+    private static Bound bound(String rope, long root, long best, Undone undone) {
+        return new Bound(List.of(rope), new Cost(best), new Cost(root), 1, undone, Bound.noPrices(), List.of());
     }
 
     private static Planted bounds(String name, String where, Bound... bounds) {

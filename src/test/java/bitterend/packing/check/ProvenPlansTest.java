@@ -7,6 +7,7 @@ import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Undone;
 import bitterend.packing.check.BoundVerdict.State;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
@@ -44,9 +45,8 @@ final class ProvenPlansTest {
             PackingProblem shop = RandomShop.of(seed, ShopSize.TINY);
             CutPlan plan = plan(shop);
             BruteForce.Best best = BruteForce.best(shop);
-            long undone =
-                    plan.bounds().stream().mapToLong(Bound::unplannedWeight).sum();
-            if (!plan.bounds().isEmpty() && undone == best.unplannedWeight()) {
+            Undone undone = plan.bounds().stream().map(Bound::undone).reduce(Undone.NONE, Undone::plus);
+            if (!plan.bounds().isEmpty() && undone.equals(best.undone())) {
                 long claimed = plan.bounds().stream()
                         .mapToLong(bound -> bound.best().millis())
                         .sum();

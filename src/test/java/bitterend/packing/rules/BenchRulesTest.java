@@ -265,25 +265,25 @@ final class BenchRulesTest {
 
     @Test
     void planned_asksNothingOfAPlannedPiece() {
-        holds(BenchRules::planned, new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000), "K1", 1));
+        holds(planned(5), new Sketch().with(reel("K1", 9_000)).with(piece("P1", 2_000), "K1", 1));
     }
 
     @Test
     void planned_weighsPriorityAndDueDate() {
         breaks(
                 Rule.PLANNED,
-                BenchRules::planned,
+                planned(1),
                 new Sketch()
                         .with(reel("K1", 9_000))
                         .with(piece("P1", 2_000).priority(1).due(DAY.plusDays(7))),
-                18,
+                9,
                 "P1, 2.000 m of white, is not planned");
     }
 
     @Test
     void setWhole_isContentWhenNoneIsPlanned() {
         holds(
-                BenchRules::setWhole,
+                setWhole(5),
                 new Sketch()
                         .with(reel("K1", 9_000))
                         .with(piece("P1", 2_000).set("S", Bond.ONE_LOT))
@@ -292,14 +292,14 @@ final class BenchRulesTest {
 
     @Test
     void setWhole_isContentWhenAllArePlanned() {
-        holds(BenchRules::setWhole, pair(Bond.ONE_LOT, "L1", "L1"));
+        holds(setWhole(5), pair(Bond.ONE_LOT, "L1", "L1"));
     }
 
     @Test
     void setWhole_countsThePlannedPiecesOfAPartSetAsUnplanned() {
         breaks(
                 Rule.SET_WHOLE,
-                BenchRules::setWhole,
+                setWhole(5),
                 new Sketch()
                         .with(reel("K1", 9_000))
                         .with(piece("P1", 2_000).set("S", Bond.ONE_LOT).priority(3), "K1", 1)
@@ -463,7 +463,7 @@ final class BenchRulesTest {
     @Test
     void everyRule_isAMethodAndHasTestsOnBothSides() {
         Set<String> methods = Arrays.stream(BenchRules.class.getDeclaredMethods())
-                .filter(method -> method.getReturnType() == Constraint.class && method.getParameterCount() == 1)
+                .filter(method -> method.getReturnType() == Constraint.class && method.getParameterCount() <= 2)
                 .map(Method::getName)
                 .collect(Collectors.toSet());
         for (Rule rule : EnumSet.allOf(Rule.class)) {
@@ -509,6 +509,14 @@ final class BenchRulesTest {
                 .with(reel("K1", 9_000))
                 .with(reel("K2", 9_000))
                 .with(piece("P1", 2_000), "K1", 1);
+    }
+
+    private static BiFunction<BenchRules, ConstraintFactory, Constraint> planned(int urgency) {
+        return (rules, factory) -> rules.planned(factory, urgency);
+    }
+
+    private static BiFunction<BenchRules, ConstraintFactory, Constraint> setWhole(int urgency) {
+        return (rules, factory) -> rules.setWhole(factory, urgency);
     }
 
     private static Bench bench(Sketch sketch) {

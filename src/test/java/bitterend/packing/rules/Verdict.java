@@ -5,7 +5,7 @@ import bitterend.packing.model.Bench;
 import bitterend.packing.model.PieceToCut;
 import java.util.List;
 import org.optaplanner.core.api.score.ScoreExplanation;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -14,7 +14,7 @@ import org.optaplanner.core.config.solver.SolverConfig;
 
 /** What the rules say of a bench, as the solver hands it on. */
 final class Verdict {
-    private static final SolutionManager<Bench, HardMediumSoftLongScore> MANAGER =
+    private static final SolutionManager<Bench, BendableLongScore> MANAGER =
             SolutionManager.create(SolverFactory.<Bench>create(new SolverConfig()
                     .withSolutionClass(Bench.class)
                     .withEntityClasses(PieceToCut.class)
@@ -22,9 +22,9 @@ final class Verdict {
                             .withConstraintStreamImplType(ConstraintStreamImplType.BAVET)
                             .withConstraintProviderClass(BenchRules.class))));
 
-    private final ScoreExplanation<Bench, HardMediumSoftLongScore> explanation;
+    private final ScoreExplanation<Bench, BendableLongScore> explanation;
 
-    private Verdict(ScoreExplanation<Bench, HardMediumSoftLongScore> explanation) {
+    private Verdict(ScoreExplanation<Bench, BendableLongScore> explanation) {
         this.explanation = explanation;
     }
 
@@ -32,16 +32,16 @@ final class Verdict {
         return new Verdict(MANAGER.explain(bench));
     }
 
-    HardMediumSoftLongScore score() {
+    BendableLongScore score() {
         return explanation.getScore();
     }
 
     boolean isSound() {
-        return score().hardScore() == 0;
+        return Bench.isSound(score());
     }
 
     long softCost() {
-        return -score().softScore();
+        return Bench.softMillis(score());
     }
 
     /** The sentences said under a rule. */

@@ -8,6 +8,7 @@ import bitterend.packing.Packer;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.Undone;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.strategy.FullStrategy;
 import java.time.Duration;
@@ -116,7 +117,7 @@ final class PublishedCasesTest {
         Effort effort = new Effort(Duration.ofMinutes(5), 100_000, 1, 1, () -> false, progress -> {});
         Packing found = Search.improve(problem, start, effort, Profile.reproducible(), optimum);
         PlanPrice price = new PlanPrice(problem);
-        assertEquals(0, price.unplannedWeight(found), "unplanned");
+        assertEquals(Undone.NONE, price.undone(found), "undone");
         assertEquals(optimum, price.of(found), "start " + price.of(start));
     }
 }

@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.impl.score.director.InnerScoreDirector;
 import org.optaplanner.core.impl.solver.DefaultSolverFactory;
@@ -36,7 +36,7 @@ public class ScoreSpeed {
     @Param({"30", "100", "1000"})
     public int pieces;
 
-    private InnerScoreDirector<Bench, HardMediumSoftLongScore> director;
+    private InnerScoreDirector<Bench, BendableLongScore> director;
     private Iterator<PlaceMove> moves;
 
     /** Lays a day out as the greedy start packs it. */
@@ -46,7 +46,7 @@ public class ScoreSpeed {
         Profile profile = Profile.quick();
         DefaultSolverFactory<Bench> factory =
                 (DefaultSolverFactory<Bench>) SolverFactory.<Bench>create(Search.onTheBench(profile.config()));
-        director = factory.<HardMediumSoftLongScore>getScoreDirectorFactory().buildScoreDirector(false, false);
+        director = factory.<BendableLongScore>getScoreDirectorFactory().buildScoreDirector(false, false);
         director.setWorkingSolution(
                 new BenchLayout(day, profile.shapingPercent()).with(new GreedyPacker(day).bestFit()));
         director.calculateScore();
@@ -57,7 +57,7 @@ public class ScoreSpeed {
 
     /** The score after the move. */
     @Benchmark
-    public HardMediumSoftLongScore moveAndScore() {
+    public BendableLongScore moveAndScore() {
         return director.doAndProcessMove(moves.next(), false);
     }
 

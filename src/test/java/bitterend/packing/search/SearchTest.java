@@ -78,7 +78,7 @@ final class SearchTest {
             Packing start = new GreedyPacker(shop).best();
             Bench bench = new BenchLayout(shop, 0).with(start);
             assertEquals(new PlanPrice(shop).of(start).millis(), Scores.softCost(bench), "seed " + seed);
-            assertEquals(new PlanPrice(shop).unplannedWeight(start), Scores.mediumCost(bench), "seed " + seed);
+            assertEquals(new PlanPrice(shop).undone(start), Scores.undone(bench), "seed " + seed);
         }
     }
 
@@ -169,8 +169,8 @@ final class SearchTest {
 
     private static int compare(PackingProblem shop, Packing a, Packing b) {
         PlanPrice price = new PlanPrice(shop);
-        int weight = Long.compare(price.unplannedWeight(a), price.unplannedWeight(b));
-        return weight != 0 ? weight : price.of(a).compareTo(price.of(b));
+        int work = price.undone(a).compareTo(price.undone(b));
+        return work != 0 ? work : price.of(a).compareTo(price.of(b));
     }
 
     private static void assertSound(PackingProblem shop, Packing packing, long seed) {

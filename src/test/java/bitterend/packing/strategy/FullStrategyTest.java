@@ -10,6 +10,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
+import bitterend.packing.Undone;
 import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.check.PlanChecker;
 import bitterend.packing.greedy.GreedyPacker;
@@ -31,11 +32,11 @@ final class FullStrategyTest {
             Packer.Result result = PATTERNS_ALONE.pack(shop, Effort.of(Duration.ofMillis(300)));
             PlanPrice price = new PlanPrice(shop);
             BruteForce.Best optimum = BruteForce.best(shop);
-            long weight = price.unplannedWeight(result.packing());
+            Undone undone = price.undone(result.packing());
             Cost bound = bound(result);
             assertTrue(bound.compareTo(result.cost()) <= 0, "seed " + seed);
-            assertTrue(weight >= optimum.unplannedWeight(), "seed " + seed);
-            if (weight == optimum.unplannedWeight()) {
+            assertTrue(!undone.isLessThan(optimum.undone()), "seed " + seed);
+            if (undone.equals(optimum.undone())) {
                 assertTrue(bound.compareTo(optimum.cost()) <= 0, "seed " + seed + ": " + bound + " " + optimum);
                 proven += bound.equals(optimum.cost()) ? 1 : 0;
             }
@@ -61,9 +62,9 @@ final class FullStrategyTest {
             Packer.Result result = PATTERNS_ALONE.pack(shop, Effort.of(Duration.ofMillis(300)));
             PlanPrice price = new PlanPrice(shop);
             var greedy = new GreedyPacker(shop).best();
-            long weight = price.unplannedWeight(result.packing());
-            assertTrue(weight <= price.unplannedWeight(greedy), "seed " + seed);
-            if (weight == price.unplannedWeight(greedy)) {
+            Undone undone = price.undone(result.packing());
+            assertTrue(!price.undone(greedy).isLessThan(undone), "seed " + seed);
+            if (undone.equals(price.undone(greedy))) {
                 assertTrue(result.cost().compareTo(price.of(greedy)) <= 0, "seed " + seed);
             }
             assertEquals(price.of(result.packing()), result.cost());

@@ -1,0 +1,48 @@
+package bitterend.exchange;
+
+import bitterend.measure.Parsed;
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.ShopCalendar.Ahead;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads {@code closed} and {@code urgency} of {@code shop.json}: days off, and how far ahead work is urgent. */
+final class CalendarJson {
+    private static final Pattern AHEAD = Pattern.compile("([0-9]{1,3}) *(working +)?days?");
+
+    private CalendarJson() {}
+
+    static ShopCalendar read(JsonObject shop) {
+        JsonObject urgency = shop.object("urgency");
+        urgency.allowOnly("third", "fourth");
+        Fields limits = urgency.fields();
+        ShopCalendar usual = ShopCalendar.USUAL;
+        return new ShopCalendar(
+                closed(shop),
+                limits.optional("third", CalendarJson::ahead, usual.next()),
+                limits.optional("fourth", CalendarJson::ahead, usual.soon()));
+    }
+
+    /** Each day of the list is read as if it were a field of its own, so that a wrong one is told by its text. */
+    private static Set<LocalDate> closed(JsonObject shop) {
+        List<String> days = shop.texts("closed");
+        Set<LocalDate> closed = new HashSet<>();
+        for (int i = 0; i < days.size(); i++) {
+            Fields day = shop.fields().only(Set.of(), Map.of("closed", days.get(i)));
+            closed.add(day.require("closed", Readings::day, LocalDate.MIN));
+        }
+        return closed;
+    }
+
+    private static Parsed<Ahead> ahead(String text) {
+        Matcher ahead = AHEAD.matcher(text);
+        return ahead.matches() && Integer.parseInt(ahead.group(1)) <= Ahead.MOST
+                ? Parsed.of(new Ahead(Integer.parseInt(ahead.group(1)), ahead.group(2) != null))
+                : Parsed.refused("how far ahead, such as 1 working day, or 7 days; at most " + Ahead.MOST);
+    }
+}

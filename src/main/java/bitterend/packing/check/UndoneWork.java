@@ -1,0 +1,79 @@
+package bitterend.packing.check;
+
+import bitterend.demand.Piece;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.Undone;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The checker's own reading of docs/rules.md, "work left undone": which class a piece is in and what it weighs there. It
+ * counts days from the day of the plan to the day the piece is due, where the engines look for the last day of a class.
+ */
+public final class UndoneWork {
+    private final PackingProblem problem;
+    private final Map<String, Integer> hastiest = new HashMap<>();
+
+    public UndoneWork(PackingProblem problem) {
+        this.problem = problem;
+        problem.pieces().stream().filter(Piece::isMatched).forEach(this::readSet);
+    }
+
+    private void readSet(Piece piece) {
+        String set = piece.matching().set();
+        hastiest.put(set, Math.min(alone(piece), hastiest.getOrDefault(set, Undone.CLASSES)));
+    }
+
+    /** The class a piece is undone in, from 1 to 5. */
+    public int classOf(Piece piece) {
+        return piece.isMatched() ? hastiest.getOrDefault(piece.matching().set(), Undone.CLASSES) : alone(piece);
+    }
+
+    /** Its weight there. */
+    public long weight(Piece piece) {
+        return switch (piece.source().priority()) {
+            case 1 -> 9;
+            case 9 -> 1;
+            default -> 10L - piece.source().priority();
+        };
+    }
+
+    /** The piece as work left undone. */
+    public Undone of(Piece piece) {
+        return Undone.of(classOf(piece), weight(piece));
+    }
+
+    private int alone(Piece piece) {
+        long days = ChronoUnit.DAYS.between(problem.day(), piece.source().due());
+        if (days < 0 || piece.source().priority() == 1) {
+            return 1;
+        }
+        if (days == 0) {
+            return 2;
+        }
+        if (isWithin(problem.calendar().next(), days)) {
+            return 3;
+        }
+        return isWithin(problem.calendar().soon(), days) ? 4 : 5;
+    }
+
+    /** Whether a day so many days ahead comes no later than a limit. */
+    private boolean isWithin(ShopCalendar.Ahead limit, long days) {
+        if (!limit.working()) {
+            return days <= limit.days();
+        }
+        int working = 0;
+        for (long d = 1; d < days && working < limit.days(); d++) {
+            working += isWorking(problem.day().plusDays(d)) ? 1 : 0;
+        }
+        return working < limit.days();
+    }
+
+    private boolean isWorking(LocalDate date) {
+        return date.getDayOfWeek().getValue() <= 5
+                && !problem.calendar().closed().contains(date);
+    }
+}
