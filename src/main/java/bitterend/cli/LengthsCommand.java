@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.demand.Piece;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
@@ -110,14 +111,15 @@ final class LengthsCommand implements Callable<Integer> {
     }
 
     private static List<OrderLine> find(Shop read, String wanted) {
-        int slash = wanted.lastIndexOf('/');
-        return slash < 0 ? List.of() : read.orderLines(wanted.substring(0, slash), wanted.substring(slash + 1));
+        return read.orders().stream()
+                .filter(order -> order.assembly().ordered().source().lineId().equals(wanted))
+                .toList();
     }
 
     private static String example(Shop read) {
         return read.orders().stream()
                 .map(order -> order.assembly().ordered().source())
-                .map(source -> source.order() + "/" + source.line())
+                .map(Piece.Source::lineId)
                 .findFirst()
                 .orElse("1041/3");
     }

@@ -103,7 +103,7 @@ public final class DemandModel {
     }
 
     private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {
-        List<String> ids = PieceMaker.ids(assembly);
+        List<String> ids = PieceMaker.ids(assembly).stream().map(PieceId::text).toList();
         Length sample = assembly.make().extras().sample();
         List<Derivation> derivations = new ArrayList<>();
         for (Leg leg : legs) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * One continuous length of rope to cut.
  *
- * @param id {@code ORDER/LINE.n}, and {@code ORDER/LINE.n-leg} for one leg of several
+ * @param pieceId which piece of the order book
  * @param source where it comes from and when it is wanted
  * @param choices the ropes it may be cut from, the ordered one first, each with the cut length on that rope; never empty
  * @param matching which other pieces must come from the same rope
@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param ends the two ends in words, as printed beside the cut
  */
 public record Piece(
-        String id,
+        PieceId pieceId,
         Source source,
         List<RopeChoice> choices,
         Matching matching,
@@ -30,8 +30,21 @@ public record Piece(
     public Piece {
         choices = List.copyOf(choices);
         if (choices.isEmpty()) {
-            throw new IllegalArgumentException("piece " + id + " has no rope");
+            throw new IllegalArgumentException("piece " + pieceId + " has no rope");
         }
+    }
+
+    /** A piece outside the order book, as studies make them, known by a text of its own. */
+    public Piece(
+            String id,
+            Source source,
+            List<RopeChoice> choices,
+            Matching matching,
+            String certificate,
+            boolean ownRope,
+            Length finished,
+            String ends) {
+        this(PieceId.named(id, source), source, choices, matching, certificate, ownRope, finished, ends);
     }
 
     /**
@@ -47,6 +60,11 @@ public record Piece(
             if (priority < 1 || priority > 9) {
                 throw new IllegalArgumentException("priority from 1 to 9: " + priority);
             }
+        }
+
+        /** {@code ORDER/LINE}, as people name a line. */
+        public String lineId() {
+            return order + "/" + line;
         }
     }
 
@@ -83,6 +101,11 @@ public record Piece(
         ONE_REEL
     }
 
+    /** Its id as text, by which the rest of the program knows it. */
+    public String id() {
+        return pieceId.text();
+    }
+
     public String order() {
         return source.order();
     }
@@ -111,6 +134,6 @@ public record Piece(
 
     /** The same piece, to be cut from the first of these ropes, or from another of them; none is the customer's own. */
     public Piece onAnyOf(List<RopeChoice> ropes) {
-        return new Piece(id, source, ropes, matching, certificate, false, finished, ends);
+        return new Piece(pieceId, source, ropes, matching, certificate, false, finished, ends);
     }
 }

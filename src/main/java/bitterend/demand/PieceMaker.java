@@ -17,13 +17,13 @@ final class PieceMaker {
                 + EndWords.of(assembly.make().endB(), units);
     }
 
-    /** {@code ORDER/LINE.n}, with {@code -part} for a part of a product and {@code -leg} for each leg of several. */
-    static List<String> ids(Assembly assembly) {
+    /** The pieces of an order line, or of one part of it. */
+    static List<PieceId> ids(Assembly assembly) {
         Assembly.Ordered ordered = assembly.ordered();
-        List<String> ids = new ArrayList<>();
+        List<PieceId> ids = new ArrayList<>();
         for (int n = 1; n <= ordered.quantity(); n++) {
             for (int leg = 1; leg <= ordered.legs(); leg++) {
-                ids.add(assemblyId(ordered, n) + partSuffix(assembly) + (ordered.legs() == 1 ? "" : "-" + leg));
+                ids.add(partOf(assembly, n).leg(leg, ordered.legs()));
             }
         }
         return ids;
@@ -37,23 +37,18 @@ final class PieceMaker {
             derivation.pieces().forEach(id -> choices.computeIfAbsent(id, any -> new ArrayList<>())
                     .add(choice));
         }
-        Assembly.Ordered ordered = assembly.ordered();
-        List<String> ids = ids(assembly);
-        List<Piece> pieces = new ArrayList<>();
-        for (int i = 0; i < ids.size(); i++) {
-            String id = ids.get(i);
-            pieces.add(piece(id, choices.getOrDefault(id, List.of()), matching(i / ordered.legs() + 1)));
-        }
-        return pieces;
+        return ids(assembly).stream()
+                .map(id -> piece(id, choices.getOrDefault(id.text(), List.of())))
+                .toList();
     }
 
-    private Piece piece(String id, List<Piece.RopeChoice> choices, Piece.Matching matching) {
+    private Piece piece(PieceId id, List<Piece.RopeChoice> choices) {
         Assembly.Terms terms = assembly.terms();
         return new Piece(
                 id,
                 assembly.ordered().source(),
                 choices,
-                matching,
+                matching(id),
                 terms.certificate(),
                 terms.ownRope(),
                 assembly.make().finished(),
@@ -61,19 +56,16 @@ final class PieceMaker {
     }
 
     /** A bond without a name ties the legs of each assembly together, and no more. */
-    private Piece.Matching matching(int n) {
+    private Piece.Matching matching(PieceId id) {
         Piece.Matching stated = assembly.terms().matching();
         return stated.bond() == Piece.Bond.NONE || !stated.set().isEmpty()
                 ? stated
-                : new Piece.Matching(assemblyId(assembly.ordered(), n) + partSuffix(assembly), stated.bond());
+                : new Piece.Matching(partOf(assembly, id.number()).text(), stated.bond());
     }
 
-    private static String partSuffix(Assembly assembly) {
-        String part = assembly.membership().part();
-        return part.isEmpty() ? "" : "-" + part;
-    }
-
-    private static String assemblyId(Assembly.Ordered ordered, int n) {
-        return ordered.source().order() + "/" + ordered.source().line() + "." + n;
+    private static PieceId partOf(Assembly assembly, int number) {
+        Piece.Source source = assembly.ordered().source();
+        return PieceId.of(source.order(), source.line(), number)
+                .part(assembly.membership().part());
     }
 }

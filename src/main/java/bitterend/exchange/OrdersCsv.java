@@ -109,7 +109,7 @@ final class OrdersCsv {
             Assembly assembly = assembly(part);
             Piece.Source source = assembly.ordered().source();
             if (part.membership().part().isEmpty()) {
-                part.fields().once("line", source.order() + "/" + source.line(), ids);
+                part.fields().once("line", source.lineId(), ids);
             }
             if (row.sound() && part.fields().sound()) {
                 assemblies.add(assembly);

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.demand.PieceId;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Parsed;
@@ -10,13 +11,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 
 /** Reads {@code pins.csv}: draws that must stay. */
 final class PinsCsv {
     static final String NAME = "pins.csv";
     static final CsvColumns COLUMNS = new CsvColumns(List.of("piece", "reel"), List.of("note"));
-    private static final Pattern PIECE = Pattern.compile("[^/]+/[^/]+\\.[0-9]+(-[0-9]+)?");
 
     private final Predicate<String> pieces;
     private final Predicate<String> reels;
@@ -52,8 +51,9 @@ final class PinsCsv {
     }
 
     private static Parsed<String> pieceId(String text) {
-        return PIECE.matcher(text).matches()
+        return PieceId.isText(text)
                 ? Parsed.of(text)
-                : Parsed.refused("a piece such as G-1042/2.1: order, line, number within the line");
+                : Parsed.refused("a piece such as G-1042/2.1: order, line, number within the line,"
+                        + " and -leg or -part where there are several");
     }
 }

@@ -1,7 +1,9 @@
 package bitterend.exchange;
 
 import bitterend.demand.EndWork;
+import bitterend.demand.PieceId;
 import bitterend.finding.Findings;
+import bitterend.measure.Parsed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -72,8 +74,9 @@ final class ProductsJson {
         known.addAll(OF_THE_LINE);
         Map<String, Map<String, String>> parts = new LinkedHashMap<>();
         for (JsonObject part : entry.objects("parts")) {
-            String name = part.fields().require("part", EndText::partId, "?");
-            if (parts.put(name, texts(part, known, Set.of("part"))) != null) {
+            String name = part.fields().require("part", ProductsJson::partName, "");
+            Map<String, String> columns = texts(part, known, Set.of("part"));
+            if (!name.isEmpty() && parts.put(name, columns) != null) {
                 part.fields().error("part", "a name that no other part of the product has");
             }
             for (String required : List.of("rope", "length")) {
@@ -81,6 +84,14 @@ final class ProductsJson {
             }
         }
         return new Product(id, parameters, texts(entry.object("line"), known, Set.of()), parts, hardware(entry));
+    }
+
+    /** What tells the pieces of a part from those of the other parts and from the legs. */
+    private static Parsed<String> partName(String text) {
+        return PieceId.isPart(text)
+                ? Parsed.of(text)
+                : Parsed.refused("a name of at most 40 letters, digits and _ # + ( ) -, which starts with a letter"
+                        + " and does not end in a number behind a hyphen, as the id of a leg does");
     }
 
     /** The texts of the columns; every placeholder must be a parameter. */

@@ -62,14 +62,6 @@ public record Shop(
                 .toList();
     }
 
-    /** An order line, if there is one; its main part. */
-    public Optional<OrderLine> findOrderLine(String order, String line) {
-        return orders.stream()
-                .filter(each -> each.assembly().ordered().source().order().equals(order)
-                        && each.assembly().ordered().source().line().equals(line))
-                .findFirst();
-    }
-
     /** The question of the day: which piece comes off which run. */
     public PackingProblem problem(LocalDate day) {
         Map<String, Rope> ropes = new TreeMap<>();

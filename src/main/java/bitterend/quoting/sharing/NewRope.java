@@ -169,7 +169,7 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
     private Piece plain(Piece piece) {
         boolean oneReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
         return new Piece(
-                piece.id(),
+                piece.pieceId(),
                 piece.source(),
                 choices(piece),
                 oneReel ? piece.matching() : Piece.Matching.NONE,

@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.Piece;
+import bitterend.demand.PieceId;
 import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
@@ -9,10 +10,11 @@ import bitterend.report.PlanView;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** The tags of a plan: one for every piece, and one for every assembly that is made of several. */
 final class Tags {
@@ -27,7 +29,7 @@ final class Tags {
     List<Tag> all() {
         Map<String, Piece> pieces = view.pieces();
         List<Tag> tags = new ArrayList<>();
-        Map<String, List<Piece>> legs = new TreeMap<>(NaturalOrder.IDS);
+        Map<String, List<Piece>> assemblies = new TreeMap<>(NaturalOrder.IDS);
         for (ReelDraw draw : view.plan().draws()) {
             for (Cut cut : draw.cuts()) {
                 Piece piece = pieces.get(cut.piece());
@@ -35,11 +37,15 @@ final class Tags {
                     throw new IllegalArgumentException("no piece " + cut.piece());
                 }
                 tags.add(piece(piece, cut, draw));
-                assembly(piece).ifPresent(name -> legs.computeIfAbsent(name, key -> new ArrayList<>())
-                        .add(piece));
+                assemblies
+                        .computeIfAbsent(piece.pieceId().assembly(), name -> new ArrayList<>())
+                        .add(piece);
             }
         }
-        legs.forEach((name, parts) -> tags.add(assembly(name, parts)));
+        assemblies.values().stream()
+                .filter(Tags::isOfSeveral)
+                .map(Tags::assembly)
+                .forEach(tags::add);
         return tags;
     }
 
@@ -63,20 +69,34 @@ final class Tags {
                 + cut.length().mm() + " mm";
     }
 
-    private static Tag assembly(String name, List<Piece> parts) {
-        Piece first = parts.get(0);
-        List<String> ids = parts.stream().map(Piece::id).toList();
-        List<String> lines = List.of(parts.size() + " legs: " + String.join(", ", ids), first.ends());
-        return new Tag(name, "assembly", order(first), lines, QrCode.of("assembly " + name + "; legs " + parts.size()));
+    private static boolean isOfSeveral(List<Piece> planned) {
+        return planned.size() > 1 || planned.get(0).pieceId().legs() > 1;
     }
 
-    /** The serial of the assembly a leg belongs to: {@code 1041/3.2} of {@code 1041/3.2-1}. */
-    private static Optional<String> assembly(Piece piece) {
-        String line = piece.order() + "/" + piece.source().line() + ".";
-        int leg = piece.id().lastIndexOf('-');
-        return piece.id().startsWith(line) && leg > line.length()
-                ? Optional.of(piece.id().substring(0, leg))
-                : Optional.empty();
+    /** What the assembly is made of, as ordered; named are the pieces of this plan. */
+    private static Tag assembly(List<Piece> planned) {
+        Piece first = planned.get(0);
+        Map<String, List<PieceId>> parts = planned.stream()
+                .map(Piece::pieceId)
+                .sorted(Comparator.comparing(PieceId::text, NaturalOrder.IDS))
+                .collect(Collectors.groupingBy(PieceId::part, TreeMap::new, Collectors.toList()));
+        List<String> lines = parts.values().stream().map(Tags::part).collect(Collectors.toCollection(ArrayList::new));
+        lines.add(first.ends());
+        String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
+        String name = first.pieceId().assembly();
+        return new Tag(name, "assembly", order(first), lines, QrCode.of("assembly " + name + "; " + code));
+    }
+
+    private static String part(List<PieceId> pieces) {
+        String ids = pieces.stream().map(PieceId::text).collect(Collectors.joining(", "));
+        boolean whole = pieces.size() == pieces.get(0).legs();
+        return count(pieces) + (whole ? ": " : ", of which here: ") + ids;
+    }
+
+    private static String count(List<PieceId> pieces) {
+        PieceId first = pieces.get(0);
+        String legs = first.legs() + (first.legs() == 1 ? " leg" : " legs");
+        return first.part().isEmpty() ? legs : first.legs() == 1 ? first.part() : first.part() + ", " + legs;
     }
 
     private static String order(Piece piece) {
