@@ -103,7 +103,7 @@ final class ArchitectureTest {
 
     @Test
     void enginesAndChecker_doNotSeeOneAnother() {
-        slices().matching("bitterend.packing.(patterns|order|check|greedy)..")
+        slices().matching("bitterend.packing.(patterns|loads|order|check|greedy)..")
                 .should()
                 .notDependOnEachOther()
                 .allowEmptyShould(true)
@@ -114,6 +114,8 @@ final class ArchitectureTest {
     void checker_knowsNoSolver() {
         none(
                         "bitterend.packing.check..",
+                        "bitterend.packing.linear..",
+                        "bitterend.packing.loads..",
                         "bitterend.packing.patterns..",
                         "bitterend.packing.model..",
                         "bitterend.packing.rules..",
@@ -137,6 +139,7 @@ final class ArchitectureTest {
                         "bitterend.packing.rules..",
                         "bitterend.packing.search..",
                         "bitterend.packing.patterns..",
+                        "bitterend.packing.loads..",
                         "bitterend.packing.greedy..")
                 .should()
                 .dependOnClassesThat()
@@ -145,8 +148,23 @@ final class ArchitectureTest {
                         "bitterend.packing.rules..",
                         "bitterend.packing.search..",
                         "bitterend.packing.patterns..",
+                        "bitterend.packing.loads..",
                         "bitterend.packing.greedy..")
                 .allowEmptyShould(true)
+                .check(HOUSE);
+    }
+
+    @Test
+    void linearPrograms_areForTheirEngines() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(
+                        "bitterend.packing.linear..", "bitterend.packing.patterns..", "bitterend.packing.loads..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("bitterend.packing.linear..")
+                .check(HOUSE);
+        none("bitterend.packing.linear..", "bitterend.(demand|stock|catalogue|measure|finding)..")
                 .check(HOUSE);
     }
 

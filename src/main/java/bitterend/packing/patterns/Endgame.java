@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 

@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Simplex;
 import java.util.List;
 import java.util.OptionalLong;
 

@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
+
 /**
  * Packs by patterns: column generation for the bound, dives for the plan, and exact search to close what is left
  * between them. A plan exists from the first millisecond on and only ever gets better.
@@ -9,7 +11,7 @@ public final class PatternPacker {
 
     /** The best plan found within the effort, with bounds on all plans. */
     public static PatternPlan pack(PatternProblem problem, Effort effort) {
-        Budget budget = Budget.of(effort);
+        Budget budget = Budget.of(effort.work(), effort.time(), effort.cancelled());
         Normaliser normaliser = new Normaliser(problem);
         Task task = normaliser.task();
         Best best = new Best(task, effort.listener());

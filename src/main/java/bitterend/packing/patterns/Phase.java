@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
+
 /** Bound and plans for one way of leaving pieces out. */
 final class Phase {
     /** Steps that a wave costs at least, so that waves on tiny problems end with the work. */

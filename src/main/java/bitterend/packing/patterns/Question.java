@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
+
 /** What the pricer is asked: the best way to draw for these prices. */
 final class Question {
     /** Of each item, in {@code 1/scale} of a unit of cost. */

@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
+import bitterend.packing.linear.Simplex;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

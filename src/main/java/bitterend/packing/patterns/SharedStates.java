@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
 import org.jspecify.annotations.Nullable;
 
 /** One list of states for all runs of a rope, made when first asked for. */

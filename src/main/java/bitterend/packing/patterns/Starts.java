@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.linear.Budget;
 import java.util.Random;
 
 /** First plans: within milliseconds, and often already the best. */

@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 import java.util.Arrays;
 

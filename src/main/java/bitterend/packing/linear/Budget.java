@@ -1,10 +1,10 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
 
 /** What may still be spent. Looks at the clock and the cancel flag every so many steps only. */
-final class Budget {
+public final class Budget {
     private static final long LOOK = 1 << 14;
 
     private final long limit;
@@ -20,39 +20,39 @@ final class Budget {
         this.stop = stop;
     }
 
-    static Budget of(Effort effort) {
-        long now = System.nanoTime();
-        Duration time = effort.time();
-        return new Budget(effort.work(), now + time.toNanos(), effort.cancelled());
+    /** So many steps, so long by the clock, and until told to stop. */
+    public static Budget of(long work, Duration time, BooleanSupplier cancelled) {
+        return new Budget(work, System.nanoTime() + time.toNanos(), cancelled);
     }
 
-    static Budget endless() {
+    /** Never over. */
+    public static Budget endless() {
         return new Budget(Long.MAX_VALUE, System.nanoTime() + (Long.MAX_VALUE >> 2), () -> false);
     }
 
     /** A part of this one: over when its own limit is reached or this is over. Call {@link #charge} when done. */
-    Budget part(long work) {
+    public Budget part(long work) {
         return new Budget(Math.min(work, Math.max(0, limit - spent)), deadline, stop);
     }
 
     /** A part that also ends by the clock. */
-    Budget part(long work, Duration time) {
+    public Budget part(long work, Duration time) {
         long end = Math.min(deadline - System.nanoTime(), time.toNanos());
         return new Budget(Math.min(work, Math.max(0, limit - spent)), System.nanoTime() + end, stop);
     }
 
     /** A part that also ends when told so. */
-    Budget until(BooleanSupplier told) {
+    public Budget until(BooleanSupplier told) {
         return new Budget(Math.max(0, limit - spent), deadline, () -> stop.getAsBoolean() || told.getAsBoolean());
     }
 
     /** Takes over what a part has spent. */
-    void charge(Budget part) {
+    public void charge(Budget part) {
         spend(part.spent);
     }
 
     /** Spends some steps; true once nothing is left. */
-    boolean spend(long steps) {
+    public boolean spend(long steps) {
         spent += steps;
         if (spent - looked >= LOOK) {
             look();
@@ -65,19 +65,21 @@ final class Budget {
         over |= spent > limit || System.nanoTime() - deadline >= 0 || stop.getAsBoolean();
     }
 
-    boolean over() {
+    /** Whether nothing is left. */
+    public boolean over() {
         if (!over) {
             look();
         }
         return over;
     }
 
-    long spent() {
+    /** Steps spent so far. */
+    public long spent() {
         return spent;
     }
 
     /** Milliseconds on the clock, many when there is no clock. */
-    long millisLeft() {
+    public long millisLeft() {
         return Math.max(0, (deadline - System.nanoTime()) / 1_000_000);
     }
 }

@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 /**
  * Which entry to eliminate by next: columns with one entry first, then rows with one entry, then the entry that fills

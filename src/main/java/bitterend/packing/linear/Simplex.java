@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 import java.util.function.IntPredicate;
 
@@ -12,8 +12,9 @@ import java.util.function.IntPredicate;
  * selection methods of the Devex LP code", Mathematical Programming 5 (1973) 1-28 (two-pass ratio test, reference
  * weights).
  */
-final class Simplex {
-    static final double EPS = 1e-9;
+public final class Simplex {
+    /** Reduced costs count as zero up to here. */
+    public static final double EPS = 1e-9;
     /** Values are below zero from here on. */
     static final double NEGATIVE = 1e-8;
 
@@ -24,7 +25,7 @@ final class Simplex {
     private final Basis basis;
     private final PrimalMethod primal;
 
-    Simplex(double[] rhs, double[] artificialCost, long seed) {
+    public Simplex(double[] rhs, double[] artificialCost, long seed) {
         rows = new Rows(rhs, seed);
         columns = new Columns(Math.max(64, 4 * rhs.length));
         for (int i = 0; i < rhs.length; i++) {
@@ -43,12 +44,12 @@ final class Simplex {
     }
 
     /** The same program in the same state; the two go separate ways from here. */
-    Simplex copy() {
+    public Simplex copy() {
         return new Simplex(this);
     }
 
     /** Gives up what can be worked out again, to take less room. */
-    void release() {
+    public void release() {
         basis.release();
     }
 
@@ -57,27 +58,29 @@ final class Simplex {
         rows.surplus[i] = columns.add(new int[] {i}, new double[] {-1}, 0);
     }
 
-    int rows() {
+    /** Number of rows. */
+    public int rows() {
         return rows.m;
     }
 
-    int columns() {
+    /** Number of columns, the rows' own included. */
+    public int columns() {
         return columns.n;
     }
 
     /** Adds a column; the arrays are kept, not copied. */
-    int addColumn(int[] at, double[] values, double price) {
+    public int addColumn(int[] at, double[] values, double price) {
         return columns.add(at, values, price);
     }
 
     /** Adds a row that {@link #dropCuts} may drop again. */
-    void addCut(double bound, int[] at, double[] coefficients, double artificialCost) {
+    public void addCut(double bound, int[] at, double[] coefficients, double artificialCost) {
         int row = addRow(bound, at, coefficients, artificialCost);
         rows.cut[row] = true;
     }
 
     /** Adds the row {@code sum coefficient x >= bound}; the basis stays dual feasible. */
-    int addRow(double bound, int[] at, double[] coefficients, double artificialCost) {
+    public int addRow(double bound, int[] at, double[] coefficients, double artificialCost) {
         int i = rows.add(bound);
         addOwnColumns(i, artificialCost);
         columns.append(i, at, coefficients);
@@ -85,31 +88,35 @@ final class Simplex {
         return i;
     }
 
-    void rhs(int i, double bound) {
+    /** Changes a right-hand side. */
+    public void rhs(int i, double bound) {
         rows.rhs[i] = bound;
         basis.stale = true;
     }
 
-    double rhs(int i) {
+    /** The right-hand side of a row. */
+    public double rhs(int i) {
         return rows.rhs[i];
     }
 
-    void cost(int j, double price) {
+    /** Changes the price of a column. */
+    public void cost(int j, double price) {
         columns.cost[j] = price;
         basis.stale = true;
     }
 
-    int artificial(int i) {
+    /** The artificial column of a row. */
+    public int artificial(int i) {
         return rows.artificial[i];
     }
 
     /** The column that is basic at place r. */
-    int basic(int r) {
+    public int basic(int r) {
         return basis.column[r];
     }
 
     /** Row r of the inverse of the basis. */
-    double[] rowOfInverse(int r) {
+    public double[] rowOfInverse(int r) {
         double[] row = new double[rows.m];
         basis.rowOfInverse(r, row);
         return row;
@@ -121,7 +128,7 @@ final class Simplex {
      * @param drop asked for every column beyond the rows' own
      * @return the old place of every column that stays
      */
-    int[] dropColumns(IntPredicate drop) {
+    public int[] dropColumns(IntPredicate drop) {
         boolean[] own = new boolean[columns.n];
         for (int i = 0; i < rows.m; i++) {
             own[rows.surplus[i]] = true;
@@ -135,7 +142,7 @@ final class Simplex {
      *
      * @return the old place of every column that stays; empty when no row was dropped
      */
-    int[] dropCuts() {
+    public int[] dropCuts() {
         LooseCuts loose = new LooseCuts(rows, columns, basis);
         if (!loose.any()) {
             return new int[0];
@@ -157,7 +164,7 @@ final class Simplex {
     }
 
     /** Primal simplex from a feasible basis; false when the budget ended first. */
-    boolean primal(Budget budget) {
+    public boolean primal(Budget budget) {
         boolean fresh = basis.freshen();
         repair(budget);
         return primal.run(fresh, budget);
@@ -179,12 +186,12 @@ final class Simplex {
      *
      * @param cutoff stops once the objective has passed it
      */
-    void dual(double cutoff, Budget budget) {
+    public void dual(double cutoff, Budget budget) {
         dual(cutoff, budget, 50 + 6 * rows.m);
     }
 
     /** So many steps of the dual simplex at most: what the objective has come to then is still a lower bound. */
-    void dual(double cutoff, Budget budget, int most) {
+    public void dual(double cutoff, Budget budget, int most) {
         new DualMethod(columns, basis, budget).run(cutoff, most);
     }
 
@@ -194,7 +201,7 @@ final class Simplex {
      *
      * @return false when rounding or the budget left some value below zero
      */
-    boolean settle(Budget budget) {
+    public boolean settle(Budget budget) {
         rows.unperturbed = true;
         basis.stale = true;
         dual(Double.MAX_VALUE, budget);
@@ -204,26 +211,27 @@ final class Simplex {
     }
 
     /** Reduced cost of a column. */
-    double reduced(int j) {
+    public double reduced(int j) {
         return basis.reduced(j);
     }
 
     /** Whole prices of the rows times the coefficients of a column, which must be whole. */
-    long worth(int j, long[] price) {
+    public long worth(int j, long[] price) {
         return columns.worth(j, price);
     }
 
     /** Dual value with the true right-hand side: a lower bound on the program while no reduced cost is negative. */
-    double objective() {
+    public double objective() {
         return basis.objective();
     }
 
-    double[] duals() {
+    /** The dual value of every row. */
+    public double[] duals() {
         return basis.y.clone();
     }
 
     /** Values of all columns with the true right-hand side; those slightly below zero are read as zero. */
-    double[] values() {
+    public double[] values() {
         return basis.values();
     }
 }

@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 /** A factorised basis matrix: sparse triangles, then one elementary column for every exchange. */
 final class Lu {

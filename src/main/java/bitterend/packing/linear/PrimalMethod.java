@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.linear;
 
 /**
  * The primal simplex method: as long as a column promises to lower the cost, it enters, and the first basic column to
