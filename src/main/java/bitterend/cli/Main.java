@@ -94,6 +94,7 @@ public final class Main {
                 .addSubcommand(new StockGaugeCommand(terminal))
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockSpoilCommand(terminal))
+                .addSubcommand(new StockUndoCommand(terminal))
                 .addSubcommand(new StockTraceCommand(terminal));
     }
 

@@ -4,6 +4,7 @@ import bitterend.exchange.ReelsText;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
 import bitterend.measure.Length;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -63,11 +64,13 @@ final class StockCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         List<Reel> reels = read.get().reels();
-        SqliteLedger.create(at.folder, at.clock(), at.who(), books -> {
-            reels.forEach(reel -> books.append(
-                    new Movement.Entry(Movement.Kind.RECEIVED, reel, "on the rack when the ledger was begun")));
-            return true;
-        });
+        Event.Act begun = Event.Act.of(Event.Kind.OPENED, at.who(), "").with("reels", "" + reels.size());
+        SqliteLedger.create(
+                at.folder,
+                at.clock(),
+                begun,
+                books -> reels.forEach(reel -> books.append(
+                        new Movement.Entry(Movement.Kind.RECEIVED, reel, "on the rack when the ledger was begun"))));
         terminal.out()
                 .println(at.folder.resolve(SqliteLedger.NAME) + " holds " + reels.size()
                         + " reels now; reels.csv is no longer read.");
@@ -105,18 +108,18 @@ final class StockCommand implements Callable<Integer> {
                             description = "How it is known: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
                     Reel.Known known,
             @Mixin StockNote note) {
-        return booked(at, rack -> rack.count(reel, length, uncertainty, known, note.text));
+        return booked(at, note, rack -> rack.count(reel, length, uncertainty, known, note.text));
     }
 
     @Command(name = "hold", header = "Puts a reel on hold: it is not cut.")
     int hold(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.hold(reel, note.text));
+        return booked(at, note, rack -> rack.hold(reel, note.text));
     }
 
     @Command(name = "release", header = "Ends a hold or a reservation.")
     int release(
             @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.release(reel, note.text));
+        return booked(at, note, rack -> rack.release(reel, note.text));
     }
 
     @Command(name = "reserve", header = "Keeps a reel for one order.")
@@ -125,7 +128,7 @@ final class StockCommand implements Callable<Integer> {
             @Parameters(index = "1", paramLabel = "REEL") String reel,
             @Parameters(index = "2", paramLabel = "ORDER") String order,
             @Mixin StockNote note) {
-        return booked(at, rack -> rack.reserve(reel, order, note.text));
+        return booked(at, note, rack -> rack.reserve(reel, order, note.text));
     }
 
     @Command(name = "move", header = "Books a reel to another place.")
@@ -134,13 +137,13 @@ final class StockCommand implements Callable<Integer> {
             @Parameters(index = "1", paramLabel = "REEL") String reel,
             @Parameters(index = "2", paramLabel = "PLACE") String place,
             @Mixin StockNote note) {
-        return booked(at, rack -> rack.move(reel, place, note.text));
+        return booked(at, note, rack -> rack.move(reel, place, note.text));
     }
 
     @Command(name = "rewind", header = "Books a reel wound over: its inner end is outside now.")
     int rewind(
             @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.rewind(reel, note.text));
+        return booked(at, note, rack -> rack.rewind(reel, note.text));
     }
 
     @Command(name = "split", header = "Takes a length off a reel onto one of its own.")
@@ -150,32 +153,24 @@ final class StockCommand implements Callable<Integer> {
             @Parameters(index = "2", paramLabel = "LENGTH", converter = LengthOption.class) Length length,
             @Parameters(index = "3", paramLabel = "NEW-REEL") String newReel,
             @Mixin StockNote note) {
-        return booked(at, rack -> rack.split(reel, length, newReel, note.text));
+        return booked(at, note, rack -> rack.split(reel, length, newReel, note.text));
     }
 
     @Command(name = "return", header = "Books a reel that goes back to its supplier or owner.")
     int giveBack(
             @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.remove(Movement.Kind.RETURNED, reel, note.text));
+        return booked(at, note, rack -> rack.remove(Movement.Kind.RETURNED, reel, note.text));
     }
 
     @Command(name = "sell", header = "Books a reel sold as it is.")
     int sell(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.remove(Movement.Kind.SOLD, reel, note.text));
+        return booked(at, note, rack -> rack.remove(Movement.Kind.SOLD, reel, note.text));
     }
 
     @Command(name = "condemn", header = "Writes a reel off.")
     int condemn(
             @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, rack -> rack.remove(Movement.Kind.CONDEMNED, reel, note.text));
-    }
-
-    @Command(name = "undo", header = "Takes the last movement of a reel back.")
-    int undo(
-            @Mixin StockAccess at,
-            @Parameters(index = "1", paramLabel = "NUMBER", description = "As stock history numbers it.") long number,
-            @Mixin StockNote note) {
-        return booked(at, rack -> rack.undo(number, note.text));
+        return booked(at, note, rack -> rack.remove(Movement.Kind.CONDEMNED, reel, note.text));
     }
 
     @Command(name = "history", header = "Lists every movement of a reel.")
@@ -219,8 +214,8 @@ final class StockCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
-    private int booked(StockAccess at, Function<Rack, Movement> work) {
-        Movement movement = at.writing(ledger -> work.apply(new Rack(ledger, at.who())));
-        return at.booked(terminal, List.of(movement));
+    private int booked(StockAccess at, StockNote note, Function<Rack, Event> work) {
+        Event event = at.writing(ledger -> work.apply(new Rack(ledger, note.caller(at))));
+        return at.booked(terminal, event.movements());
     }
 }

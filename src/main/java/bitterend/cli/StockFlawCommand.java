@@ -2,9 +2,9 @@ package bitterend.cli;
 
 import bitterend.exchange.FlawText;
 import bitterend.measure.Parsed;
+import bitterend.stock.Event;
 import bitterend.stock.Flaw;
 import bitterend.stock.LedgerException;
-import bitterend.stock.Movement;
 import bitterend.stock.Rack;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -44,9 +44,8 @@ final class StockFlawCommand implements Callable<Integer> {
             throw new LedgerException.Refused(
                     "'" + flaw + "': expected " + flaws.refusal().get());
         }
-        List<Movement> movements = at.writing(ledger -> flaws.value().orElseThrow().stream()
-                .map(each -> new Rack(ledger, at.who()).addFlaw(reel, each, note.text))
-                .toList());
-        return at.booked(terminal, movements);
+        List<Flaw> found = flaws.value().orElseThrow();
+        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).addFlaws(reel, found, note.text));
+        return at.booked(terminal, event.movements());
     }
 }

@@ -6,13 +6,13 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.report.Figures;
+import bitterend.stock.Event;
+import bitterend.stock.Fills;
 import bitterend.stock.Gauge;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException.Refused;
-import bitterend.stock.Movement;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -109,9 +109,9 @@ final class StockGaugeCommand implements Callable<Integer> {
         Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
         if (book) {
             Length uncertainty = estimate.length().minus(estimate.certain());
-            Movement movement = at.writing(ledger ->
-                    new Rack(ledger, at.who()).count(reel, estimate.length(), uncertainty, estimate.how(), note.text));
-            return at.booked(terminal, List.of(movement));
+            Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))
+                    .count(reel, estimate.length(), uncertainty, estimate.how(), note.text));
+            return at.booked(terminal, event.movements());
         }
         return ExitCode.DONE.number();
     }
@@ -168,13 +168,12 @@ final class StockGaugeCommand implements Callable<Integer> {
             if (type.isEmpty() || !really.isPositive() || !turns.isPositive()) {
                 throw new Refused("to learn a fill give a --type and a --known length above nothing");
             }
-            at.writing(ledger -> ledger.change(at.who(), books -> {
-                books.addFill(type, really, turns);
-                return true;
-            }));
+            Event.Act learned =
+                    Event.Act.of(Event.Kind.GAUGED, at.who(), note.text).withAll(Fills.facts(type, really, turns));
+            at.writing(ledger -> ledger.change(learned, books -> {}));
         }
         return type.isEmpty()
                 ? Gauge.USUAL_FILL
-                : Gauge.fill(at.reading((Ledger ledger) -> ledger.read(stock -> stock.fills(type))));
+                : Gauge.fill(at.reading((Ledger ledger) -> ledger.read(stock -> Fills.of(stock, type))));
     }
 }

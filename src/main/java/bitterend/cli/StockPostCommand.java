@@ -57,6 +57,9 @@ final class StockPostCommand implements Callable<Integer> {
     @Option(names = "--scrap-reason", paramLabel = "TEXT", defaultValue = "", description = "Why rope was scrapped.")
     private String scrapReason = "";
 
+    @Mixin
+    private StockNote note = new StockNote();
+
     StockPostCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -70,7 +73,7 @@ final class StockPostCommand implements Callable<Integer> {
         Map<String, Length> lengths = new java.util.TreeMap<>();
         measured.forEach((piece, text) -> lengths.put(piece, new LengthOption().convert(text)));
         Part part = new Part(reels, pieces, lengths, scrapReason);
-        Posting.Posted posted = at.writing(ledger -> new Posting(ledger, at.who()).post(recorded.get(), part));
+        Posting.Posted posted = at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part));
         return told(posted);
     }
 

@@ -3,8 +3,8 @@ package bitterend.cli;
 import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.packing.Words;
+import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
-import bitterend.stock.Movement;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -110,8 +110,8 @@ final class StockReceiveCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         Reel coming = coming(read.get());
-        Movement movement = at.writing(ledger -> new Rack(ledger, at.who()).receive(coming, note.text));
-        int code = at.booked(terminal, List.of(movement));
+        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).receive(coming, note.text));
+        int code = at.booked(terminal, event.movements());
         at.say(terminal, at.page().label(coming));
         return code;
     }

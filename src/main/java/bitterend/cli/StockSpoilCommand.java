@@ -42,7 +42,9 @@ final class StockSpoilCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Movement> movements = at.writing(ledger -> new Spoiling(ledger, at.who()).spoil(piece, back, note.text));
+        List<Movement> movements = at.writing(
+                        ledger -> new Spoiling(ledger, note.caller(at)).spoil(piece, back, note.text))
+                .movements();
         int code = at.booked(terminal, movements);
         if (movements.size() > 1) {
             Movement coil = movements.get(movements.size() - 1);

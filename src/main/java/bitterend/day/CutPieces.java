@@ -2,29 +2,47 @@ package bitterend.day;
 
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
-import bitterend.stock.Movement.Kind;
 import bitterend.stock.Standing;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Which pieces are cut: the last movement of the piece that stands cut it, and did not spoil it. */
+/** Which pieces are cut and wanted, and which are spare: what the last movement of the piece that stands says. */
 public final class CutPieces {
     private final Map<String, Movement> cuts = new TreeMap<>();
+    private final Map<String, Movement> spares = new TreeMap<>();
 
     public CutPieces(Ledger.Stock stock) {
         for (Movement movement : Standing.movements(stock.ofPieces())) {
-            String piece = movement.entry().origin().piece();
-            if (movement.entry().kind() == Kind.CUT) {
-                cuts.put(piece, movement);
-            } else if (movement.entry().kind() == Kind.SPOILED) {
-                cuts.remove(piece);
-            }
+            add(movement);
         }
     }
 
-    /** The movement that cut it, by piece id. */
+    private void add(Movement movement) {
+        String piece = movement.entry().origin().piece();
+        switch (movement.entry().kind()) {
+            case CUT -> cuts.put(piece, movement);
+            case SPOILED -> cuts.remove(piece);
+            case MADE_SPARE -> {
+                cuts.remove(piece);
+                spares.put(piece, movement);
+            }
+            case GIVEN -> {
+                spares.remove(movement.entry().origin().was());
+                cuts.put(piece, movement);
+            }
+            case BACK_ON_RACK -> spares.remove(piece);
+            default -> {}
+        }
+    }
+
+    /** The movement that cut it or gave it, by piece id. */
     public Map<String, Movement> cuts() {
         return Collections.unmodifiableMap(cuts);
+    }
+
+    /** The movement that made it spare, of every spare piece, by the id it was cut under. */
+    public Map<String, Movement> spares() {
+        return Collections.unmodifiableMap(spares);
     }
 }

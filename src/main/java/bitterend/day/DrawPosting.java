@@ -10,6 +10,8 @@ import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import java.util.ArrayList;
@@ -20,6 +22,7 @@ import java.util.Set;
 /** Writes the steps of one draw. What was measured longer or shorter than planned moves everything behind it. */
 final class DrawPosting {
     private final Ledger.Books books;
+    private final RecordedPlan recorded;
     private final String plan;
     private final ReelDraw draw;
     private final Part part;
@@ -28,9 +31,10 @@ final class DrawPosting {
     private Reel reel;
     private boolean gone;
 
-    DrawPosting(Ledger.Books books, String plan, ReelDraw draw, Part part) {
+    DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Part part) {
         this.books = books;
-        this.plan = plan;
+        this.recorded = recorded;
+        plan = recorded.id();
         this.draw = draw;
         this.part = part;
         Holding holding = books.findHolding(draw.reel()).orElseThrow();
@@ -97,7 +101,8 @@ final class DrawPosting {
         String note = length.equals(step.length())
                 ? ""
                 : "measured " + Words.of(length) + ", planned " + Words.of(step.length());
-        take(taken, Kind.CUT, note, Origin.ofCut(plan, step.piece()));
+        Ordered ordered = recorded.ordered().getOrDefault(step.piece(), Ordered.NONE);
+        take(taken, Kind.CUT, note, Origin.ofCut(plan, step.piece()), new PieceCut(length, ordered));
     }
 
     private void keep(Length length, Origin origin) {
@@ -107,7 +112,7 @@ final class DrawPosting {
         String id = CoilIds.next(books, reel.id());
         Reel coil = RopeWork.coil(reel, id, length);
         take(length, Kind.KEPT, "kept as " + id, origin);
-        Origin off = new Origin(draw.reel(), plan, origin.step(), "", 0);
+        Origin off = new Origin(draw.reel(), plan, origin.step(), "", "", 0);
         written.add(books.append(new Entry(Kind.KEPT, coil, false, "", off)));
     }
 
@@ -116,12 +121,16 @@ final class DrawPosting {
     }
 
     private void take(Length length, Kind kind, String note, Origin origin) {
+        take(length, kind, note, origin, PieceCut.NONE);
+    }
+
+    private void take(Length length, Kind kind, String note, Origin origin, PieceCut piece) {
         if (!length.isPositive()) {
             return;
         }
         Optional<Reel> after = RopeWork.takenOff(reel, length);
         reel = after.orElse(reel);
         gone = after.isEmpty();
-        written.add(books.append(new Entry(kind, reel, gone, note, origin)));
+        written.add(books.append(new Entry(kind, reel, gone, note, origin, piece)));
     }
 }

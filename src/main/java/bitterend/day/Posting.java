@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.packing.ReelDraw;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.UnaryOperator;
 
 /**
  * Writes what was cut into the ledger: all of a part or nothing. Steps that are posted already are passed over, so that
@@ -26,11 +29,20 @@ public final class Posting {
             DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
 
     private final Ledger ledger;
-    private final String who;
+    private final UnaryOperator<Event.Act> caller;
 
     public Posting(Ledger ledger, String who) {
+        this(ledger, act -> act.by(who));
+    }
+
+    /**
+     * Posting by somebody.
+     *
+     * @param caller puts into an act who does it, and under which id
+     */
+    public Posting(Ledger ledger, UnaryOperator<Event.Act> caller) {
         this.ledger = ledger;
-        this.who = who;
+        this.caller = caller;
     }
 
     /**
@@ -46,32 +58,38 @@ public final class Posting {
     }
 
     /**
-     * Posts a part of a plan.
+     * Posts a part of a plan as one event.
      *
      * @throws LedgerException.StockChanged when a reel has had movements since the plan was made that change its rope
      */
     public Posted post(RecordedPlan plan, Part part) {
-        return ledger.change(who, books -> {
+        AtomicInteger already = new AtomicInteger();
+        Event.Act act = caller.apply(Event.Act.of(Event.Kind.POSTED, "", ""));
+        Optional<Event> event = ledger.change(act, books -> {
             checkNamed(plan, part);
             List<Movement> ofPlan = Standing.movements(books.ofPlan(plan.id()));
             checkUnchanged(books, plan, part);
             checkNotCut(books, plan, part);
-            List<Movement> written = new ArrayList<>();
-            int already = 0;
             for (ReelDraw draw : plan.plan().draws()) {
                 if (part.has(draw)) {
-                    Set<String> posted = new HashSet<>();
-                    ofPlan.stream()
-                            .filter(movement -> movement.entry().reel().equals(draw.reel()))
-                            .forEach(movement ->
-                                    posted.add(movement.entry().origin().step()));
-                    DrawPosting posting = new DrawPosting(books, plan.id(), draw, part);
-                    already += posting.post(posted);
-                    written.addAll(posting.written());
+                    DrawPosting posting = new DrawPosting(books, plan, draw, part);
+                    already.addAndGet(posting.post(steps(ofPlan, draw)));
+                    if (!posting.written().isEmpty()) {
+                        books.fact("plan", plan.id());
+                        books.fact("reel " + draw.reel(), "");
+                    }
                 }
             }
-            return new Posted(written, already);
         });
+        return new Posted(event.map(Event::movements).orElse(List.of()), already.get());
+    }
+
+    private static Set<String> steps(List<Movement> ofPlan, ReelDraw draw) {
+        Set<String> steps = new HashSet<>();
+        ofPlan.stream()
+                .filter(movement -> movement.entry().reel().equals(draw.reel()))
+                .forEach(movement -> steps.add(movement.entry().origin().step()));
+        return steps;
     }
 
     private static void checkNamed(RecordedPlan plan, Part part) {
@@ -158,7 +176,7 @@ public final class Posting {
     private static String told(Movement movement) {
         Movement.Entry entry = movement.entry();
         return "reel " + entry.reel() + ": " + entry.kind().word() + " on " + MOMENT.format(movement.at()) + " by "
-                + movement.who() + " (movement " + movement.number() + "), which changed its length by "
+                + movement.who() + " (event " + movement.event() + "), which changed its length by "
                 + movement.by().mm() + " mm" + (entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 }

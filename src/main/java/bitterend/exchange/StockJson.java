@@ -39,6 +39,7 @@ public final class StockJson {
         Movement.Origin origin = entry.origin();
         return new JsonTree()
                 .with("number", movement.number())
+                .with("event", movement.event())
                 .with("at", movement.at().toString())
                 .with("who", movement.who())
                 .with("kind", entry.kind().word())

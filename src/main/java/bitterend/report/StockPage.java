@@ -61,6 +61,7 @@ public final class StockPage {
                 movements,
                 this::cells,
                 Column.figure("no."),
+                Column.figure("event"),
                 Column.words("when"),
                 Column.words("who"),
                 Column.words("reel"),
@@ -74,6 +75,7 @@ public final class StockPage {
         Movement.Entry entry = movement.entry();
         return new String[] {
             "" + movement.number(),
+            "" + movement.event(),
             moment.format(movement.at()),
             clean(movement.who()),
             clean(entry.reel()),

@@ -1,10 +1,9 @@
 package bitterend.stock;
 
-import bitterend.measure.Length;
-import bitterend.measure.Ratio;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -17,16 +16,20 @@ public interface Ledger extends AutoCloseable {
     <T> T read(Function<Stock, T> work);
 
     /**
-     * Reads and writes as one: no one else writes in between, and when the work throws nothing is written.
+     * Books one event, reading and writing as one: no one else writes in between, and when the work throws nothing is
+     * written. When the ledger has an event of this id already, that one is returned and the work is not done again.
      *
-     * @param who name of the person
+     * @param act what is done
+     * @param work writes the movements and further facts of the event
+     * @return the event; nothing when the work wrote nothing and the act states no fact
+     * @throws LedgerException.Refused when the id was given to an event of another kind
      */
-    <T> T change(String who, Function<Books, T> work);
+    Optional<Event> change(Event.Act act, Consumer<Books> work);
 
-    /** What is wrong with the ledger, each in a sentence; empty when its sums agree. */
+    /** What is wrong with the ledger, each in a sentence; empty when its sums and its chain agree. */
     List<String> verify();
 
-    /** Copies the ledger as it is at one moment into a new file, while others go on writing. */
+    /** Copies the ledger as it is at one moment into a new file, while others go on writing; whole or not at all. */
     void backup(Path file);
 
     @Override
@@ -52,23 +55,35 @@ public interface Ledger extends AutoCloseable {
         /** All movements that posted this plan, oldest first. */
         List<Movement> ofPlan(String plan);
 
-        /** Shares of the whole turns that were found on reels of a type of known length. */
-        List<Ratio> fills(String reelType);
-
-        /** All movements that cut or spoiled a piece, oldest first. */
+        /** All movements that cut a piece or are about one, oldest first. */
         List<Movement> ofPieces();
+
+        /** All events, oldest first. */
+        List<Event> events();
+
+        /** The event of a number, if there is one. */
+        Optional<Event> findEvent(long number);
+
+        /** The event of an id that its caller chose, if there is one. */
+        Optional<Event> eventOfId(String id);
+
+        /** The end of the chain as it is now. */
+        Head head();
+
+        /** All events of a kind that were not taken back, oldest first. */
+        default List<Event> standing(Event.Kind kind) {
+            return Standing.events(events()).stream()
+                    .filter(event -> event.act().kind() == kind)
+                    .toList();
+        }
     }
 
-    /** The stock while it is written to. */
+    /** The stock while one event is written. */
     interface Books extends Stock {
-        /** Adds a movement. */
+        /** Adds a movement to the event. */
         Movement append(Movement.Entry entry);
 
-        /**
-         * Writes down that a reel of a type held a known length.
-         *
-         * @param turns what whole turns in whole layers would hold
-         */
-        void addFill(String reelType, Length known, Length turns);
+        /** Adds a fact to the event. */
+        void fact(String name, String value);
     }
 }

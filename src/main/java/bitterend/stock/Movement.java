@@ -4,21 +4,24 @@ import bitterend.measure.Length;
 import java.time.Instant;
 
 /**
- * One line of the ledger. Lines are added and never changed; stock is their sum.
+ * One reel's part in an {@link Event}. Movements are added and never changed; stock is their sum.
  *
  * @param number its number in the ledger, from 1 on
+ * @param event number of the event it belongs to
  * @param at when it was written
  * @param who who wrote it
  * @param entry what happened
  * @param count its number among the movements of its reel, from 1 on
  * @param by how much rope it added to the reel, negative when it took rope away
  */
-public record Movement(long number, Instant at, String who, Entry entry, long count, Length by) {
+public record Movement(long number, long event, Instant at, String who, Entry entry, long count, Length by) {
 
     /** What happened to a reel. */
     public enum Kind {
         RECEIVED("received"),
         CUT("cut"),
+        /** A piece that came out shorter than it must be: it is open again. */
+        CUT_SHORT("cut short"),
         KEPT("kept"),
         SCRAPPED("scrapped"),
         SPOILED("spoiled"),
@@ -32,8 +35,15 @@ public record Movement(long number, Instant at, String who, Entry entry, long co
         FLAW_FOUND("flaw found"),
         RETURNED("returned"),
         SOLD("sold"),
+        SENT("sent to another loft"),
         CONDEMNED("condemned"),
         CORRECTED("corrected"),
+        /** A good piece that no order wants any more. */
+        MADE_SPARE("made spare"),
+        /** A spare piece that another line takes. */
+        GIVEN("given"),
+        /** A spare piece that is rope on the rack again. */
+        BACK_ON_RACK("back on the rack"),
         UNDONE("undone");
 
         private final String word;
@@ -49,7 +59,12 @@ public record Movement(long number, Instant at, String who, Entry entry, long co
 
         /** Whether the rope and what may be cut from it stay as they were. */
         public boolean leavesTheRope() {
-            return this == MOVED || this == SPOILED;
+            return this == MOVED || isOfPieceAlone();
+        }
+
+        /** Whether it happened to a piece that is cut, and to no reel. */
+        public boolean isOfPieceAlone() {
+            return this == SPOILED || this == MADE_SPARE || this == GIVEN || this == BACK_ON_RACK;
         }
     }
 
@@ -61,10 +76,16 @@ public record Movement(long number, Instant at, String who, Entry entry, long co
      * @param gone whether no rope of it is left here
      * @param note why, in words; may be empty
      * @param origin what it came of
+     * @param piece the piece it cut or is about
      */
-    public record Entry(Kind kind, Reel after, boolean gone, String note, Origin origin) {
+    public record Entry(Kind kind, Reel after, boolean gone, String note, Origin origin, PieceCut piece) {
         public Entry(Kind kind, Reel after, String note) {
             this(kind, after, false, note, Origin.NONE);
+        }
+
+        /** About no piece. */
+        public Entry(Kind kind, Reel after, boolean gone, String note, Origin origin) {
+            this(kind, after, gone, note, origin, PieceCut.NONE);
         }
 
         public String reel() {
@@ -83,18 +104,34 @@ public record Movement(long number, Instant at, String who, Entry entry, long co
      * @param parent the reel this one was cut off
      * @param plan the plan that was posted
      * @param step the step of the plan on this reel
-     * @param piece the piece that was cut or spoiled
+     * @param piece the piece that was cut, spoiled or given
+     * @param was the spare piece that was given to another line and is {@code piece} now
      * @param undoes number of the movement it takes back; 0 when none
      */
-    public record Origin(String parent, String plan, String step, String piece, long undoes) {
-        public static final Origin NONE = new Origin("", "", "", "", 0);
+    public record Origin(String parent, String plan, String step, String piece, String was, long undoes) {
+        public static final Origin NONE = new Origin("", "", "", "", "", 0);
 
         public static Origin ofStep(String plan, String step) {
-            return new Origin("", plan, step, "", 0);
+            return new Origin("", plan, step, "", "", 0);
         }
 
         public static Origin ofCut(String plan, String piece) {
-            return new Origin("", plan, "piece " + piece, piece, 0);
+            return new Origin("", plan, "piece " + piece, piece, "", 0);
+        }
+
+        /** Of a piece, outside the steps of a plan. */
+        public static Origin ofPiece(String plan, String piece) {
+            return new Origin("", plan, "", piece, "", 0);
+        }
+
+        /** Of a reel that this one came off. */
+        public static Origin off(String parent, String plan) {
+            return new Origin(parent, plan, "", "", "", 0);
+        }
+
+        /** Against a movement that had this origin. */
+        Origin against(long movement) {
+            return new Origin("", plan, "", piece, was, movement);
         }
     }
 }

@@ -113,14 +113,20 @@ public record Reel(
     }
 
     /**
-     * Where a reel stands.
+     * Where a reel stands, and what is to be known of it.
      *
      * @param place rack, bay, shed; empty when not known
      * @param mass mass of rope and reel; zero when not known
      * @param draw which end is the working end
+     * @param note what is to be known of it, in the shop's words; may be empty
      */
-    public record Where(String place, Mass mass, Draw draw) {
+    public record Where(String place, Mass mass, Draw draw, String note) {
         public static final Where UNKNOWN = new Where("", Mass.ZERO, Draw.OUTSIDE);
+
+        /** Without a note. */
+        public Where(String place, Mass mass, Draw draw) {
+            this(place, mass, draw, "");
+        }
     }
 
     /** From which side the rope is drawn. */

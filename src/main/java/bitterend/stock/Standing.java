@@ -4,7 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Movements that still stand: neither taken back nor taking another back. */
+/** What still stands: neither taken back nor taking another back. */
 public final class Standing {
     private Standing() {}
 
@@ -14,6 +14,25 @@ public final class Standing {
         all.forEach(movement -> undone.add(movement.entry().origin().undoes()));
         return all.stream()
                 .filter(movement -> movement.entry().origin().undoes() == 0 && !undone.contains(movement.number()))
+                .toList();
+    }
+
+    /**
+     * Those of the events that still stand, in their order: one with movements as long as one of them stands, a mere fact
+     * until an event takes it back. All events of the ledger must be among them.
+     */
+    public static List<Event> events(List<Event> all) {
+        Set<Long> undone = new HashSet<>();
+        Set<Long> movements = new HashSet<>();
+        for (Event event : all) {
+            undone.add(event.act().undoes());
+            event.movements()
+                    .forEach(movement -> movements.add(movement.entry().origin().undoes()));
+        }
+        return all.stream()
+                .filter(event -> event.act().kind() != Event.Kind.UNDONE && !undone.contains(event.number()))
+                .filter(event -> event.movements().isEmpty()
+                        || event.movements().stream().anyMatch(movement -> !movements.contains(movement.number())))
                 .toList();
     }
 }

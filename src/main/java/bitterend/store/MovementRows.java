@@ -4,6 +4,8 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.stock.Flaw;
 import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -18,8 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class MovementRows {
     private static final List<String> COLUMNS = List.of(
             "number",
-            "at",
-            "who",
+            "event",
             "kind",
             "reel",
             "count",
@@ -30,6 +31,8 @@ final class MovementRows {
             "step",
             "attempt",
             "piece",
+            "was",
+            "piece_mm",
             "undoes",
             "gone",
             "rope",
@@ -49,11 +52,17 @@ final class MovementRows {
             "is_full",
             "place",
             "mass_g",
-            "draw");
+            "draw",
+            "reel_note");
     private static final String INSERT = "INSERT INTO movement (" + String.join(", ", COLUMNS) + ") VALUES ("
             + String.join(", ", Collections.nCopies(COLUMNS.size(), "?")) + ")";
     private static final String FLAWS =
             "SELECT from_mm, to_mm, uncertainty_mm, what FROM flaw WHERE movement = ? ORDER BY position";
+
+    private static final String ORDERED =
+            "INSERT INTO ordered (movement, order_number, line, assembly, leg, part, rope, finished, ends, needed_mm,"
+                    + " set_name, match, customer, due) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    private static final String SELECT = "SELECT m.*, e.at, e.who FROM movement m JOIN event e ON e.number = m.event ";
 
     private final Sql sql;
 
@@ -63,28 +72,62 @@ final class MovementRows {
 
     /** Movements for which a condition holds, such as {@code WHERE m.reel = ? ORDER BY m.count}. */
     List<Movement> where(String condition, Object... values) {
-        return sql.list("SELECT m.* FROM movement m " + condition, this::movement, values);
+        return sql.list(SELECT + condition, this::movement, values);
     }
 
     private Movement movement(ResultSet row) throws SQLException {
-        Movement.Entry entry = new Movement.Entry(
-                Movement.Kind.valueOf(row.getString("kind")),
-                reel(row),
-                row.getInt("gone") == 1,
-                row.getString("note"),
-                new Movement.Origin(
-                        row.getString("parent"),
-                        row.getString("plan"),
-                        row.getString("step"),
-                        row.getString("piece"),
-                        row.getLong("undoes")));
-        return new Movement(
-                row.getLong("number"),
-                Instant.parse(row.getString("at")),
-                row.getString("who"),
-                entry,
-                row.getLong("count"),
-                new Length(row.getLong("by_mm")));
+        long number = row.getLong("number");
+        return Unreadable.unless("movement " + number, () -> {
+            Movement.Entry entry = new Movement.Entry(
+                    Movement.Kind.valueOf(row.getString("kind")),
+                    reel(row),
+                    row.getInt("gone") == 1,
+                    row.getString("note"),
+                    origin(row),
+                    new PieceCut(new Length(row.getLong("piece_mm")), ordered(number)));
+            return new Movement(
+                    number,
+                    row.getLong("event"),
+                    Instant.parse(row.getString("at")),
+                    row.getString("who"),
+                    entry,
+                    row.getLong("count"),
+                    new Length(row.getLong("by_mm")));
+        });
+    }
+
+    private static Movement.Origin origin(ResultSet row) throws SQLException {
+        return new Movement.Origin(
+                row.getString("parent"),
+                row.getString("plan"),
+                row.getString("step"),
+                row.getString("piece"),
+                row.getString("was"),
+                row.getLong("undoes"));
+    }
+
+    private Ordered ordered(long movement) {
+        return sql
+                .list(
+                        "SELECT * FROM ordered WHERE movement = ?",
+                        row -> new Ordered(
+                                new Ordered.Piece(
+                                        row.getString("order_number"),
+                                        row.getString("line"),
+                                        row.getInt("assembly"),
+                                        row.getInt("leg"),
+                                        row.getString("part")),
+                                new Ordered.Make(
+                                        row.getString("rope"),
+                                        row.getString("finished"),
+                                        row.getString("ends"),
+                                        new Length(row.getLong("needed_mm"))),
+                                new Ordered.Bond(row.getString("set_name"), row.getString("match")),
+                                new Ordered.Wish(row.getString("customer"), row.getString("due"))),
+                        movement)
+                .stream()
+                .findFirst()
+                .orElse(Ordered.NONE);
     }
 
     private Reel reel(ResultSet row) throws SQLException {
@@ -110,7 +153,8 @@ final class MovementRows {
                 new Reel.Where(
                         row.getString("place"),
                         new Mass(row.getLong("mass_g")),
-                        Reel.Draw.valueOf(row.getString("draw"))));
+                        Reel.Draw.valueOf(row.getString("draw")),
+                        row.getString("reel_note")));
     }
 
     private List<Flaw> flaws(long movement) {
@@ -135,8 +179,7 @@ final class MovementRows {
         Reel reel = entry.after();
         List<Object> values = new ArrayList<>(List.of(
                 movement.number(),
-                movement.at().toString(),
-                movement.who(),
+                movement.event(),
                 entry.kind().name(),
                 reel.id(),
                 movement.count(),
@@ -147,6 +190,8 @@ final class MovementRows {
                 origin.step(),
                 attempt,
                 origin.piece(),
+                origin.was(),
+                entry.piece().length().mm(),
                 origin.undoes() == 0 ? Sql.Missing.VALUE : origin.undoes(),
                 entry.gone() ? 1 : 0));
         values.addAll(values(reel));
@@ -163,6 +208,28 @@ final class MovementRows {
                     flaw.uncertainty().mm(),
                     flaw.what());
         }
+        if (!entry.piece().ordered().equals(Ordered.NONE)) {
+            insert(movement.number(), entry.piece().ordered());
+        }
+    }
+
+    private void insert(long movement, Ordered ordered) {
+        sql.run(
+                ORDERED,
+                movement,
+                ordered.piece().order(),
+                ordered.piece().line(),
+                ordered.piece().number(),
+                ordered.piece().leg(),
+                ordered.piece().part(),
+                ordered.make().rope(),
+                ordered.make().finished(),
+                ordered.make().ends(),
+                ordered.make().needed().mm(),
+                ordered.bond().set(),
+                ordered.bond().match(),
+                ordered.wish().customer(),
+                ordered.wish().due());
     }
 
     private static List<Object> values(Reel reel) {
@@ -190,6 +257,7 @@ final class MovementRows {
                 reel.full() ? 1 : 0,
                 reel.where().place(),
                 reel.where().mass().grams(),
-                reel.where().draw().name());
+                reel.where().draw().name(),
+                reel.where().note());
     }
 }

@@ -5,22 +5,40 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The tables of the ledger and how an older ledger is brought up to date. */
 final class Schema {
     /** Written into the header of the file, so that no other database is taken for a ledger. */
     static final int APPLICATION = 0x42456e64;
 
-    static final int VERSION = 2;
+    static final int VERSION = 3;
+
+    /** The version from which on a ledger is one of events. */
+    private static final int EVENTS = 3;
 
     private Schema() {}
 
-    /** Runs inside a transaction: what is missing is added, step by step. */
-    static void update(Sql sql, String name) {
+    /** What a database of this version is made of, by name. */
+    static Map<String, String> parts(Sql sql) {
+        Map<String, String> parts = new TreeMap<>();
+        sql.list(
+                "SELECT type || ' ' || name, sql FROM sqlite_master WHERE sql IS NOT NULL",
+                row -> parts.put(row.getString(1), row.getString(2)) == null);
+        return parts;
+    }
+
+    /** Runs inside a transaction: what is missing is added, step by step, and older movements become events. */
+    static void update(Sql sql, String name, Instant now) {
         long version = sql.number("PRAGMA user_version");
         check(sql, name);
         for (long next = version + 1; next <= VERSION; next++) {
             sql.script(script(next));
+            if (next == EVENTS) {
+                new OlderLedger(sql).migrate(now);
+            }
         }
         sql.run("PRAGMA application_id = " + APPLICATION);
         sql.run("PRAGMA user_version = " + VERSION);

@@ -1,110 +1,54 @@
 package bitterend.store;
 
-import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
-import bitterend.measure.Ratio;
+import bitterend.stock.Chain;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import java.time.Instant;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The stock as one transaction sees it. */
-final class SqliteBooks implements Ledger.Books {
-    private static final String LATEST =
-            "JOIN (SELECT reel, MAX(count) AS latest FROM movement GROUP BY reel) l ON l.reel = m.reel AND l.latest = m.count";
+/** The stock while one event is written. */
+final class SqliteBooks extends SqliteStock implements Ledger.Books {
+    private final long number;
+    private final Instant at;
+    private final List<Movement> written = new ArrayList<>();
 
-    private final Sql sql;
-    private final MovementRows rows;
-    private final String who;
-    private final Instant now;
+    private Event.Act act;
+    private boolean begun;
 
-    SqliteBooks(Sql sql, String who, Instant now) {
-        this.sql = sql;
-        this.who = who;
-        this.now = now;
-        rows = new MovementRows(sql);
-    }
-
-    @Override
-    public List<Holding> holdings() {
-        return rows.where(LATEST).stream()
-                .map(SqliteBooks::holding)
-                .sorted(Comparator.comparing(Holding::id, NaturalOrder.IDS))
-                .toList();
-    }
-
-    @Override
-    public Optional<Holding> findHolding(String reel) {
-        return rows.where("WHERE m.reel = ? ORDER BY m.count DESC LIMIT 1", reel).stream()
-                .map(SqliteBooks::holding)
-                .findFirst();
-    }
-
-    private static Holding holding(Movement latest) {
-        return new Holding(latest.entry().after(), latest.entry().gone(), latest.count());
-    }
-
-    @Override
-    public List<Movement> history(String reel) {
-        return rows.where("WHERE m.reel = ? ORDER BY m.count", reel);
-    }
-
-    @Override
-    public List<Movement> movements() {
-        return rows.where("ORDER BY m.number");
-    }
-
-    @Override
-    public Optional<Movement> findMovement(long number) {
-        return rows.where("WHERE m.number = ?", number).stream().findFirst();
-    }
-
-    @Override
-    public List<Movement> ofPlan(String plan) {
-        return rows.where("WHERE m.plan = ? ORDER BY m.number", plan);
-    }
-
-    @Override
-    public List<Movement> ofPieces() {
-        return rows.where("WHERE m.piece <> '' ORDER BY m.number");
-    }
-
-    @Override
-    public List<Ratio> fills(String reelType) {
-        return sql.list(
-                "SELECT known_mm, turns_mm FROM gauged WHERE reel_type = ? ORDER BY number",
-                row -> new Ratio(row.getLong(1), row.getLong(2)),
-                reelType);
-    }
-
-    @Override
-    public void addFill(String reelType, Length known, Length turns) {
-        sql.run(
-                "INSERT INTO gauged (at, who, reel_type, known_mm, turns_mm) VALUES (?, ?, ?, ?, ?)",
-                now.toString(),
-                who,
-                reelType,
-                known.mm(),
-                turns.mm());
+    /** Begins an event behind the latest; never earlier than that, whatever the clock says. */
+    SqliteBooks(Sql sql, Event.Act act, Instant now) {
+        super(sql);
+        this.act = act;
+        number = 1 + sql.number("SELECT COALESCE(MAX(number), 0) FROM event");
+        Instant last = sql.list("SELECT at FROM event WHERE number = ?", row -> row.getString(1), number - 1).stream()
+                .map(Instant::parse)
+                .findFirst()
+                .orElse(Instant.MIN);
+        at = now.isBefore(last) ? last : now;
     }
 
     @Override
     public Movement append(Movement.Entry entry) {
+        begin();
         Optional<Holding> before = findHolding(entry.reel());
         Length had = before.filter(holding -> !holding.gone())
                 .map(holding -> holding.reel().length())
                 .orElse(Length.ZERO);
         Movement movement = new Movement(
                 1 + sql.number("SELECT COALESCE(MAX(number), 0) FROM movement"),
-                now,
-                who,
+                number,
+                at,
+                act.who(),
                 entry,
                 1 + before.map(Holding::movements).orElse(0L),
                 entry.left().minus(had));
         rows.insert(movement, attempt(entry));
+        written.add(movement);
         return movement;
     }
 
@@ -119,5 +63,29 @@ final class SqliteBooks implements Ledger.Books {
                         origin.plan(),
                         entry.reel(),
                         origin.step());
+    }
+
+    @Override
+    public void fact(String name, String value) {
+        act = act.with(name, value);
+    }
+
+    private void begin() {
+        if (!begun) {
+            events.begin(number, at, act);
+            begun = true;
+        }
+    }
+
+    /** Closes the event; nothing when there is nothing to close. */
+    Optional<Event> close() {
+        if (!begun && act.facts().isEmpty() && act.undoes() == 0) {
+            return Optional.empty();
+        }
+        begin();
+        Event open = new Event(number, at, act, written, "");
+        Event event = new Event(number, at, act, written, Chain.link(head().hash(), open));
+        events.close(event);
+        return Optional.of(event);
     }
 }

@@ -1,5 +1,6 @@
 package bitterend.store;
 
+import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import java.nio.file.Files;
@@ -9,8 +10,11 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.sqlite.SQLiteConfig;
@@ -42,16 +46,16 @@ public final class SqliteLedger implements Ledger {
         return Files.exists(folder.resolve(NAME));
     }
 
-    /** Begins a ledger and writes its first movements, all as one. */
-    public static void create(Path folder, Clock clock, String who, Function<Books, ?> first) {
+    /** Begins a ledger and writes its first event, all as one. */
+    public static void create(Path folder, Clock clock, Event.Act act, Consumer<Books> first) {
         Path file = folder.resolve(NAME);
         try (SqliteLedger ledger = connect(file, clock, false)) {
             ledger.writing(() -> {
                 if (!Schema.isEmpty(ledger.sql)) {
                     throw new LedgerException.Refused(file + " is there already");
                 }
-                Schema.update(ledger.sql, NAME);
-                return first.apply(ledger.books(who));
+                Schema.update(ledger.sql, NAME, ledger.now());
+                return ledger.book(act, first);
             });
         }
     }
@@ -96,7 +100,7 @@ public final class SqliteLedger implements Ledger {
                                 + " date");
             }
             writing(() -> {
-                Schema.update(sql, NAME);
+                Schema.update(sql, NAME, now());
                 return true;
             });
         }
@@ -125,21 +129,38 @@ public final class SqliteLedger implements Ledger {
 
     @Override
     public <T> T read(Function<Stock, T> work) {
-        return inTransaction("BEGIN", () -> work.apply(books("")));
+        return inTransaction("BEGIN", () -> work.apply(new SqliteStock(sql)));
     }
 
     @Override
-    public <T> T change(String who, Function<Books, T> work) {
-        return writing(() -> work.apply(books(who)));
+    public Optional<Event> change(Event.Act act, Consumer<Books> work) {
+        return writing(() -> {
+            Optional<Event> earlier = new SqliteStock(sql).eventOfId(act.id());
+            earlier.ifPresent(event -> refuseAnother(event, act));
+            return earlier.isPresent() ? earlier : book(act, work);
+        });
     }
 
-    private SqliteBooks books(String who) {
-        return new SqliteBooks(sql, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+    private static void refuseAnother(Event earlier, Event.Act act) {
+        if (earlier.act().kind() != act.kind()) {
+            throw new LedgerException.Refused("the id " + act.id() + " was given to event " + earlier.number() + " ("
+                    + earlier.act().kind().word() + "); give this one another");
+        }
+    }
+
+    private Optional<Event> book(Event.Act act, Consumer<Books> work) {
+        SqliteBooks books = new SqliteBooks(sql, act, now());
+        work.accept(books);
+        return books.close();
+    }
+
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
     @Override
     public List<String> verify() {
-        return read(stock -> new Verification(sql, stock).faults());
+        return inTransaction("BEGIN", () -> new Verification(sql).faults());
     }
 
     @Override

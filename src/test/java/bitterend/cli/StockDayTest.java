@@ -165,7 +165,7 @@ final class StockDayTest {
         run(0, "stock", "split", shop, "R-104", "10 m", "R-104b");
         run(0, "stock", "sell", shop, "R-104b");
         run(0, "stock", "condemn", shop, "R-105", "--note", "acid");
-        for (int number = 11; number > 2; number--) {
+        for (int number = 9; number > 1; number--) {
             run(0, "stock", "undo", shop, "" + number);
         }
         assertEquals(before, run(0, "stock", "export", shop).out());

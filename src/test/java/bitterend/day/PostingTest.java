@@ -12,6 +12,7 @@ import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunDraw.Rest;
+import bitterend.stock.Event;
 import bitterend.stock.Flaw;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -21,6 +22,7 @@ import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
+import bitterend.stock.Undo;
 import bitterend.store.SqliteLedger;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -44,7 +46,7 @@ final class PostingTest {
         SqliteLedger.create(
                 folder,
                 Clock.systemUTC(),
-                "test",
+                Event.Act.of(Event.Kind.OPENED, "test", ""),
                 books -> books.append(new Entry(
                         Kind.RECEIVED, reel("K1", List.of(new Flaw(mm(12_000), mm(12_400), mm(0), "join"))), "")));
         ledger = SqliteLedger.open(folder, Clock.systemUTC());
@@ -100,11 +102,11 @@ final class PostingTest {
 
     @Test
     void heldReel_isRefusedAndPostedOnceTheHoldWasTakenBack() {
-        Movement hold = new Rack(ledger, "Ada").hold("K1", "tag missing");
+        Event hold = new Rack(ledger, "Ada").hold("K1", "tag missing");
         LedgerException changed = assertThrows(LedgerException.StockChanged.class, () -> post(Part.ALL));
         assertTrue(changed.sentence().contains("on hold"), changed.sentence());
         assertTrue(changed.sentence().contains("tag missing"), changed.sentence());
-        new Rack(ledger, "Ada").undo(hold.number(), "");
+        undo(hold);
         post(Part.ALL);
         assertEquals(mm(7_580), holding("K1").reel().length());
     }
@@ -119,7 +121,9 @@ final class PostingTest {
     @Test
     void spoiledPiece_comesBackAsACoilAndDoesNotStopTheRest() {
         post(part(List.of("A/1.1"), Map.of()));
-        List<Movement> spoiled = new Spoiling(ledger, "Ada").spoil("A/1.1", mm(4_000), "tuck slipped");
+        List<Movement> spoiled = new Spoiling(ledger, "Ada")
+                .spoil("A/1.1", mm(4_000), "tuck slipped")
+                .movements();
         assertEquals("K1-1", spoiled.get(1).entry().reel());
         assertEquals(Map.of(), ledger.read(stock -> new CutPieces(stock).cuts()));
         post(Part.ALL);
@@ -155,16 +159,63 @@ final class PostingTest {
     }
 
     @Test
-    void undoOfAnEarlierMovement_isRefusedUntilTheLaterOnesAreTakenBack() {
+    void undoOfAnEarlierEvent_isRefusedUntilTheLaterOnesAreTakenBack() {
         Rack rack = new Rack(ledger, "Ada");
-        Movement first = rack.hold("K1", "");
-        Movement second = rack.release("K1", "");
-        assertThrows(LedgerException.Refused.class, () -> rack.undo(first.number(), ""));
-        rack.undo(second.number(), "");
-        assertThrows(LedgerException.Refused.class, () -> rack.undo(second.number(), ""));
-        Movement undone = rack.undo(first.number(), "");
-        assertThrows(LedgerException.Refused.class, () -> rack.undo(undone.number(), ""));
+        Event first = rack.hold("K1", "");
+        Event second = rack.release("K1", "");
+        LedgerException refused = assertThrows(LedgerException.Refused.class, () -> undo(first));
+        assertTrue(refused.sentence().contains("event " + second.number() + ": released on reel K1, by Ada"));
+        undo(second);
+        assertThrows(LedgerException.Refused.class, () -> undo(second));
+        Event undone = undo(first);
+        assertThrows(LedgerException.Refused.class, () -> undo(undone));
         assertEquals(Reel.State.FREE, holding("K1").reel().custody().state());
+    }
+
+    @Test
+    void posting_isTakenBackWholeByPlanAndReel() {
+        post(part(List.of("A/1.1"), Map.of()));
+        post(Part.ALL);
+        Event undone = new Undo(ledger, Event.Act.of(Event.Kind.UNDONE, "Ada", "wrong reel")).posting("morning", "K1");
+        assertEquals(mm(30_000), holding("K1").reel().length());
+        assertTrue(holding("K1-1").gone());
+        assertEquals("wrong reel", undone.act().note());
+        assertEquals(Map.of(), ledger.read(stock -> new CutPieces(stock).cuts()));
+        post(Part.ALL);
+        assertEquals(3, ledger.read(stock -> new CutPieces(stock).cuts()).size());
+    }
+
+    @Test
+    void spoilWithItsCoil_isTakenBackWhole() {
+        post(part(List.of("A/1.1"), Map.of()));
+        Event spoiled = new Spoiling(ledger, "Ada").spoil("A/1.1", mm(4_000), "");
+        new Rack(ledger, "Ada").move("K1-1", "bay 2", "");
+        assertThrows(LedgerException.Refused.class, () -> undo(spoiled));
+        undo(spoiled.number() + 1);
+        undo(spoiled);
+        assertTrue(holding("K1-1").gone());
+        assertEquals(1, ledger.read(stock -> new CutPieces(stock).cuts()).size());
+    }
+
+    @Test
+    void idSentTwice_countsOnceAndGivesTheFirstResult() {
+        Event.Act tick = Event.Act.of(Event.Kind.POSTED, "Ada", "").withId("tick 7");
+        Posting posting = new Posting(ledger, act -> act.by("Ada").withId(tick.id()));
+        RecordedPlan plan = new RecordedPlan("morning", plan("K1"), Map.of("K1", 1L));
+        List<Movement> first =
+                posting.post(plan, part(List.of("A/1.1"), Map.of())).written();
+        assertEquals(first, posting.post(plan, Part.ALL).written());
+        assertThrows(
+                LedgerException.Refused.class,
+                () -> new Rack(ledger, act -> act.by("Ada").withId("tick 7")).hold("K1", ""));
+    }
+
+    private Event undo(Event event) {
+        return undo(event.number());
+    }
+
+    private Event undo(long number) {
+        return new Undo(ledger, Event.Act.of(Event.Kind.UNDONE, "Ada", "")).event(number);
     }
 
     private void post(Part part) {

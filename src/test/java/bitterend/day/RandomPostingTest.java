@@ -13,6 +13,7 @@ import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.GreedyStrategy;
 import bitterend.shops.RandomShop;
 import bitterend.shops.ShopSize;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
@@ -20,6 +21,7 @@ import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
+import bitterend.stock.Undo;
 import bitterend.store.SqliteLedger;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -91,9 +93,9 @@ final class RandomPostingTest {
                 List<Movement> written = new Posting(ledger, WHO)
                         .post(recorded(shop, plan), Part.ALL)
                         .written();
-                bitterend.stock.Rack rack = new bitterend.stock.Rack(ledger, WHO);
-                for (int i = written.size() - 1; i >= 0; i--) {
-                    rack.undo(written.get(i).number(), "");
+                if (!written.isEmpty()) {
+                    new Undo(ledger, Event.Act.of(Event.Kind.UNDONE, WHO, ""))
+                            .event(written.get(0).event());
                 }
                 Map<String, Reel> standing = standing(ledger);
                 assertEquals(shop.reels(), List.copyOf(standing.values()), "shop " + seed);
@@ -110,10 +112,8 @@ final class RandomPostingTest {
 
     private Ledger opened(PackingProblem shop) throws IOException {
         Files.deleteIfExists(folder.resolve(SqliteLedger.NAME));
-        SqliteLedger.create(folder, Clock.systemUTC(), WHO, books -> {
-            shop.reels().forEach(reel -> books.append(new Entry(Kind.RECEIVED, reel, "")));
-            return true;
-        });
+        SqliteLedger.create(folder, Clock.systemUTC(), Event.Act.of(Event.Kind.OPENED, WHO, ""), books -> shop.reels()
+                .forEach(reel -> books.append(new Entry(Kind.RECEIVED, reel, ""))));
         return SqliteLedger.open(folder, Clock.systemUTC());
     }
 

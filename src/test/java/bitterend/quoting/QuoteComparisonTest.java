@@ -36,7 +36,7 @@ final class QuoteComparisonTest {
                 Reel.Where.UNKNOWN);
         long number = movements.size() + 1L;
         movements.add(new Movement(
-                number, Instant.EPOCH, "Ada", new Entry(kind, after, false, "", origin), number, new Length(-mm)));
+                number, 1, Instant.EPOCH, "Ada", new Entry(kind, after, false, "", origin), number, new Length(-mm)));
     }
 
     private List<QuoteComparison.Row> rows(Drawn... quoted) {

@@ -3,6 +3,7 @@ package bitterend.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import java.io.IOException;
@@ -32,7 +33,7 @@ final class LedgerKillTest {
 
     @Test
     void killedProcesses_loseNothingAndDoubleNothing() throws Exception {
-        SqliteLedger.create(folder, Clock.systemUTC(), "test", books -> true);
+        SqliteLedger.create(folder, Clock.systemUTC(), Event.Act.of(Event.Kind.OPENED, "test", ""), books -> {});
         SplittableRandom random = new SplittableRandom(20260302);
         List<String> acknowledged = new ArrayList<>();
         for (int kill = 0; kill < KILLS; kill++) {
@@ -55,7 +56,7 @@ final class LedgerKillTest {
 
     @Test
     void eightProcesses_workSideBySide() throws Exception {
-        SqliteLedger.create(folder, Clock.systemUTC(), "test", books -> true);
+        SqliteLedger.create(folder, Clock.systemUTC(), Event.Act.of(Event.Kind.OPENED, "test", ""), books -> {});
         int rounds = Integer.getInteger("rounds", 2);
         List<Process> processes = new ArrayList<>();
         for (int i = 0; i < 8; i++) {

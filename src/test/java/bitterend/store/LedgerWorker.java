@@ -10,8 +10,8 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
+import bitterend.stock.Event;
 import bitterend.stock.Ledger;
-import bitterend.stock.Movement;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import java.nio.file.Path;
@@ -51,8 +51,8 @@ public final class LedgerWorker {
         RecordedPlan plan = new RecordedPlan("plan " + name, plan(name, pieces), Map.of(name, 1L));
         new Posting(ledger, "worker").post(plan, Part.ALL);
         pieces.forEach(piece -> say("piece " + piece));
-        Movement counted = rack.count(name, new Length(40_000), Length.ZERO, Reel.Known.COUNTED, "");
-        say("count " + counted.number());
+        Event counted = rack.count(name, new Length(40_000), Length.ZERO, Reel.Known.COUNTED, "");
+        say("count " + counted.movements().get(0).number());
     }
 
     @SuppressWarnings("SystemOut")

@@ -1,0 +1,37 @@
+package bitterend.stock;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The end of a ledger's chain at one moment: short enough to be printed on a sheet and typed back. Whoever holds one can
+ * tell whether the ledger still goes on from there, or was cut short, changed or put back to an older copy.
+ *
+ * @param ledger identity of the ledger, 32 hexadecimal figures
+ * @param event number of its last event; 0 when it has none
+ * @param hash the chain at that event
+ */
+public record Head(String ledger, long event, String hash) {
+    private static final int NAME = 12;
+    private static final int LINK = 16;
+    private static final Pattern TEXT = Pattern.compile("([0-9a-f]{12})\\.([0-9]{1,18})\\.([0-9a-f]{16})");
+
+    /** As printed: {@code 3f2a9b7c1d2e.41.9c1e7d0a5b6c7d8e}. */
+    public String text() {
+        return ledger.substring(0, NAME) + "." + event + "." + hash.substring(0, LINK);
+    }
+
+    /** Reads a printed head; identity and hash are as short as they were printed. */
+    public static Optional<Head> parse(String text) {
+        Matcher parts = TEXT.matcher(text.strip());
+        return parts.matches()
+                ? Optional.of(new Head(parts.group(1), Long.parseLong(parts.group(2)), parts.group(3)))
+                : Optional.empty();
+    }
+
+    /** Whether a printed head is of the same ledger. */
+    public boolean isOfLedger(Head printed) {
+        return ledger.startsWith(printed.ledger());
+    }
+}
