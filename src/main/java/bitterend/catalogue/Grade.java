@@ -4,6 +4,7 @@ package bitterend.catalogue;
 public enum Grade {
     REGULATION("A", "regulation, standard or government manual"),
     HANDBOOK("B", "published handbook"),
+    SECONDARY("C", "secondary page or data sheet, never verified"),
     DERIVED("D", "derived by arithmetic"),
     PRACTICE("P", "common practice, no source"),
     MEMORY("M", "from memory, unchecked"),

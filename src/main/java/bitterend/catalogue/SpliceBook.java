@@ -42,6 +42,12 @@ public record SpliceBook(
         return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, linings, metalEnds);
     }
 
+    /** The same on a bench that measures with these tools. */
+    public SpliceBook on(BenchTools tools) {
+        return new SpliceBook(
+                fids.on(tools), layTurns, terminations, preparations, clearRope, bench, thimbles, fittings);
+    }
+
     /** The same with these terminations. */
     public SpliceBook withTerminations(List<Termination> rows) {
         return new SpliceBook(fids, layTurns, rows, preparations, clearRope, bench, thimbles, fittings);

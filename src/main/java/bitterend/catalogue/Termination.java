@@ -17,8 +17,7 @@ import java.util.stream.Collectors;
  * @param tucking tucks at least, {@link Tucking#NONE} where nothing is tucked
  * @param allowances rope it asks for; what is missing is nothing
  * @param onRope allowances the shop has measured on a rope of its own, by the rope's id; they come before the others
- * @param marks where it is marked before it is made, in the order in which the marks are set
- * @param counts what is counted instead of measured: strands, pairs, picks
+ * @param layout how it is laid out on the bench
  * @param work what it asks of the splicer
  * @param provenance where the row comes from
  */
@@ -31,16 +30,13 @@ public record Termination(
         Tucking tucking,
         Map<What, Allowance> allowances,
         Map<String, Map<What, Allowance>> onRope,
-        List<LayoutMark> marks,
-        List<String> counts,
+        Layout layout,
         Work work,
         Provenance provenance) {
     public Termination {
         allowances = Map.copyOf(allowances);
         onRope = onRope.entrySet().stream()
                 .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, entry -> Map.copyOf(entry.getValue())));
-        marks = List.copyOf(marks);
-        counts = List.copyOf(counts);
     }
 
     /** What an order must state with a termination. */
@@ -76,9 +72,13 @@ public record Termination(
         TAKE_UP("take-up", true),
         /** Half the width of the band in which the take-up of the next splice lies, 95 times in 100. */
         TAKE_UP_SPREAD("spread of the take-up", false),
+        /** Rope left long while the take-up is not known better. */
+        MARGIN("margin of the take-up", true),
         TRIM("trim", true),
-        /** Length of standing part that the splice needs for itself. */
+        /** Working room: slack standing part that the splice needs for the tools while it is made. */
         ROOM("room", false),
+        /** Standing part that the finished splice fills; two never overlap. What is missing is the room. */
+        FILLS("filled", false),
         /** Distance from the throat at which the rope is knotted or pinned while splicing. */
         SLIP_KNOT("slip knot", false);
 
@@ -142,19 +142,30 @@ public record Termination(
     }
 
     private Termination with(Map<What, Allowance> known, Map<String, Map<What, Allowance>> ofRopes) {
-        return new Termination(id, family, name, kind, suits, tucking, known, ofRopes, marks, counts, work, provenance);
+        return new Termination(id, family, name, kind, suits, tucking, known, ofRopes, layout, work, provenance);
     }
 
-    /** What it asks for; {@link Allowance#NOTHING} when the row does not say. */
+    /**
+     * What it asks for; {@link Allowance#NOTHING} when the row does not say. A take-up that is verified leaves no margin
+     * that is not.
+     */
     public Allowance allowance(What what) {
-        return allowances.getOrDefault(what, Allowance.NOTHING);
+        Allowance stated = allowances.getOrDefault(what, Allowance.NOTHING);
+        return switch (what) {
+            case FILLS -> stated.isNothing() ? allowance(What.ROOM) : stated;
+            case MARGIN -> allowance(What.TAKE_UP).provenance().verified()
+                            && !stated.provenance().verified()
+                    ? Allowance.NOTHING
+                    : stated;
+            default -> stated;
+        };
     }
 
     /** Whether everything that adds to a cut length has been confirmed. */
     public boolean isVerified() {
         return provenance.verified()
                 && allowances.entrySet().stream()
-                        .filter(entry -> entry.getKey().isCut())
+                        .filter(entry -> entry.getKey().isCut() && entry.getKey() != What.MARGIN)
                         .allMatch(entry -> entry.getValue().provenance().verified());
     }
 }

@@ -3,19 +3,39 @@ package bitterend.catalogue;
 /**
  * How many tucks a splice asks for. Regulations state the least number by fibre.
  *
- * @param natural tucks at least in natural fibre; 0 where nothing is tucked
- * @param other tucks at least in synthetic fibre and wire; 0 where nothing is tucked
+ * @param natural full tucks at least in natural fibre; 0 where nothing is tucked
+ * @param other full tucks at least in synthetic fibre and wire; 0 where nothing is tucked
+ * @param form how they are made
  * @param projection tail left past the last tuck
- * @param taperTucks further tucks that take the place of the projection when the strands are tapered away
  * @param provenance where the least numbers come from
  */
-public record Tucking(int natural, int other, Allowance projection, int taperTucks, Provenance provenance) {
+public record Tucking(int natural, int other, Form form, Allowance projection, Provenance provenance) {
     /** Nothing is tucked. */
-    public static final Tucking NONE = new Tucking(0, 0, Allowance.NOTHING, 0, Provenance.ARITHMETIC);
+    public static final Tucking NONE = new Tucking(0, 0, Form.PLAIN, Allowance.NOTHING, Provenance.ARITHMETIC);
 
     public Tucking {
-        if (natural < 0 || other < 0 || taperTucks < 0 || (natural == 0) != (other == 0)) {
-            throw new IllegalArgumentException("tucks " + natural + ", " + other + ", tapered " + taperTucks);
+        if (natural < 0 || other < 0 || (natural == 0) != (other == 0)) {
+            throw new IllegalArgumentException("tucks " + natural + ", " + other);
+        }
+        if (natural % form.sides() != 0 || other % form.sides() != 0) {
+            throw new IllegalArgumentException("tucks " + natural + ", " + other + " on " + form.sides() + " sides");
+        }
+    }
+
+    /**
+     * How tucks are made.
+     *
+     * @param taper further tucks that take the place of the projection when the strands are tapered away
+     * @param half tucks with half of each strand that follow the full ones; 0 for none
+     * @param sides sides that share the number: 2 in a join, where each strand makes half of it on its side
+     */
+    public record Form(int taper, int half, int sides) {
+        public static final Form PLAIN = new Form(0, 0, 1);
+
+        public Form {
+            if (taper < 0 || half < 0 || sides < 1 || sides > 2 || taper % sides != 0) {
+                throw new IllegalArgumentException("taper " + taper + ", half " + half + ", sides " + sides);
+            }
         }
     }
 
@@ -23,7 +43,7 @@ public record Tucking(int natural, int other, Allowance projection, int taperTuc
         return natural == 0;
     }
 
-    /** Tucks at least for a fibre. */
+    /** Full tucks at least for a fibre, on all sides together. */
     public int least(Fibre fibre) {
         return fibre.isNatural() ? natural : other;
     }

@@ -21,7 +21,13 @@ public enum Yardstick {
     /** The inside diameter of the eye when it is round. */
     ACROSS_THE_EYE("across the eye", "times across the eye"),
     /** The tail of the same end. */
-    TAIL("tail", "tails");
+    TAIL("tail", "tails"),
+    /** What the same end takes up. */
+    TAKE_UP("take-up", "take-ups"),
+    /** The base of a clip's saddle, along the rope. */
+    SADDLE("saddle", "saddles"),
+    /** A diameter for every gap between the clips of the end. */
+    DIAMETER_A_GAP("diameter a gap", "diameters a gap");
 
     private final String one;
     private final String many;

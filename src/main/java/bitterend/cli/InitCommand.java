@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.catalogue.BenchTools;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.NewShop;
 import bitterend.finding.Finding;
@@ -61,6 +62,12 @@ final class InitCommand implements Callable<Integer> {
     private String labour = "45";
 
     @Option(
+            names = "--bench-tools",
+            paramLabel = "TOOLS",
+            description = "metric or inch: the fids that splicers measure with. Default: as the units.")
+    private @Nullable BenchTools tools;
+
+    @Option(
             names = "--example",
             description = "With orders, reels and offers to try the commands on: orders and rope are invented.")
     private boolean example;
@@ -81,7 +88,7 @@ final class InitCommand implements Callable<Integer> {
                             + rate.refusal().orElseThrow());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        return make(new NewShop(shopName(), units, money, rate.value().get(), example))
+        return make(new NewShop(shopName(), units, money, rate.value().get(), tools(), example))
                 .number();
     }
 
@@ -107,10 +114,16 @@ final class InitCommand implements Callable<Integer> {
         terminal.out()
                 .println("  shop.json   labour at " + money.print(shop.labour())
                         + " an hour; allowances of a cut; prices");
+        terminal.out()
+                .println("              splicers measure with " + shop.tools().word() + " tools");
         terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
         terminal.out().println("Then: bitterend check " + folder + ", bitterend plan " + folder);
+    }
+
+    private BenchTools tools() {
+        return tools != null ? tools : units == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
     }
 
     private String shopName() {

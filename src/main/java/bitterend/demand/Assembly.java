@@ -99,12 +99,29 @@ public record Assembly(
      * @param eye of the length of an eye, either way
      * @param set between the longest and the shortest of a matched set
      * @param marks places to mark on the finished assembly
+     * @param accepted what somebody accepts although a rule advises against it
      */
-    public record Asked(Tolerance finished, Tolerance eye, Tolerance set, List<WantedMark> marks) {
+    public record Asked(
+            Tolerance finished, Tolerance eye, Tolerance set, List<WantedMark> marks, List<Accepted> accepted) {
         public static final Asked NOTHING = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, List.of());
 
         public Asked {
             marks = List.copyOf(marks);
+            accepted = List.copyOf(accepted);
+        }
+
+        /** With nothing accepted. */
+        public Asked(Tolerance finished, Tolerance eye, Tolerance set, List<WantedMark> marks) {
+            this(finished, eye, set, marks, List.of());
+        }
+
+        /** Who accepted it; empty when nobody did. */
+        public String acceptedBy(String what) {
+            return accepted.stream()
+                    .filter(each -> each.what().equals(what))
+                    .map(Accepted::by)
+                    .findFirst()
+                    .orElse("");
         }
     }
 

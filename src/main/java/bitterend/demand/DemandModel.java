@@ -88,10 +88,10 @@ public final class DemandModel {
             problems.error(field, ropeId, "the id of a rope in ropes.json");
             return Optional.empty();
         }
-        FineLength slack =
-                assembly.make().measuring().slack(assembly.make().finished().fine());
-        Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", slack, problems);
-        Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", slack, problems);
+        Measuring measuring = assembly.make().measuring();
+        FineLength round = measuring.round(assembly.make().finished().fine());
+        Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", round, problems);
+        Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", round, problems);
         if (endA.isEmpty() || endB.isEmpty()) {
             return Optional.empty();
         }

@@ -1,7 +1,9 @@
 package bitterend.demand;
 
 import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Clips;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fid;
 import bitterend.catalogue.Fitting;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -9,6 +11,8 @@ import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardsticks;
+import bitterend.catalogue.Yardsticks.Counted;
+import bitterend.catalogue.Yardsticks.Eye;
 import bitterend.finding.Nearest;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
@@ -29,8 +33,8 @@ final class EndMaker {
         this.units = units;
     }
 
-    /** The end; empty, with an error told, when it cannot be made. */
-    Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, FineLength slack, Problems problems) {
+    /** The end; empty, with an error told, when it cannot be made. {@code round} is what a ring measures round its inside. */
+    Optional<MadeEnd> make(EndSpec spec, Rope rope, String end, FineLength round, Problems problems) {
         Optional<Termination> found = splices.findTermination(spec.termination(), rope);
         if (found.isEmpty()) {
             problems.error(
@@ -55,15 +59,12 @@ final class EndMaker {
         Optional<EyeShape> eye = eyes.shape(spec.eye(), rope, end, problems);
         Termination onRope = termination.on(rope);
         return pinToBore.isPresent() && eye.isPresent()
-                ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), rope, slack), pinToBore.get()))
+                ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), round), pinToBore.get()))
                 : Optional.empty();
     }
 
-    /** The strand of a grommet runs half a rope outside its inside circumference. */
-    private static EyeShape ring(Termination termination, EyeShape eye, Rope rope, FineLength slack) {
-        return termination.kind() == Kind.GROMMET
-                ? EyeShape.ring(slack.plus(rope.diameter().times(Yardsticks.PI)))
-                : eye;
+    private static EyeShape ring(Termination termination, EyeShape eye, FineLength round) {
+        return termination.kind() == Kind.GROMMET ? EyeShape.ring(round) : eye;
     }
 
     /** Whether a join goes to rope it can be made with; never to unlike lay. */
@@ -109,12 +110,23 @@ final class EndMaker {
                 rope.diameter(),
                 splices.fids().fid(rope.diameter()),
                 splices.layTurn(rope),
-                Tail.tucks(termination, spec.options(), rope),
-                eye.round(),
-                eye.across(),
-                FineLength.ZERO);
-        FineLength tail = Tail.of(termination, spec.options()).length(bare);
-        return new MadeEnd(end, spec, termination, eye, pinToBore, bare.withTail(tail));
+                counted(spec, termination, rope),
+                new Eye(eye.round(), eye.across()));
+        Yardsticks withTail = bare.withTail(Tail.of(termination, spec.options()).length(bare));
+        FineLength takeUp = termination.allowance(What.TAKE_UP).length(withTail);
+        return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp));
+    }
+
+    private Counted counted(EndSpec spec, Termination termination, Rope rope) {
+        Counted tucks = Counted.tucks(Tail.tucks(termination, spec.options(), rope));
+        Clips clips = termination.layout().clips();
+        if (clips.isNone()) {
+            return tucks;
+        }
+        Fid fid = splices.fids().fid(rope.diameter());
+        Yardsticks plain = new Yardsticks(rope.diameter(), fid, splices.layTurn(rope), tucks, Eye.NONE);
+        return new Counted(
+                tucks.tucks(), clips.count().of(rope.diameter()), clips.saddle().length(plain));
     }
 
     private static boolean statesWhatItNeeds(EndSpec spec, Termination row, String end, Problems problems) {

@@ -2,6 +2,7 @@ package bitterend.demand;
 
 import bitterend.catalogue.EyeFormula;
 import bitterend.catalogue.ThroatAngle;
+import bitterend.catalogue.Yardsticks;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 
@@ -28,10 +29,16 @@ record EyeShape(
     static final EyeShape NONE = new EyeShape(
             FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, Diameter.NONE, true, FineLength.ZERO);
 
-    /** A grommet: the rope round it follows from its finished length, and it bears on no throat. */
-    static EyeShape ring(FineLength round) {
+    /** A ring of this inside circumference; it bears on no throat. */
+    static EyeShape ring(FineLength circumference) {
         return new EyeShape(
-                round, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, Diameter.NONE, true, FineLength.ZERO);
+                circumference,
+                FineLength.ZERO,
+                FineLength.ZERO,
+                circumference.times(Yardsticks.PI.inverse()),
+                Diameter.NONE,
+                true,
+                FineLength.ZERO);
     }
 
     /** Inside length on a pin of a measurement; the eye must reach round it. */

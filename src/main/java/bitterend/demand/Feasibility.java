@@ -1,14 +1,9 @@
 package bitterend.demand;
 
-import bitterend.catalogue.ClearRope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
-import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.ThroatAngle;
 import bitterend.measure.DiameterText;
-import bitterend.measure.FineLength;
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Units;
 
 /** Whether a leg can be made at all: its ends suit its use, its eyes open, its clear rope is long enough. */
@@ -18,8 +13,6 @@ final class Feasibility {
 
     /** From here a wide eye is worth a word. Common practice, no source. */
     static final ThroatAngle WIDE = ThroatAngle.ofDegrees(30);
-
-    private static final FineLength SOME = new FineLength(1);
 
     private final SpliceBook splices;
     private final Units units;
@@ -34,20 +27,35 @@ final class Feasibility {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
         leg.ends().forEach(end -> checkUse(end, use, problems));
-        leg.ends().forEach(end -> checkAngle(end, use, problems));
+        leg.ends().forEach(end -> checkAngle(leg, end, use, problems));
         if (reachesRoundMeasuringPins(leg, problems)) {
-            checkClearRope(leg, use, problems);
+            new ClearRopeCheck(splices, leg, units).check(use, problems);
         }
     }
 
     /** A grommet has no ends: it stands in end A, and end B is left plain. */
     private static void checkRing(Leg leg, Problems problems) {
+        checkRingMeasure(leg, problems);
         MadeEnd other = leg.ends().get(1);
         boolean ringA = leg.ends().get(0).termination().kind() == Termination.Kind.GROMMET;
         if (other.termination().kind() == Termination.Kind.GROMMET) {
             problems.error(other.name(), other.termination().id(), "a grommet in end a, and end b left blank");
         } else if (ringA && !other.termination().allowances().isEmpty()) {
             problems.error(other.name(), other.termination().id(), "nothing: a grommet has no other end");
+        }
+    }
+
+    private static void checkRingMeasure(Leg leg, Problems problems) {
+        Measuring.Between between = leg.make().measuring().between();
+        boolean ring = leg.ends().get(0).termination().kind() == Termination.Kind.GROMMET;
+        if (ring && (between == Measuring.Between.OUTSIDE || between == Measuring.Between.ON_PINS)) {
+            problems.error(
+                    "measured",
+                    "a ring so measured",
+                    "circumference, or flat for the working length of a ring laid flat");
+        } else if (!ring && between == Measuring.Between.CIRCUMFERENCE) {
+            problems.error(
+                    "measured", "circumference", "a ring: other assemblies are measured pin to pin, flat or outside");
         }
     }
 
@@ -58,7 +66,7 @@ final class Feasibility {
         }
     }
 
-    private void checkAngle(MadeEnd end, Assembly.Use use, Problems problems) {
+    private void checkAngle(Leg leg, MadeEnd end, Assembly.Use use, Problems problems) {
         if (end.termination().kind() != Termination.Kind.EYE || !end.eye().isSoftOnPin()) {
             return;
         }
@@ -68,7 +76,8 @@ final class Feasibility {
         if (angle.isWiderThan(WIDEST) && use == Assembly.Use.LIFTING) {
             problems.error(end.name(), found, "at most 60 degrees in slings (29 CFR 1926.251(d)): a longer eye");
         } else if (angle.isWiderThan(WIDEST)) {
-            String accepted = end.spec().options().acceptedBy();
+            String ofEnd = end.spec().options().acceptedBy();
+            String accepted = ofEnd.isEmpty() ? leg.make().asked().acceptedBy(Accepted.THROAT_ANGLE) : ofEnd;
             problems.warning(
                     end.name(),
                     found,
@@ -96,54 +105,5 @@ final class Feasibility {
             }
         }
         return all;
-    }
-
-    private void checkClearRope(Leg leg, Assembly.Use use, Problems problems) {
-        StandingPart standing = leg.standingPart(units);
-        FineLength clear = standing.clear(leg.make().finished());
-        FineLength needed = needed(leg, use);
-        if (clear.compareTo(needed) < 0) {
-            Length shortest = standing.shortest(needed);
-            problems.error(
-                    "length",
-                    LengthText.print(leg.make().finished(), units) + ", which leaves " + LengthText.print(clear, units)
-                            + " between the throats",
-                    "room for the ends, " + LengthText.print(needed, units) + ": a finished length of at least "
-                            + LengthText.print(shortest, units));
-            return;
-        }
-        leg.ends().forEach(end -> warnOfSlipKnot(end, clear, problems));
-    }
-
-    private FineLength needed(Leg leg, Assembly.Use use) {
-        FineLength room =
-                leg.ends().stream().map(end -> end.length(What.ROOM)).reduce(FineLength.ZERO, FineLength::plus);
-        boolean bothSpliced = leg.ends().stream()
-                .allMatch(end -> !end.termination().allowance(What.ROOM).isNothing());
-        if (bothSpliced) {
-            room = room.plus(free(leg, use));
-        }
-        return room.isPositive() ? room : SOME;
-    }
-
-    /** Clear rope asked for between two splices. */
-    private FineLength free(Leg leg, Assembly.Use use) {
-        return splices.clearRope().stream()
-                .filter(row -> row.suits().admits(leg.rope()) && (use == Assembly.Use.LIFTING || !row.lifting()))
-                .findFirst()
-                .map(ClearRope::length)
-                .map(length -> length.length(leg.ends().get(0).yardsticks()))
-                .orElse(FineLength.ZERO);
-    }
-
-    private void warnOfSlipKnot(MadeEnd end, FineLength clear, Problems problems) {
-        FineLength knot = end.length(What.SLIP_KNOT);
-        if (clear.compareTo(knot) < 0) {
-            problems.warning(
-                    end.name(),
-                    LengthText.print(clear, units) + " of clear rope",
-                    "a slip knot " + LengthText.print(knot, units)
-                            + " from the throat; here it must sit closer: mind the core");
-        }
     }
 }

@@ -1,68 +1,131 @@
 package bitterend.demand;
 
 import bitterend.catalogue.LayoutMark;
+import bitterend.catalogue.LayoutMark.Place;
+import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.measure.FineLength;
+import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Lays out the marks of an end. */
+/** Lays out the marks of the ends of a leg. */
 final class LayoutMaker {
     private static final String FOLLOW = "Lengths only: follow the rope maker's current instructions.";
+    private static final String TAIL_MARK = "tail mark";
+    private static final String THROAT_MARK = "throat mark";
 
-    private LayoutMaker() {}
+    private final Leg leg;
+    private final FreeRope rope;
 
-    static SpliceLayout layout(MadeEnd end) {
-        Map<String, FineLength> places = new HashMap<>();
-        places.put(LayoutMark.CUT_END, FineLength.ZERO);
+    LayoutMaker(Leg leg, Units units) {
+        this.leg = leg;
+        this.rope = new FreeRope(leg, units);
+    }
+
+    SpliceLayout layout(MadeEnd end) {
         List<Mark> marks = new ArrayList<>();
-        for (LayoutMark mark : end.termination().marks()) {
-            FineLength distance = mark.distance().length(end.yardsticks());
-            FineLength place = distance.plus(places.getOrDefault(mark.from(), FineLength.ZERO));
-            places.put(mark.name(), place);
-            marks.add(new Mark(mark.name(), mark.on(), mark.from(), distance, place));
-        }
-        if (marks.isEmpty()) {
-            marks.addAll(usual(end));
-        }
+        marks.addAll(end.termination().layout().marks().isEmpty() ? usual(end) : stated(end));
+        marks.addAll(new ClipMarks(end).marks());
+        marks.addAll(secondThroat(end));
         String caution = end.termination().work().caution();
         return new SpliceLayout(
                 end.name(),
                 end.termination().name(),
                 marks,
-                counts(end),
+                BenchCounts.of(end, leg.rope()),
                 caution.isEmpty() || caution.startsWith("Follow the rope maker") ? FOLLOW : caution + " " + FOLLOW);
     }
 
-    /** A row without a layout of its own has a tail, and a throat behind the eye. */
-    private static List<Mark> usual(MadeEnd end) {
-        FineLength tail = end.length(What.TAIL);
+    /** The marks of the row. */
+    private List<Mark> stated(MadeEnd end) {
+        Map<String, FineLength> places = new HashMap<>();
+        places.put(LayoutMark.CUT_END, FineLength.ZERO);
         List<Mark> marks = new ArrayList<>();
-        if (tail.isPositive()) {
-            marks.add(new Mark("tail mark", "rope", LayoutMark.CUT_END, tail, tail));
-        }
-        if (end.hasEye()) {
-            FineLength round = end.eye().round();
+        for (LayoutMark mark : end.termination().layout().marks()) {
+            FineLength from = places.getOrDefault(mark.from(), FineLength.ZERO);
+            FineLength usual = mark.distance().length(end.yardsticks());
+            FineLength distance = distance(mark, usual, from, end);
+            FineLength place = from.plus(distance);
+            places.put(mark.name(), place);
             marks.add(new Mark(
-                    "throat mark",
-                    "rope",
-                    tail.isPositive() ? "tail mark" : LayoutMark.CUT_END,
-                    round,
-                    round.plus(tail)));
+                    mark.name(),
+                    mark.on(),
+                    mark.from(),
+                    distance,
+                    mark.isOnCore() ? null : place,
+                    distance.equals(usual)
+                            ? mark.purpose()
+                            : mark.purpose() + "; nearer than the usual "
+                                    + mark.distance().text() + ", the rope still free ends here"));
         }
         return marks;
     }
 
-    private static List<String> counts(MadeEnd end) {
-        List<String> counts = new ArrayList<>();
-        if (end.yardsticks().tucks() > 0) {
-            counts.add(end.yardsticks().tucks() + " tucks with each strand"
-                    + (end.spec().options().tapered() ? ", the last of them tapered away" : ""));
+    private FineLength distance(LayoutMark mark, FineLength usual, FineLength from, MadeEnd end) {
+        FineLength left = end.toThroat().plus(rope.free(end)).minus(from);
+        return mark.place() == Place.FREE_ROPE && usual.compareTo(left) > 0 ? left : usual;
+    }
+
+    /** How far beyond the throat the last mark of an end lies that cannot lie nearer. */
+    static FineLength reach(MadeEnd end) {
+        Map<String, FineLength> places = new HashMap<>();
+        places.put(LayoutMark.CUT_END, FineLength.ZERO);
+        FineLength last = FineLength.ZERO;
+        for (LayoutMark mark : end.termination().layout().marks()) {
+            FineLength place =
+                    mark.distance().length(end.yardsticks()).plus(places.getOrDefault(mark.from(), FineLength.ZERO));
+            places.put(mark.name(), place);
+            last = mark.place() == Place.FIXED && place.compareTo(last) > 0 ? place : last;
         }
-        counts.addAll(end.termination().counts());
-        return counts;
+        return last.minus(end.toThroat());
+    }
+
+    /** A row without a layout of its own has a tail, and a throat behind the eye. */
+    private static List<Mark> usual(MadeEnd end) {
+        FineLength tail = end.length(What.TRIM).plus(end.length(What.TAIL));
+        List<Mark> marks = new ArrayList<>();
+        if (tail.isPositive()) {
+            marks.add(new Mark(TAIL_MARK, "rope", LayoutMark.CUT_END, tail, tail, "the tail ends and the eye begins"));
+        }
+        if (end.hasEye()) {
+            FineLength round = end.eye().round();
+            marks.add(new Mark(
+                    THROAT_MARK,
+                    "rope",
+                    tail.isPositive() ? TAIL_MARK : LayoutMark.CUT_END,
+                    round,
+                    round.plus(tail),
+                    "the eye ends: both marks meet here"));
+        }
+        return marks;
+    }
+
+    /**
+     * The throat of the second eye, measured from the finished first end: that takes rounding, spare and margin out of the
+     * finished length. From there to the bearing point of end A lie the clear rope, the first bearing and what the second
+     * splice will take up.
+     */
+    private List<Mark> secondThroat(MadeEnd end) {
+        MadeEnd first = leg.ends().get(0);
+        boolean measurable =
+                first.termination().kind() != Kind.JOIN && !end.name().equals(first.name());
+        if (!measurable || !end.hasEye()) {
+            return List.of();
+        }
+        FineLength fromBearing = rope.finished()
+                .plus(first.throatToBearing(leg.make().measuring()))
+                .plus(end.length(What.TAKE_UP));
+        return List.of(new Mark(
+                "throat, measured",
+                "rope",
+                first.bearingWords(),
+                fromBearing,
+                null,
+                "takes rounding, spare and margin out of the finished length: set this throat here, and trim only what lies"
+                        + " beyond the tail mark; if the tail comes out shorter than its mark, stop"));
     }
 }

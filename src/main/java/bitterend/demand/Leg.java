@@ -90,8 +90,9 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
     /** The layouts of both ends, then the marks along the piece when the order asks for some. */
     List<SpliceLayout> layouts(Units units) {
         List<SpliceLayout> layouts = new ArrayList<>();
+        LayoutMaker maker = new LayoutMaker(this, units);
         ends.stream()
-                .map(LayoutMaker::layout)
+                .map(maker::layout)
                 .filter(layout -> !layout.marks().isEmpty())
                 .forEach(layouts::add);
         if (!make.asked().marks().isEmpty()) {

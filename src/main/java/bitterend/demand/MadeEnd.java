@@ -41,15 +41,29 @@ record MadeEnd(
         return termination.kind() == Kind.EYE || termination.kind() == Kind.LOOP;
     }
 
+    /** From the cut end to the throat: what is trimmed, the tail and the rope round the eye. */
+    FineLength toThroat() {
+        FineLength tail = length(What.TRIM).plus(length(What.TAIL));
+        return hasEye() ? tail.plus(eye.round()) : tail;
+    }
+
     /** B: throat to bearing point, in the way the finished length is measured. The eye must reach round its pin. */
     FineLength throatToBearing(Measuring measuring) {
         FineLength ofEye =
                 switch (measuring.between()) {
-                    case BEARING_POINTS -> eye.used();
+                    case BEARING_POINTS, CIRCUMFERENCE -> eye.used();
                     case FLAT, OUTSIDE -> eye.flat();
                     case ON_PINS -> hasEye() ? eye.on(measuring.pin(), yardsticks.rope()) : eye.used();
                 };
         return ofEye.plus(pinToBore);
+    }
+
+    /** What a length is measured from at this end when it is finished. */
+    String bearingWords() {
+        if (hasEye()) {
+            return "bearing point of the finished " + name;
+        }
+        return pinToBore.isPositive() ? "centre of the pin of " + name : name;
     }
 
     /** Rope and thimble beyond the bearing point, when the finished length is measured over the outside. */
@@ -65,6 +79,10 @@ record MadeEnd(
         }
         if (!spec.fitting().id().isEmpty()) {
             picked.add(new EndWork.Picked("fitting " + spec.fitting().id(), 1));
+        }
+        if (yardsticks.counted().clips() > 0) {
+            picked.add(new EndWork.Picked(
+                    termination.layout().clips().item(), yardsticks.counted().clips()));
         }
         for (Part part : work.parts()) {
             int count = part.count().of(yardsticks.rope());

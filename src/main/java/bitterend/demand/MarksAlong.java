@@ -38,16 +38,16 @@ final class MarksAlong {
 
     /** Tail, eye and take-up of end A lie between its cut end and the clear rope. */
     private Mark mark(WantedMark wanted) {
-        FineLength toThroat = endA.eye().round();
-        for (What what : What.values()) {
-            toThroat = what.isCut() ? toThroat.plus(endA.length(what)) : toThroat;
-        }
-        FineLength place = toThroat.plus(fromBearing(wanted)).minus(bearingA);
-        return new Mark(wanted.name(), "rope", LayoutMark.CUT_END + " of end A", place, place);
+        FineLength place = endA.toThroat()
+                .plus(endA.length(What.TAKE_UP))
+                .plus(fromBearing(wanted))
+                .minus(bearingA);
+        return new Mark(wanted.name(), "rope", LayoutMark.CUT_END + " of end A", place, place, "");
     }
 
     private FineLength fromBearing(WantedMark wanted) {
         FineLength between = clear.plus(bearingA).plus(bearingB);
-        return between.times(wanted.part()).plus(wanted.from().fine());
+        return between.times(wanted.part())
+                .plus(leg.make().measuring().slack(wanted.from().fine()));
     }
 }

@@ -43,15 +43,23 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
                 .times(Ratio.ONE.plus(bedding).inverse());
     }
 
+    /** Inside circumference of a slack ring of this stated length: twice its working length when it is laid flat. */
+    FineLength round(FineLength stated) {
+        FineLength slack = slack(stated);
+        return between == Between.FLAT ? slack.times(2) : slack;
+    }
+
     /** The points a finished length runs between. */
     public enum Between {
         /** Inside of crown to inside of crown, each eye as it will work: on its pin when the order states one, else flat. */
         BEARING_POINTS,
-        /** Inside of crown to inside of crown, every eye laid flat. */
+        /** Inside of crown to inside of crown, every eye laid flat; of a ring its working length, half its circumference. */
         FLAT,
         /** Inside of crown to inside of crown, every soft eye on the pin of this measurement. */
         ON_PINS,
         /** Over the outside of the eyes laid flat, rope and thimble included. */
-        OUTSIDE
+        OUTSIDE,
+        /** Round the inside of a ring; no other assembly has one. */
+        CIRCUMFERENCE
     }
 }

@@ -2,6 +2,8 @@ package bitterend.demand;
 
 import bitterend.measure.FineLength;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where one end is marked before it is made. Lengths only: the rope maker's current instructions come first.
@@ -25,7 +27,15 @@ public record SpliceLayout(String end, String name, List<Mark> marks, List<Strin
      * @param on what it is set on
      * @param from the mark it is measured from
      * @param distance how far from there
-     * @param fromCutEnd how far from the cut end of what it is set on
+     * @param fromCutEnd how far from the cut end; nothing for a mark on a core that has been drawn, or one that is measured
+     *     on the finished assembly
+     * @param purpose what it is for, in a few words; empty for nothing
      */
-    public record Mark(String name, String on, String from, FineLength distance, FineLength fromCutEnd) {}
+    public record Mark(
+            String name, String on, String from, FineLength distance, @Nullable FineLength fromCutEnd, String purpose) {
+        /** How far from the cut end, where that can be measured. */
+        public Optional<FineLength> findFromCutEnd() {
+            return Optional.ofNullable(fromCutEnd);
+        }
+    }
 }

@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Termination;
 import bitterend.demand.Derivation.Line;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -52,7 +53,14 @@ final class StandingPart {
         lines.add(new Line("finished length", asMeasured(), finished.fine(), Provenance.ORDER));
         FineLength slack = unstretched(finished, lines);
         FineLength dry = beforeWetting(slack, lines);
-        beforeBedding(dry, lines);
+        FineLength once = beforeBedding(dry, lines);
+        if (isRing() && measuring.between() == Measuring.Between.FLAT) {
+            lines.add(new Line(
+                    "the other half of the ring",
+                    "twice the working length goes round it",
+                    once,
+                    Provenance.ARITHMETIC));
+        }
         if (measuring.between() == Measuring.Between.OUTSIDE) {
             ends.forEach(end -> subtract(
                     lines,
@@ -78,15 +86,21 @@ final class StandingPart {
         return slack;
     }
 
-    private void beforeBedding(FineLength dry, List<Line> lines) {
+    private boolean isRing() {
+        return ends.get(0).termination().kind() == Termination.Kind.GROMMET;
+    }
+
+    private FineLength beforeBedding(FineLength dry, List<Line> lines) {
         Ratio bedding = measuring.bedding();
+        FineLength raw = dry.times(Ratio.ONE.plus(bedding).inverse());
         if (bedding.isPositive()) {
             lines.add(new Line(
                     "before bedding in",
                     "divided by 1 + " + RatioText.percent(bedding) + ", what its first loads stretch it for good",
-                    dry.times(Ratio.ONE.plus(bedding).inverse()).minus(dry),
+                    raw.minus(dry),
                     Provenance.ORDER));
         }
+        return raw;
     }
 
     private FineLength beforeWetting(FineLength slack, List<Line> lines) {
@@ -103,7 +117,13 @@ final class StandingPart {
     }
 
     private String asMeasured() {
+        if (isRing()) {
+            return measuring.between() == Measuring.Between.FLAT
+                    ? "working length of the ring, laid flat"
+                    : "inside circumference of the ring";
+        }
         return switch (measuring.between()) {
+            case CIRCUMFERENCE -> "inside circumference";
             case BEARING_POINTS -> "bearing point to bearing point";
             case FLAT -> "inside of the eyes, laid flat";
             case ON_PINS -> "on pins of " + LengthText.print(measuring.pin().asLength(), units);
@@ -119,7 +139,7 @@ final class StandingPart {
             return "of the thimble";
         }
         return switch (measuring.between()) {
-            case BEARING_POINTS -> end.eye().isSoftOnPin()
+            case BEARING_POINTS, CIRCUMFERENCE -> end.eye().isSoftOnPin()
                     ? "eye on its pin of " + LengthText.print(end.eye().pin().asLength(), units)
                     : "inside length of the eye";
             case FLAT, OUTSIDE -> "inside length of the eye, flat";

@@ -2,12 +2,9 @@ package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Rope;
-import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Tucking;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** The tail of an end and its tucks, as the row asks for and the order changes. */
 final class Tail {
@@ -19,15 +16,20 @@ final class Tail {
         if (options.tapered() || termination.tucking().projection().isNothing()) {
             return tail;
         }
-        List<Term> terms = Stream.concat(tail.terms().stream(), termination.tucking().projection().terms().stream())
-                .toList();
-        return new Allowance(terms, tail.provenance());
+        return tail.plus(termination.tucking().projection().terms());
     }
 
-    /** How many tucks are made: those ordered or the least for the fibre, and more to taper them away. */
+    /** How many tucks are made on all sides: those ordered or the least for the fibre, half tucks, and those that taper. */
     static int tucks(Termination termination, EndSpec.Options options, Rope rope) {
         Tucking tucking = termination.tucking();
-        int full = options.tucks() == 0 ? tucking.least(rope.fibre()) : options.tucks();
-        return options.tapered() ? full + tucking.taperTucks() : full;
+        int full = full(termination, options, rope);
+        return full
+                + tucking.form().half()
+                + (options.tapered() ? tucking.form().taper() : 0);
+    }
+
+    /** How many full tucks are made on all sides. */
+    static int full(Termination termination, EndSpec.Options options, Rope rope) {
+        return options.tucks() == 0 ? termination.tucking().least(rope.fibre()) : options.tucks();
     }
 }

@@ -55,7 +55,8 @@ final class AllowanceText {
         Optional<Ratio> count = RatioText.parse(parts.group("count")).value();
         String of = Readings.plain(parts.group("of"));
         return Arrays.stream(Yardstick.values())
-                .filter(yardstick -> of.equals(yardstick.word()) || of.equals(yardstick.words()))
+                .filter(yardstick ->
+                        of.equals(Readings.plain(yardstick.word())) || of.equals(Readings.plain(yardstick.words())))
                 .findFirst()
                 .flatMap(yardstick ->
                         count.map(number -> new Term.Multiple(minus ? Ratio.ZERO.minus(number) : number, yardstick)));

@@ -152,7 +152,12 @@ public final class AnswerJson {
                                         .with("on", mark.on())
                                         .with("from", mark.from())
                                         .with("distance", LengthText.exact(mark.distance()))
-                                        .with("fromCutEnd", LengthText.exact(mark.fromCutEnd())))
+                                        .with(
+                                                "fromCutEnd",
+                                                mark.findFromCutEnd()
+                                                        .map(LengthText::exact)
+                                                        .orElse(""))
+                                        .with("for", mark.purpose()))
                                 .toList())
                 .with("counts", (Object) layout.counts())
                 .with("caution", layout.caution());

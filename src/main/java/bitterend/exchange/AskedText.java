@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.demand.Accepted;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.demand.Tolerance;
 import bitterend.measure.Length;
@@ -9,6 +10,7 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,6 +18,7 @@ import java.util.regex.Pattern;
 final class AskedText {
     private static final Pattern TOLERANCE = Pattern.compile("(?:\\+/-|\u00b1)? *(?<size>.+)");
     private static final String EXPECTED_TOLERANCE = "a tolerance such as 20 mm or 0.5 %";
+    private static final List<String> ACCEPTABLE = List.of(Accepted.WORKING_ROOM, Accepted.THROAT_ANGLE, Accepted.CODE);
     private static final String EXPECTED_MARKS = "places such as middle, quarters or 1.5 m, separated by semicolons";
 
     private AskedText() {}
@@ -61,6 +64,23 @@ final class AskedText {
             }
         }
         return Parsed.of(List.copyOf(marks));
+    }
+
+    /** What is accepted and by whom: {@code working room: Jansen; throat angle: M. Okafor}. */
+    static Parsed<List<Accepted>> accepted(String text) {
+        List<Accepted> accepted = new ArrayList<>();
+        for (String each : text.split(";")) {
+            String[] sides = each.split(":", 2);
+            Optional<String> what = ACCEPTABLE.stream()
+                    .filter(rule -> rule.equals(Readings.plain(sides[0])))
+                    .findFirst();
+            if (what.isEmpty() || sides.length < 2 || sides[1].isBlank()) {
+                return Parsed.refused("what is accepted and by whom, such as working room: Jansen; it can be: "
+                        + String.join(", ", ACCEPTABLE));
+            }
+            accepted.add(new Accepted(what.get(), sides[1].strip()));
+        }
+        return Parsed.of(List.copyOf(accepted));
     }
 
     private static WantedMark part(String name, long above, long below) {

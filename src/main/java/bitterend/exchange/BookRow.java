@@ -64,9 +64,12 @@ final class BookRow {
         return parsed.value();
     }
 
-    /** An allowance: a sum in {@code is}, a table in {@code byDiameter}, or both added up. */
+    /**
+     * An allowance: a sum in {@code is}, a table in {@code byDiameter}, or both added up; and sums in {@code atLeast} that
+     * count where they are longer.
+     */
     static Allowance allowance(JsonObject row, Provenance usual) {
-        row.allowOnly("is", "byDiameter", "source", "grade", "verified");
+        row.allowOnly("is", "byDiameter", "atLeast", "source", "grade", "verified");
         return sum(row, usual);
     }
 
@@ -92,7 +95,10 @@ final class BookRow {
         if (!row.has("is") && !row.has("byDiameter")) {
             fields.error("is", "an allowance such as 1 fid, or a table byDiameter");
         }
-        return new Allowance(terms, provenance(fields, usual));
+        List<List<Term>> floors = new ArrayList<>();
+        row.texts("atLeast").forEach(text -> read(row, "atLeast", text, AllowanceText::parse)
+                .ifPresent(floors::add));
+        return new Allowance(terms, terms.isEmpty() ? List.of() : floors, provenance(fields, usual));
     }
 
     /** {@code upTo} includes the diameter, {@code below} does not; without either a row is for every rope. */

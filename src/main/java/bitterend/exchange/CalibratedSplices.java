@@ -68,6 +68,7 @@ public final class CalibratedSplices {
         ObjectNode row = row(root.withArray("terminations"), fit.termination());
         ObjectNode onRope = object(object(row, "onRope"), fit.rope());
         onRope.set("takeUp", node(allowance(fit, What.TAKE_UP)));
+        onRope.set("margin", node(allowance(fit, What.MARGIN)));
         onRope.set("takeUpSpread", node(allowance(fit, What.TAKE_UP_SPREAD)));
     }
 

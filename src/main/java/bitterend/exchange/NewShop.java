@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.catalogue.BenchTools;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Money;
@@ -25,9 +26,10 @@ import java.util.Map;
  * @param units system that figures are printed in, and that the new files are written in
  * @param money the shop's currency
  * @param labour rate of an hour
+ * @param tools what its splicers measure with
  * @param example whether there are orders, reels and offers to try the commands on
  */
-public record NewShop(String name, Units units, MoneyText money, Money labour, boolean example) {
+public record NewShop(String name, Units units, MoneyText money, Money labour, BenchTools tools, boolean example) {
     private static final List<String> ORDER_COLUMNS = List.of(
             "order",
             "line",
@@ -120,6 +122,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, b
                                 .with("whipped", "40 mm")
                                 .with("wire", "5 mm"))
                 .with("cutToNearest", toNearest(metric ? "10 mm" : "1/2 in", metric ? "5 mm" : "1/2 in"))
+                .with("benchTools", tools.word())
                 .with("prices", prices())
                 .with("value", new JsonTree().with("shareAtKeepFrom", "15 %"))
                 .with("quote", quote(QuotePolicy.usual(labour)))

@@ -65,6 +65,7 @@ final class OrdersCsv {
                     "eye tolerance",
                     "set tolerance",
                     "marks",
+                    "accept",
                     "note"));
 
     private final Ropes ropes;
@@ -141,7 +142,8 @@ final class OrdersCsv {
                         row.optional("tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("eye tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("set tolerance", AskedText::tolerance, Tolerance.NONE),
-                        row.optional("marks", AskedText::marks, List.of())));
+                        row.optional("marks", AskedText::marks, List.of()),
+                        row.optional("accept", AskedText::accepted, List.of())));
         return new Assembly(
                 new Assembly.Origin(row.file(), row.place()),
                 ordered,
@@ -209,8 +211,10 @@ final class OrdersCsv {
         return switch (Readings.plain(text)) {
             case "bearing points", "pin to pin" -> Parsed.of(Measuring.USUAL);
             case "flat" -> Parsed.of(measuring(Measuring.Between.FLAT, Diameter.NONE));
+            case "circumference" -> Parsed.of(measuring(Measuring.Between.CIRCUMFERENCE, Diameter.NONE));
             case "outside" -> Parsed.of(measuring(Measuring.Between.OUTSIDE, Diameter.NONE));
-            default -> Parsed.refused("one of: pin to pin, flat, outside, on pin 150 mm");
+            default -> Parsed.refused(
+                    "one of: pin to pin, flat, outside, on pin 150 mm; of a ring circumference, or flat for its working length");
         };
     }
 

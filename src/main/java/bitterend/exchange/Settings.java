@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.catalogue.BenchTools;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
  * @param prices what the soft rules cost
  * @param value what the stock value curve needs beyond the rope's own lengths
  * @param cutting allowances of a cut where a rope states none
+ * @param bench what the bench measures with
  * @param quote how prices for customers are made
  */
 public record Settings(
@@ -33,6 +35,7 @@ public record Settings(
         Prices prices,
         Value value,
         Cutting cutting,
+        Bench bench,
         QuotePolicy quote) {
 
     /**
@@ -42,6 +45,13 @@ public record Settings(
      * @param coilCharge charge per kept coil
      */
     public record Value(Ratio shareAtKeepFrom, Cost coilCharge) {}
+
+    /**
+     * How the bench works.
+     *
+     * @param tools what its splicers measure with
+     */
+    public record Bench(BenchTools tools) {}
 
     /**
      * What a cut costs and how it is rounded.

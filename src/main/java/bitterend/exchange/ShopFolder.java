@@ -63,7 +63,8 @@ public final class ShopFolder {
         Ropes ropes = require(RopesJson.NAME)
                 .map(new RopesJson(settings, findings)::read)
                 .orElse(Ropes.UNREAD);
-        Catalogue catalogue = new Catalogue(ropes.sound(), splices());
+        Catalogue catalogue =
+                new Catalogue(ropes.sound(), splices().on(settings.bench().tools()));
         Products products = products();
         List<Assembly> assemblies = require(OrdersCsv.NAME)
                 .map(new OrdersCsv(ropes, products, findings)::read)

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.catalogue.BenchTools;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
@@ -25,6 +26,7 @@ final class ShopJson {
     static final String NAME = "shop.json";
 
     static final String FORMAT = "bitterend/shop/1";
+    private static final Reading<BenchTools> BENCH_TOOLS = Readings.word(BenchTools.values(), BenchTools::word);
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");
@@ -52,6 +54,7 @@ final class ShopJson {
                 Prices.NONE,
                 value,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
+                new Settings.Bench(BenchTools.METRIC),
                 QuotePolicy.usual(Money.ZERO));
     }
 
@@ -68,6 +71,7 @@ final class ShopJson {
                 "labour",
                 "cutLoss",
                 "cutToNearest",
+                "benchTools",
                 "prices",
                 "value",
                 "quote");
@@ -88,7 +92,17 @@ final class ShopJson {
                 prices(prices.fields(), money, labour),
                 value(shop.object("value"), price(prices.fields(), RulePrice.COIL_CHARGE, money, labour)),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
+                bench(fields, units),
                 new QuotePolicyJson(money, labour).read(shop.object("quote")));
+    }
+
+    private static Settings.Bench bench(Fields fields, Units units) {
+        return new Settings.Bench(fields.optional("benchTools", BENCH_TOOLS, usualTools(units)));
+    }
+
+    /** Unless a shop says otherwise its tools are of the system that it prints. */
+    static BenchTools usualTools(Units units) {
+        return units == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
     }
 
     private static Prices prices(Fields fields, MoneyText money, Money labour) {

@@ -1,14 +1,13 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchRules;
+import bitterend.catalogue.BenchTools;
 import bitterend.catalogue.ClearRope;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.DiameterLimit;
-import bitterend.catalogue.Fid;
 import bitterend.catalogue.FidTable;
 import bitterend.catalogue.FidTable.ShortSection;
-import bitterend.catalogue.FidTable.Tool;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Provenance;
@@ -16,19 +15,13 @@ import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Suits;
 import bitterend.catalogue.Termination;
 import bitterend.finding.Findings;
-import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
-import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
-import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -47,8 +40,10 @@ public final class SplicesJson {
     private static final String FORMAT = "bitterend/splices/1";
     private static final String BUILT_IN = "/bitterend/splices.json";
     private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
-    private static final FidTable NO_FIDS =
-            new FidTable(List.of(), Ratio.ZERO, List.of(new ShortSection(DiameterLimit.ANY, Ratio.ZERO)), UNSTATED);
+    private static final FidTable NO_FIDS = new FidTable(
+            List.of(),
+            new FidTable.Rule(Map.of(), List.of(new ShortSection(DiameterLimit.ANY, Ratio.ZERO)), UNSTATED),
+            BenchTools.METRIC);
     private static final SpliceBook EMPTY = new SpliceBook(
             NO_FIDS,
             Map.of(),
@@ -101,7 +96,7 @@ public final class SplicesJson {
         layTurns.putAll(base.layTurns());
         root.objects("layTurns").forEach(row -> layTurns.putAll(layTurn(row)));
         return new SpliceBook(
-                root.has("fids") ? fids(root.object("fids"), usual) : base.fids(),
+                root.has("fids") ? new FidsRow(root.object("fids"), usual).on(base.fids()) : base.fids(),
                 layTurns,
                 terminations(root, base, usual),
                 firstOurs(
@@ -134,37 +129,6 @@ public final class SplicesJson {
             }
         }
         return List.copyOf(rows.values());
-    }
-
-    private static FidTable fids(JsonObject row, Provenance usual) {
-        row.allowOnly("diameters", "tools", "shortSections", "source", "grade", "verified");
-        Provenance provenance = BookRow.provenance(row.fields(), usual);
-        List<Tool> tools = new ArrayList<>();
-        for (JsonObject tool : row.objects("tools")) {
-            tool.allowOnly("rope", "short", "long", "source", "grade", "verified");
-            FineLength shortSection = tool.fields().require("short", SplicesJson::length, FineLength.ZERO);
-            FineLength longSection = tool.fields().require("long", SplicesJson::length, FineLength.ZERO);
-            Diameter rope = tool.fields().require("rope", DiameterText::parse, Diameter.NONE);
-            tools.add(new Tool(
-                    rope,
-                    new Fid(
-                            shortSection.plus(longSection),
-                            shortSection,
-                            BookRow.provenance(tool.fields(), provenance))));
-        }
-        List<ShortSection> shortSections = new ArrayList<>();
-        for (JsonObject step : row.objects("shortSections")) {
-            step.allowOnly("upTo", "below", "part");
-            shortSections.add(new ShortSection(
-                    BookRow.limit(step), step.fields().require("part", BookRow::positive, Ratio.ZERO)));
-        }
-        if (shortSections.isEmpty()
-                || !shortSections.get(shortSections.size() - 1).limit().equals(DiameterLimit.ANY)) {
-            row.fields().error("shortSections", "steps by diameter, the last without a limit");
-            shortSections.add(new ShortSection(DiameterLimit.ANY, Ratio.ZERO));
-        }
-        return new FidTable(
-                tools, row.fields().require("diameters", BookRow::positive, Ratio.ZERO), shortSections, provenance);
     }
 
     private static Map<Construction, Ratio> layTurn(JsonObject row) {
@@ -230,11 +194,6 @@ public final class SplicesJson {
                 fields.optional("from", Readings::allowance, Length.ZERO),
                 fields.optional("factor", BookRow::nearOne, Ratio.ONE),
                 BookRow.provenance(fields, usual));
-    }
-
-    private static Parsed<FineLength> length(String text) {
-        return LengthText.parseFine(text)
-                .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a length above 0"));
     }
 
     private static String builtInText() {

@@ -2,7 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Grade;
-import bitterend.catalogue.LayoutMark;
+import bitterend.catalogue.Layout;
 import bitterend.catalogue.Part;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Suits;
@@ -14,10 +14,8 @@ import bitterend.catalogue.Tucking;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Reads one termination; what a shop's row leaves out stays as in the row it stands on. */
 final class TerminationRow {
@@ -26,8 +24,10 @@ final class TerminationRow {
             "tail", What.TAIL,
             "takeUp", What.TAKE_UP,
             "takeUpSpread", What.TAKE_UP_SPREAD,
+            "margin", What.MARGIN,
             "trim", What.TRIM,
             "room", What.ROOM,
+            "fills", What.FILLS,
             "slipKnot", What.SLIP_KNOT);
 
     /** Where a number comes from when a shop's row does not say. */
@@ -63,8 +63,7 @@ final class TerminationRow {
                 Tucking.NONE,
                 Map.of(),
                 Map.of(),
-                List.of(),
-                List.of(),
+                Layout.NONE,
                 new Work(0, "", List.of(), "", ""),
                 usual));
     }
@@ -86,6 +85,8 @@ final class TerminationRow {
                 "onRope",
                 "layout",
                 "counts",
+                "clips",
+                "rings",
                 "parts",
                 "notForLifting",
                 "caution",
@@ -102,8 +103,7 @@ final class TerminationRow {
                 row.has("tucks") ? tucking(row.object("tucks")) : base.tucking(),
                 allowances(row.object("allowances"), base.allowances()),
                 onRope(base.onRope()),
-                row.has("layout") ? marks() : base.marks(),
-                row.has("counts") ? row.texts("counts") : base.counts(),
+                new LayoutRow(row, usual).on(base.layout()),
                 work(base.work()),
                 BookRow.provenance(fields, base.provenance()));
     }
@@ -129,27 +129,8 @@ final class TerminationRow {
         return ropes;
     }
 
-    private List<LayoutMark> marks() {
-        Set<String> known = new HashSet<>(Set.of(LayoutMark.CUT_END));
-        List<LayoutMark> marks = new ArrayList<>();
-        for (JsonObject mark : row.objects("layout")) {
-            mark.allowOnly("mark", "on", "from", "is", "byDiameter");
-            String name = mark.fields().require("mark", Readings::text, "?");
-            String from = mark.fields().optional("from", Readings::text, LayoutMark.CUT_END);
-            if (!known.contains(from)) {
-                mark.fields().error("from", "a mark set before this one, or " + LayoutMark.CUT_END);
-            }
-            if (!known.add(name)) {
-                mark.fields().error("mark", "a name that no other mark of the row has");
-            }
-            String on = mark.fields().optional("on", Readings::text, "rope");
-            marks.add(new LayoutMark(name, on, from, BookRow.sum(mark, usual)));
-        }
-        return marks;
-    }
-
     private Tucking tucking(JsonObject tucks) {
-        tucks.allowOnly("natural", "other", "taper", "projection", "source", "grade", "verified");
+        tucks.allowOnly("natural", "other", "taper", "half", "sides", "projection", "source", "grade", "verified");
         Reading<Integer> count = Readings.whole(0, 100);
         Fields stated = tucks.fields();
         int natural = stated.require("natural", count, 0);
@@ -158,11 +139,17 @@ final class TerminationRow {
             stated.error("other", "tucks for both natural and other fibre, or for neither");
             return Tucking.NONE;
         }
+        int sides = stated.optional("sides", Readings.whole(1, 2), 1);
+        int taper = stated.optional("taper", count, 0);
+        if (natural % sides != 0 || other % sides != 0 || taper % sides != 0) {
+            stated.error("sides", "numbers of tucks that both sides can share");
+            return Tucking.NONE;
+        }
         return new Tucking(
                 natural,
                 other,
+                new Tucking.Form(taper, stated.optional("half", count, 0), sides),
                 tucks.has("projection") ? BookRow.allowance(tucks.object("projection"), usual) : Allowance.NOTHING,
-                stated.optional("taper", count, 0),
                 BookRow.provenance(stated, usual));
     }
 

@@ -22,7 +22,12 @@ final class LayoutBlock {
                 Column.words("from"),
                 Column.figure("from cut end\n" + figures.fineUnit()));
         for (Mark mark : layout.marks()) {
-            table.row(mark.name(), mark.on(), bench(mark.distance()), mark.from(), bench(mark.fromCutEnd()));
+            table.row(
+                    mark.name(),
+                    mark.on(),
+                    bench(mark.distance()),
+                    mark.from(),
+                    mark.findFromCutEnd().map(this::bench).orElse(""));
         }
         page.table(table);
         layout.counts().forEach(count -> page.paragraph(0, "* " + count + "."));

@@ -47,6 +47,7 @@ final class QuoteWords {
             case FLAT -> "pin to pin, eyes laid flat";
             case ON_PINS -> "on the pins stated";
             case OUTSIDE -> "over the outside";
+            case CIRCUMFERENCE -> "inside circumference of the ring";
         };
     }
 }

@@ -192,7 +192,7 @@ final class CommandLineTest {
                 .parse(new InputSource(new StringReader(html)))
                 .getDocumentElement()
                 .getTextContent();
-        assertTrue(text.contains("finished length 6.000 m") && text.contains("6.700 m"), text);
+        assertTrue(text.contains("finished length 6.000 m") && text.contains("6.720 m"), text);
         assertEquals(
                 2,
                 Run.of("lengths", "demo-data/eider-shed", "--html", page.toString())

@@ -70,10 +70,10 @@ final class QuoteDayTest {
         for (String words : List.of(
                 "not for the customer",
                 "waste and reel handling   27.73    4.62",
-                "price                    761.40  126.90",
-                "drawn     63.186  10.531",
+                "price                    762.24  127.04",
+                "drawn     63.336  10.556",
                 "alone     27.73        27.73  27.73",
-                "Charged: waste alone, 271.42 EUR",
+                "Charged: waste alone, 272.00 EUR",
                 "proven the least")) {
             assertTrue(page.contains(words), words + " not in\n" + page);
         }

@@ -115,15 +115,13 @@ final class Bench {
                 tucking,
                 allowances,
                 row.onRope(),
-                row.marks(),
-                row.counts(),
+                row.layout(),
                 row.work(),
                 row.provenance());
     }
 
     static Tucking withoutProjection(Tucking tucking) {
-        return new Tucking(
-                tucking.natural(), tucking.other(), Allowance.NOTHING, tucking.taperTucks(), tucking.provenance());
+        return new Tucking(tucking.natural(), tucking.other(), tucking.form(), Allowance.NOTHING, tucking.provenance());
     }
 
     static SpliceBook withThimbles(SpliceBook book, Thimble... thimbles) {

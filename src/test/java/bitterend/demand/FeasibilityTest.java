@@ -18,6 +18,7 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Thimble;
 import bitterend.catalogue.ThroatAngle;
+import bitterend.demand.Assembly.Asked;
 import bitterend.demand.Assembly.Make;
 import bitterend.demand.Assembly.Terms;
 import bitterend.demand.Assembly.Use;
@@ -49,12 +50,44 @@ final class FeasibilityTest {
 
     @Test
     void clearRope_tooShortTellsTheShortestLengthThatWorks() {
-        // two eyes of 300 mm and room of 441 mm each: 1,482 mm
-        Finding refusal = onlyError(BRAID, make(new Length(1_400), EYE, EYE));
+        // two eyes of 300 mm and two tails of 252 mm: 1,104 mm
+        Finding refusal = onlyError(BRAID, make(new Length(1_000), EYE, EYE));
         assertEquals("length", refusal.field());
-        assertEquals(new Length(1_482), shortest(refusal));
-        assertMakes(BRAID, make(new Length(1_482), EYE, EYE));
-        assertEquals(new Length(1_482), shortest(onlyError(BRAID, make(new Length(1_481), EYE, EYE))));
+        assertEquals(new Length(1_104), shortest(refusal));
+        assertMakes(BRAID, make(new Length(1_104), EYE, EYE));
+        assertEquals(new Length(1_104), shortest(onlyError(BRAID, make(new Length(1_103), EYE, EYE))));
+    }
+
+    /** Two buried tails of 72 D never overlap: 8 mm, 1,152 mm clear; 12 mm, 1,728 mm. Eyes 100 mm. */
+    @ParameterizedTest
+    @CsvSource({"8, 1352", "12, 1928"})
+    void shortStrops_areMadeDownToTwoTailsOfClearRope(long diameter, long shortest) {
+        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(diameter));
+        EndSpec eye = EndSpec.of("bury-eye", flat(100));
+        assertMakes(hollow, make(new Length(shortest), eye, eye));
+        assertEquals(new Length(shortest), shortest(onlyError(hollow, make(new Length(shortest - 1), eye, eye))));
+    }
+
+    /** Room 1 1/2 tails an eye on slack rope (Toss p. 106): 12 mm, 2,592 mm; take-up 0.18 tails an eye. */
+    @Test
+    void workingRoom_isWarnedOfOnSlackRopeAndAcceptedByName() {
+        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        EndSpec eye = EndSpec.of("bury-eye", flat(100));
+        // 2,592 less 2 x 155.52 of take-up, and two bearings of 100 mm
+        assertFalse(warnings(hollow, make(new Length(2_481), eye, eye)).stream()
+                .anyMatch(each -> each.expected().contains("working room")));
+        Make shorter = make(new Length(2_480), eye, eye);
+        assertTrue(warnings(hollow, shorter).stream()
+                .anyMatch(each -> each.expected().contains("working room for the tools, 2592 mm, or in the column")));
+        Asked accepted = new Asked(
+                Tolerance.NONE,
+                Tolerance.NONE,
+                Tolerance.NONE,
+                List.of(),
+                List.of(new Accepted(Accepted.WORKING_ROOM, "Jansen")));
+        Make byName = new Make(shorter.finished(), shorter.measuring(), eye, eye, shorter.extras(), accepted);
+        assertTrue(warnings(hollow, byName).stream()
+                .anyMatch(each -> each.expected().endsWith("; accepted by Jansen")));
     }
 
     /** 8 CCR 5045(b): 10 diameters clear between wire splices for lifting. Room 36 D each, eyes 200 mm. */
@@ -74,11 +107,22 @@ final class FeasibilityTest {
 
     @Test
     void clearRope_belowTheSlipKnotWarns() {
-        // 1.7 m less 300 mm leaves 1,400 mm; the knot sits at 6 fids, 1,512 mm
-        assertTrue(warnings(BRAID, make(new Length(1_700), EYE, PLAIN)).stream()
+        // 1.6 m less 300 mm leaves 1,300 mm, 1,476.4 with its take-up; the knot sits at 6 fids, 1,512 mm
+        assertTrue(warnings(BRAID, make(new Length(1_600), EYE, PLAIN)).stream()
                 .anyMatch(each -> each.expected().contains("slip knot 1512 mm")));
         assertFalse(warnings(BRAID, make(new Length(1_900), EYE, PLAIN)).stream()
                 .anyMatch(each -> each.expected().contains("slip knot")));
+    }
+
+    /** The second of two eyes has only what the first left free: clear rope and its own take-up less the first tail. */
+    @Test
+    void slipKnot_ofTheSecondEyeIsJudgedByTheRopeTheFirstLeaves() {
+        // 2,088 less two bearings of 300: 1,488 + 176.4 - 252 leaves 1,412.4 mm, and 1,840.8 before the first eye
+        List<String> fields = warnings(BRAID, make(new Length(2_088), EYE, EYE)).stream()
+                .filter(each -> each.expected().contains("slip knot"))
+                .map(Finding::field)
+                .toList();
+        assertEquals(List.of("end b"), fields);
     }
 
     @Test

@@ -10,107 +10,237 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Construction;
+import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
 import bitterend.catalogue.LayoutMark;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Termination;
 import bitterend.demand.Assembly.Asked;
 import bitterend.demand.Assembly.Extras;
 import bitterend.demand.Assembly.Make;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.exchange.SplicesJson;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Where the marks of a splice lie. */
 final class LayoutTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+    private static final Rope HOLLOW = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+    private static final EndSpec PLAIN = EndSpec.of("plain");
     private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(300));
 
     /** 12 mm, eye of 600 mm perimeter: throat mark at 870.970 mm from the cut end; core marks by common practice. */
     @Test
     void doubleBraidEye_isMarkedFromTheCutEnd() {
-        Map<String, FineLength> places =
-                places(layouts(BRAID, EYE, EndSpec.of("plain")).get(0));
-        assertEquals(fine(252), place(places, "tail mark"));
-        assertEquals(new FineLength(8_709_696), place(places, "throat mark"));
-        assertEquals(new FineLength(8_709_696 + 15_120_000), place(places, "slip knot"));
-        assertEquals(place(places, "throat mark"), place(places, "core mark one"));
-        assertEquals(new FineLength(8_709_696 + 945_000), place(places, "core mark two"));
-        // the third lies 1.75 fids below the throat: 441 mm
-        assertEquals(new FineLength(8_709_696 + 4_410_000), place(places, "core mark three"));
-        assertEquals(new FineLength(8_709_696 + 840_000), place(places, "exit of the core tail"));
+        SpliceLayout layout = layouts(BRAID, EYE, PLAIN).get(0);
+        assertEquals(fine(252), fromCutEnd(layout, "tail mark"));
+        assertEquals(new FineLength(8_709_696), fromCutEnd(layout, "throat mark"));
+        assertEquals(new FineLength(8_709_696 + 15_120_000), fromCutEnd(layout, "slip knot"));
+        // a short section of 94.5 mm, then a fid and a short section: 441 mm below the throat
+        assertEquals(new FineLength(945_000), mark(layout, "cover goes in").distance());
+        assertEquals(new FineLength(3_465_000), mark(layout, "cover comes out").distance());
     }
 
-    /** Two-fid form: core marks one short section, then three fids and a short section. */
+    /** The core has been drawn by then: it has slipped in its cover, and no figure from the cut end would be true. */
+    @Test
+    void coreMarks_haveNoFigureFromTheCutEnd() {
+        SpliceLayout layout = layouts(BRAID, EYE, PLAIN).get(0);
+        List<Mark> onCore =
+                layout.marks().stream().filter(mark -> mark.on().equals("core")).toList();
+        assertEquals(
+                List.of("core comes out", "cover goes in", "cover comes out"),
+                onCore.stream().map(Mark::name).toList());
+        assertTrue(onCore.stream().allMatch(mark -> mark.findFromCutEnd().isEmpty()));
+        assertTrue(layout.marks().stream()
+                .filter(mark -> !mark.on().equals("core"))
+                .allMatch(mark -> mark.findFromCutEnd().isPresent()));
+    }
+
+    /** Two-fid form: one short section, then three fids and a short section (Merry p. 70). */
     @Test
     void twoFidForm_marksTheCoreFurtherDown() {
-        Map<String, FineLength> places =
-                places(layouts(BRAID, EndSpec.of("double-braid-eye-two-fid", flat(300)), EndSpec.of("plain"))
-                        .get(0));
-        assertEquals(fine(504), place(places, "tail mark"));
-        FineLength throat = place(places, "throat mark");
-        assertEquals(new FineLength(945_000), place(places, "core mark two").minus(throat));
+        SpliceLayout layout = layouts(BRAID, EndSpec.of("double-braid-eye-two-fid", flat(300)), PLAIN)
+                .get(0);
+        assertEquals(fine(504), fromCutEnd(layout, "tail mark"));
+        assertEquals(new FineLength(945_000), mark(layout, "cover goes in").distance());
         assertEquals(
-                new FineLength(945_000 + 7_560_000 + 945_000),
-                place(places, "core mark three").minus(throat));
-        assertEquals(fine(8 * 252), place(places, "slip knot").minus(throat));
+                new FineLength(7_560_000 + 945_000),
+                mark(layout, "cover comes out").distance());
+        assertEquals(fine(8 * 252), mark(layout, "slip knot").distance());
     }
 
-    /** Counts of common practice: 8 or 12 core strands, 4 or 3 removed, every fifth pair, 6 in left outside. */
+    /** Strand counts for a taper belong to printed instructions. */
     @Test
-    void doubleBraidEye_countsStrandsWhereTheTradeCounts() {
-        String counts =
-                String.join(" ", layouts(BRAID, EYE, EndSpec.of("plain")).get(0).counts());
-        for (String count :
-                List.of("every fifth pair", "8 strands below 1 5/8 in", "12 above", "4 or 3 consecutive", "6 in")) {
-            assertTrue(counts.contains(count), count);
+    void doubleBraid_tapersAsTheRopeMakerSays() {
+        for (String id : List.of("double-braid-eye", "double-braid-eye-two-fid", "end-for-end-join")) {
+            String counts = String.join("; ", row(id).layout().counts());
+            assertTrue(counts.contains("as the rope maker's instructions say"), counts);
+            assertTrue(counts.chars().noneMatch(Character::isDigit), counts);
         }
     }
 
-    /** About a third of the buried tail is tapered: common practice. */
+    /** About a third of the buried tail is tapered, in HMPE a quarter to a third: common practice. */
     @Test
     void bury_isTaperedOverAThirdOfItsTail() {
-        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
-        Map<String, FineLength> places = places(layouts(hollow, EndSpec.of("bury-eye", flat(300)), EndSpec.of("plain"))
-                .get(0));
-        assertEquals(fine(864), place(places, "tail mark"));
-        assertEquals(fine(288), place(places, "start of the taper"));
-        assertEquals(fine(864), place(places, "end of the bury").minus(place(places, "throat mark")));
+        SpliceLayout layout =
+                layouts(HOLLOW, EndSpec.of("bury-eye", flat(300)), PLAIN).get(0);
+        assertEquals(fine(864), fromCutEnd(layout, "tail mark"));
+        assertEquals(fine(288), fromCutEnd(layout, "start of the taper"));
+    }
+
+    /** Toss pp. 104, 106: the tool comes out 4/3 of the tail below the throat, in HMPE 3/2; one tail would cut the taper off. */
+    @ParameterizedTest
+    @CsvSource({"HMPE, 1296", "POLYESTER, 384", "NYLON, 384"})
+    void buryTool_comesOutBeyondTheTail(Fibre fibre, long expected) {
+        Rope hollow = rope(Construction.TWELVE_STRAND, fibre, mm(12));
+        SpliceLayout layout =
+                layouts(hollow, EndSpec.of("bury-eye", flat(300)), PLAIN).get(0);
+        assertEquals(fine(expected), mark(layout, "tool comes out").distance());
+        assertTrue(layout.marks().stream().noneMatch(mark -> mark.name().contains("end of the bury")));
+    }
+
+    /** The second tool comes out where the rope still free before the tip of the first tail ends, where that is nearer. */
+    @Test
+    void buryTool_ofTheSecondEyeComesOutBeforeTheTipOfTheFirstTail() {
+        EndSpec eye = EndSpec.of("bury-eye", flat(100));
+        // 12 mm: clear 1,800 of which the first tail fills 864; the second take-up is 155.52
+        List<SpliceLayout> strop = layouts(HOLLOW, new Length(2_000), eye, eye);
+        Mark first = mark(strop.get(0), "tool comes out");
+        Mark second = mark(strop.get(1), "tool comes out");
+        assertEquals(fine(1_296), first.distance());
+        assertEquals(new FineLength(10_915_200), second.distance());
+        assertTrue(second.purpose().contains("nearer than the usual 1.5 tails"), second.purpose());
+        assertTrue(second.distance().compareTo(new FineLength(8_640_000 + 1_555_200)) >= 0);
     }
 
     @Test
-    void everyLayout_usesPlainNamesAndKeepsTheTailAndThroatOfTheDerivation() {
-        BOOK.terminations().forEach(row -> row.marks().forEach(mark -> {
+    void everyRow_namesItsMarksPlainly() {
+        BOOK.terminations().forEach(row -> row.layout().marks().forEach(mark -> {
             assertTrue(mark.name().length() > 3 && mark.name().chars().noneMatch(Character::isDigit), mark.name());
             assertTrue(!mark.name().equals(LayoutMark.CUT_END), mark.name());
+            assertTrue(!mark.purpose().isEmpty(), row.id() + " " + mark.name());
         }));
     }
 
     @Test
     void layout_withoutMarksOfItsOwnHasTailAndThroat() {
         Rope laid = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
-        SpliceLayout layout = layouts(laid, EndSpec.of("three-strand-eye", flat(300)), EndSpec.of("plain"))
-                .get(0);
+        SpliceLayout layout =
+                layouts(laid, EndSpec.of("three-strand-eye", flat(300)), PLAIN).get(0);
         assertEquals(
                 List.of("tail mark", "throat mark"),
                 layout.marks().stream().map(Mark::name).toList());
-        assertEquals(fine(256), place(places(layout), "tail mark"));
-        assertEquals("4 tucks with each strand", layout.counts().get(0));
+        assertEquals(fine(256), fromCutEnd(layout, "tail mark"));
+        assertEquals("4 full tucks with each strand", layout.counts().get(0));
         assertTrue(layout.caution().contains("rope maker"), layout.caution());
+    }
+
+    /** In a join each strand makes half of the number on its side (29 CFR 1926.251(d)): 8 are 4 and 4, 10 tapered 5 and 2. */
+    @Test
+    void shortSplice_countsTheTucksOfOneSide() {
+        Rope laid = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
+        assertEquals(
+                "4 full tucks with each strand on its side of the join",
+                layouts(laid, EndSpec.of("short-splice"), PLAIN).get(0).counts().get(0));
+        EndSpec tapered = new EndSpec(
+                "short-splice", EyeSpec.NONE, EndSpec.FittingSpec.NONE, new EndSpec.Options(10, true, "", ""));
+        assertEquals(
+                "5 full tucks with each strand on its side of the join, then 2 tapered away",
+                layouts(laid, tapered, PLAIN).get(0).counts().get(0));
+    }
+
+    /** Every tucked end says how many tucks; wire: three full and two half, or four and one (Japan's crane ordinance 219). */
+    @ParameterizedTest
+    @CsvSource({
+        "tuck-eye, TWELVE_STRAND, POLYESTER, 4 full tucks with each strand",
+        "eight-strand-eye, EIGHT_STRAND, NYLON, 4 full tucks with each strand",
+        "twelve-strand-join, TWELVE_STRAND, POLYESTER, 4 full tucks with each strand on its side of the join",
+        "wire-tucked-eye, WIRE, STEEL, '3 full tucks with each strand, then 2 with half of each strand'",
+        "wire-tucked-eye-four-one, WIRE, STEEL, '4 full tucks with each strand, then 1 with half of each strand'",
+    })
+    void tuckedEnds_sayHowManyTucks(String id, Construction construction, Fibre fibre, String expected) {
+        EndSpec end = row(id).kind() == Termination.Kind.JOIN ? EndSpec.of(id) : EndSpec.of(id, flat(300));
+        assertEquals(
+                expected,
+                layouts(rope(construction, fibre, mm(12)), end, PLAIN)
+                        .get(0)
+                        .counts()
+                        .get(0));
+    }
+
+    /** FM 55-501: open the rope to 4 times the diameter of the eye, the eye included; 200 mm: 800 mm. */
+    @Test
+    void hastyEye_saysHowFarTheRopeIsOpened() {
+        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(12));
+        EyeSpec round = new EyeSpec.RoundEye(fine(200), Diameter.NONE);
+        SpliceLayout layout =
+                layouts(wire, EndSpec.of("hasty-eye", round), PLAIN).get(0);
+        assertEquals(fine(800), fromCutEnd(layout, "rope opened to here"));
+    }
+
+    /** The knot itself lies between its tail and the standing part: 10 and 15 D of 12 mm rope, from memory. */
+    @Test
+    void bowline_isMarkedBeyondItsOwnRope() {
+        SpliceLayout layout =
+                layouts(BRAID, EndSpec.of("bowline", flat(300)), PLAIN).get(0);
+        assertEquals(fine(120), fromCutEnd(layout, "tail mark"));
+        assertEquals(new FineLength(1_200_000 + 1_800_000 + 6_189_696), fromCutEnd(layout, "knot ends here"));
+    }
+
+    /** 3/4 in wire: 4 clips on 18 in, saddles of 3 D: one saddle left beyond the first, the second hard against the thimble. */
+    @Test
+    void clipEye_placesEveryClipFromTheCutEnd() {
+        Rope wire = rope(Construction.WIRE, Fibre.STEEL, inches("3/4"));
+        SpliceLayout layout =
+                layouts(wire, EndSpec.of("clip-eye", flat(300)), PLAIN).get(0);
+        assertEquals(inch("18"), fromCutEnd(layout, "tail mark"));
+        assertEquals(inch("3.375"), fromCutEnd(layout, "first clip"));
+        assertEquals(inch("16.875"), fromCutEnd(layout, "second clip"));
+        assertEquals(inch("7.875"), fromCutEnd(layout, "third clip"));
+        assertEquals(inch("12.375"), fromCutEnd(layout, "fourth clip"));
+        assertEquals(
+                List.of(
+                        "4 clips, saddles on the live part",
+                        "torque of the nuts: as the clip maker states",
+                        "tighten again after the first load"),
+                layout.counts());
+    }
+
+    /** 10 m less the bearing of the second eye, 300 mm, and its own take-up of 176.4 mm: neither margin nor rounding. */
+    @Test
+    void secondThroat_isMeasuredFromTheFinishedFirstEye() {
+        List<SpliceLayout> both = layouts(BRAID, EYE, EYE);
+        Mark throat = mark(both.get(1), "throat, measured");
+        assertEquals("bearing point of the finished end A", throat.from());
+        assertEquals(new FineLength(97_000_000 + 1_764_000), throat.distance());
+        assertEquals(Optional.empty(), throat.findFromCutEnd());
+        assertTrue(both.get(0).marks().stream().noneMatch(mark -> mark.name().equals("throat, measured")));
+    }
+
+    /** Wanted wet at 5 % shrinkage and under 2 % tension: 10 m is 10,320 mm slack and dry. */
+    @Test
+    void secondThroat_followsTensionAndWetting() {
+        Mark throat = mark(converted(List.of()).get(1), "throat, measured");
+        double slack = 10_000 / 1.02 / 0.95;
+        assertEquals(slack - 300 + 176.4, throat.distance().units() / 10_000.0, 0.001);
     }
 
     @Test
     void plainEnds_haveNoLayout() {
-        assertEquals(List.of(), layouts(BRAID, EndSpec.of("plain"), EndSpec.of("sealed")));
+        assertEquals(List.of(), layouts(BRAID, PLAIN, EndSpec.of("sealed")));
     }
 
     /** Middle of 10 m: 4,700 mm of clear rope beyond the throat, which lies tail, eye and take-up from the cut end. */
@@ -121,8 +251,17 @@ final class LayoutTest {
         Demanded demanded = marked(List.of(middle, near));
         SpliceLayout along = demanded.layouts().get(demanded.layouts().size() - 1);
         long throat = 2_520_000 + 6_189_696 + 1_764_000;
-        assertEquals(new FineLength(throat + 47_000_000), place(places(along), "middle"));
-        assertEquals(new FineLength(throat + 7_000_000), place(places(along), "1 m"));
+        assertEquals(new FineLength(throat + 47_000_000), fromCutEnd(along, "middle"));
+        assertEquals(new FineLength(throat + 7_000_000), fromCutEnd(along, "1 m"));
+    }
+
+    /** A mark at 5 m of the wet and tensioned length lies as much further along the slack and dry piece. */
+    @Test
+    void marksAlong_followTensionAndWettingAsTheLengthDoes() {
+        List<SpliceLayout> layouts = converted(List.of(new WantedMark("5 m", Ratio.ZERO, Length.ofMetres(5))));
+        double throat = 252 + 618.9696 + 176.4;
+        double place = throat + 5_000 / 1.02 / 0.95 - 300;
+        assertEquals(place, fromCutEnd(layouts.get(layouts.size() - 1), "5 m").units() / 10_000.0, 0.001);
     }
 
     @Test
@@ -132,24 +271,53 @@ final class LayoutTest {
         assertEquals(List.of(), demanded.pieces());
     }
 
-    private static FineLength place(Map<String, FineLength> places, String mark) {
-        return Optional.ofNullable(places.get(mark)).orElseThrow(() -> new AssertionError("no " + mark));
-    }
-
     private static Demanded marked(List<WantedMark> marks) {
         Asked asked = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, marks);
         return model(BOOK, BRAID)
-                .pieces(one(
-                        new Make(Length.ofMetres(10), Measuring.USUAL, EYE, EndSpec.of("plain"), Extras.NONE, asked)));
+                .pieces(one(new Make(Length.ofMetres(10), Measuring.USUAL, EYE, PLAIN, Extras.NONE, asked)));
     }
 
-    private static List<SpliceLayout> layouts(Rope rope, EndSpec endA, EndSpec endB) {
-        return model(BOOK, rope)
-                .pieces(one(Bench.make(Length.ofMetres(10), endA, endB)))
+    /** Two eyes, wanted wet at 5 % shrinkage and under 2 % of tension. */
+    private static List<SpliceLayout> converted(List<WantedMark> marks) {
+        Measuring wet =
+                new Measuring(Measuring.Between.BEARING_POINTS, Diameter.NONE, Ratio.percent(2), Ratio.percent(5));
+        Asked asked = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, marks);
+        return model(BOOK, BRAID)
+                .pieces(one(new Make(Length.ofMetres(10), wet, EYE, EYE, Extras.NONE, asked)))
                 .layouts();
     }
 
-    private static Map<String, FineLength> places(SpliceLayout layout) {
-        return layout.marks().stream().collect(Collectors.toMap(Mark::name, Mark::fromCutEnd));
+    private static List<SpliceLayout> layouts(Rope rope, EndSpec endA, EndSpec endB) {
+        return layouts(rope, Length.ofMetres(10), endA, endB);
+    }
+
+    private static List<SpliceLayout> layouts(Rope rope, Length finished, EndSpec endA, EndSpec endB) {
+        return model(BOOK, rope).pieces(one(Bench.make(finished, endA, endB))).layouts();
+    }
+
+    private static Termination row(String id) {
+        return BOOK.terminations().stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Mark mark(SpliceLayout layout, String name) {
+        return layout.marks().stream()
+                .filter(mark -> mark.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + name + " in " + layout.marks()));
+    }
+
+    private static FineLength fromCutEnd(SpliceLayout layout, String name) {
+        return mark(layout, name).findFromCutEnd().orElseThrow();
+    }
+
+    private static Diameter inches(String inches) {
+        return DiameterText.parse(inches + " in").value().orElseThrow();
+    }
+
+    private static FineLength inch(String inches) {
+        return LengthText.parseFine(inches + " in").value().orElseThrow();
     }
 }

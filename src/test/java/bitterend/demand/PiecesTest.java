@@ -58,9 +58,9 @@ final class PiecesTest {
         Piece piece =
                 demanded(order(1, 1, EYED, Terms.USUAL, "B12", "B14")).pieces().get(0);
         assertEquals("B12", piece.orderedRope());
-        assertEquals(10_748, piece.lengthOn("B12").orElseThrow().mm());
-        // C grows by pi mm and a little, tail and take-up by 1.7 x 21 x 2 mm
-        assertEquals(10_822, piece.lengthOn("B14").orElseThrow().mm());
+        assertEquals(10_784, piece.lengthOn("B12").orElseThrow().mm());
+        // C grows by pi mm and a little, tail and take-up by 1.7 x 21 x 2 mm, the margin by 3 x 2 mm
+        assertEquals(10_864, piece.lengthOn("B14").orElseThrow().mm());
     }
 
     @Test
@@ -79,7 +79,7 @@ final class PiecesTest {
         Make make = new Make(EYED.finished(), EYED.measuring(), EYED.endA(), EYED.endB(), extras);
         Demanded demanded = demanded(order(3, 1, make, Terms.USUAL, "B12"));
         assertEquals(
-                List.of(12_798L, 10_798L, 10_798L),
+                List.of(12_834L, 10_834L, 10_834L),
                 demanded.pieces().stream().map(piece -> piece.cut().mm()).toList());
         assertEquals(
                 List.of("100/1.2", "100/1.3"), demanded.derivations().get(1).pieces());
@@ -99,8 +99,7 @@ final class PiecesTest {
         List<EndWork> work =
                 model(BOOK, wire).pieces(order(1, 1, clipped, Terms.USUAL, "R")).work();
         assertEquals(
-                List.of(new EndWork.Picked("wire rope clips, 6 diameters apart", 4)),
-                work.get(0).parts());
+                List.of(new EndWork.Picked("wire rope clip", 4)), work.get(0).parts());
         assertEquals("end B", work.get(1).end());
     }
 

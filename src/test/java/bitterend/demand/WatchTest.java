@@ -143,14 +143,49 @@ final class WatchTest {
         assertEquals(List.of(), demanded.pieces());
     }
 
-    /** 3 turns of (inside + pi D), and 6 pi D for the splice: 1 m of 24 mm rope, as a ring. */
-    @Test
-    void fibreGrommet_isThreeTurnsAlongItsCentreLine() {
+    /**
+     * Ashley 2864-65: three times the circumference and six times the round of the rope, 600 mm of 12 mm rope 2,026.2 mm;
+     * Nicholls p. 21: 3 1/2 times the ring, 2,100 mm. The larger counts. 24 mm rope, 600 mm: 2,252.4 mm by Ashley.
+     */
+    @ParameterizedTest
+    @CsvSource({"12, 600, 2100", "24, 600, 2253"})
+    void fibreGrommet_takesTheLargerOfTwoPrintedRules(long diameter, long round, long cut) {
+        Rope laid = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(diameter));
         Demanded demanded =
-                model(BOOK, LAID).pieces(one(Bench.make(Length.ofMetres(1), EndSpec.of("fibre-grommet"), PLAIN)));
+                model(BOOK, laid).pieces(one(Bench.make(new Length(round), EndSpec.of("fibre-grommet"), PLAIN)));
+        assertEquals(cut, demanded.pieces().get(0).cut().mm());
+        assertEquals(2026.2, 3 * 600 + 6 * Math.PI * 12, 0.05);
+    }
+
+    /** Ring of 500 mm diameter: one strand 22 diameters (Ashley 2866), three strands 9 (Fry p. 94). 10 mm wire. */
+    @ParameterizedTest
+    @CsvSource({"wire-grommet, 11000", "wire-grommet-three-strand, 4500"})
+    void wireGrommet_takesWhatItsMethodPrints(String id, long cut) {
+        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(10));
+        // 1,570.796 mm round
+        long made = model(BOOK, wire)
+                .pieces(one(Bench.make(new Length(1_571), EndSpec.of(id), PLAIN)))
+                .pieces()
+                .get(0)
+                .cut()
+                .mm();
+        assertEquals(cut, made, 2);
+    }
+
+    /** A ring laid flat is half as long as it is round. */
+    @Test
+    void ring_mayBeOrderedByItsWorkingLength() {
+        EndSpec ring = EndSpec.of("fibre-grommet");
+        Measuring flat = new Measuring(Between.FLAT, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
+        Demanded working = model(BOOK, LAID).pieces(one(new Make(new Length(500), flat, ring, PLAIN, Extras.NONE)));
+        Demanded round = model(BOOK, LAID).pieces(one(Bench.make(new Length(1_000), ring, PLAIN)));
+        assertEquals(round.pieces().get(0).cut(), working.pieces().get(0).cut());
         assertEquals(
-                (long) Math.ceil(3 * (1000 + Math.PI * 24) + 6 * Math.PI * 24),
-                demanded.pieces().get(0).cut().mm());
+                "working length of the ring, laid flat",
+                working.derivations().get(0).lines().get(0).formula());
+        assertEquals(
+                "inside circumference of the ring",
+                round.derivations().get(0).lines().get(0).formula());
     }
 
     /** 8 CCR 5045(b): circumference at least 96 D. */

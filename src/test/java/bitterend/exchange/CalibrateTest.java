@@ -120,7 +120,7 @@ final class CalibrateTest {
         assertEquals("end b", calibration.findings().get(0).field());
     }
 
-    /** Default take-up 176.4 mm, calibrated 159: ten pieces of 10,748 become 10,730. */
+    /** Default take-up and margin 212.4 mm, calibrated 159: ten pieces of 10,784 become 10,730. */
     @Test
     void effect_isToldInMetresAndMoney() throws IOException {
         Shop shop = shop();
@@ -128,8 +128,8 @@ final class CalibrateTest {
         List<Effect> effects = Effect.on(assemblies(shop), shop.catalogue(), calibration);
         assertEquals(1, effects.size());
         assertEquals(10, effects.get(0).pieces());
-        assertEquals(new Length(-180), effects.get(0).more());
-        assertEquals(-36, effects.get(0).cost().rounded().minor());
+        assertEquals(new Length(-540), effects.get(0).more());
+        assertEquals(-108, effects.get(0).cost().rounded().minor());
     }
 
     @Test
@@ -144,7 +144,8 @@ final class CalibrateTest {
         Termination row = row(book).on(shop().catalogue().rope("DB12"));
         assertEquals(25, row.work().minutes());
         assertTrue(row.allowance(What.TAKE_UP).provenance().verified());
-        assertEquals("159 mm", row.allowance(What.TAKE_UP).text());
+        assertEquals("152.0304 mm", row.allowance(What.TAKE_UP).text());
+        assertEquals("6.9696 mm", row.allowance(What.MARGIN).text());
         assertEquals(10_730, shop().pieces().get(0).cut().mm());
         assertFalse(row(book).allowance(What.TAKE_UP).provenance().verified());
     }

@@ -17,7 +17,8 @@ final class NewShopTest {
     @EnumSource(Units.class)
     void settingsWrittenOut_areTheUsualOnes(Units units) {
         MoneyText money = new MoneyText("EUR", 2);
-        Settings stated = settings(new NewShop("Mole End", units, money, new Money(4500), false).settings());
+        Settings stated = settings(
+                new NewShop("Mole End", units, money, new Money(4500), ShopJson.usualTools(units), false).settings());
         Settings usual = settings("{\"format\": \"bitterend/shop/1\", \"name\": \"Mole End\", \"units\": \""
                 + units.name().toLowerCase(Locale.ROOT) + "\", \"currency\": \"EUR\", \"labour\": \"45 EUR/h\"}");
         assertEquals(usual, stated);

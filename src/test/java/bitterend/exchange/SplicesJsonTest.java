@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.BenchTools;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Term;
@@ -12,6 +13,7 @@ import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardstick;
 import bitterend.catalogue.Yardsticks;
+import bitterend.catalogue.Yardsticks.Counted;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
@@ -52,8 +54,8 @@ final class SplicesJsonTest {
     /** Millimetres of tail on 12 mm rope: two fids less half a diameter and 30 mm. */
     private static long loftEyeTail(SpliceBook book) {
         Diameter rope = Diameter.ofMillimetres(12);
-        Yardsticks sticks = new Yardsticks(
-                rope, book.fids().fid(rope), FineLength.ZERO, 0, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO);
+        Yardsticks sticks =
+                new Yardsticks(rope, book.fids().fid(rope), FineLength.ZERO, Counted.NOTHING, Yardsticks.Eye.NONE);
         return row(book, "loft-eye")
                 .allowance(What.TAIL)
                 .length(sticks)
@@ -88,8 +90,7 @@ final class SplicesJsonTest {
                 {"format": "bitterend/splices/1",
                  "fids": {"diameters": "22", "shortSections": [{"part": "1/4"}]}}
                 """);
-        assertEquals(Ratio.of(22), book.fids().diameters());
-        assertEquals(List.of(), book.fids().tools());
+        assertEquals(Ratio.of(22), book.fids().rule().diameters().get(BenchTools.METRIC));
     }
 
     @ParameterizedTest
@@ -130,7 +131,8 @@ final class SplicesJsonTest {
     @ValueSource(
             strings = {
                 "{'format': 'bitterend/splices/2'}",
-                "{'format': 'bitterend/splices/1', 'fids': {'diameters': '21'}}",
+                "{'format': 'bitterend/splices/1', 'fids': {'diameters': 'long'}}",
+                "{'format': 'bitterend/splices/1', 'fids': {'shortSections': [{'upTo': '1 in', 'part': '1/4'}]}}",
                 "{'format': 'bitterend/splices/1', 'terminations': {}}",
                 "{'format': 'bitterend/splices/1', 'terminations': [{'id': 'plain'}, {'id': 'plain'}]}",
                 "{'format': 'bitterend/splices/1', 'beforeTheCut': [{'count': 2}]}",

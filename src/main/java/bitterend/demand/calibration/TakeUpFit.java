@@ -7,7 +7,6 @@ import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import java.util.List;
 import java.util.Map;
 
@@ -41,17 +40,19 @@ public record TakeUpFit(
 
     /** The allowances to plan with. */
     public Map<What, Allowance> allowances() {
-        Provenance provenance = new Provenance(
-                "calibrated on " + count + " measured assemblies, mean " + LengthText.exact(mean.roundedUp())
-                        + "; upper 95 % prediction limit of one splice",
-                Grade.SHOP,
-                true);
+        FineLength takeUp = mean.isNegative() ? FineLength.ZERO : mean;
+        String measured = "calibrated on " + count + " measured assemblies";
         return Map.of(
-                What.TAKE_UP, fixed(upper, provenance),
-                What.TAKE_UP_SPREAD, fixed(spread(), provenance));
+                What.TAKE_UP, fixed(takeUp, measured + ", their mean"),
+                What.MARGIN,
+                        fixed(
+                                upper.fine().minus(takeUp),
+                                measured + "; from the mean to the upper 95 % prediction limit of one splice"),
+                What.TAKE_UP_SPREAD,
+                        fixed(spread().fine(), measured + "; half the 95 % prediction band of one splice"));
     }
 
-    private static Allowance fixed(Length length, Provenance provenance) {
-        return new Allowance(List.of(new Term.Fixed(length.fine())), provenance);
+    private static Allowance fixed(FineLength length, String source) {
+        return new Allowance(List.of(new Term.Fixed(length)), new Provenance(source, Grade.SHOP, true));
     }
 }

@@ -46,7 +46,7 @@ final class Layouts {
                         mark.on(),
                         mark.from(),
                         figures.tape(mark.distance()),
-                        figures.tape(mark.fromCutEnd())))
+                        mark.findFromCutEnd().map(figures::tape).orElse("")))
                 .toList();
         return new LayoutSheet(layout.name(), List.of(), marks, layout.counts(), layout.caution());
     }

@@ -1,0 +1,111 @@
+package bitterend.demand;
+
+import bitterend.catalogue.ClearRope;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.What;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
+
+/**
+ * Whether a leg has rope enough between its throats. Two finished splices never overlap, and no mark may lie beyond the
+ * other throat: such a leg is refused. The working room, in which the tools come out of slack rope, is only warned of.
+ */
+final class ClearRopeCheck {
+    private static final FineLength SOME = new FineLength(1);
+
+    private final SpliceBook splices;
+    private final Leg leg;
+    private final Units units;
+    private final FreeRope rope;
+
+    ClearRopeCheck(SpliceBook splices, Leg leg, Units units) {
+        this.splices = splices;
+        this.leg = leg;
+        this.units = units;
+        this.rope = new FreeRope(leg, units);
+    }
+
+    void check(Assembly.Use use, Problems problems) {
+        FineLength needed = needed(use);
+        if (rope.finished().compareTo(needed) < 0) {
+            Length shortest = leg.standingPart(units).shortest(needed);
+            problems.error(
+                    "length",
+                    LengthText.print(leg.make().finished(), units) + ", which leaves "
+                            + LengthText.print(rope.finished(), units) + " between the throats",
+                    "room for the ends, " + LengthText.print(needed, units) + ": a finished length of at least "
+                            + LengthText.print(shortest, units));
+            return;
+        }
+        warnOfWorkingRoom(problems);
+        leg.ends().forEach(end -> warnOfSlipKnot(end, problems));
+    }
+
+    /** Clear rope of the finished leg that both splices fill, and what must stay free between them. */
+    private FineLength needed(Assembly.Use use) {
+        FineLength filled = sum(What.FILLS);
+        boolean bothSpliced = leg.ends().stream()
+                .allMatch(end -> !end.termination().allowance(What.FILLS).isNothing());
+        FineLength needed = bothSpliced ? filled.plus(free(use)) : filled;
+        for (MadeEnd end : leg.ends()) {
+            needed = longer(needed, forItsMarks(end));
+        }
+        return longer(needed, SOME);
+    }
+
+    /** Clear rope on which every mark of an end lies before the other throat when its turn has come; a ring has none. */
+    private FineLength forItsMarks(MadeEnd end) {
+        if (end.termination().kind() == Termination.Kind.GROMMET) {
+            return SOME;
+        }
+        FineLength shortenedBy = rope.betweenThroats(end).minus(rope.finished());
+        return LayoutMaker.reach(end).minus(shortenedBy);
+    }
+
+    private FineLength sum(What what) {
+        return leg.ends().stream().map(end -> end.length(what)).reduce(FineLength.ZERO, FineLength::plus);
+    }
+
+    private static FineLength longer(FineLength one, FineLength other) {
+        return one.compareTo(other) >= 0 ? one : other;
+    }
+
+    /** Clear rope asked for between two splices. */
+    private FineLength free(Assembly.Use use) {
+        return splices.clearRope().stream()
+                .filter(row -> row.suits().admits(leg.rope()) && (use == Assembly.Use.LIFTING || !row.lifting()))
+                .findFirst()
+                .map(ClearRope::length)
+                .map(length -> length.length(leg.ends().get(0).yardsticks()))
+                .orElse(FineLength.ZERO);
+    }
+
+    private void warnOfWorkingRoom(Problems problems) {
+        FineLength room = sum(What.ROOM);
+        if (rope.slack().compareTo(room) >= 0) {
+            return;
+        }
+        String accepted = leg.make().asked().acceptedBy(Accepted.WORKING_ROOM);
+        problems.warning(
+                "length",
+                LengthText.print(rope.slack(), units) + " of slack rope between the throats",
+                "working room for the tools, " + LengthText.print(room, units)
+                        + (accepted.isEmpty()
+                                ? ", or in the column accept who accepts less, such as \"working room: Jansen\""
+                                : "; accepted by " + accepted));
+    }
+
+    private void warnOfSlipKnot(MadeEnd end, Problems problems) {
+        FineLength knot = end.length(What.SLIP_KNOT);
+        if (rope.free(end).compareTo(knot) < 0) {
+            problems.warning(
+                    end.name(),
+                    LengthText.print(rope.free(end), units) + " of rope still free",
+                    "a slip knot " + LengthText.print(knot, units)
+                            + " from the throat; here it must sit closer: mind the core");
+        }
+    }
+}
