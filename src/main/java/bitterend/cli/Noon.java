@@ -13,7 +13,6 @@ import bitterend.report.FindingsPage;
 import bitterend.store.SqliteLedger;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +31,7 @@ final class Noon {
 
     /** What is still to be cut, near the earlier plan if one is given; nothing when that cannot be read. */
     Optional<PackingProblem> open(@Nullable Path from) {
-        OpenWork work = new OpenWork(day, rack.map(RackToday::cut).orElse(Map.of()));
+        OpenWork work = new OpenWork(day, rack.orElse(RackToday.NONE));
         if (from == null) {
             tellStock(work.fresh());
             return Optional.of(work.fresh());

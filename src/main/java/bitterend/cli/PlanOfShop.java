@@ -49,10 +49,7 @@ final class PlanOfShop {
 
     /** The day it was planned for, what of it was cut by then left out, and held to an earlier plan as it was. */
     static PackingProblem problem(PlanDocument document, Shop shop, Optional<RackToday> rack) {
-        PackingProblem open = new OpenWork(
-                        shop.problem(document.plan().day()),
-                        rack.map(RackToday::cut).orElse(Map.of()))
-                .fresh();
+        PackingProblem open = new OpenWork(shop.problem(document.plan().day()), rack.orElse(RackToday.NONE)).fresh();
         PlanDocument.Near near = document.made().near();
         Map<String, String> pinned = new TreeMap<>(near.kept());
         open.pins().forEach(pin -> pinned.put(pin.piece(), pin.reel()));

@@ -25,7 +25,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -130,9 +129,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(Shop read, QuoteRequest request, LocalDate today) {
-        PackingProblem open = new OpenWork(
-                        read.problem(today), shop.rack().map(RackToday::cut).orElse(Map.of()))
-                .fresh();
+        PackingProblem open = new OpenWork(read.problem(today), shop.rack().orElse(RackToday.NONE)).fresh();
         QuoteBasis basis = QuoteShop.basis(read, open);
         Quoter quoter = new Quoter(
                 read.settings().quote(),

@@ -5,35 +5,27 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
-import bitterend.stock.Movement;
-import bitterend.stock.Reel;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
- * The day's question once some of it is cut: pieces that are cut are left out, what is left of a matched set stays with
- * the reel or lot it was begun on, and an earlier plan is kept where it may be.
+ * The day's question once some of it is cut: pieces that are cut are left out, what is left of a matched set is bound to
+ * what its cut pieces came off, and an earlier plan is kept where it may be.
  */
 public final class OpenWork {
     private final PackingProblem day;
-    private final Map<String, Movement> cut;
-    private final Map<String, Reel> reels = new HashMap<>();
+    private final RackToday rack;
+    private final Set<String> reels = new HashSet<>();
 
-    /**
-     * Looks at a day.
-     *
-     * @param cut the movement that cut it, of every piece that is cut
-     */
-    public OpenWork(PackingProblem day, Map<String, Movement> cut) {
+    /** Looks at a day, and at what its ledger says; {@link RackToday#NONE} for a shop that has none. */
+    public OpenWork(PackingProblem day, RackToday rack) {
         this.day = day;
-        this.cut = cut;
-        day.reels().forEach(reel -> reels.put(reel.id(), reel));
+        this.rack = rack;
+        day.reels().forEach(reel -> reels.add(reel.id()));
     }
 
     /** What is still to be cut. */
@@ -45,7 +37,7 @@ public final class OpenWork {
     public PackingProblem after(CutPlan earlier) {
         Map<String, String> places = new HashMap<>();
         for (ReelDraw draw : earlier.draws()) {
-            if (reels.containsKey(draw.reel())) {
+            if (reels.contains(draw.reel())) {
                 draw.cuts().forEach(place -> places.put(place.piece(), draw.reel()));
             }
         }
@@ -53,8 +45,10 @@ public final class OpenWork {
     }
 
     private PackingProblem problem(Map<String, String> earlier) {
+        BegunSets sets = new BegunSets(day.pieces(), rack);
         List<Piece> open = day.pieces().stream()
-                .filter(piece -> !cut.containsKey(piece.id()))
+                .filter(piece -> !rack.cut().containsKey(piece.id()))
+                .map(sets::bound)
                 .toList();
         Set<String> ids = new HashSet<>();
         open.forEach(piece -> ids.add(piece.id()));
@@ -67,46 +61,19 @@ public final class OpenWork {
                 day.reels(),
                 day.values(),
                 day.prices(),
-                pins(open, ids),
+                pins(ids),
                 places,
                 day.calendar());
     }
 
-    private List<Pin> pins(List<Piece> open, Set<String> ids) {
+    private List<Pin> pins(Set<String> open) {
         List<Pin> pins = new ArrayList<>();
         Set<String> pinned = new HashSet<>();
         for (Pin pin : day.pins()) {
-            if (ids.contains(pin.piece()) && reels.containsKey(pin.reel()) && pinned.add(pin.piece())) {
+            if (open.contains(pin.piece()) && reels.contains(pin.reel()) && pinned.add(pin.piece())) {
                 pins.add(pin);
             }
         }
-        for (Piece piece : open) {
-            if (piece.isMatched() && !pinned.contains(piece.id())) {
-                begunOn(piece).flatMap(this::reelOfThatLot).ifPresent(reel -> pins.add(new Pin(piece.id(), reel)));
-            }
-        }
         return pins;
-    }
-
-    /** The reel that another piece of the set was cut off, as it stood then. */
-    private Optional<Reel> begunOn(Piece piece) {
-        return day.pieces().stream()
-                .filter(other -> other.matching().set().equals(piece.matching().set()))
-                .flatMap(other -> Optional.ofNullable(cut.get(other.id())).stream())
-                .map(movement -> movement.entry().after())
-                .findFirst();
-    }
-
-    /** That reel if it is still there, else the longest of the same lot; a set to the reel finds its reel or nothing. */
-    private Optional<String> reelOfThatLot(Reel begun) {
-        if (reels.containsKey(begun.id())) {
-            return Optional.of(begun.id());
-        }
-        return reels.values().stream()
-                .filter(reel -> reel.rope().equals(begun.rope())
-                        && !begun.lot().isEmpty()
-                        && reel.lot().equals(begun.lot()))
-                .max(Comparator.comparing(Reel::length).thenComparing(Reel::id))
-                .map(Reel::id);
     }
 }

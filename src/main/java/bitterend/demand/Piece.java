@@ -87,9 +87,19 @@ public record Piece(
      *
      * @param set name of the set, unique in the shop; empty when the piece stands alone
      * @param bond how close the set must stay together
+     * @param begun its pieces that are cut already; empty for a set that is not begun
      */
-    public record Matching(String set, Bond bond) {
+    public record Matching(String set, Bond bond, List<CutMate> begun) {
         public static final Matching NONE = new Matching("", Bond.NONE);
+
+        public Matching {
+            begun = List.copyOf(begun);
+        }
+
+        /** A set of which nothing is cut. */
+        public Matching(String set, Bond bond) {
+            this(set, bond, List.of());
+        }
     }
 
     /** How close a matched set must stay together. */
@@ -130,6 +140,12 @@ public record Piece(
 
     public boolean isMatched() {
         return matching.bond() != Bond.NONE;
+    }
+
+    /** The same piece of a set that is begun. */
+    public Piece begunWith(List<CutMate> mates) {
+        Matching begun = new Matching(matching.set(), matching.bond(), mates);
+        return new Piece(pieceId, source, choices, begun, certificate, ownRope, finished, ends);
     }
 
     /** The same piece, to be cut from the first of these ropes, or from another of them; none is the customer's own. */

@@ -15,7 +15,14 @@ public final class Eligibility {
     private final PackingProblem problem;
     private final Map<String, String> pinnedTo = new HashMap<>();
     private final List<BiFunction<Piece, Reel, Optional<Reason>>> reelRules = List.of(
-            this::sameRope, this::onHold, this::reserved, this::ownRope, this::certificate, this::useBy, this::pinned);
+            this::sameRope,
+            this::onHold,
+            this::reserved,
+            this::ownRope,
+            this::certificate,
+            this::useBy,
+            this::begunSet,
+            this::pinned);
 
     public Eligibility(PackingProblem problem) {
         this.problem = problem;
@@ -81,6 +88,22 @@ public final class Eligibility {
                 !problem.day().isAfter(reel.papers().useBy()),
                 Rule.USE_BY,
                 () -> reel.id() + " was to be used by " + reel.papers().useBy());
+    }
+
+    /** The first cut piece of its set that the piece would not match. */
+    public Optional<Reason> begunSet(Piece piece, Reel reel) {
+        boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
+        return piece.matching().begun().stream()
+                .filter(mate -> toTheReel
+                        ? !mate.reels().contains(reel.id())
+                        : !mate.isOfItsLot(reel.rope(), reel.lot(), reel.id()))
+                .findFirst()
+                .map(mate -> new Reason(
+                        Rule.BEGUN_SET,
+                        "set " + piece.matching().set() + " is begun: " + mate.piece() + " is cut off "
+                                + mate.origin(toTheReel)
+                                + "; " + reel.id() + " is not of "
+                                + (toTheReel ? "that reel" : "that lot")));
     }
 
     public Optional<Reason> pinned(Piece piece, Reel reel) {

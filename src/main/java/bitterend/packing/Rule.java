@@ -14,6 +14,9 @@ public enum Rule {
     ON_HOLD(Level.HARD, "A reel on hold is not cut."),
     ONE_LOT(Level.HARD, "A matched set comes off one lot of one rope."),
     ONE_REEL(Level.HARD, "A set that must match to the reel comes off one reel."),
+    BEGUN_SET(
+            Level.HARD,
+            "What is left of a begun set comes off the lot of its cut pieces, or off their reel if it must match to the reel."),
     PINNED(Level.HARD, "A pinned piece comes off the reel it is pinned to."),
     PLANNED(Level.MEDIUM, "Every piece is planned, the urgent before the rest, class by class."),
     SET_WHOLE(Level.MEDIUM, "A matched set is planned whole or not at all, in the class of its most urgent piece."),

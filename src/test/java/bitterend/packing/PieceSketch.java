@@ -1,5 +1,6 @@
 package bitterend.packing;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
@@ -55,6 +56,12 @@ public final class PieceSketch {
 
     public PieceSketch set(String name, Bond bond) {
         matching = new Matching(name, bond);
+        return this;
+    }
+
+    /** A set of which one piece is cut already. */
+    public PieceSketch begun(String name, Bond bond, String cut, String lot, String... reels) {
+        matching = new Matching(name, bond, List.of(new CutMate(cut, Sketch.ROPE, lot, List.of(reels))));
         return this;
     }
 

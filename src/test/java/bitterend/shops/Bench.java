@@ -1,5 +1,6 @@
 package bitterend.shops;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.packing.Packing;
@@ -33,6 +34,13 @@ final class Bench {
         for (Pin pin : problem.pins()) {
             pinned.put(pin.piece(), pin.reel());
         }
+    }
+
+    private static boolean matches(CutMate mate, Reel reel, Bond bond) {
+        boolean sameReel = mate.reels().contains(reel.id());
+        boolean byReel = bond == Bond.ONE_REEL || mate.lot().isEmpty();
+        return mate.rope().equals(reel.rope())
+                && (byReel ? sameReel : mate.lot().equals(reel.lot()));
     }
 
     List<RunId> runs() {
@@ -75,6 +83,8 @@ final class Bench {
                 && (piece.certificate().isEmpty()
                         || piece.certificate().equals(reel.papers().certificate()))
                 && !problem.day().isAfter(reel.papers().useBy())
+                && piece.matching().begun().stream()
+                        .allMatch(mate -> matches(mate, reel, piece.matching().bond()))
                 && pinned.getOrDefault(piece.id(), reel.id()).equals(reel.id());
     }
 

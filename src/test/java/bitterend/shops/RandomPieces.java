@@ -1,6 +1,7 @@
 package bitterend.shops;
 
 import bitterend.catalogue.Rope;
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
@@ -73,7 +74,16 @@ final class RandomPieces {
                     choices.get(0).cut(),
                     "plain, plain"));
         }
-        return pieces;
+        boolean begun = matching.bond() != Bond.NONE && !reels.isEmpty() && (order.length() + line) % 3 == 0;
+        return begun ? begun(pieces, reels.get(line % reels.size())) : pieces;
+    }
+
+    /** One more piece of the set is cut already, off a reel that is there or off one that is gone. */
+    private static List<Piece> begun(List<Piece> pieces, Reel reel) {
+        String id = pieces.get(0).order() + "/cut";
+        List<String> reels = List.of(pieces.size() % 2 == 0 ? reel.id() : "gone");
+        List<CutMate> mates = List.of(new CutMate(id, reel.rope(), reel.lot(), reels));
+        return pieces.stream().map(piece -> piece.begunWith(mates)).toList();
     }
 
     private Matching matching(String name, int quantity) {

@@ -15,6 +15,7 @@ public enum Check {
     ON_HOLD(Rule.ON_HOLD),
     ONE_LOT(Rule.ONE_LOT),
     ONE_REEL(Rule.ONE_REEL),
+    BEGUN_SET(Rule.BEGUN_SET),
     PINNED(Rule.PINNED),
     SET_WHOLE(Rule.SET_WHOLE),
     DAY("The plan is for the day that was asked for."),

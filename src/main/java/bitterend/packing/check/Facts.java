@@ -1,5 +1,6 @@
 package bitterend.packing.check;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -77,11 +78,27 @@ final class Facts {
                     Check.USE_BY,
                     reel.id() + " was to be used by " + reel.papers().useBy());
         }
+        tornFromCut(piece, reel).ifPresent(sentence -> broken.put(Check.BEGUN_SET, both + ": " + sentence));
         String pin = pins.get(piece.id());
         if (pin != null && !pin.equals(reel.id())) {
             broken.put(Check.PINNED, both + ": the piece is pinned to " + pin);
         }
         return broken;
+    }
+
+    /** Of a set to the reel every cut piece came off this reel; of any other, off this rope and lot. */
+    private static Optional<String> tornFromCut(Piece piece, Reel reel) {
+        for (CutMate mate : piece.matching().begun()) {
+            boolean sameReel = mate.reels().contains(reel.id());
+            boolean sameLot = !mate.lot().isEmpty() && mate.lot().equals(reel.lot());
+            boolean matches = piece.matching().bond() == Piece.Bond.ONE_REEL
+                    ? sameReel
+                    : sameLot || mate.lot().isEmpty() && sameReel;
+            if (!matches || !mate.rope().equals(reel.rope())) {
+                return Optional.of(mate.piece() + " of the set is cut off other rope");
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean breaksOwnership(Piece piece, Reel.Custody custody) {

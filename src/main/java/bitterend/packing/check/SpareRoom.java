@@ -1,5 +1,6 @@
 package bitterend.packing.check;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.packing.CutPlan;
 import bitterend.packing.ReelDraw;
@@ -18,7 +19,8 @@ final class SpareRoom {
     private final Map<Kind, Map<String, long[]>> byKind = new HashMap<>();
 
     /** Pieces that the same reels are open to, lengths apart. */
-    private record Kind(List<String> ropes, String certificate, boolean ownRope, String order, String pin) {}
+    private record Kind(
+            List<String> ropes, String certificate, boolean ownRope, String order, List<CutMate> begun, String pin) {}
 
     SpareRoom(Facts facts, CutPlan plan) {
         this.facts = facts;
@@ -62,7 +64,13 @@ final class SpareRoom {
     private Kind kind(Piece piece) {
         List<String> ropes =
                 piece.choices().stream().map(Piece.RopeChoice::rope).toList();
-        return new Kind(ropes, piece.certificate(), piece.ownRope(), piece.order(), facts.pin(piece));
+        return new Kind(
+                ropes,
+                piece.certificate(),
+                piece.ownRope(),
+                piece.order(),
+                piece.matching().begun(),
+                facts.pin(piece));
     }
 
     /** The room of every run that is open to the piece, by rope, least first. */

@@ -4,15 +4,23 @@ import bitterend.demand.Piece;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Reel;
+import java.util.List;
 import java.util.Optional;
 
 /** Answers questions about one packing of a day, in true money and by the hard rules themselves; it asks no engine. */
 public final class Explanation {
     private final PackingProblem problem;
     private final Rack rack;
+    private final List<Coming> coming;
 
     public Explanation(PackingProblem problem, Packing packing) {
+        this(problem, packing, List.of());
+    }
+
+    /** Knows the reels that are on order too. */
+    public Explanation(PackingProblem problem, Packing packing, List<Coming> coming) {
         this.problem = problem;
+        this.coming = List.copyOf(coming);
         rack = new Rack(problem, packing);
     }
 
@@ -25,7 +33,7 @@ public final class Explanation {
     }
 
     private PieceAnswer answer(Piece piece) {
-        return new PieceQuestion(problem, rack, piece).answer();
+        return new PieceQuestion(problem, rack, piece, coming).answer();
     }
 
     /** What is cut from a reel and what it costs by rule; none for an unknown id. */

@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What would bring a piece into the plan. */
+/** What would bring a piece that stands alone into the plan. */
 final class Help {
     private static final int SHOWN = 5;
 
@@ -25,8 +25,10 @@ final class Help {
     private final Piece piece;
     private final Eligibility rules;
     private final Urgency urgency;
+    private final List<Coming> coming;
 
-    Help(PackingProblem problem, Rack rack, Piece piece) {
+    Help(PackingProblem problem, Rack rack, Piece piece, List<Coming> coming) {
+        this.coming = coming;
         this.problem = problem;
         this.rack = rack;
         this.piece = piece;
@@ -50,11 +52,23 @@ final class Help {
             }
         }
         List<Reason> shown = new ArrayList<>(help.subList(0, Math.min(SHOWN, help.size())));
+        coming.stream()
+                .filter(this::wouldDo)
+                .map(reel -> reel.offeredFor(piece.id()))
+                .forEach(shown::add);
         shown.add(new Reason(
                 Rule.PLANNED,
                 "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
                         + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate")));
         return shown;
+    }
+
+    private boolean wouldDo(Coming reel) {
+        return !piece.ownRope()
+                && (piece.certificate().isEmpty() || piece.certificate().equals(reel.certificate()))
+                && piece.lengthOn(reel.rope())
+                        .filter(cut -> !cut.isLongerThan(reel.length()))
+                        .isPresent();
     }
 
     /** A run that is too short, or that holds another rope, is settled by nobody. */

@@ -32,8 +32,12 @@ final class PieceQuestion {
     private final Piece piece;
     private final Eligibility rules;
     private final Optional<RunId> place;
+    private final SetQuestion set;
+    private final List<Coming> coming;
 
-    PieceQuestion(PackingProblem problem, Rack rack, Piece piece) {
+    PieceQuestion(PackingProblem problem, Rack rack, Piece piece, List<Coming> coming) {
+        this.coming = coming;
+        set = new SetQuestion(problem, rack, piece);
         this.problem = problem;
         this.rack = rack;
         this.piece = piece;
@@ -52,9 +56,16 @@ final class PieceQuestion {
             }
         }
         elsewhere.sort(CHEAPEST_FIRST);
-        List<Reason> why = place.isPresent() ? whyHere(place.get(), elsewhere) : whyNowhere(elsewhere);
-        List<Reason> help = place.isPresent() ? List.of() : new Help(problem, rack, piece).with(elsewhere);
-        return new PieceAnswer(piece.id(), place.stream().toList(), why, elsewhere, help);
+        List<Reason> why = new ArrayList<>(piece.isMatched() ? List.of(set.told()) : List.of());
+        why.addAll(place.isPresent() ? whyHere(place.get(), elsewhere) : whyNowhere(elsewhere));
+        return new PieceAnswer(piece.id(), place.stream().toList(), why, elsewhere, help(elsewhere));
+    }
+
+    private List<Reason> help(List<Elsewhere> elsewhere) {
+        if (place.isPresent()) {
+            return List.of();
+        }
+        return piece.isMatched() ? set.help(coming) : new Help(problem, rack, piece, coming).with(elsewhere);
     }
 
     private Elsewhere on(Reel reel, Run run, RunId id) {
@@ -71,6 +82,7 @@ final class PieceQuestion {
                         rules.ownRope(piece, reel),
                         rules.certificate(piece, reel),
                         rules.useBy(piece, reel),
+                        rules.begunSet(piece, reel),
                         rules.pinned(piece, reel))
                 .flatMap(Optional::stream)
                 .toList());
@@ -78,6 +90,9 @@ final class PieceQuestion {
             Optional<Reason> tooShort = rules.fits(piece, reel, run);
             tooShort.or(() -> noRoom(reel, run, id)).ifPresent(bars::add);
             leavesItsSet(reel).ifPresent(bars::add);
+            if (bars.isEmpty() && piece.isMatched() && place.isEmpty()) {
+                set.against(reel).ifPresent(bars::add);
+            }
         }
         return bars;
     }

@@ -1,5 +1,6 @@
 package bitterend.packing.greedy;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.packing.DrawPrice;
@@ -29,7 +30,12 @@ final class Homes {
 
     /** All that decides which reels a piece may come off. An order does only when a reel is kept for it. */
     private record Kind(
-            List<Piece.RopeChoice> choices, String certificate, boolean ownRope, String order, String pinnedTo) {}
+            List<Piece.RopeChoice> choices,
+            String certificate,
+            boolean ownRope,
+            String order,
+            List<CutMate> begun,
+            String pinnedTo) {}
 
     private record Open(List<Slot> slots, BitSet numbers) {}
 
@@ -97,6 +103,7 @@ final class Homes {
                 piece.certificate(),
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
+                piece.matching().begun(),
                 pins.getOrDefault(piece.id(), ""));
     }
 

@@ -92,7 +92,13 @@ public final class BenchLayout {
         MatchedSet set = piece.isMatched() ? sets.get(piece.matching().set()) : null;
         int urgent = urgency.classOf(piece);
         long weight = Urgency.weight(piece);
-        Object homeKey = List.of(piece.choices(), piece.order(), piece.certificate(), piece.ownRope(), pin);
+        Object homeKey = List.of(
+                piece.choices(),
+                piece.order(),
+                piece.certificate(),
+                piece.ownRope(),
+                piece.matching().begun(),
+                pin);
         Object kindKey = List.of(homeKey, earlier, piece.matching(), urgent, weight);
         int kind = kinds.computeIfAbsent(kindKey, key -> kinds.size());
         Homes where = homes.computeIfAbsent(homeKey, key -> homesOf(piece));

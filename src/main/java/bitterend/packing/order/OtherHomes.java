@@ -1,5 +1,6 @@
 package bitterend.packing.order;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
@@ -32,6 +33,7 @@ final class OtherHomes {
             String certificate,
             boolean ownRope,
             String order,
+            List<CutMate> begun,
             String pin,
             String reel) {}
 
@@ -55,6 +57,7 @@ final class OtherHomes {
                 piece.certificate(),
                 piece.ownRope(),
                 piece.order(),
+                piece.matching().begun(),
                 pins.getOrDefault(piece.id(), ""),
                 ownReel);
         return known.computeIfAbsent(kind, key -> count(piece, ownReel));

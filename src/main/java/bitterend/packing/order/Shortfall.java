@@ -44,6 +44,9 @@ final class Shortfall {
     }
 
     private Unplanned explain(Piece piece, Map<String, RunLoad[]> loads) {
+        if (!piece.matching().begun().isEmpty()) {
+            return new BegunShortfall(problem, rules).of(piece);
+        }
         List<Reel> ofRope = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
                 .toList();

@@ -45,6 +45,7 @@ public final class BenchRules implements ConstraintProvider {
                 ownRope(factory),
                 certificate(factory),
                 useBy(factory),
+                begunSet(factory),
                 pinned(factory),
                 fitsTheRun(factory),
                 oneLot(factory),
@@ -85,6 +86,10 @@ public final class BenchRules implements ConstraintProvider {
 
     Constraint useBy(ConstraintFactory factory) {
         return pieceOffReel(factory, Rule.USE_BY, Eligibility::useBy);
+    }
+
+    Constraint begunSet(ConstraintFactory factory) {
+        return pieceOffReel(factory, Rule.BEGUN_SET, Eligibility::begunSet);
     }
 
     Constraint pinned(ConstraintFactory factory) {

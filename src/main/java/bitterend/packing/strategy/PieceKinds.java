@@ -17,7 +17,7 @@ import java.util.TreeMap;
 
 /**
  * Pieces that any reel takes on the same terms. An order counts only where a reel is kept for it, a piece's pin only
- * where it has one; matched sets are not looked at here.
+ * where it has one; of matched sets only what a begun one is bound to is looked at here.
  */
 final class PieceKinds {
     private final Map<Key, List<Piece>> kinds = new TreeMap<>(Key.ORDER);
@@ -30,6 +30,7 @@ final class PieceKinds {
             String certificate,
             boolean ownRope,
             String order,
+            String begun,
             String pin,
             Undone undone) {
         static final Comparator<Key> ORDER = Comparator.comparingLong(Key::longest)
@@ -38,6 +39,7 @@ final class PieceKinds {
                 .thenComparing(Key::certificate)
                 .thenComparing(Key::ownRope)
                 .thenComparing(Key::order)
+                .thenComparing(Key::begun)
                 .thenComparing(Key::pin)
                 .thenComparing(Key::undone);
     }
@@ -67,6 +69,7 @@ final class PieceKinds {
                 piece.certificate(),
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
+                piece.matching().begun().toString(),
                 pins.getOrDefault(piece.id(), ""),
                 urgency.of(piece));
     }

@@ -36,7 +36,13 @@ final class TradeRules {
         for (int p = 0; p < kindOf.length; p++) {
             Piece piece = pieces.get(p);
             String pin = pins.getOrDefault(piece.id(), "");
-            kindOf[p] = kinds.of(List.of(piece.choices(), piece.order(), piece.certificate(), piece.ownRope(), pin));
+            kindOf[p] = kinds.of(List.of(
+                    piece.choices(),
+                    piece.order(),
+                    piece.certificate(),
+                    piece.ownRope(),
+                    piece.matching().begun(),
+                    pin));
             List<Piece.RopeChoice> byRope = new ArrayList<>(piece.choices());
             byRope.sort(Comparator.comparing(Piece.RopeChoice::rope));
             sizeOf[p] = sizes.of(byRope);

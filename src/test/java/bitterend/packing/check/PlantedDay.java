@@ -5,6 +5,7 @@ import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
@@ -132,6 +133,8 @@ final class PlantedDay {
     private static List<Piece> pieces() {
         Matching lot = new Matching("slings", Bond.ONE_LOT);
         Matching reel = new Matching("pair", Bond.ONE_REEL);
+        CutMate cut = new CutMate("B9/1.2", "braid", "L1", List.of("K5"));
+        Matching begun = new Matching("berths", Bond.ONE_REEL, List.of(cut));
         return List.of(
                 piece("A1/1.1", "braid", 6_000, Matching.NONE, "works", false),
                 piece("A1/1.2", "braid", 6_000, Matching.NONE, "works", false),
@@ -140,7 +143,7 @@ final class PlantedDay {
                 piece("A1/3.1", "braid", 3_000, reel, "", false),
                 piece("A1/3.2", "braid", 3_000, reel, "", false),
                 piece("A4/1.1", "braid", 5_000, Matching.NONE, "", false),
-                piece("B9/1.1", "braid", 5_000, Matching.NONE, "", false),
+                piece("B9/1.1", "braid", 5_000, begun, "", false),
                 piece("C1/1.1", "braid", 2_000, Matching.NONE, "", true),
                 piece("D1/1.1", "braid", 2_000, Matching.NONE, "", false),
                 piece("E1/1.1", "braid", 60_000, Matching.NONE, "", false),

@@ -101,6 +101,11 @@ final class PlantedFaultsTest {
                         "A4/1.1",
                         PlantedDay.with("K6", 1, "A4/1.1")),
                 new Planted("our rope for own-rope work", Check.OWN_ROPE, "C1/1.1", PlantedDay.with("K2", 1, "C1/1.1")),
+                new Planted(
+                        "begun set finished off another reel",
+                        Check.BEGUN_SET,
+                        "B9/1.1",
+                        PlantedDay.with("K2", 1, "B9/1.1")),
                 new Planted("pinned piece moved", Check.PINNED, "D1/1.1", PlantedDay.with("K1", 2, "D1/1.1")),
                 new Planted("another rope", Check.SAME_ROPE, "F1/1.1", PlantedDay.with("K2", 1, "F1/1.1")),
                 new Planted(

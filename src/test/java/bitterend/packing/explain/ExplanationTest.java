@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
+import bitterend.measure.Length;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
@@ -74,6 +75,86 @@ final class ExplanationTest {
         assertEquals(
                 List.of(new Reason(Rule.ONE_LOT, "set S comes off lot L1; P1 cannot leave it alone")),
                 answer.elsewhere().get(0).bars());
+    }
+
+    @Test
+    void set_isOfferedNoPlaceThatCannotTakeAllOfIt() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 3_000).lot("L1"))
+                        .with(reel("K2", 9_000).lot("L2").onHold())
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_LOT))
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_LOT)));
+        assertTrue(answer.elsewhere().stream().noneMatch(Elsewhere::isOpen));
+        assertEquals(
+                List.of(
+                        "set S: 2 pieces, 4.000 m in all, to come off one lot",
+                        "no room for all that is left of set S on lot L1 beside the other work",
+                        "K2 is on hold"),
+                answer.why().stream().map(Reason::sentence).toList());
+        assertEquals(
+                List.of(
+                        "K2 (lot L2) would do for the set if this were settled: K2 is on hold",
+                        "receive 4.000 m of white in one lot"),
+                answer.help().stream().map(Reason::sentence).toList());
+    }
+
+    @Test
+    void set_liesOnSeveralReelsOfItsLot() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 3_000).lot("L1"))
+                        .with(reel("K2", 2_000).lot("L1"))
+                        .with(piece("P1", 2_000).set("S", Bond.ONE_LOT))
+                        .with(piece("P2", 2_000).set("S", Bond.ONE_LOT)));
+        assertEquals(2, answer.elsewhere().stream().filter(Elsewhere::isOpen).count());
+    }
+
+    @Test
+    void begunSet_isToldWhatItIsBoundTo_andNeverOfferedOtherRope() {
+        Sketch sketch = new Sketch()
+                .with(reel("K2", 9_000).lot("L2"))
+                .with(reel("K3", 9_000).lot("L1").onHold())
+                .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "L1", "K1"));
+        List<Coming> coming = List.of(new Coming("B-7", Sketch.ROPE, new Length(50_000), Sketch.DAY, ""));
+        PieceAnswer answer = new Explanation(sketch.problem(), sketch.packing(), coming)
+                .piece("P2")
+                .orElseThrow();
+        assertTrue(answer.elsewhere().stream().noneMatch(Elsewhere::isOpen));
+        assertEquals(
+                List.of(
+                        "set S: 1 piece is cut, off lot L1; 1 piece, 2.000 m in all, is left and must match",
+                        "set S is begun: P1 is cut off lot L1; K2 is not of that lot",
+                        "K3 is on hold"),
+                answer.why().stream().map(Reason::sentence).toList());
+        assertEquals(
+                List.of(
+                        "K3 (lot L1) would do for the set if this were settled: K3 is on hold",
+                        "else a person decides: the set is released (bitterend orders release) and its rest comes off"
+                                + " other rope, or all of it is made again (bitterend orders again)"),
+                answer.help().stream().map(Reason::sentence).toList());
+    }
+
+    @Test
+    void reelOnOrder_isNamedForASetThatItTakesWhole() {
+        Sketch sketch = new Sketch()
+                .with(piece("P1", 2_000).set("S", Bond.ONE_REEL))
+                .with(piece("P2", 2_000).set("S", Bond.ONE_REEL));
+        Explanation explanation = new Explanation(
+                sketch.problem(),
+                sketch.packing(),
+                List.of(
+                        new Coming("B-7", Sketch.ROPE, new Length(4_010), Sketch.DAY, ""),
+                        new Coming("B-8", Sketch.ROPE, new Length(4_009), Sketch.DAY, "")));
+        assertEquals(
+                List.of(
+                        "order B-7 would do for the set: 4.010 m of white, expected 2026-03-02",
+                        "receive 4.000 m of white in one length"),
+                explanation.piece("P1").orElseThrow().help().stream()
+                        .map(Reason::sentence)
+                        .toList());
     }
 
     @Test

@@ -160,6 +160,61 @@ final class BenchRulesTest {
     }
 
     @Test
+    void begunSet_goesOnOffTheSameLot() {
+        holds(
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "L1", "K7"), "K1", 1));
+    }
+
+    @Test
+    void begunSet_barsAnotherLot() {
+        breaks(
+                Rule.BEGUN_SET,
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K1", 9_000).lot("L2"))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "L1", "K7"), "K1", 1),
+                1,
+                "set S is begun: P1 is cut off lot L1; K1 is not of that lot");
+    }
+
+    @Test
+    void begunSet_ofUnknownLot_goesOnOffItsReelAndTheCoilsOfIt() {
+        holds(
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K1-1", 9_000).lot(""))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "", "K1", "K1-1"), "K1-1", 1));
+        breaks(
+                Rule.BEGUN_SET,
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K2", 9_000).lot(""))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "", "K1", "K1-1"), "K2", 1),
+                1,
+                "set S is begun: P1 is cut off reel K1 of unknown lot; K2 is not of that lot");
+    }
+
+    @Test
+    void begunSet_toTheReel_barsAnotherReelOfTheLot() {
+        holds(
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_REEL, "P1", "L1", "K1"), "K1", 1));
+        breaks(
+                Rule.BEGUN_SET,
+                BenchRules::begunSet,
+                new Sketch()
+                        .with(reel("K2", 9_000).lot("L1"))
+                        .with(piece("P2", 2_000).begun("S", Bond.ONE_REEL, "P1", "L1", "K1"), "K2", 1),
+                1,
+                "set S is begun: P1 is cut off reel K1; K2 is not of that reel");
+    }
+
+    @Test
     void pinned_staysOnItsReel() {
         holds(
                 BenchRules::pinned,

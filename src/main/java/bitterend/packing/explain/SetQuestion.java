@@ -1,0 +1,191 @@
+package bitterend.packing.explain;
+
+import bitterend.demand.CutMate;
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.finding.NaturalOrder;
+import bitterend.measure.Length;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.Words;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What a matched set asks for as a whole, and which reels would take all that is left of it. */
+final class SetQuestion {
+    /** Bars that the shop can settle; rope that does not match never will. */
+    private static final Set<Rule> SETTLED =
+            EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.CERTIFICATE, Rule.USE_BY, Rule.PINNED);
+
+    private final PackingProblem problem;
+    private final Rack rack;
+    private final Piece piece;
+    private final Eligibility rules;
+    private final List<Piece> rest;
+    private final Map<String, List<Reel>> holders;
+
+    SetQuestion(PackingProblem problem, Rack rack, Piece piece) {
+        this.problem = problem;
+        this.rack = rack;
+        this.piece = piece;
+        rules = new Eligibility(problem);
+        rest = problem.pieces().stream()
+                .filter(other -> piece.isMatched()
+                        && other.matching().set().equals(piece.matching().set()))
+                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id))
+                .toList();
+        holders = problem.reels().stream()
+                .filter(reel -> rules.sameRope(piece, reel).isEmpty())
+                .filter(reel -> rules.begunSet(piece, reel).isEmpty())
+                .collect(Collectors.groupingBy(
+                        reel -> PlanPrice.holderOf(bond(), reel),
+                        () -> new TreeMap<>(NaturalOrder.IDS),
+                        Collectors.toList()));
+    }
+
+    private Bond bond() {
+        return piece.matching().bond();
+    }
+
+    private Rule rule() {
+        return bond() == Bond.ONE_REEL ? Rule.ONE_REEL : Rule.ONE_LOT;
+    }
+
+    /** What the set is, and what it is bound to. */
+    Reason told() {
+        Length wanted = rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
+        String open = rest.size() == 1 ? "1 piece" : rest.size() + " pieces";
+        List<CutMate> cut = piece.matching().begun();
+        String set = "set " + piece.matching().set() + ": ";
+        if (cut.isEmpty()) {
+            return new Reason(rule(), set + open + ", " + Words.of(wanted) + " in all, to come off " + one(bond()));
+        }
+        boolean toTheReel = bond() == Bond.ONE_REEL;
+        String origins = cut.stream()
+                .map(mate -> mate.origin(toTheReel))
+                .distinct()
+                .sorted(NaturalOrder.IDS)
+                .collect(Collectors.joining(" and "));
+        return new Reason(
+                Rule.BEGUN_SET,
+                set + (cut.size() == 1 ? "1 piece is" : cut.size() + " pieces are") + " cut, off " + origins + "; "
+                        + open
+                        + ", " + Words.of(wanted) + " in all, " + (rest.size() == 1 ? "is" : "are")
+                        + " left and must match");
+    }
+
+    private static String one(Bond bond) {
+        return bond == Bond.ONE_REEL ? "one reel" : "one lot";
+    }
+
+    /** Why a reel cannot take the piece, although it could if it stood alone: all that is left must go there. */
+    Optional<Reason> against(Reel reel) {
+        List<Reel> holder = holders.getOrDefault(PlanPrice.holderOf(bond(), reel), List.of());
+        return takesAll(allowed(holder, Set.of()))
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        rule(),
+                        "no room for all that is left of set "
+                                + piece.matching().set() + " on "
+                                + (bond() == Bond.ONE_REEL ? reel.id() : PlanPrice.lotOf(reel))
+                                + " beside the other work"));
+    }
+
+    /** Reels that would take the set if the shop settled something, rope that is coming, and what else a person may do. */
+    List<Reason> help(List<Coming> coming) {
+        List<Reason> help = new ArrayList<>();
+        for (List<Reel> holder : holders.values()) {
+            if (!takesAll(allowed(holder, Set.of())) && takesAll(allowed(holder, SETTLED))) {
+                help.addAll(toSettle(holder));
+            }
+        }
+        if (piece.matching().begun().isEmpty()) {
+            coming.stream()
+                    .filter(this::wouldDo)
+                    .map(reel -> reel.offeredFor("the set"))
+                    .forEach(help::add);
+            help.add(new Reason(
+                    Rule.PLANNED,
+                    "receive " + wanted() + " of " + piece.orderedRope() + " in one "
+                            + (bond() == Bond.ONE_REEL ? "length" : "lot") + papers()));
+        } else {
+            help.add(new Reason(
+                    Rule.BEGUN_SET,
+                    "else a person decides: the set is released (bitterend orders release) and its rest comes off other"
+                            + " rope, or all of it is made again (bitterend orders again)"));
+        }
+        return help;
+    }
+
+    private List<Reason> toSettle(List<Reel> holder) {
+        return holder.stream()
+                .flatMap(reel -> rest.stream()
+                        .flatMap(each -> bars(each, reel).stream())
+                        .map(bar -> new Reason(
+                                bar.rule(),
+                                reel.id() + (reel.lot().isEmpty() ? "" : " (lot " + reel.lot() + ")")
+                                        + " would do for the set if this were settled: " + bar.sentence())))
+                .distinct()
+                .toList();
+    }
+
+    /** Rope that comes is a lot of its own, so that one reel of it must take all. */
+    private boolean wouldDo(Coming reel) {
+        Length sum = Length.ZERO;
+        for (Piece each : rest) {
+            Optional<Length> cut = each.lengthOn(reel.rope());
+            if (cut.isEmpty()
+                    || each.ownRope()
+                    || !each.certificate().isEmpty() && !each.certificate().equals(reel.certificate())) {
+                return false;
+            }
+            sum = sum.plus(cut.get()).plus(problem.rope(reel.rope()).cutting().loss());
+        }
+        return !sum.minus(problem.rope(reel.rope()).cutting().loss()).isLongerThan(reel.length());
+    }
+
+    private String wanted() {
+        return Words.of(rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus));
+    }
+
+    private String papers() {
+        return piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate";
+    }
+
+    private List<Reason> bars(Piece each, Reel reel) {
+        return List.of(
+                        rules.onHold(each, reel),
+                        rules.reserved(each, reel),
+                        rules.ownRope(each, reel),
+                        rules.certificate(each, reel),
+                        rules.useBy(each, reel),
+                        rules.pinned(each, reel))
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The reels that every piece of the set may come off, but for bars of these rules. */
+    private List<Reel> allowed(List<Reel> holder, Set<Rule> settled) {
+        return holder.stream()
+                .filter(reel -> rest.stream()
+                        .allMatch(each -> rules.sameRope(each, reel).isEmpty()
+                                && bars(each, reel).stream().allMatch(bar -> settled.contains(bar.rule()))))
+                .toList();
+    }
+
+    private boolean takesAll(List<Reel> reels) {
+        return !reels.isEmpty() && new SetRoom(problem, rack, reels).takes(rest);
+    }
+}

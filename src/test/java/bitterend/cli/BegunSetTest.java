@@ -1,0 +1,117 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Matched sets of which some pieces are cut: the rest matches what they came off, or is left undone. */
+final class BegunSetTest {
+    @TempDir
+    private Path shop;
+
+    @BeforeEach
+    void aShop() throws IOException {
+        write("shop.json", "{'format': 'bitterend/shop/1', 'name': 'A loft', 'currency': 'EUR', 'labour': '45 EUR/h'}");
+        write(
+                "ropes.json",
+                """
+                {'format': 'bitterend/ropes/1', 'ropes': [
+                  {'id': 'DB16', 'construction': 'double braid', 'fibre': 'polyester', 'diameter': '16 mm',
+                   'price': '3 EUR/m', 'usualReel': '200 m'}]}
+                """);
+    }
+
+    @Test
+    void fourLegs_goOnOffAnotherReelOfTheLot_whileTheFirstStillHoldsALittle() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        Run plan = plan(0);
+        assertTrue(run(0, "stock", "list", "" + shop).out().contains("W1"));
+        assertFalse(plan.out().contains("Reel W1"), plan.out());
+        assertFalse(plan.out().contains("Reel W3"), plan.out());
+        String off = plan.out().substring(plan.out().indexOf("Reel W2"));
+        assertTrue(off.contains("9001/1.1-3") && off.contains("9001/1.1-4"), plan.out());
+    }
+
+    @Test
+    void setOfOneLot_isNeverFinishedOffAnother() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "condemn", "" + shop, "W1", "--note", "wet");
+        Run plan = plan(4);
+        assertEquals(
+                "set 9001/1.1 is begun, 9001/1.1-1, 9001/1.1-2 are cut off lot S1, and no rope on the rack matches",
+                why(plan));
+        assertTrue(flat(plan.out()).contains("released or made again whole"), plan.out());
+    }
+
+    @Test
+    void setToTheReel_isNeverFinishedOffAnotherReelOfTheLot() throws IOException {
+        cutTwo("reel", "W1,DB16,S1,18 m\nW2,DB16,S1,60 m\n");
+        assertTrue(plan(0).out().contains("Reel W1"));
+        run(0, "stock", "condemn", "" + shop, "W1", "--note", "wet");
+        assertEquals(
+                "set 9001/1.1 is begun, 9001/1.1-1, 9001/1.1-2 are cut off reel W1, and no rope on the rack matches",
+                why(plan(4)));
+    }
+
+    @Test
+    void coilOffTheReel_isRopeOfTheReel() throws IOException {
+        cutTwo("reel", "W1,DB16,S1,18 m\nW2,DB16,S1,60 m\n");
+        run(0, "stock", "split", "" + shop, "W1", "9 m", "W1-a");
+        run(0, "stock", "condemn", "" + shop, "W1", "--note", "wet");
+        assertTrue(plan(0).out().contains("Reel W1-a"));
+    }
+
+    @Test
+    void reelOnHoldThatWouldDo_isNamed() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "hold", "" + shop, "W2");
+        assertEquals(
+                "set 9001/1.1 is begun, 9001/1.1-1, 9001/1.1-2 are cut off lot S1, and it takes 4.000 m and the longest"
+                        + " sound run that matches is 2.980 m; W2 is on hold",
+                why(plan(4)));
+    }
+
+    /** Two legs are cut off W1; then the customer wants four. */
+    private void cutTwo(String match, String reels) throws IOException {
+        String legs = "order,line,rope,length,end a,end b,match,legs\n9001,1,DB16,4 m,sealed,sealed," + match + ",";
+        write("orders.csv", legs + "2\n");
+        write("reels.csv", "reel,rope,lot,length\n" + reels);
+        write("pins.csv", "piece,reel\n9001/1.1-1,W1\n9001/1.1-2,W1\n");
+        run(0, "stock", "open", "" + shop);
+        plan(0);
+        run(0, "stock", "post", "" + shop, "--reel", "W1");
+        Files.delete(shop.resolve("pins.csv"));
+        write("orders.csv", legs + "4\n");
+    }
+
+    private Run plan(int code) {
+        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
+    }
+
+    private static String why(Run plan) {
+        String text = flat(plan.out());
+        int from = text.indexOf("Why: ") + 5;
+        return text.substring(from, text.indexOf(". ", from));
+    }
+
+    private static String flat(String page) {
+        return page.replaceAll("\\s+", " ");
+    }
+
+    private static Run run(int code, String... args) {
+        Run run = Run.of(args);
+        assertEquals(code, run.code(), () -> String.join(" ", args) + "\n" + run.out() + run.err());
+        return run;
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(shop.resolve(name), name.endsWith(".json") ? text.replace('\'', '"') : text);
+    }
+}
