@@ -103,7 +103,7 @@ final class ArchitectureTest {
 
     @Test
     void enginesAndChecker_doNotSeeOneAnother() {
-        slices().matching("bitterend.packing.(patterns|loads|order|check|greedy)..")
+        slices().matching("bitterend.packing.(patterns|loads|order|check|greedy|bench)..")
                 .should()
                 .notDependOnEachOther()
                 .allowEmptyShould(true)
@@ -117,6 +117,7 @@ final class ArchitectureTest {
                         "bitterend.packing.linear..",
                         "bitterend.packing.loads..",
                         "bitterend.packing.patterns..",
+                        "bitterend.packing.bench..",
                         "bitterend.packing.model..",
                         "bitterend.packing.rules..",
                         "bitterend.packing.search..",
@@ -140,6 +141,7 @@ final class ArchitectureTest {
                         "bitterend.packing.search..",
                         "bitterend.packing.patterns..",
                         "bitterend.packing.loads..",
+                        "bitterend.packing.bench..",
                         "bitterend.packing.greedy..")
                 .should()
                 .dependOnClassesThat()
@@ -149,6 +151,7 @@ final class ArchitectureTest {
                         "bitterend.packing.search..",
                         "bitterend.packing.patterns..",
                         "bitterend.packing.loads..",
+                        "bitterend.packing.bench..",
                         "bitterend.packing.greedy..")
                 .allowEmptyShould(true)
                 .check(HOUSE);

@@ -15,7 +15,7 @@ import java.util.TreeMap;
 /**
  * Several quick ways to pack a day, the best of which is the start of everything later. Pinned pieces go first, then
  * matched sets, then single pieces: each where it costs least (best fit by price), or reel by reel, each filled as full
- * as can be.
+ * as can be. Where that leaves work undone, sets and single pieces are also ranked together, class by class.
  */
 public final class GreedyPacker {
     private static final int FILLING_UP_TO = 1_200;
@@ -24,11 +24,13 @@ public final class GreedyPacker {
     private final PackingProblem problem;
     private final PlanPrice prices;
     private final Homes homes;
+    private final List<Job> jobs;
 
     public GreedyPacker(PackingProblem problem) {
         this.problem = problem;
         prices = new PlanPrice(problem);
         homes = new Homes(problem, prices);
+        jobs = Job.of(problem.pieces(), new Urgency(problem));
     }
 
     /** The best of all starts: least work undone, then least cost. */
@@ -36,8 +38,7 @@ public final class GreedyPacker {
         Packing best = bestFit(longestFirst());
         List<Packing> others = new ArrayList<>();
         if (!prices.undone(best).isNone()) {
-            others.add(bestFit(urgentFirst()));
-            others.add(bestFit(fewestHomesFirst()));
+            rankings().forEach(ranking -> others.add(ranked(ranking)));
         }
         if (problem.pieces().size() <= FILLING_UP_TO) {
             others.add(reelByReel());
@@ -65,6 +66,40 @@ public final class GreedyPacker {
         return bench.packing();
     }
 
+    /** Sets and single pieces ranked together, for a rack that is too short: class by class, but for the last. */
+    private List<Comparator<Job>> rankings() {
+        Comparator<Job> fewestHomes =
+                Comparator.comparingInt((Job job) -> homes.of(job.first()).size());
+        return List.of(
+                Job.LONGEST,
+                Job.FIRST_DUE,
+                Job.HEAVIEST,
+                Job.SHORTEST,
+                Job.byClass(
+                        fewestHomes.thenComparing(Comparator.comparing(Job::cut).reversed())),
+                Job.setsLast());
+    }
+
+    private Packing ranked(Comparator<Job> ranking) {
+        Bench bench = new Bench(problem, homes);
+        placePinned(bench, problem.pieces());
+        SetFitting fitting = new SetFitting(bench, homes);
+        for (Job job : jobs.stream().sorted(ranking).toList()) {
+            if (job.isSet()) {
+                fitting.place(job.pieces());
+            } else if (!bench.isPlaced(job.first())) {
+                bench.cheapest(job.first(), homes.of(job.first())).ifPresent(slot -> bench.place(job.first(), slot));
+            }
+        }
+        return bench.packing();
+    }
+
+    private void placePinned(Bench bench, List<Piece> pieces) {
+        pieces.stream()
+                .filter(piece -> homes.isPinned(piece) && !piece.isMatched())
+                .forEach(piece -> bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot)));
+    }
+
     private Packing bestFit(Comparator<Piece> order) {
         Bench bench = started(order);
         for (Piece piece : singles(order, bench)) {
@@ -88,9 +123,7 @@ public final class GreedyPacker {
     private Bench started(Comparator<Piece> order) {
         Bench bench = new Bench(problem, homes);
         List<Piece> pieces = problem.pieces().stream().sorted(order).toList();
-        pieces.stream()
-                .filter(piece -> homes.isPinned(piece) && !piece.isMatched())
-                .forEach(piece -> bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot)));
+        placePinned(bench, pieces);
         SetFitting fitting = new SetFitting(bench, homes);
         TreeMap<String, List<Piece>> sets = new TreeMap<>();
         pieces.stream().filter(Piece::isMatched).forEach(piece -> sets.computeIfAbsent(
@@ -115,18 +148,6 @@ public final class GreedyPacker {
 
     private static Comparator<Piece> longestFirst() {
         return Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id);
-    }
-
-    private Comparator<Piece> urgentFirst() {
-        Urgency urgency = new Urgency(problem);
-        return Comparator.comparing((Piece piece) -> urgency.of(piece))
-                .reversed()
-                .thenComparing(fewestHomesFirst());
-    }
-
-    /** What few runs would take, such as pieces that need a certificate, before others take the rope. */
-    private Comparator<Piece> fewestHomesFirst() {
-        return Comparator.comparingInt((Piece piece) -> homes.of(piece).size()).thenComparing(longestFirst());
     }
 
     private Packing better(Packing a, Packing b) {

@@ -9,6 +9,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
+import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
 import bitterend.packing.Unplanned;
 import bitterend.packing.Words;
@@ -25,12 +26,14 @@ final class Shortfall {
     private final Packing packing;
     private final PlanPrice prices;
     private final Eligibility rules;
+    private final Takers takers;
 
     Shortfall(PackingProblem problem, Packing packing, PlanPrice prices) {
         this.problem = problem;
         this.packing = packing;
         this.prices = prices;
         rules = new Eligibility(problem);
+        takers = new Takers(problem, packing);
     }
 
     /** Every unplanned piece with its reason, by piece id. */
@@ -95,7 +98,8 @@ final class Shortfall {
                 .toList();
         Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
         String sentence = "set " + piece.matching().set() + " (" + set.size() + " pieces, " + Words.of(wanted)
-                + ") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work";
+                + ") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work"
+                + takers.whoTook(runsFor(piece, allowedFor(piece)));
         return say(
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
@@ -116,9 +120,11 @@ final class Shortfall {
                 most = Length.max(most, left);
             }
         }
+        List<RunId> runs = runsFor(piece, allowed);
         String sentence = "the reels it may use are taken up by other work: it takes " + Words.of(piece.cut())
-                + " and at most " + Words.of(most) + " is left in one run";
-        return say(piece, Rule.PLANNED, sentence, receive(piece) + ", or put off other work in " + piece.orderedRope());
+                + " and at most " + Words.of(most) + " is left in one run" + takers.whoTook(runs);
+        String wait = takers.whoMightWait(piece, runs).orElse("other work in " + piece.orderedRope());
+        return say(piece, Rule.PLANNED, sentence, receive(piece) + ", or put off " + wait);
     }
 
     private long fittingRuns(Piece piece, List<Reel> reels) {
@@ -126,6 +132,25 @@ final class Shortfall {
                 .flatMap(reel -> reel.runs().stream()
                         .filter(run -> rules.fits(piece, reel, run).isEmpty()))
                 .count();
+    }
+
+    /** The runs that would hold a piece if nothing else were cut there. */
+    private List<RunId> runsFor(Piece piece, List<Reel> reels) {
+        List<RunId> runs = new ArrayList<>();
+        for (Reel reel : reels) {
+            for (Run run : reel.runs()) {
+                if (rules.fits(piece, reel, run).isEmpty()) {
+                    runs.add(new RunId(reel.id(), run.index()));
+                }
+            }
+        }
+        return runs;
+    }
+
+    private List<Reel> allowedFor(Piece piece) {
+        return problem.reels().stream()
+                .filter(reel -> rules.against(piece, reel).isEmpty())
+                .toList();
     }
 
     private static Length longestRun(List<Reel> reels) {

@@ -6,6 +6,8 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
+import bitterend.packing.bench.Numbering;
+import bitterend.packing.bench.OrderLots;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -4,6 +4,7 @@ import bitterend.demand.Piece;
 import bitterend.packing.Packing;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
+import bitterend.packing.Undone;
 import bitterend.packing.patterns.Draw;
 import bitterend.packing.patterns.PatternPlan;
 import bitterend.packing.patterns.Take;
@@ -19,7 +20,7 @@ import java.util.TreeMap;
 
 /**
  * Hands the places of a pattern plan out to pieces. Places of one item are the same to the engine; here the matched sets
- * choose first, each the lot or reel that holds it with the fewest places to spare, then the orders, lot by lot.
+ * choose first, the most urgent before the rest, each the lot or reel that holds it with the fewest places to spare, then the orders, lot by lot.
  */
 final class Handout {
     private final PatternBridge bridge;
@@ -43,8 +44,8 @@ final class Handout {
                 .thenComparing(Place::run)));
     }
 
-    /** The packing, unless a matched set that could be planned finds no one lot or reel. */
-    Optional<Packing> packing() {
+    /** The packing; a matched set that finds no one lot or reel is left out, and its places stay free. */
+    Packing packing() {
         Map<String, List<Integer>> sets = new TreeMap<>();
         Map<String, List<Piece>> members = new TreeMap<>();
         for (int k = 0; k < bridge.kinds().size(); k++) {
@@ -57,18 +58,20 @@ final class Handout {
                 }
             }
         }
-        List<String> largestFirst = sets.keySet().stream()
-                .sorted(Comparator.comparingInt((String name) ->
-                                -sets.getOrDefault(name, List.of()).size())
+        List<String> urgentFirst = sets.keySet().stream()
+                .sorted(Comparator.comparing((String name) -> undone(members.getOrDefault(name, List.of())))
+                        .reversed()
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
-        for (String name : largestFirst) {
-            if (!placeSet(members.getOrDefault(name, List.of()), sets.getOrDefault(name, List.of()))) {
-                return Optional.empty();
-            }
+        for (String name : urgentFirst) {
+            placeSet(members.getOrDefault(name, List.of()), sets.getOrDefault(name, List.of()));
         }
         placeSingles();
-        return Optional.of(new Packing(places));
+        return new Packing(places);
+    }
+
+    private Undone undone(List<Piece> pieces) {
+        return pieces.stream().map(bridge::undoneOf).reduce(Undone.NONE, Undone::plus);
     }
 
     private void open(Reel reel, List<Take> takes) {
@@ -79,7 +82,7 @@ final class Handout {
         }
     }
 
-    private boolean placeSet(List<Piece> pieces, List<Integer> kinds) {
+    private void placeSet(List<Piece> pieces, List<Integer> kinds) {
         Piece.Bond bond = pieces.get(0).matching().bond();
         Map<String, Map<Integer, Integer>> offered = new TreeMap<>();
         for (int kind : kinds.stream().distinct().toList()) {
@@ -100,7 +103,6 @@ final class Handout {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey);
         holder.ifPresent(name -> take(pieces, kinds, name));
-        return holder.isPresent();
     }
 
     private void take(List<Piece> pieces, List<Integer> kinds, String holder) {

@@ -8,6 +8,9 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Undone;
+import bitterend.packing.bench.EveryWay;
+import bitterend.packing.bench.LeastUndone;
+import bitterend.packing.bench.Workbench;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
@@ -23,10 +26,20 @@ final class PartPacker {
     /** Per cent of the time that a search may take beside the patterns and the search that follows them. */
     private static final int BESIDE_ALL_ELSE = 75;
 
+    /** Tries for less undone work without success after which that ends: so many, and so many more for each piece. */
+    private static final long PATIENCE = 3_000;
+
+    private static final long PATIENCE_PER_PIECE = 60;
+
+    /** So few pieces are cut in every way, as far as so many partial ways go. */
+    private static final int FEW = 10;
+
+    private static final long WAYS = 3_000_000;
+
     private final PackingProblem part;
     private final Share share;
     private final PlanPrice prices;
-    private final Leftovers leftovers;
+    private final Workbench bench;
     private final boolean coreToSpare;
     private Packing best = Packing.EMPTY;
     private Cost bestCost;
@@ -38,7 +51,7 @@ final class PartPacker {
         this.share = share;
         this.coreToSpare = coreToSpare;
         prices = new PlanPrice(part);
-        leftovers = new Leftovers(part, prices);
+        bench = new Workbench(part);
         bestCost = prices.of(best);
         bestUndone = prices.undone(best);
     }
@@ -49,14 +62,16 @@ final class PartPacker {
     Answer pack(Improver improver) {
         Packing greedy = new GreedyPacker(part).best();
         offer(greedy);
+        lessUndone(0);
         Packing start = best;
         SideSearch fromGreedy = new SideSearch(improver, part, start);
         if (coreToSpare) {
             fromGreedy.begin(share.besides(1, BESIDE_ALL_ELSE, fromGreedy::isCalledOff));
         }
         try {
-            BoundOfPart bounds = patterns(greedy);
-            if (!isProven(bounds)) {
+            BoundOfPart bounds = patterns();
+            lessUndone(1);
+            if (!isProven(bounds) && !everyWay()) {
                 search(improver, fromGreedy, bounds);
             }
             return answer(bounds);
@@ -65,13 +80,13 @@ final class PartPacker {
         }
     }
 
-    private BoundOfPart patterns(Packing greedy) {
+    private BoundOfPart patterns() {
         PatternBridge whole = new PatternBridge(part);
         PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(isAllSeen(), this::tellPatterns));
         BoundOfPart bounds = new BoundOfPart(part, whole, patterns);
-        new Handout(whole, patterns).packing().ifPresent(this::offer);
+        offer(new Handout(whole, patterns).packing());
         if (hasSets() && !isProven(bounds)) {
-            packAroundSets(greedy);
+            packAroundSets();
         }
         return bounds;
     }
@@ -83,9 +98,28 @@ final class PartPacker {
             return;
         }
         offer(coreToSpare ? fromGreedy.answer() : fromGreedy.now(share.forSearch(1, 43)));
+        lessUndone(2);
         if (!isProven(bounds)) {
             offer(improver.improve(part, best, share.forSearch(2, 100), target(bounds)));
         }
+    }
+
+    /** Where rope is short: which work stays undone, sets and single pieces alike. */
+    private void lessUndone(int turn) {
+        if (!bestUndone.isNone() && bench.mayPlanMore(best)) {
+            long patience = PATIENCE + PATIENCE_PER_PIECE * part.pieces().size();
+            offer(LeastUndone.improve(bench, best, share.forUndone(turn), patience));
+        }
+    }
+
+    /** Tries every way to cut a few pieces; whether the best so far is the best there is. */
+    private boolean everyWay() {
+        if (part.pieces().size() > FEW) {
+            return false;
+        }
+        EveryWay.Answer answer = EveryWay.best(bench, best, WAYS);
+        offer(answer.packing());
+        return answer.isBest();
     }
 
     private Answer answer(BoundOfPart bounds) {
@@ -113,17 +147,17 @@ final class PartPacker {
         return bounds.isLeast(bestUndone) && bestCost.compareTo(target(bounds)) <= 0;
     }
 
-    private void packAroundSets(Packing greedy) {
+    private void packAroundSets() {
         TreeMap<String, bitterend.packing.RunId> sets = part.pieces().stream()
                 .filter(Piece::isMatched)
-                .filter(piece -> greedy.places().containsKey(piece.id()))
+                .filter(piece -> best.places().containsKey(piece.id()))
                 .collect(Collectors.toMap(
-                        Piece::id, piece -> greedy.placeOf(piece.id()).orElseThrow(), (a, b) -> a, TreeMap::new));
+                        Piece::id, piece -> best.placeOf(piece.id()).orElseThrow(), (a, b) -> a, TreeMap::new));
         List<Piece> singles =
                 part.pieces().stream().filter(piece -> !piece.isMatched()).toList();
         PatternBridge rest = new PatternBridge(part, new Packing(sets), singles);
         PatternPlan patterns = PatternPacker.pack(rest.patterns(), share.aroundSets());
-        new Handout(rest, patterns).packing().ifPresent(this::offer);
+        offer(new Handout(rest, patterns).packing());
     }
 
     /** Neither sets nor split orders are to be paid for. */
@@ -141,7 +175,8 @@ final class PartPacker {
 
     /** Keeps the better: less work undone, then the lower true price. What still finds room is placed first. */
     private void offer(Packing offered) {
-        Packing packing = leftovers.placed(LotMending.mended(part, prices, leftovers.placed(offered)));
+        Packing filled = LeastUndone.filled(bench, offered);
+        Packing packing = LeastUndone.filled(bench, LotMending.mended(part, prices, filled));
         Undone undone = prices.undone(packing);
         int work = undone.compareTo(bestUndone);
         Cost cost = prices.of(packing);

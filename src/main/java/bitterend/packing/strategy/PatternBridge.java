@@ -86,6 +86,11 @@ final class PatternBridge {
         return new PatternProblem(items, reelKinds);
     }
 
+    /** What leaving a piece undone adds to the work left undone. */
+    Undone undoneOf(Piece piece) {
+        return urgency.of(piece);
+    }
+
     /** How work left undone becomes the weights of the items. */
     ClassScale scale() {
         return scale;

@@ -27,7 +27,7 @@ public final class StudyStrategy implements Packer {
             PlanPrice prices = new PlanPrice(part);
             PatternBridge bridge = new PatternBridge(part);
             PatternPlan patterns = PatternPacker.pack(bridge.patterns(), steps(effort));
-            Packing quick = new Handout(bridge, patterns).packing().orElse(packing);
+            Packing quick = new Handout(bridge, patterns).packing();
             Packing best = prices.isBetter(quick, packing) ? quick : packing;
             packings.add(best);
             bounds.add(new BoundOfPart(part, bridge, patterns).forUndone(prices.undone(best)));

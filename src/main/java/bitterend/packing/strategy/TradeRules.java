@@ -4,6 +4,7 @@ import bitterend.demand.Piece;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
+import bitterend.packing.bench.Numbering;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,11 +1,10 @@
-package bitterend.packing.strategy;
+package bitterend.packing.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
 import bitterend.packing.check.Check;
 import bitterend.packing.check.PlanChecker;
@@ -18,7 +17,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-final class LeftoversTest {
+final class FilledTest {
 
     @Test
     void piecesTakenOutOfAPlan_areFoundRoomAgain() {
@@ -29,7 +28,7 @@ final class LeftoversTest {
             shop.pieces().stream()
                     .filter(piece -> !piece.isMatched() && piece.id().hashCode() % 3 == 0)
                     .forEach(piece -> places.remove(piece.id()));
-            Packing filled = new Leftovers(shop, new PlanPrice(shop)).placed(new Packing(places));
+            Packing filled = LeastUndone.filled(new Workbench(shop), new Packing(places));
             assertTrue(filled.places().entrySet().containsAll(places.entrySet()), "seed " + seed);
             assertEquals(
                     List.of(),

@@ -1,0 +1,210 @@
+package bitterend.packing.bench;
+
+import bitterend.packing.DrawPrice;
+import bitterend.packing.Packing;
+import bitterend.packing.Undone;
+import bitterend.stock.Reel;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Every way to cut a few pieces, sets among them: the least work undone, and of that the least cost. A way is given up as
+ * soon as it leaves more undone than the best known, or as much for no less money. Of reels that are alike and untouched
+ * only the first is tried, and pieces that are alike go to runs in order.
+ */
+public final class EveryWay {
+    private final Workbench bench;
+    private final Placing placing;
+    private final int[] order;
+    private final boolean[] asBefore;
+    private final int[] twinOf;
+    private final boolean[] mustStay;
+    private final List<List<int[]>> holders;
+    private final long[] undone = new long[Undone.CLASSES];
+    private int[] best;
+    private Standing bestStanding;
+    private long nodes;
+
+    private EveryWay(Workbench bench, Packing start, long nodes) {
+        this.bench = bench;
+        this.nodes = nodes;
+        Placing known = Placing.of(bench, start);
+        best = known.places();
+        bestStanding = Standing.of(known);
+        placing = new Placing(bench);
+        order = IntStream.range(0, bench.jobs.length)
+                .boxed()
+                .sorted(Comparator.comparingInt((Integer job) -> bench.urgency[bench.jobs[job][0]])
+                        .thenComparing(job -> bench.isSet(job))
+                        .thenComparing(job -> -bench.sizeOfJob(job))
+                        .thenComparing(job -> bench.kindOf[bench.jobs[job][0]])
+                        .thenComparing(job -> bench.orderOf[bench.jobs[job][0]]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        asBefore = new boolean[order.length];
+        mustStay = new boolean[order.length];
+        for (int j = 0; j < order.length; j++) {
+            asBefore[j] = j > 0 && areAlike(order[j - 1], order[j]);
+            mustStay[j] = bench.isPinned(order[j]) && known.isJobPlanned(order[j]);
+        }
+        twinOf = twins();
+        Insertion insertion = new Insertion(placing, new java.util.SplittableRandom(0));
+        holders = IntStream.of(order)
+                .mapToObj(job -> bench.isSet(job) ? insertion.holders(job) : List.<int[]>of())
+                .toList();
+    }
+
+    /**
+     * The best packing found, and whether it is the best there is.
+     *
+     * @param isBest whether every way was tried within the work allowed
+     */
+    public record Answer(Packing packing, boolean isBest) {}
+
+    /**
+     * The best packing, at least as good as the start.
+     *
+     * @param nodes partial ways that may be looked at
+     */
+    public static Answer best(Workbench bench, Packing start, long nodes) {
+        EveryWay every = new EveryWay(bench, start, nodes);
+        every.decide(0);
+        return new Answer(Placing.packing(bench, every.best), every.nodes > 0);
+    }
+
+    /** Single pieces that differ in their number alone. */
+    private boolean areAlike(int one, int other) {
+        int a = bench.jobs[one][0];
+        int b = bench.jobs[other][0];
+        return !bench.isSet(one)
+                && !bench.isSet(other)
+                && bench.kindOf[a] == bench.kindOf[b]
+                && bench.orderOf[a] == bench.orderOf[b]
+                && bench.urgency[a] == bench.urgency[b]
+                && bench.weight[a] == bench.weight[b]
+                && bench.earlier[a] == bench.earlier[b];
+    }
+
+    /** For each reel the first that is like it while neither is touched. */
+    private int[] twins() {
+        Numbering<Object> alike = new Numbering<>();
+        int[] reelsOfLot = new int[bench.ropeOfLot.length];
+        for (int r = 0; r < bench.reels; r++) {
+            int run = bench.firstRun[r];
+            reelsOfLot[run < bench.firstRun[r + 1] ? bench.lotOf[run] : 0]++;
+        }
+        return IntStream.range(0, bench.reels)
+                .map(r -> alike.of(signature(r, reelsOfLot)))
+                .toArray();
+    }
+
+    private Object signature(int r, int[] reelsOfLot) {
+        Reel reel = bench.problem.reels().get(r);
+        int first = bench.firstRun[r];
+        boolean named = IntStream.of(bench.earlier).anyMatch(earlier -> earlier == r);
+        if (first == bench.firstRun[r + 1] || named) {
+            return List.of(r);
+        }
+        BitSet homes = new BitSet();
+        for (int p = 0; p < bench.pieces; p++) {
+            homes.set(p, bench.isHome(p, first));
+        }
+        List<Long> lengths = IntStream.range(first, bench.firstRun[r + 1])
+                .mapToObj(run -> bench.length[run])
+                .toList();
+        return List.of(
+                reel.rope(),
+                reelsOfLot[bench.lotOf[first]] == 1 ? Workbench.NONE : bench.lotOf[first],
+                lengths,
+                DrawPrice.fixedCost(bench.problem, reel),
+                reel.custody().isCustomersOwn(),
+                homes);
+    }
+
+    private void decide(int j) {
+        nodes--;
+        if (nodes <= 0 || isHopeless()) {
+            return;
+        }
+        if (j == order.length) {
+            weigh();
+            return;
+        }
+        int job = order[j];
+        if (bench.isSet(job)) {
+            for (int[] holder : holders.get(j)) {
+                placeSet(j, 0, holder);
+            }
+        } else {
+            placeOne(j, bench.jobs[job][0]);
+        }
+        if (!mustStay[j]) {
+            leave(job, 1);
+            decide(j + 1);
+            leave(job, -1);
+        }
+    }
+
+    private void leave(int job, int sign) {
+        undone[bench.urgency[bench.jobs[job][0]] - 1] += sign * bench.weightOfJob(job);
+    }
+
+    private void placeOne(int j, int piece) {
+        int before = asBefore[j] ? placing.runOf(bench.jobs[order[j - 1]][0]) : 0;
+        if (before == Workbench.NONE) {
+            return;
+        }
+        for (int run : bench.homesOf(piece)) {
+            if (run >= before && placing.fits(piece, run) && !isSecondTwin(run)) {
+                placing.place(piece, run);
+                decide(j + 1);
+                placing.remove(piece);
+            }
+        }
+    }
+
+    private void placeSet(int j, int i, int[] holder) {
+        int[] set = bench.jobs[order[j]];
+        if (i == set.length) {
+            decide(j + 1);
+            return;
+        }
+        for (int run : holder) {
+            if (nodes > 0 && placing.fits(set[i], run) && !isSecondTwin(run)) {
+                placing.place(set[i], run);
+                placeSet(j, i + 1, holder);
+                placing.remove(set[i]);
+            }
+        }
+    }
+
+    /** Whether an untouched reel before this one, which is untouched too, is like it. */
+    private boolean isSecondTwin(int run) {
+        int reel = bench.reelOf[run];
+        if (!placing.isUntouched(reel)) {
+            return false;
+        }
+        for (int other = 0; other < reel; other++) {
+            if (twinOf[other] == twinOf[reel] && placing.isUntouched(other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isHopeless() {
+        int work = Arrays.compare(undone, bestStanding.undone());
+        return work > 0 || (work == 0 && placing.leastMillis() >= bestStanding.rest());
+    }
+
+    private void weigh() {
+        Standing standing = Standing.of(placing);
+        if (standing.compareTo(bestStanding) < 0) {
+            bestStanding = standing;
+            best = placing.places();
+        }
+    }
+}

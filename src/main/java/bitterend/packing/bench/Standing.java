@@ -1,0 +1,50 @@
+package bitterend.packing.bench;
+
+import bitterend.packing.Undone;
+import java.util.Arrays;
+
+/**
+ * How good a packing is: what it leaves undone, class by class, and of that the less the better: its cost in 1/1000 minor
+ * unit, or, while only work counts, how scattered the rope is that it leaves.
+ */
+record Standing(long[] undone, long rest) implements Comparable<Standing> {
+    static Standing of(Placing placing) {
+        return of(placing, Undone.CLASSES, true);
+    }
+
+    /** @param limit later classes do not count */
+    static Standing of(Placing placing, int limit, boolean forMoney) {
+        long[] undone = Arrays.copyOf(placing.undone(), limit);
+        return new Standing(undone, forMoney ? placing.millis() : -placing.rope());
+    }
+
+    boolean isLessWork(Standing other) {
+        return Arrays.compare(undone, other.undone) < 0;
+    }
+
+    /** Nothing is left undone in a class from 1. */
+    boolean isNothingIn(int urgency) {
+        return undone[urgency - 1] == 0;
+    }
+
+    @Override
+    public int compareTo(Standing other) {
+        int work = Arrays.compare(undone, other.undone);
+        return work != 0 ? work : Long.compare(rest, other.rest);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Standing standing && compareTo(standing) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(undone) + Long.hashCode(rest);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(undone) + " with " + rest;
+    }
+}

@@ -1,0 +1,279 @@
+package bitterend.packing.bench;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.packing.DrawPrice;
+import bitterend.packing.Eligibility;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
+import bitterend.packing.PlanPrice;
+import bitterend.packing.RunId;
+import bitterend.packing.Urgency;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * A packing problem in numbers that never change: pieces, the jobs they make, runs and reels, each counted from zero. A job
+ * is what is planned whole or not at all: a matched set, or a piece by itself. Lengths are in millimetres.
+ */
+public final class Workbench {
+    static final int NONE = -1;
+
+    final PackingProblem problem;
+    final int pieces;
+    final int runs;
+    final int reels;
+    /** Pieces of one kind may come off the same runs and take the same of each. */
+    final int[] kindOf;
+
+    final int[] urgency;
+    final long[] weight;
+    final boolean[] pinned;
+    /** Pieces of each job, the longest first. */
+    final int[][] jobs;
+
+    final int[] jobOf;
+    private final long[] sizeOfJob;
+    private final long[] weightOfJob;
+    final Bond[] bondOf;
+    /** Number of the order, or {@link #NONE} where it cannot be split. */
+    final int[] orderOf;
+    /** Reel of an earlier plan, or {@link #NONE}. */
+    final int[] earlier;
+
+    final RunId[] runId;
+    final int[] reelOf;
+    final long[] length;
+    final long[] loss;
+    final int[] lotOf;
+    final int[] ropeOfLot;
+    final int[] firstRun;
+    final DrawPrice[] draw;
+    final int orders;
+    private final Map<String, Integer> numberOfPiece = new HashMap<>();
+    private final List<int[]> homes = new ArrayList<>();
+    private final List<BitSet> isHome = new ArrayList<>();
+    private final List<long[]> sizes = new ArrayList<>();
+    private final int[] ropeOfReel;
+
+    public Workbench(PackingProblem problem) {
+        this.problem = problem;
+        pieces = problem.pieces().size();
+        reels = problem.reels().size();
+        PlanPrice prices = new PlanPrice(problem);
+        Numbering<String> ropes = new Numbering<>();
+        Numbering<String> lots = new Numbering<>();
+        List<Integer> ropeOf = new ArrayList<>();
+        draw = new DrawPrice[reels];
+        firstRun = new int[reels + 1];
+        ropeOfReel = new int[reels];
+        int[] lotOfReel = new int[reels];
+        for (int r = 0; r < reels; r++) {
+            Reel reel = problem.reels().get(r);
+            draw[r] = prices.draw(reel.id());
+            ropeOfReel[r] = ropes.of(reel.rope());
+            lotOfReel[r] = lots.of(PlanPrice.holderOf(Bond.ONE_LOT, reel));
+            if (lotOfReel[r] == ropeOf.size()) {
+                ropeOf.add(ropeOfReel[r]);
+            }
+            firstRun[r + 1] = firstRun[r] + draw[r].runs().size();
+        }
+        ropeOfLot = ropeOf.stream().mapToInt(Integer::intValue).toArray();
+        runs = firstRun[reels];
+        runId = new RunId[runs];
+        reelOf = new int[runs];
+        length = new long[runs];
+        loss = new long[runs];
+        lotOf = new int[runs];
+        for (int r = 0; r < reels; r++) {
+            for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
+                int place = run - firstRun[r];
+                runId[run] = new RunId(problem.reels().get(r).id(), place + 1);
+                reelOf[run] = r;
+                length[run] = draw[r].runs().get(place).length().mm();
+                loss[run] = draw[r].loss().mm();
+                lotOf[run] = lotOfReel[r];
+            }
+        }
+        kindOf = new int[pieces];
+        urgency = new int[pieces];
+        weight = new long[pieces];
+        pinned = new boolean[pieces];
+        orderOf = new int[pieces];
+        earlier = new int[pieces];
+        orders = readPieces(ropes);
+        List<int[]> whole = jobsOf();
+        jobs = whole.toArray(int[][]::new);
+        jobOf = new int[pieces];
+        bondOf = new Bond[jobs.length];
+        sizeOfJob = new long[jobs.length];
+        weightOfJob = new long[jobs.length];
+        for (int j = 0; j < jobs.length; j++) {
+            for (int piece : jobs[j]) {
+                jobOf[piece] = j;
+                sizeOfJob[j] += piece(piece).cut().mm();
+                weightOfJob[j] += weight[piece];
+            }
+            bondOf[j] = piece(jobs[j][0]).matching().bond();
+        }
+    }
+
+    private int readPieces(Numbering<String> ropes) {
+        Urgency urgencies = new Urgency(problem);
+        Eligibility rules = new Eligibility(problem);
+        Map<String, String> pins =
+                problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (a, b) -> a));
+        Set<String> ordersWithReels = problem.reels().stream()
+                .map(reel -> reel.custody().order())
+                .collect(Collectors.toCollection(HashSet::new));
+        Map<String, Long> sizeOfOrder =
+                problem.pieces().stream().collect(Collectors.groupingBy(Piece::order, Collectors.counting()));
+        Map<String, Integer> numberOfReel = new HashMap<>();
+        problem.reels().forEach(reel -> numberOfReel.put(reel.id(), numberOfReel.size()));
+        Numbering<Object> kinds = new Numbering<>();
+        Numbering<String> orderNumbers = new Numbering<>();
+        for (int p = 0; p < pieces; p++) {
+            Piece piece = piece(p);
+            String pin = pins.getOrDefault(piece.id(), "");
+            String order = ordersWithReels.contains(piece.order()) ? piece.order() : "";
+            kindOf[p] = kinds.of(
+                    List.of(piece.choices(), piece.certificate(), piece.ownRope(), order, pin, piece.matching()));
+            if (kindOf[p] == homes.size()) {
+                addKind(piece, rules, ropes);
+            }
+            numberOfPiece.put(piece.id(), p);
+            urgency[p] = urgencies.classOf(piece);
+            weight[p] = Urgency.weight(piece);
+            pinned[p] = !pin.isEmpty();
+            orderOf[p] = sizeOfOrder.getOrDefault(piece.order(), 0L) > 1 ? orderNumbers.of(piece.order()) : NONE;
+            earlier[p] = numberOfReel.getOrDefault(problem.earlier().getOrDefault(piece.id(), ""), NONE);
+        }
+        return orderNumbers.size();
+    }
+
+    private void addKind(Piece piece, Eligibility rules, Numbering<String> ropes) {
+        long[] size = new long[ropes.size()];
+        List<Integer> open = new ArrayList<>();
+        BitSet bits = new BitSet(runs);
+        for (int r = 0; r < reels; r++) {
+            Reel reel = problem.reels().get(r);
+            long cut = piece.lengthOn(reel.rope()).map(there -> there.mm()).orElse(Long.MAX_VALUE);
+            size[ropeOfReel[r]] = cut;
+            if (cut < Long.MAX_VALUE && rules.against(piece, reel).isEmpty()) {
+                for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
+                    if (cut <= length[run]) {
+                        open.add(run);
+                        bits.set(run);
+                    }
+                }
+            }
+        }
+        homes.add(open.stream().mapToInt(Integer::intValue).toArray());
+        isHome.add(bits);
+        sizes.add(size);
+    }
+
+    private List<int[]> jobsOf() {
+        Map<String, List<Integer>> sets = new LinkedHashMap<>();
+        List<int[]> all = new ArrayList<>();
+        for (int p = 0; p < pieces; p++) {
+            if (piece(p).isMatched()) {
+                sets.computeIfAbsent(piece(p).matching().set(), name -> new ArrayList<>())
+                        .add(p);
+            } else {
+                all.add(new int[] {p});
+            }
+        }
+        sets.values()
+                .forEach(set -> all.add(set.stream()
+                        .sorted(Comparator.comparing((Integer p) -> piece(p).cut())
+                                .reversed())
+                        .mapToInt(Integer::intValue)
+                        .toArray()));
+        return all;
+    }
+
+    /** Whether anything that a packing leaves undone has a run that it might come off. */
+    public boolean mayPlanMore(Packing packing) {
+        for (int p = 0; p < pieces; p++) {
+            if (homesOf(p).length > 0 && packing.placeOf(piece(p).id()).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    Piece piece(int number) {
+        return problem.pieces().get(number);
+    }
+
+    /** The number of a piece by its id; a piece that is not wanted is a caller's bug. */
+    int numberOf(String piece) {
+        Integer number = numberOfPiece.get(piece);
+        if (number == null) {
+            throw new IllegalArgumentException("no piece " + piece);
+        }
+        return number;
+    }
+
+    /** The runs that would take a piece if nothing else were cut there. */
+    int[] homesOf(int piece) {
+        return homes.get(kindOf[piece]);
+    }
+
+    boolean isHome(int piece, int run) {
+        return isHome.get(kindOf[piece]).get(run);
+    }
+
+    /** Cut length of a piece on the rope of a run that is a home of it. */
+    long sizeOn(int piece, int run) {
+        return sizes.get(kindOf[piece])[ropeOfReel[reelOf[run]]];
+    }
+
+    int kinds() {
+        return homes.size();
+    }
+
+    /** What the pieces of a job must share: equal numbers on runs of one lot, or of one reel. */
+    int holderOf(int job, int run) {
+        return bondOf[job] == Bond.ONE_REEL ? reelOf[run] : lotOf[run];
+    }
+
+    /** The class a job is left undone in, from 1. */
+    int urgencyOf(int job) {
+        return urgency[jobs[job][0]];
+    }
+
+    /** Cut lengths of a job together, on the rope that was ordered. */
+    long sizeOfJob(int job) {
+        return sizeOfJob[job];
+    }
+
+    /** Its weight in its class of urgency. */
+    long weightOfJob(int job) {
+        return weightOfJob[job];
+    }
+
+    boolean isSet(int job) {
+        return bondOf[job] != Bond.NONE;
+    }
+
+    boolean isPinned(int job) {
+        for (int piece : jobs[job]) {
+            if (pinned[piece]) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,101 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The urgent before the rest, where the rack is too short for all of it. */
+final class UrgentWorkTest {
+    private static final String ORDERS = "order,line,rope,length,end a,end b,quantity,due,priority,set,match\n";
+    private static final String REELS = "reel,rope,length,full\n";
+
+    @TempDir
+    private Path folder = Path.of(".");
+
+    @Test
+    void overduePieces_goBeforeAMatchedSetWithoutADate() {
+        Run run = plan(
+                "O1,1,B12,4.8 m,sealed,sealed,2,,9,S1,reel\nO2,1,B12,4.5 m,sealed,sealed,2,2026-03-01,1,,\n",
+                "R1,B12,10 m,no\n");
+        assertEquals(4, run.code(), run.err());
+        assertTrue(run.out().contains("O1/1.1, O1/1.2"), run.out());
+        assertFalse(run.out().contains("O2/1.1, O2/1.2: each"), run.out());
+    }
+
+    @Test
+    void aRushPieceOfPriorityOne_goesBeforeManyPiecesDueOnFriday() {
+        Run run = plan(
+                "RUSH,1,B12,50 m,plain,plain,1,2026-03-02,1,,\nFRI,1,B12,8 m,plain,plain,6,2026-03-06,5,,\n",
+                "R1,B12,52 m,no\n");
+        assertEquals(4, run.code(), run.err());
+        assertTrue(run.out().contains("Planned: 1 of 7 pieces"), run.out());
+    }
+
+    @Test
+    void aRushPieceOfPriorityOne_goesBeforeFiftyPiecesDueInThreeWeeks() {
+        Run run = plan(
+                "RUSH,1,B12,50 m,plain,plain,1,2026-03-02,1,,\nLATE,1,B12,1 m,plain,plain,50,2026-03-23,9,,\n",
+                "R1,B12,52 m,no\n");
+        assertTrue(run.out().contains("RUSH/1.1"), run.out());
+        assertFalse(run.out().contains("RUSH/1.1: "), run.out());
+    }
+
+    @Test
+    void aPieceLeftUndone_saysWhoTookTheRope() {
+        Run run = plan(
+                "RUSH,1,B12,50 m,plain,plain,1,2026-03-02,1,,\nFRI,1,B12,8 m,plain,plain,6,2026-03-06,5,,\n",
+                "R1,B12,52 m,no\n");
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("went to RUSH/1.1"), run.out());
+    }
+
+    @Test
+    void closedDaysAndLimits_areReadFromTheShopFile() throws IOException {
+        write(
+                "shop.json",
+                settings("\"closed\": [\"2026-03-03\", \"Monday\"], \"urgency\": {\"third\": \"two days\"},"));
+        Run run = planOf("O1,1,B12,1 m,plain,plain,1,,,,\n", "R1,B12,5 m,no\n");
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("closed: found \"Monday\""), run.err());
+        assertTrue(run.err().contains("third: found \"two days\", expected how far ahead"), run.err());
+    }
+
+    private Run plan(String orders, String reels) {
+        write("shop.json", settings(""));
+        return planOf(orders, reels);
+    }
+
+    private Run planOf(String orders, String reels) {
+        write(
+                "ropes.json",
+                """
+                {"format": "bitterend/ropes/1", "ropes": [{"id": "B12", "name": "braid 12", "construction": "double braid",
+                 "fibre": "polyester", "diameter": "12 mm", "lay": "none", "mass": "0.1 kg/m", "price": "3 EUR/m",
+                 "keepFrom": "2 m", "asGoodAsNew": "20 m", "usualReel": "200 m"}]}
+                """);
+        write("orders.csv", ORDERS + orders);
+        write("reels.csv", REELS + reels);
+        return Run.of("plan", folder.toString(), "--time", "2s", "--day", "2026-03-02");
+    }
+
+    private static String settings(String more) {
+        return """
+                {"format": "bitterend/shop/1", "name": "Mole End", "currency": "EUR", %s "labour": "45 EUR/h"}
+                """
+                .formatted(more);
+    }
+
+    private void write(String name, String text) {
+        try {
+            Files.writeString(folder.resolve(name), text);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
