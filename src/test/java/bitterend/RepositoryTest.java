@@ -65,4 +65,14 @@ final class RepositoryTest {
                             .collect(Collectors.toSet()));
         }
     }
+
+    /** Our licence is told where people look for it: the README's end, the build file, docs. */
+    @Test
+    void licence_isTheSameInReadmeBuildAndDocs() throws IOException {
+        String[] lines = Files.readString(Path.of("README.md")).strip().split("\n");
+        assertTrue(lines[lines.length - 1].contains("Apache License 2.0"), lines[lines.length - 1]);
+        assertTrue(Files.readString(Path.of("pom.xml")).contains("<name>Apache-2.0</name>"));
+        String text = Files.readString(Path.of("docs/licences/apache-2.0.txt"));
+        assertTrue(text.contains("Apache License") && text.contains("Version 2.0"), "not the licence that is named");
+    }
 }

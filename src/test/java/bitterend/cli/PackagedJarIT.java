@@ -1,15 +1,23 @@
 package bitterend.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The packaged jar as a newcomer runs it: another process, the demo lofts, nothing but a Java run time. */
 final class PackagedJarIT {
+    private static final Pattern COORDINATES = Pattern.compile("META-INF/maven/([^/]+)/([^/]+)/pom.properties");
+
     private final Path folder;
 
     PackagedJarIT(@TempDir Path folder) {
@@ -81,5 +91,37 @@ final class PackagedJarIT {
         assertTrue(plain.contains("G-2101/1"), plain);
         assertEquals(plain, turkish);
         assertEquals(plain, german);
+    }
+
+    /** Every library that the jar holds says so in its Maven coordinates; each stands in the table, its text beside it. */
+    @Test
+    void licences_ofEverythingInsideAreInside() throws IOException {
+        String file = System.getProperty("bitterend.jar", "target/bitterend.jar");
+        try (JarFile jar = new JarFile(file)) {
+            assertTrue(text(jar, "META-INF/LICENSE").contains("Apache License"));
+            assertTrue(text(jar, "META-INF/NOTICE").startsWith("Bitter End"));
+            String table = text(jar, "META-INF/licences/README.md");
+            List<String> missing = jar.stream()
+                    .map(entry -> COORDINATES.matcher(entry.getName()))
+                    .filter(Matcher::matches)
+                    .map(found -> found.group(1) + ":" + found.group(2))
+                    .filter(library -> !library.equals("bitterend:bitterend") && !table.contains("`" + library + "`"))
+                    .toList();
+            assertEquals(List.of(), missing);
+            Matcher texts = Pattern.compile("\\]\\(([a-z0-9.-]+)\\)").matcher(table);
+            while (texts.find()) {
+                assertFalse(text(jar, "META-INF/licences/" + texts.group(1)).isBlank());
+            }
+        }
+    }
+
+    private static String text(JarFile jar, String name) {
+        JarEntry entry = jar.getJarEntry(name);
+        assertNotNull(entry, name);
+        try (InputStream in = jar.getInputStream(entry)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 }
