@@ -82,7 +82,7 @@ final class Feasibility {
                     end.name(),
                     found,
                     accepted.isEmpty()
-                            ? "at most 60 degrees, or the name of who accepts it, such as \"accepted Jansen\""
+                            ? "at most 60 degrees, or the name of who accepts it, such as \"accepted NAME\""
                             : "at most 60 degrees; accepted by " + accepted);
         } else if (angle.isWiderThan(WIDE)) {
             problems.warning(end.name(), found, "30 degrees or less is kinder to the throat");

@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
  * pin 150 mm                                                                     what the eye works on
  * fork-12 | bore 45 mm                                                           the fitting, behind the termination
  * to M24                                                                         the rope a join goes to
- * tucks 5 | tapered | accepted Jansen                                            options
+ * tucks 5 | tapered | accepted NAME                                            options
  * </pre>
  */
 final class EndText {

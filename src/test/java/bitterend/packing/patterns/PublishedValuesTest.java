@@ -35,7 +35,7 @@ final class PublishedValuesTest {
 
     @Test
     void jump_needs334() {
-        // JuMP documentation, column generation tutorial; lengths times ten.
+        // Example in the documentation of JuMP, an open modelling library; lengths times ten.
         assertReels(
                 334,
                 1000,
