@@ -12,8 +12,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -47,12 +49,24 @@ final class BuyPapers {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+        Set<String> taken = new HashSet<>();
         for (Verdict verdict : verdicts) {
             new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
-                WholeFile.write(folder.resolve(name), picture);
-                tell(terminal, folder.resolve(name));
+                Path file = folder.resolve(free(name, taken));
+                WholeFile.write(file, picture);
+                tell(terminal, file);
             });
         }
+    }
+
+    /** A name that no picture of this run has yet, case apart: ropes {@code A/B} and {@code A_B} come to the same one. */
+    static String free(String name, Set<String> taken) {
+        int dot = name.lastIndexOf('.');
+        String free = name;
+        for (int next = 2; !taken.add(free.toLowerCase(Locale.ROOT)); next++) {
+            free = name.substring(0, dot) + "-" + next + name.substring(dot);
+        }
+        return free;
     }
 
     private static void tell(Terminal terminal, Path file) {

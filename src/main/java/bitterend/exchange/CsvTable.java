@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.Unseen;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -66,8 +67,16 @@ final class CsvTable {
         Map<String, String> texts = new HashMap<>();
         for (int column = 0; column < names.size(); column++) {
             texts.put(names.get(column), cells.get(column));
+            tellUnseen(file.name(), place, names.get(column), cells.get(column), findings);
         }
         rows.add(new Fields(file.name(), place, texts, findings));
+    }
+
+    /** Tells a character that turns or hides what is beside it; pages show it. */
+    static void tellUnseen(String file, String place, String field, String text, Findings findings) {
+        Unseen.first(text)
+                .ifPresent(unseen -> findings.add(Finding.warning(
+                        file, place, field, Unseen.shown(text), "text without the unseen character " + unseen)));
     }
 
     /** Every row cut into cells, up to the first that cannot be. */

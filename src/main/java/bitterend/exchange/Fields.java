@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.LookAlike;
 import bitterend.measure.Parsed;
 import java.util.HashMap;
 import java.util.Map;
@@ -112,6 +113,14 @@ final class Fields {
         String first = places.putIfAbsent(id, place);
         if (first != null && !id.startsWith("?")) {
             error(name, "an id of its own; this one stands in " + first);
+        }
+    }
+
+    /** Warns of an id that would be taken for another one met before. */
+    void unlike(String name, String id, LookAlike met) {
+        String before = met.before(id);
+        if (!before.isEmpty() && !id.startsWith("?")) {
+            warning(name, "an id that nobody takes for " + before);
         }
     }
 

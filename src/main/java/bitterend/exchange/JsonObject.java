@@ -22,7 +22,9 @@ final class JsonObject {
         this.pointer = pointer;
         this.node = node;
         this.findings = findings;
-        this.fields = new Fields(file, pointer, plainMembers(node), findings);
+        Map<String, String> texts = plainMembers(node);
+        texts.forEach((name, text) -> CsvTable.tellUnseen(file, pointer, name, text, findings));
+        this.fields = new Fields(file, pointer, texts, findings);
     }
 
     /** Members that are texts, numbers, true or false; numbers as they are written. */

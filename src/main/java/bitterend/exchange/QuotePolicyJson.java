@@ -70,7 +70,8 @@ final class QuotePolicyJson {
         Optional<Money> amount = ShopJson.moneyFor(text, money).parse(text).value();
         return amount.isPresent() && amount.get().minor() >= 0
                 ? Parsed.of(amount.get())
-                : Parsed.refused("an amount of money such as " + money.print(new Money(1250)));
+                : Parsed.refused(
+                        "an amount of money such as " + money.print(new Money(1250)) + "; at most " + money.most());
     }
 
     private static Reading<Ratio> share(Ratio most) {

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 final class Readings {
     private static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}");
     private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
-    private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}]{1,200}");
+    private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029]{1,200}");
     private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
     private static final Length LONGEST = Length.ofMetres(20_000);
@@ -38,7 +38,7 @@ final class Readings {
 
     /** Words for people, on one line. */
     static Parsed<String> text(String text) {
-        return matching(TEXT, text, "at most 200 characters on one line");
+        return matching(TEXT, text, "at most 200 characters on one line, none of control");
     }
 
     private static Parsed<String> matching(Pattern pattern, String text, String expected) {

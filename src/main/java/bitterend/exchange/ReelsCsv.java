@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.finding.Findings;
+import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
@@ -54,9 +55,11 @@ final class ReelsCsv {
     List<Reel> read(InputFile file) {
         List<Reel> reels = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
+        LookAlike met = new LookAlike();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             Reel reel = reel(row);
             row.once("reel", reel.id(), ids);
+            row.unlike("reel", reel.id(), met);
             if (row.sound()) {
                 reels.add(reel);
             }

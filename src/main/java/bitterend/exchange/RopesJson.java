@@ -6,6 +6,7 @@ import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.finding.Findings;
+import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
@@ -42,9 +43,11 @@ final class RopesJson {
         document.allowOnly("format", "ropes");
         List<Rope> sound = new ArrayList<>();
         Map<String, String> stated = new TreeMap<>();
+        LookAlike met = new LookAlike();
         for (JsonObject entry : document.objects("ropes")) {
             Rope rope = rope(entry);
             entry.fields().once("id", rope.id(), stated);
+            entry.fields().unlike("id", rope.id(), met);
             if (entry.fields().sound()) {
                 sound.add(rope);
             }

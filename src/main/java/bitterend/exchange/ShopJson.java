@@ -128,8 +128,9 @@ final class ShopJson {
             Optional<Money> amount = moneyFor(text, money).parse(text).value();
             return amount.isPresent() && amount.get().minor() >= 0
                     ? Parsed.of(amount.get().fine())
-                    : Parsed.refused(
-                            "a price such as " + example(money).print(new Money(250)) + ", or 3 min of labour");
+                    : Parsed.refused("a price such as "
+                            + example(money).print(new Money(250)) + ", or 3 min of labour; at most "
+                            + example(money).most());
         };
     }
 
@@ -146,7 +147,8 @@ final class ShopJson {
                     : Optional.empty();
             return amount.isPresent() && amount.get().minor() >= 0
                     ? Parsed.of(amount.get())
-                    : Parsed.refused("a rate such as 45 " + example(money).currency() + "/h");
+                    : Parsed.refused("a rate such as 45 " + example(money).currency() + "/h; at most "
+                            + example(money).most() + "/h");
         };
     }
 

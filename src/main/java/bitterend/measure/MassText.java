@@ -21,6 +21,9 @@ public final class MassText {
             "lb", new BigDecimal("453.59237"));
     private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
     private static final BigDecimal MOST_GRAMS = new BigDecimal("1000000000");
+    /** In milligrams. */
+    private static final BigDecimal MOST_A_METRE = new BigDecimal("1000000000");
+
     private static final Pattern BY_LENGTH =
             Pattern.compile("(?<mass>[^/ ]*) ?/ ?(?<count>[0-9]{0,4}) ?(?<unit>\\p{L}+)");
 
@@ -81,9 +84,10 @@ public final class MassText {
         }
         BigDecimal millimetres = unit.get().times(count);
         return grams(amount.number(), parts.group("mass"), EXPECTED_BY_LENGTH)
-                .map(grams -> new LinearMass(grams.movePointRight(6)
-                        .divide(millimetres, 0, RoundingMode.HALF_UP)
-                        .longValueExact()));
+                .map(grams -> grams.movePointRight(6).divide(millimetres, 0, RoundingMode.HALF_UP))
+                .then(milligrams -> milligrams.compareTo(MOST_A_METRE) > 0
+                        ? Parsed.refused("a mass by length of at most 1000 kg/m")
+                        : Parsed.of(new LinearMass(milligrams.longValueExact())));
     }
 
     private static Parsed<BigDecimal> grams(BigDecimal number, String unit, String expected) {

@@ -18,6 +18,10 @@ public record MoneyText(String currency, int minorDigits) {
     /** Stands in where no currency is known; ISO 4217 keeps the code XXX for "no currency". */
     public static final MoneyText NO_CURRENCY = new MoneyText("XXX", 2);
 
+    /** The most that is typed as one amount, and that a metre may cost, in minor units: 20 km of it can be added up and more. */
+    private static final BigDecimal MOST_TYPED = new BigDecimal("1000000000");
+
+    private static final BigDecimal MOST_A_METRE = new BigDecimal("3000000");
     private static final BigDecimal MOST_MINOR = new BigDecimal("1000000000000");
     private static final Pattern BY_LENGTH =
             Pattern.compile("(?<code>[^/ ]*) ?/ ?(?<count>[0-9]{0,4}) ?(?<unit>\\p{L}+)");
@@ -33,7 +37,7 @@ public record MoneyText(String currency, int minorDigits) {
         String stripped = text.strip();
         boolean negative = stripped.startsWith("-");
         return Amount.one(negative ? stripped.substring(1) : stripped, expected())
-                .then(amount -> isOurs(amount.unit()) ? minor(amount.number()) : Parsed.refused(expected()))
+                .then(amount -> isOurs(amount.unit()) ? minor(amount.number(), MOST_TYPED) : Parsed.refused(expected()))
                 .then(minor -> minor.stripTrailingZeros().scale() > 0
                         ? Parsed.refused(expected() + ", with at most " + minorDigits + " digits behind the point")
                         : Parsed.of(new Money(negative ? -minor.longValueExact() : minor.longValueExact())));
@@ -44,7 +48,7 @@ public record MoneyText(String currency, int minorDigits) {
         String stripped = text.strip();
         boolean negative = stripped.startsWith("-");
         return Amount.one(negative ? stripped.substring(1) : stripped, expected())
-                .then(amount -> isOurs(amount.unit()) ? minor(amount.number()) : Parsed.refused(expected()))
+                .then(amount -> isOurs(amount.unit()) ? minor(amount.number(), MOST_MINOR) : Parsed.refused(expected()))
                 .map(minor -> minor.movePointRight(3))
                 .then(millis -> millis.stripTrailingZeros().scale() > 0
                         ? Parsed.refused(
@@ -88,15 +92,25 @@ public record MoneyText(String currency, int minorDigits) {
             return Parsed.refused(expectedByLength());
         }
         BigDecimal metres = unit.get().times(count).movePointLeft(3);
-        return minor(amount.number())
-                .map(minor -> new UnitPrice(minor.movePointRight(3)
-                        .divide(metres, 0, RoundingMode.HALF_UP)
-                        .longValueExact()));
+        return minor(amount.number(), MOST_MINOR)
+                .map(minor -> minor.movePointRight(3).divide(metres, 0, RoundingMode.HALF_UP))
+                .then(millis -> millis.compareTo(MOST_A_METRE.movePointRight(3)) > 0
+                        ? Parsed.refused("a price of at most " + most(MOST_A_METRE) + "/m")
+                        : Parsed.of(new UnitPrice(millis.longValueExact())));
     }
 
-    private Parsed<BigDecimal> minor(BigDecimal number) {
+    private Parsed<BigDecimal> minor(BigDecimal number, BigDecimal most) {
         BigDecimal minor = number.movePointRight(minorDigits);
-        return minor.compareTo(MOST_MINOR) > 0 ? Parsed.refused("a smaller amount of money") : Parsed.of(minor);
+        return minor.compareTo(most) > 0 ? Parsed.refused("an amount of at most " + most(most)) : Parsed.of(minor);
+    }
+
+    /** The most that is read as one amount: {@code 10000000.00 EUR}. */
+    public String most() {
+        return most(MOST_TYPED);
+    }
+
+    private String most(BigDecimal minor) {
+        return print(new Money(minor.longValueExact()));
     }
 
     private boolean isOurs(String unit) {

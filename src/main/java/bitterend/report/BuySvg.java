@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.finding.Unseen;
 import java.util.Locale;
 
 /** A picture of plain shapes, as SVG: black and greys, so that it prints; every text escaped. Coordinates are whole units. */
@@ -81,7 +82,8 @@ final class BuySvg {
     }
 
     private static String escaped(String words) {
-        return words.replace("&", "&amp;")
+        return Unseen.shown(words)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");

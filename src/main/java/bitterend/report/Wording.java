@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.finding.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -7,19 +8,9 @@ import java.util.List;
 final class Wording {
     private Wording() {}
 
-    /** The text with every control character replaced, so that a name from a file cannot redraw the terminal. */
+    /** The text with every character that nobody sees shown, so that a name from a file cannot redraw the terminal. */
     static String printable(String text) {
-        StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> clean.appendCodePoint(moves(c) ? '\uFFFD' : c));
-        return clean.toString();
-    }
-
-    private static boolean moves(int codePoint) {
-        int type = Character.getType(codePoint);
-        return type == Character.CONTROL
-                || type == Character.FORMAT
-                || type == Character.LINE_SEPARATOR
-                || type == Character.PARAGRAPH_SEPARATOR;
+        return Unseen.shown(text);
     }
 
     static int width(String text) {

@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.finding.Unseen;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Mark;
 import bitterend.report.PlanView;
@@ -55,8 +56,9 @@ public final class CutList {
 
     /** A text that a spreadsheet would take for a formula is marked as text. */
     private static String cell(String text) {
-        boolean formula = text.matches("(?s)[=+@\t\r-].*") && !text.matches("-?[0-9]+");
-        String safe = formula ? "'" + text : text;
-        return safe.matches("(?s).*[\",\r\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+        String shown = Unseen.shown(text);
+        boolean formula = shown.matches("[=+@-].*") && !shown.matches("-?[0-9]+");
+        String safe = formula ? "'" + shown : shown;
+        return safe.matches(".*[\",].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
 }

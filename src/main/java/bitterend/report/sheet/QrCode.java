@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.finding.Unseen;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
@@ -21,7 +22,7 @@ public record QrCode(int size, String path) {
         try {
             BitMatrix dots = new QRCodeWriter()
                     .encode(
-                            text,
+                            Unseen.shown(text),
                             BarcodeFormat.QR_CODE,
                             0,
                             0,

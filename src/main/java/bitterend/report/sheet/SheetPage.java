@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.finding.Unseen;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -45,7 +46,7 @@ public final class SheetPage {
     String render(String template, Map<String, Object> values) {
         StringOutput html = new StringOutput();
         templates.render(template, values, html);
-        return html.toString();
+        return Unseen.shownOnPage(html.toString());
     }
 
     /** The type that an HTML page carries with it. */

@@ -1,13 +1,17 @@
 package bitterend.report.sheet;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The same sheets as PDF: text that can be selected, no row split between pages, page numbers. */
 public final class SheetPdf {
@@ -33,12 +37,23 @@ public final class SheetPdf {
             builder.useFont(() -> font("bold"), "Sheet", 700, FontStyle.NORMAL, true);
             builder.useSVGDrawer(drawings);
             builder.withProducer("Bitter End");
-            builder.toStream(out);
-            builder.run();
+            save(builder, out);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
         return out.toByteArray();
+    }
+
+    /** Without the time of day, which a document keeps twice unless told: the same page gives the same bytes. */
+    private static void save(PdfRendererBuilder builder, OutputStream out) throws IOException {
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            PDDocument document = renderer.getPdfDocument();
+            document.setDocumentId(0L);
+            document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
+            document.save(out);
+        }
     }
 
     private static ByteArrayInputStream font(String name) {

@@ -1,7 +1,9 @@
 package bitterend.report.sheet;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.Golden;
@@ -95,6 +97,16 @@ final class SheetPageTest {
                     Math.round(paper.width() * 72 / 25.4f),
                     Math.round(document.getPage(0).getMediaBox().getWidth()),
                     2);
+        }
+    }
+
+    /** PDF is stamped with days and random numbers by those who write it; ours says nothing of when it was printed. */
+    @Test
+    void pdf_isTheSameBytesAtEveryRun() throws IOException {
+        byte[] pdf = new SheetPdf(new SheetPage()).pdf(sheet(DayOnTheBench.view()), Paper.A4);
+        assertArrayEquals(pdf, new SheetPdf(new SheetPage()).pdf(sheet(DayOnTheBench.view()), Paper.A4));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertNull(document.getDocumentInformation().getCreationDate());
         }
     }
 

@@ -1,0 +1,58 @@
+package bitterend.finding;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Characters that nobody sees and that change what is seen: control characters, line separators, marks that turn the
+ * direction of writing, and others of no width. A name that carries one can redraw a terminal or turn the figures behind
+ * it; so it is told where it is read and shown as its number where it is printed.
+ */
+public final class Unseen {
+    private Unseen() {}
+
+    /** The text with every such character shown as {@code [U+202E]}. */
+    public static String shown(String text) {
+        return shown(text, "");
+    }
+
+    /** The same, a page's own line feeds left alone. */
+    public static String shownOnPage(String page) {
+        return shown(page, "\n");
+    }
+
+    private static String shown(String text, String allowed) {
+        if (text.codePoints().noneMatch(each -> isUnseen(each) && allowed.indexOf(each) < 0)) {
+            return text;
+        }
+        StringBuilder clean = new StringBuilder(text.length() + 8);
+        text.codePoints().forEach(each -> {
+            if (isUnseen(each) && allowed.indexOf(each) < 0) {
+                clean.append(name(each));
+            } else {
+                clean.appendCodePoint(each);
+            }
+        });
+        return clean.toString();
+    }
+
+    /** The first such character, as {@code [U+202E]}. */
+    public static Optional<String> first(String text) {
+        return text.codePoints().filter(Unseen::isUnseen).mapToObj(Unseen::name).findFirst();
+    }
+
+    private static String name(int codePoint) {
+        return String.format(Locale.ROOT, "[U+%04X]", codePoint);
+    }
+
+    private static boolean isUnseen(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE -> true;
+            default -> false;
+        };
+    }
+}
