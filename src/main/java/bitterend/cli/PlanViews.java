@@ -1,8 +1,12 @@
 package bitterend.cli;
 
+import bitterend.catalogue.CounterRule;
+import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
+import bitterend.measure.Ratio;
 import bitterend.measure.Units;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
@@ -10,6 +14,7 @@ import bitterend.report.BeforeCut;
 import bitterend.report.PlanView;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Gathers what a reader must know to follow a plan. */
@@ -23,13 +28,17 @@ final class PlanViews {
     private static Map<String, BeforeCut> beforeCut(Shop shop, Units units) {
         Map<String, BeforeCut> byRope = new TreeMap<>();
         for (Rope rope : shop.catalogue().ropes()) {
-            shop.catalogue()
-                    .splices()
-                    .findPreparation(rope)
-                    .ifPresent(
-                            found -> byRope.put(rope.id(), new BeforeCut(found.brief(rope), found.words(rope, units))));
+            byRope.put(rope.id(), beforeCut(shop.catalogue().splices(), rope, units));
         }
         return byRope;
+    }
+
+    private static BeforeCut beforeCut(SpliceBook splices, Rope rope, Units units) {
+        Optional<Preparation> found = splices.findPreparation(rope);
+        return new BeforeCut(
+                found.map(each -> each.brief(rope)).orElse(""),
+                found.map(each -> each.words(rope, units)).orElse(""),
+                splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE));
     }
 
     /** What the demand model has to say about the work, as far as it does not stop it. */

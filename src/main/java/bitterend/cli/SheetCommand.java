@@ -1,8 +1,6 @@
 package bitterend.cli;
 
-import bitterend.demand.Demanded;
 import bitterend.exchange.AnswerJson;
-import bitterend.exchange.OrderLine;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
@@ -13,6 +11,8 @@ import bitterend.packing.check.Fault;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanView;
+import bitterend.report.sheet.CardPage;
+import bitterend.report.sheet.CardWork;
 import bitterend.report.sheet.CutList;
 import bitterend.report.sheet.Paper;
 import bitterend.report.sheet.Sheet;
@@ -40,8 +40,9 @@ import picocli.CommandLine.Parameters;
             "",
             "PLAN is a plan.json, or the shop folder it lies in. Writes one HTML file that",
             "opens without a network and prints on A4 and Letter; with --pdf, --csv or --tags",
-            "that instead. The files lie beside the plan, called sheet.html, sheet.pdf,",
-            "sheet.csv and tags.html. Exit code 5 when the shop changed since it was planned.",
+            "that instead, with --cards the splice cards. The files lie beside the plan:",
+            "sheet.html, sheet.pdf, sheet.csv, tags.html, cards.html, cards.pdf. Exit code",
+            "5 when the shop changed since it was planned.",
             ""
         },
         sortOptions = false)
@@ -59,6 +60,11 @@ final class SheetCommand implements Callable<Integer> {
 
     @Option(names = "--tags", description = "Write tags.html: one for every piece, and for every assembly of several.")
     private boolean tags;
+
+    @Option(
+            names = "--cards",
+            description = "Write cards.html, with --pdf cards.pdf: a splice card for every order line.")
+    private boolean cards;
 
     @Option(
             names = "--paper",
@@ -125,15 +131,18 @@ final class SheetCommand implements Callable<Integer> {
     private void write(Shop read, PackingProblem problem, PlanDocument document, Path folder) {
         Figures figures = units.figures(read);
         PlanView view = PlanViews.of(read, problem, document.plan(), figures.units());
-        List<Demanded> work = read.orders().stream().map(OrderLine::demanded).toList();
+        List<CardWork> work = cardWork(read);
         String made = PlanOfShop.made(document);
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
         }
         if (tags) {
-            tell(folder.resolve("tags.html"), bytes(new TagPage(view, figures).html(label, paper)));
+            tell(folder.resolve("tags.html"), bytes(new TagPage(view, figures, work).html(label, paper)));
         }
-        if (pdf || !(csv || tags)) {
+        if (cards) {
+            CardPage page = new CardPage(view, figures, work, made);
+            tell(folder.resolve(pdf ? "cards.pdf" : "cards.html"), pdf ? page.pdf(paper) : bytes(page.html()));
+        } else if (pdf || !(csv || tags)) {
             Sheet sheet = new SheetMaker(view, figures, work).sheet(made);
             SheetPage page = new SheetPage();
             if (pdf) {
@@ -142,6 +151,12 @@ final class SheetCommand implements Callable<Integer> {
                 tell(folder.resolve("sheet.html"), bytes(page.html(sheet)));
             }
         }
+    }
+
+    private static List<CardWork> cardWork(Shop read) {
+        return read.orders().stream()
+                .map(line -> new CardWork(line.assembly(), line.demanded()))
+                .toList();
     }
 
     private static byte[] bytes(String html) {

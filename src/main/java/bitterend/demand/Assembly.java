@@ -44,8 +44,14 @@ public record Assembly(
      * @param product name of the standard product; empty when the line states rope and ends itself
      * @param quantity how many assemblies; at least 1
      * @param legs pieces of rope in each assembly, all alike; at least 1
+     * @param note what the order says besides, in its own words; empty for nothing
      */
-    public record Ordered(Piece.Source source, String customer, String product, int quantity, int legs) {
+    public record Ordered(Piece.Source source, String customer, String product, int quantity, int legs, String note) {
+        /** Without a note. */
+        public Ordered(Piece.Source source, String customer, String product, int quantity, int legs) {
+            this(source, customer, product, quantity, legs, "");
+        }
+
         public Ordered {
             if (quantity < 1 || legs < 1) {
                 throw new IllegalArgumentException("quantity " + quantity + ", legs " + legs);

@@ -58,6 +58,7 @@ public final class DemandModel {
                 derivations,
                 ordered.get().ends().stream().map(MadeEnd::work).toList(),
                 ordered.get().layouts(units),
+                new CardMaker(ordered.get(), units).card(),
                 findings);
     }
 

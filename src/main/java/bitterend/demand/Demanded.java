@@ -2,6 +2,8 @@ package bitterend.demand;
 
 import bitterend.finding.Finding;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What an assembly asks of the bench.
@@ -10,6 +12,7 @@ import java.util.List;
  * @param derivations how their lengths came about, one for each length and rope
  * @param work what each end of a piece asks of the splicer, on the rope as ordered; empty when it cannot be made
  * @param layouts where each end is marked, on the rope as ordered, then the marks along the piece
+ * @param card what the splicer must know besides the marks, on the rope as ordered; nothing when it cannot be made
  * @param findings what is wrong with it, or worth knowing
  */
 public record Demanded(
@@ -17,6 +20,7 @@ public record Demanded(
         List<Derivation> derivations,
         List<EndWork> work,
         List<SpliceLayout> layouts,
+        @Nullable SpliceCard card,
         List<Finding> findings) {
     public Demanded {
         pieces = List.copyOf(pieces);
@@ -26,8 +30,13 @@ public record Demanded(
         findings = List.copyOf(findings);
     }
 
+    /** The splice card; nothing for an assembly that cannot be made. */
+    public Optional<SpliceCard> findCard() {
+        return Optional.ofNullable(card);
+    }
+
     /** An assembly that cannot be made. */
     static Demanded refused(List<Finding> findings) {
-        return new Demanded(List.of(), List.of(), List.of(), List.of(), findings);
+        return new Demanded(List.of(), List.of(), List.of(), List.of(), null, findings);
     }
 }

@@ -1,5 +1,8 @@
 package bitterend.demand;
 
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.Units;
 import java.util.List;
 
 /**
@@ -23,7 +26,19 @@ public record EndWork(
      * Parts to pick for one end.
      *
      * @param item what
+     * @param rope diameter of the rope it is picked for: clips and twine come in sizes; {@link Diameter#NONE} where the item
+     *     names its own size
      * @param count how many; at least 1
      */
-    public record Picked(String item, int count) {}
+    public record Picked(String item, Diameter rope, int count) {
+        /** Of an item that names its own size. */
+        public Picked(String item, int count) {
+            this(item, Diameter.NONE, count);
+        }
+
+        /** The item with its size. */
+        public String words(Units units) {
+            return rope.equals(Diameter.NONE) ? item : item + ", for " + DiameterText.print(rope, units) + " rope";
+        }
+    }
 }

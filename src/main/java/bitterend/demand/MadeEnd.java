@@ -82,12 +82,14 @@ record MadeEnd(
         }
         if (yardsticks.counted().clips() > 0) {
             picked.add(new EndWork.Picked(
-                    termination.layout().clips().item(), yardsticks.counted().clips()));
+                    termination.layout().clips().item(),
+                    yardsticks.rope(),
+                    yardsticks.counted().clips()));
         }
         for (Part part : work.parts()) {
             int count = part.count().of(yardsticks.rope());
             if (count > 0) {
-                picked.add(new EndWork.Picked(part.item(), count));
+                picked.add(new EndWork.Picked(part.item(), yardsticks.rope(), count));
             }
         }
         return picked;

@@ -169,7 +169,8 @@ final class OrdersCsv {
                 row.optional("customer", Readings::text, ""),
                 row.optional("product", Readings::id, ""),
                 quantity,
-                legs);
+                legs,
+                row.optional("note", Readings::text, ""));
     }
 
     /** The rope as ordered, then its substitutes, each once. */

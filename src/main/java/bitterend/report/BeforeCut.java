@@ -1,11 +1,36 @@
 package bitterend.report;
 
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+
 /**
- * What is done to a rope at a mark before it is cut.
+ * What the bench knows of a rope when it is cut: what is done at a mark before, and how the counter measures it.
  *
  * @param brief for a row of the cutting table, such as {@code 3 seizings}
  * @param words in full, with count, width and spacing
+ * @param counter true length over reading of the counter; 1 for one that reads true
  */
-public record BeforeCut(String brief, String words) {
+public record BeforeCut(String brief, String words, Ratio counter) {
     static final BeforeCut NOTHING = new BeforeCut("", "");
+
+    /** With a counter that reads true. */
+    public BeforeCut(String brief, String words) {
+        this(brief, words, Ratio.ONE);
+    }
+
+    /** What the counter shows at a true length, to the nearest millimetre. */
+    Length reading(Length length) {
+        FineLength reading = length.fine().times(counter.inverse());
+        return new Length(Math.floorDiv(reading.units() + FineLength.UNITS_PER_MM / 2, FineLength.UNITS_PER_MM));
+    }
+
+    /** What a reader of its figures must know of the counter; empty for one that reads true. */
+    String counterWords() {
+        return counter.equals(Ratio.ONE)
+                ? ""
+                : "Counter: true length is " + RatioText.exact(counter)
+                        + " x its reading. Every \"cut at\" is what it will show; lengths of pieces are true";
+    }
 }

@@ -27,6 +27,27 @@ record FeetAndInches(long sixteenths) {
                 + "\"";
     }
 
+    /** {@code 12 ft}, {@code 3 ft 4 5/16 in}, {@code 1/2 in}. */
+    String words() {
+        long size = Math.abs(sixteenths);
+        String sign = sixteenths < 0 ? "-" : "";
+        long feet = size / PER_FOOT;
+        String rest = new FeetAndInches(size % PER_FOOT).inches();
+        if (feet == 0) {
+            return sign + rest + " in";
+        }
+        return sign + feet + " ft" + (rest.equals("0") ? "" : " " + rest + " in");
+    }
+
+    /** Inches alone: {@code 144}, {@code 40 5/16}, {@code 1/2}, {@code 0}. */
+    String inches() {
+        long size = Math.abs(sixteenths);
+        long whole = size / PER_INCH;
+        long rest = size % PER_INCH;
+        String words = rest == 0 ? Long.toString(whole) : whole == 0 ? fraction(rest) : whole + " " + fraction(rest);
+        return (sixteenths < 0 ? "-" : "") + words;
+    }
+
     private static String fraction(long sixteenths) {
         long numerator = sixteenths;
         long denominator = PER_INCH;

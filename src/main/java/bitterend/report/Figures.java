@@ -20,11 +20,20 @@ import java.math.RoundingMode;
  * @param currency the shop's currency
  */
 public record Figures(Units units, MoneyText currency) {
+    /** Steps of a tape, in 1/10,000 mm. */
+    private static final BigDecimal MM = BigDecimal.valueOf(FineLength.UNITS_PER_MM);
+
+    private static final BigDecimal SIXTEENTH = new BigDecimal("15875");
     private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
 
     /** {@code 12.340 m}, or {@code 40 ft 5 13/16 in}. */
     public String length(Length length) {
         return LengthText.print(length, units);
+    }
+
+    /** The same to the nearest millimetre or sixteenth of an inch. */
+    public String length(FineLength length) {
+        return units == Units.METRIC ? length(new Length(steps(length))) : tape(length);
     }
 
     /** A sentence of the plan, which names lengths in exact metres, with its lengths as on this page. */
@@ -51,11 +60,31 @@ public record Figures(Units units, MoneyText currency) {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
+    /** A length in steps of a tape, millimetres or sixteenths of an inch, to the nearest; halves go up. */
+    public long steps(FineLength length) {
+        return BigDecimal.valueOf(length.units())
+                .divide(BigDecimal.valueOf(stepUnits()), 0, RoundingMode.HALF_UP)
+                .longValueExact();
+    }
+
+    /** One step of a tape, in 1/10,000 mm. */
+    public long stepUnits() {
+        return (units == Units.METRIC ? MM : SIXTEENTH).longValueExact();
+    }
+
+    /** Steps of a tape in words: {@code 252 mm}, {@code 1 ft 6 1/16 in}. */
+    public String tape(long steps) {
+        return units == Units.METRIC ? steps + " mm" : new FeetAndInches(steps).words();
+    }
+
+    /** Steps of a tape for a column that names {@link #fineUnit}: {@code 252}, or inches {@code 18 1/16}. */
+    public String bareTape(long steps) {
+        return units == Units.METRIC ? Long.toString(steps) : new FeetAndInches(steps).inches();
+    }
+
     /** A mark to set with a tape: to the nearest millimetre, {@code 252 mm}, or sixteenth of an inch. */
     public String tape(FineLength length) {
-        return units == Units.METRIC
-                ? BigDecimal.valueOf(length.units(), 4).setScale(0, RoundingMode.HALF_UP) + " mm"
-                : LengthText.print(length.roundedUp(), units);
+        return tape(steps(length));
     }
 
     /** The unit of {@link #fine}. */

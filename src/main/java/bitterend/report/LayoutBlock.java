@@ -1,8 +1,6 @@
 package bitterend.report;
 
 import bitterend.demand.SpliceLayout;
-import bitterend.demand.SpliceLayout.Mark;
-import bitterend.measure.FineLength;
 import bitterend.report.TextTable.Column;
 
 /** Where an end is marked before it is made, as a table, and what is counted. */
@@ -20,24 +18,21 @@ final class LayoutBlock {
                 Column.words("on"),
                 Column.figure("distance\n" + figures.fineUnit()),
                 Column.words("from"),
-                Column.figure("from cut end\n" + figures.fineUnit()));
-        for (Mark mark : layout.marks()) {
+                Column.figure("from cut end\n" + figures.fineUnit()),
+                Column.words("what for"));
+        for (BenchMarks.Line line : BenchMarks.of(layout, figures).lines()) {
             table.row(
-                    mark.name(),
-                    mark.on(),
-                    bench(mark.distance()),
-                    mark.from(),
-                    mark.findFromCutEnd().map(this::bench).orElse(""));
+                    line.mark().name(),
+                    line.mark().on(),
+                    figures.bareTape(line.distance()),
+                    line.mark().from(),
+                    line.isFromCutEnd() ? figures.bareTape(line.place()) : "",
+                    line.mark().purpose());
         }
         page.table(table);
         layout.counts().forEach(count -> page.paragraph(0, "* " + count + "."));
         if (!layout.caution().isEmpty()) {
             page.paragraph(0, layout.caution());
         }
-    }
-
-    /** A mark is set to a millimetre: the next one up. */
-    private String bench(FineLength length) {
-        return figures.fine(length.roundedUp().fine());
     }
 }

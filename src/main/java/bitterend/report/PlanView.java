@@ -65,6 +65,11 @@ public record PlanView(
         return beforeCut.getOrDefault(rope(draw).id(), BeforeCut.NOTHING);
     }
 
+    /** What the counter shows at a true length from the clean end of this reel. */
+    public Length reading(ReelDraw draw, Length length) {
+        return beforeCut(draw).reading(length);
+    }
+
     /** What a length off this reel would cost to buy again; nothing when the rope is a customer's own. */
     Cost worth(ReelDraw draw, Length length) {
         return reel(draw).custody().isCustomersOwn()

@@ -30,8 +30,12 @@ final class ReelBlock {
             page.paragraph(0, "Before each cut: " + before + ".");
         }
         words.flaws(draw).forEach(page::caution);
+        String counter = words.counter(draw);
+        if (!counter.isEmpty()) {
+            page.caution(counter);
+        }
         page.blank();
-        page.table(table(view.marks(draw)));
+        page.table(table(draw, view.marks(draw)));
         page.blank();
         page.paragraph(0, "The rest: " + words.rest(draw));
     }
@@ -41,7 +45,7 @@ final class ReelBlock {
         return joined.substring(0, 1).toUpperCase(Locale.ROOT) + joined.substring(1) + ".";
     }
 
-    private TextTable table(List<Mark> marks) {
+    private TextTable table(ReelDraw draw, List<Mark> marks) {
         String unit = "\n" + figures.unit();
         TextTable table = new TextTable(
                 Column.words("before\nthe cut"),
@@ -56,7 +60,7 @@ final class ReelBlock {
             table.row(
                     mark.before(),
                     tape.cell(mark.kind(), i == marks.size() - 1),
-                    figures.bare(mark.at()),
+                    figures.bare(view.reading(draw, mark.at())),
                     mark.length().isPositive() ? figures.bare(mark.length()) : "",
                     mark.name(),
                     mark.words(),

@@ -95,15 +95,19 @@ public final class ReelWords {
 
     /** A sentence for each flaw, with counter readings. */
     public List<String> flaws(ReelDraw draw) {
-        return view.reel(draw).flaws().stream()
-                .map(flaw -> flaw(flaw, draw.leadTrim()))
-                .toList();
+        return view.reel(draw).flaws().stream().map(flaw -> flaw(flaw, draw)).toList();
     }
 
-    private String flaw(Flaw flaw, Length leadTrim) {
-        Length from = Length.max(Length.ZERO, flaw.avoidFrom().minus(leadTrim));
-        return "flaw, " + flaw.what() + ": no piece between " + figures.length(from) + " and "
-                + figures.length(flaw.avoidTo().minus(leadTrim)) + " on the counter.";
+    /** What to know of a counter that does not read true, as a sentence; empty for one that does. */
+    public String counter(ReelDraw draw) {
+        String words = view.beforeCut(draw).counterWords();
+        return words.isEmpty() ? "" : words + ".";
+    }
+
+    private String flaw(Flaw flaw, ReelDraw draw) {
+        Length from = Length.max(Length.ZERO, flaw.avoidFrom().minus(draw.leadTrim()));
+        return "flaw, " + flaw.what() + ": no piece between " + figures.length(view.reading(draw, from)) + " and "
+                + figures.length(view.reading(draw, flaw.avoidTo().minus(draw.leadTrim()))) + " on the counter.";
     }
 
     /** What happens to the offcuts and to the reel. */

@@ -99,7 +99,8 @@ final class PiecesTest {
         List<EndWork> work =
                 model(BOOK, wire).pieces(order(1, 1, clipped, Terms.USUAL, "R")).work();
         assertEquals(
-                List.of(new EndWork.Picked("wire rope clip", 4)), work.get(0).parts());
+                List.of(new EndWork.Picked("wire rope clip", Diameter.ofMillimetres(19), 4)),
+                work.get(0).parts());
         assertEquals("end B", work.get(1).end());
     }
 
@@ -129,5 +130,23 @@ final class PiecesTest {
         Rope rope = Bench.rope(construction, Fibre.POLYESTER, diameter);
         return new Rope(
                 id, id, rope.identity(), rope.mass(), rope.price(), rope.cutting(), rope.worth(), rope.usualReel());
+    }
+
+    /** Clips, sleeves and twine come in sizes: three of 6 mm and six of 28 mm are no nine of anything. */
+    @Test
+    void pickList_keepsSizesApart() {
+        PickList picks = new PickList();
+        for (int mm : new int[] {6, 28}) {
+            Rope wire = Bench.rope(Construction.WIRE, Fibre.STEEL, Diameter.ofMillimetres(mm));
+            Make clipped = make(Length.ofMetres(10), EndSpec.of("clip-eye", flat(600)), PLAIN);
+            Assembly order = order(1, 1, clipped, Terms.USUAL, "R");
+            picks.add(order, model(BOOK, wire).pieces(order));
+        }
+        assertEquals(
+                List.of(
+                        new EndWork.Picked("wire rope clip", Diameter.ofMillimetres(6), 3),
+                        new EndWork.Picked("wire rope clip", Diameter.ofMillimetres(28), 6)),
+                picks.items());
+        assertEquals("wire rope clip, for 28 mm rope", picks.items().get(1).words(bitterend.measure.Units.METRIC));
     }
 }

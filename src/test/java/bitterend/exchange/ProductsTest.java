@@ -8,6 +8,7 @@ import bitterend.demand.EndWork.Picked;
 import bitterend.demand.PickList;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
+import bitterend.measure.Diameter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,7 +88,9 @@ final class ProductsTest {
         PickList picks = new PickList();
         shop("7,1,bridle,pin = 60 mm,4.5 m,,,3").orders().forEach(line -> picks.add(line.assembly(), line.demanded()));
         assertEquals(
-                List.of(new Picked("master link", 3), new Picked("whipping twine, lock stitch and whipping", 12)),
+                List.of(
+                        new Picked("master link", 3),
+                        new Picked("whipping twine, lock stitch and whipping", Diameter.ofMillimetres(16), 12)),
                 picks.items());
     }
 

@@ -25,7 +25,8 @@ public record LayoutSheet(String name, List<String> lines, List<MarkLine> marks,
      * @param on what it is set on
      * @param from the mark it is measured from
      * @param distance how far from there
-     * @param fromCutEnd how far from the cut end
+     * @param fromCutEnd how far from the cut end; empty where that cannot be measured
+     * @param purpose what it is for; empty for nothing
      */
-    public record MarkLine(String name, String on, String from, String distance, String fromCutEnd) {}
+    public record MarkLine(String name, String on, String from, String distance, String fromCutEnd, String purpose) {}
 }

@@ -3,6 +3,7 @@ package bitterend.report.sheet;
 import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceLayout;
+import bitterend.report.BenchMarks;
 import bitterend.report.Figures;
 import bitterend.report.sheet.LayoutSheet.MarkLine;
 import java.util.ArrayList;
@@ -40,14 +41,7 @@ final class Layouts {
     }
 
     private LayoutSheet sheet(SpliceLayout layout) {
-        List<MarkLine> marks = layout.marks().stream()
-                .map(mark -> new MarkLine(
-                        mark.name(),
-                        mark.on(),
-                        mark.from(),
-                        figures.tape(mark.distance()),
-                        mark.findFromCutEnd().map(figures::tape).orElse("")))
-                .toList();
+        List<MarkLine> marks = EndBlocks.lines(BenchMarks.of(layout, figures), figures);
         return new LayoutSheet(layout.name(), List.of(), marks, layout.counts(), layout.caution());
     }
 }

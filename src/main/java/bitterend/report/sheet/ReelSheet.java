@@ -12,6 +12,7 @@ import java.util.List;
  * @param before what to do before each cut; empty for nothing
  * @param flaws stretches to keep clear of, in words
  * @param limit the reading past which not to cut without counting; empty when all of the rope is certain
+ * @param counter what to know of a counter that does not read true; empty for one that does
  * @param segments the cutting table, page by page
  * @param rest what happens to the rest
  */
@@ -22,6 +23,7 @@ public record ReelSheet(
         String before,
         List<String> flaws,
         String limit,
+        String counter,
         List<Segment> segments,
         String rest) {
     public ReelSheet {

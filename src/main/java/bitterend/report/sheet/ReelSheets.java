@@ -39,17 +39,18 @@ final class ReelSheets {
                 view.beforeCut(draw).words(),
                 words.flaws(draw),
                 limit(draw),
-                segments(rows(view.marks(draw))),
+                words.counter(draw),
+                segments(rows(draw, view.marks(draw))),
                 words.rest(draw));
     }
 
     private String limit(ReelDraw draw) {
         Reel reel = view.reel(draw);
         Length sure = reel.contents().certainEnd().minus(draw.leadTrim());
-        return reel.contents().uncertainty().isPositive() ? figures.length(sure) : "";
+        return reel.contents().uncertainty().isPositive() ? figures.length(view.reading(draw, sure)) : "";
     }
 
-    private List<Row> rows(List<Mark> marks) {
+    private List<Row> rows(ReelDraw draw, List<Mark> marks) {
         RowHeights heights = new RowHeights(figures.units());
         List<Row> rows = new ArrayList<>();
         int cuts = 0;
@@ -59,7 +60,7 @@ final class ReelSheets {
             rows.add(new Row(
                     mark,
                     cut ? cuts : 0,
-                    figures.bare(mark.at()),
+                    figures.bare(view.reading(draw, mark.at())),
                     mark.length().isPositive() ? figures.bare(mark.length()) : "",
                     figures.bare(mark.left()),
                     heights.of(mark)));

@@ -17,7 +17,7 @@ import java.util.List;
  * @param notes what to know before cutting: first articles, warnings
  * @param cautions what is said on every sheet
  * @param reels the reels, in the order in which they are cut
- * @param layouts how the ends are marked
+ * @param splices the marks of each splice, for all eyes of the day
  * @param made how the plan was made
  */
 public record Sheet(
@@ -32,7 +32,7 @@ public record Sheet(
         List<String> notes,
         List<String> cautions,
         List<ReelSheet> reels,
-        List<LayoutSheet> layouts,
+        List<SpliceTable> splices,
         String made) {
     public Sheet {
         glance = List.copyOf(glance);
@@ -43,7 +43,7 @@ public record Sheet(
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
         reels = List.copyOf(reels);
-        layouts = List.copyOf(layouts);
+        splices = List.copyOf(splices);
     }
 
     /** A reel to fetch. */

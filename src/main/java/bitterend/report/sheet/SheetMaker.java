@@ -1,7 +1,6 @@
 package bitterend.report.sheet;
 
-import bitterend.demand.Demanded;
-import bitterend.demand.EndWork;
+import bitterend.demand.PickList;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -17,23 +16,21 @@ import bitterend.report.sheet.Sheet.Shortfall;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Puts a day's plan on sheets: every value as it is printed, for HTML and PDF alike. */
 public final class SheetMaker {
     private final PlanView view;
     private final Figures figures;
-    private final List<Demanded> work;
+    private final List<CardWork> work;
 
     /**
      * @param view the plan
      * @param figures how figures are printed
      * @param work what the order lines ask of the splicers
      */
-    public SheetMaker(PlanView view, Figures figures, List<Demanded> work) {
+    public SheetMaker(PlanView view, Figures figures, List<CardWork> work) {
         this.view = view;
         this.figures = figures;
         this.work = List.copyOf(work);
@@ -55,7 +52,7 @@ public final class SheetMaker {
                 Cautions.sentences(view.notes()),
                 Cautions.ALWAYS,
                 plan.draws().stream().map(reels::of).toList(),
-                new Layouts(figures).of(planned()),
+                new SpliceTables(figures).of(planned()),
                 made);
     }
 
@@ -109,27 +106,25 @@ public final class SheetMaker {
     }
 
     /** Order lines of which at least one piece is planned. */
-    private List<Demanded> planned() {
+    private List<CardWork> planned() {
         Set<String> cut = plannedPieces();
         return work.stream()
-                .filter(line -> line.pieces().stream().anyMatch(piece -> cut.contains(piece.id())))
+                .filter(line -> line.demanded().pieces().stream().anyMatch(piece -> cut.contains(piece.id())))
                 .toList();
     }
 
-    /** Thimbles, fittings, clips and twine for all pieces that are planned. */
+    /** Thimbles, fittings, clips and twine for all pieces that are planned, each size on its own. */
     private List<Fact> picks() {
         Set<String> cut = plannedPieces();
-        Map<String, Long> items = new TreeMap<>();
-        for (Demanded line : planned()) {
-            long pieces = line.pieces().stream()
+        PickList picks = new PickList();
+        for (CardWork line : planned()) {
+            int pieces = (int) line.demanded().pieces().stream()
                     .filter(piece -> cut.contains(piece.id()))
                     .count();
-            for (EndWork end : line.work()) {
-                end.parts().forEach(part -> items.merge(part.item(), pieces * part.count(), Long::sum));
-            }
+            picks.add(line.assembly(), line.demanded(), pieces);
         }
-        return items.entrySet().stream()
-                .map(item -> new Fact(item.getKey(), Long.toString(item.getValue())))
+        return picks.items().stream()
+                .map(item -> new Fact(item.words(figures.units()), Integer.toString(item.count())))
                 .toList();
     }
 }

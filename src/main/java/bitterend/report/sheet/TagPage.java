@@ -8,8 +8,13 @@ import java.util.List;
 public final class TagPage {
     private final Tags tags;
 
-    public TagPage(PlanView view, Figures figures) {
-        tags = new Tags(view, figures);
+    /**
+     * @param view the plan
+     * @param figures how figures are printed
+     * @param work what the order lines ask of the splicers
+     */
+    public TagPage(PlanView view, Figures figures, List<CardWork> work) {
+        tags = new Tags(view, figures, work);
     }
 
     /**

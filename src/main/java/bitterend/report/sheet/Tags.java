@@ -21,9 +21,12 @@ final class Tags {
     private final PlanView view;
     private final Figures figures;
 
-    Tags(PlanView view, Figures figures) {
+    private final TagMeasures measures;
+
+    Tags(PlanView view, Figures figures, List<CardWork> work) {
         this.view = view;
         this.figures = figures;
+        measures = new TagMeasures(figures, work);
     }
 
     List<Tag> all() {
@@ -52,6 +55,7 @@ final class Tags {
     private Tag piece(Piece piece, Cut cut, ReelDraw draw) {
         Reel reel = view.reel(draw);
         List<String> lines = new ArrayList<>();
+        lines.addAll(measures.of(piece));
         lines.add("reel " + reel.id() + (reel.lot().isEmpty() ? "" : ", lot " + reel.lot()));
         if (!reel.papers().certificate().isEmpty()) {
             lines.add("certificate "

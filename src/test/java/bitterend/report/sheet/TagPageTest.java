@@ -22,7 +22,7 @@ final class TagPageTest {
 
     @Test
     void everyPlannedPiece_hasATagWithItsCode() throws ReaderException {
-        List<Tag> tags = new Tags(DayOnTheBench.view(), FIGURES).all();
+        List<Tag> tags = new Tags(DayOnTheBench.view(), FIGURES, List.of()).all();
         assertEquals(DayOnTheBench.view().planned(), tags.size());
         for (Tag tag : tags) {
             String text = decoded(tag.code());
@@ -39,7 +39,7 @@ final class TagPageTest {
 
     @Test
     void tagPage_holdsEveryTagOnce() {
-        String html = new TagPage(DayOnTheBench.view(), FIGURES).html(TagPage.Label.USUAL, Paper.A4);
+        String html = new TagPage(DayOnTheBench.view(), FIGURES, List.of()).html(TagPage.Label.USUAL, Paper.A4);
         assertEquals(DayOnTheBench.view().planned(), html.split("class=\"tag\"", -1).length - 1);
     }
 

@@ -1,0 +1,120 @@
+package bitterend.demand;
+
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.catalogue.Termination.What;
+import bitterend.demand.Measuring.Between;
+import bitterend.demand.SpliceCard.Outcome;
+import bitterend.measure.FineLength;
+import bitterend.measure.RatioText;
+import bitterend.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes the splice card of a leg. */
+final class CardMaker {
+    private final Leg leg;
+    private final Measuring measuring;
+    private final StandingPart standing;
+
+    CardMaker(Leg leg, Units units) {
+        this.leg = leg;
+        this.measuring = leg.make().measuring();
+        this.standing = leg.standingPart(units);
+    }
+
+    SpliceCard card() {
+        return new SpliceCard(
+                ordered(),
+                floor(),
+                standing.clear(leg.make().finished()),
+                leg.ends().stream()
+                        .filter(end -> !isRing() || end.termination().kind() == Kind.GROMMET)
+                        .map(this::end)
+                        .toList());
+    }
+
+    private Outcome ordered() {
+        FineLength length = leg.make().finished().fine();
+        return new Outcome(
+                length,
+                standing.lines(leg.make().finished()).get(0).formula() + conditions(),
+                leg.make().asked().finished().of(length));
+    }
+
+    /** Tension, water and first loads, as far as the order speaks of them. */
+    private String conditions() {
+        List<String> words = new ArrayList<>();
+        if (measuring.extension().isPositive()) {
+            words.add("under the tension that stretches it by " + RatioText.percent(measuring.extension()));
+        }
+        if (measuring.shrinkage().isPositive()) {
+            words.add("after a first wetting that shrinks it by " + RatioText.percent(measuring.shrinkage()));
+        }
+        if (measuring.bedding().isPositive()) {
+            words.add("after first loads that lengthen it by " + RatioText.percent(measuring.bedding()));
+        }
+        return words.isEmpty() ? ", slack and dry" : ", " + String.join(", ", words);
+    }
+
+    /**
+     * On the floor the eyes lie flat: clear rope and what lies between throat and bearing at either end, each laid flat;
+     * over the outside where the order is measured so. The tolerance shrinks as the length does.
+     */
+    private Outcome floor() {
+        boolean outside = measuring.between() == Between.OUTSIDE;
+        FineLength length = standing.clear(leg.make().finished());
+        for (MadeEnd end : leg.ends()) {
+            length = length.plus(end.eye().flat()).plus(end.pinToBore());
+            length = outside ? length.plus(end.beyondBearing()) : length;
+        }
+        FineLength stated = leg.make().finished().fine();
+        return new Outcome(
+                length,
+                "slack and dry on the floor, " + points(outside),
+                measuring.slack(leg.make().asked().finished().of(stated)));
+    }
+
+    private String points(boolean outside) {
+        if (isRing()) {
+            return "round the inside of the ring";
+        }
+        if (leg.ends().stream().noneMatch(MadeEnd::hasEye)) {
+            return "end to end";
+        }
+        return outside ? "over the outside of the eyes, laid flat" : "inside of the eyes, laid flat";
+    }
+
+    private boolean isRing() {
+        return leg.ends().get(0).termination().kind() == Kind.GROMMET;
+    }
+
+    private SpliceCard.End end(MadeEnd end) {
+        return new SpliceCard.End(
+                end.name(),
+                end.termination().name(),
+                end.termination().kind(),
+                end.length(What.TRIM).plus(end.length(What.TAIL)),
+                end.length(What.TAKE_UP),
+                eye(end));
+    }
+
+    private static SpliceCard.Eye eye(MadeEnd end) {
+        EyeShape eye = end.eye();
+        String lining = end.spec().eye() instanceof EyeSpec.OnThimble lined
+                ? lined.thimble()
+                : end.spec().fitting().id();
+        return new SpliceCard.Eye(
+                eye.round(), eye.flat().plus(end.pinToBore()), eye.used(), eye.pin(), throatAngle(end), lining);
+    }
+
+    private static String throatAngle(MadeEnd end) {
+        if (end.termination().kind() != Kind.EYE || end.eye().firm()) {
+            return "";
+        }
+        return end.eye().isSoftOnPin()
+                ? "throat angle "
+                        + end.eye().throatAngle(end.yardsticks().rope()).words()
+                : "throat angle not checked, no pin or thimble stated";
+    }
+}

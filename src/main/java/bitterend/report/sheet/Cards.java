@@ -1,0 +1,179 @@
+package bitterend.report.sheet;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Assembly;
+import bitterend.demand.Derivation;
+import bitterend.demand.Piece;
+import bitterend.demand.SpliceCard;
+import bitterend.packing.Cut;
+import bitterend.packing.ReelDraw;
+import bitterend.report.BenchMarks;
+import bitterend.report.Fact;
+import bitterend.report.Figures;
+import bitterend.report.PlanView;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The splice cards of a plan: one for each order line that it cuts, those cut first in front. */
+final class Cards {
+    private final PlanView view;
+    private final Figures figures;
+    private final Map<String, Drawn> drawn = new LinkedHashMap<>();
+
+    /** A piece that the plan cuts. */
+    private record Drawn(Cut cut, ReelDraw draw) {}
+
+    Cards(PlanView view, Figures figures) {
+        this.view = view;
+        this.figures = figures;
+        for (ReelDraw draw : view.plan().draws()) {
+            draw.cuts().forEach(cut -> drawn.put(cut.piece(), new Drawn(cut, draw)));
+        }
+    }
+
+    List<CardSheet> of(List<CardWork> work) {
+        Map<String, CardWork> byPiece = new LinkedHashMap<>();
+        work.forEach(line -> line.demanded().pieces().forEach(piece -> byPiece.put(piece.id(), line)));
+        List<CardWork> inOrder = drawn.keySet().stream()
+                .filter(byPiece::containsKey)
+                .map(byPiece::get)
+                .distinct()
+                .toList();
+        List<CardSheet> cards = new ArrayList<>();
+        inOrder.forEach(line -> line.demanded().findCard().ifPresent(card -> cards.add(card(line, card))));
+        return cards;
+    }
+
+    private CardSheet card(CardWork line, SpliceCard card) {
+        List<Piece> pieces = line.demanded().pieces().stream()
+                .filter(piece -> drawn.containsKey(piece.id()))
+                .toList();
+        List<BenchMarks> marks = line.demanded().layouts().stream()
+                .map(layout -> BenchMarks.of(layout, figures))
+                .toList();
+        Drawn first = drawnAs(pieces.get(0));
+        return new CardSheet(
+                title(line.assembly()),
+                order(line, pieces),
+                rope(view.rope(first.draw())),
+                lengths(card),
+                pieces.stream().map(this::cut).toList(),
+                notes(line, first.draw()),
+                view.beforeCut(first.draw()).words(),
+                fetch(line),
+                new CardDrawer(card, marks, figures).drawing(),
+                new EndBlocks(line.demanded(), figures).all(),
+                "bitterend measure SHOP " + pieces.get(0).id() + " --cut LENGTH --came-out LENGTH --how "
+                        + "slack|pins|tension --splicer NAME");
+    }
+
+    private Drawn drawnAs(Piece piece) {
+        Drawn found = drawn.get(piece.id());
+        if (found == null) {
+            throw new IllegalArgumentException("not planned: " + piece.id());
+        }
+        return found;
+    }
+
+    private static String title(Assembly assembly) {
+        Piece.Source source = assembly.ordered().source();
+        String part = assembly.membership().part();
+        return source.order() + ", line " + source.line() + (part.isEmpty() ? "" : ", " + part);
+    }
+
+    private static List<Fact> order(CardWork line, List<Piece> pieces) {
+        Assembly.Ordered ordered = line.assembly().ordered();
+        LocalDate due = ordered.source().due();
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "for", ordered.customer());
+        add(facts, "due", due.equals(LocalDate.MAX) ? "" : due.toString());
+        add(facts, "product", ordered.product());
+        add(facts, "note", ordered.note());
+        String legs = ordered.legs() > 1 ? ", " + ordered.legs() + " legs each" : "";
+        add(facts, "pieces", pieces.size() + " of " + line.demanded().pieces().size() + " in this plan" + legs);
+        add(facts, "set", line.assembly().terms().matching().set());
+        return facts;
+    }
+
+    private List<Fact> rope(Rope rope) {
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "rope", rope.name());
+        add(facts, "rope id", rope.id());
+        add(facts, "colour", rope.identity().colour());
+        add(facts, "tracer", rope.identity().tracer());
+        return facts;
+    }
+
+    private List<Fact> lengths(SpliceCard card) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("finished", outcome(card.ordered())));
+        facts.add(new Fact("on the floor", outcome(card.floor())));
+        facts.add(new Fact(
+                "passes",
+                card.ordered().isJudged()
+                        ? passes(card.ordered()) + "; on the floor " + passes(card.floor())
+                        : "the order states no tolerance"));
+        return facts;
+    }
+
+    private String outcome(SpliceCard.Outcome outcome) {
+        return figures.length(outcome.length()) + " " + outcome.measured();
+    }
+
+    private String passes(SpliceCard.Outcome outcome) {
+        return "from " + figures.length(outcome.least()) + " to " + figures.length(outcome.most());
+    }
+
+    private CardSheet.Cut cut(Piece piece) {
+        Drawn found = drawnAs(piece);
+        Reel reel = view.reel(found.draw());
+        return new CardSheet.Cut(piece.id(), figures.length(found.cut().length()), reel.id(), reel.lot());
+    }
+
+    /** Sample and spare by the piece they are on; substitutes; how the counter reads. */
+    private List<String> notes(CardWork line, ReelDraw draw) {
+        List<String> notes = new ArrayList<>(new ExtraRope(figures).sentences(line));
+        String counter = new bitterend.report.ReelWords(view, figures).counter(draw);
+        if (!counter.isEmpty()) {
+            notes.add(counter);
+        }
+        String other = line.demanded().pieces().stream()
+                .filter(piece -> drawn.containsKey(piece.id()))
+                .map(piece -> view.rope(drawnAs(piece).draw()).id())
+                .filter(rope -> !rope.equals(line.assembly().ropes().get(0)))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!other.isEmpty()) {
+            notes.add("Marks are for " + line.assembly().ropes().get(0) + " as ordered; of a piece from " + other
+                    + " see lengths SHOP ORDER/LINE.");
+        }
+        for (Derivation derivation : line.demanded().derivations()) {
+            derivation.notes().stream()
+                    .filter(note -> note.contains(": within ") && !note.startsWith("finished length"))
+                    .map(note -> note.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + note.substring(1) + ".")
+                    .filter(note -> !notes.contains(note))
+                    .forEach(notes::add);
+        }
+        return notes;
+    }
+
+    private List<Fact> fetch(CardWork line) {
+        Map<String, Integer> items = new LinkedHashMap<>();
+        line.demanded().work().forEach(end -> end.parts()
+                .forEach(part -> items.merge(part.words(figures.units()), part.count(), Integer::sum)));
+        return items.entrySet().stream()
+                .map(item -> new Fact(item.getKey(), Integer.toString(item.getValue())))
+                .toList();
+    }
+
+    private static void add(List<Fact> facts, String label, String value) {
+        if (!value.isEmpty()) {
+            facts.add(new Fact(label, value));
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package bitterend.report.sheet;
+
+import bitterend.demand.Demanded;
+import bitterend.demand.EndWork;
+import bitterend.demand.SpliceCard;
+import bitterend.demand.SpliceLayout;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.report.BenchMarks;
+import bitterend.report.Figures;
+import bitterend.report.sheet.CardSheet.EndBlock;
+import bitterend.report.sheet.LayoutSheet.MarkLine;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The blocks of a card that say how each end is marked and made; two ends alike share one. */
+final class EndBlocks {
+    /** A mark of the finished assembly, not of the piece: the throat of the second eye. */
+    private static final String SECOND_THROAT = "throat, measured";
+
+    private final Demanded demanded;
+    private final Figures figures;
+
+    EndBlocks(Demanded demanded, Figures figures) {
+        this.demanded = demanded;
+        this.figures = figures;
+    }
+
+    List<EndBlock> all() {
+        List<EndBlock> blocks = new ArrayList<>();
+        demanded.findCard().stream()
+                .flatMap(card -> card.ends().stream())
+                .map(this::end)
+                .forEach(block -> add(blocks, block));
+        demanded.layouts().stream()
+                .filter(layout -> demanded.findCard().stream()
+                        .flatMap(card -> card.ends().stream())
+                        .noneMatch(end -> end.name().equals(layout.end())))
+                .map(layout -> block(layout.end(), layout.name(), List.of(), List.of(layout)))
+                .forEach(blocks::add);
+        return blocks;
+    }
+
+    /** The second of two ends alike is the first, but for its throat. */
+    private static void add(List<EndBlock> blocks, EndBlock block) {
+        EndBlock before = blocks.isEmpty() ? block : blocks.get(0);
+        if (!blocks.isEmpty() && block.first().named("").equals(before.first().named(""))) {
+            blocks.set(0, block.named(EndBlock.BOTH));
+        } else {
+            blocks.add(block);
+        }
+    }
+
+    private EndBlock end(SpliceCard.End end) {
+        List<SpliceLayout> layouts = demanded.layouts().stream()
+                .filter(layout -> layout.end().equals(end.name()))
+                .toList();
+        return block(end.name(), end.made(), facts(end), layouts);
+    }
+
+    private EndBlock block(String name, String made, List<String> facts, List<SpliceLayout> layouts) {
+        List<MarkLine> lines = new ArrayList<>();
+        List<String> counts = new ArrayList<>();
+        String throat = "";
+        for (SpliceLayout layout : layouts) {
+            BenchMarks marks = BenchMarks.of(layout, figures);
+            lines.addAll(lines(marks, figures));
+            counts.addAll(layout.counts());
+            throat = throat(marks);
+        }
+        String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+        return new EndBlock(heading, made, facts, lines, throat, counts, caution(name));
+    }
+
+    /** Marks as they are printed; the second throat stands apart from them. */
+    static List<MarkLine> lines(BenchMarks marks, Figures figures) {
+        return marks.lines().stream()
+                .filter(line -> !line.mark().name().equals(SECOND_THROAT))
+                .map(line -> new MarkLine(
+                        line.mark().name(),
+                        line.mark().on(),
+                        line.mark().from(),
+                        figures.tape(line.distance()),
+                        line.isFromCutEnd() ? figures.tape(line.place()) : "",
+                        line.mark().purpose()))
+                .toList();
+    }
+
+    private String throat(BenchMarks marks) {
+        return marks.lines().stream()
+                .filter(line -> line.mark().name().equals(SECOND_THROAT))
+                .findFirst()
+                .map(line -> figures.length(line.mark().distance()) + " from the "
+                        + line.mark().from())
+                .orElse("");
+    }
+
+    /** The eye, how it works on its pin, and what its splice takes up. */
+    private List<String> facts(SpliceCard.End end) {
+        List<String> facts =
+                new ArrayList<>(List.of(eye(end), onPin(end.eye()), end.eye().throatAngle()));
+        if (end.takeUp().isPositive()) {
+            facts.add("takes up about " + figures.tape(end.takeUp()));
+        }
+        return facts.stream().filter(fact -> !fact.isEmpty()).toList();
+    }
+
+    /** Both ratios of eye to pin, rounded down: the eye is not praised as larger than it is. */
+    private String onPin(SpliceCard.Eye eye) {
+        if (eye.pin().equals(Diameter.NONE) || !eye.lining().isEmpty()) {
+            return "";
+        }
+        return "on its pin of " + DiameterText.print(eye.pin(), figures.units()) + " it is " + figures.tape(eye.used())
+                + " long, " + times(eye.used(), eye.pin()) + " x the pin; laid flat " + times(eye.flat(), eye.pin())
+                + " x";
+    }
+
+    private static String times(FineLength length, Diameter pin) {
+        return BigDecimal.valueOf(length.units())
+                .divide(BigDecimal.valueOf(pin.units()), 2, RoundingMode.DOWN)
+                .toPlainString();
+    }
+
+    private String eye(SpliceCard.End end) {
+        SpliceCard.Eye eye = end.eye();
+        if (!eye.lining().isEmpty()) {
+            return end.hasEye()
+                    ? "thimble " + eye.lining() + ", " + figures.tape(eye.flat())
+                            + " from its throat to its bearing point"
+                    : "fitting " + eye.lining() + ", " + figures.tape(eye.flat())
+                            + " from the centre of its pin to the bottom of its bore";
+        }
+        return end.hasEye() && eye.flat().isPositive()
+                ? "eye of " + figures.tape(eye.flat()) + " inside, laid flat"
+                : "";
+    }
+
+    private String caution(String name) {
+        return demanded.work().stream()
+                .filter(work -> work.end().equals(name))
+                .map(EndWork::caution)
+                .filter(caution -> !caution.startsWith("Follow the rope maker"))
+                .findFirst()
+                .orElse("");
+    }
+}

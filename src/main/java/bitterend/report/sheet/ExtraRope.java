@@ -1,0 +1,44 @@
+package bitterend.report.sheet;
+
+import bitterend.demand.Assembly;
+import bitterend.measure.Length;
+import bitterend.report.Figures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rope that a piece carries beyond the assembly, told where somebody could take it for a part of the length. */
+final class ExtraRope {
+    private final Figures figures;
+
+    ExtraRope(Figures figures) {
+        this.figures = figures;
+    }
+
+    /** Sample and spare of an order line, as sentences. */
+    List<String> sentences(CardWork line) {
+        Assembly.Extras extras = line.assembly().make().extras();
+        List<String> sentences = new ArrayList<>();
+        if (extras.sample().isPositive() && !line.demanded().pieces().isEmpty()) {
+            sentences.add("Sample: " + line.demanded().pieces().get(0).id() + " carries "
+                    + figures.length(extras.sample())
+                    + " for the break test. Cut it off first, at end B; then mark end B from the new cut end.");
+        }
+        if (extras.spare().isPositive()) {
+            sentences.add("Spare: every piece carries " + figures.length(extras.spare())
+                    + " more than it needs; it stays beyond the tail mark of end B until the length is measured.");
+        }
+        return sentences;
+    }
+
+    /** What a tag says of the rope beyond the assembly; empty for nothing. */
+    static String brief(Length sample, Length spare, Figures figures) {
+        List<String> words = new ArrayList<>();
+        if (sample.isPositive()) {
+            words.add("with a sample of " + figures.length(sample));
+        }
+        if (spare.isPositive()) {
+            words.add("with " + figures.length(spare) + " spare");
+        }
+        return String.join(", ", words);
+    }
+}

@@ -1,0 +1,104 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The card that a splicer works by, and what sheet and tags say of the length. */
+final class SpliceCardTest {
+    private final Path shop;
+
+    SpliceCardTest(@TempDir Path folder) throws IOException {
+        shop = CardShop.in(folder);
+    }
+
+    private void plan() {
+        Run plan = Run.of("plan", shop.toString(), "--time", "1s");
+        assertEquals(0, plan.code(), plan.err());
+    }
+
+    private String sheet(String... options) throws IOException {
+        String[] args = new String[options.length + 2];
+        args[0] = "sheet";
+        args[1] = shop.toString();
+        System.arraycopy(options, 0, args, 2, options.length);
+        Run run = Run.of(args);
+        assertEquals(0, run.code(), run.err());
+        return Files.readString(Path.of(run.out().strip())).replaceAll("(?s)<style>.*?</style>", "<style/>");
+    }
+
+    /** One of each kind of end, drawn and marked. */
+    @ParameterizedTest
+    @ValueSource(strings = {"metric", "imperial"})
+    void cards_readAsTheGoldenFile(String units) throws IOException {
+        plan();
+        Golden.check(
+                "sheet/cards-" + units + ".html",
+                sheet("--cards", "--units", units).replaceAll("(?s)<p class=\"made\">Planned.*?</p>", ""));
+    }
+
+    @Test
+    void card_saysHowLongToExpectItOnTheFloor() throws IOException {
+        plan();
+        String cards = sheet("--cards");
+        // 11 m under a tension that stretches it by 2 %: 11 / 1.02 on the floor.
+        assertTrue(cards.contains("10.784 m slack and dry on the floor, inside of the eyes, laid flat"), cards);
+        assertTrue(cards.contains("from 10.890 m to 11.110 m; on the floor from 10.676 m to 10.892 m"), cards);
+        assertTrue(cards.contains("from 7.975 m to 8.025 m"), cards);
+    }
+
+    /** A leg with a sample is longer than its twin; who lays out from both cut ends must know. */
+    @Test
+    void sampleAndSpare_standOnCardAndTag() throws IOException {
+        plan();
+        String cards = sheet("--cards");
+        assertTrue(cards.contains("1/2.1-1 carries 1.000 m for the break test"), cards);
+        assertTrue(cards.contains("every piece carries 0.150 m more than it needs"), cards);
+        String tags = sheet("--tags");
+        assertTrue(tags.contains("with a sample of 1.000 m, with 0.150 m spare"), tags);
+        assertTrue(tags.contains("on pins of 300 mm, after a first wetting that shrinks it by 5 %"), tags);
+        assertTrue(tags.contains("passes 7.975 m to 8.025 m"), tags);
+        assertEquals(1, tags.split("with a sample", -1).length - 1);
+    }
+
+    /** A counter that shows 1 for a true 0.995: the sheet prints what it will show. */
+    @Test
+    void counter_isPrintedAsItWillRead() throws IOException {
+        Files.writeString(
+                shop.resolve("splices.json"),
+                """
+                {"format": "bitterend/splices/1", "counters": [{"ropes": ["KM11"], "factor": "0.995"}]}
+                """);
+        plan();
+        String csv = sheet("--csv");
+        String row = csv.lines()
+                .filter(line -> line.startsWith("R6") && line.contains("1/6.1"))
+                .findFirst()
+                .orElseThrow();
+        String[] cells = row.split(",");
+        long at = Long.parseLong(cells[7]);
+        assertEquals(Math.round(at / 0.995), Long.parseLong(cells[8]));
+        String page = sheet();
+        assertTrue(page.contains("true length is 0.995 x its reading"), page);
+        String reading = String.format(java.util.Locale.ROOT, "%.3f", Math.round(at / 0.995) / 1000.0);
+        assertTrue(page.contains("<td class=\"c-at\">" + reading + "</td>"), reading);
+        assertFalse(page.contains("<td class=\"c-at\">" + String.format(java.util.Locale.ROOT, "%.3f", at / 1000.0)));
+    }
+
+    @Test
+    void sheet_hasOneTableForOneSplice() throws IOException {
+        plan();
+        String page = sheet();
+        assertEquals(1, page.split("double-braid eye, one-fid form <span", -1).length - 1);
+        assertTrue(page.contains("1/1 A") && page.contains("1/1 B"), page);
+    }
+}
