@@ -11,11 +11,20 @@ public final class PatternPacker {
 
     /** The best plan found within the effort, with bounds on all plans. */
     public static PatternPlan pack(PatternProblem problem, Effort effort) {
+        return pack(problem, effort, true);
+    }
+
+    /** The same without solving small problems by counting their states: what the search above the root does by itself. */
+    static PatternPlan withoutShortcut(PatternProblem problem, Effort effort) {
+        return pack(problem, effort, false);
+    }
+
+    private static PatternPlan pack(PatternProblem problem, Effort effort, boolean shortcut) {
         Budget budget = Budget.of(effort.work(), effort.time(), effort.cancelled());
         Normaliser normaliser = new Normaliser(problem);
         Task task = normaliser.task();
         Best best = new Best(task, effort.listener());
-        Solver solver = new Solver(task, best, effort, budget);
+        Solver solver = new Solver(task, best, effort, budget, shortcut);
         solver.run();
         return new Answer(problem, normaliser, task).of(best, solver, budget.spent());
     }

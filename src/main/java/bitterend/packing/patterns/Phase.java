@@ -22,11 +22,14 @@ final class Phase {
     private final Leaving leaving;
     private final Best best;
     private final Effort effort;
+    private final boolean shortcut;
     private final Pricer pricer;
     private final Endgame endgame;
     private Bound root = Bound.NOTHING;
 
-    Phase(Task task, Leaving leaving, Best best, Effort effort) {
+    /** @param shortcut whether a small problem may be solved by counting its states */
+    Phase(Task task, Leaving leaving, Best best, Effort effort, boolean shortcut) {
+        this.shortcut = shortcut;
         this.task = task;
         this.leaving = leaving;
         this.best = best;
@@ -63,7 +66,7 @@ final class Phase {
         if (hopeless) {
             return;
         }
-        if (!best.closed(leaving)) {
+        if (shortcut && !best.closed(leaving)) {
             SmallProblem.settle(task, best, leaving, quick ? SMALL_QUICK : SMALL, budget);
         }
         int waves = quick ? 1 : Integer.MAX_VALUE;

@@ -12,11 +12,14 @@ final class Solver {
     private final Best best;
     private final Effort effort;
     private final Budget budget;
+    private final boolean shortcut;
     private Bound root = Bound.NOTHING;
     private Bound weightRoot = Bound.NOTHING;
     private long rootGiven;
 
-    Solver(Task task, Best best, Effort effort, Budget budget) {
+    /** @param shortcut whether small problems may be solved by counting their states */
+    Solver(Task task, Best best, Effort effort, Budget budget, boolean shortcut) {
+        this.shortcut = shortcut;
         this.task = task;
         this.best = best;
         this.effort = effort;
@@ -32,7 +35,7 @@ final class Solver {
         }
         Budget part =
                 best.complete() ? budget : budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
-        Phase phase = new Phase(task, Leaving.NEVER, best, effort);
+        Phase phase = new Phase(task, Leaving.NEVER, best, effort, shortcut);
         phase.run(part);
         if (part != budget) {
             budget.charge(part);
@@ -49,7 +52,7 @@ final class Solver {
         Task free = task.free();
         Best lightest = new Best(free, progress -> {});
         lightest.offer(in(free, best.plan()));
-        Phase weigh = new Phase(free, Leaving.PRICED, lightest, effort);
+        Phase weigh = new Phase(free, Leaving.PRICED, lightest, effort, shortcut);
         Budget half = budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 2));
         weigh.run(half);
         budget.charge(half);
@@ -58,7 +61,7 @@ final class Solver {
         best.offer(in(task, lightest.plan()));
         for (int round = 0; round < LIMITS && !budget.over() && (round == 0 || best.weight() < rootGiven); round++) {
             rootGiven = best.weight();
-            Phase phase = new Phase(task, Leaving.limited(rootGiven), best, effort);
+            Phase phase = new Phase(task, Leaving.limited(rootGiven), best, effort, shortcut);
             phase.run(budget);
             root = phase.root();
         }

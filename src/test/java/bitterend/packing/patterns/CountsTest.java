@@ -1,0 +1,39 @@
+package bitterend.packing.patterns;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.packing.linear.Budget;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Branching on how many reels of a kind are used, to the end and broken off. */
+final class CountsTest {
+    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final long SEED = Long.getLong("shops.seed", 20260309);
+
+    @Test
+    void bound_isAtMostTheOptimum_afterAnyNumberOfNodes() {
+        int raised = 0;
+        int counted = 0;
+        for (int shop = 0; shop < SHOPS; shop++) {
+            Random random = new Random(SEED + shop);
+            SelectionTest.Case one = new SelectionTest.Case(SEED + shop, 8, 12);
+            if (!one.usable() || !one.task.counted()) {
+                continue;
+            }
+            Pricer pricer = new Pricer(one.task);
+            Master master = new Master(one.task, pricer, Leaving.NEVER, one.start, 1);
+            master.solve(Long.MAX_VALUE / 4, Integer.MAX_VALUE, false, Budget.endless());
+            long root = one.task.roundUp(master.bound().ceiling());
+            Budget budget =
+                    random.nextBoolean() ? Budget.endless() : Budget.endless().part(random.nextInt(400_000));
+            Counts counts = new Counts(one.task, pricer, Leaving.NEVER, one.best, master, 1, budget);
+            counts.run(random.nextInt(3) == 0 ? 1 + random.nextInt(6) : 300, root);
+            assertTrue(one.best.bound() <= one.optimum, one.where + ": " + one.best.bound() + " above " + one.optimum);
+            raised += one.best.bound() > root ? 1 : 0;
+            counted++;
+        }
+        assertTrue(counted > SHOPS / 4, "counted " + counted);
+        assertTrue(raised > SHOPS / 16, "hardly any bound was raised: " + raised + " of " + counted);
+    }
+}

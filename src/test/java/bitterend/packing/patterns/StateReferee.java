@@ -1,0 +1,22 @@
+package bitterend.packing.patterns;
+
+import bitterend.packing.linear.Budget;
+import java.util.Optional;
+
+/** The optimum of a small problem by {@link SmallProblem}, which the searches are tested without. */
+final class StateReferee {
+    private static final long STEPS = 2_000_000_000L;
+
+    private StateReferee() {}
+
+    /** Least weight left out and least cost with it; nothing when there are too many states. */
+    static Optional<Exhaustive.Optimum> optimum(Task task) {
+        Best best = new Best(task, progress -> {});
+        if (task.kinds.length == 0) {
+            return Optional.of(new Exhaustive.Optimum(best.weight(), 0));
+        }
+        return SmallProblem.settle(task, best, Leaving.NEVER, STEPS, Budget.endless())
+                ? Optional.of(new Exhaustive.Optimum(best.weight(), best.cost()))
+                : Optional.empty();
+    }
+}
