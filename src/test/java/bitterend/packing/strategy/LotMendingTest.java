@@ -50,6 +50,7 @@ final class LotMendingTest {
         assertEquals(Cost.ZERO, acrossReels(sketch));
     }
 
+    /** No piece is alone on its lot, and no two are equal: nothing but the runs as they are can change places. */
     @Test
     void wholeRuns_changeTheirContents() {
         Sketch sketch = twoLots()
@@ -57,10 +58,12 @@ final class LotMendingTest {
                 .with(reel("K4", 9_000).lot("L2"))
                 .with(piece("A/1.1", 2_000).order("A"), "K1", 1)
                 .with(piece("A/2.1", 3_000).order("A"), "K1", 1)
-                .with(piece("A/3.1", 8_500).order("A"), "K4", 1)
+                .with(piece("A/3.1", 4_200).order("A"), "K4", 1)
+                .with(piece("A/4.1", 4_300).order("A"), "K4", 1)
                 .with(piece("B/1.1", 2_500).order("B"), "K2", 1)
                 .with(piece("B/2.1", 3_500).order("B"), "K2", 1)
-                .with(piece("B/3.1", 8_600).order("B"), "K3", 1);
+                .with(piece("B/3.1", 4_000).order("B"), "K3", 1)
+                .with(piece("B/4.1", 4_600).order("B"), "K3", 1);
         assertEquals(Cost.ZERO, acrossReels(sketch));
     }
 
