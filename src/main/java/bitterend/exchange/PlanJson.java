@@ -148,6 +148,26 @@ public final class PlanJson {
                                 .map(dual -> new JsonTree()
                                         .with("price", dual.price())
                                         .with("pieces", (Object) dual.pieces()))
+                                .toList())
+                .with("cases", tree(bound.cases(), money));
+    }
+
+    private static JsonTree tree(Bound.Cases cases, MoneyText money) {
+        return new JsonTree()
+                .with(
+                        "costs",
+                        cases.costs().stream()
+                                .map(each -> new JsonTree()
+                                        .with("cost", money.exact(each.cost()))
+                                        .with("proof", ProofForm.tree(each.proof())))
+                                .toList())
+                .with(
+                        "least",
+                        cases.least().stream()
+                                .map(each -> new JsonTree()
+                                        .with("class", each.urgency())
+                                        .with("weight", each.weight())
+                                        .with("proof", ProofForm.tree(each.proof())))
                                 .toList());
     }
 

@@ -157,7 +157,7 @@ final class PlanReader {
     }
 
     private Bound bound(JsonObject bound) {
-        bound.allowOnly("ropes", "best", "root", "scale", "undone", "undonePrices", "duals");
+        bound.allowOnly("ropes", "best", "root", "scale", "undone", "undonePrices", "duals", "cases");
         Fields fields = bound.fields();
         return new Bound(
                 bound.texts("ropes"),
@@ -166,7 +166,23 @@ final class PlanReader {
                 Math.max(1, whole(fields, "scale")),
                 Undone.of(byClass(fields, "undone")),
                 byClass(fields, "undonePrices"),
-                bound.objects("duals").stream().map(PlanReader::dual).toList());
+                bound.objects("duals").stream().map(PlanReader::dual).toList(),
+                bound.has("cases") ? cases(bound.object("cases")) : Bound.Cases.NONE);
+    }
+
+    private Bound.Cases cases(JsonObject cases) {
+        cases.allowOnly("costs", "least");
+        return new Bound.Cases(
+                cases.objects("costs").stream()
+                        .map(each -> new Bound.CostProof(
+                                cost(each.fields(), "cost"), ProofReader.read(each.object("proof"))))
+                        .toList(),
+                cases.objects("least").stream()
+                        .map(each -> new Bound.LeastProof(
+                                each.fields().require("class", Readings.whole(1, Undone.CLASSES), 1),
+                                whole(each.fields(), "weight"),
+                                ProofReader.read(each.object("proof"))))
+                        .toList());
     }
 
     private static Bound.Dual dual(JsonObject dual) {

@@ -5,6 +5,7 @@ import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Undone;
 import bitterend.packing.check.BoundVerdict.State;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -53,49 +54,32 @@ public final class BoundChecker {
                 .toList();
         return plan.bounds().isEmpty() || open.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new BoundVerdict(open, State.REFUTED, "no bound speaks of " + open));
+                : Optional.of(refuted(open, "no bound speaks of " + open));
     }
 
     private static BoundVerdict check(PackingProblem problem, CutPlan plan, Bound bound, long work) {
         try {
             BoundClaim claim = new BoundClaim(problem, plan, bound);
             Optional<String> wrong = claim.contradiction();
-            if (wrong.isPresent()) {
-                return refuted(bound, wrong.get());
-            }
-            Optional<Cost> root = root(claim, work);
-            return root.map(cost -> judge(problem, bound, cost))
-                    .orElseGet(() -> new BoundVerdict(
-                            bound.ropes(), State.NOT_CHECKED, name(problem, bound) + ": not re-checked, too large"));
+            return wrong.isPresent()
+                    ? refuted(bound, wrong.get())
+                    : new ClaimCheck(claim, name(problem, bound), work).verdict();
         } catch (ArithmeticException tooLarge) {
             return new BoundVerdict(
                     bound.ropes(),
                     State.NOT_CHECKED,
-                    name(problem, bound) + ": not re-checked, its numbers are too large");
+                    name(problem, bound) + ": not re-checked, its numbers are too large",
+                    Cost.ZERO,
+                    Undone.NONE);
         }
-    }
-
-    /** The greatest that the duals prove. */
-    private static Optional<Cost> root(BoundClaim claim, long work) {
-        boolean allPlanned = claim.bound().undone().isNone();
-        Optional<Cost> root = new RootBound(claim, !allPlanned, work).compute();
-        boolean falling = root.isPresent() && root.get().compareTo(claim.bound().root()) < 0;
-        return falling && allPlanned && claim.hasPrices() ? new RootBound(claim, true, work).compute() : root;
-    }
-
-    private static BoundVerdict judge(PackingProblem problem, Bound bound, Cost root) {
-        if (root.compareTo(bound.root()) < 0) {
-            return refuted(
-                    bound,
-                    "the duals prove " + root.millis() + ", not " + bound.root().millis() + " (1/1000 minor units)");
-        }
-        String branching = bound.best().compareTo(root) <= 0 ? "" : "; its improvement by branching is not re-checked";
-        return new BoundVerdict(
-                bound.ropes(), State.CONFIRMED, name(problem, bound) + ": " + BoundVerdict.CONFIRMED_WHOLE + branching);
     }
 
     private static BoundVerdict refuted(Bound bound, String sentence) {
-        return new BoundVerdict(bound.ropes(), State.REFUTED, sentence);
+        return refuted(bound.ropes(), sentence);
+    }
+
+    private static BoundVerdict refuted(List<String> ropes, String sentence) {
+        return new BoundVerdict(ropes, State.REFUTED, sentence, Cost.ZERO, Undone.NONE);
     }
 
     private static String name(PackingProblem problem, Bound bound) {

@@ -2,11 +2,13 @@ package bitterend.packing.check;
 
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
+import bitterend.measure.Cost;
 import bitterend.packing.proof.Holder;
 import bitterend.packing.proof.ProofTree;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -141,8 +143,12 @@ final class ProofDay {
                         set, of.stream().anyMatch(group -> group.terms().bond() == Bond.ONE_REEL), List.copyOf(of))));
     }
 
-    /** Reels whose contents may change places: no plan is lost when the loads of such reels fall in the day's order. */
+    /**
+     * Reels whose contents may change places: no plan is lost when the loads of such reels fall in the order of their ids.
+     * Lots make no difference where no set asks for one and further ones are free.
+     */
     private void findAlike() {
+        boolean anyLot = sets.isEmpty() && facts.problem().prices().splitOrder().equals(Cost.ZERO);
         Map<List<Object>, List<Integer>> byTerms = new LinkedHashMap<>();
         for (int reel = 0; reel < reels.size(); reel++) {
             Reel one = reels.get(reel);
@@ -152,7 +158,7 @@ final class ProofDay {
             }
             List<Object> terms = List.of(
                     one.rope(),
-                    one.lot(),
+                    anyLot ? "" : one.lot(),
                     one.custody().isCustomersOwn(),
                     DerivedDraw.fetching(
                             facts.problem().prices(), facts.problem().day(), one),
@@ -160,7 +166,12 @@ final class ProofDay {
                     sizes);
             byTerms.computeIfAbsent(terms, any -> new ArrayList<>()).add(reel);
         }
-        byTerms.values().stream().filter(same -> same.size() > 1).forEach(alike::add);
+        for (List<Integer> same : byTerms.values()) {
+            if (same.size() > 1) {
+                same.sort(Comparator.comparing(reel -> reels.get(reel).id()));
+                alike.add(same);
+            }
+        }
     }
 
     Facts facts() {
@@ -187,7 +198,7 @@ final class ProofDay {
         return orders;
     }
 
-    /** Reels by number that are alike, at least two each, in the order of the day. */
+    /** Reels by number that are alike, at least two each, in the order of their ids. */
     List<List<Integer>> alike() {
         return alike;
     }

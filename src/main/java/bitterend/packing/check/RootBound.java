@@ -50,6 +50,14 @@ final class RootBound {
         this.work = work;
     }
 
+    /** The greatest that the duals prove; empty when it would take more work than allowed. */
+    static Optional<Cost> greatest(BoundClaim claim, long work) {
+        boolean allPlanned = claim.bound().undone().isNone();
+        Optional<Cost> root = new RootBound(claim, !allPlanned, work).compute();
+        boolean falling = root.isPresent() && root.get().compareTo(claim.bound().root()) < 0;
+        return falling && allPlanned && claim.hasPrices() ? new RootBound(claim, true, work).compute() : root;
+    }
+
     /** The bound, rounded up to the next 1/1000 minor unit; empty when it would take more work than allowed. */
     Optional<Cost> compute() {
         long bound = Math.negateExact(claim.chargeForUndone());

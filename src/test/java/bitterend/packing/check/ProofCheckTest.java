@@ -116,7 +116,12 @@ final class ProofCheckTest {
                 reels.add(new Reel(
                         reel.id() + "-" + twin,
                         reel.rope(),
-                        reel.lot(),
+                        twin == 1
+                                ? reel.lot()
+                                : reel.lot()
+                                        + (shop.day().getDayOfMonth()
+                                                        + shop.reels().size())
+                                                % 2,
                         reel.contents(),
                         reel.flaws(),
                         reel.papers(),
