@@ -190,17 +190,19 @@ final class LoadModelBuilder {
         return there.rope() + ", " + PlanPrice.lotOf(there);
     }
 
-    private record Key(List<Integer> cells, int urgency, long weight, String order, String set) {}
+    private record Key(
+            List<Integer> cells, List<Long> asked, int urgency, long weight, String order, String set) {}
 
     private void listItems() {
         Urgency urgencies = new Urgency(problem);
+        Eligibility rules = new Eligibility(problem);
         Map<Key, List<Piece>> alike = new LinkedHashMap<>();
         sizes.forEach((piece, on) -> {
             List<Integer> cells =
                     Arrays.stream(on).mapToObj(size -> (int) (size / cell)).toList();
             String order = orders.containsKey(piece.order()) ? piece.order() : "";
             String set = piece.isMatched() ? piece.matching().set() : "";
-            Key key = new Key(cells, urgencies.classOf(piece) - 1, Urgency.weight(piece), order, set);
+            Key key = new Key(cells, asked(piece, rules), urgencies.classOf(piece) - 1, Urgency.weight(piece), order, set);
             alike.computeIfAbsent(key, any -> new ArrayList<>()).add(piece);
         });
         alike.forEach((key, pieces) -> {
@@ -221,6 +223,15 @@ final class LoadModelBuilder {
                 order.items.add(item);
             }
         });
+    }
+
+    /** The length on every reel that may serve the piece, whether it is long enough or not. */
+    private List<Long> asked(Piece piece, Eligibility rules) {
+        return problem.reels().stream()
+                .map(reel -> rules.against(piece, reel).isEmpty()
+                        ? piece.lengthOn(reel.rope()).orElseThrow().mm()
+                        : 0L)
+                .toList();
     }
 
     private void giveHolders() {

@@ -110,6 +110,11 @@ final class LoadTree {
         return root;
     }
 
+    /** States of the tables that one pricing takes, on an average. */
+    long statesOfALeaf() {
+        return solver.pricing().states();
+    }
+
     int nodes() {
         return nodes;
     }

@@ -15,6 +15,9 @@ final class Pricing {
     /** Prices of draws count; when weight alone is asked for they do not. */
     private final boolean priced;
 
+    private long states;
+    private long pricings;
+
     Pricing(LoadModel model, boolean priced) {
         this.model = model;
         this.priced = priced;
@@ -41,10 +44,12 @@ final class Pricing {
                     runs.stream().mapToInt(run -> domain.most[run.index]).max().orElse(0);
             int[] worth = table.fill(by, largest);
             budget.spend((long) largest * by.count() / 4);
+            states += (long) largest * by.copies();
             for (RunOfCells run : runs) {
                 offers[run.index] = best(run, worth, domain);
             }
         });
+        pricings++;
         ReelOffer[] all = new ReelOffer[model.reels.length];
         for (ReelOfRuns reel : model.reels) {
             if (!settled[reel.index]) {
@@ -56,6 +61,11 @@ final class Pricing {
             }
         }
         return all;
+    }
+
+    /** States of the tables that one pricing takes, on an average. */
+    long states() {
+        return states / Math.max(1, pricings);
     }
 
     private RunOffer best(RunOfCells run, int[] worth, Domain domain) {

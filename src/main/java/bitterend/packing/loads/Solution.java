@@ -49,9 +49,23 @@ final class Solution {
                     whole.put(at, (int) Math.round(mean));
                 }
             });
-            draws.add(DrawsToPacking.draw(model, model.reels[reel], whole));
+            if (fits(model, model.reels[reel], whole)) {
+                draws.add(DrawsToPacking.draw(model, model.reels[reel], whole));
+            }
         });
         return draws;
+    }
+
+    /** Where the program broke rows rather than keep them, more may be cut than there is. */
+    private static boolean fits(LoadModel model, ReelOfRuns reel, Map<List<Integer>, Integer> takes) {
+        int[] loads = new int[reel.runs.length];
+        takes.forEach((at, count) -> loads[at.get(0)] += model.items[at.get(1)].cells[reel.index] * count);
+        for (int j = 0; j < loads.length; j++) {
+            if (loads[j] > reel.runs[j].room) {
+                return false;
+            }
+        }
+        return true;
     }
 
     double value(int column) {

@@ -51,6 +51,15 @@ final class Steps {
         return size / WIDTH;
     }
 
+    /** All copies of all items. */
+    int copies() {
+        int sum = 0;
+        for (int s = 0; s < count(); s++) {
+            sum += at(s, 0) == ITEM ? at(s, 5) : 1;
+        }
+        return sum;
+    }
+
     int at(int step, int field) {
         return numbers[step * WIDTH + field];
     }

@@ -6,13 +6,11 @@ import bitterend.packing.PlanPrice;
 import java.util.Arrays;
 
 /** Keeps the best of the plans offered, with nothing done to them. */
-final class BestPlans implements Plans {
-    private final PackingProblem problem;
+public final class BestPlans implements Plans {
     private final PlanPrice prices;
     private Standing best;
 
-    BestPlans(PackingProblem problem) {
-        this.problem = problem;
+    public BestPlans(PackingProblem problem) {
         prices = new PlanPrice(problem);
         best = standing(Packing.EMPTY);
     }
@@ -20,7 +18,7 @@ final class BestPlans implements Plans {
     private Standing standing(Packing packing) {
         return new Standing(
                 packing,
-                BruteForce.undone(problem, packing.places().keySet()),
+                prices.undone(packing).weights().stream().mapToLong(Long::longValue).toArray(),
                 prices.of(packing).millis());
     }
 

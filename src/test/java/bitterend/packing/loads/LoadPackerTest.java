@@ -1,38 +1,42 @@
 package bitterend.packing.loads;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.linear.Budget;
+import bitterend.shops.BruteForce;
 import java.time.Duration;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /** The load engine against every plan of small days. {@code -Dtight.days=N} looks at more of them. */
 final class LoadPackerTest {
     private static final int DAYS = Integer.getInteger("tight.days", 200);
     private static final long COIN = 1000;
+    private static final Effort EFFORT =
+            new Effort(Duration.ofDays(1), 400_000, 0, 1, () -> false, progress -> {});
 
     @Test
     void tightDays_areProvenAndNoBoundIsAboveTheBestPlan() {
         for (int seed = 0; seed < DAYS; seed++) {
             String name = "seed " + seed;
             PackingProblem problem = TightDay.of(seed, 7);
-            BruteForce all = new BruteForce(problem);
+            BruteForce.Best all = BruteForce.best(problem);
             BestPlans plans = new BestPlans(problem);
             LoadPacker.of(problem, plans, seed).ifPresent(engine -> {
-                LoadPacker.Answer answer = engine.run(Budget.of(40_000_000L, Duration.ofDays(1), () -> false));
+                LoadPacker.Answer answer = engine.run(EFFORT);
                 judge(name, all, plans, answer);
             });
         }
     }
 
-    private static void judge(String day, BruteForce all, BestPlans plans, LoadPacker.Answer answer) {
-        assertArrayEquals(all.least(), plans.best().undone(), day);
-        assertArrayEquals(all.least(), answer.leastUndone(), day);
-        assertTrue(answer.bound() <= all.cost(), day + ": bound " + answer.bound() + " above " + all.cost());
+    private static void judge(String day, BruteForce.Best all, BestPlans plans, LoadPacker.Answer answer) {
+        assertEquals(all.undone().weights(), LongStream.of(plans.best().undone()).boxed().toList(), day);
+        assertTrue(answer.leastProven(), day);
+        assertTrue(answer.bound() <= all.cost().millis(), day + ": bound " + answer.bound() + " above " + all.cost().millis());
         assertTrue(
                 answer.bound() > plans.best().cost() - COIN,
-                day + ": bound " + answer.bound() + ", plan " + plans.best().cost() + " of " + all.cost());
+                day + ": bound " + answer.bound() + ", plan " + plans.best().cost() + " of " + all.cost().millis());
     }
 }

@@ -13,10 +13,11 @@ import bitterend.packing.Sketch;
 import java.util.Random;
 
 /** A random day so small that every plan of it can be looked at: few reels, some with a flaw, some alike, sets, lots, substitutes. */
-final class TightDay {
+public final class TightDay {
     private TightDay() {}
 
-    static PackingProblem of(long seed, int most) {
+    /** Up to so many pieces. */
+    public static PackingProblem of(long seed, int most) {
         Random random = new Random(seed * 7919 + 13);
         Sketch shop = new Sketch().loss(random.nextBoolean() ? 0 : 10);
         shop.prices(new Prices(
