@@ -190,8 +190,7 @@ final class LoadModelBuilder {
         return there.rope() + ", " + PlanPrice.lotOf(there);
     }
 
-    private record Key(
-            List<Integer> cells, List<Long> asked, int urgency, long weight, String order, String set) {}
+    private record Key(List<Integer> cells, List<Long> asked, int urgency, long weight, String order, String set) {}
 
     private void listItems() {
         Urgency urgencies = new Urgency(problem);
@@ -202,7 +201,8 @@ final class LoadModelBuilder {
                     Arrays.stream(on).mapToObj(size -> (int) (size / cell)).toList();
             String order = orders.containsKey(piece.order()) ? piece.order() : "";
             String set = piece.isMatched() ? piece.matching().set() : "";
-            Key key = new Key(cells, asked(piece, rules), urgencies.classOf(piece) - 1, Urgency.weight(piece), order, set);
+            Key key = new Key(
+                    cells, asked(piece, rules), urgencies.classOf(piece) - 1, Urgency.weight(piece), order, set);
             alike.computeIfAbsent(key, any -> new ArrayList<>()).add(piece);
         });
         alike.forEach((key, pieces) -> {

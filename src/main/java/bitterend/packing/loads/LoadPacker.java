@@ -4,6 +4,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Undone;
 import bitterend.packing.linear.Budget;
+import bitterend.packing.proof.PriceList;
 import bitterend.packing.proof.ProofTree;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -84,6 +85,10 @@ public final class LoadPacker {
     /** Least weight of a class that any plan leaves undone, given that the classes before stay at their least. */
     private long leastUndone(int urgency, long[] before, Budget budget) {
         if (plans.best().undone()[urgency] <= model.floor[urgency]) {
+            if (model.floor[urgency] > 0) {
+                ProofTree plain = ProofTree.of(List.of(), 1, new PriceList(List.of(), List.of(), List.of(), List.of()));
+                least.add(new LeastWork(urgency + 1, model.floor[urgency], plain));
+            }
             return model.floor[urgency];
         }
         Budget part = budget.part(Long.MAX_VALUE, java.time.Duration.ofMillis(budget.millisLeft() * FOR_WORK / 100));

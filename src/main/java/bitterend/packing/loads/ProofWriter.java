@@ -24,6 +24,9 @@ import java.util.Set;
  * first.
  */
 final class ProofWriter {
+    /** Files keep trees no deeper than a little more. */
+    private static final int DEEPEST = 450;
+
     private final LoadModel model;
     private final int stage;
     private final Map<String, Reel> reels = new HashMap<>();
@@ -46,7 +49,7 @@ final class ProofWriter {
         frontier.add(root);
         while (frontier.size() < leaves) {
             Node lowest = frontier.peek();
-            if (lowest == null || lowest.yes == null || lowest.no == null) {
+            if (lowest == null || lowest.yes == null || lowest.no == null || lowest.depth >= DEEPEST) {
                 break;
             }
             frontier.remove();
@@ -68,8 +71,8 @@ final class ProofWriter {
 
     ProofTree proof(Node root) {
         List<ProofTree.Line> lines = Arrays.stream(model.items)
-                .map(item -> new ProofTree.Line(
-                        item.pieces.stream().map(Piece::id).toList()))
+                .map(item ->
+                        new ProofTree.Line(item.pieces.stream().map(Piece::id).toList()))
                 .toList();
         ProofNode tree = node(root);
         return new ProofTree(lines, stage == Item.NONE ? 1 : Penalty.unit(model), prices, tree);

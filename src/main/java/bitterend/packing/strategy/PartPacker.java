@@ -12,9 +12,12 @@ import bitterend.packing.bench.EveryWay;
 import bitterend.packing.bench.LeastUndone;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.greedy.GreedyPacker;
+import bitterend.packing.loads.LoadPacker;
+import bitterend.packing.loads.Plans;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -35,6 +38,14 @@ final class PartPacker {
     private static final int FEW = 10;
 
     private static final long WAYS = 3_000_000;
+
+    /** Up to so many pieces single reels are bounded; fewer where lots are paid for. */
+    private static final int MOST_PLAIN = 300;
+
+    private static final int MOST_USUAL = 200;
+
+    /** No smaller difference can be paid. */
+    private static final Cost COIN = new Cost(Cost.MILLIS_PER_MINOR);
 
     private final PackingProblem part;
     private final Share share;
@@ -69,8 +80,10 @@ final class PartPacker {
             fromGreedy.begin(share.besides(1, BESIDE_ALL_ELSE, fromGreedy::isCalledOff));
         }
         try {
-            BoundOfPart bounds = patterns();
+            Optional<LoadPacker> engine = loadEngine();
+            BoundOfPart root = patterns(engine.isPresent());
             lessUndone(1);
+            PartBounds bounds = loads(engine, root);
             if (!isProven(bounds) && !everyWay()) {
                 search(improver, fromGreedy, bounds);
             }
@@ -80,19 +93,50 @@ final class PartPacker {
         }
     }
 
-    private BoundOfPart patterns() {
+    /** @param beforeLoads whether single reels are bounded after this */
+    private BoundOfPart patterns(boolean beforeLoads) {
         PatternBridge whole = new PatternBridge(part);
-        PatternPlan patterns = PatternPacker.pack(whole.patterns(), share.forPatterns(isAllSeen(), this::tellPatterns));
-        BoundOfPart bounds = new BoundOfPart(part, whole, patterns);
+        bitterend.packing.patterns.Effort effort = beforeLoads
+                ? share.forPatternsFirst(this::tellPatterns)
+                : share.forPatterns(isAllSeen(), this::tellPatterns);
+        PatternPlan patterns = PatternPacker.pack(whole.patterns(), effort);
+        BoundOfPart root = new BoundOfPart(part, whole, patterns);
         offer(new Handout(whole, patterns).packing());
-        if (hasSets() && !isProven(bounds)) {
+        if (!beforeLoads && hasSets() && !isProven(new PartBounds(root, Optional.empty()))) {
             packAroundSets();
         }
-        return bounds;
+        return root;
+    }
+
+    /** Bounds by single reels; none for parts so large that tables and rows would take all the time. */
+    private Optional<LoadPacker> loadEngine() {
+        return part.pieces().size() > (isAllSeen() ? MOST_PLAIN : MOST_USUAL)
+                ? Optional.empty()
+                : LoadPacker.of(part, new Offers(), share.seed());
+    }
+
+    private PartBounds loads(Optional<LoadPacker> engine, BoundOfPart root) {
+        PartBounds first = new PartBounds(root, Optional.empty());
+        return isProven(first) ? first : new PartBounds(root, engine.map(loads -> loads.run(share.forLoads())));
+    }
+
+    /** Takes what the load engine finds. */
+    private final class Offers implements Plans {
+        @Override
+        public void offer(Packing packing) {
+            PartPacker.this.offer(packing);
+        }
+
+        @Override
+        public Plans.Standing best() {
+            long[] undone =
+                    bestUndone.weights().stream().mapToLong(Long::longValue).toArray();
+            return new Plans.Standing(best, undone, bestCost.millis());
+        }
     }
 
     /** From the best so far, from the greedy start, and on from the better of the two. */
-    private void search(Improver improver, SideSearch fromGreedy, BoundOfPart bounds) {
+    private void search(Improver improver, SideSearch fromGreedy, PartBounds bounds) {
         offer(improver.improve(part, best, share.forSearch(0, coreToSpare ? 50 : 30), target(bounds)));
         if (isProven(bounds)) {
             return;
@@ -122,7 +166,7 @@ final class PartPacker {
         return answer.isBest();
     }
 
-    private Answer answer(BoundOfPart bounds) {
+    private Answer answer(PartBounds bounds) {
         Bound bound = bounds.forUndone(bestUndone);
         share.tell(
                 part,
@@ -139,12 +183,12 @@ final class PartPacker {
     }
 
     /** The bound on plans like the best so far; zero while more might be planned. */
-    private Cost target(BoundOfPart bounds) {
+    private Cost target(PartBounds bounds) {
         return bounds.isLeast(bestUndone) ? bounds.forUndone(bestUndone).best() : Cost.ZERO;
     }
 
-    private boolean isProven(BoundOfPart bounds) {
-        return bounds.isLeast(bestUndone) && bestCost.compareTo(target(bounds)) <= 0;
+    private boolean isProven(PartBounds bounds) {
+        return bounds.isLeast(bestUndone) && bestCost.minus(target(bounds)).compareTo(COIN) < 0;
     }
 
     private void packAroundSets() {

@@ -37,6 +37,20 @@ final class Share {
         return patterns(isAllTheySee ? 60 : 35, Depth.FULL).withListener(listener);
     }
 
+    /** A short look, before single reels are bounded. */
+    bitterend.packing.patterns.Effort forPatternsFirst(Consumer<Progress> listener) {
+        return patterns(12, Depth.FULL).withListener(listener);
+    }
+
+    /** For bounds by single reels. */
+    Effort forLoads() {
+        return new Effort(part(70), work, effort.seed(), 1, effort.cancelled(), progress -> {});
+    }
+
+    long seed() {
+        return effort.seed();
+    }
+
     /** A fifth of the time that is left, for the work left undone; each turn has a seed of its own. */
     Effort forUndone(int turn) {
         return new Effort(part(20), work, effort.seed() + turn, 1, effort.cancelled(), progress -> {});

@@ -18,7 +18,9 @@ public final class BestPlans implements Plans {
     private Standing standing(Packing packing) {
         return new Standing(
                 packing,
-                prices.undone(packing).weights().stream().mapToLong(Long::longValue).toArray(),
+                prices.undone(packing).weights().stream()
+                        .mapToLong(Long::longValue)
+                        .toArray(),
                 prices.of(packing).millis());
     }
 

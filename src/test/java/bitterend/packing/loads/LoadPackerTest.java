@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 final class LoadPackerTest {
     private static final int DAYS = Integer.getInteger("tight.days", 200);
     private static final long COIN = 1000;
-    private static final Effort EFFORT =
-            new Effort(Duration.ofDays(1), 400_000, 0, 1, () -> false, progress -> {});
+    private static final Effort EFFORT = new Effort(Duration.ofDays(1), 400_000, 0, 1, () -> false, progress -> {});
 
     @Test
     void tightDays_areProvenAndNoBoundIsAboveTheBestPlan() {
@@ -32,11 +31,17 @@ final class LoadPackerTest {
     }
 
     private static void judge(String day, BruteForce.Best all, BestPlans plans, LoadPacker.Answer answer) {
-        assertEquals(all.undone().weights(), LongStream.of(plans.best().undone()).boxed().toList(), day);
+        assertEquals(
+                all.undone().weights(),
+                LongStream.of(plans.best().undone()).boxed().toList(),
+                day);
         assertTrue(answer.leastProven(), day);
-        assertTrue(answer.bound() <= all.cost().millis(), day + ": bound " + answer.bound() + " above " + all.cost().millis());
+        assertTrue(
+                answer.bound() <= all.cost().millis(),
+                day + ": bound " + answer.bound() + " above " + all.cost().millis());
         assertTrue(
                 answer.bound() > plans.best().cost() - COIN,
-                day + ": bound " + answer.bound() + ", plan " + plans.best().cost() + " of " + all.cost().millis());
+                day + ": bound " + answer.bound() + ", plan " + plans.best().cost() + " of "
+                        + all.cost().millis());
     }
 }
