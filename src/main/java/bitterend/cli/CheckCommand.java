@@ -7,7 +7,12 @@ import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopReading;
+import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
+import bitterend.report.OrderWords;
+import bitterend.store.SqliteLedger;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,6 +36,12 @@ final class CheckCommand implements Callable<Integer> {
     private ShopArgument shop = new ShopArgument();
 
     @Mixin
+    private DayOption day = new DayOption();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
     private CommonOptions common = new CommonOptions();
 
     CheckCommand(Terminal terminal) {
@@ -41,13 +52,27 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         ShopReading reading = shop.read();
         if (common.json) {
-            terminal.out().print(AnswerJson.findings(reading.findings()));
+            terminal.out().print(AnswerJson.findings(withOrders(reading)));
         } else {
+            reading.shop().ifPresent(read -> terminal.out()
+                    .print(OrdersNow.block(shop, read, day.of(read), units.figures(read), terminal.ink())));
             terminal.out().print(new FindingsPage(terminal.ink()).text(reading.findings()));
             reading.shop().ifPresent(this::whatIsThere);
             terminal.out().println(FindingsPage.summary(reading.findings()) + ".");
         }
         return (reading.shop().isPresent() ? ExitCode.DONE : ExitCode.BAD_INPUT).number();
+    }
+
+    /** What changed after cutting stands before what the files say. */
+    private List<Finding> withOrders(ShopReading reading) {
+        List<Finding> all = new ArrayList<>();
+        reading.shop().ifPresent(read -> {
+            OrderWords words = new OrderWords(units.figures(read), shop.folder.toString());
+            words.first(OrdersNow.of(shop, read, day.of(read)))
+                    .forEach(told -> all.add(Finding.warning(SqliteLedger.NAME, "", "", "", told)));
+        });
+        all.addAll(reading.findings());
+        return all;
     }
 
     private void whatIsThere(Shop read) {

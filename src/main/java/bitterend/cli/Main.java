@@ -59,6 +59,7 @@ public final class Main {
                 Entry.of("sheet", SheetCommand.class, () -> new SheetCommand(terminal)),
                 Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
                 new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
+                new Entry("orders", OrdersCommand.class, () -> orders(terminal)),
                 new Entry("stock", StockCommand.class, () -> stock(terminal)),
                 Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
                 Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
@@ -85,6 +86,10 @@ public final class Main {
 
     private static CommandLine quote(Terminal terminal) {
         return new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal));
+    }
+
+    private static CommandLine orders(Terminal terminal) {
+        return new CommandLine(new OrdersCommand(terminal)).addSubcommand(new OrdersDeliverCommand(terminal));
     }
 
     private static CommandLine stock(Terminal terminal) {

@@ -144,7 +144,8 @@ final class PlanCommand implements Callable<Integer> {
             return new Answers(problem, document.plan())
                     .to(explain, new AnswerPage(units.figures(read), terminal.ink()));
         }
-        String page = page(read, problem, document.plan());
+        String page = OrdersNow.block(shop, read, document.plan().day(), units.figures(read), terminal.ink())
+                + page(read, problem, document.plan());
         return shares ? page + "\n" + shares(read, problem, document.plan()) : page;
     }
 

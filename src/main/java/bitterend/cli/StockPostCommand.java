@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.day.Part;
 import bitterend.day.Posting;
 import bitterend.day.RecordedPlan;
+import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.finding.Findings;
@@ -10,6 +11,7 @@ import bitterend.measure.Length;
 import bitterend.report.FindingsPage;
 import bitterend.report.StockPage;
 import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +84,14 @@ final class StockPostCommand implements Callable<Integer> {
         Optional<PlanDocument> read = PlanJson.read(plan == null ? at.folder.resolve("plan.json") : plan, findings);
         terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
         return read.map(document -> new RecordedPlan(
-                PlanJson.digest(document), document.plan(), document.made().movements()));
+                PlanJson.digest(document), document.plan(), document.made().movements(), ordered()));
+    }
+
+    /** What the order book asks for now, as far as it can be read. */
+    private Map<String, Ordered> ordered() {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        return shop.read().shop().map(OrderedPieces::of).orElse(Map.of());
     }
 
     private int told(Posting.Posted posted) {

@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.day.Trace;
 import bitterend.report.StockPage;
+import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
@@ -47,6 +48,8 @@ final class StockTraceCommand implements Callable<Integer> {
         if (lot == null) {
             Reel reel = found.get(found.size() - 1).entry().after();
             List<String> line = at.reading(ledger -> ledger.read(stock -> new Trace(stock).ancestry(reel.id())));
+            List<Event> events = at.reading(ledger -> ledger.read(stock -> new Trace(stock).eventsOf("" + piece)));
+            at.say(terminal, page.events(events, "" + piece));
             at.say(terminal, "off " + String.join(", which came off ", line) + ":\n" + page.label(reel));
         }
         return code;

@@ -34,7 +34,9 @@ final class BegunSets {
 
     /** The piece as it is bound to the cut pieces of its set. */
     Piece bound(Piece piece) {
-        List<CutMate> cut = mates.get(piece.matching().set());
-        return piece.isMatched() && cut != null ? piece.begunWith(cut) : piece;
+        String set = piece.matching().set();
+        List<CutMate> cut = mates.getOrDefault(set, List.of());
+        String released = piece.isMatched() ? rack.released(set) : "";
+        return cut.isEmpty() && released.isEmpty() ? piece : piece.begunWith(cut, released);
     }
 }

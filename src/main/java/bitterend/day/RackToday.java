@@ -1,10 +1,12 @@
 package bitterend.day;
 
 import bitterend.finding.NaturalOrder;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,15 +22,17 @@ import java.util.TreeSet;
  * @param movements number of movements of every reel
  * @param cut the movement that cut it, of every piece that is cut
  * @param parents the reel that each coil was cut off, by coil
+ * @param released the event that released it last, of every matched set that was released
  */
 public record RackToday(
         List<Reel> reels,
         Set<String> gone,
         Map<String, Long> movements,
         Map<String, Movement> cut,
-        Map<String, String> parents) {
+        Map<String, String> parents,
+        Map<String, Event> released) {
     /** Of a shop that keeps no ledger. */
-    public static final RackToday NONE = new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of());
+    public static final RackToday NONE = new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
     public RackToday {
         reels = List.copyOf(reels);
@@ -36,6 +40,7 @@ public record RackToday(
         movements = Map.copyOf(movements);
         cut = Map.copyOf(cut);
         parents = Map.copyOf(parents);
+        released = Map.copyOf(released);
     }
 
     /** A reel, then every other reel and coil that was rope of the same reel when it came. */
@@ -59,7 +64,23 @@ public record RackToday(
 
     /** Whether a person let the set go on without matching this cut. */
     boolean isReleased(String set, Movement cut) {
-        return false;
+        Event release = released.get(set);
+        return release != null && release.number() > cut.event();
+    }
+
+    /** That a matched set was released: when, by whom and why; empty when it was not. */
+    public String released(String set) {
+        Event release = released.get(set);
+        return release == null ? "" : told(set, release);
+    }
+
+    /** A release in words. */
+    public static String told(String set, Event release) {
+        String note = release.act().note();
+        return "set " + set + " was released on "
+                + release.at().atZone(ZoneOffset.UTC).toLocalDate() + " by "
+                + release.act().who()
+                + (note.isEmpty() ? "" : ": " + note);
     }
 
     public static RackToday of(Ledger ledger) {
@@ -75,8 +96,16 @@ public record RackToday(
                     reels.add(holding.reel());
                 }
             }
-            return new RackToday(reels, gone, movements, new CutPieces(stock).cuts(), parents(stock));
+            return new RackToday(reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock));
         });
+    }
+
+    private static Map<String, Event> releases(Ledger.Stock stock) {
+        Map<String, Event> releases = new TreeMap<>();
+        for (Event event : stock.standing(Event.Kind.SET_RELEASED)) {
+            event.named("set").forEach(set -> releases.put(set, event));
+        }
+        return releases;
     }
 
     /** What the first movement of each coil says. */

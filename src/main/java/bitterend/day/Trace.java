@@ -1,7 +1,9 @@
 package bitterend.day;
 
+import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
+import bitterend.stock.Standing;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +20,20 @@ public final class Trace {
     public List<Movement> ofPiece(String piece) {
         return stock.ofPieces().stream()
                 .filter(movement -> movement.entry().origin().piece().equals(piece))
+                .toList();
+    }
+
+    /** What was decided about a piece or its set without moving rope, oldest first: released, spliced, passed, delivered. */
+    public List<Event> eventsOf(String piece) {
+        Set<String> sets = new LinkedHashSet<>();
+        ofPiece(piece)
+                .forEach(movement ->
+                        sets.add(movement.entry().piece().ordered().bond().set()));
+        return Standing.events(stock.events()).stream()
+                .filter(event -> event.movements().isEmpty())
+                .filter(event -> event.named("piece").contains(piece)
+                        || event.act().kind() == Event.Kind.SET_RELEASED
+                                && event.named("set").stream().anyMatch(sets::contains))
                 .toList();
     }
 

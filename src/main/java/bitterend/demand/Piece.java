@@ -87,9 +87,10 @@ public record Piece(
      *
      * @param set name of the set, unique in the shop; empty when the piece stands alone
      * @param bond how close the set must stay together
-     * @param begun its pieces that are cut already; empty for a set that is not begun
+     * @param begun its pieces that are cut already and that the others must match; empty for a set that is not begun
+     * @param released that a person let it go on without matching pieces cut before, when, who and why; empty usually
      */
-    public record Matching(String set, Bond bond, List<CutMate> begun) {
+    public record Matching(String set, Bond bond, List<CutMate> begun, String released) {
         public static final Matching NONE = new Matching("", Bond.NONE);
 
         public Matching {
@@ -98,7 +99,7 @@ public record Piece(
 
         /** A set of which nothing is cut. */
         public Matching(String set, Bond bond) {
-            this(set, bond, List.of());
+            this(set, bond, List.of(), "");
         }
     }
 
@@ -142,9 +143,9 @@ public record Piece(
         return matching.bond() != Bond.NONE;
     }
 
-    /** The same piece of a set that is begun. */
-    public Piece begunWith(List<CutMate> mates) {
-        Matching begun = new Matching(matching.set(), matching.bond(), mates);
+    /** The same piece of a set of which some pieces are cut. */
+    public Piece begunWith(List<CutMate> mates, String released) {
+        Matching begun = new Matching(matching.set(), matching.bond(), mates, released);
         return new Piece(pieceId, source, choices, begun, certificate, ownRope, finished, ends);
     }
 

@@ -80,8 +80,13 @@ final class CuttingTable {
                 cut.length(),
                 leftOfRun.plus(end.minus(run.to())),
                 cut.piece(),
-                piece.ends(),
+                words(piece),
                 beforeCut));
+    }
+
+    private static String words(Piece piece) {
+        String released = piece.matching().released();
+        return released.isEmpty() ? piece.ends() : piece.ends() + "; " + released;
     }
 
     private void rest(RunDraw run, ReelDraw draw) {

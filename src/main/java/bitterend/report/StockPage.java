@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.measure.Length;
 import bitterend.report.TextTable.Column;
+import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
@@ -84,6 +85,30 @@ public final class StockPage {
             figures.length(entry.left()),
             clean(note(entry))
         };
+    }
+
+    /** Events about a piece that move no rope, one a line. */
+    public String events(List<Event> events, String piece) {
+        StringBuilder text = new StringBuilder();
+        for (Event event : events) {
+            String value = event.fact("piece " + piece);
+            text.append("event ")
+                    .append(event.number())
+                    .append(", ")
+                    .append(moment.format(event.at()))
+                    .append(", ")
+                    .append(clean(event.act().who()))
+                    .append(": ")
+                    .append(event.act().kind().word())
+                    .append(event.named("set").isEmpty() ? "" : " " + clean(String.join(", ", event.named("set"))))
+                    .append(value.isEmpty() ? "" : ", " + clean(value))
+                    .append(
+                            event.act().note().isEmpty()
+                                    ? ""
+                                    : "; " + clean(event.act().note()))
+                    .append('\n');
+        }
+        return text.toString();
     }
 
     /** The label of a coil that goes back to the rack. */

@@ -49,6 +49,8 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         BACK_ON_RACK("back on the rack"),
         ISSUED("plan issued"),
         SET_RELEASED("set released"),
+        SPLICED("spliced"),
+        PASSED("passed"),
         DELIVERED("delivered"),
         ORDER_CHANGED("order changed"),
         UNDONE("undone");

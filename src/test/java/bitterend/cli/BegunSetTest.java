@@ -69,6 +69,56 @@ final class BegunSetTest {
     }
 
     @Test
+    void releasedSet_goesOnOffOtherRope_andRowTagAndTraceSaySo() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
+        String[] release = {"orders", "release", "" + shop, "9001/1.1", "--who", "Ada", "--note", "customer agrees"};
+        run(0, release);
+        Run plan = plan(0);
+        assertTrue(plan.out().contains("Reel W3"), plan.out());
+        assertTrue(flat(plan.out()).contains("sealed / sealed; set"), plan.out());
+        run(0, "sheet", "" + shop, "--tags", "--csv");
+        String told = "set 9001/1.1 was released on ";
+        assertTrue(Files.readString(shop.resolve("tags.html")).contains(told));
+        assertTrue(Files.readString(shop.resolve("sheet.csv")).contains(told));
+        run(0, "sheet", "" + shop);
+        assertTrue(Files.readString(shop.resolve("sheet.html")).contains(told));
+        run(0, "stock", "post", "" + shop, "--reel", "W3");
+        String trace = run(0, "stock", "trace", "" + shop, "9001/1.1-3").out();
+        assertTrue(trace.contains("set released 9001/1.1; customer agrees"), trace);
+        assertTrue(run(0, "orders", "" + shop).out().contains("4 cut"));
+    }
+
+    @Test
+    void setThatIsMadeAgain_isPlannedWhole_andItsCutPiecesAreSpare() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
+        run(0, "orders", "again", "" + shop, "9001/1.1", "--note", "lot is gone");
+        Run plan = plan(0);
+        assertTrue(plan.out().contains("all 4 pieces off 1 reel"), plan.out());
+        assertTrue(plan.out().contains("9001/1.1-1: 4.000 m of DB16, lot S1"), plan.out());
+        run(0, "stock", "verify", "" + shop);
+    }
+
+    @Test
+    void releaseAndAgain_wantABegunSet() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\n");
+        assertTrue(run(3, "orders", "release", "" + shop, "nowhere").err().contains("no order has a matched set"));
+        run(0, "orders", "again", "" + shop, "9001/1.1");
+        assertTrue(run(3, "orders", "again", "" + shop, "9001/1.1").err().contains("nothing of set 9001/1.1 is cut"));
+    }
+
+    @Test
+    void answerAboutAPieceOfABegunSet_speaksOfTheSet() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "hold", "" + shop, "W2");
+        plan(4);
+        String answer = flat(run(4, "plan", "" + shop, "--day", "2026-03-02", "--explain", "9001/1.1-3")
+                .out());
+        assertTrue(answer.contains("2 pieces are cut, off lot S1; 2 pieces, 8.000 m in all, are left and must match"));
+        assertTrue(answer.contains("W2 (lot S1) would do for the set if this were settled: W2 is on hold"), answer);
+        assertFalse(answer.contains("What it would cost elsewhere"), answer);
+    }
+
+    @Test
     void reelOnHoldThatWouldDo_isNamed() throws IOException {
         cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
         run(0, "stock", "hold", "" + shop, "W2");

@@ -38,6 +38,8 @@ final class CommandLineTest {
                 "quote compare --help",
                 "buy --help",
                 "value --help",
+                "orders --help",
+                "orders deliver --help",
                 "stock --help",
                 "stock post --help",
                 "stock receive --help"

@@ -61,7 +61,7 @@ public final class PieceSketch {
 
     /** A set of which one piece is cut already. */
     public PieceSketch begun(String name, Bond bond, String cut, String lot, String... reels) {
-        matching = new Matching(name, bond, List.of(new CutMate(cut, Sketch.ROPE, lot, List.of(reels))));
+        matching = new Matching(name, bond, List.of(new CutMate(cut, Sketch.ROPE, lot, List.of(reels))), "");
         return this;
     }
 

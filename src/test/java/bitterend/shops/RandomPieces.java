@@ -83,7 +83,7 @@ final class RandomPieces {
         String id = pieces.get(0).order() + "/cut";
         List<String> reels = List.of(pieces.size() % 2 == 0 ? reel.id() : "gone");
         List<CutMate> mates = List.of(new CutMate(id, reel.rope(), reel.lot(), reels));
-        return pieces.stream().map(piece -> piece.begunWith(mates)).toList();
+        return pieces.stream().map(piece -> piece.begunWith(mates, "")).toList();
     }
 
     private Matching matching(String name, int quantity) {

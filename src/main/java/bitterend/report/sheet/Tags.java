@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -64,6 +65,7 @@ final class Tags {
         lines.add(order(piece));
         lines.add(view.rope(draw).name());
         lines.add(piece.ends());
+        released(piece).ifPresent(lines::add);
         String measure = "cut " + figures.length(cut.length()) + ", finished " + figures.length(piece.finished());
         return new Tag(piece.id(), "piece", measure, lines, QrCode.of(code(piece, cut, reel)));
     }
@@ -86,6 +88,7 @@ final class Tags {
                 .collect(Collectors.groupingBy(PieceId::part, TreeMap::new, Collectors.toList()));
         List<String> lines = parts.values().stream().map(Tags::part).collect(Collectors.toCollection(ArrayList::new));
         lines.add(first.ends());
+        released(first).ifPresent(lines::add);
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();
         return new Tag(name, "assembly", order(first), lines, QrCode.of("assembly " + name + "; " + code));
@@ -101,6 +104,10 @@ final class Tags {
         PieceId first = pieces.get(0);
         String legs = first.legs() + (first.legs() == 1 ? " leg" : " legs");
         return first.part().isEmpty() ? legs : first.legs() == 1 ? first.part() : first.part() + ", " + legs;
+    }
+
+    private static Optional<String> released(Piece piece) {
+        return Optional.of(piece.matching().released()).filter(words -> !words.isEmpty());
     }
 
     private static String order(Piece piece) {

@@ -134,7 +134,7 @@ final class PlantedDay {
         Matching lot = new Matching("slings", Bond.ONE_LOT);
         Matching reel = new Matching("pair", Bond.ONE_REEL);
         CutMate cut = new CutMate("B9/1.2", "braid", "L1", List.of("K5"));
-        Matching begun = new Matching("berths", Bond.ONE_REEL, List.of(cut));
+        Matching begun = new Matching("berths", Bond.ONE_REEL, List.of(cut), "");
         return List.of(
                 piece("A1/1.1", "braid", 6_000, Matching.NONE, "works", false),
                 piece("A1/1.2", "braid", 6_000, Matching.NONE, "works", false),

@@ -1,0 +1,84 @@
+package bitterend.cli;
+
+import bitterend.exchange.OrderedPieces;
+import bitterend.exchange.OrdersJson;
+import bitterend.exchange.Shop;
+import bitterend.report.PackingNotePage;
+import bitterend.report.QuoteDocument;
+import bitterend.report.sheet.QuotePaper;
+import bitterend.work.Deliver;
+import bitterend.work.Desk;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code orders deliver SHOP ORDER}: an order goes out with a packing note. */
+@Command(
+        name = "deliver",
+        header = "Books that an order goes out, and prints its packing note.",
+        description = {
+            "",
+            "All of the order that is cut, or the pieces named. A piece that nobody recorded",
+            "as passed stays here unless --unpassed is given; the note says so then.",
+            ""
+        },
+        sortOptions = false)
+final class OrdersDeliverCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private OrdersAccess at = new OrdersAccess();
+
+    @Parameters(index = "1", paramLabel = "ORDER", description = "Number of the order.")
+    private String order = "";
+
+    @Option(names = "--piece", paramLabel = "PIECE", description = "This piece; may be given again.")
+    private List<String> pieces = List.of();
+
+    @Option(names = "--unpassed", description = "Send pieces too that nobody recorded as passed.")
+    private boolean unpassed;
+
+    @Mixin
+    private DayOption day = new DayOption();
+
+    @Mixin
+    private PageFiles files = new PageFiles();
+
+    OrdersDeliverCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Shop> read = at.read(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Deliver.Request request = new Deliver.Request(order, pieces, unpassed, day.of(read.get()), at.note.text);
+        Deliver.Result result = at.at.writing(ledger -> new Deliver(
+                        new Desk(ledger, OrderedPieces.book(read.get()), at.note.caller(at.at)),
+                        read.get().catalogue())
+                .deliver(request));
+        if (result instanceof Deliver.Result.Refused refused) {
+            terminal.err().println("error: " + refused.why() + ". Nothing was booked.");
+            return ExitCode.BAD_INPUT.number();
+        }
+        print(read.get(), (Deliver.Result.Delivered) result);
+        return ExitCode.DONE.number();
+    }
+
+    private void print(Shop read, Deliver.Result.Delivered delivered) {
+        QuoteDocument page = new PackingNotePage(at.at.units.figures(read))
+                .of(read.settings().name(), delivered.note());
+        terminal.out().print(at.at.common.json ? OrdersJson.note(delivered.note()) : page.text(terminal.ink()));
+        QuotePaper paper = new QuotePaper();
+        for (Path written : files.write(() -> paper.html(page), size -> paper.pdf(page, size))) {
+            terminal.err().println(written);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package bitterend.cli;
+
+import bitterend.day.OpenWork;
+import bitterend.day.OrdersTold;
+import bitterend.day.RackToday;
+import bitterend.exchange.OrderedPieces;
+import bitterend.exchange.Shop;
+import bitterend.packing.PackingProblem;
+import bitterend.report.Figures;
+import bitterend.report.Ink;
+import bitterend.report.OrderWords;
+import bitterend.stock.Ledger;
+import bitterend.store.SqliteLedger;
+import bitterend.work.AskOrders;
+import java.time.LocalDate;
+
+/** How things stand with the orders of a shop, for the pages that say so. */
+final class OrdersNow {
+    private OrdersNow() {}
+
+    static OrdersTold of(ShopArgument shop, Shop read, LocalDate day) {
+        PackingProblem open = new OpenWork(read.problem(day), shop.rack().orElse(RackToday.NONE)).fresh();
+        AskOrders question = new AskOrders(OrderedPieces.book(read), open, PlannedPieces.of(shop.folder));
+        if (!SqliteLedger.isKeptIn(shop.folder)) {
+            return question.withoutLedger();
+        }
+        try (Ledger ledger = SqliteLedger.openToRead(shop.folder)) {
+            return question.of(ledger);
+        }
+    }
+
+    /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */
+    static String block(ShopArgument shop, Shop read, LocalDate day, Figures figures, Ink ink) {
+        return new OrderWords(figures, shop.folder.toString()).block(of(shop, read, day), ink);
+    }
+}

@@ -1,0 +1,21 @@
+package bitterend.day;
+
+import bitterend.day.SparePieces.Use;
+import java.util.List;
+
+/**
+ * How things stand with what is ordered.
+ *
+ * @param orders every order, what is overdue first
+ * @param changes orders that changed after cutting
+ * @param spares the spare pieces
+ * @param uses what they could become
+ */
+public record OrdersTold(List<OrderStatus> orders, List<OrderChange> changes, List<SparePiece> spares, List<Use> uses) {
+    public OrdersTold {
+        orders = List.copyOf(orders);
+        changes = List.copyOf(changes);
+        spares = List.copyOf(spares);
+        uses = List.copyOf(uses);
+    }
+}

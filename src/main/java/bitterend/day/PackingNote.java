@@ -1,0 +1,54 @@
+package bitterend.day;
+
+import bitterend.measure.Length;
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What goes with a delivery.
+ *
+ * @param order number of the order
+ * @param customer who ordered it; empty when not stated
+ * @param day the day it goes out
+ * @param event number of the event in the ledger
+ * @param lines what is in it, by line of the order
+ * @param toCome pieces of the order that are still to come
+ * @param note what the shop says with it; may be empty
+ */
+public record PackingNote(
+        String order, String customer, LocalDate day, long event, List<Line> lines, List<String> toCome, String note) {
+    public PackingNote {
+        lines = List.copyOf(lines);
+        toCome = List.copyOf(toCome);
+    }
+
+    /**
+     * One line of the order, or one part of it, as the customer ordered it.
+     *
+     * @param line {@code ORDER/LINE}
+     * @param product the product, and the part of it, by name; empty when the line names none
+     * @param rope name of the rope
+     * @param finished finished length ordered
+     * @param ends both ends in words
+     * @param ordered how many assemblies were ordered
+     * @param items the pieces that go out
+     */
+    public record Line(
+            String line, String product, String rope, Length finished, String ends, int ordered, List<Item> items) {
+        public Line {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * A piece that goes out.
+     *
+     * @param piece its id, as on its tag
+     * @param reel the reel it was cut off, as it was then: its lot and papers are those of the piece
+     * @param made what it measures finished; zero when nobody measured it
+     * @param passed whether it was recorded as passed
+     * @param released that its set was released from matching, in words; empty usually
+     */
+    public record Item(String piece, Reel reel, Length made, boolean passed, String released) {}
+}

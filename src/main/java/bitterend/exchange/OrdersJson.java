@@ -1,0 +1,138 @@
+package bitterend.exchange;
+
+import bitterend.day.OrderChange;
+import bitterend.day.OrderStatus;
+import bitterend.day.PackingNote;
+import bitterend.day.PieceStatus;
+import bitterend.day.SparePiece;
+import bitterend.day.SparePieces.Use;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+/** What is said of orders under {@code --json}. */
+public final class OrdersJson {
+    private OrdersJson() {}
+
+    /** How far every order has come. */
+    public static String status(
+            LocalDate day,
+            List<OrderStatus> orders,
+            List<OrderChange> changes,
+            List<SparePiece> spares,
+            List<Use> uses) {
+        return new JsonTree()
+                .with("format", "bitterend/orders/1")
+                .with("day", day.toString())
+                .with("changed", changes.stream().map(OrdersJson::tree).toList())
+                .with("spares", spares.stream().map(spare -> tree(spare, uses)).toList())
+                .with("orders", orders.stream().map(order -> tree(order, day)).toList())
+                .text();
+    }
+
+    private static JsonTree tree(OrderChange change) {
+        return new JsonTree()
+                .with("piece", change.piece())
+                .with("customer", change.was().wish().customer())
+                .with("what", change.what().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .with("finishedWas", change.was().make().finished())
+                .with("finishedNow", change.now().make().finished())
+                .with("endsWere", change.was().make().ends())
+                .with("endsAre", change.now().make().ends())
+                .with("cut", LengthText.exact(change.length()))
+                .with("needed", length(change.needed()));
+    }
+
+    private static JsonTree tree(SparePiece spare, List<Use> uses) {
+        return new JsonTree()
+                .with("piece", spare.piece())
+                .with("order", spare.ordered().piece().order())
+                .with("length", LengthText.exact(spare.length()))
+                .with("rope", spare.reel().rope())
+                .with("lot", spare.reel().lot())
+                .with(
+                        "fits",
+                        uses.stream()
+                                .filter(use -> use.spare().piece().equals(spare.piece()))
+                                .map(Use::piece)
+                                .findFirst()
+                                .orElse(""));
+    }
+
+    private static JsonTree tree(OrderStatus order, LocalDate day) {
+        JsonTree counts = new JsonTree();
+        for (PieceStatus.State state : PieceStatus.State.values()) {
+            counts.with(state.word(), order.count(state));
+        }
+        return new JsonTree()
+                .with("order", order.order())
+                .with("customer", order.customer())
+                .with(
+                        "due",
+                        order.due().equals(LocalDate.MAX) ? "" : order.due().toString())
+                .with("overdue", order.isOverdue(day))
+                .with("counts", counts.with("spare", order.spares().size()))
+                .with("pieces", order.pieces().stream().map(OrdersJson::tree).toList());
+    }
+
+    private static JsonTree tree(PieceStatus piece) {
+        return new JsonTree()
+                .with("piece", piece.piece())
+                .with("state", piece.state().word())
+                .with("plan", piece.plan())
+                .with("reel", piece.reel().map(reel -> reel.id()).orElse(""))
+                .with("lot", piece.reel().map(reel -> reel.lot()).orElse(""))
+                .with("measured", length(piece.made()));
+    }
+
+    private static String length(Length length) {
+        return length.isPositive() ? LengthText.exact(length) : "";
+    }
+
+    /** What goes with a delivery. */
+    public static String note(PackingNote note) {
+        return new JsonTree()
+                .with("format", "bitterend/packing-note/1")
+                .with("order", note.order())
+                .with("customer", note.customer())
+                .with("day", note.day().toString())
+                .with("event", note.event())
+                .with("note", note.note())
+                .with("lines", note.lines().stream().map(OrdersJson::tree).toList())
+                .with("toCome", note.toCome())
+                .text();
+    }
+
+    private static JsonTree tree(PackingNote.Line line) {
+        return new JsonTree()
+                .with("line", line.line())
+                .with("product", line.product())
+                .with("rope", line.rope())
+                .with("finished", LengthText.exact(line.finished()))
+                .with("ends", line.ends())
+                .with("ordered", line.ordered())
+                .with("pieces", line.items().stream().map(OrdersJson::tree).toList());
+    }
+
+    private static JsonTree tree(PackingNote.Item item) {
+        return new JsonTree()
+                .with("piece", item.piece())
+                .with("measured", length(item.made()))
+                .with("lot", item.reel().lot())
+                .with("certificate", item.reel().papers().certificate())
+                .with("number", item.reel().papers().number())
+                .with("passed", item.passed())
+                .with("released", item.released());
+    }
+
+    /** What was booked, and what follows from it. */
+    public static String booked(long event, List<String> told) {
+        return new JsonTree()
+                .with("format", "bitterend/booked/1")
+                .with("event", event)
+                .with("told", told)
+                .text();
+    }
+}

@@ -1,0 +1,112 @@
+package bitterend.report;
+
+import bitterend.day.OrderChange;
+import bitterend.day.OrdersTold;
+import bitterend.day.SparePiece;
+import bitterend.day.SparePieces.Use;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.stock.Ordered;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is said of orders that changed after cutting, and of spare pieces, on every page alike. */
+public final class OrderWords {
+    private final Figures figures;
+    private final String shop;
+
+    /** @param shop the shop folder, as commands name it */
+    public OrderWords(Figures figures, String shop) {
+        this.figures = figures;
+        this.shop = shop;
+    }
+
+    /** Every change after cutting, then every spare piece. */
+    public List<String> first(OrdersTold told) {
+        List<String> first = new ArrayList<>(changes(told));
+        first.addAll(spares(told));
+        return first;
+    }
+
+    /** The same as a block at the top of a page; empty when there is nothing to tell. */
+    public String block(OrdersTold told, Ink ink) {
+        List<String> first = first(told);
+        if (first.isEmpty()) {
+            return "";
+        }
+        Page page = new Page(ink);
+        page.heading("Changed after cutting, and spare pieces");
+        first.forEach(words -> page.paragraph(0, words + "."));
+        page.blank();
+        return page.toString();
+    }
+
+    List<String> changes(OrdersTold told) {
+        return told.changes().stream().map(this::change).toList();
+    }
+
+    List<String> spares(OrdersTold told) {
+        return told.spares().stream().map(spare -> spare(spare, told.uses())).toList();
+    }
+
+    /** What changed, and what can be done. */
+    private String change(OrderChange change) {
+        String piece = change.piece() + customer(change.was());
+        String length = figures.length(change.length());
+        return switch (change.what()) {
+            case CANCELLED -> piece + ": its line is cancelled; " + length + " are cut and spare";
+            case FEWER -> piece + ": fewer are ordered now; " + length + " are cut and spare";
+            case ROPE -> piece + ": ordered in " + change.now().make().rope() + " now, and cut from another rope; "
+                    + again(change);
+            case TOO_SHORT -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
+                    + " and is cut at " + length + "; " + again(change);
+            case LENGTH, ENDS -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
+                    + " and is cut at " + length + ", long enough; " + keep(change);
+            case SET -> piece + ": of " + set(change.was()) + " when it was cut, of " + set(change.now()) + " now; "
+                    + keep(change);
+        };
+    }
+
+    private static String customer(Ordered was) {
+        return was.wish().customer().isEmpty() ? "" : " (" + was.wish().customer() + ")";
+    }
+
+    private String wasAndIs(OrderChange change) {
+        return "ordered " + make(change.was()) + " when it was cut, " + make(change.now()) + " now";
+    }
+
+    private String make(Ordered ordered) {
+        Optional<Length> finished = LengthText.parse(ordered.make().finished()).value();
+        return finished.map(figures::length).orElse(ordered.make().finished()) + ", "
+                + ordered.make().ends();
+    }
+
+    private static String set(Ordered ordered) {
+        Ordered.Bond bond = ordered.bond();
+        return bond.match().isEmpty() ? "no set" : "set " + bond.set() + ", match " + bond.match();
+    }
+
+    private String again(OrderChange change) {
+        return "bitterend orders spare " + shop + " " + change.piece() + " opens it again, orders keep accepts it";
+    }
+
+    private String keep(OrderChange change) {
+        return "bitterend orders keep " + shop + " " + change.piece() + " accepts it, orders spare opens it again";
+    }
+
+    /** What a spare piece is, and what it could become. */
+    private String spare(SparePiece spare, List<Use> uses) {
+        String lot = spare.reel().lot().isEmpty() ? "" : ", lot " + spare.reel().lot();
+        String what = spare.piece() + ": " + figures.length(spare.length()) + " of "
+                + spare.reel().rope() + lot;
+        return what + "; "
+                + uses.stream()
+                        .filter(use -> use.spare().piece().equals(spare.piece()))
+                        .findFirst()
+                        .map(use -> "it fits " + use.piece() + ", " + figures.length(use.surplus())
+                                + " to cut off: bitterend orders give " + shop + " " + spare.piece() + " "
+                                + use.piece())
+                        .orElse("bitterend orders back " + shop + " " + spare.piece() + " makes it a coil");
+    }
+}

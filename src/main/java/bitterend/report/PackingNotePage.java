@@ -1,0 +1,68 @@
+package bitterend.report;
+
+import bitterend.day.PackingNote;
+import bitterend.measure.Length;
+import bitterend.report.QuoteBlock.Column;
+import bitterend.stock.Reel;
+import java.util.List;
+
+/** The packing note of a delivery, for the customer. */
+public final class PackingNotePage {
+    /** Sources in docs/bibliography.md: NAVEDTRA 14081, 29 CFR 1926.251. */
+    private static final List<String> CAUTIONS = List.of(
+            "Look every assembly over before use; do not use one that is cut, chafed, heated or changed in its splice.",
+            "Lengths are as measured here; they change with load, wetting and use.",
+            "Lifting and life safety need a competent person and the local code. Nothing here certifies strength.");
+
+    private final Figures figures;
+
+    public PackingNotePage(Figures figures) {
+        this.figures = figures;
+    }
+
+    public QuoteDocument of(String shop, PackingNote note) {
+        QuoteDocument.Writing page = new QuoteDocument.Writing();
+        page.paragraph("Order " + note.order() + (note.customer().isEmpty() ? "" : " for " + note.customer())
+                + ", delivered " + note.day() + ". Delivery " + note.event() + ".");
+        if (!note.note().isEmpty()) {
+            page.paragraph(note.note());
+        }
+        note.lines().forEach(line -> line(page, line));
+        page.heading("Still to come");
+        page.paragraph(note.toCome().isEmpty() ? "Nothing: the order is complete." : String.join(", ", note.toCome()));
+        page.heading("Cautions");
+        CAUTIONS.forEach(page::paragraph);
+        return page.document("Packing note for order", note.order(), shop);
+    }
+
+    private void line(QuoteDocument.Writing page, PackingNote.Line line) {
+        String what = line.product().isEmpty() ? line.rope() : line.product() + ", " + line.rope();
+        page.heading("Line " + line.line() + ": " + what);
+        page.paragraph(line.ordered() + " ordered, " + figures.length(line.finished()) + " finished, " + line.ends()
+                + "; " + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
+        QuoteTable table = new QuoteTable(
+                Column.words("piece"),
+                Column.figure("measured\n" + figures.unit()),
+                Column.words("lot"),
+                Column.words("certificate"),
+                Column.words("looked over"));
+        for (PackingNote.Item item : line.items()) {
+            table.row(
+                    item.piece(),
+                    item.made().equals(Length.ZERO) ? "not measured" : figures.bare(item.made()),
+                    item.reel().lot().isEmpty() ? "not known" : item.reel().lot(),
+                    certificate(item.reel().papers()),
+                    item.passed() ? "passed" : "not recorded");
+        }
+        page.table(table);
+        line.items().stream()
+                .map(PackingNote.Item::released)
+                .filter(words -> !words.isEmpty())
+                .distinct()
+                .forEach(words -> page.caution(words + "; its pieces need not match"));
+    }
+
+    private static String certificate(Reel.Papers papers) {
+        return papers.certificate().isEmpty() ? "none" : (papers.certificate() + " " + papers.number()).strip();
+    }
+}

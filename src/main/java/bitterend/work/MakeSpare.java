@@ -1,0 +1,68 @@
+package bitterend.work;
+
+import bitterend.day.CutPieces;
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
+import bitterend.stock.Movement.Entry;
+import bitterend.stock.Movement.Kind;
+import bitterend.stock.Movement.Origin;
+import java.util.List;
+
+/** Good cut pieces become spare pieces; what they were cut for is open again, as far as it is still ordered. */
+public final class MakeSpare {
+    private final Desk desk;
+
+    public MakeSpare(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** All of these pieces, or none. */
+    public Booking pieces(List<String> pieces, String note) {
+        return desk.book(
+                Event.Kind.MADE_SPARE,
+                note,
+                books -> pieces.forEach(piece -> write(books, piece, note)),
+                event -> told(pieces));
+    }
+
+    /** All cut pieces of a matched set, so that it is made again whole. */
+    public Booking set(String set, String note) {
+        return desk.book(
+                Event.Kind.MADE_SPARE,
+                note,
+                books -> {
+                    books.fact("set " + set, "");
+                    ReleaseSet.cut(set, desk.book().ofSet(set), new CutPieces(books).cuts())
+                            .forEach(piece -> write(books, piece, note));
+                },
+                event -> told(event.movements().stream()
+                        .map(movement -> movement.entry().origin().piece())
+                        .toList()));
+    }
+
+    static void write(Ledger.Books books, String piece, String note) {
+        Movement cut = new CutPieces(books).cuts().get(piece);
+        if (cut == null) {
+            throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be a spare piece");
+        }
+        Holding reel = books.findHolding(cut.entry().reel()).orElseThrow();
+        String plan = cut.entry().origin().plan();
+        books.append(new Entry(
+                Kind.MADE_SPARE,
+                reel.reel(),
+                reel.gone(),
+                note,
+                Origin.ofPiece(plan, piece),
+                cut.entry().piece()));
+    }
+
+    private List<String> told(List<String> pieces) {
+        return pieces.stream()
+                .map(piece -> piece + " is a spare piece"
+                        + (desk.book().find(piece).isPresent() ? "; what was ordered is to be made again" : ""))
+                .toList();
+    }
+}

@@ -1,0 +1,64 @@
+package bitterend.work;
+
+import bitterend.day.CoilIds;
+import bitterend.day.SparePiece;
+import bitterend.day.SparePieces;
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import bitterend.stock.Movement.Entry;
+import bitterend.stock.Movement.Kind;
+import bitterend.stock.Movement.Origin;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
+import java.util.List;
+
+/** A spare piece goes back to the rack as a coil, with the lot and the papers of the reel it was cut off. */
+public final class ReturnSpare {
+    private final Desk desk;
+
+    public ReturnSpare(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** All of the piece; the coil is the last movement of the event. */
+    public Booking back(String id, String note) {
+        return desk.book(
+                Event.Kind.BACK_ON_RACK,
+                note,
+                books -> write(books, id, note),
+                event -> List.of(id + " is on the rack as coil "
+                        + event.movements()
+                                .get(event.movements().size() - 1)
+                                .entry()
+                                .reel()));
+    }
+
+    private void write(Ledger.Books books, String id, String note) {
+        SparePiece spare = SparePieces.of(books, desk.book()).stream()
+                .filter(each -> each.piece().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new LedgerException.Refused("there is no spare piece " + id));
+        if (!spare.declared()) {
+            MakeSpare.write(books, id, note);
+        }
+        Holding reel = books.findHolding(spare.reel().id()).orElseThrow();
+        books.append(new Entry(
+                Kind.BACK_ON_RACK,
+                reel.reel(),
+                reel.gone(),
+                note,
+                Origin.ofPiece("", id),
+                new PieceCut(spare.length(), Ordered.NONE)));
+        Reel coil = RopeWork.coil(spare.reel(), CoilIds.next(books, spare.reel().id()), spare.length());
+        books.append(new Entry(
+                Kind.KEPT,
+                coil,
+                false,
+                "spare piece " + id,
+                Origin.off(spare.reel().id(), "")));
+    }
+}

@@ -1,0 +1,204 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Orders that change after cutting, spare pieces, how far orders have come, and deliveries. */
+final class OrdersCommandTest {
+    private static final String HEADER = "order,line,customer,rope,length,end a,end b,quantity,due,certificate\n";
+    private static final String PILOTS = "5119,1,Port Pilots,DB16,28 m,sealed,sealed,1,2026-03-04,3.1\n";
+    private static final String BOARD = "5118,2,Harbour Board,DB16,6 m,sealed,sealed,2,2026-03-06,\n";
+
+    @TempDir
+    private Path shop;
+
+    @BeforeEach
+    void aDayIsCut() throws IOException {
+        write("shop.json", "{'format': 'bitterend/shop/1', 'name': 'A loft', 'currency': 'EUR', 'labour': '45 EUR/h'}");
+        write(
+                "ropes.json",
+                """
+                {'format': 'bitterend/ropes/1', 'ropes': [
+                  {'id': 'DB16', 'name': 'White braid 16 mm', 'construction': 'double braid', 'fibre': 'polyester',
+                   'diameter': '16 mm', 'price': '3 EUR/m', 'usualReel': '200 m'}]}
+                """);
+        write("orders.csv", HEADER + PILOTS + BOARD);
+        write("reels.csv", "reel,rope,lot,length,certificate,certificate number\nR1,DB16,L1,100 m,3.1,C-77\n");
+        run(0, "stock", "open", "" + shop);
+        plan(0);
+        assertTrue(orders().contains("1 planned (plan 2026-03-02)"), orders());
+        run(0, "stock", "post", "" + shop);
+    }
+
+    @Test
+    void status_tellsWhatIsCut_theFirstDueFirst() {
+        String page = orders();
+        assertTrue(page.contains("2 orders, 0 overdue."), page);
+        assertTrue(page.indexOf("5119") < page.indexOf("5118"), page);
+        assertTrue(orders("--day", "2026-03-05").contains("2026-03-04 overdue"));
+        String json =
+                run(0, "orders", "" + shop, "--json", "--day", "2026-03-05").out();
+        assertTrue(json.contains("\"overdue\": true"), json);
+        assertTrue(json.contains("\"state\": \"cut\""), json);
+        assertTrue(orders("--by", "customer").contains("Port Pilots\n-----------"));
+        assertTrue(orders("--by", "due").contains("Due 2026-03-06\n"));
+    }
+
+    @Test
+    void longerLength_isToldWithWhatItTakes_andAPersonDecides() throws IOException {
+        write("orders.csv", HEADER + PILOTS.replace("28 m", "29.5 m") + BOARD);
+        String told =
+                "5119/1.1 (Port Pilots): ordered 28.000 m, sealed / sealed when it was cut, 29.500 m, sealed / sealed"
+                        + " now; it takes 29.500 m and is cut at 28.000 m;";
+        assertTrue(orders().contains(told), orders());
+        assertTrue(flat(run(0, "check", "" + shop).out()).startsWith("Changed after cutting, and spare pieces"));
+        assertTrue(flat(run(0, "check", "" + shop, "--json").out()).contains(told));
+        assertTrue(flat(plan(0).out()).contains(told));
+        run(0, "orders", "spare", "" + shop, "5119/1.1", "--note", "customer rang");
+        assertTrue(plan(0).out().contains("29.500  5119/1.1"));
+        assertTrue(orders().contains("5119/1.1: 28.000 m of DB16, lot L1;"), orders());
+    }
+
+    @Test
+    void changedOrder_thatIsAccepted_isNotToldAgainUntilItChangesAgain() throws IOException {
+        write("orders.csv", HEADER + PILOTS.replace("28 m", "29.5 m") + BOARD);
+        run(0, "orders", "keep", "" + shop, "5119/1.1", "--note", "they will take it short");
+        assertFalse(orders().contains("Changed after cutting"), orders());
+        write("orders.csv", HEADER + PILOTS.replace("28 m", "29.6 m") + BOARD);
+        assertTrue(orders().contains("Changed after cutting"), orders());
+    }
+
+    @Test
+    void otherEnd_isTold() throws IOException {
+        write("orders.csv", HEADER + PILOTS.replace("sealed,sealed", "sealed,plain") + BOARD);
+        assertTrue(
+                orders().contains("ordered 28.000 m, sealed / sealed when it was cut, 28.000 m, sealed / plain now"));
+    }
+
+    @Test
+    void cancelledLineAndSmallerQuantity_leaveSparePieces() throws IOException {
+        write("orders.csv", HEADER + BOARD.replace("sealed,2", "sealed,1"));
+        String page = orders();
+        assertTrue(page.contains("5119/1.1 (Port Pilots): its line is cancelled; 28.000 m are cut and spare"), page);
+        assertTrue(page.contains("5118/2.2 (Harbour Board): fewer are ordered now; 6.000 m are cut and spare"), page);
+        assertTrue(page.contains("orders back"), page);
+    }
+
+    @Test
+    void sparePiece_isOfferedToALineThatItFits_andGivenToIt() throws IOException {
+        String later = "5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,3.1\n"
+                + "5121,1,Hollow Quay,DB16,6.1 m,sealed,sealed,1,2026-03-09,\n";
+        write("orders.csv", HEADER + PILOTS + BOARD.replace("sealed,2", "sealed,1") + later);
+        assertTrue(orders().contains("it fits 5120/1.1, 0.500 m to cut off:"), orders());
+        Run tooLong = run(3, "orders", "give", "" + shop, "5118/2.2", "5121/1.1");
+        assertTrue(tooLong.err().contains("5121/1.1 takes 6.100 m; 5118/2.2 is 6.000 m"), tooLong.err());
+        run(3, "orders", "give", "" + shop, "5118/2.1", "5120/1.1");
+        run(0, "orders", "give", "" + shop, "5118/2.2", "5120/1.1");
+        String plan = plan(0).out();
+        assertFalse(plan.contains("5120/1.1"), plan);
+        assertTrue(plan.contains("5121/1.1"), plan);
+        assertFalse(orders().contains("5118/2.2"), orders());
+        assertTrue(run(0, "stock", "trace", "" + shop, "5120/1.1").out().contains("given"));
+        run(0, "stock", "verify", "" + shop);
+    }
+
+    @Test
+    void sparePiece_isRefusedWhereThePapersDoNotDo() throws IOException {
+        String later = "5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,works\n";
+        write("orders.csv", HEADER + PILOTS + BOARD.replace("sealed,2", "sealed,1") + later);
+        assertFalse(orders().contains("it fits"), orders());
+        Run refused = run(3, "orders", "give", "" + shop, "5118/2.2", "5120/1.1");
+        assertTrue(refused.err().contains("5120/1.1 needs a works certificate; R1 carries 3.1"), refused.err());
+    }
+
+    @Test
+    void sparePiece_goesBackToTheRackAsACoil_withItsLotAndPapers() throws IOException {
+        write("orders.csv", HEADER + BOARD);
+        run(0, "orders", "back", "" + shop, "5119/1.1", "--note", "cancelled");
+        String list = run(0, "stock", "list", "" + shop, "--json").out();
+        String coil = list.substring(list.indexOf("\"R1-1\""));
+        assertTrue(coil.contains("\"L1\"") && coil.contains("28000 mm") && coil.contains("C-77"), list);
+        assertFalse(orders().contains("Spare pieces"), orders());
+        run(0, "stock", "verify", "" + shop);
+        write("orders.csv", HEADER + PILOTS + BOARD);
+        assertTrue(plan(0).out().contains("5119/1.1"), "the piece is open again when it is ordered again");
+    }
+
+    @Test
+    void delivery_endsTheOrder_withAPackingNoteInTheCustomersWords() {
+        Run early = run(3, "orders", "deliver", "" + shop, "5119");
+        assertTrue(early.err().contains("piece 5119/1.1 was not recorded as passed"), early.err());
+        run(0, "orders", "spliced", "" + shop, "5119/1.1", "--measured", "28.015 m", "--who", "Ada");
+        assertTrue(orders("--json").contains("\"state\": \"spliced\""));
+        run(0, "orders", "passed", "" + shop, "5119/1.1");
+        assertTrue(orders("--json").contains("\"state\": \"passed\""));
+        Path html = shop.resolve("note.html");
+        String note = run(0, "orders", "deliver", "" + shop, "5119", "--day", "2026-03-03", "--html", "" + html)
+                .out();
+        assertTrue(note.contains("Order 5119 for Port Pilots, delivered 2026-03-03."), note);
+        assertTrue(note.contains("Line 5119/1: White braid 16 mm"), note);
+        assertTrue(note.matches("(?s).*5119/1\\.1 +28\\.015 +L1 +3\\.1 C-77 +passed.*"), note);
+        assertTrue(note.contains("Nothing: the order is complete."), note);
+        assertTrue(Files.exists(html));
+        assertTrue(orders("--day", "2026-03-30").contains("2 orders, 1 overdue."));
+        run(3, "orders", "deliver", "" + shop, "5119");
+    }
+
+    @Test
+    void delivery_ofWhatChangedAfterCutting_isRefused() throws IOException {
+        write("orders.csv", HEADER + PILOTS.replace("28 m", "29.5 m") + BOARD);
+        Run refused = run(3, "orders", "deliver", "" + shop, "5119", "--unpassed");
+        assertTrue(refused.err().contains("is not what is ordered now"), refused.err());
+    }
+
+    @Test
+    void partOfAnOrder_isDelivered_andTheRestIsToCome() {
+        String note = run(0, "orders", "deliver", "" + shop, "5118", "--piece", "5118/2.2", "--unpassed")
+                .out();
+        assertTrue(note.contains("5118/2.2") && note.contains("not recorded"), note);
+        assertTrue(note.contains("Still to come\n-------------\n5118/2.1"), note);
+    }
+
+    @Test
+    void status_withoutALedger_tellsOpenAndPlanned() throws IOException {
+        Files.delete(shop.resolve("stock.db"));
+        assertTrue(orders().contains("2 orders, 0 overdue."), orders());
+    }
+
+    private String orders(String... more) {
+        List<String> args = new ArrayList<>(List.of("orders", "" + shop));
+        if (!List.of(more).contains("--day")) {
+            args.addAll(List.of("--day", "2026-03-02"));
+        }
+        args.addAll(List.of(more));
+        return run(0, args.toArray(String[]::new)).out().replaceAll("\n +", " ");
+    }
+
+    private static String flat(String page) {
+        return page.replaceAll("\\s+", " ");
+    }
+
+    private Run plan(int code) {
+        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
+    }
+
+    private static Run run(int code, String... args) {
+        Run run = Run.of(args);
+        assertEquals(code, run.code(), () -> String.join(" ", args) + "\n" + run.out() + run.err());
+        return run;
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(shop.resolve(name), name.endsWith(".json") ? text.replace('\'', '"') : text);
+    }
+}
