@@ -86,6 +86,19 @@ final class BegunSetTest {
         String trace = run(0, "stock", "trace", "" + shop, "9001/1.1-3").out();
         assertTrue(trace.contains("set released 9001/1.1; customer agrees"), trace);
         assertTrue(run(0, "orders", "" + shop).out().contains("4 cut"));
+        assertEquals(3, Run.of("stock", "undo", "" + shop, "99").code());
+    }
+
+    @Test
+    void release_isTakenBack_andTheSetIsBoundAgain() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
+        String out =
+                run(0, "orders", "release", "" + shop, "9001/1.1", "--json").out();
+        String event = out.replaceAll("(?s).*\"event\": ([0-9]+).*", "$1");
+        plan(0);
+        run(0, "stock", "undo", "" + shop, event);
+        plan(4);
+        run(0, "stock", "verify", "" + shop);
     }
 
     @Test
