@@ -221,6 +221,17 @@ final class ArchitectureTest {
     }
 
     @Test
+    void work_knowsNoCommandNoPageAndNoStore() {
+        none("bitterend.work..", "bitterend.cli..", "bitterend.report..", "bitterend.store..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void onlyFrontEnds_seeWork() {
+        onlyIn("bitterend.work..", "bitterend.work..", "bitterend.cli..").check(HOUSE);
+    }
+
+    @Test
     void report_knowsNoFileAndNoCommand() {
         none("bitterend.report..", "bitterend.exchange..", "bitterend.store..", "bitterend.cli..")
                 .check(HOUSE);

@@ -57,6 +57,7 @@ public final class Main {
                 Entry.of("lengths", LengthsCommand.class, () -> new LengthsCommand(terminal)),
                 Entry.of("plan", PlanCommand.class, () -> new PlanCommand(terminal)),
                 Entry.of("sheet", SheetCommand.class, () -> new SheetCommand(terminal)),
+                Entry.of("measure", MeasureCommand.class, () -> new MeasureCommand(terminal)),
                 Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
                 new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
                 new Entry("orders", OrdersCommand.class, () -> orders(terminal)),

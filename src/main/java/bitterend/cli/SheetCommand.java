@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
+import bitterend.exchange.MeasuredRows;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
@@ -24,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -131,7 +133,7 @@ final class SheetCommand implements Callable<Integer> {
     private void write(Shop read, PackingProblem problem, PlanDocument document, Path folder) {
         Figures figures = units.figures(read);
         PlanView view = PlanViews.of(read, problem, document.plan(), figures.units());
-        List<CardWork> work = cardWork(read);
+        List<CardWork> work = cardWork(read, MeasuredRows.words(folder));
         String made = PlanOfShop.made(document);
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
@@ -153,9 +155,9 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private static List<CardWork> cardWork(Shop read) {
+    private static List<CardWork> cardWork(Shop read, Map<String, String> measured) {
         return read.orders().stream()
-                .map(line -> new CardWork(line.assembly(), line.demanded()))
+                .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
                 .toList();
     }
 

@@ -4,12 +4,16 @@ import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.Measuring.Between;
+import bitterend.demand.SpliceCard.How;
 import bitterend.demand.SpliceCard.Outcome;
 import bitterend.measure.FineLength;
+import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Writes the splice card of a leg. */
 final class CardMaker {
@@ -26,7 +30,7 @@ final class CardMaker {
     SpliceCard card() {
         return new SpliceCard(
                 ordered(),
-                floor(),
+                fresh(),
                 standing.clear(leg.make().finished()),
                 leg.ends().stream()
                         .filter(end -> !isRing() || end.termination().kind() == Kind.GROMMET)
@@ -57,6 +61,34 @@ final class CardMaker {
         return words.isEmpty() ? ", slack and dry" : ", " + String.join(", ", words);
     }
 
+    /** The ways in which it can be measured when it is made. */
+    private Map<How, Outcome> fresh() {
+        Map<How, Outcome> fresh = new EnumMap<>(How.class);
+        fresh.put(How.SLACK, floor());
+        FineLength slack = measuring.slack(leg.make().finished().fine());
+        String points = standing.lines(leg.make().finished()).get(0).formula();
+        if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
+            fresh.put(How.PINS, new Outcome(slack, points + ", slack and dry", tolerance()));
+        }
+        if (measuring.extension().isPositive()) {
+            Ratio stretched = Ratio.ONE.plus(measuring.extension());
+            fresh.put(
+                    How.TENSION,
+                    new Outcome(
+                            slack.times(stretched),
+                            points + ", dry, under the tension that stretches it by "
+                                    + RatioText.percent(measuring.extension()),
+                            tolerance().times(stretched)));
+        }
+        return fresh;
+    }
+
+    /** The tolerance on slack, dry rope. */
+    private FineLength tolerance() {
+        FineLength stated = leg.make().finished().fine();
+        return measuring.slack(leg.make().asked().finished().of(stated));
+    }
+
     /**
      * On the floor the eyes lie flat: clear rope and what lies between throat and bearing at either end, each laid flat;
      * over the outside where the order is measured so. The tolerance shrinks as the length does.
@@ -68,11 +100,7 @@ final class CardMaker {
             length = length.plus(end.eye().flat()).plus(end.pinToBore());
             length = outside ? length.plus(end.beyondBearing()) : length;
         }
-        FineLength stated = leg.make().finished().fine();
-        return new Outcome(
-                length,
-                "slack and dry on the floor, " + points(outside),
-                measuring.slack(leg.make().asked().finished().of(stated)));
+        return new Outcome(length, "slack and dry on the floor, " + points(outside), tolerance());
     }
 
     private String points(boolean outside) {

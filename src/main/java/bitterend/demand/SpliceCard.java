@@ -3,20 +3,60 @@ package bitterend.demand;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a splicer must know of one leg besides its marks: how long it is to come out, in which way it is measured, and what
  * either end looks like.
  *
  * @param ordered the finished length as the order states it
- * @param floor the same leg as a tape finds it when it is fresh off the bench: slack, dry, not yet loaded
+ * @param fresh the same leg as it is found fresh off the bench, dry and not yet loaded, by the way of measuring it; slack on
+ *     the floor always, the others where the order names a pin or a tension
  * @param clear rope between the throats of the finished leg, slack
  * @param ends both ends, end A first; one for a ring
  */
-public record SpliceCard(Outcome ordered, Outcome floor, FineLength clear, List<End> ends) {
+public record SpliceCard(Outcome ordered, Map<How, Outcome> fresh, FineLength clear, List<End> ends) {
     public SpliceCard {
+        fresh = Collections.unmodifiableMap(new EnumMap<>(fresh));
         ends = List.copyOf(ends);
+        if (!fresh.containsKey(How.SLACK)) {
+            throw new IllegalArgumentException("every leg can be measured on the floor");
+        }
+    }
+
+    /** How a fresh leg is measured. */
+    public enum How {
+        /** On the floor, the eyes laid flat. */
+        SLACK("slack"),
+        /** Slack, every eye on its pin. */
+        PINS("pins"),
+        /** Under the tension that the order names. */
+        TENSION("tension");
+
+        private final String word;
+
+        How(String word) {
+            this.word = word;
+        }
+
+        /** The word used on the command line and on paper. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** As a tape finds it on the floor: slack, dry, the eyes laid flat. */
+    public Outcome floor() {
+        return find(How.SLACK).orElseThrow();
+    }
+
+    /** As it is found in one of these ways; nothing where the order names no pin or no tension. */
+    public Optional<Outcome> find(How how) {
+        return Optional.ofNullable(fresh.get(how));
     }
 
     /**

@@ -4,6 +4,7 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
+import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
 import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
@@ -138,6 +139,19 @@ public final class AnswerJson {
                 .with("spread", LengthText.exact(fit.spread()))
                 .with("outliers", (Object)
                         fit.outliers().stream().map(MeasuredAssembly::id).toList());
+    }
+
+    /** What became of a finished piece that was measured. */
+    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted) {
+        JsonTree tree = new JsonTree()
+                .with("piece", piece)
+                .with("verdict", verdict)
+                .with("wanted", LengthText.exact(wanted.length()))
+                .with("measured", wanted.measured());
+        if (wanted.isJudged()) {
+            tree.with("least", LengthText.exact(wanted.least())).with("most", LengthText.exact(wanted.most()));
+        }
+        return tree.text();
     }
 
     private static JsonTree tree(SpliceLayout layout) {

@@ -53,6 +53,28 @@ final class CsvTable {
         return rows;
     }
 
+    /** The names of the columns in the order of the file; empty when the header cannot be used. */
+    List<String> header() {
+        List<List<String>> cells = cells();
+        return cells.isEmpty()
+                ? List.of()
+                : cells.get(0).stream().map(Readings::plain).toList();
+    }
+
+    /** The text of the whole file. */
+    String text() {
+        return file.text();
+    }
+
+    /** What the header separates its names by. */
+    char separator() {
+        return separator(firstLine());
+    }
+
+    private String firstLine() {
+        return file.text().lines().findFirst().orElse("");
+    }
+
     private void addRow(List<Fields> rows, int number, List<String> names, List<String> cells) {
         String place = "row " + number;
         if (cells.size() != names.size()) {
@@ -82,7 +104,7 @@ final class CsvTable {
     /** Every row cut into cells, up to the first that cannot be. */
     private List<List<String>> cells() {
         List<List<String>> rows = new ArrayList<>();
-        String header = file.text().lines().findFirst().orElse("");
+        String header = firstLine();
         if (header.isBlank()) {
             findings.add(Finding.error(file.name(), "row 1", "", "", "a header row with the names of the columns"));
             return rows;

@@ -56,7 +56,7 @@ public final class MeasuredCsv {
         List<MeasuredAssembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
-            String id = row.optional("id", Readings::orderId, row.place());
+            String id = row.optional("id", Readings::id, row.place());
             row.once("id", id, ids);
             MeasuredAssembly measured = measured(row, id);
             if (row.sound()) {

@@ -27,6 +27,10 @@ final class TagMeasures {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
+        String made = line.measured().getOrDefault(piece.id(), "");
+        if (!made.isEmpty()) {
+            lines.add(made);
+        }
         line.demanded().findCard().ifPresent(card -> lines.addAll(of(card)));
         String extra = extra(line, piece);
         if (!extra.isEmpty()) {

@@ -1,0 +1,118 @@
+package bitterend.exchange;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Adds rows to {@code measured.csv} as a person would: below those that are there, which stay as they are. */
+public final class MeasuredRows {
+    private static final List<String> HEAD = List.of(
+            "id",
+            "rope",
+            "end a",
+            "end b",
+            "cut",
+            "finished",
+            "measured",
+            "extension",
+            "bedded in",
+            "splicer",
+            "day",
+            "note");
+
+    private MeasuredRows() {}
+
+    /**
+     * A finished piece as measured.
+     *
+     * @param piece its id; a second row of the same piece gets a number behind it
+     * @param cells what stands in each column, by its name; blank cells may be left out
+     */
+    public record Row(String piece, Map<String, String> cells) {
+        public Row {
+            cells = Map.copyOf(cells);
+        }
+    }
+
+    /** What keeps a row from being added; empty when nothing does. */
+    public static List<Finding> problems(Path folder, Row row) {
+        Findings findings = new Findings();
+        CsvTable table = table(folder, findings);
+        table.rows();
+        List<String> header = table.header();
+        row.cells().forEach((name, text) -> {
+            if (!text.isEmpty() && !header.contains(name)) {
+                findings.add(Finding.error(
+                        MeasuredCsv.NAME, "row 1", name, "", "a column of this name, for \"" + text + '"'));
+            }
+        });
+        return findings.sorted().stream().filter(Finding::isError).toList();
+    }
+
+    /** Adds a row that has no problems; a file that is not there is begun. */
+    public static void add(Path folder, Row row) {
+        CsvTable table = table(folder, new Findings());
+        Map<String, String> cells = new HashMap<>(row.cells());
+        cells.put("id", free(row.piece(), table.rows()));
+        String separator = String.valueOf(table.separator());
+        String line = table.header().stream()
+                .map(name -> quoted(cells.getOrDefault(name, ""), separator))
+                .collect(Collectors.joining(separator));
+        WholeFile.write(folder.resolve(MeasuredCsv.NAME), ended(table.text()) + line + "\n");
+    }
+
+    private static CsvTable table(Path folder, Findings findings) {
+        InputFile file = InputFile.find(folder, MeasuredCsv.NAME, findings)
+                .orElse(new InputFile(MeasuredCsv.NAME, String.join(",", HEAD) + "\n", ""));
+        return new CsvTable(file, MeasuredCsv.COLUMNS, findings);
+    }
+
+    /** What was measured last of each piece, in words for its tag: length, how, by whom, and what was said of it. */
+    public static Map<String, String> words(Path folder) {
+        Findings findings = new Findings();
+        Map<String, String> words = new TreeMap<>();
+        InputFile.find(folder, MeasuredCsv.NAME, findings)
+                .map(file -> new CsvTable(file, MeasuredCsv.COLUMNS, findings).rows())
+                .orElse(List.of())
+                .forEach(row ->
+                        row.text("id").ifPresent(id -> words.put(id.replaceFirst(" \\([0-9]+\\)$", ""), words(row))));
+        return words;
+    }
+
+    private static String words(Fields row) {
+        List<String> words = new ArrayList<>();
+        words.add("came out " + row.text("finished").orElse("?"));
+        row.text("measured").ifPresent(words::add);
+        row.text("note").ifPresent(words::add);
+        row.text("splicer").ifPresent(name -> words.add("spliced by " + name));
+        row.text("day").ifPresent(words::add);
+        return String.join(", ", words);
+    }
+
+    private static String free(String piece, List<Fields> rows) {
+        Set<String> taken = new HashSet<>();
+        rows.forEach(row -> row.text("id").ifPresent(taken::add));
+        String id = piece;
+        for (int next = 2; taken.contains(id); next++) {
+            id = piece + " (" + next + ")";
+        }
+        return id;
+    }
+
+    private static String ended(String text) {
+        return text.endsWith("\n") ? text : text + "\n";
+    }
+
+    private static String quoted(String cell, String separator) {
+        boolean plain = !cell.contains(separator) && !cell.contains("\"");
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+}

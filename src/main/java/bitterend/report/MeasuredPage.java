@@ -1,0 +1,43 @@
+package bitterend.report;
+
+import bitterend.demand.SpliceCard.Outcome;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+
+/** What became of a finished piece that was measured. */
+public final class MeasuredPage {
+    private final Figures figures;
+
+    public MeasuredPage(Figures figures) {
+        this.figures = figures;
+    }
+
+    /** It is booked. */
+    public String booked(String piece, Length cameOut, String verdict, Outcome wanted) {
+        Page page = new Page(Ink.PLAIN);
+        page.paragraph(0, found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
+        return page.toString();
+    }
+
+    /** It does not pass, and nobody said what becomes of it. */
+    public String outside(String piece, Length cameOut, Outcome wanted) {
+        Page page = new Page(Ink.PLAIN);
+        page.paragraph(
+                0,
+                "error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say --accepted NAME,"
+                        + " --respliced or --spoiled.");
+        return page.toString();
+    }
+
+    private String found(String piece, Length cameOut, Outcome wanted) {
+        FineLength off = cameOut.fine().minus(wanted.length());
+        String words = off.isPositive()
+                ? figures.tape(off) + " longer than"
+                : off.isNegative() ? figures.tape(FineLength.ZERO.minus(off)) + " shorter than" : "just";
+        String passes = wanted.isJudged()
+                ? "; passes from " + figures.length(wanted.least()) + " to " + figures.length(wanted.most())
+                : "";
+        return piece + " came out at " + figures.length(cameOut) + ", " + words + " the "
+                + figures.length(wanted.length()) + " wanted " + wanted.measured() + passes;
+    }
+}
