@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.exchange.ExplainJson;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
@@ -37,6 +38,15 @@ final class Answers {
                 .piece(id)
                 .map(page::text)
                 .or(() -> explanation.reel(id).map(page::text))
+                .orElseThrow(() -> new IllegalArgumentException("no piece and no reel " + id));
+    }
+
+    /** The same for programs. */
+    String to(String id, ExplainJson json) {
+        return explanation
+                .piece(id)
+                .map(json::text)
+                .or(() -> explanation.reel(id).map(json::text))
                 .orElseThrow(() -> new IllegalArgumentException("no piece and no reel " + id));
     }
 

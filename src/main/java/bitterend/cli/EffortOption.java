@@ -7,6 +7,7 @@ import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -45,6 +46,11 @@ final class EffortOption {
         return solverConfig == null
                 ? Optional.of(FullStrategy.at(level))
                 : FullStrategy.fromFile(solverConfig, findings);
+    }
+
+    /** The level in a word. */
+    String word() {
+        return level.name().toLowerCase(Locale.ROOT);
     }
 
     Duration time() {

@@ -44,11 +44,20 @@ final class Faults {
         return (environment ? ExitCode.INTERNAL_ERROR : ExitCode.BAD_INPUT).number();
     }
 
-    private int environment(IOException fault) {
-        String what = fault instanceof FileSystemException files && files.getFile() != null
+    /** What went wrong with a file or the ledger, in one sentence. */
+    static String sentence(Exception fault) {
+        if (fault instanceof LedgerException ledger) {
+            return ledger.sentence();
+        }
+        Throwable cause = fault instanceof UncheckedIOException ? fault.getCause() : fault;
+        String what = cause instanceof FileSystemException files && files.getFile() != null
                 ? files.getFile() + ": " + reason(files)
-                : fault.getMessage();
-        terminal.err().println("error: cannot read or write " + what);
+                : String.valueOf(cause == null ? fault.getMessage() : cause.getMessage());
+        return "cannot read or write " + what;
+    }
+
+    private int environment(IOException fault) {
+        terminal.err().println("error: " + sentence(fault));
         return ExitCode.INTERNAL_ERROR.number();
     }
 

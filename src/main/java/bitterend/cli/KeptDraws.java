@@ -2,15 +2,11 @@ package bitterend.cli;
 
 import bitterend.demand.Piece;
 import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanJson;
-import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Reel;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,21 +14,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the draws of an earlier plan into pins. */
 final class KeptDraws {
-    private final Findings findings;
-
-    KeptDraws(Findings findings) {
-        this.findings = findings;
-    }
+    private KeptDraws() {}
 
     /**
      * The day with a pin for every piece of the plan that is still wanted, on a reel that is still there; pins of the
-     * shop's own come first. The day as it is when there is no plan to keep; nothing when the plan cannot be read.
+     * shop's own come first. The day as it is when there is no plan to keep.
      */
-    Optional<PackingProblem> pinned(PackingProblem day, @Nullable Path plan) {
+    static PackingProblem pinned(PackingProblem day, @Nullable PlanDocument plan) {
         if (plan == null) {
-            return Optional.of(day);
+            return day;
         }
-        return PlanJson.read(plan, findings).map(document -> withPins(day, document));
+        return withPins(day, plan);
     }
 
     private static PackingProblem withPins(PackingProblem day, PlanDocument document) {

@@ -4,14 +4,11 @@ import bitterend.day.Changes;
 import bitterend.day.OpenWork;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanJson;
-import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.store.SqliteLedger;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -29,19 +26,12 @@ final class Noon {
         this.rack = rack;
     }
 
-    /** What is still to be cut, near the earlier plan if one is given; nothing when that cannot be read. */
-    Optional<PackingProblem> open(@Nullable Path from) {
+    /** What is still to be cut, near the earlier plan if one is given. */
+    PackingProblem open(@Nullable PlanDocument from) {
         OpenWork work = new OpenWork(day, rack.orElse(RackToday.NONE));
-        if (from == null) {
-            tellStock(work.fresh());
-            return Optional.of(work.fresh());
-        }
-        Findings findings = new Findings();
-        Optional<PlanDocument> read = PlanJson.read(from, findings);
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
-        earlier = read.map(PlanDocument::plan).orElse(null);
-        Optional<PackingProblem> open = read.map(document -> work.after(document.plan()));
-        open.ifPresent(this::tellStock);
+        earlier = from == null ? null : from.plan();
+        PackingProblem open = from == null ? work.fresh() : work.after(from.plan());
+        tellStock(open);
         return open;
     }
 

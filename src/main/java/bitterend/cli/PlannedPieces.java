@@ -1,9 +1,7 @@
 package bitterend.cli;
 
-import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanJson;
 import bitterend.finding.Findings;
-import java.nio.file.Files;
+import bitterend.work.Plans;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -12,14 +10,15 @@ import java.util.Map;
 final class PlannedPieces {
     private PlannedPieces() {}
 
-    /** The name of the plan by piece; empty without a plan. */
+    /** The number of the plan by piece; empty without a plan. */
     static Map<String, String> of(Path shop) {
         Map<String, String> planned = new HashMap<>();
-        Path file = shop.resolve("plan.json");
-        if (Files.exists(file)) {
-            PlanJson.read(file, new Findings()).map(PlanDocument::plan).ifPresent(plan -> plan.draws()
-                    .forEach(draw -> draw.cuts().forEach(cut -> planned.put(cut.piece(), "" + plan.day()))));
-        }
+        Plans plans = ShopArgument.plans(shop, new Findings());
+        plans.inForce()
+                .flatMap(number -> plans.read(number, new Findings()))
+                .ifPresent(kept -> kept.document().plan().draws().forEach(draw -> draw.cuts()
+                        .forEach(cut ->
+                                planned.put(cut.piece(), "" + kept.document().number()))));
         return planned;
     }
 }

@@ -2,15 +2,14 @@ package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.MeasuredRows;
-import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanJson;
+import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.check.Fault;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.sheet.CardPage;
 import bitterend.report.sheet.CardWork;
@@ -21,6 +20,9 @@ import bitterend.report.sheet.SheetMaker;
 import bitterend.report.sheet.SheetPage;
 import bitterend.report.sheet.SheetPdf;
 import bitterend.report.sheet.TagPage;
+import bitterend.work.Plans;
+import bitterend.work.Remark;
+import bitterend.work.Verdict;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,19 +42,23 @@ import picocli.CommandLine.Parameters;
         header = "Writes the cut sheets of a plan: HTML, PDF, CSV, tags.",
         description = {
             "",
-            "PLAN is a plan.json, or the shop folder it lies in. Writes one HTML file that",
-            "opens without a network and prints on A4 and Letter; with --pdf, --csv or --tags",
-            "that instead, with --cards the splice cards. The files lie beside the plan:",
-            "sheet.html, sheet.pdf, sheet.csv, tags.html, cards.html, cards.pdf. Exit code",
-            "5 when the shop changed since it was planned.",
+            "PLAN is the shop folder, or a plan file that lies anywhere. Writes one HTML file",
+            "that opens without a network and prints on A4 and Letter; with --pdf, --csv or",
+            "--tags that instead, with --cards the splice cards. The files lie in that folder:",
+            "sheet.html, sheet.pdf, sheet.csv, tags.html, cards.html, cards.pdf. A preview says \"not issued\" on every page; --issue writes",
+            "down that the sheets are out, once. Whatever happened since, a sheet can be",
+            "printed again: what changed stands at its top.",
             ""
         },
         sortOptions = false)
 final class SheetCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "PLAN", description = "plan.json, or the shop folder it lies in.")
+    @Parameters(index = "0", paramLabel = "PLAN", description = "The shop folder, or a plan file.")
     private Path plan = Path.of("");
+
+    @Option(names = "--plan", paramLabel = "PLAN", description = "The number of a plan. Default: the plan in force.")
+    private @Nullable String number;
 
     @Option(names = "--pdf", description = "Write sheet.pdf.")
     private boolean pdf;
@@ -87,6 +93,9 @@ final class SheetCommand implements Callable<Integer> {
     private @Nullable Path shop;
 
     @Mixin
+    private SheetIssuing issuing = new SheetIssuing();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -98,43 +107,56 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path file = Files.isDirectory(plan) ? plan.resolve("plan.json") : plan;
+        boolean inShop = Files.isDirectory(plan);
+        ShopArgument at = new ShopArgument();
+        at.folder = shop != null ? shop : inShop ? plan : beside(plan);
         Findings findings = new Findings();
-        Optional<PlanDocument> document = PlanJson.read(file, findings);
-        if (document.isEmpty()) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        Plans plans = at.plans(findings);
+        Optional<PlanFolder.Kept> kept =
+                inShop ? new PlanChoice(plans).plan(number, findings) : PlanFolder.read(plan, findings);
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        Optional<Shop> read = kept.isEmpty() ? Optional.empty() : at.readOrComplain(terminal);
+        if (kept.isEmpty() || read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
-        ShopArgument at = new ShopArgument();
-        at.folder = shop == null ? folder : shop;
-        Optional<Shop> read = at.readOrComplain(terminal);
-        return (read.isEmpty() ? ExitCode.BAD_INPUT : checked(at, read.get(), document.get(), folder)).number();
+        GateTold.Passage passage = new GateTold(terminal, at, plans).pass(kept.get(), read.get());
+        return passage.passed()
+                .map(passed -> printed(read.get(), plans, passed, passage.remarks()))
+                .orElse(passage.code())
+                .number();
     }
 
-    private ExitCode checked(ShopArgument at, Shop read, PlanDocument document, Path folder) {
-        List<String> changes = PlanOfShop.changes(document, read, at.rack());
-        if (!changes.isEmpty()) {
-            changes.forEach(change -> terminal.err().println("error: since this was planned, " + change));
-            terminal.err().println("Plan again: bitterend plan " + at.folder);
-            return ExitCode.STOCK_CHANGED;
+    private static Path beside(Path file) {
+        return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+    }
+
+    private ExitCode printed(Shop read, Plans plans, Verdict.Passed passed, List<Remark> remarks) {
+        if (issuing.isAsked()) {
+            ExitCode code = issuing.issue(terminal, plans, passed, remarks);
+            if (code != ExitCode.DONE) {
+                return code;
+            }
         }
-        PackingProblem problem = PlanOfShop.problem(document, read, at.rack());
-        List<Fault> faults = PlanOfShop.faults(document, problem);
-        if (!faults.isEmpty()) {
-            faults.forEach(fault -> terminal.err().println("error: the plan is not sound: " + fault));
-            return ExitCode.BAD_INPUT;
-        }
-        write(read, problem, document, folder);
+        boolean preview =
+                passed.number() == 0 || plans.issuedReels(passed.number()).isEmpty();
+        PlanMark mark = new PlanMark(
+                passed.number(),
+                preview,
+                remarks.stream()
+                        .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()))
+                        .toList());
+        write(read, passed, mark);
         return ExitCode.DONE;
     }
 
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */
-    private void write(Shop read, PackingProblem problem, PlanDocument document, Path folder) {
+    private void write(Shop read, Verdict.Passed passed, PlanMark mark) {
+        Path folder = Files.isDirectory(plan) ? plan : beside(plan);
         Figures figures = units.figures(read);
-        PlanView view = PlanViews.of(read, problem, document.plan(), figures.units());
-        List<CardWork> work = cardWork(read, MeasuredRows.words(folder));
-        String made = PlanOfShop.made(document);
+        PlanView view = PlanViews.of(read, passed.problem(), passed.plan(), figures.units())
+                .marked(mark);
+        List<CardWork> work = cardWork(read, passed.problem(), MeasuredRows.words(shop != null ? shop : folder));
+        String made = MadeWords.of(passed.kept().document());
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
         }
@@ -155,8 +177,8 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private static List<CardWork> cardWork(Shop read, Map<String, String> measured) {
-        return read.orders().stream()
+    private static List<CardWork> cardWork(Shop read, PackingProblem problem, Map<String, String> measured) {
+        return OrderedWork.asPlanned(read, problem).stream()
                 .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
                 .toList();
     }

@@ -3,25 +3,18 @@ package bitterend.cli;
 import bitterend.day.Part;
 import bitterend.day.Posting;
 import bitterend.day.RecordedPlan;
-import bitterend.exchange.OrderedPieces;
-import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanJson;
-import bitterend.finding.Findings;
 import bitterend.measure.Length;
-import bitterend.report.FindingsPage;
 import bitterend.report.StockPage;
 import bitterend.stock.Movement;
-import bitterend.stock.Ordered;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code stock post SHOP [PLAN]}: what was cut goes into the ledger. */
 @Command(
@@ -30,8 +23,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "Without --reel and --piece the whole plan is booked. Coils that are kept get a",
-            "number, and their labels are printed. Nothing is booked when a reel has changed",
-            "since the plan was made (exit code 5): plan again with plan --from.",
+            "number, and their labels are printed. Nothing is booked when one of the reels, or",
+            "what is ordered off it, has changed since the plan was made (exit code 5); each",
+            "is told. A plan that is not sound, or of another ledger, is refused.",
             ""
         },
         sortOptions = false)
@@ -41,8 +35,11 @@ final class StockPostCommand implements Callable<Integer> {
     @Mixin
     private StockAccess at = new StockAccess();
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "PLAN", description = "Default: SHOP/plan.json.")
-    private @Nullable Path plan;
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            description = "The number of the plan that was cut by; may be left out where only one can be meant.")
+    private @Nullable String plan;
 
     @Option(names = "--reel", paramLabel = "REEL", description = "Only this reel; may be given again.")
     private List<String> reels = List.of();
@@ -68,30 +65,18 @@ final class StockPostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<RecordedPlan> recorded = recorded();
+        PostedPlan.Choice choice =
+                new PostedPlan(terminal, at.folder).choose(plan, new TreeSet<>(reels), new TreeSet<>(pieces));
+        Optional<RecordedPlan> recorded = choice.recorded();
         if (recorded.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
+            return choice.code().number();
         }
         Map<String, Length> lengths = new java.util.TreeMap<>();
         measured.forEach((piece, text) -> lengths.put(piece, new LengthOption().convert(text)));
         Part part = new Part(reels, pieces, lengths, scrapReason);
         Posting.Posted posted = at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part));
+        at.say(terminal, choice.words() + "\n");
         return told(posted);
-    }
-
-    private Optional<RecordedPlan> recorded() {
-        Findings findings = new Findings();
-        Optional<PlanDocument> read = PlanJson.read(plan == null ? at.folder.resolve("plan.json") : plan, findings);
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
-        return read.map(document -> new RecordedPlan(
-                PlanJson.digest(document), document.plan(), document.made().movements(), ordered()));
-    }
-
-    /** What the order book asks for now, as far as it can be read. */
-    private Map<String, Ordered> ordered() {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        return shop.read().shop().map(OrderedPieces::of).orElse(Map.of());
     }
 
     private int told(Posting.Posted posted) {

@@ -44,7 +44,7 @@ public record Piece(
             boolean ownRope,
             Length finished,
             String ends) {
-        this(PieceId.named(id, source), source, choices, matching, certificate, ownRope, finished, ends);
+        this(PieceId.outsideTheBook(id, source), source, choices, matching, certificate, ownRope, finished, ends);
     }
 
     /**

@@ -53,8 +53,23 @@ public final class PieceId {
         return new PieceId(order + "/" + line + "." + number, order, line, number);
     }
 
+    /**
+     * Any piece of the order book.
+     *
+     * @param assembly its assembly
+     * @param part the part of its product; empty for the main part
+     * @param leg which leg of its part, from 1
+     * @param legs how many legs its part has
+     */
+    public static PieceId of(PieceId assembly, String part, int leg, int legs) {
+        if (leg < 1 || leg > legs) {
+            throw new IllegalArgumentException("leg " + leg + " of " + legs);
+        }
+        return assembly.part(part).leg(leg, legs);
+    }
+
     /** A piece outside the order book, as studies make them: it is known by this text alone. */
-    static PieceId named(String text, Piece.Source source) {
+    public static PieceId outsideTheBook(String text, Piece.Source source) {
         return new PieceId(text, source.order(), source.line(), 1);
     }
 

@@ -17,6 +17,22 @@ final class CalendarJson {
 
     private CalendarJson() {}
 
+    /** The same members, as they are read. */
+    static JsonTree tree(ShopCalendar calendar) {
+        return new JsonTree()
+                .with("closed", (Object) calendar.closed().stream()
+                        .sorted()
+                        .map(LocalDate::toString)
+                        .toList())
+                .with(
+                        "urgency",
+                        new JsonTree().with("third", text(calendar.next())).with("fourth", text(calendar.soon())));
+    }
+
+    private static String text(Ahead ahead) {
+        return ahead.days() + (ahead.working() ? " working" : "") + " days";
+    }
+
     static ShopCalendar read(JsonObject shop) {
         JsonObject urgency = shop.object("urgency");
         urgency.allowOnly("third", "fourth");

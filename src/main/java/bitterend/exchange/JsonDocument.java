@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.List;
 import java.util.Optional;
 
 /** Opens JSON files: strict, no member twice, nothing behind the end, numbers kept as written. */
@@ -22,8 +23,8 @@ final class JsonDocument {
 
     private JsonDocument() {}
 
-    /** The outermost object of a file of the given format, such as {@code bitterend/ropes/1}. */
-    static Optional<JsonObject> open(InputFile file, String format, Findings findings) {
+    /** The outermost object of a file of the given format, such as {@code bitterend/ropes/1}, or of an older one. */
+    static Optional<JsonObject> open(InputFile file, String format, Findings findings, String... older) {
         JsonNode root;
         try {
             root = JSON.readTree(file.text());
@@ -37,7 +38,7 @@ final class JsonDocument {
         }
         JsonObject object = new JsonObject(file.name(), "", root, findings);
         String found = object.fields().text("format").orElse("");
-        if (!found.equals(format)) {
+        if (!found.equals(format) && !List.of(older).contains(found)) {
             object.fields().error("format", '"' + format + '"');
             return Optional.empty();
         }

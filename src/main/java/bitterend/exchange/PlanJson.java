@@ -22,42 +22,24 @@ import java.util.stream.Collectors;
 
 /** The plan file, {@code plan.json}: exact, versioned, the same bytes for the same plan. */
 public final class PlanJson {
-    static final String FORMAT = "bitterend/plan/1";
+    static final String FORMAT = "bitterend/plan/2";
+    /** The older form, which kept nothing of what the plan was made from. */
+    static final String OLDER = "bitterend/plan/1";
 
     /** The parts of the book of lengths, in the order in which they are written. */
     static final Map<String, Function<LengthBook, Length>> BOOK = book();
 
     private PlanJson() {}
 
-    private static void withReels(JsonTree text, String name, Map<String, String> byPiece) {
-        if (!byPiece.isEmpty()) {
-            JsonTree reels = new JsonTree();
-            byPiece.forEach(reels::with);
-            text.with(name, reels);
-        }
-    }
-
-    /** The text of a plan file. */
+    /** The text of a plan file. A plan that was read in the older form is not written any more. */
     public static String text(PlanDocument document) {
+        if (!(document.facts() instanceof PlanFacts.Whole facts)) {
+            throw new IllegalArgumentException("plan " + document.number() + " does not say what it was made from");
+        }
         CutPlan plan = document.plan();
         MoneyText money = document.money();
-        PlanDocument.Made made = document.made();
-        JsonTree inputs = new JsonTree();
-        made.inputs().forEach(inputs::with);
-        JsonTree text = new JsonTree()
-                .with("format", FORMAT)
-                .with("engine", made.engine())
-                .with("seed", made.seed())
-                .with("time", made.time().toMillis() + " ms")
-                .with("inputs", inputs);
-        if (!made.movements().isEmpty()) {
-            JsonTree movements = new JsonTree();
-            made.movements().forEach(movements::with);
-            text.with("movements", movements);
-        }
-        withReels(text, "moved", made.near().moved());
-        withReels(text, "kept", made.near().kept());
-        return text.with("currency", money.currency())
+        return head(document)
+                .with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
                 .with("day", plan.day().toString())
                 .with("cost", money.exact(plan.cost()))
@@ -69,28 +51,40 @@ public final class PlanJson {
                 .with(
                         "bounds",
                         plan.bounds().stream().map(bound -> tree(bound, money)).toList())
+                .with("facts", new FactsForm(money, new Findings()).tree(facts))
                 .text();
     }
 
-    /** The SHA-256 of a plan file: the name the ledger knows a plan by. */
-    public static String digest(PlanDocument document) {
-        return InputFile.sha256(text(document).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    private static JsonTree head(PlanDocument document) {
+        PlanDocument.Made made = document.made();
+        JsonTree text = new JsonTree().with("format", FORMAT);
+        if (document.number() > 0) {
+            text.with("number", document.number());
+        }
+        return text.with("engine", made.engine())
+                .with("seed", made.seed())
+                .with("effort", made.effort())
+                .with("time", made.time().toMillis() + " ms")
+                .with("inputs", FactsForm.texts(made.inputs()));
     }
 
-    /** Writes a plan file whole or not at all; a plan file that is there is replaced. */
+    /** Writes a plan file whole or not at all; a file of this name that is there is replaced. */
     public static void write(Path file, PlanDocument document) {
         WholeFile.write(file, text(document));
     }
 
     /** Reads a plan file; every problem is told to the findings. */
     public static Optional<PlanDocument> read(Path file, Findings findings) {
+        return input(file, findings).flatMap(input -> new PlanReader(findings).read(input));
+    }
+
+    static Optional<InputFile> input(Path file, Findings findings) {
         Path folder = file.toAbsolutePath().getParent();
         Path name = file.getFileName();
         if (folder == null || name == null) {
             throw new IllegalArgumentException("not a file: " + file);
         }
-        return InputFile.require(folder, name.toString(), findings)
-                .flatMap(input -> new PlanReader(findings).read(input));
+        return InputFile.require(folder, name.toString(), findings);
     }
 
     private static JsonTree tree(LengthBook book) {

@@ -32,6 +32,43 @@ final class PlanReader {
     private static final Pattern BY_CLASS = Pattern.compile("[0-9]{1,18}( [0-9]{1,18}){4}");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
 
+    private static final String[] OLDER_MEMBERS = {
+        "format",
+        "engine",
+        "seed",
+        "time",
+        "inputs",
+        "movements",
+        "moved",
+        "kept",
+        "currency",
+        "minorDigits",
+        "day",
+        "cost",
+        "book",
+        "draws",
+        "unplanned",
+        "bounds"
+    };
+    private static final String[] MEMBERS = {
+        "format",
+        "number",
+        "engine",
+        "seed",
+        "effort",
+        "time",
+        "inputs",
+        "currency",
+        "minorDigits",
+        "day",
+        "cost",
+        "book",
+        "draws",
+        "unplanned",
+        "bounds",
+        "facts"
+    };
+
     private final Findings findings;
     private MoneyText money = MoneyText.NO_CURRENCY;
 
@@ -43,29 +80,14 @@ final class PlanReader {
     Optional<PlanDocument> read(InputFile file) {
         Findings own = new Findings();
         Optional<PlanDocument> document =
-                JsonDocument.open(file, PlanJson.FORMAT, own).map(this::document);
+                JsonDocument.open(file, PlanJson.FORMAT, own, PlanJson.OLDER).map(object -> document(object, own));
         findings.addAll(own.sorted());
         return own.hasErrors() ? Optional.empty() : document;
     }
 
-    private PlanDocument document(JsonObject object) {
-        object.allowOnly(
-                "format",
-                "engine",
-                "seed",
-                "time",
-                "inputs",
-                "movements",
-                "moved",
-                "kept",
-                "currency",
-                "minorDigits",
-                "day",
-                "cost",
-                "book",
-                "draws",
-                "unplanned",
-                "bounds");
+    private PlanDocument document(JsonObject object, Findings own) {
+        boolean older = object.fields().text("format").orElse("").equals(PlanJson.OLDER);
+        object.allowOnly(older ? OLDER_MEMBERS : MEMBERS);
         Fields fields = object.fields();
         money = new MoneyText(
                 fields.require("currency", ShopJson::currency, MoneyText.NO_CURRENCY.currency()),
@@ -73,21 +95,29 @@ final class PlanReader {
         PlanDocument.Made made = new PlanDocument.Made(
                 fields.require("engine", Readings::text, "?"),
                 whole(fields, "seed"),
+                fields.optional("effort", Readings::text, ""),
                 fields.require("time", PlanReader::milliseconds, Duration.ZERO),
-                texts(object.object("inputs")),
-                movements(object.object("movements")),
-                new PlanDocument.Near(texts(object.object("moved")), texts(object.object("kept"))));
+                texts(object.object("inputs")));
         CutPlan plan = new CutPlan(
                 fields.require("day", Readings::day, LocalDate.EPOCH),
                 object.objects("draws").stream().map(this::draw).toList(),
                 object.objects("unplanned").stream().map(PlanReader::unplanned).toList(),
                 book(object.object("book")),
                 cost(fields, "cost"),
-                object.objects("bounds").stream().map(this::bound).toList());
-        return new PlanDocument(plan, money, made);
+                older
+                        ? List.of()
+                        : object.objects("bounds").stream().map(this::bound).toList());
+        int number = fields.optional("number", Readings.whole(1, 999_999_999), 0);
+        PlanFacts facts = older ? older(object) : new FactsForm(money, own).read(object.object("facts"), plan.day());
+        return new PlanDocument(number, plan, money, made, facts);
     }
 
-    private static Map<String, String> texts(JsonObject members) {
+    private static PlanFacts older(JsonObject object) {
+        return new PlanFacts.Older(
+                movements(object.object("movements")), texts(object.object("moved")), texts(object.object("kept")));
+    }
+
+    static Map<String, String> texts(JsonObject members) {
         Map<String, String> texts = new LinkedHashMap<>();
         members.names().forEach(name -> texts.put(name, members.fields().require(name, Readings::text, "")));
         return texts;
@@ -101,10 +131,14 @@ final class PlanReader {
 
     private ReelDraw draw(JsonObject draw) {
         draw.allowOnly("reel", "leadTrim", "leftOnReel", "cost", "book", "runs");
+        List<RunDraw> runs = draw.objects("runs").stream().map(PlanReader::run).toList();
+        if (runs.isEmpty()) {
+            draw.fields().error("runs", "a list of at least one run");
+        }
         return new ReelDraw(
                 draw.fields().require("reel", Readings::id, "?"),
                 length(draw.fields(), "leadTrim"),
-                draw.objects("runs").stream().map(PlanReader::run).toList(),
+                runs,
                 length(draw.fields(), "leftOnReel"),
                 book(draw.object("book")),
                 cost(draw.fields(), "cost"));
@@ -198,7 +232,7 @@ final class PlanReader {
         return fields.require(name, money::parseExact, Cost.ZERO);
     }
 
-    private static long whole(Fields fields, String name) {
+    static long whole(Fields fields, String name) {
         Reading<Long> reading = text ->
                 WHOLE.matcher(text).matches() ? Parsed.of(Long.parseLong(text)) : Parsed.refused("a whole number");
         return fields.require(name, reading, 0L);
@@ -219,7 +253,7 @@ final class PlanReader {
                 : Parsed.refused("a time such as 10000 ms");
     }
 
-    private static Parsed<String> anyText(String text) {
+    static Parsed<String> anyText(String text) {
         return Parsed.of(text);
     }
 }

@@ -69,6 +69,15 @@ final class ReelsCsv {
     }
 
     private Reel reel(Fields row) {
+        Reel reel = recorded(row);
+        if (row.sound()) {
+            checkFlaws(row, reel);
+        }
+        return reel;
+    }
+
+    /** The reel of one row as it was booked: in a ledger flaws may overlap. */
+    Reel recorded(Fields row) {
         String id = row.require("reel", Readings::id, "?" + row.place());
         String rope = row.require("rope", Readings::id, "?");
         if (row.sound() && !ropes.mayKnow(rope)) {
@@ -80,7 +89,7 @@ final class ReelsCsv {
                 rope,
                 row.optional("lot", Readings::text, ""),
                 contents,
-                flaws(row, contents.length()),
+                row.optional("flaws", FlawText::parse, List.of()),
                 papers(row),
                 custody(row),
                 row.optional("full", Readings::yesOrNo, false),
@@ -101,18 +110,17 @@ final class ReelsCsv {
         return contents;
     }
 
-    private static List<Flaw> flaws(Fields row, Length length) {
-        List<Flaw> flaws = new ArrayList<>(row.optional("flaws", FlawText::parse, List.of()));
+    private static void checkFlaws(Fields row, Reel reel) {
+        List<Flaw> flaws = new ArrayList<>(reel.flaws());
         flaws.sort(Comparator.comparing(Flaw::from).thenComparing(Flaw::to));
         for (int i = 0; i < flaws.size() && row.sound(); i++) {
-            if (flaws.get(i).to().isLongerThan(length)) {
+            if (flaws.get(i).to().isLongerThan(reel.length())) {
                 row.error("flaws", "every flaw within the length of the reel");
             } else if (i > 0
                     && flaws.get(i).from().isShorterThan(flaws.get(i - 1).to())) {
                 row.error("flaws", "flaws that do not overlap");
             }
         }
-        return flaws;
     }
 
     private static Reel.Papers papers(Fields row) {

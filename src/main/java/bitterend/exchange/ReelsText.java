@@ -32,6 +32,18 @@ public final class ReelsText {
         return text.toString();
     }
 
+    /** What is stated of a reel, by column. */
+    static Map<String, String> cells(Reel reel) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        CELLS.forEach((column, cell) -> {
+            String text = cell.apply(reel);
+            if (!text.isEmpty()) {
+                cells.put(column, text);
+            }
+        });
+        return cells;
+    }
+
     private static Map<String, Function<Reel, String>> cells() {
         Map<String, Function<Reel, String>> cells = new LinkedHashMap<>();
         cells.put("reel", Reel::id);

@@ -13,6 +13,7 @@ import bitterend.measure.DiameterText;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.MassText;
+import bitterend.measure.MoneyText;
 import bitterend.measure.UnitPrice;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,12 +27,28 @@ final class RopesJson {
     static final String FORMAT = "bitterend/ropes/1";
     private static final Length SHORTEST_KEPT = Length.ofMetres(1);
 
-    private final Settings settings;
+    private final MoneyText money;
+    private final Settings.Cutting usual;
     private final Findings findings;
 
     RopesJson(Settings settings, Findings findings) {
-        this.settings = settings;
+        this(settings.money(), settings.cutting(), findings);
+    }
+
+    /** For ropes that state everything, in money of this shop. */
+    RopesJson(MoneyText money, Findings findings) {
+        this(money, ShopJson.placeholder().cutting(), findings);
+    }
+
+    private RopesJson(MoneyText money, Settings.Cutting usual, Findings findings) {
+        this.money = money;
+        this.usual = usual;
         this.findings = findings;
+    }
+
+    /** The ropes of a list, each as it stands. */
+    List<Rope> ropes(List<JsonObject> entries) {
+        return entries.stream().map(this::rope).toList();
     }
 
     /** The ropes by id. */
@@ -89,10 +106,7 @@ final class RopesJson {
                 fields.optional("name", Readings::text, id),
                 identity,
                 fields.optional("mass", MassText::parseByLength, new LinearMass(0)),
-                fields.require(
-                        "price",
-                        text -> ShopJson.moneyFor(text, settings.money()).parseByLength(text),
-                        new UnitPrice(0)),
+                fields.require("price", text -> ShopJson.moneyFor(text, money).parseByLength(text), new UnitPrice(0)),
                 cutting(fields, identity),
                 worth(fields, usualReel),
                 usualReel);
@@ -120,7 +134,6 @@ final class RopesJson {
     }
 
     private Rope.Cutting cutting(Fields fields, RopeIdentity identity) {
-        Settings.Cutting usual = settings.cutting();
         boolean wire = identity.construction() == Construction.WIRE;
         boolean whipped = identity.fibre().isNatural() || identity.fibre() == Fibre.ARAMID;
         Length loss = wire ? usual.wire() : whipped ? usual.whipped() : usual.fibre();

@@ -24,6 +24,25 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a shop folder and tells every problem of every file in one run, those of the assemblies included. */
 public final class ShopFolder {
+    private static final Set<String> NAMES = Set.of(
+            ShopJson.NAME,
+            RopesJson.NAME,
+            SplicesJson.NAME,
+            ThimblesJson.NAME,
+            ProductsJson.NAME,
+            OrdersCsv.NAME,
+            ReelsCsv.NAME,
+            PinsCsv.NAME,
+            OffersCsv.NAME,
+            OnOrderCsv.NAME,
+            HistoryCsv.NAME,
+            ValuesJson.NAME,
+            ValuesJson.OLD_NAME,
+            MeasuredCsv.NAME,
+            PlanFolder.OLDER,
+            "stock.db",
+            "stock.db-journal");
+
     private final Path folder;
     private final Findings findings = new Findings();
     private final Map<String, String> digests = new TreeMap<>();
@@ -54,6 +73,15 @@ public final class ShopFolder {
         Optional<Settings> settings =
                 InputFile.find(folder, ShopJson.NAME, findings).flatMap(file -> ShopJson.read(file, findings));
         return findings.hasErrors() ? Optional.empty() : settings;
+    }
+
+    /** Whether a file is one that the shop lives by, its plans and its ledger among them. */
+    public static boolean isOfTheShop(Path folder, Path file) {
+        Path shop = folder.toAbsolutePath().normalize();
+        Path path = file.toAbsolutePath().normalize();
+        Path name = path.getFileName();
+        boolean inPlans = path.startsWith(shop.resolve(PlanFolder.NAME));
+        return inPlans || (shop.equals(path.getParent()) && name != null && NAMES.contains(name.toString()));
     }
 
     private ShopReading read() {

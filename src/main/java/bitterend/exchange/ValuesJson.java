@@ -98,7 +98,7 @@ public final class ValuesJson {
         }
     }
 
-    private static Parsed<Ratio> share(String text) {
+    static Parsed<Ratio> share(String text) {
         return RatioText.parse(text)
                 .then(share -> share.isNegative() || share.compareTo(Ratio.ONE) > 0
                         ? Parsed.refused("a share from 0 to 1")

@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -22,20 +24,66 @@ public final class WholeFile {
     /** Replaces a file; when that fails the old one is as it was. */
     public static void write(Path file, byte[] bytes) {
         Path target = file.toAbsolutePath();
-        Path beside = target.resolveSibling(
-                target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path beside = beside(target);
         try {
             try {
-                Files.write(beside, bytes);
-                try (FileChannel written = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-                    written.force(true);
-                }
+                force(beside, bytes);
                 move(beside, target);
             } finally {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
+        }
+    }
+
+    /**
+     * Writes a file that is not there yet, whole or not at all; of several who try at once one succeeds.
+     *
+     * @return whether it was written; not when there is a file of this name
+     */
+    public static boolean create(Path file, byte[] bytes) {
+        Path target = file.toAbsolutePath();
+        Path beside = beside(target);
+        try {
+            try {
+                force(beside, bytes);
+                return claim(beside, target);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    /** A second name for the file is all or nothing; where there are no second names the name is claimed empty first. */
+    private static boolean claim(Path from, Path target) throws IOException {
+        try {
+            Files.createLink(target, from);
+            return true;
+        } catch (FileAlreadyExistsException taken) {
+            return false;
+        } catch (UnsupportedOperationException | FileSystemException noLinks) {
+            try {
+                Files.createFile(target);
+            } catch (FileAlreadyExistsException taken) {
+                return false;
+            }
+            move(from, target);
+            return true;
+        }
+    }
+
+    private static Path beside(Path target) {
+        return target.resolveSibling(
+                target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    }
+
+    private static void force(Path file, byte[] bytes) throws IOException {
+        Files.write(file, bytes);
+        try (FileChannel written = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            written.force(true);
         }
     }
 

@@ -18,7 +18,8 @@ public final class PlanPage {
     public String text(PlanView view) {
         Page page = new Page(ink);
         CutPlan plan = view.plan();
-        page.title("Cutting plan for " + plan.day() + ", " + view.shop());
+        int number = view.mark().number();
+        page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
         page.paragraph(0, summary(view));
         ReelBlock block = new ReelBlock(view, figures, tape);
         for (ReelDraw draw : plan.draws()) {

@@ -24,12 +24,29 @@ import java.util.stream.Collectors;
  * @param plan the answer
  * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
+ * @param mark which plan it is, printed on every page
  */
 public record PlanView(
-        String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
+        String shop,
+        PackingProblem problem,
+        CutPlan plan,
+        Map<String, BeforeCut> beforeCut,
+        List<Finding> notes,
+        PlanMark mark) {
+    /** A plan that has no number. */
+    public PlanView(
+            String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
+        this(shop, problem, plan, beforeCut, notes, PlanMark.NONE);
+    }
+
     public PlanView {
         beforeCut = Collections.unmodifiableMap(new TreeMap<>(beforeCut));
         notes = List.copyOf(notes);
+    }
+
+    /** The same under another mark. */
+    public PlanView marked(PlanMark other) {
+        return new PlanView(shop, problem, plan, beforeCut, notes, other);
     }
 
     /** Every piece wanted, by id. */

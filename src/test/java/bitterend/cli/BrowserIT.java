@@ -107,7 +107,7 @@ final class BrowserIT {
     private Path planned(String loft, String units) throws IOException {
         Path shop = Files.createDirectory(folder.resolve(loft));
         try (Stream<Path> files = Files.list(Path.of("demo-data", loft))) {
-            for (Path file : files.filter(each -> !each.endsWith("plan.json")).toList()) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Files.copy(file, shop.resolve(file.getFileName()));
             }
         }

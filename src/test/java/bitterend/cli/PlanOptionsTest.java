@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,7 +18,7 @@ final class PlanOptionsTest {
 
     @Test
     void explain_saysWhereAPieceIsAndWhatItWouldCostElsewhere() throws IOException {
-        Run run = plan("--time", "1s", "--explain", "1002/1.1");
+        Run run = explained("1002/1.1");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().startsWith("Piece 1002/1.1: off R-10"), run.out());
         assertTrue(run.out().contains("What it would cost elsewhere"), run.out());
@@ -25,40 +26,68 @@ final class PlanOptionsTest {
 
     @Test
     void explain_saysWhatAReelCostsByRule() throws IOException {
-        Run run = plan("--time", "1s", "--explain", "R-104");
+        Run run = explained("R-104");
         assertTrue(run.out().startsWith("Reel R-104: "), run.out());
         assertTrue(run.out().contains("What it costs") || run.out().contains("not touched"), run.out());
     }
 
     @Test
-    void explainOfAnUnknownId_isRefusedBeforeAnythingIsPlanned() throws IOException {
-        Run run = plan("--explain", "R-999");
+    void explainOfAnUnknownId_isRefusedWithAnExample() throws IOException {
+        Run run = explained("R-999");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("found \"R-999\", expected the id of a piece such as 1001/1.1"), run.err());
-        assertFalse(Files.exists(folder.resolve("northgate/plan.json")));
+    }
+
+    @Test
+    void explainWhereNothingIsPlanned_saysSoAndPlansNothing() throws IOException {
+        Run run = plan("--explain", "1001/1.1");
+        assertEquals(3, run.code());
+        assertTrue(run.err().contains("bitterend plan SHOP"), run.err());
+        assertFalse(Files.exists(folder.resolve("northgate/plans")));
+    }
+
+    @Test
+    void explainAsJson_isTheAnswerAndNotThePlan() throws IOException {
+        assertTrue(explained("1002/1.1", "--json").out().contains("\"bitterend/explain/1\""));
+        assertTrue(explained("R-104", "--json").out().contains("\"bitterend/explain/1\""));
+    }
+
+    @Test
+    void questionAndPlanningInOne_isRefused() throws IOException {
+        assertEquals(2, plan("--explain", "1001/1.1", "--from", "1").code());
+        assertEquals(
+                2,
+                plan("--shares", "--out", folder.resolve("x.json").toString()).code());
     }
 
     @Test
     void reproducible_givesTheSameBytesTwice() throws IOException {
-        Run first = plan("--effort", "reproducible", "--json");
-        Run second = Run.of("plan", folder.resolve("northgate").toString(), "--effort", "reproducible", "--json");
+        Path one = folder.resolve("one.json");
+        Path two = folder.resolve("two.json");
+        Run first = plan("--effort", "reproducible", "--json", "--out", one.toString());
+        Run second = plan("--effort", "reproducible", "--out", two.toString());
         assertEquals(0, first.code(), first.err());
-        assertEquals(first.out(), second.out());
+        assertEquals(0, second.code(), second.err());
+        assertEquals(first.out(), Files.readString(one));
+        assertEquals(Files.readString(one), Files.readString(two));
     }
 
     @Test
     void keep_pinsThePiecesOfAnEarlierPlan() throws IOException {
         TestShop shop = TestShop.in(folder);
+        String path = shop.path().toString();
         Path kept = folder.resolve("kept.json");
         assertEquals(
                 0,
-                Run.of("plan", shop.path().toString(), "--time", "1s", "--out", kept.toString())
-                        .code());
+                Run.of("plan", path, "--time", "1s", "--out", kept.toString()).code());
         shop.with("orders.csv", "1009,1,Port Pilots,DB12,14 m,plain,plain,2,2026-03-03,1");
-        Run run = Run.of(
-                "plan", shop.path().toString(), "--time", "1s", "--keep", kept.toString(), "--explain", "1001/2.1");
+        assertEquals(
+                0,
+                Run.of("plan", path, "--time", "1s", "--keep", kept.toString()).code());
+        assertEquals(0, Run.of("plan", path, "--time", "1s", "--keep", "1").code());
+        Run run = Run.of("plan", path, "--explain", "1001/2.1");
         assertEquals(0, run.code(), run.err());
-        assertEquals(0, Run.of("sheet", shop.path().toString()).code());
+        assertEquals(0, Run.of("sheet", path).code());
         assertTrue(run.out().contains("pinned"), run.out());
     }
 
@@ -66,7 +95,7 @@ final class PlanOptionsTest {
     void keepOfAFileThatIsNoPlan_exitsWithThree() throws IOException {
         Run run = plan("--keep", folder.resolve("northgate/shop.json").toString());
         assertEquals(3, run.code());
-        assertTrue(run.err().contains("bitterend/plan/1"), run.err());
+        assertTrue(run.err().contains("bitterend/plan/2"), run.err());
     }
 
     @Test
@@ -79,10 +108,21 @@ final class PlanOptionsTest {
         assertTrue(run.err().contains("localSurch"), run.err());
     }
 
+    private String shop() throws IOException {
+        Path shop = folder.resolve("northgate");
+        return (Files.exists(shop) ? shop : TestShop.in(folder).path()).toString();
+    }
+
+    private Run explained(String id, String... more) throws IOException {
+        assertEquals(0, plan("--time", "1s").code());
+        String[] args = {"plan", folder.resolve("northgate").toString(), "--explain", id};
+        return Run.of(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
+    }
+
     private Run plan(String... options) throws IOException {
         String[] args = new String[options.length + 2];
         args[0] = "plan";
-        args[1] = TestShop.in(folder).path().toString();
+        args[1] = shop();
         System.arraycopy(options, 0, args, 2, options.length);
         return Run.of(args);
     }

@@ -74,9 +74,7 @@ final class StockDayTest {
     void aDay_runsFromMorningPlanToNoonPlanToEvening() throws IOException {
         run(0, "stock", "open", shop);
         plan();
-        Path plan = Path.of(shop, "plan.json");
-        Path morning = folder.resolve("morning.json");
-        Files.copy(plan, morning);
+        Path plan = Path.of(shop, "plans/1.json");
         String first = firstPiece(Files.readString(plan));
         run(0, "stock", "post", shop, "--piece", first, "--measured", first + "=12.4 m");
         run(0, "stock", "spoil", shop, first, "--back", "11 m", "--note", "tuck slipped");
@@ -86,10 +84,10 @@ final class StockDayTest {
                 Path.of(shop, "orders.csv"),
                 Files.readString(Path.of(shop, "orders.csv"))
                         + "1003,1,Lock Keeper,DB12,3 m,plain,plain,2,2026-03-02,1\n");
-        Run noon = Run.of("plan", shop, "--time", "1s", "--from", morning.toString());
+        Run noon = Run.of("plan", shop, "--time", "1s", "--from", "1");
         assertTrue(noon.code() == 0 || noon.code() == 4, noon.err());
         assertTrue(noon.err().contains("1003/1.1: not planned ->"), noon.err());
-        run(0, "stock", "post", shop);
+        run(0, "stock", "post", shop, "--plan", "2");
         run(0, "stock", "release", shop, other);
         assertEquals(0, plan().code());
         run(0, "stock", "post", shop);
@@ -105,24 +103,22 @@ final class StockDayTest {
     @Test
     void demoLoft_runsFromMorningPlanToNoonPlanToPosting() throws IOException {
         Path loft = DemoShop.copy("gannet-loft", folder);
-        Files.deleteIfExists(loft.resolve("plan.json"));
         String at = loft.toString();
         run(0, "stock", "open", at);
         run(4, "plan", at, "--time", "1s");
-        Path morning = Files.copy(loft.resolve("plan.json"), folder.resolve("loft-morning.json"));
-        String reel = reelOf(Files.readString(morning));
+        String reel = reelOf(Files.readString(loft.resolve("plans/1.json")));
         run(0, "stock", "post", at, "--reel", reel, "--who", "Maren");
         run(0, "stock", "flaw", at, "0418", "30 m to 30.4 m +/- 0.1 m: chafed", "--who", "Olaf");
         run(0, "stock", "count", at, "0411", "60 m", "--note", "tape, not weight", "--who", "Olaf");
         Run refused = run(5, "stock", "post", at);
         assertTrue(refused.err().contains("reel 0411: counted") && refused.err().contains("by Olaf"), refused.err());
-        Run noon = run(4, "plan", at, "--time", "1s", "--from", morning.toString());
+        Run noon = run(4, "plan", at, "--time", "1s", "--from", "1");
         assertTrue(noon.err().contains("cut already"), noon.err());
         assertTrue(noon.err().contains("changed since the earlier plan"), noon.err());
         run(0, "sheet", at);
-        run(0, "stock", "post", at, "--who", "Maren");
+        run(0, "stock", "post", at, "--plan", "2", "--who", "Maren");
         run(0, "stock", "verify", at);
-        int cuts = Files.readString(loft.resolve("plan.json")).split("\"piece\": ").length - 1;
+        int cuts = Files.readString(loft.resolve("plans/2.json")).split("\"piece\": ").length - 1;
         assertTrue(cuts > 100, "hardly anything was planned at noon");
         String evening = run(4, "plan", at, "--time", "1s").err();
         assertTrue(evening.contains("pieces cut already"), evening);

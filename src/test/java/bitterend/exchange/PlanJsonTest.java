@@ -4,20 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.buying.LearnedValue;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Ratio;
 import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
 import bitterend.packing.RunDraw;
+import bitterend.packing.ShopCalendar;
 import bitterend.packing.Undone;
 import bitterend.packing.Unplanned;
+import bitterend.shops.RandomShop;
+import bitterend.shops.ShopSize;
+import bitterend.stock.RisingValue;
+import bitterend.stock.StockValue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,6 +36,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -63,6 +73,27 @@ final class PlanJsonTest {
                 List.of("seed", "leftOnReel"),
                 findings.sorted().stream().map(each -> each.field()).toList());
         assertEquals("/draws/0", findings.sorted().get(1).place());
+    }
+
+    @Test
+    void planInTheOlderForm_isStillReadWithoutItsBounds(@TempDir Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve("plan.json"),
+                """
+                {"format": "bitterend/plan/1", "engine": "bitterend 0.9", "seed": 0, "time": "10000 ms",
+                 "inputs": {"orders.csv": "00ff"}, "movements": {"E8": 2}, "moved": {"G-1/2.1": "E9"},
+                 "currency": "EUR", "minorDigits": 2, "day": "2026-03-02", "cost": "5 EUR",
+                 "book": {"before": "10 m", "pieces": "4 m", "cutLoss": "10 mm", "leadTrim": "0", "flaws": "0",
+                          "scrap": "0", "kept": "0", "left": "5990 mm", "innerWraps": "0"},
+                 "draws": [], "unplanned": [],
+                 "bounds": [{"ropes": ["DB12"], "best": "1 EUR", "root": "1 EUR", "scale": 1,
+                             "unplannedWeight": 0, "unplannedPrice": 0, "duals": []}]}
+                """);
+        Findings findings = new Findings();
+        PlanDocument document = PlanJson.read(folder.resolve("plan.json"), findings)
+                .orElseThrow(() -> new AssertionError(findings.sorted()));
+        assertEquals(new PlanFacts.Older(Map.of("E8", 2L), Map.of("G-1/2.1", "E9"), Map.of()), document.facts());
+        assertEquals(List.of(), document.plan().bounds());
     }
 
     @Test
@@ -106,16 +137,68 @@ final class PlanJsonTest {
                 book(random),
                 cost(random),
                 List.of(bound));
-        return new PlanDocument(
-                plan,
-                new MoneyText("EUR", random.nextInt(5)),
-                new PlanDocument.Made(
-                        "0.1.0",
-                        random.nextLong() >> 4,
-                        Duration.ofMillis(random.nextInt(1_000_000)),
-                        Map.of("orders.csv", "00ff", "reels.csv", "ff00"),
-                        Map.of("E8", 3L, "E10", 1L),
-                        new PlanDocument.Near(Map.of("G-1/2.1", "E8"), Map.of("G-1/2.2", "E10"))));
+        PlanDocument.Made made = new PlanDocument.Made(
+                "0.1.0",
+                random.nextLong() >> 4,
+                "quick",
+                Duration.ofMillis(random.nextInt(1_000_000)),
+                Map.of("orders.csv", "00ff", "reels.csv", "ff00"));
+        MoneyText money = new MoneyText("EUR", random.nextInt(5));
+        return new PlanDocument(random.nextInt(3), plan, money, made, facts(plan.day(), random));
+    }
+
+    /** A day of a random shop, as its facts are kept. */
+    private static PlanFacts facts(LocalDate day, Random random) {
+        PackingProblem problem = RandomShop.of(random.nextLong(), ShopSize.SMALL);
+        Map<String, Long> movements = new TreeMap<>();
+        boolean ledger = random.nextBoolean();
+        problem.reels().stream()
+                .filter(reel -> ledger)
+                .forEach(reel -> movements.put(reel.id(), 1L + random.nextInt(9)));
+        return new PlanFacts.Whole(
+                ledger ? new PlanFacts.LedgerMark("3f2a", "9c1e") : PlanFacts.LedgerMark.NONE,
+                movements,
+                new PackingProblem(
+                        day,
+                        problem.ropes(),
+                        problem.pieces(),
+                        problem.reels(),
+                        values(problem),
+                        problem.prices(),
+                        problem.pins(),
+                        problem.earlier(),
+                        new ShopCalendar(
+                                Set.of(day.plusDays(1), day.plusDays(40)),
+                                new ShopCalendar.Ahead(random.nextInt(3), true),
+                                new ShopCalendar.Ahead(random.nextInt(9), false))));
+    }
+
+    /** Curves as a shop may have them; a random shop has others besides. */
+    private static Map<String, StockValue> values(PackingProblem problem) {
+        Map<String, StockValue> values = new TreeMap<>();
+        problem.ropes()
+                .forEach((id, rope) -> values.put(
+                        id,
+                        problem.values().get(id) instanceof RisingValue rising
+                                ? rising
+                                : new LearnedValue(
+                                        rope.price(),
+                                        List.of(
+                                                new LearnedValue.Knot(Length.ofMetres(2), Ratio.percent(40)),
+                                                new LearnedValue.Knot(Length.ofMetres(9), new Ratio(2, 3))))));
+        return values;
+    }
+
+    @Test
+    void drawWithoutARun_isTold(@TempDir Path folder) throws IOException {
+        String text = PlanJson.text(randomDocument(new Random(7)));
+        int from = text.indexOf("\"runs\": [");
+        String emptied = text.substring(0, from) + "\"runs\": []" + text.substring(text.indexOf("\n      ]", from) + 8);
+        Files.writeString(folder.resolve("plan.json"), emptied);
+        Findings findings = new Findings();
+        assertTrue(PlanJson.read(folder.resolve("plan.json"), findings).isEmpty());
+        assertEquals("/draws/0", findings.sorted().get(0).place());
+        assertEquals("runs", findings.sorted().get(0).field());
     }
 
     private static List<RunDraw> runs(Random random) {

@@ -107,7 +107,11 @@ final class SameShopTest {
         PackingProblem problem = shop.problem(DAY);
         CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(60)));
         return PlanJson.text(new PlanDocument(
-                plan, shop.settings().money(), new PlanDocument.Made("test", 0, Duration.ofSeconds(60), digests)));
+                1,
+                plan,
+                shop.settings().money(),
+                new PlanDocument.Made("test", 0, "quick", Duration.ofSeconds(60), digests),
+                new PlanFacts.Whole(PlanFacts.LedgerMark.NONE, Map.of(), problem)));
     }
 
     private static Shop shop(Path folder) {

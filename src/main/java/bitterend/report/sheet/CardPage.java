@@ -32,7 +32,10 @@ public final class CardPage {
 
     /** The same on paper. */
     public byte[] pdf(Paper paper) {
-        return SheetPdf.pdf(page(SheetPage.style("sheet") + SheetPage.style("cards") + SheetPdf.pageStyle(paper)));
+        return SheetPdf.pdf(page(SheetPage.style("sheet")
+                + SheetPage.style("cards")
+                + SheetPdf.pageStyle(paper)
+                + SheetPdf.markStyle(view.mark().words())));
     }
 
     private String page(String style) {
@@ -44,6 +47,8 @@ public final class CardPage {
                                 view.shop(),
                                 "day",
                                 view.plan().day().toString(),
+                                "mark",
+                                view.mark().words(),
                                 "made",
                                 made,
                                 "cards",

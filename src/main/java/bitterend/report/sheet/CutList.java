@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 /** Every mark of every reel as one row of CSV, in cutting order; lengths in whole millimetres, for other programs. */
 public final class CutList {
     private static final List<String> HEAD = List.of(
+            "plan",
+            "issued",
             "reel",
             "rope",
             "lot",
@@ -28,12 +30,15 @@ public final class CutList {
 
     /** The rows, with a header, separated by commas, each ended by CR LF as RFC 4180 wants it. */
     public static String csv(PlanView view) {
+        int number = view.mark().number();
         StringBuilder csv = new StringBuilder(row(HEAD));
         for (ReelDraw draw : view.plan().draws()) {
             int step = 0;
             for (Mark mark : view.marks(draw)) {
                 step++;
                 csv.append(row(List.of(
+                        number == 0 ? "" : Integer.toString(number),
+                        view.mark().preview() ? "no" : "yes",
                         draw.reel(),
                         view.rope(draw).id(),
                         view.reel(draw).lot(),

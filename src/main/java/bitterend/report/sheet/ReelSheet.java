@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param id id of the reel
  * @param rope name of the rope
+ * @param changes what changed of it since it was planned
  * @param facts what to know of the reel, label and value
  * @param before what to do before each cut; empty for nothing
  * @param flaws stretches to keep clear of, in words
@@ -19,6 +20,7 @@ import java.util.List;
 public record ReelSheet(
         String id,
         String rope,
+        List<String> changes,
         List<Fact> facts,
         String before,
         List<String> flaws,
@@ -27,6 +29,7 @@ public record ReelSheet(
         List<Segment> segments,
         String rest) {
     public ReelSheet {
+        changes = List.copyOf(changes);
         facts = List.copyOf(facts);
         flaws = List.copyOf(flaws);
         segments = List.copyOf(segments);

@@ -35,6 +35,9 @@ final class ReelSheets {
         return new ReelSheet(
                 draw.reel(),
                 view.rope(draw).name(),
+                view.mark().changesOf(draw.reel()).stream()
+                        .map(figures::sentence)
+                        .toList(),
                 facts,
                 view.beforeCut(draw).words(),
                 words.flaws(draw),

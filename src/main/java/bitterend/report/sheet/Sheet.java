@@ -6,6 +6,8 @@ import java.util.List;
 /**
  * A day's cut sheet, every value as it is printed.
  *
+ * @param mark which plan it is, printed large on every page; empty for nothing
+ * @param changes what changed since it was planned
  * @param shop name of the shop
  * @param day the day the rope is cut
  * @param unit unit of the columns of lengths
@@ -21,6 +23,8 @@ import java.util.List;
  * @param made how the plan was made
  */
 public record Sheet(
+        String mark,
+        List<String> changes,
         String shop,
         String day,
         String unit,
@@ -35,6 +39,7 @@ public record Sheet(
         List<SpliceTable> splices,
         String made) {
     public Sheet {
+        changes = List.copyOf(changes);
         glance = List.copyOf(glance);
         proof = List.copyOf(proof);
         fetch = List.copyOf(fetch);

@@ -8,6 +8,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.report.Cautions;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
+import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.Proof;
 import bitterend.report.ShortWork;
@@ -41,6 +42,11 @@ public final class SheetMaker {
         CutPlan plan = view.plan();
         ReelSheets reels = new ReelSheets(view, figures);
         return new Sheet(
+                view.mark().words(),
+                view.mark().changes().stream()
+                        .map(PlanMark.Change::sentence)
+                        .map(figures::sentence)
+                        .toList(),
                 view.shop(),
                 plan.day().toString(),
                 figures.unit(),

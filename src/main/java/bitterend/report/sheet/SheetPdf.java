@@ -22,7 +22,7 @@ public final class SheetPdf {
     }
 
     public byte[] pdf(Sheet sheet, Paper paper) {
-        return pdf(page.printed(sheet, pageStyle(paper)));
+        return pdf(page.printed(sheet, pageStyle(paper) + markStyle(sheet.mark())));
     }
 
     /** Any page of ours. */
@@ -58,6 +58,14 @@ public final class SheetPdf {
 
     private static ByteArrayInputStream font(String name) {
         return new ByteArrayInputStream(SheetPage.bytes("fonts/sheet-" + name + ".ttf"));
+    }
+
+    /** The mark stands at the top of every page; the first shows it in its text as well, where screens do. */
+    static String markStyle(String mark) {
+        return mark.isEmpty()
+                ? ""
+                : ".plan { display: none; }\n@page { @top-right { content: \"" + mark
+                        + "\"; font-family: \"Sheet\"; font-weight: bold; font-size: 20px; } }\n";
     }
 
     static String pageStyle(Paper paper) {

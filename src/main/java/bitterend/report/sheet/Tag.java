@@ -7,11 +7,12 @@ import java.util.List;
  *
  * @param title the piece or the assembly
  * @param kind {@code piece}, or {@code assembly} with its serial
+ * @param mark which plan it is of; empty for nothing
  * @param measure its lengths, or how many legs it has
  * @param lines what else is printed, most important first
  * @param code the QR code
  */
-public record Tag(String title, String kind, String measure, List<String> lines, QrCode code) {
+public record Tag(String title, String kind, String mark, String measure, List<String> lines, QrCode code) {
     public Tag {
         lines = List.copyOf(lines);
     }

@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
 
 /** The tags of a plan: one for every piece, and one for every assembly that is made of several. */
 final class Tags {
+    /** Longer lots are cut short in the code; a ledger of old may hold any. */
+    private static final int LONGEST_LOT = 100;
+
     private final PlanView view;
     private final Figures figures;
 
@@ -48,7 +51,7 @@ final class Tags {
         }
         assemblies.values().stream()
                 .filter(Tags::isOfSeveral)
-                .map(Tags::assembly)
+                .map(this::assembly)
                 .forEach(tags::add);
         return tags;
     }
@@ -67,12 +70,20 @@ final class Tags {
         lines.add(piece.ends());
         released(piece).ifPresent(lines::add);
         String measure = "cut " + figures.length(cut.length()) + ", finished " + figures.length(piece.finished());
-        return new Tag(piece.id(), "piece", measure, lines, QrCode.of(code(piece, cut, reel)));
+        if (!view.mark().changesOf(reel.id()).isEmpty()) {
+            lines.add(0, "CHANGED since it was planned: see the sheet");
+        }
+        return new Tag(piece.id(), "piece", mark(), measure, lines, QrCode.of(code(piece, cut, reel)));
     }
 
-    private static String code(Piece piece, Cut cut, Reel reel) {
-        return "piece " + piece.id() + " reel " + reel.id() + " lot " + reel.lot() + " cut "
-                + cut.length().mm() + " mm";
+    private String code(Piece piece, Cut cut, Reel reel) {
+        String lot = reel.lot().length() > LONGEST_LOT ? reel.lot().substring(0, LONGEST_LOT) + "..." : reel.lot();
+        return "piece " + piece.id() + " reel " + reel.id() + " lot " + lot + " cut "
+                + cut.length().mm() + " mm" + (mark().isEmpty() ? "" : " " + mark());
+    }
+
+    private String mark() {
+        return view.mark().words();
     }
 
     private static boolean isOfSeveral(List<Piece> planned) {
@@ -80,7 +91,7 @@ final class Tags {
     }
 
     /** What the assembly is made of, as ordered; named are the pieces of this plan. */
-    private static Tag assembly(List<Piece> planned) {
+    private Tag assembly(List<Piece> planned) {
         Piece first = planned.get(0);
         Map<String, List<PieceId>> parts = planned.stream()
                 .map(Piece::pieceId)
@@ -91,7 +102,8 @@ final class Tags {
         released(first).ifPresent(lines::add);
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();
-        return new Tag(name, "assembly", order(first), lines, QrCode.of("assembly " + name + "; " + code));
+        String marked = mark().isEmpty() ? code : code + "; " + mark();
+        return new Tag(name, "assembly", mark(), order(first), lines, QrCode.of("assembly " + name + "; " + marked));
     }
 
     private static String part(List<PieceId> pieces) {

@@ -1,0 +1,89 @@
+package bitterend.exchange;
+
+import bitterend.measure.MoneyText;
+import bitterend.packing.Reason;
+import bitterend.packing.RunId;
+import bitterend.packing.explain.PieceAnswer;
+import bitterend.packing.explain.ReelAnswer;
+import bitterend.stock.Movement;
+import java.util.List;
+
+/** Why a plan does what it does with one piece or one reel, for programs. */
+public final class ExplainJson {
+    private static final String FORMAT = "bitterend/explain/1";
+
+    private final MoneyText money;
+    private final int plan;
+
+    /**
+     * @param money the shop's money
+     * @param plan number of the plan that was asked; 0 when it has none
+     */
+    public ExplainJson(MoneyText money, int plan) {
+        this.money = money;
+        this.plan = plan;
+    }
+
+    private JsonTree head() {
+        JsonTree tree = new JsonTree().with("format", FORMAT);
+        return plan > 0 ? tree.with("plan", plan) : tree;
+    }
+
+    /** A piece that is cut already: off which reel, when and by whom. */
+    public String cut(Movement cut) {
+        return head().with("piece", cut.entry().origin().piece())
+                .with(
+                        "cut",
+                        new JsonTree()
+                                .with("reel", cut.entry().reel())
+                                .with("at", cut.at().toString())
+                                .with("who", cut.who()))
+                .text();
+    }
+
+    /** What became of one piece. */
+    public String text(PieceAnswer answer) {
+        return head().with("piece", answer.piece())
+                .with("places", (Object)
+                        answer.places().stream().map(RunId::toString).toList())
+                .with("why", reasons(answer.why()))
+                .with("elsewhere", answer.elsewhere().stream().map(this::tree).toList())
+                .with("help", reasons(answer.help()))
+                .text();
+    }
+
+    private JsonTree tree(PieceAnswer.Elsewhere other) {
+        JsonTree tree = new JsonTree().with("run", other.run().toString());
+        return other.isOpen()
+                ? tree.with("change", money.exact(other.change()))
+                : tree.with("bars", reasons(other.bars()));
+    }
+
+    /** What a reel gives. */
+    public String text(ReelAnswer answer) {
+        return head().with("reel", answer.reel())
+                .with(
+                        "runs",
+                        answer.runs().stream()
+                                .map(run -> new JsonTree()
+                                        .with("run", run.run().toString())
+                                        .with("pieces", (Object) run.pieces()))
+                                .toList())
+                .with(
+                        "charges",
+                        answer.charges().stream()
+                                .map(charge -> tree(charge.reason()).with("cost", money.exact(charge.cost())))
+                                .toList())
+                .with("cost", money.exact(answer.cost()))
+                .with("untouched", reasons(answer.untouched()))
+                .text();
+    }
+
+    private static List<JsonTree> reasons(List<Reason> reasons) {
+        return reasons.stream().map(ExplainJson::tree).toList();
+    }
+
+    private static JsonTree tree(Reason reason) {
+        return new JsonTree().with("rule", PlanJson.word(reason.rule())).with("sentence", reason.sentence());
+    }
+}

@@ -1,0 +1,82 @@
+package bitterend.exchange;
+
+import bitterend.buying.LearnedValue;
+import bitterend.catalogue.Rope;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import bitterend.measure.UnitPrice;
+import bitterend.stock.RisingValue;
+import bitterend.stock.StockValue;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The day's value curve of a rope as a plan file keeps it: the rising one by its terms, a learned one by its knots. */
+final class ValueForm {
+    private final MoneyText money;
+
+    ValueForm(MoneyText money) {
+        this.money = money;
+    }
+
+    JsonTree tree(String rope, StockValue value) {
+        JsonTree tree = new JsonTree().with("rope", rope);
+        if (value instanceof RisingValue rising) {
+            return tree.with("price", money.exact(rising.price()))
+                    .with("keepFrom", LengthText.exact(rising.worth().keepFrom()))
+                    .with("asGoodAsNew", LengthText.exact(rising.worth().asGoodAsNew()))
+                    .with("shareAtKeepFrom", RatioText.exact(rising.shareAtKeepFrom()))
+                    .with("coilCharge", money.exact(rising.coilCharge()));
+        }
+        if (value instanceof LearnedValue learned) {
+            return tree.with("price", money.exact(learned.price()))
+                    .with("knots", learned.knots().stream().map(ValueForm::knot).toList());
+        }
+        throw new IllegalArgumentException("a plan file keeps no value curve such as " + value);
+    }
+
+    private static JsonTree knot(LearnedValue.Knot knot) {
+        return new JsonTree()
+                .with("length", LengthText.exact(knot.length()))
+                .with("share", RatioText.exact(knot.share()));
+    }
+
+    StockValue read(JsonObject entry) {
+        entry.allowOnly("rope", "price", "keepFrom", "asGoodAsNew", "shareAtKeepFrom", "coilCharge", "knots");
+        UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
+        return entry.has("knots") ? learned(entry, price) : rising(entry.fields(), price);
+    }
+
+    private StockValue rising(Fields fields, UnitPrice price) {
+        Length keepFrom = fields.require("keepFrom", Readings::wantedLength, new Length(1));
+        Length asGoodAsNew = fields.require("asGoodAsNew", Readings::wantedLength, keepFrom);
+        if (asGoodAsNew.isShorterThan(keepFrom)) {
+            fields.error("asGoodAsNew", "a length not shorter than keepFrom");
+            asGoodAsNew = keepFrom;
+        }
+        return new RisingValue(
+                price,
+                new Rope.Worth(keepFrom, asGoodAsNew),
+                fields.require("shareAtKeepFrom", ValuesJson::share, Ratio.ZERO),
+                fields.require("coilCharge", money::parseExact, Cost.ZERO));
+    }
+
+    private static StockValue learned(JsonObject entry, UnitPrice price) {
+        List<LearnedValue.Knot> knots = new ArrayList<>();
+        for (JsonObject each : entry.objects("knots")) {
+            each.allowOnly("length", "share");
+            knots.add(new LearnedValue.Knot(
+                    each.fields().require("length", Readings::presentLength, new Length(1)),
+                    each.fields().require("share", ValuesJson::share, Ratio.ZERO)));
+        }
+        try {
+            return new LearnedValue(price, knots);
+        } catch (IllegalArgumentException falling) {
+            entry.fields().error("knots", "at least one knot, of rising length, whose shares never fall");
+            return StockValue.NOTHING;
+        }
+    }
+}

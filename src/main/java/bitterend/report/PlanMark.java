@@ -1,0 +1,46 @@
+package bitterend.report;
+
+import java.util.List;
+
+/**
+ * What is printed large on every page of a plan, so that nobody cuts by another one.
+ *
+ * @param number the plan's number; 0 for one that has none
+ * @param preview whether its sheets are not issued
+ * @param changes what changed since the plan was made, each a sentence
+ */
+public record PlanMark(int number, boolean preview, List<Change> changes) {
+    /** No number, nothing to say. */
+    public static final PlanMark NONE = new PlanMark(0, false, List.of());
+
+    public PlanMark {
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * Something that changed since.
+     *
+     * @param reel the reel concerned; empty when it is no reel alone
+     * @param sentence what changed
+     */
+    public record Change(String reel, String sentence) {}
+
+    /** A plan of which nothing else is to be said. */
+    public static PlanMark of(int number) {
+        return new PlanMark(number, false, List.of());
+    }
+
+    /** {@code plan 3}; {@code plan 3, not issued}; empty where there is nothing to mark. */
+    public String words() {
+        String name = number == 0 ? "" : "plan " + number;
+        return preview ? (name.isEmpty() ? "" : name + ", ") + "not issued" : name;
+    }
+
+    /** What changed of one reel. */
+    public List<String> changesOf(String reel) {
+        return changes.stream()
+                .filter(change -> change.reel().equals(reel))
+                .map(Change::sentence)
+                .toList();
+    }
+}

@@ -1,0 +1,109 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
+import bitterend.exchange.PlanFolder;
+import bitterend.measure.Cost;
+import bitterend.packing.Bound;
+import bitterend.packing.CutPlan;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.check.BoundVerdict;
+import bitterend.packing.check.Fault;
+import bitterend.packing.check.PlanChecker;
+import bitterend.work.Verdict.Passed;
+import bitterend.work.Verdict.Refused;
+import bitterend.work.Verdict.Why;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The one door before every use of a plan: printing, booking, planning from it, explaining it. The independent checker
+ * looks at all of it, bounds included, in the light of what it was made from; that again is held against the shop as it is
+ * now, reel by reel and order by order.
+ */
+public final class Gate {
+    private final ShopToday today;
+
+    public Gate(ShopToday today) {
+        this.today = today;
+    }
+
+    /**
+     * Lets a plan through or not.
+     *
+     * @param kept the plan
+     * @param recorded SHA-256 of its file as it was written down; empty when it was not
+     */
+    public Verdict pass(PlanFolder.Kept kept, String recorded) {
+        if (!recorded.isEmpty() && !recorded.equals(kept.digest())) {
+            return refused(Why.UNSOUND, kept.file() + " is not as it was written: its contents were changed");
+        }
+        PlanFacts facts = kept.document().facts();
+        List<String> stale = facts instanceof PlanFacts.Older ? OlderPlan.changes(kept.document(), today) : List.of();
+        if (!stale.isEmpty()) {
+            return new Refused(Why.STALE, stale);
+        }
+        PackingProblem problem = facts instanceof PlanFacts.Whole whole
+                ? whole.problem()
+                : OlderPlan.problem(kept.document(), (PlanFacts.Older) facts, today);
+        PlanChecker.Verdict checked =
+                PlanChecker.verdict(problem, kept.document().plan());
+        if (!checked.isSound()) {
+            return new Refused(
+                    Why.UNSOUND, checked.faults().stream().map(Fault::toString).toList());
+        }
+        Passed passed = new Passed(kept, problem, claimingNoMore(kept.document().plan(), checked.bounds()));
+        return facts instanceof PlanFacts.Whole whole ? held(passed, whole) : new Verdict.Good(passed);
+    }
+
+    /** What was computed again of each bound is claimed, and no more. */
+    private static CutPlan claimingNoMore(CutPlan plan, List<BoundVerdict> verdicts) {
+        List<Bound> confirmed = new ArrayList<>();
+        for (int i = 0; i < plan.bounds().size(); i++) {
+            Bound bound = plan.bounds().get(i);
+            BoundVerdict verdict = verdicts.get(i);
+            if (verdict.sentence().endsWith(BoundVerdict.CONFIRMED_WHOLE)) {
+                confirmed.add(bound);
+            } else if (verdict.confirmed().millis() > 0) {
+                confirmed.add(new Bound(
+                        bound.ropes(),
+                        least(bound.best(), verdict.confirmed()),
+                        least(bound.root(), verdict.confirmed()),
+                        bound.scale(),
+                        bound.undone(),
+                        bound.undonePrices(),
+                        bound.duals()));
+            }
+        }
+        return new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), confirmed);
+    }
+
+    private static Cost least(Cost one, Cost other) {
+        return one.compareTo(other) < 0 ? one : other;
+    }
+
+    private Verdict held(Passed plan, PlanFacts.Whole facts) {
+        List<Remark> remarks = new ArrayList<>();
+        ReelsSince reels = new ReelsSince(plan, facts, today);
+        List<String> foreign = reels.foreign();
+        if (!foreign.isEmpty()) {
+            return new Refused(Why.FOREIGN, foreign);
+        }
+        remarks.addAll(reels.remarks());
+        remarks.addAll(new OrdersSince(plan, today).remarks());
+        remarks.addAll(new SettingsSince(plan, today.shop()).remarks());
+        return remarks.isEmpty() ? new Verdict.Good(plan) : new Verdict.Remarked(plan, remarks);
+    }
+
+    private static Verdict refused(Why why, String reason) {
+        return new Refused(why, List.of(reason));
+    }
+
+    /** The name by which the ledger knows the steps of a plan: its number and the beginning of its digest. */
+    public static String name(PlanFolder.Kept kept) {
+        PlanDocument document = kept.document();
+        return document.facts() instanceof PlanFacts.Older
+                ? kept.digest()
+                : document.number() + "-" + kept.digest().substring(0, 16);
+    }
+}

@@ -1,0 +1,55 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanEvent;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+/** Issues a plan: its sheets go to the bench and are what is cut by. Written down once; sheets printed again are no event. */
+public final class IssuePlan {
+    private final Plans plans;
+    private final String who;
+    private final Clock clock;
+
+    /**
+     * @param plans the plans of the shop
+     * @param who name of the person
+     * @param clock the time
+     */
+    public IssuePlan(Plans plans, String who, Clock clock) {
+        this.plans = plans;
+        this.who = who;
+        this.clock = clock;
+    }
+
+    /** What became of it. */
+    public sealed interface Outcome {
+        /** It is issued now. */
+        record Issued(PlanEvent event) implements Outcome {}
+
+        /** It was before; nothing was written. */
+        record Already(PlanEvent event) implements Outcome {}
+
+        /** It may not be issued; nothing was written. */
+        record Refused(List<String> reasons) implements Outcome {}
+    }
+
+    /** Issues a plan that went through the gate. */
+    public Outcome issue(Verdict.Passed plan, List<Remark> remarks) {
+        if (plan.number() == 0) {
+            return new Outcome.Refused(List.of("a plan without a number cannot be issued; make one of the shop"));
+        }
+        plans.moveOver(who, clock);
+        Optional<PlanEvent> before = plans.issued(plan.number());
+        if (before.isPresent() && !plans.issuedReels(plan.number()).isEmpty()) {
+            return new Outcome.Already(before.get());
+        }
+        List<String> barred =
+                remarks.stream().filter(Remark::bars).map(Remark::sentence).toList();
+        if (!barred.isEmpty()) {
+            return new Outcome.Refused(barred);
+        }
+        plans.issue(plan.kept(), who, clock);
+        return new Outcome.Issued(plans.issued(plan.number()).orElseThrow());
+    }
+}

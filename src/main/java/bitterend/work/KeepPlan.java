@@ -1,0 +1,57 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFolder;
+import bitterend.stock.LedgerException;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+
+/**
+ * Gives a plan that was made its number and its place among the plans of the shop, and puts it in force. Making a plan is
+ * another step: between the two somebody may look at it.
+ */
+public final class KeepPlan {
+    private final Plans plans;
+    private final String who;
+    private final Clock clock;
+
+    /**
+     * @param plans the plans of the shop
+     * @param who name of the person
+     * @param clock the time
+     */
+    public KeepPlan(Plans plans, String who, Clock clock) {
+        this.plans = plans;
+        this.who = who;
+        this.clock = clock;
+    }
+
+    /** What became of it. */
+    public sealed interface Outcome {
+        /** It has a number and is in force. */
+        record InForce(PlanFolder.Kept plan) implements Outcome {}
+
+        /** It was written, and the plan before it is still in force. */
+        record NotInForce(PlanFolder.Kept plan, Exception fault) implements Outcome {}
+
+        /** It could not be written; nothing was changed. */
+        record NotWritten(PlanDocument plan, Exception fault) implements Outcome {}
+    }
+
+    /** Writes it under the next number and puts it in force. */
+    public Outcome keep(PlanDocument made) {
+        PlanFolder.Kept kept;
+        try {
+            plans.moveOver(who, clock);
+            kept = plans.keep(made);
+        } catch (UncheckedIOException | LedgerException fault) {
+            return new Outcome.NotWritten(made, fault);
+        }
+        try {
+            plans.putInForce(kept, who, clock);
+            return new Outcome.InForce(kept);
+        } catch (UncheckedIOException | LedgerException fault) {
+            return new Outcome.NotInForce(kept, fault);
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanEvent;
+import bitterend.exchange.PlanEvent.What;
+import bitterend.exchange.PlanFolder;
+import bitterend.finding.Findings;
+import bitterend.packing.ReelDraw;
+import java.time.Clock;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The plans of a shop: which there are, which of them is in force, which are issued. */
+public final class Plans {
+    private final PlanFolder folder;
+    private final PlanLog log;
+    private @Nullable List<PlanEvent> told;
+
+    public Plans(PlanFolder folder, PlanLog log) {
+        this.folder = folder;
+        this.log = log;
+    }
+
+    /** The numbers of all plans, lowest first. */
+    public List<Integer> numbers() {
+        return folder.numbers();
+    }
+
+    /** The plan that the shop works by: the last that was put in force, before any was the last that was made. */
+    public Optional<Integer> inForce() {
+        List<Integer> numbers = folder.numbers();
+        List<PlanEvent> events = events();
+        for (int i = events.size() - 1; i >= 0; i--) {
+            if (events.get(i).what() == What.IN_FORCE) {
+                return Optional.of(events.get(i).plan());
+            }
+        }
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(numbers.get(numbers.size() - 1));
+    }
+
+    /** A plan; what is wrong with it is told to the findings. */
+    public Optional<PlanFolder.Kept> read(int number, Findings findings) {
+        return folder.read(number, findings);
+    }
+
+    /** SHA-256 of the file of a plan when it was put in force or issued; empty when neither was told. */
+    public String digestOf(int number) {
+        return events().stream()
+                .filter(event -> event.plan() == number && !event.digest().isEmpty())
+                .map(PlanEvent::digest)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** When a plan was first issued, if it was. */
+    public Optional<PlanEvent> issued(int number) {
+        return events().stream()
+                .filter(event -> event.plan() == number && event.what() == What.ISSUED)
+                .findFirst();
+    }
+
+    /** The reels whose sheets of this plan are out and were not called back, in the order of the plan. */
+    public Set<String> issuedReels(int number) {
+        Set<String> reels = new LinkedHashSet<>();
+        for (PlanEvent event : events()) {
+            if (event.plan() == number && event.what() == What.ISSUED) {
+                reels.addAll(event.reels());
+            } else if (event.plan() == number && event.what() == What.WITHDRAWN) {
+                reels.removeAll(event.reels());
+            }
+        }
+        return reels;
+    }
+
+    /** Every plan that was ever issued, the first first. */
+    public Set<Integer> issuedPlans() {
+        Set<Integer> plans = new LinkedHashSet<>();
+        events().stream().filter(event -> event.what() == What.ISSUED).forEach(event -> plans.add(event.plan()));
+        return plans;
+    }
+
+    /** Writes a plan under the next number. It is not in force by that. */
+    public PlanFolder.Kept keep(PlanDocument document) {
+        int most = events().stream().mapToInt(PlanEvent::plan).max().orElse(0);
+        return folder.keep(document, most);
+    }
+
+    /** Makes a plan the one that the shop works by. */
+    public void putInForce(PlanFolder.Kept plan, String who, Clock clock) {
+        add(What.IN_FORCE, plan, List.of(), who, clock);
+    }
+
+    /** Writes down that the sheets of a plan are out. */
+    public void issue(PlanFolder.Kept plan, String who, Clock clock) {
+        List<String> reels =
+                plan.document().plan().draws().stream().map(ReelDraw::reel).toList();
+        add(What.ISSUED, plan, reels, who, clock);
+    }
+
+    /** Writes down that sheets were called back. */
+    public void withdraw(PlanFolder.Kept plan, List<String> reels, String who, Clock clock) {
+        add(What.WITHDRAWN, plan, reels, who, clock);
+    }
+
+    /** Gives a plan of an older version of the program its number, and puts it in force. */
+    public void moveOver(String who, Clock clock) {
+        folder.moveOver()
+                .flatMap(number -> folder.read(number, new Findings()))
+                .ifPresent(plan -> putInForce(plan, who, clock));
+    }
+
+    /** What happened to the plans, oldest first. */
+    public List<PlanEvent> events() {
+        List<PlanEvent> events = told == null ? log.events() : told;
+        told = events;
+        return events;
+    }
+
+    private void add(What what, PlanFolder.Kept plan, List<String> reels, String who, Clock clock) {
+        told = null;
+        log.add(new PlanEvent(clock.instant(), who, what, plan.document().number(), plan.digest(), reels));
+    }
+}

@@ -1,0 +1,164 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanFacts;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.Words;
+import bitterend.stock.Movement;
+import bitterend.stock.Movement.Kind;
+import bitterend.stock.Reel;
+import bitterend.stock.Standing;
+import bitterend.work.Verdict.Passed;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What happened to the reels of a plan since it was made. */
+final class ReelsSince {
+    private final Passed plan;
+    private final PlanFacts.Whole facts;
+    private final ShopToday today;
+    private final String name;
+    private final Map<String, Reel> then = new HashMap<>();
+
+    ReelsSince(Passed plan, PlanFacts.Whole facts, ShopToday today) {
+        this.plan = plan;
+        this.facts = facts;
+        this.today = today;
+        name = Gate.name(plan.kept());
+        facts.problem().reels().forEach(reel -> then.put(reel.id(), reel));
+    }
+
+    /** Why the plan was not made for this shop; empty when it may have been. */
+    List<String> foreign() {
+        if (today.rack().isEmpty() || !facts.ledger().isKept()) {
+            return List.of();
+        }
+        ShopToday.Rack rack = today.rack().get();
+        if (!rack.mark().id().equals(facts.ledger().id())) {
+            return List.of(
+                    "the plan was made with another ledger (" + facts.ledger().id() + ") than that of this shop ("
+                            + rack.mark().id() + ")");
+        }
+        List<String> foreign = new ArrayList<>();
+        for (ReelDraw draw : plan.plan().draws()) {
+            history(rack, draw.reel()).stream()
+                    .filter(movement -> movement.count() == seen(draw.reel()))
+                    .filter(movement -> !movement.entry().after().equals(then.get(draw.reel())))
+                    .forEach(movement -> foreign.add("reel " + draw.reel()
+                            + ": the plan does not say of it what the ledger said when it was made"));
+        }
+        return foreign;
+    }
+
+    List<Remark> remarks() {
+        List<Remark> remarks = new ArrayList<>();
+        for (ReelDraw draw : plan.plan().draws()) {
+            remarks.addAll(today.rack().map(rack -> booked(rack, draw)).orElseGet(() -> filed(draw.reel())));
+        }
+        return remarks;
+    }
+
+    private long seen(String reel) {
+        return facts.movements().getOrDefault(reel, -1L);
+    }
+
+    private static List<Movement> history(ShopToday.Rack rack, String reel) {
+        return rack.histories().getOrDefault(reel, List.of());
+    }
+
+    private List<Remark> booked(ShopToday.Rack rack, ReelDraw draw) {
+        String reel = draw.reel();
+        List<Movement> history = history(rack, reel);
+        long seen = seen(reel);
+        if (seen < 0
+                || history.isEmpty()
+                || !facts.ledger().isKept() && !facts.movements().containsKey(reel)) {
+            return List.of(Remark.barring(reel, "reel " + reel + ": the plan was not made with this ledger"));
+        }
+        if (history.size() < seen) {
+            return List.of(Remark.barring(
+                    reel, "reel " + reel + ": the plan saw " + seen + " movements, the ledger has " + history.size()));
+        }
+        List<Remark> remarks = new ArrayList<>();
+        posted(history, draw).ifPresent(remarks::add);
+        List<Movement> since = standingSince(history, seen);
+        for (Movement movement : since) {
+            if (!movement.entry().origin().plan().equals(name)) {
+                remarks.add(new Remark(
+                        reel, told(movement), !movement.entry().kind().leavesTheRope()));
+            }
+        }
+        return remarks;
+    }
+
+    /** Movements since the plan saw the reel; what was booked and taken back since is none. */
+    private static List<Movement> standingSince(List<Movement> history, long seen) {
+        List<Movement> since =
+                history.stream().filter(movement -> movement.count() > seen).toList();
+        Set<Long> numbers = new HashSet<>();
+        since.forEach(movement -> numbers.add(movement.number()));
+        Set<Long> takenBack = new HashSet<>();
+        since.forEach(movement -> takenBack.add(movement.entry().origin().undoes()));
+        return since.stream()
+                .filter(movement -> !takenBack.contains(movement.number()))
+                .filter(movement -> !numbers.contains(movement.entry().origin().undoes()))
+                .toList();
+    }
+
+    /** How far the reel is posted from this plan. */
+    private Optional<Remark> posted(List<Movement> history, ReelDraw draw) {
+        long cuts = Standing.movements(history).stream()
+                .filter(movement -> movement.entry().kind() == Kind.CUT
+                        && movement.entry().origin().plan().equals(name))
+                .count();
+        if (cuts == 0) {
+            return Optional.empty();
+        }
+        String far = cuts >= draw.cuts().size() ? "posted" : "posted up to cut " + cuts;
+        return Optional.of(Remark.told(draw.reel(), "reel " + draw.reel() + ": " + far));
+    }
+
+    private static String told(Movement movement) {
+        Movement.Entry entry = movement.entry();
+        String told = "reel " + entry.reel() + ": " + entry.kind().word() + " on " + Moments.text(movement.at())
+                + " by " + movement.who();
+        boolean same = entry.kind().leavesTheRope();
+        return told
+                + (same
+                        ? ""
+                        : " (movement " + movement.number() + "), which changed its length by "
+                                + movement.by().mm() + " mm")
+                + (entry.note().isEmpty() ? "" : ": " + entry.note());
+    }
+
+    /** Without a ledger: what {@code reels.csv} says otherwise. */
+    private List<Remark> filed(String id) {
+        Reel was = then.get(id);
+        Optional<Reel> now = today.shop().reels().stream()
+                .filter(reel -> reel.id().equals(id))
+                .findFirst();
+        if (was == null || now.isEmpty()) {
+            return List.of(Remark.barring(id, "reel " + id + " is not on the rack any more"));
+        }
+        Reel is = now.get();
+        List<Remark> remarks = new ArrayList<>();
+        if (!was.length().equals(is.length())) {
+            remarks.add(Remark.barring(
+                    id,
+                    "reel " + id + ": held " + Words.of(was.length()) + ", holds " + Words.of(is.length()) + " now"));
+        } else if (!was.withWhere(is.where()).equals(is)) {
+            remarks.add(Remark.barring(id, "reel " + id + " was changed"));
+        }
+        if (!was.where().place().equals(is.where().place())) {
+            remarks.add(Remark.told(
+                    id,
+                    "reel " + id + " stands at "
+                            + (is.where().place().isEmpty() ? "?" : is.where().place())));
+        }
+        return remarks;
+    }
+}

@@ -1,0 +1,141 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanFolder;
+import bitterend.finding.Findings;
+import bitterend.packing.Cut;
+import bitterend.packing.ReelDraw;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Which plan was cut by, when nobody says: the one in force, unless the bench may hold the paper of another one for the
+ * same reels. That may be any plan that is issued, or was made for the same day, and cuts one of those reels otherwise
+ * while nothing has changed the reel since.
+ */
+public final class WhichPlan {
+    private final Plans plans;
+    private final ShopToday.Rack rack;
+
+    public WhichPlan(Plans plans, ShopToday.Rack rack) {
+        this.plans = plans;
+        this.rack = rack;
+    }
+
+    /** What is meant. */
+    public sealed interface Meant {
+        /** This plan and no other. */
+        record One(PlanFolder.Kept plan) implements Meant {}
+
+        /** More than one could be. */
+        record Several(List<Integer> plans) implements Meant {
+            public Several {
+                plans = List.copyOf(plans);
+            }
+        }
+
+        /** None is in force, or it cannot be read. */
+        record None() implements Meant {}
+    }
+
+    /**
+     * The plan that is meant.
+     *
+     * @param reels the reels that were cut; empty for all of the plan
+     * @param pieces pieces that were cut
+     * @param findings where what cannot be read is told
+     */
+    public Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
+        Optional<PlanFolder.Kept> inForce = plans.inForce().flatMap(number -> plans.read(number, findings));
+        if (inForce.isEmpty()) {
+            return new Meant.None();
+        }
+        Map<String, ReelDraw> ours = draws(inForce.get(), reels, pieces);
+        boolean mine = !ours.isEmpty();
+        List<Integer> could = new ArrayList<>();
+        PlanFolder.Kept other = null;
+        for (PlanFolder.Kept each : others(inForce.get())) {
+            Map<String, ReelDraw> theirs = draws(each, reels, pieces);
+            boolean otherwise = theirs.entrySet().stream()
+                    .anyMatch(draw -> isOpen(each, draw.getKey()) && !isSame(draw.getValue(), ours.get(draw.getKey())));
+            if (otherwise) {
+                could.add(each.document().number());
+                other = each;
+            }
+        }
+        if (mine) {
+            could.add(inForce.get().document().number());
+        }
+        if (could.size() > 1) {
+            return new Meant.Several(could);
+        }
+        return new Meant.One(mine || other == null ? inForce.get() : other);
+    }
+
+    private static boolean isSame(ReelDraw one, @org.jspecify.annotations.Nullable ReelDraw other) {
+        return other != null && one.runs().equals(other.runs());
+    }
+
+    private static Map<String, ReelDraw> draws(PlanFolder.Kept plan, Set<String> reels, Set<String> pieces) {
+        Map<String, ReelDraw> draws = new HashMap<>();
+        for (ReelDraw draw : plan.document().plan().draws()) {
+            boolean all = reels.isEmpty() && pieces.isEmpty();
+            boolean named = draw.cuts().stream().map(Cut::piece).anyMatch(pieces::contains);
+            if (all || named || reels.contains(draw.reel())) {
+                draws.put(draw.reel(), draw);
+            }
+        }
+        return draws;
+    }
+
+    /** Whether cuts of the reel may still be booked from this plan, and some are not. */
+    private boolean isOpen(PlanFolder.Kept plan, String reel) {
+        String name = Gate.name(plan);
+        long seen = plan.document().facts().movements().getOrDefault(reel, -1L);
+        long others = rack.today().movements().getOrDefault(reel, 0L) - booked(reel, name);
+        Set<String> open = new HashSet<>();
+        plan.document().plan().draws().stream()
+                .filter(draw -> draw.reel().equals(reel))
+                .forEach(draw -> draw.cuts().forEach(cut -> open.add(cut.piece())));
+        open.removeAll(rack.today().cut().keySet());
+        return seen == others && !open.isEmpty();
+    }
+
+    private long booked(String reel, String plan) {
+        return rack.histories().getOrDefault(reel, List.of()).stream()
+                .filter(movement -> movement.entry().origin().plan().equals(plan))
+                .count();
+    }
+
+    /** Plans beside the one in force that may lie on the bench: of its day, or issued. */
+    private List<PlanFolder.Kept> others(PlanFolder.Kept inForce) {
+        LocalDate day = inForce.document().plan().day();
+        List<PlanFolder.Kept> others = new ArrayList<>();
+        Set<Integer> issued = new TreeSet<>(plans.issuedPlans());
+        issued.removeIf(number -> plans.issuedReels(number).isEmpty());
+        List<Integer> numbers = plans.numbers();
+        boolean sameDay = true;
+        for (int i = numbers.size() - 1; i >= 0; i--) {
+            int number = numbers.get(i);
+            if (number == inForce.document().number() || !(sameDay || issued.contains(number))) {
+                continue;
+            }
+            Optional<PlanFolder.Kept> read = plans.read(number, new Findings());
+            boolean ofDay =
+                    read.map(plan -> plan.document().plan().day().equals(day)).orElse(false);
+            sameDay &= ofDay;
+            if (ofDay || issued.contains(number)) {
+                read.ifPresent(others::add);
+            }
+        }
+        return others.stream()
+                .sorted(java.util.Comparator.comparing(plan -> plan.document().number()))
+                .toList();
+    }
+}
