@@ -36,7 +36,8 @@ final class GateTold {
         }
     }
 
-    private Verdict verdict(PlanFolder.Kept kept, Shop shop) {
+    /** What the gate says, without a word to the reader. */
+    Verdict verdict(PlanFolder.Kept kept, Shop shop) {
         String recorded = plans.digestOf(kept.document().number());
         boolean ours = kept.file().toAbsolutePath().startsWith(at.folder.toAbsolutePath());
         return new Gate(at.today(shop, kept.document())).pass(kept, ours && isNumbered(kept) ? recorded : "");

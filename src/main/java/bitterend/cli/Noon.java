@@ -4,21 +4,26 @@ import bitterend.day.Changes;
 import bitterend.day.OpenWork;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
+import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.store.SqliteLedger;
+import bitterend.work.Plans;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Planning while the day is under way: what is cut already, and what an earlier plan meant to do. */
 final class Noon {
+    private static final int MOST_TOLD = 20;
+
     private final Terminal terminal;
     private final PackingProblem day;
     private final Optional<RackToday> rack;
     private @Nullable CutPlan earlier;
+    private int inForce;
 
     Noon(Terminal terminal, PackingProblem day, Optional<RackToday> rack) {
         this.terminal = terminal;
@@ -45,18 +50,35 @@ final class Noon {
                         + (cut == 0 ? "" : "; " + FindingsPage.count(cut, "piece") + " cut already"));
     }
 
+    /** Unless an earlier plan was named, the new one is held against the one that is in force. */
+    void compareWith(Plans plans) {
+        if (earlier == null) {
+            plans.inForce()
+                    .flatMap(number -> plans.read(number, new Findings()))
+                    .ifPresent(kept -> {
+                        earlier = kept.document().plan();
+                        inForce = kept.document().number();
+                    });
+        }
+    }
+
     /** Tells what the new plan does otherwise than the earlier one. */
     void tellChanges(PackingProblem open, CutPlan now, Figures figures) {
         if (earlier == null) {
             return;
         }
         List<Changes.Change> changes = new Changes(open).since(earlier, now);
-        terminal.err().println(changes.isEmpty() ? "nothing moved." : "changed since the earlier plan:");
-        for (Changes.Change change : changes) {
+        String than = inForce == 0 ? "since the earlier plan" : "since plan " + inForce + ", which was in force";
+        terminal.err().println(changes.isEmpty() ? "nothing moved " + than + "." : "changed " + than + ":");
+        int shown = inForce == 0 ? changes.size() : Math.min(MOST_TOLD, changes.size());
+        for (Changes.Change change : changes.subList(0, shown)) {
             String was = change.was().isEmpty() ? "not planned" : change.was();
             String is = change.now().isEmpty() ? "not planned" : change.now();
             terminal.err()
                     .println("  " + change.piece() + ": " + was + " -> " + is + ": " + figures.sentence(change.why()));
+        }
+        if (shown < changes.size()) {
+            terminal.err().println("  and " + (changes.size() - shown) + " more pieces.");
         }
     }
 }

@@ -59,6 +59,9 @@ final class PlanCommand implements Callable<Integer> {
     private PlanOut out = new PlanOut();
 
     @Mixin
+    private OnTheBenchOption bench = new OnTheBenchOption();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -125,7 +128,11 @@ final class PlanCommand implements Callable<Integer> {
         PackingProblem day =
                 KeptDraws.pinned(read.problem(this.day.of(read)), named.get().keep());
         Noon noon = new Noon(terminal, day, shop.rack());
-        return plan(read, noon, noon.open(named.get().from()), strategy.get());
+        PackingProblem open = noon.open(named.get().from());
+        noon.compareWith(plans);
+        GateTold gate = new GateTold(terminal, shop, plans);
+        PackingProblem held = bench.held(open, terminal, gate, plans, read, units.figures(read));
+        return plan(read, noon, held, strategy.get());
     }
 
     private ExitCode plan(Shop read, Noon noon, PackingProblem problem, FullStrategy strategy) {
@@ -146,7 +153,7 @@ final class PlanCommand implements Callable<Integer> {
                 read.settings().money(),
                 new PlanDocument.Made(engine(), effort.seed(), effort.word(), effort.time(), read.digests()),
                 new PlanFacts.Whole(shop.mark(), movements(), problem));
-        PlanKeeping keeping = new PlanKeeping(terminal, shop);
+        PlanKeeping keeping = new PlanKeeping(terminal, shop, bench);
         PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));
         terminal.out().print(common.json ? PlanJson.text(kept) : page(read, problem, kept));
         if (keeping.tellFaults()) {

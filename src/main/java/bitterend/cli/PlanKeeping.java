@@ -6,6 +6,7 @@ import bitterend.exchange.PlanJson;
 import bitterend.finding.Findings;
 import bitterend.work.KeepPlan;
 import bitterend.work.KeepPlan.Outcome;
+import bitterend.work.Plans;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -16,18 +17,22 @@ import java.util.List;
 final class PlanKeeping {
     private final Terminal terminal;
     private final ShopArgument shop;
+    private final OnTheBenchOption bench;
     private final List<String> faults = new ArrayList<>();
 
-    PlanKeeping(Terminal terminal, ShopArgument shop) {
+    PlanKeeping(Terminal terminal, ShopArgument shop, OnTheBenchOption bench) {
+        this.bench = bench;
         this.terminal = terminal;
         this.shop = shop;
     }
 
     /** Under the next number, and in force; as it was made when it could not be written. */
     PlanDocument numbered(PlanDocument made) {
-        String who = System.getProperty("user.name", "unknown");
-        Outcome outcome = new KeepPlan(shop.plans(new Findings()), who, Clock.systemUTC()).keep(made);
+        String who = Who.of(null);
+        Plans plans = shop.plans(new Findings());
+        Outcome outcome = new KeepPlan(plans, who, Clock.systemUTC()).keep(made);
         if (outcome instanceof Outcome.InForce kept) {
+            bench.calledBack(plans, (plan, reels) -> plans.withdraw(plan, reels, who, Clock.systemUTC()));
             return kept.plan().document();
         }
         if (outcome instanceof Outcome.NotInForce kept) {

@@ -157,6 +157,31 @@ final class PlanNumbersTest {
                 .orElseThrow();
     }
 
+    /** What lies on the bench is told first, stays where it is, and is planned anew only when it is called back. */
+    @Test
+    void newPlan_leavesWhatIsIssuedUnlessItIsCalledBack() throws IOException {
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        run(0, "sheet", at, "--issue");
+        String reel = reelOf("1002/1.1");
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                Files.readString(shop.resolve("orders.csv"))
+                        + "1009,1,Port Pilots,DB12,14 m,plain,plain,2,2026-03-03,1\n");
+        Run second = run(0, "plan", at, "--time", "200ms", "--seed", "7");
+        assertTrue(second.err().contains("issued and not posted:\n  plan 1, reel R-10"), second.err());
+        assertTrue(second.err().contains("They stay as they are issued"), second.err());
+        assertTrue(second.err().contains("changed since plan 1, which was in force"), second.err());
+        assertEquals(reel, reelOf("1002/1.1"));
+        Run asked = run(0, "plan", at, "--explain", "1002/1.1");
+        assertTrue(asked.out().contains("pinned to " + reel), asked.out());
+
+        Run third = run(0, "plan", at, "--time", "200ms", "--withdraw");
+        assertTrue(third.err().contains("called back"), third.err());
+        assertFalse(run(0, "plan", at, "--time", "200ms").err().contains("issued and not posted"));
+        run(0, "stock", "verify", at);
+    }
+
     /** Two papers for one reel on the bench: the number decides, and nothing is guessed. */
     @Test
     void post_wantsTheNumberWhereTwoPlansCouldBeMeant() throws IOException {

@@ -121,7 +121,7 @@ final class PlanJsonTest {
             draws.add(new ReelDraw("R-" + i, length(random), runs(random), length(random), book(random), cost(random)));
         }
         List<Unplanned> unplanned = List.of(
-                new Unplanned("G-1/2.3", new Reason(any(random, List.of(Rule.values())), "Too \"short\",\n 5 m."), ""));
+                new Unplanned("G-1/2.3", new Reason(any(random, List.of(Rule.values())), "Too \"short\", 5 m."), ""));
         Bound bound = new Bound(
                 List.of("a", "b"),
                 cost(random),
