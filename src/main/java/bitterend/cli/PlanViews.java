@@ -38,7 +38,8 @@ final class PlanViews {
         return new BeforeCut(
                 found.map(each -> each.brief(rope)).orElse(""),
                 found.map(each -> each.words(rope, units)).orElse(""),
-                splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE));
+                splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE),
+                splices.bench().handlingLimit());
     }
 
     /** What the demand model has to say about the work, as far as it does not stop it. */

@@ -41,9 +41,15 @@ final class CardMaker {
     private Outcome ordered() {
         FineLength length = leg.make().finished().fine();
         return new Outcome(
-                length,
-                standing.lines(leg.make().finished()).get(0).formula() + conditions(),
-                leg.make().asked().finished().of(length));
+                length, between() + conditions(), leg.make().asked().finished().of(length));
+    }
+
+    /** The points that the order measures between. */
+    private String between() {
+        boolean eyes = isRing() || leg.ends().stream().anyMatch(MadeEnd::hasEye);
+        return eyes || measuring.between() != Between.BEARING_POINTS
+                ? standing.lines(leg.make().finished()).get(0).formula()
+                : ends();
     }
 
     /** Tension, water and first loads, as far as the order speaks of them. */
@@ -66,7 +72,7 @@ final class CardMaker {
         Map<How, Outcome> fresh = new EnumMap<>(How.class);
         fresh.put(How.SLACK, floor());
         FineLength slack = measuring.slack(leg.make().finished().fine());
-        String points = standing.lines(leg.make().finished()).get(0).formula();
+        String points = between();
         if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
             fresh.put(How.PINS, new Outcome(slack, points + ", slack and dry", tolerance()));
         }
@@ -108,9 +114,14 @@ final class CardMaker {
             return "round the inside of the ring";
         }
         if (leg.ends().stream().noneMatch(MadeEnd::hasEye)) {
-            return "end to end";
+            return ends();
         }
         return outside ? "over the outside of the eyes, laid flat" : "inside of the eyes, laid flat";
+    }
+
+    /** Without eyes a leg is measured from pin to pin, or from one end to the other. */
+    private String ends() {
+        return leg.ends().stream().anyMatch(end -> end.pinToBore().isPositive()) ? "pin to pin" : "end to end";
     }
 
     private boolean isRing() {

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 
@@ -11,13 +12,19 @@ import bitterend.measure.RatioText;
  * @param brief for a row of the cutting table, such as {@code 3 seizings}
  * @param words in full, with count, width and spacing
  * @param counter true length over reading of the counter; 1 for one that reads true
+ * @param handlingLimit the heaviest piece that one person handles; zero for no limit
  */
-public record BeforeCut(String brief, String words, Ratio counter) {
+public record BeforeCut(String brief, String words, Ratio counter, Mass handlingLimit) {
     static final BeforeCut NOTHING = new BeforeCut("", "");
 
-    /** With a counter that reads true. */
+    /** With a counter that reads true, and no limit. */
     public BeforeCut(String brief, String words) {
-        this(brief, words, Ratio.ONE);
+        this(brief, words, Ratio.ONE, Mass.ZERO);
+    }
+
+    /** Whether a piece of this mass is more than one person should handle. */
+    boolean isHeavy(Mass mass) {
+        return handlingLimit.grams() > 0 && mass.compareTo(handlingLimit) > 0;
     }
 
     /** What the counter shows at a true length, to the nearest millimetre. */

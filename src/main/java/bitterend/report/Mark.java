@@ -15,6 +15,11 @@ import bitterend.measure.Length;
  */
 public record Mark(Kind kind, Length at, Length length, Length left, String piece, String words, String before) {
 
+    /** The same mark with other words. */
+    public Mark with(String other) {
+        return new Mark(kind, at, length, left, piece, other, before);
+    }
+
     /** The piece, or the word for what is done. */
     public String name() {
         return kind == Kind.CUT ? piece : kind.word();

@@ -63,7 +63,7 @@ final class ReelBlock {
                     figures.bare(view.reading(draw, mark.at())),
                     mark.length().isPositive() ? figures.bare(mark.length()) : "",
                     mark.name(),
-                    mark.words(),
+                    words.of(draw, mark),
                     figures.bare(mark.left()));
         }
         return table;

@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.measure.Length;
+import bitterend.measure.Mass;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
@@ -96,6 +97,18 @@ public final class ReelWords {
     /** A sentence for each flaw, with counter readings. */
     public List<String> flaws(ReelDraw draw) {
         return view.reel(draw).flaws().stream().map(flaw -> flaw(flaw, draw)).toList();
+    }
+
+    /** The words of a mark; of a piece too heavy for one person with what to do about it. */
+    public String of(ReelDraw draw, Mark mark) {
+        String heavy = mark.kind() == Kind.CUT ? heavy(draw, mark.length()) : "";
+        return heavy.isEmpty() ? mark.words() : mark.words() + "; " + heavy;
+    }
+
+    /** {@code 31.2 kg: two people or a hoist} for a length too heavy for one person; empty for others. */
+    public String heavy(ReelDraw draw, Length length) {
+        Mass mass = view.rope(draw).mass().of(length);
+        return view.beforeCut(draw).isHeavy(mass) ? figures.mass(mass) + ": two people or a hoist" : "";
     }
 
     /** What to know of a counter that does not read true, as a sentence; empty for one that does. */

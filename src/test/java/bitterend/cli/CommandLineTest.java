@@ -5,17 +5,25 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.Golden;
+import bitterend.report.Ink;
+import bitterend.report.Tape;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
+import picocli.CommandLine;
 
 /** The command line as its user meets it: words in, text and an exit code out. */
 final class CommandLineTest {
@@ -32,6 +40,8 @@ final class CommandLineTest {
                 "init --help",
                 "check --help",
                 "lengths --help",
+                "sheet --help",
+                "measure --help",
                 "calibrate --help",
                 "plan --help",
                 "quote --help",
@@ -49,6 +59,39 @@ final class CommandLineTest {
         assertEquals(0, run.code());
         run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         Golden.check("cli/" + words.replace(" ", "").replace("--", "-") + ".txt", run.out());
+    }
+
+    /** Whatever the command line knows stands in its help, and has a help of its own. */
+    @Test
+    void help_namesEveryCommandThatTheCommandLineKnows() {
+        List<String> names =
+                new ArrayList<>(Main.commandLine(quiet()).getSubcommands().keySet());
+        CommandLine whole = Main.commandLine(quiet(), names.toArray(String[]::new));
+        assertTrue(names.size() > 10, names.toString());
+        List<List<String>> paths = new ArrayList<>(List.of(List.of()));
+        for (int at = 0; at < paths.size(); at++) {
+            List<String> path = paths.get(at);
+            CommandLine command = whole;
+            for (String name : path) {
+                command = Objects.requireNonNull(command.getSubcommands().get(name));
+            }
+            List<String> words = new ArrayList<>(path);
+            words.add("--help");
+            Run run = Run.of(words.toArray(String[]::new));
+            assertEquals(0, run.code(), words + run.err());
+            run.out().lines().forEach(line -> assertTrue(line.length() <= 80, words + line));
+            for (String name : command.getSubcommands().keySet()) {
+                assertTrue(run.out().contains("\n  " + name), words + " does not name " + name);
+                List<String> inner = new ArrayList<>(path);
+                inner.add(name);
+                paths.add(inner);
+            }
+        }
+    }
+
+    private static Terminal quiet() {
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+        return new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
     }
 
     @ParameterizedTest

@@ -22,6 +22,9 @@ final class CardDrawer {
     /** How much further in a mark is drawn that lies beyond what is shown. */
     private static final int BEYOND = 22;
 
+    /** A fitting alone is not blown up to the width of an eye. */
+    private static final FineLength LEAST_SHOWN = FineLength.ofMillimetres(400);
+
     private static final int LABEL_STEP = 14;
     private static final int BAND = 16;
     private static final int LETTER = 7;
@@ -37,7 +40,7 @@ final class CardDrawer {
         this.card = card;
         this.marks = marks;
         this.figures = figures;
-        long most = 1;
+        long most = LEAST_SHOWN.units();
         for (SpliceCard.End end : card.ends()) {
             most = Math.max(most, reach(end));
         }

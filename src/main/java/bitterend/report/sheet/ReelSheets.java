@@ -57,7 +57,8 @@ final class ReelSheets {
         RowHeights heights = new RowHeights(figures.units());
         List<Row> rows = new ArrayList<>();
         int cuts = 0;
-        for (Mark mark : marks) {
+        for (Mark bare : marks) {
+            Mark mark = bare.with(words.of(draw, bare));
             boolean cut = mark.kind() == Mark.Kind.CUT;
             cuts += cut ? 1 : 0;
             rows.add(new Row(

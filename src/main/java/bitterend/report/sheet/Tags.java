@@ -7,6 +7,7 @@ import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Figures;
 import bitterend.report.PlanView;
+import bitterend.report.ReelWords;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -60,6 +61,10 @@ final class Tags {
         Reel reel = view.reel(draw);
         List<String> lines = new ArrayList<>();
         lines.addAll(measures.of(piece));
+        String heavy = new ReelWords(view, figures).heavy(draw, cut.length());
+        if (!heavy.isEmpty()) {
+            lines.add(heavy);
+        }
         lines.add("reel " + reel.id() + (reel.lot().isEmpty() ? "" : ", lot " + reel.lot()));
         if (!reel.papers().certificate().isEmpty()) {
             lines.add("certificate "
