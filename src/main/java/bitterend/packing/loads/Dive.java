@@ -12,6 +12,8 @@ import java.util.Random;
 final class Dive {
     private static final int ROUNDS = 4;
     private static final double CERTAIN = 0.999;
+    /** Less of an item than this left undone is as good as none. */
+    private static final double UNDONE = 0.05;
 
     private final LoadModel model;
     private final Program program;
@@ -39,7 +41,7 @@ final class Dive {
     Optional<Packing> run(Solution from, Budget budget) {
         Solution solution = from;
         while (!budget.over()) {
-            if (!chooseHolder(solution) && !settle(solution)) {
+            if (!chooseHolder(solution) && !chooseUndone(solution) && !settle(solution)) {
                 return Optional.of(DrawsToPacking.packing(model, draws));
             }
             if (!domain.spread()) {
@@ -127,6 +129,30 @@ final class Dive {
         return true;
     }
 
+    /** One item stays undone in whole pieces, the largest first; false when all that is left undone is whole. */
+    private boolean chooseUndone(Solution solution) {
+        Item chosen = null;
+        double most = UNDONE;
+        for (Item item : model.items) {
+            int column = program.undoneColumn(item);
+            if (column == Program.NO_ROW || item.set != Item.NONE) {
+                continue;
+            }
+            double more = solution.value(column) - domain.leastUndone[item.index];
+            if (domain.mostUndone[item.index] > domain.leastUndone[item.index] && shaken(more) > most) {
+                most = shaken(more);
+                chosen = item;
+            }
+        }
+        if (chosen == null) {
+            return false;
+        }
+        int pieces = (int) Math.max(1, Math.round(most));
+        domain.leastUndone[chosen.index] =
+                Math.min(domain.mostUndone[chosen.index], domain.leastUndone[chosen.index] + pieces);
+        return true;
+    }
+
     private double shaken(double value) {
         return noise == 0 ? value : value * (1 - noise * random.nextDouble());
     }
@@ -138,7 +164,7 @@ final class Dive {
         boolean any = false;
         for (Solution.Share share : solution.shares()) {
             Pattern pattern = share.pattern();
-            if (settled[pattern.reel]) {
+            if (settled[pattern.reel] || !pattern.isIn(domain, model)) {
                 continue;
             }
             if (share.value() > CERTAIN && !exceeds(pattern)) {

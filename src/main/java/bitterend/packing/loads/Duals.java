@@ -1,5 +1,6 @@
 package bitterend.packing.loads;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -25,6 +26,13 @@ final class Duals {
             piece[item.index] = new int[item.slots];
         }
         return new Duals(piece, new long[LoadModel.CLASSES], Map.of());
+    }
+
+    /** Whether nothing is worth anything. */
+    boolean isNone() {
+        return touch.isEmpty()
+                && Arrays.stream(undone).allMatch(price -> price == 0)
+                && Arrays.stream(piece).flatMapToInt(Arrays::stream).allMatch(price -> price == 0);
     }
 
     int charge(boolean ofSet, int index, int run) {

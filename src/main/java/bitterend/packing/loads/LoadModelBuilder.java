@@ -49,13 +49,20 @@ final class LoadModelBuilder {
     private final Map<Reel, DrawPrice> prices = new HashMap<>();
     private final Map<Piece, long[]> sizes = new LinkedHashMap<>();
 
-    private LoadModelBuilder(PackingProblem problem) {
+    private final boolean isShort;
+
+    private LoadModelBuilder(PackingProblem problem, boolean isShort) {
         this.problem = problem;
+        this.isShort = isShort;
     }
 
-    /** The day; empty when its runs have too many cells for tables to be of use. */
-    static Optional<LoadModel> of(PackingProblem problem) {
-        LoadModelBuilder builder = new LoadModelBuilder(problem);
+    /**
+     * The day; empty when its runs have too many cells for tables to be of use.
+     *
+     * @param isShort whether rope is short: one more piece may then cost as much as any other piece that gives way to it
+     */
+    static Optional<LoadModel> of(PackingProblem problem, boolean isShort) {
+        LoadModelBuilder builder = new LoadModelBuilder(problem, isShort);
         builder.measure();
         if (builder.racked.isEmpty() || builder.tooLarge()) {
             return Optional.empty();
@@ -397,11 +404,16 @@ final class LoadModelBuilder {
             }
         }
         double fixed = 2.0 * mostOpening + 2.0 * problem.prices().splitOrder().millis() + 1000;
-        double gain = 3 * dearest * longest + fixed * mostPieces;
+        int largest = items.stream()
+                .flatMapToInt(item -> Arrays.stream(item.cells))
+                .max()
+                .orElse(1);
+        double gain =
+                isShort ? (3 * dearest * largest + fixed) * mostPieces : 3 * dearest * longest + fixed * mostPieces;
         unit = (long) Math.ceil(Math.max(1, Math.max(gain / MOST_GAIN, (double) mostDrop / MOST_DROP)));
         dear = new int[items.size()];
         for (Item item : items) {
-            int size = Arrays.stream(item.cells).max().orElse(0);
+            int size = isShort ? largest : Arrays.stream(item.cells).max().orElse(0);
             dear[item.index] = (int) ((3 * dearest * size + fixed) / unit);
         }
     }

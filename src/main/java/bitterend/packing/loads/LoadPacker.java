@@ -41,7 +41,7 @@ public final class LoadPacker {
 
     /** An engine for a day; empty when its runs are too finely divided for tables. */
     public static Optional<LoadPacker> of(PackingProblem problem, Plans plans, long seed) {
-        return LoadModelBuilder.of(problem).map(model -> new LoadPacker(model, plans, seed));
+        return LoadModelBuilder.of(problem, false).map(model -> new LoadPacker(model, plans, seed));
     }
 
     /** Works until all is proven or the effort ends. */
@@ -54,21 +54,23 @@ public final class LoadPacker {
             bound[k] = leastUndone(k, bound, budget);
             proven = plans.best().undone()[k] <= bound[k];
         }
-        return money(proven, budget);
+        return money(proven, model, budget);
     }
 
-    private Answer money(boolean leastProven, Budget budget) {
+    private Answer money(boolean leastProven, LoadModel day, Budget budget) {
         long[] allowed = plans.best().undone();
+        boolean isShort = !Arrays.equals(allowed, day.floor);
+        LoadModel model = isShort ? LoadModelBuilder.of(day.problem, true).orElse(day) : day;
         Goal goal = new Goal(model, plans, Item.NONE, allowed);
-        LoadTree tree = new LoadTree(model, Item.NONE, inModel(allowed, LoadModel.CLASSES), goal, seed);
+        LoadTree tree = new LoadTree(model, Item.NONE, inModel(model, allowed, LoadModel.CLASSES), goal, seed);
         tree.run(budget);
         ProofWriter proof = new ProofWriter(model, Item.NONE, tree.root(), leaves(tree));
         return new Answer(
                 least,
                 leastProven,
                 Undone.of(LongStream.of(allowed).boxed().toList()),
-                cost(tree.bound()),
-                cost(proof.proven()),
+                cost(tree.bound(), model),
+                cost(proof.proven(), model),
                 proof.proof(tree.root()),
                 tree.nodes());
     }
@@ -78,7 +80,7 @@ public final class LoadPacker {
     }
 
     /** In 1/1000 minor unit; nothing where the tree has no plan left and so says nothing of any. */
-    private long cost(long bound) {
+    private static long cost(long bound, LoadModel model) {
         return bound >= WorkBound.IMPOSSIBLE ? 0 : Math.max(0, bound * model.unit);
     }
 
@@ -93,7 +95,7 @@ public final class LoadPacker {
         }
         Budget part = budget.part(Long.MAX_VALUE, java.time.Duration.ofMillis(budget.millisLeft() * FOR_WORK / 100));
         Goal goal = new Goal(model, plans, urgency, before);
-        LoadTree tree = new LoadTree(model, urgency, inModel(before, urgency), goal, seed);
+        LoadTree tree = new LoadTree(model, urgency, inModel(model, before, urgency), goal, seed);
         tree.run(part);
         budget.charge(part);
         ProofWriter proof = new ProofWriter(model, urgency, tree.root(), leaves(tree));
@@ -107,7 +109,7 @@ public final class LoadPacker {
     }
 
     /** What the engine's own pieces may leave undone: limits of the first classes, everything of the rest. */
-    private long[] inModel(long[] limits, int classes) {
+    private static long[] inModel(LoadModel model, long[] limits, int classes) {
         long[] allowed = model.everything();
         for (int k = 0; k < classes; k++) {
             allowed[k] = Math.max(0, Math.min(allowed[k], limits[k] - model.floor[k]));
