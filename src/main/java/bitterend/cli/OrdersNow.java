@@ -13,6 +13,8 @@ import bitterend.stock.Ledger;
 import bitterend.store.SqliteLedger;
 import bitterend.work.AskOrders;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.stream.Collectors;
 
 /** How things stand with the orders of a shop, for the pages that say so. */
 final class OrdersNow {
@@ -27,6 +29,13 @@ final class OrdersNow {
         try (Ledger ledger = SqliteLedger.openToRead(shop.folder)) {
             return question.of(ledger);
         }
+    }
+
+    /** What changed of one cut piece, or that it is spare; a line each, usually none. */
+    static String about(ShopArgument shop, Shop read, String piece, Figures figures) {
+        OrdersTold told = of(shop, read, read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault())));
+        return new OrderWords(figures, shop.folder.toString())
+                .first(told.about(piece)).stream().map(words -> words + ".\n").collect(Collectors.joining());
     }
 
     /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */

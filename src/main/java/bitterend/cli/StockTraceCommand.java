@@ -50,8 +50,19 @@ final class StockTraceCommand implements Callable<Integer> {
             List<String> line = at.reading(ledger -> ledger.read(stock -> new Trace(stock).ancestry(reel.id())));
             List<Event> events = at.reading(ledger -> ledger.read(stock -> new Trace(stock).eventsOf("" + piece)));
             at.say(terminal, page.events(events, "" + piece));
+            at.say(terminal, changed("" + piece));
             at.say(terminal, "off " + String.join(", which came off ", line) + ":\n" + page.label(reel));
         }
         return code;
+    }
+
+    /** What its order says otherwise than when it was cut, where the shop can be read. */
+    private String changed(String id) {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        return shop.read()
+                .shop()
+                .map(read -> OrdersNow.about(shop, read, id, at.units.figures(read)))
+                .orElse("");
     }
 }

@@ -18,4 +18,13 @@ public record OrdersTold(List<OrderStatus> orders, List<OrderChange> changes, Li
         spares = List.copyOf(spares);
         uses = List.copyOf(uses);
     }
+
+    /** What of it is about one cut piece. */
+    public OrdersTold about(String piece) {
+        return new OrdersTold(
+                List.of(),
+                changes.stream().filter(change -> change.piece().equals(piece)).toList(),
+                spares.stream().filter(spare -> spare.piece().equals(piece)).toList(),
+                uses);
+    }
 }

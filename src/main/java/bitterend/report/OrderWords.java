@@ -42,12 +42,18 @@ public final class OrderWords {
         return page.toString();
     }
 
+    /** What changed of pieces that are still wanted; the others are spare. */
     List<String> changes(OrdersTold told) {
-        return told.changes().stream().map(this::change).toList();
+        return told.changes().stream()
+                .filter(change -> !change.isUnwanted())
+                .map(this::change)
+                .toList();
     }
 
     List<String> spares(OrdersTold told) {
-        return told.spares().stream().map(spare -> spare(spare, told.uses())).toList();
+        return told.spares().stream()
+                .map(spare -> spare.piece() + why(spare, told) + spare(spare, told.uses()))
+                .toList();
     }
 
     /** What changed, and what can be done. */
@@ -55,8 +61,8 @@ public final class OrderWords {
         String piece = change.piece() + customer(change.was());
         String length = figures.length(change.length());
         return switch (change.what()) {
-            case CANCELLED -> piece + ": its line is cancelled; " + length + " are cut and spare";
-            case FEWER -> piece + ": fewer are ordered now; " + length + " are cut and spare";
+            case CANCELLED -> piece + ": its line is cancelled";
+            case FEWER -> piece + ": fewer are ordered now";
             case ROPE -> piece + ": ordered in " + change.now().make().rope() + " now, and cut from another rope; "
                     + again(change);
             case TOO_SHORT -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
@@ -95,11 +101,22 @@ public final class OrderWords {
         return "bitterend orders keep " + shop + " " + change.piece() + " accepts it, orders spare opens it again";
     }
 
+    /** Why it is spare, where the order book says so. */
+    private static String why(SparePiece spare, OrdersTold told) {
+        return customer(spare.ordered())
+                + told.changes().stream()
+                        .filter(change -> change.isUnwanted() && change.piece().equals(spare.piece()))
+                        .map(change -> change.what() == OrderChange.What.FEWER
+                                ? ": fewer are ordered now; "
+                                : ": its line is cancelled; ")
+                        .findFirst()
+                        .orElse(": ");
+    }
+
     /** What a spare piece is, and what it could become. */
     private String spare(SparePiece spare, List<Use> uses) {
         String lot = spare.reel().lot().isEmpty() ? "" : ", lot " + spare.reel().lot();
-        String what = spare.piece() + ": " + figures.length(spare.length()) + " of "
-                + spare.reel().rope() + lot;
+        String what = figures.length(spare.length()) + " of " + spare.reel().rope() + lot;
         return what + "; "
                 + uses.stream()
                         .filter(use -> use.spare().piece().equals(spare.piece()))

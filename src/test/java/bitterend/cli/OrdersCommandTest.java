@@ -64,9 +64,10 @@ final class OrdersCommandTest {
         assertTrue(flat(run(0, "check", "" + shop).out()).startsWith("Changed after cutting, and spare pieces"));
         assertTrue(flat(run(0, "check", "" + shop, "--json").out()).contains(told));
         assertTrue(flat(plan(0).out()).contains(told));
+        assertTrue(flat(run(0, "stock", "trace", "" + shop, "5119/1.1").out()).contains(told));
         run(0, "orders", "spare", "" + shop, "5119/1.1", "--note", "customer rang");
         assertTrue(plan(0).out().contains("29.500  5119/1.1"));
-        assertTrue(orders().contains("5119/1.1: 28.000 m of DB16, lot L1;"), orders());
+        assertTrue(orders().contains("5119/1.1 (Port Pilots): 28.000 m of DB16, lot L1;"), orders());
     }
 
     @Test
@@ -89,8 +90,8 @@ final class OrdersCommandTest {
     void cancelledLineAndSmallerQuantity_leaveSparePieces() throws IOException {
         write("orders.csv", HEADER + BOARD.replace("sealed,2", "sealed,1"));
         String page = orders();
-        assertTrue(page.contains("5119/1.1 (Port Pilots): its line is cancelled; 28.000 m are cut and spare"), page);
-        assertTrue(page.contains("5118/2.2 (Harbour Board): fewer are ordered now; 6.000 m are cut and spare"), page);
+        assertTrue(page.contains("5119/1.1 (Port Pilots): its line is cancelled; 28.000 m of DB16, lot L1;"), page);
+        assertTrue(page.contains("5118/2.2 (Harbour Board): fewer are ordered now; 6.000 m of DB16, lot L1;"), page);
         assertTrue(page.contains("orders back"), page);
     }
 

@@ -79,7 +79,7 @@ public final class ReelSketch {
         return this;
     }
 
-    Reel reel() {
+    public Reel reel() {
         Reel.Contents contents =
                 new Reel.Contents(new Length(mm), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED);
         Reel.Papers papers = new Reel.Papers(certificate, certificate.isEmpty() ? "" : "1", useBy, received);

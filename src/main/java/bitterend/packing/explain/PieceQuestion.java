@@ -82,11 +82,11 @@ final class PieceQuestion {
                         rules.ownRope(piece, reel),
                         rules.certificate(piece, reel),
                         rules.useBy(piece, reel),
-                        rules.begunSet(piece, reel),
                         rules.pinned(piece, reel))
                 .flatMap(Optional::stream)
                 .toList());
         if (bars.stream().noneMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
+            rules.begunSet(piece, reel).ifPresent(bars::add);
             Optional<Reason> tooShort = rules.fits(piece, reel, run);
             tooShort.or(() -> noRoom(reel, run, id)).ifPresent(bars::add);
             leavesItsSet(reel).ifPresent(bars::add);

@@ -1,0 +1,115 @@
+package bitterend.packing.check;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import bitterend.packing.Cut;
+import bitterend.packing.CutPlan;
+import bitterend.packing.ReelDraw;
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Checks begun sets by the ledger itself: what a plan cuts of a matched set must match what the ledger says is cut of it
+ * now, whatever the plan was told. It shares nothing with the code that tells plans.
+ */
+public final class LedgerSets {
+    private final Ledger.Stock stock;
+    private final Map<String, Source> cut = new HashMap<>();
+    private final Map<String, Long> released = new HashMap<>();
+    private final Map<String, String> parents = new HashMap<>();
+
+    /** What a piece was cut off, and by which event. */
+    private record Source(Reel reel, long event) {}
+
+    private LedgerSets(Ledger.Stock stock) {
+        this.stock = stock;
+        Set<Long> undone = new HashSet<>();
+        Set<Long> undoneEvents = new HashSet<>();
+        stock.movements()
+                .forEach(movement -> undone.add(movement.entry().origin().undoes()));
+        stock.events().forEach(event -> undoneEvents.add(event.act().undoes()));
+        stock.movements().stream()
+                .filter(movement -> !undone.contains(movement.number()))
+                .forEach(this::book);
+        stock.events().stream()
+                .filter(event -> event.act().kind() == Event.Kind.SET_RELEASED)
+                .filter(event -> !undoneEvents.contains(event.number()))
+                .forEach(event -> event.named("set").forEach(set -> released.put(set, event.number())));
+    }
+
+    private void book(Movement movement) {
+        Movement.Entry entry = movement.entry();
+        String piece = entry.origin().piece();
+        if (movement.count() == 1 && !entry.origin().parent().isEmpty()) {
+            parents.put(entry.reel(), entry.origin().parent());
+        }
+        switch (entry.kind()) {
+            case CUT, GIVEN -> cut.put(piece, new Source(entry.after(), movement.event()));
+            case SPOILED, MADE_SPARE -> cut.remove(piece);
+            default -> {}
+        }
+    }
+
+    /**
+     * Everything that a plan would tear.
+     *
+     * @param ordered every piece that is ordered, those that are cut included
+     */
+    public static List<Fault> faults(CutPlan plan, List<Piece> ordered, Ledger.Stock stock) {
+        LedgerSets ledger = new LedgerSets(stock);
+        Map<String, Piece> byId = new HashMap<>();
+        ordered.forEach(piece -> byId.put(piece.id(), piece));
+        List<Fault> faults = new ArrayList<>();
+        for (ReelDraw draw : plan.draws()) {
+            for (Cut each : draw.cuts()) {
+                Piece piece = byId.get(each.piece());
+                if (piece != null && piece.matching().bond() != Bond.NONE && !ledger.cut.containsKey(piece.id())) {
+                    ledger.torn(piece, draw.reel(), ordered).ifPresent(faults::add);
+                }
+            }
+        }
+        return faults;
+    }
+
+    private Optional<Fault> torn(Piece piece, String reel, List<Piece> ordered) {
+        Optional<Holding> on = stock.findHolding(reel);
+        for (Piece mate : ordered) {
+            Source source = cut.get(mate.id());
+            boolean ofTheSet = mate.matching().bond() != Bond.NONE
+                    && mate.matching().set().equals(piece.matching().set());
+            if (ofTheSet
+                    && source != null
+                    && source.event() > released.getOrDefault(piece.matching().set(), 0L)
+                    && on.isPresent()
+                    && !matches(piece.matching().bond(), source.reel(), on.get().reel())) {
+                return Optional.of(new Fault(
+                        Check.BEGUN_SET,
+                        piece.id(),
+                        "off " + reel + " it would not match " + mate.id() + ", which the ledger has as cut off "
+                                + source.reel().id() + ", " + Facts.lot(source.reel())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean matches(Bond bond, Reel was, Reel is) {
+        boolean sameReel = received(was.id()).equals(received(is.id()));
+        boolean byReel = bond == Bond.ONE_REEL || was.lot().isEmpty();
+        return was.rope().equals(is.rope()) && (byReel ? sameReel : was.lot().equals(is.lot()));
+    }
+
+    private String received(String reel) {
+        String parent = parents.get(reel);
+        return parent == null || parent.equals(reel) ? reel : received(parent);
+    }
+}
