@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.buying.OnOrder;
 import bitterend.exchange.ExplainJson;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
@@ -8,8 +9,10 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunId;
+import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import bitterend.report.AnswerPage;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -17,8 +20,15 @@ import java.util.TreeMap;
 final class Answers {
     private final Explanation explanation;
 
-    Answers(PackingProblem problem, CutPlan plan) {
-        explanation = new Explanation(problem, packing(plan));
+    /** Knows of the rope that the shop has on order. */
+    Answers(PackingProblem problem, CutPlan plan, List<OnOrder> coming) {
+        explanation = new Explanation(
+                problem,
+                packing(plan),
+                coming.stream()
+                        .map(each ->
+                                new Coming(each.id(), each.rope(), each.length(), each.expected(), each.certificate()))
+                        .toList());
     }
 
     /** Whether a piece or a reel has this id. */

@@ -14,6 +14,7 @@ import bitterend.store.SqliteLedger;
 import bitterend.work.AskOrders;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** How things stand with the orders of a shop, for the pages that say so. */
@@ -36,6 +37,11 @@ final class OrdersNow {
         OrdersTold told = of(shop, read, read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault())));
         return new OrderWords(figures, shop.folder.toString())
                 .first(told.about(piece)).stream().map(words -> words + ".\n").collect(Collectors.joining());
+    }
+
+    /** What stands at the top of a sheet, a sentence each; usually nothing. */
+    static List<String> sentences(ShopArgument shop, Shop read, LocalDate day, Figures figures) {
+        return new OrderWords(figures, shop.folder.toString()).first(of(shop, read, day));
     }
 
     /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */

@@ -67,7 +67,8 @@ final class PlanQuestions {
         if (cut.isPresent()) {
             answer.append(printing.json() ? json.cut(cut.get()) : cutAlready(cut.get()));
         } else if (explain != null) {
-            Answers answers = new Answers(problem, passed.plan());
+            Answers answers =
+                    new Answers(problem, passed.plan(), read.supplies().onOrder());
             answer.append(
                     printing.json()
                             ? answers.to(explain, json)

@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -121,7 +122,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         GateTold.Passage passage = new GateTold(terminal, at, plans).pass(kept.get(), read.get());
         return passage.passed()
-                .map(passed -> printed(read.get(), plans, passed, passage.remarks()))
+                .map(passed -> printed(at, read.get(), plans, passed, passage.remarks()))
                 .orElse(passage.code())
                 .number();
     }
@@ -130,7 +131,7 @@ final class SheetCommand implements Callable<Integer> {
         return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
     }
 
-    private ExitCode printed(Shop read, Plans plans, Verdict.Passed passed, List<Remark> remarks) {
+    private ExitCode printed(ShopArgument at, Shop read, Plans plans, Verdict.Passed passed, List<Remark> remarks) {
         if (issuing.isAsked()) {
             ExitCode code = issuing.issue(terminal, plans, passed, remarks);
             if (code != ExitCode.DONE) {
@@ -142,8 +143,10 @@ final class SheetCommand implements Callable<Integer> {
         PlanMark mark = new PlanMark(
                 passed.number(),
                 preview,
-                remarks.stream()
-                        .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()))
+                Stream.concat(
+                                OrdersNow.sentences(at, read, passed.plan().day(), units.figures(read)).stream()
+                                        .map(told -> new PlanMark.Change("", told)),
+                                remarks.stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence())))
                         .toList());
         write(read, passed, mark);
         return ExitCode.DONE;

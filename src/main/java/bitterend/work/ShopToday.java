@@ -4,6 +4,7 @@ import bitterend.day.RackToday;
 import bitterend.exchange.PlanFacts.LedgerMark;
 import bitterend.exchange.Shop;
 import bitterend.packing.CutPlan;
+import bitterend.packing.check.LedgerSets;
 import bitterend.stock.Head;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
@@ -26,9 +27,10 @@ public record ShopToday(Shop shop, Optional<Rack> rack) {
      *
      * @param mark which ledger it is, and how far it has got
      * @param today what is there
+     * @param book what the checker wants to know of it
      * @param histories all movements of the reels that a plan may speak of, oldest first, by reel
      */
-    public record Rack(LedgerMark mark, RackToday today, Map<String, List<Movement>> histories) {
+    public record Rack(LedgerMark mark, RackToday today, LedgerSets.Book book, Map<String, List<Movement>> histories) {
         public Rack {
             histories = Map.copyOf(histories);
         }
@@ -40,14 +42,14 @@ public record ShopToday(Shop shop, Optional<Rack> rack) {
                 plan.draws().forEach(draw -> histories.put(draw.reel(), stock.history(draw.reel())));
                 return histories;
             });
-            return new Rack(mark(ledger), RackToday.of(ledger), histories);
+            return new Rack(mark(ledger), RackToday.of(ledger), LedgerSets.Book.of(ledger), histories);
         }
 
         /** What the ledger says of all reels. */
         public static Rack of(Ledger ledger) {
             Map<String, List<Movement>> histories = ledger.read(stock -> stock.movements().stream()
                     .collect(Collectors.groupingBy(movement -> movement.entry().reel())));
-            return new Rack(mark(ledger), RackToday.of(ledger), histories);
+            return new Rack(mark(ledger), RackToday.of(ledger), LedgerSets.Book.of(ledger), histories);
         }
 
         /** Which ledger it is, and how far it has got. */

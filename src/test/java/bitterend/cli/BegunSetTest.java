@@ -90,6 +90,34 @@ final class BegunSetTest {
     }
 
     @Test
+    void olderPlan_isNotPosted_whereItWouldTearASetBegunSince() throws IOException {
+        write("orders.csv", "order,line,rope,length,end a,end b,match,legs\n9001,1,DB16,4 m,sealed,sealed,lot,2\n");
+        write("reels.csv", "reel,rope,lot,length\nW1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "open", "" + shop);
+        write("pins.csv", "piece,reel\n9001/1.1-1,W1\n9001/1.1-2,W1\n");
+        plan(0);
+        write("pins.csv", "piece,reel\n9001/1.1-1,W3\n9001/1.1-2,W3\n");
+        plan(0);
+        Files.delete(shop.resolve("pins.csv"));
+        run(0, "stock", "post", "" + shop, "--plan", "2", "--piece", "9001/1.1-1");
+        Run torn = Run.of("stock", "post", "" + shop, "--plan", "1", "--reel", "W1");
+        assertEquals(5, torn.code(), torn::err);
+        assertTrue(
+                torn.err().contains("it would not match 9001/1.1-1, which the ledger has as cut off W3"), torn.err());
+    }
+
+    @Test
+    void reelOnOrder_isNamedForASetThatIsNotBegun() throws IOException {
+        write("orders.csv", "order,line,rope,length,end a,end b,match,legs\n9001,1,DB16,4 m,sealed,sealed,lot,2\n");
+        write("reels.csv", "reel,rope,lot,length\nW1,DB16,S1,5 m\n");
+        write("on-order.csv", "number,rope,length,quantity,expected\nB-7,DB16,200 m,1,2026-03-09\n");
+        plan(4);
+        String answer =
+                flat(run(0, "plan", "" + shop, "--explain", "9001/1.1-2").out());
+        assertTrue(answer.contains("Order B-7 would do for the set: 200.000 m of DB16, expected 2026-03-09."), answer);
+    }
+
+    @Test
     void release_isTakenBack_andTheSetIsBoundAgain() throws IOException {
         cutTwo("lot", "W1,DB16,S1,11 m\nW3,DB16,S2,60 m\n");
         String out =

@@ -64,6 +64,9 @@ final class OrdersCommandTest {
         assertTrue(flat(run(0, "check", "" + shop).out()).startsWith("Changed after cutting, and spare pieces"));
         assertTrue(flat(run(0, "check", "" + shop, "--json").out()).contains(told));
         assertTrue(flat(plan(0).out()).contains(told));
+        run(0, "sheet", "" + shop);
+        String sheet = Files.readString(shop.resolve("sheet.html"));
+        assertTrue(flat(sheet).contains("it takes 29.500 m and is cut at 28.000 m"), sheet);
         assertTrue(flat(run(0, "stock", "trace", "" + shop, "5119/1.1").out()).contains(told));
         run(0, "orders", "spare", "" + shop, "5119/1.1", "--note", "customer rang");
         assertTrue(plan(0).out().contains("29.500  5119/1.1"));

@@ -23,7 +23,7 @@ import java.util.Set;
  * now, whatever the plan was told. It shares nothing with the code that tells plans.
  */
 public final class LedgerSets {
-    private final Ledger.Stock stock;
+    private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, Source> cut = new HashMap<>();
     private final Map<String, Long> released = new HashMap<>();
     private final Map<String, String> parents = new HashMap<>();
@@ -31,8 +31,27 @@ public final class LedgerSets {
     /** What a piece was cut off, and by which event. */
     private record Source(Reel reel, long event) {}
 
-    private LedgerSets(Ledger.Stock stock) {
-        this.stock = stock;
+    /**
+     * What the ledger says, as it is at one moment.
+     *
+     * @param movements all movements, oldest first
+     * @param events all events, oldest first
+     * @param holdings every reel there ever was
+     */
+    public record Book(List<Movement> movements, List<Event> events, List<Holding> holdings) {
+        public Book {
+            movements = List.copyOf(movements);
+            events = List.copyOf(events);
+            holdings = List.copyOf(holdings);
+        }
+
+        public static Book of(Ledger ledger) {
+            return ledger.read(stock -> new Book(stock.movements(), stock.events(), stock.holdings()));
+        }
+    }
+
+    private LedgerSets(Book stock) {
+        stock.holdings().forEach(holding -> reels.put(holding.id(), holding.reel()));
         Set<Long> undone = new HashSet<>();
         Set<Long> undoneEvents = new HashSet<>();
         stock.movements()
@@ -65,7 +84,7 @@ public final class LedgerSets {
      *
      * @param ordered every piece that is ordered, those that are cut included
      */
-    public static List<Fault> faults(CutPlan plan, List<Piece> ordered, Ledger.Stock stock) {
+    public static List<Fault> faults(CutPlan plan, List<Piece> ordered, Book stock) {
         LedgerSets ledger = new LedgerSets(stock);
         Map<String, Piece> byId = new HashMap<>();
         ordered.forEach(piece -> byId.put(piece.id(), piece));
@@ -82,7 +101,7 @@ public final class LedgerSets {
     }
 
     private Optional<Fault> torn(Piece piece, String reel, List<Piece> ordered) {
-        Optional<Holding> on = stock.findHolding(reel);
+        Optional<Reel> on = Optional.ofNullable(reels.get(reel));
         for (Piece mate : ordered) {
             Source source = cut.get(mate.id());
             boolean ofTheSet = mate.matching().bond() != Bond.NONE
@@ -91,7 +110,7 @@ public final class LedgerSets {
                     && source != null
                     && source.event() > released.getOrDefault(piece.matching().set(), 0L)
                     && on.isPresent()
-                    && !matches(piece.matching().bond(), source.reel(), on.get().reel())) {
+                    && !matches(piece.matching().bond(), source.reel(), on.get())) {
                 return Optional.of(new Fault(
                         Check.BEGUN_SET,
                         piece.id(),

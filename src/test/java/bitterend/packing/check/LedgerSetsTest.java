@@ -89,7 +89,7 @@ final class LedgerSetsTest {
                 .with(piece("P2", 1_000).set("S", bond), off.id(), 1)
                 .problem();
         CutPlan plan = PlanWriter.write(day, new Packing(Map.of("P2", new RunId(off.id(), 1))));
-        return ledger.read(stock -> LedgerSets.faults(plan, day.pieces(), stock)).stream()
+        return LedgerSets.faults(plan, day.pieces(), LedgerSets.Book.of(ledger)).stream()
                 .map(Fault::toString)
                 .toList();
     }
