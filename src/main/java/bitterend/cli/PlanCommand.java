@@ -139,9 +139,11 @@ final class PlanCommand implements Callable<Integer> {
         try (KeepBest keepBest = KeepBest.listening()) {
             ProgressLines progress =
                     new ProgressLines(terminal.err(), read.settings().money(), effort.time());
-            CutPlan plan = new DayPlanner(strategy).plan(problem, effort.effort(problem, keepBest::isAsked, progress));
+            DayPlanner.Checked checked =
+                    new DayPlanner(strategy).checked(problem, effort.effort(problem, keepBest::isAsked, progress));
+            CutPlan plan = checked.plan();
             noon.tellChanges(problem, plan, units.figures(read));
-            ProofTold.tell(terminal, problem, plan);
+            ProofTold.tell(terminal, checked);
             return keep(read, problem, plan);
         }
     }

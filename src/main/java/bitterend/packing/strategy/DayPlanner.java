@@ -1,15 +1,22 @@
 package bitterend.packing.strategy;
 
+import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.check.BoundVerdict;
+import bitterend.packing.check.Check;
 import bitterend.packing.check.Fault;
 import bitterend.packing.check.PlanChecker;
 import bitterend.packing.order.CuttingOrder;
+import java.util.ArrayList;
 import java.util.List;
 
-/** Plans a day: packs, puts the cuts in order, and lets the checker have the last word. */
+/**
+ * Plans a day: packs, puts the cuts in order, and lets the checker have the last word. Where the checker refuses a plan the
+ * quick starts make another: a fault of this program is told, and does not cost the shop its day.
+ */
 public final class DayPlanner {
     private final Packer packer;
 
@@ -18,19 +25,62 @@ public final class DayPlanner {
     }
 
     /**
-     * A plan that passed the checker.
+     * A plan that passed the checker, and what was told of the way to it.
      *
-     * @throws UnsoundPlanException when the checker finds a fault: an error of this program, never of the input
+     * @param plan the plan
+     * @param bounds what became of each bound it claims; each was computed again once
+     * @param unsound what was wrong with plans that were thrown away: faults of this program, never of the input
      */
+    public record Checked(CutPlan plan, List<BoundVerdict> bounds, List<String> unsound) {
+        public Checked {
+            bounds = List.copyOf(bounds);
+            unsound = List.copyOf(unsound);
+        }
+    }
+
+    /** The plan of {@link #checked} alone. */
     public CutPlan plan(PackingProblem problem, Effort effort) {
+        return checked(problem, effort).plan();
+    }
+
+    /**
+     * A plan that passed the checker. A bound that does not hold is left out, all of them with it; a plan that breaks a
+     * rule gives way to that of the quick starts.
+     *
+     * @throws UnsoundPlanException when the checker refuses that one too
+     */
+    public Checked checked(PackingProblem problem, Effort effort) {
         Packer.Result result = packer.pack(problem, effort);
-        CutPlan ordered = new CuttingOrder(problem).plan(result.packing());
-        CutPlan plan = new CutPlan(
-                ordered.day(), ordered.draws(), ordered.unplanned(), ordered.book(), ordered.cost(), result.bounds());
-        List<Fault> faults = PlanChecker.check(problem, plan);
+        List<String> unsound = new ArrayList<>(result.unsound());
+        CutPlan plan = ordered(problem, result);
+        PlanChecker.Verdict verdict = PlanChecker.verdict(problem, plan);
+        if (verdict.isSound()) {
+            return new Checked(plan, verdict.bounds(), unsound);
+        }
+        verdict.faults().forEach(fault -> unsound.add(fault.toString()));
+        boolean onlyBounds = verdict.faults().stream().allMatch(DayPlanner::isOfBound);
+        CutPlan instead = onlyBounds ? unproven(plan) : ordered(problem, new GreedyStrategy().pack(problem, effort));
+        List<Fault> faults = PlanChecker.check(problem, instead);
         if (!faults.isEmpty()) {
             throw new UnsoundPlanException(faults);
         }
-        return plan;
+        return new Checked(instead, List.of(), unsound);
+    }
+
+    private static boolean isOfBound(Fault fault) {
+        return fault.check() == Check.BOUND;
+    }
+
+    private static CutPlan ordered(PackingProblem problem, Packer.Result result) {
+        CutPlan ordered = new CuttingOrder(problem).plan(result.packing());
+        return with(ordered, result.bounds());
+    }
+
+    private static CutPlan unproven(CutPlan plan) {
+        return with(plan, List.of());
+    }
+
+    private static CutPlan with(CutPlan plan, List<Bound> bounds) {
+        return new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), bounds);
     }
 }

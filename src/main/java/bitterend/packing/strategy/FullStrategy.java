@@ -68,7 +68,8 @@ public final class FullStrategy implements Packer {
                 answers.stream()
                         .map(PartPacker.Answer::bound)
                         .sorted(Comparator.comparing(bound -> bound.ropes().get(0)))
-                        .toList());
+                        .toList(),
+                answers.stream().flatMap(answer -> answer.unsound().stream()).toList());
     }
 
     private List<PartPacker.Answer> sideBySide(List<PackingProblem> parts, Effort effort) {

@@ -16,6 +16,7 @@ import bitterend.packing.loads.LoadPacker;
 import bitterend.packing.loads.Plans;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -51,6 +52,8 @@ final class PartPacker {
     private final Share share;
     private final PlanPrice prices;
     private final Workbench bench;
+    private final HardRules rules;
+    private final List<String> unsound = new ArrayList<>();
     private final boolean coreToSpare;
     private Packing best = Packing.EMPTY;
     private Cost bestCost;
@@ -63,12 +66,13 @@ final class PartPacker {
         this.coreToSpare = coreToSpare;
         prices = new PlanPrice(part);
         bench = new Workbench(part);
+        rules = new HardRules(part);
         bestCost = prices.of(best);
         bestUndone = prices.undone(best);
     }
 
-    /** A packing and the bound on it. */
-    record Answer(Packing packing, Bound bound) {}
+    /** A packing, the bound on it, and what was wrong with packings that were thrown away. */
+    record Answer(Packing packing, Bound bound, List<String> unsound) {}
 
     Answer pack(Improver improver) {
         Packing greedy = new GreedyPacker(part).best();
@@ -173,7 +177,7 @@ final class PartPacker {
                 bestCost,
                 bound.best(),
                 part.pieces().size() - best.places().size());
-        return new Answer(best, bound);
+        return new Answer(best, bound, unsound);
     }
 
     /** Improves a start under all rules; a seam for tests and for packing without the search. */
@@ -219,8 +223,14 @@ final class PartPacker {
 
     /** Keeps the better: less work undone, then the lower true price. What still finds room is placed first. */
     private void offer(Packing offered) {
+        if (!isSound(offered)) {
+            return;
+        }
         Packing filled = LeastUndone.filled(bench, offered);
         Packing packing = LeastUndone.filled(bench, LotMending.mended(part, prices, filled));
+        if (!isSound(packing)) {
+            return;
+        }
         Undone undone = prices.undone(packing);
         int work = undone.compareTo(bestUndone);
         Cost cost = prices.of(packing);
@@ -229,5 +239,12 @@ final class PartPacker {
             bestCost = cost;
             bestUndone = undone;
         }
+    }
+
+    /** A packing that breaks a hard rule is a fault of this program: it is remembered, and never the best. */
+    private boolean isSound(Packing packing) {
+        Optional<String> broken = rules.brokenBy(packing);
+        broken.ifPresent(unsound::add);
+        return broken.isEmpty();
     }
 }
