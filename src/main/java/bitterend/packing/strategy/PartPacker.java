@@ -97,6 +97,13 @@ final class PartPacker {
         }
     }
 
+    /** The best of the quick starts and the patterns alone: a seam for tests. */
+    Packing startedByPatterns() {
+        offer(new GreedyPacker(part).best());
+        patterns(false);
+        return best;
+    }
+
     /** @param beforeLoads whether single reels are bounded after this */
     private BoundOfPart patterns(boolean beforeLoads) {
         PatternBridge whole = new PatternBridge(part);

@@ -33,7 +33,8 @@ final class BoundOfPartTest {
                 .with(piece("single", 3_000))
                 .problem();
         Urgency urgency = new Urgency(day);
-        Undone set = urgency.of(day.pieces().get(0)).plus(urgency.of(day.pieces().get(1)));
+        Undone set =
+                urgency.of(day.pieces().get(0)).plus(urgency.of(day.pieces().get(1)));
         Bound bound = bounds(day).forUndone(set);
         assertEquals(new Cost(3_010), bound.root());
         assertTrue(bound.undonePrices().stream().anyMatch(price -> price > 0));
