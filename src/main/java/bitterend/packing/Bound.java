@@ -59,6 +59,14 @@ public record Bound(
         this(ropes, best, root, scale, undone, undonePrices, duals, Cases.NONE);
     }
 
+    /**
+     * What of {@link #best} is written down so that anyone can work it out again: by the duals or by cases. The rest was
+     * raised by a search that left no proof.
+     */
+    public Cost shown() {
+        return cases.costs().stream().map(CostProof::cost).reduce(root, (a, b) -> a.compareTo(b) >= 0 ? a : b);
+    }
+
     /** The same bound with proofs by cases. */
     public Bound with(Cases proven) {
         return new Bound(ropes, best, root, scale, undone, undonePrices, duals, proven);

@@ -35,7 +35,8 @@ public final class Proof {
      * @param ropes their ids
      * @param cost what their draws cost
      * @param bound what no plan that leaves no more undone in any class costs less than; or {@code not known}
-     * @param avoidable the difference in money; {@code proven best} when there is none; or {@code not known}
+     * @param avoidable the difference in money; {@code proven best} when there is none and the proof is written down,
+     *     {@code best by search} when there is none and it is not; or {@code not known}
      * @param metres the same as rope; empty when there is none
      * @param gap the same in per cent of the rope in their pieces; empty when there is none
      */
@@ -74,8 +75,13 @@ public final class Proof {
         String plans =
                 view.plan().unplanned().isEmpty() ? "No plan" : "No plan that leaves no more undone in any class";
         String ropes = all ? "" : " of the other ropes";
+        Cost shown = sum(bounds, Bound::shown);
         if (isNothing(avoidable)) {
-            return "Proven best: " + plans.toLowerCase(Locale.ROOT) + ropes + " costs less.";
+            String less = plans.toLowerCase(Locale.ROOT) + ropes + " costs less";
+            return isNothing(cost.minus(shown))
+                    ? "Proven best: " + less + "."
+                    : "Best by search: " + less + ". A proof that can be worked out again reaches "
+                            + figures.money(shown) + ".";
         }
         return plans + ropes + " can cost less than " + figures.money(best) + ". This one costs " + figures.money(cost)
                 + ": at the very most " + figures.money(avoidable) + " could be avoided, a gap of "
@@ -83,7 +89,14 @@ public final class Proof {
                         avoidable.millis(),
                         sum(bounds, bound -> worth(bound.ropes())).millis(),
                         2)
-                + " % of the rope in the pieces.";
+                + " % of the rope in the pieces." + reaching(best, shown);
+    }
+
+    /** What a bound that rests on the search in part is worth by its proof alone. */
+    private String reaching(Cost best, Cost shown) {
+        return isNothing(best.minus(shown))
+                ? ""
+                : " A proof that can be worked out again reaches " + figures.money(shown) + ".";
     }
 
     private static Cost sum(List<Bound> bounds, Function<Bound, Cost> part) {
@@ -102,12 +115,16 @@ public final class Proof {
                 ropes,
                 figures.bare(cost.rounded()),
                 figures.bare(bound.best().rounded()),
-                best ? "proven best" : figures.bare(avoidable.rounded()),
+                best ? bestOf(cost, bound) : figures.bare(avoidable.rounded()),
                 best ? "" : metres(bound, avoidable),
                 best
                         ? ""
                         : figures.percent(
                                 avoidable.millis(), worth(bound.ropes()).millis(), 2));
+    }
+
+    private static String bestOf(Cost cost, Bound bound) {
+        return isNothing(cost.minus(bound.shown())) ? "proven best" : "best by search";
     }
 
     private static boolean isNothing(Cost avoidable) {
