@@ -9,6 +9,7 @@ import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,11 +22,16 @@ public final class OrderChanges {
         this.book = book;
     }
 
-    /** Every cut piece whose order changed, by piece; without those that a person accepted as they are. */
+    /**
+     * Every cut piece that is still here and whose order changed, by piece; without those that a person accepted as they
+     * are, and those that were cut before the ledger kept what was ordered.
+     */
     public List<OrderChange> in(Ledger.Stock stock) {
         List<OrderChange> changes = new ArrayList<>();
         List<Event> accepted = stock.standing(Event.Kind.ORDER_CHANGED);
-        for (Map.Entry<String, Movement> cut : new CutPieces(stock).cuts().entrySet()) {
+        Map<String, Movement> cuts = new HashMap<>(new CutPieces(stock).cuts());
+        cuts.keySet().removeAll(DeliveredPieces.of(stock));
+        for (Map.Entry<String, Movement> cut : cuts.entrySet()) {
             change(cut.getKey(), cut.getValue())
                     .filter(change -> !isAccepted(change, accepted))
                     .ifPresent(changes::add);
@@ -44,12 +50,12 @@ public final class OrderChanges {
         Length length = cut.entry().piece().length();
         Ordered now = book.ordered().getOrDefault(id, Ordered.NONE);
         Optional<Piece> piece = book.find(id);
+        if (!was.isKnown()) {
+            return Optional.empty();
+        }
         if (piece.isEmpty()) {
             OrderChange.What what = isLineThere(was) ? OrderChange.What.FEWER : OrderChange.What.CANCELLED;
             return Optional.of(new OrderChange(id, what, was, Ordered.NONE, length, Length.ZERO));
-        }
-        if (!was.isKnown()) {
-            return Optional.empty();
         }
         Optional<Length> needed = piece.get().lengthOn(cut.entry().after().rope());
         return what(was, now, length, needed)

@@ -43,23 +43,14 @@ public final class OrderStates {
         this(book, planned);
         cuts.putAll(new CutPieces(stock).cuts());
         for (Event event : stock.standing(Event.Kind.SPLICED)) {
-            ofThisCut(event).forEach(piece -> spliced.put(piece, length(event.fact("piece " + piece))));
+            DeliveredPieces.ofThisCut(event, cuts)
+                    .forEach(piece -> spliced.put(piece, length(event.fact("piece " + piece))));
         }
-        stock.standing(Event.Kind.PASSED).forEach(event -> passed.addAll(ofThisCut(event)));
-        stock.standing(Event.Kind.DELIVERED).forEach(event -> delivered.addAll(ofThisCut(event)));
+        stock.standing(Event.Kind.PASSED).forEach(event -> passed.addAll(DeliveredPieces.ofThisCut(event, cuts)));
+        delivered.addAll(DeliveredPieces.of(stock));
         new OrderChanges(book)
                 .in(stock).stream().filter(OrderChange::isUseless).forEach(change -> useless.add(change.piece()));
         spares.addAll(SparePieces.of(stock, book));
-    }
-
-    /** The pieces of an event that were not cut again since. */
-    private List<String> ofThisCut(Event event) {
-        return event.named("piece").stream()
-                .filter(piece -> {
-                    Movement cut = cuts.get(piece);
-                    return cut != null && cut.event() < event.number();
-                })
-                .toList();
     }
 
     private static Length length(String mm) {

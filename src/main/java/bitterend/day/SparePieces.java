@@ -27,6 +27,7 @@ public final class SparePieces {
     public static List<SparePiece> of(Ledger.Stock stock, OrderBook book) {
         CutPieces pieces = new CutPieces(stock);
         Map<String, Movement> cuts = lastCuts(stock);
+        Set<String> delivered = DeliveredPieces.of(stock);
         List<SparePiece> spares = new ArrayList<>();
         pieces.spares()
                 .forEach((id, made) -> spares.add(new SparePiece(
@@ -36,7 +37,8 @@ public final class SparePieces {
                         made.entry().piece().ordered(),
                         true)));
         pieces.cuts().forEach((id, cut) -> {
-            if (book.find(id).isEmpty()) {
+            boolean known = cut.entry().piece().ordered().isKnown();
+            if (known && book.find(id).isEmpty() && !delivered.contains(id)) {
                 spares.add(new SparePiece(
                         id,
                         cut.entry().piece().length(),

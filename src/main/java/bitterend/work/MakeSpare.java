@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.day.CutPieces;
+import bitterend.day.DeliveredPieces;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -47,6 +48,9 @@ public final class MakeSpare {
         Movement cut = new CutPieces(books).cuts().get(piece);
         if (cut == null) {
             throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be a spare piece");
+        }
+        if (DeliveredPieces.of(books).contains(piece)) {
+            throw new LedgerException.Refused("piece " + piece + " is delivered, so it cannot be a spare piece");
         }
         Holding reel = books.findHolding(cut.entry().reel()).orElseThrow();
         String plan = cut.entry().origin().plan();

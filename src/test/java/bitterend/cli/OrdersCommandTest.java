@@ -159,6 +159,15 @@ final class OrdersCommandTest {
     }
 
     @Test
+    void deliveredOrder_mayLeaveTheOrderBook() throws IOException {
+        run(0, "orders", "deliver", "" + shop, "5119", "--unpassed");
+        assertTrue(run(3, "orders", "spare", "" + shop, "5119/1.1").err().contains("is delivered"));
+        write("orders.csv", HEADER + BOARD);
+        assertFalse(orders().contains("5119"), orders());
+        assertTrue(orders("--units", "imperial").contains("1 order, 0 overdue."));
+    }
+
+    @Test
     void delivery_ofWhatChangedAfterCutting_isRefused() throws IOException {
         write("orders.csv", HEADER + PILOTS.replace("28 m", "29.5 m") + BOARD);
         Run refused = run(3, "orders", "deliver", "" + shop, "5119", "--unpassed");
