@@ -133,10 +133,12 @@ public record Piece(
 
     /** The cut length on a rope, if the piece may be cut from it. */
     public Optional<Length> lengthOn(String rope) {
-        return choices.stream()
-                .filter(choice -> choice.rope().equals(rope))
-                .map(RopeChoice::cut)
-                .findFirst();
+        for (RopeChoice choice : choices) {
+            if (choice.rope().equals(rope)) {
+                return Optional.of(choice.cut());
+            }
+        }
+        return Optional.empty();
     }
 
     public boolean isMatched() {

@@ -31,10 +31,13 @@ public final class Eligibility {
 
     /** The first hard rule that keeps a piece off a reel, lengths apart. */
     public Optional<Reason> against(Piece piece, Reel reel) {
-        return reelRules.stream()
-                .map(rule -> rule.apply(piece, reel))
-                .flatMap(Optional::stream)
-                .findFirst();
+        for (BiFunction<Piece, Reel, Optional<Reason>> rule : reelRules) {
+            Optional<Reason> reason = rule.apply(piece, reel);
+            if (reason.isPresent()) {
+                return reason;
+            }
+        }
+        return Optional.empty();
     }
 
     /** The first hard rule that keeps a piece off a run that is otherwise untouched. */

@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
  * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
  * @param mark which plan it is, printed on every page
+ * @param byId pieces and reels by their ids
  */
 public record PlanView(
         String shop,
@@ -32,11 +33,32 @@ public record PlanView(
         CutPlan plan,
         Map<String, BeforeCut> beforeCut,
         List<Finding> notes,
-        PlanMark mark) {
+        PlanMark mark,
+        ById byId) {
     /** A plan that has no number. */
     public PlanView(
             String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
         this(shop, problem, plan, beforeCut, notes, PlanMark.NONE);
+    }
+
+    /** A plan under a mark. */
+    public PlanView(
+            String shop,
+            PackingProblem problem,
+            CutPlan plan,
+            Map<String, BeforeCut> beforeCut,
+            List<Finding> notes,
+            PlanMark mark) {
+        this(shop, problem, plan, beforeCut, notes, mark, ById.of(problem));
+    }
+
+    /** What is looked up for every mark on a page. */
+    public record ById(Map<String, Piece> pieces, Map<String, Reel> reels) {
+        static ById of(PackingProblem problem) {
+            return new ById(
+                    problem.pieces().stream().collect(Collectors.toUnmodifiableMap(Piece::id, Function.identity())),
+                    problem.reels().stream().collect(Collectors.toUnmodifiableMap(Reel::id, Function.identity())));
+        }
     }
 
     public PlanView {
@@ -46,20 +68,21 @@ public record PlanView(
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, other);
+        return new PlanView(shop, problem, plan, beforeCut, notes, other, byId);
     }
 
     /** Every piece wanted, by id. */
     public Map<String, Piece> pieces() {
-        return problem.pieces().stream().collect(Collectors.toMap(Piece::id, Function.identity()));
+        return byId.pieces();
     }
 
     /** The reel of a draw. */
     public Reel reel(ReelDraw draw) {
-        return problem.reels().stream()
-                .filter(reel -> reel.id().equals(draw.reel()))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no reel " + draw.reel()));
+        Reel reel = byId.reels().get(draw.reel());
+        if (reel == null) {
+            throw new IllegalArgumentException("no reel " + draw.reel());
+        }
+        return reel;
     }
 
     /** The rope on the reel of a draw. */

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -16,6 +17,8 @@ import java.util.stream.IntStream;
  * only the first is tried, and pieces that are alike go to runs in order.
  */
 public final class EveryWay {
+    private static final int NODES_BY_CLOCK = 4_096;
+
     private final Workbench bench;
     private final Placing placing;
     private final int[] order;
@@ -26,10 +29,12 @@ public final class EveryWay {
     private final long[] undone = new long[Undone.CLASSES];
     private int[] best;
     private Standing bestStanding;
+    private final BooleanSupplier over;
     private long nodes;
 
-    private EveryWay(Workbench bench, Packing start, long nodes) {
+    private EveryWay(Workbench bench, Packing start, long nodes, BooleanSupplier over) {
         this.bench = bench;
+        this.over = over;
         this.nodes = nodes;
         Placing known = Placing.of(bench, start);
         best = known.places();
@@ -68,9 +73,10 @@ public final class EveryWay {
      * The best packing, at least as good as the start.
      *
      * @param nodes partial ways that may be looked at
+     * @param over whether time is up
      */
-    public static Answer best(Workbench bench, Packing start, long nodes) {
-        EveryWay every = new EveryWay(bench, start, nodes);
+    public static Answer best(Workbench bench, Packing start, long nodes, BooleanSupplier over) {
+        EveryWay every = new EveryWay(bench, start, nodes, over);
         every.decide(0);
         return new Answer(Placing.packing(bench, every.best), every.nodes > 0);
     }
@@ -126,6 +132,9 @@ public final class EveryWay {
 
     private void decide(int j) {
         nodes--;
+        if (nodes % NODES_BY_CLOCK == 0 && over.getAsBoolean()) {
+            nodes = 0;
+        }
         if (nodes <= 0 || isHopeless()) {
             return;
         }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The day's pieces, reels and pins by id, and which piece may come off which reel. */
 final class Facts {
@@ -53,35 +54,37 @@ final class Facts {
     Map<Check, String> broken(Piece piece, Reel reel) {
         Map<Check, String> broken = new LinkedHashMap<>();
         Reel.Custody custody = reel.custody();
-        String both = piece.id() + " on " + reel.id();
+        Supplier<String> both = () -> piece.id() + " on " + reel.id();
         if (piece.choices().stream().noneMatch(choice -> choice.rope().equals(reel.rope()))) {
-            broken.put(Check.SAME_ROPE, both + ": the reel holds " + reel.rope() + ", which the piece does not allow");
+            broken.put(
+                    Check.SAME_ROPE,
+                    both.get() + ": the reel holds " + reel.rope() + ", which the piece does not allow");
         }
         if (custody.state() == Reel.State.ON_HOLD) {
             broken.put(Check.ON_HOLD, reel.id() + " is on hold");
         }
         if (custody.state() == Reel.State.RESERVED && !custody.order().equals(piece.order())) {
-            broken.put(Check.RESERVED, both + ": the reel is kept for " + custody.order());
+            broken.put(Check.RESERVED, both.get() + ": the reel is kept for " + custody.order());
         }
         if (breaksOwnership(piece, custody)) {
             broken.put(
                     Check.OWN_ROPE,
-                    both + ": the reel is " + owner(custody) + ", the piece wants "
+                    both.get() + ": the reel is " + owner(custody) + ", the piece wants "
                             + (piece.ownRope() ? "its customer's own rope" : "the shop's rope"));
         }
         if (!piece.certificate().isEmpty()
                 && !piece.certificate().equals(reel.papers().certificate())) {
-            broken.put(Check.CERTIFICATE, both + ": the piece needs a " + piece.certificate() + " certificate");
+            broken.put(Check.CERTIFICATE, both.get() + ": the piece needs a " + piece.certificate() + " certificate");
         }
         if (reel.papers().useBy().isBefore(problem.day())) {
             broken.put(
                     Check.USE_BY,
                     reel.id() + " was to be used by " + reel.papers().useBy());
         }
-        tornFromCut(piece, reel).ifPresent(sentence -> broken.put(Check.BEGUN_SET, both + ": " + sentence));
+        tornFromCut(piece, reel).ifPresent(sentence -> broken.put(Check.BEGUN_SET, both.get() + ": " + sentence));
         String pin = pins.get(piece.id());
         if (pin != null && !pin.equals(reel.id())) {
-            broken.put(Check.PINNED, both + ": the piece is pinned to " + pin);
+            broken.put(Check.PINNED, both.get() + ": the piece is pinned to " + pin);
         }
         return broken;
     }

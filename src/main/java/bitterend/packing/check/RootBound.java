@@ -1,5 +1,6 @@
 package bitterend.packing.check;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -9,9 +10,11 @@ import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -30,6 +33,8 @@ final class RootBound {
     private final boolean limited;
     private final Map<List<Kind>, BestLoads> loads = new HashMap<>();
     private final Map<Object, Long> earnings = new HashMap<>();
+    private final Map<String, List<Kind>> kindsOfReel = new HashMap<>();
+    private final Map<Alike, Group> groups = new HashMap<>();
     private long work;
 
     /**
@@ -58,12 +63,43 @@ final class RootBound {
         return falling && allPlanned && claim.hasPrices() ? new RootBound(claim, true, work).compute() : root;
     }
 
+    /** Pieces that the same reels are open to, as long and of the same dual. */
+    private record Alike(
+            List<Piece.RopeChoice> choices,
+            String certificate,
+            boolean ownRope,
+            String order,
+            String pin,
+            Piece.Bond bond,
+            List<CutMate> begun,
+            long dual) {}
+
+    private record Group(Piece first, long count) {}
+
+    private void group() {
+        Set<String> ordersWithReels = new HashSet<>();
+        claim.reels().forEach(reel -> ordersWithReels.add(reel.custody().order()));
+        for (Piece piece : claim.pieces()) {
+            Alike alike = new Alike(
+                    piece.choices(),
+                    piece.certificate(),
+                    piece.ownRope(),
+                    ordersWithReels.contains(piece.order()) ? piece.order() : "",
+                    facts.pin(piece),
+                    piece.matching().bond(),
+                    piece.matching().begun(),
+                    claim.dual(piece, limited));
+            groups.merge(alike, new Group(piece, 1), (known, one) -> new Group(known.first(), known.count() + 1));
+        }
+    }
+
     /** The bound, rounded up to the next 1/1000 minor unit; empty when it would take more work than allowed. */
     Optional<Cost> compute() {
         long bound = Math.negateExact(claim.chargeForUndone());
         for (Piece piece : claim.pieces()) {
             bound = Math.addExact(bound, claim.dual(piece, limited));
         }
+        group();
         Map<List<Kind>, List<Reel>> alike = new HashMap<>();
         for (Reel reel : claim.reels()) {
             alike.computeIfAbsent(kinds(reel), kinds -> new ArrayList<>()).add(reel);
@@ -84,15 +120,19 @@ final class RootBound {
 
     /** The pieces that may come off a reel, those of one length and dual together, with the loss of their cut. */
     private List<Kind> kinds(Reel reel) {
+        return kindsOfReel.computeIfAbsent(reel.id(), id -> kindsOf(reel));
+    }
+
+    private List<Kind> kindsOf(Reel reel) {
         long loss = facts.problem().ropeOn(reel).cutting().loss().mm();
         Map<Long, Map<Long, Long>> counts = new TreeMap<>();
-        for (Piece piece : claim.pieces()) {
-            Optional<Length> cut = piece.lengthOn(reel.rope());
-            if (cut.isPresent() && facts.broken(piece, reel).isEmpty()) {
+        groups.forEach((alike, group) -> {
+            Optional<Length> cut = group.first().lengthOn(reel.rope());
+            if (cut.isPresent() && facts.broken(group.first(), reel).isEmpty()) {
                 counts.computeIfAbsent(Math.addExact(cut.get().mm(), loss), size -> new TreeMap<>())
-                        .merge(claim.dual(piece, limited), 1L, Long::sum);
+                        .merge(alike.dual(), group.count(), Long::sum);
             }
-        }
+        });
         List<Kind> kinds = new ArrayList<>();
         counts.forEach((size, byDual) -> byDual.forEach((dual, count) -> kinds.add(new Kind(size, dual, count))));
         return kinds;

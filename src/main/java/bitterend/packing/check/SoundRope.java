@@ -5,6 +5,8 @@ import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -15,6 +17,7 @@ final class SoundRope {
     private final Reel reel;
     private final Length begin;
     private final Length end;
+    private final TreeMap<Length, Length> flaws;
 
     SoundRope(Reel reel) {
         this.reel = reel;
@@ -22,6 +25,7 @@ final class SoundRope {
         end = reel.length()
                 .minus(reel.contents().uncertainty())
                 .minus(reel.contents().innerWraps());
+        flaws = reaches();
     }
 
     /** A stretch of rope, from the working end of the reel, lead trim included. */
@@ -42,6 +46,20 @@ final class SoundRope {
             from = point;
         }
         return runs;
+    }
+
+    /** How far the widened flaws reach that begin before each place where one begins, that one included. */
+    private TreeMap<Length, Length> reaches() {
+        TreeMap<Length, Length> ends = new TreeMap<>();
+        for (Flaw flaw : reel.flaws()) {
+            ends.merge(flaw.from().minus(flaw.uncertainty()), flaw.to().plus(flaw.uncertainty()), Length::max);
+        }
+        Length far = Length.ZERO;
+        for (Map.Entry<Length, Length> end : ends.entrySet()) {
+            far = Length.max(far, end.getValue());
+            end.setValue(far);
+        }
+        return ends;
     }
 
     private List<Length> points() {
@@ -66,13 +84,12 @@ final class SoundRope {
 
     /** Whether a stretch keeps clear of the lead trim, every widened flaw, the uncertain end and the inner wraps. */
     boolean isClear(Length from, Length to) {
-        return !from.isShorterThan(begin)
-                && !to.isLongerThan(end)
-                && reel.flaws().stream().noneMatch(flaw -> crosses(flaw, from, to));
+        return !from.isShorterThan(begin) && !to.isLongerThan(end) && !crossesFlaw(from, to);
     }
 
-    private static boolean crosses(Flaw flaw, Length from, Length to) {
-        return from.isShorterThan(flaw.to().plus(flaw.uncertainty()))
-                && to.isLongerThan(flaw.from().minus(flaw.uncertainty()));
+    /** Whether any flaw that begins before the stretch ends reaches beyond where it begins. */
+    private boolean crossesFlaw(Length from, Length to) {
+        Map.Entry<Length, Length> last = flaws.lowerEntry(to);
+        return last != null && from.isShorterThan(last.getValue());
     }
 }

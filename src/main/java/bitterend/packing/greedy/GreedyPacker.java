@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 
 /**
  * Several quick ways to pack a day, the best of which is the start of everything later. Pinned pieces go first, then
@@ -35,13 +36,24 @@ public final class GreedyPacker {
 
     /** The best of all starts: least work undone, then least cost. */
     public Packing best() {
+        return best(() -> false);
+    }
+
+    /**
+     * The best of those starts that there is time for, of one at least.
+     *
+     * @param over whether time is up
+     */
+    public Packing best(BooleanSupplier over) {
         Packing best = bestFit(longestFirst());
         List<Packing> others = new ArrayList<>();
         if (!prices.undone(best).isNone()) {
-            rankings().forEach(ranking -> others.add(ranked(ranking)));
+            rankings().stream()
+                    .takeWhile(ranking -> !over.getAsBoolean())
+                    .forEach(ranking -> others.add(ranked(ranking)));
         }
         if (problem.pieces().size() <= FILLING_UP_TO) {
-            others.add(reelByReel());
+            others.add(reelByReel(over));
         }
         for (Packing other : others) {
             best = better(best, other);
@@ -108,12 +120,13 @@ public final class GreedyPacker {
         return bench.packing();
     }
 
-    private Packing reelByReel() {
+    /** What is begun when time is up is left as it is. */
+    private Packing reelByReel(BooleanSupplier over) {
         Bench bench = started(longestFirst());
         List<Piece> open = new ArrayList<>(singles(longestFirst(), bench));
         int nodes = (int) Math.max(200, FILLING_NODES / Math.max(1, homes.all().size() * (long) open.size()));
         ReelFilling filling = new ReelFilling(bench, homes, nodes);
-        while (!open.isEmpty() && filling.fillCheapest(open)) {
+        while (!open.isEmpty() && !over.getAsBoolean() && filling.fillCheapest(open)) {
             open.removeIf(bench::isPlaced);
         }
         return bench.packing();

@@ -11,8 +11,10 @@ import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +30,7 @@ public final class BenchLayout {
     private final Map<String, String> pinnedTo;
     private final Map<String, MatchedSet> sets = new HashMap<>();
     private final Map<String, Long> orderSizes;
+    private final Set<String> ordersWithReels = new HashSet<>();
     private final Map<Object, Integer> kinds = new HashMap<>();
     private final Map<Object, Homes> homes = new HashMap<>();
 
@@ -42,6 +45,7 @@ public final class BenchLayout {
                 .values()
                 .forEach(rope -> ropes.put(rope.id(), new RopeOnRack(problem, rope, ropes.size(), shapingPercent)));
         problem.reels().forEach(this::addRuns);
+        problem.reels().forEach(reel -> ordersWithReels.add(reel.custody().order()));
         problem.pieces().stream()
                 .filter(Piece::isMatched)
                 .collect(Collectors.groupingBy(piece -> piece.matching().set()))
@@ -94,12 +98,12 @@ public final class BenchLayout {
         long weight = Urgency.weight(piece);
         Object homeKey = List.of(
                 piece.choices(),
-                piece.order(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.certificate(),
                 piece.ownRope(),
                 piece.matching().begun(),
                 pin);
-        Object kindKey = List.of(homeKey, earlier, piece.matching(), urgent, weight);
+        Object kindKey = List.of(homeKey, piece.order(), earlier, piece.matching(), urgent, weight);
         int kind = kinds.computeIfAbsent(kindKey, key -> kinds.size());
         Homes where = homes.computeIfAbsent(homeKey, key -> homesOf(piece));
         return new PieceFacts(piece, kind, urgent, weight, where, eligibility, set, !pin.isEmpty(), earlier, mates);

@@ -12,14 +12,17 @@ import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** On how many other runs a piece would still fit beside everything that is planned there. */
 final class OtherHomes {
     private final Eligibility rules;
     private final Map<String, String> pins = new HashMap<>();
     private final List<Room> rooms = new ArrayList<>();
+    private final Set<String> ordersWithReels = new HashSet<>();
     private final Map<Kind, Long> known = new HashMap<>();
 
     private record Room(Reel reel, Run run, RunLoad load, Length loss) {
@@ -42,6 +45,7 @@ final class OtherHomes {
         problem.pins().forEach(pin -> pins.put(pin.piece(), pin.reel()));
         Map<String, RunLoad[]> loads = prices.loads(packing);
         for (Reel reel : problem.reels()) {
+            ordersWithReels.add(reel.custody().order());
             RunLoad[] load = loads.get(reel.id());
             for (Run run : prices.draw(reel.id()).runs()) {
                 RunLoad there = load == null ? RunLoad.NONE : load[run.index() - 1];
@@ -56,7 +60,7 @@ final class OtherHomes {
                 piece.choices(),
                 piece.certificate(),
                 piece.ownRope(),
-                piece.order(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.matching().begun(),
                 pins.getOrDefault(piece.id(), ""),
                 ownReel);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -15,15 +16,20 @@ import java.util.stream.IntStream;
  * no such trade pays. Never dearer than before, and what is planned stays planned.
  */
 final class LotMending {
+    private static final int LOOKS_BY_CLOCK = 256;
+
     /** Trades weighed at most for each piece. */
     private static final long PATIENCE = 2_000;
 
     private final CutBench bench;
     private final Map<Integer, List<Integer>> bySize = new HashMap<>();
+    private final BooleanSupplier over;
     private long trials;
+    private long looks;
 
-    private LotMending(CutBench bench) {
+    private LotMending(CutBench bench, BooleanSupplier over) {
         this.bench = bench;
+        this.over = over;
         trials = PATIENCE * bench.pieces();
         for (int p = 0; p < bench.pieces(); p++) {
             if (bench.isPlanned(p)) {
@@ -35,13 +41,22 @@ final class LotMending {
 
     /** A sound packing, mended; it costs no more than before. */
     static Packing mended(PackingProblem problem, PlanPrice prices, Packing packing) {
-        if (problem.prices().splitOrder().millis() == 0) {
+        return mended(problem, prices, packing, () -> false);
+    }
+
+    /**
+     * A sound packing, mended as far as there is time.
+     *
+     * @param over whether time is up
+     */
+    static Packing mended(PackingProblem problem, PlanPrice prices, Packing packing, BooleanSupplier over) {
+        if (problem.prices().splitOrder().millis() == 0 || over.getAsBoolean()) {
             return packing;
         }
         CutBench bench = new CutBench(problem, prices, packing);
-        LotMending mending = new LotMending(bench);
+        LotMending mending = new LotMending(bench, over);
         boolean changed = true;
-        while (changed && mending.trials > 0) {
+        while (changed && mending.mayGoOn()) {
             changed = mending.swapEqualPieces();
             changed |= mending.swapRuns();
             changed |= mending.bringStraysHome();
@@ -49,12 +64,21 @@ final class LotMending {
         return bench.packing();
     }
 
+    /** Whether there is patience and time left; the clock is looked at now and then. */
+    private boolean mayGoOn() {
+        looks++;
+        if (looks % LOOKS_BY_CLOCK == 0 && over.getAsBoolean()) {
+            trials = 0;
+        }
+        return trials > 0;
+    }
+
     private boolean swapEqualPieces() {
         boolean changed = false;
-        for (int p = 0; p < bench.pieces(); p++) {
+        for (int p = 0; p < bench.pieces() && mayGoOn(); p++) {
             if (bench.isPlanned(p) && bench.isSplit(p)) {
                 for (int other : bySize.getOrDefault(bench.sizeOf(p), List.of())) {
-                    changed |= swap(p, other);
+                    changed |= mayGoOn() && swap(p, other);
                 }
             }
         }
@@ -64,8 +88,9 @@ final class LotMending {
     private boolean swapRuns() {
         boolean changed = false;
         for (CutRun run : bench.runs()) {
-            for (CutRun other : bench.runs()) {
-                boolean differ = run.lot() != other.lot() && run.rope().equals(other.rope());
+            for (CutRun other : mayGoOn() ? bench.runs() : List.<CutRun>of()) {
+                boolean differ =
+                        mayGoOn() && run.lot() != other.lot() && run.rope().equals(other.rope());
                 if (differ && !run.pieces().isEmpty() && fit(run, other)) {
                     changed |= swapContents(run, other);
                 }
@@ -95,7 +120,7 @@ final class LotMending {
 
     private boolean bringStraysHome() {
         boolean changed = false;
-        for (int p = 0; p < bench.pieces(); p++) {
+        for (int p = 0; p < bench.pieces() && mayGoOn(); p++) {
             for (CutRun run : bench.runs()) {
                 boolean stray = bench.isPlanned(p) && bench.isStray(p);
                 if (stray

@@ -75,7 +75,7 @@ final class PartPacker {
     record Answer(Packing packing, Bound bound, List<String> unsound) {}
 
     Answer pack(Improver improver) {
-        Packing greedy = new GreedyPacker(part).best();
+        Packing greedy = new GreedyPacker(part).best(share.over(15));
         offer(greedy);
         lessUndone(0);
         Packing start = best;
@@ -88,7 +88,7 @@ final class PartPacker {
             BoundOfPart root = patterns(engine.isPresent());
             lessUndone(1);
             PartBounds bounds = loads(engine, root);
-            if (!isProven(bounds) && !everyWay()) {
+            if (!isProven(bounds) && !share.isSpent() && !everyWay()) {
                 search(improver, fromGreedy, bounds);
             }
             return answer(bounds);
@@ -113,7 +113,8 @@ final class PartPacker {
         PatternPlan patterns = PatternPacker.pack(whole.patterns(), effort);
         BoundOfPart root = new BoundOfPart(part, whole, patterns);
         offer(new Handout(whole, patterns).packing());
-        if (!beforeLoads && hasSets() && !isProven(new PartBounds(root, Optional.empty()))) {
+        boolean proven = isProven(new PartBounds(root, Optional.empty()));
+        if (!beforeLoads && hasSets() && !proven && !share.isSpent()) {
             packAroundSets();
         }
         return root;
@@ -149,19 +150,19 @@ final class PartPacker {
     /** From the best so far, from the greedy start, and on from the better of the two. */
     private void search(Improver improver, SideSearch fromGreedy, PartBounds bounds) {
         offer(improver.improve(part, best, share.forSearch(0, coreToSpare ? 50 : 30), target(bounds)));
-        if (isProven(bounds)) {
+        if (isProven(bounds) || share.isSpent()) {
             return;
         }
         offer(coreToSpare ? fromGreedy.answer() : fromGreedy.now(share.forSearch(1, 43)));
         lessUndone(2);
-        if (!isProven(bounds)) {
+        if (!isProven(bounds) && !share.isSpent()) {
             offer(improver.improve(part, best, share.forSearch(2, 100), target(bounds)));
         }
     }
 
     /** Where rope is short: which work stays undone, sets and single pieces alike. */
     private void lessUndone(int turn) {
-        if (!bestUndone.isNone() && bench.mayPlanMore(best)) {
+        if (!bestUndone.isNone() && !share.isSpent() && bench.mayPlanMore(best)) {
             long patience = PATIENCE + PATIENCE_PER_PIECE * part.pieces().size();
             offer(LeastUndone.improve(bench, best, share.forUndone(turn), patience));
         }
@@ -172,7 +173,7 @@ final class PartPacker {
         if (part.pieces().size() > FEW) {
             return false;
         }
-        EveryWay.Answer answer = EveryWay.best(bench, best, WAYS);
+        EveryWay.Answer answer = EveryWay.best(bench, best, WAYS, share.over(50));
         offer(answer.packing());
         return answer.isBest();
     }
@@ -234,14 +235,15 @@ final class PartPacker {
             return;
         }
         Packing filled = LeastUndone.filled(bench, offered);
-        Packing packing = LeastUndone.filled(bench, LotMending.mended(part, prices, filled));
+        Packing packing = LeastUndone.filled(bench, LotMending.mended(part, prices, filled, share.over(30)));
         if (!isSound(packing)) {
             return;
         }
         Undone undone = prices.undone(packing);
-        int work = undone.compareTo(bestUndone);
         Cost cost = prices.of(packing);
-        if (work < 0 || (work == 0 && cost.compareTo(bestCost) < 0)) {
+        int work = undone.compareTo(bestUndone);
+        boolean better = work < 0 || (work == 0 && cost.compareTo(bestCost) < 0);
+        if (better) {
             best = packing;
             bestCost = cost;
             bestUndone = undone;

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 final class Share {
     private static final long PATTERN_STEPS_PER_UNIT = 100;
     private static final int SEARCHES = 3;
+    private static final long LEAST_NANOS = 20_000_000;
 
     private final Effort effort;
     private final long deadline;
@@ -90,6 +91,17 @@ final class Share {
                 : Math.multiplyExact(Math.min(work, Long.MAX_VALUE / 1000), PATTERN_STEPS_PER_UNIT);
         return new bitterend.packing.patterns.Effort(
                 steps, part(percent), effort.cancelled(), progress -> {}, effort.seed(), depth);
+    }
+
+    /** Whether so much of the time that is left by now is over. */
+    BooleanSupplier over(int percent) {
+        long end = System.nanoTime() + part(percent).toNanos();
+        return () -> System.nanoTime() > end || effort.cancelled().getAsBoolean();
+    }
+
+    /** Whether so little time is left that nothing more is worth beginning. */
+    boolean isSpent() {
+        return deadline - System.nanoTime() < LEAST_NANOS;
     }
 
     private Duration part(int percent) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Which pieces may come off which reels, asked once for pieces that are alike. Pieces and reels are counted from zero. */
@@ -29,6 +30,8 @@ final class TradeRules {
         rules = new Eligibility(problem);
         Map<String, String> pins =
                 problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (one, other) -> one));
+        Set<String> ordersWithReels =
+                problem.reels().stream().map(reel -> reel.custody().order()).collect(Collectors.toSet());
         Numbering<List<Object>> kinds = new Numbering<>();
         Numbering<List<Piece.RopeChoice>> sizes = new Numbering<>();
         List<Piece> pieces = problem.pieces();
@@ -39,7 +42,7 @@ final class TradeRules {
             String pin = pins.getOrDefault(piece.id(), "");
             kindOf[p] = kinds.of(List.of(
                     piece.choices(),
-                    piece.order(),
+                    ordersWithReels.contains(piece.order()) ? piece.order() : "",
                     piece.certificate(),
                     piece.ownRope(),
                     piece.matching().begun(),
