@@ -2,6 +2,7 @@ package bitterend.packing.check;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Undone;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 /** Proofs by cases against brute force on tiny shops: whatever numbers stand at the leaves, no plan beats the bound. */
 final class ProofCheckTest {
-    private static final long SHOPS = Long.getLong("shops", 200);
+    private static final long SHOPS = Math.max(40, Long.getLong("shops", 200) / 4);
     private static final int STEPS = 120;
 
     @Test
@@ -108,29 +109,69 @@ final class ProofCheckTest {
         }
     }
 
+    /** A set that may lie on either of two lots, on one reel of it or on several. */
+    @Test
+    void anyNumbers_proveNoMoreWhereASetLiesTogether() {
+        for (long seed = 0; seed < SHOPS; seed++) {
+            PackingProblem shop = withSet(RandomShop.of(seed, new ShopSize(1, 4, 4, 1, 6_000)));
+            BruteForce.Best best = BruteForce.best(shop);
+            ProofGoal goal = new ProofGoal(0, 1, best.undone().weights());
+            RandomProof random = new RandomProof(shop, goal, seed);
+            ProofTree tree = random.climb(random.tree(3), STEPS);
+            Optional<BigInteger> proven = RandomProof.check(shop, tree, goal).proven();
+            assertTrue(
+                    proven.isPresent()
+                            && proven.get()
+                                            .compareTo(BigInteger.valueOf(
+                                                    best.cost().millis()))
+                                    <= 0,
+                    "seed " + seed + ": " + proven + " proven, " + best + tree);
+        }
+    }
+
+    /** The reels of a shop on two lots in turn, its first two pieces a set. */
+    private static PackingProblem withSet(PackingProblem shop) {
+        List<Reel> reels = new ArrayList<>();
+        for (Reel reel : shop.reels()) {
+            reels.add(renamed(reel, reel.id(), "L" + reels.size() % 2));
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : shop.pieces()) {
+            Piece.Matching matching =
+                    pieces.size() < 2 ? new Piece.Matching("S", Piece.Bond.ONE_LOT) : Piece.Matching.NONE;
+            pieces.add(new Piece(
+                    piece.id(), piece.source(), piece.choices(), matching, "", false, piece.finished(), piece.ends()));
+        }
+        return day(shop, pieces, reels);
+    }
+
+    private static PackingProblem day(PackingProblem shop, List<Piece> pieces, List<Reel> reels) {
+        return new PackingProblem(
+                shop.day(), shop.ropes(), pieces, reels, shop.values(), shop.prices(), List.of(), Map.of());
+    }
+
+    private static Reel renamed(Reel reel, String id, String lot) {
+        return new Reel(
+                id,
+                reel.rope(),
+                lot,
+                reel.contents(),
+                reel.flaws(),
+                reel.papers(),
+                reel.custody(),
+                reel.full(),
+                reel.where());
+    }
+
     /** Every reel of a shop three times, without pins. */
     private static PackingProblem twins(PackingProblem shop) {
         List<Reel> reels = new ArrayList<>();
         for (int twin = 1; twin <= 3; twin++) {
             for (Reel reel : shop.reels()) {
-                reels.add(new Reel(
-                        reel.id() + "-" + twin,
-                        reel.rope(),
-                        twin == 1
-                                ? reel.lot()
-                                : reel.lot()
-                                        + (shop.day().getDayOfMonth()
-                                                        + shop.reels().size())
-                                                % 2,
-                        reel.contents(),
-                        reel.flaws(),
-                        reel.papers(),
-                        reel.custody(),
-                        reel.full(),
-                        reel.where()));
+                String lot = twin == 1 ? reel.lot() : reel.lot() + shop.pieces().size() % 2;
+                reels.add(renamed(reel, reel.id() + "-" + twin, lot));
             }
         }
-        return new PackingProblem(
-                shop.day(), shop.ropes(), shop.pieces(), reels, shop.values(), shop.prices(), List.of(), Map.of());
+        return day(shop, shop.pieces(), reels);
     }
 }

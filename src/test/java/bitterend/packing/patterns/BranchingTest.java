@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** What may be branched on: numbers that are whole in every plan and broken in the program. */
 final class BranchingTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
     private static final long SEED = Long.getLong("shops.seed", 20260304);
 
     @Test

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is left between a bound and the best plan, closed among few patterns. */
 final class EndgameTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
     private static final long SEED = Long.getLong("shops.seed", 20260308);
 
     @Test

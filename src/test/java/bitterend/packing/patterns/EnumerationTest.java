@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** All ways to draw from a reel that a plan within a target can use, from one run and from several. */
 final class EnumerationTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
     private static final long SEED = Long.getLong("shops.seed", 20260307);
 
     @Test

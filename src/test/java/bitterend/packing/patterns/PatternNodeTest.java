@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** Fixing by reduced cost, and the two sides of a branch. */
 final class PatternNodeTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
     private static final long SEED = Long.getLong("shops.seed", 20260303);
 
     @Test

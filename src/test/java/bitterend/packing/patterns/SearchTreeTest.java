@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** The whole search above the root, the shortcut for small problems switched off and used as the referee. */
 final class SearchTreeTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
-    private static final long SEED = Long.getLong("shops.seed", 20260301);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
+    private static final long SEED = Long.getLong("shops.seed", 20260370);
 
     @Test
     void bound_isAtMostTheOptimum_howeverLongItSearches() {

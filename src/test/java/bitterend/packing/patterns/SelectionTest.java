@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** The exact search among given patterns, run to its end and broken off at any moment. */
 final class SelectionTest {
-    private static final int SHOPS = Integer.getInteger("shops", 200);
+    private static final int SHOPS = Math.max(40, Integer.getInteger("shops", 200) / 4);
     private static final long SEED = Long.getLong("shops.seed", 20260306);
 
     @Test
