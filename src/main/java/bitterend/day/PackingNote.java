@@ -27,6 +27,7 @@ public record PackingNote(
      * One line of the order, or one part of it, as the customer ordered it.
      *
      * @param line {@code ORDER/LINE}
+     * @param words what the order says of it in its own words; empty for nothing
      * @param product the product, and the part of it, by name; empty when the line names none
      * @param rope name of the rope
      * @param finished finished length ordered
@@ -35,7 +36,14 @@ public record PackingNote(
      * @param items the pieces that go out
      */
     public record Line(
-            String line, String product, String rope, Length finished, String ends, int ordered, List<Item> items) {
+            String line,
+            String words,
+            String product,
+            String rope,
+            Length finished,
+            String ends,
+            int ordered,
+            List<Item> items) {
         public Line {
             items = List.copyOf(items);
         }

@@ -108,6 +108,7 @@ public final class OrdersJson {
     private static JsonTree tree(PackingNote.Line line) {
         return new JsonTree()
                 .with("line", line.line())
+                .with("words", line.words())
                 .with("product", line.product())
                 .with("rope", line.rope())
                 .with("finished", LengthText.exact(line.finished()))

@@ -38,8 +38,9 @@ public final class PackingNotePage {
     private void line(QuoteDocument.Writing page, PackingNote.Line line) {
         String what = line.product().isEmpty() ? line.rope() : line.product() + ", " + line.rope();
         page.heading("Line " + line.line() + ": " + what);
-        page.paragraph(line.ordered() + " ordered, " + figures.length(line.finished()) + " finished, " + line.ends()
-                + "; " + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
+        page.paragraph((line.words().isEmpty() ? "" : line.words() + ": ") + line.ordered() + " ordered, "
+                + figures.length(line.finished()) + " finished, " + line.ends() + "; "
+                + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
         QuoteTable table = new QuoteTable(
                 Column.words("piece"),
                 Column.figure("measured\n" + figures.unit()),

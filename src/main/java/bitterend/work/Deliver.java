@@ -170,6 +170,7 @@ public final class Deliver {
                 Piece first = line.pieces().get(0);
                 lines.add(new PackingNote.Line(
                         assembly.ordered().source().lineId(),
+                        assembly.ordered().note(),
                         product(assembly),
                         catalogue.findRope(first.orderedRope()).map(Rope::name).orElse(first.orderedRope()),
                         first.finished(),
