@@ -10,6 +10,7 @@ import bitterend.packing.proof.RunOfReel;
 import bitterend.packing.proof.Statement;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -99,9 +100,7 @@ final class ProofForm {
             }
         }
         return new JsonTree()
-                .with(
-                        "rack",
-                        java.util.Arrays.stream(rack).mapToObj(String::valueOf).collect(Collectors.joining(" ")))
+                .with("rack", Arrays.stream(rack).mapToObj(String::valueOf).collect(Collectors.joining(" ")))
                 .with("elsewhere", elsewhere)
                 .with("orders", list.orders().stream().map(ProofForm::tree).toList())
                 .with("sets", list.sets().stream().map(ProofForm::tree).toList())

@@ -129,7 +129,10 @@ final class PlanJsonTest {
                 1 + random.nextInt(1000),
                 Undone.of(random.longs(Undone.CLASSES, 0, 1L << 40).boxed().toList()),
                 random.longs(Undone.CLASSES, 0, 1L << 59).boxed().toList(),
-                List.of(new Bound.Dual(List.of("G-1/2.1", "G-1/2.2"), random.nextLong() >>> 4)));
+                List.of(new Bound.Dual(List.of("G-1/2.1", "G-1/2.2"), random.nextLong() >>> 4)),
+                new Bound.Cases(
+                        List.of(new Bound.CostProof(cost(random), ProofFormTest.proof())),
+                        List.of(new Bound.LeastProof(4, 1 + random.nextInt(99), ProofFormTest.proof()))));
         CutPlan plan = new CutPlan(
                 LocalDate.of(2026, 1, 1).plusDays(random.nextInt(1000)),
                 draws,

@@ -76,7 +76,7 @@ final class ProofFormTest {
         assertTrue(fields(told(json -> json.put("answer", 42))).contains("answer"));
     }
 
-    private static ProofTree proof() {
+    static ProofTree proof() {
         PriceList plain = new PriceList(
                 List.of(new PiecePrice(0, Holder.RACK, 12), new PiecePrice(1, Holder.RACK, -3)),
                 List.of(),
