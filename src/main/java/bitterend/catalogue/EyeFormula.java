@@ -77,6 +77,11 @@ public final class EyeFormula {
         return roundedUp(Math.PI * (fitting.units() + rope.units()));
     }
 
+    /** Inside length laid flat that an eye must exceed to close round a fitting. */
+    public static FineLength leastFlat(Diameter fitting, Diameter rope) {
+        return insideLength(choked(fitting, rope), Diameter.NONE, rope);
+    }
+
     private static double round(double inside, long fitting, long rope) {
         double r = (fitting + rope) / 2.0;
         double s = Math.max(r, inside - fitting / 2.0);

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * @param preparations what is done before a cut; the first that suits the rope counts
  * @param clearRope rope that must stay free between splices
  * @param bench counter and handling limit
+ * @param codes what the codes of the regions ask of slings
  * @param thimbles linings for eyes
  * @param fittings metal ends
  */
@@ -26,6 +27,7 @@ public record SpliceBook(
         List<Preparation> preparations,
         List<ClearRope> clearRope,
         BenchRules bench,
+        Codes codes,
         List<Thimble> thimbles,
         List<Fitting> fittings) {
     public SpliceBook {
@@ -39,18 +41,23 @@ public record SpliceBook(
 
     /** The same with these thimbles and fittings. */
     public SpliceBook withHardware(List<Thimble> linings, List<Fitting> metalEnds) {
-        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, linings, metalEnds);
+        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, codes, linings, metalEnds);
+    }
+
+    /** The same under these codes. */
+    public SpliceBook with(Codes other) {
+        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, other, thimbles, fittings);
     }
 
     /** The same on a bench that measures with these tools. */
     public SpliceBook on(BenchTools tools) {
         return new SpliceBook(
-                fids.on(tools), layTurns, terminations, preparations, clearRope, bench, thimbles, fittings);
+                fids.on(tools), layTurns, terminations, preparations, clearRope, bench, codes, thimbles, fittings);
     }
 
     /** The same with these terminations. */
     public SpliceBook withTerminations(List<Termination> rows) {
-        return new SpliceBook(fids, layTurns, rows, preparations, clearRope, bench, thimbles, fittings);
+        return new SpliceBook(fids, layTurns, rows, preparations, clearRope, bench, codes, thimbles, fittings);
     }
 
     /**

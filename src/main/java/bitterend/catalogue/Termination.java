@@ -80,7 +80,9 @@ public record Termination(
         /** Standing part that the finished splice fills; two never overlap. What is missing is the room. */
         FILLS("filled", false),
         /** Distance from the throat at which the rope is knotted or pinned while splicing. */
-        SLIP_KNOT("slip knot", false);
+        SLIP_KNOT("slip knot", false),
+        /** Smallest sensible inside length of a soft eye, laid flat. */
+        LEAST_EYE("smallest eye", false);
 
         private final String word;
         private final boolean isCut;
@@ -108,11 +110,19 @@ public record Termination(
      * @param strength strength kept, as a printed range; empty when not known
      * @param parts what it uses up besides rope
      * @param notForLifting why slings and lifting may not have it; empty when they may
+     * @param dangers ropes on which it is dangerous
      * @param caution what to read before making it; empty for nothing
      */
-    public record Work(int minutes, String strength, List<Part> parts, String notForLifting, String caution) {
+    public record Work(
+            int minutes,
+            String strength,
+            List<Part> parts,
+            String notForLifting,
+            List<Danger> dangers,
+            String caution) {
         public Work {
             parts = List.copyOf(parts);
+            dangers = List.copyOf(dangers);
             if (minutes < 0) {
                 throw new IllegalArgumentException("minutes " + minutes);
             }

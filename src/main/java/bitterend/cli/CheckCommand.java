@@ -25,7 +25,8 @@ import picocli.CommandLine.Mixin;
             "",
             "Each line names the file, the row, the column, what was found and what was",
             "expected; all problems of all files are told in one run. Exit code 3 when one of",
-            "them is an error; warnings alone leave it at 0.",
+            "them is an error; 4 when an order line cannot be made, which leaves that line out",
+            "and no other; warnings alone leave it at 0.",
             ""
         },
         sortOptions = false)
@@ -60,7 +61,11 @@ final class CheckCommand implements Callable<Integer> {
             reading.shop().ifPresent(this::whatIsThere);
             terminal.out().println(FindingsPage.summary(reading.findings()) + ".");
         }
-        return (reading.shop().isPresent() ? ExitCode.DONE : ExitCode.BAD_INPUT).number();
+        return reading.shop().map(CheckCommand::code).orElse(ExitCode.BAD_INPUT).number();
+    }
+
+    private static ExitCode code(Shop read) {
+        return read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     /** What changed after cutting stands before what the files say. */

@@ -161,7 +161,7 @@ final class PlanCommand implements Callable<Integer> {
         if (keeping.tellFaults()) {
             return ExitCode.INTERNAL_ERROR;
         }
-        return plan.unplanned().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+        return plan.unplanned().isEmpty() && read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private String page(Shop read, PackingProblem problem, PlanDocument kept) {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Gathers what a reader must know to follow a plan. */
 final class PlanViews {
@@ -44,8 +45,9 @@ final class PlanViews {
 
     /** What the demand model has to say about the work, as far as it does not stop it. */
     private static List<Finding> notes(Shop shop) {
-        return shop.orders().stream()
-                .flatMap(order -> order.demanded().findings().stream())
+        return Stream.concat(
+                        shop.leftOut().stream(),
+                        shop.orders().stream().flatMap(order -> order.demanded().findings().stream()))
                 .toList();
     }
 }

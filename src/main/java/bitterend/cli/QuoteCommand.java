@@ -109,14 +109,17 @@ final class QuoteCommand implements Callable<Integer> {
 
     private ExitCode price(Shop read) {
         LocalDate today = day.of(read);
-        Optional<QuoteRequest> request = file != null ? requested(read, file, today) : booked(read, today);
-        return request.map(each -> price(read, each, today)).orElse(ExitCode.BAD_INPUT);
-    }
-
-    private Optional<QuoteRequest> requested(Shop read, Path from, LocalDate today) {
-        QuoteRequestReading reading = QuoteRequestFile.read(from, shop.folder, read, today);
+        if (file == null) {
+            List<Finding> leftOut = read.leftOut();
+            return booked(read, today)
+                    .map(each -> price(read, each, today, leftOut))
+                    .orElse(ExitCode.BAD_INPUT);
+        }
+        QuoteRequestReading reading = QuoteRequestFile.read(file, shop.folder, read, today);
         complain(reading.findings());
-        return reading.request();
+        List<Finding> leftOut =
+                reading.findings().stream().filter(Finding::leavesOut).toList();
+        return reading.request().map(each -> price(read, each, today, leftOut)).orElse(ExitCode.BAD_INPUT);
     }
 
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
@@ -128,7 +131,7 @@ final class QuoteCommand implements Callable<Integer> {
         return found;
     }
 
-    private ExitCode price(Shop read, QuoteRequest request, LocalDate today) {
+    private ExitCode price(Shop read, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
         PackingProblem open = new OpenWork(read.problem(today), shop.rack().orElse(RackToday.NONE)).fresh();
         QuoteBasis basis = QuoteShop.basis(read, open);
         Quoter quoter = new Quoter(
@@ -142,11 +145,11 @@ final class QuoteCommand implements Callable<Integer> {
             complain(problems);
             return ExitCode.BAD_INPUT;
         }
-        show(read, quoter.quote(request));
-        return ExitCode.DONE;
+        show(read, quoter.quote(request), leftOut);
+        return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    private void show(Shop read, Quote quote) {
+    private void show(Shop read, Quote quote, List<Finding> leftOut) {
         QuoteJson json = new QuoteJson(read.settings().money());
         QuoteDocument page = page(read, quote);
         if (out != null) {
@@ -156,6 +159,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {
+            terminal.out().print(new FindingsPage(terminal.ink()).text(leftOut));
             terminal.out().print(page.text(terminal.ink()));
         }
     }

@@ -10,6 +10,7 @@ import bitterend.exchange.ShopFolder;
 import bitterend.exchange.ShopReading;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.Severity;
 import bitterend.report.FindingsPage;
 import bitterend.stock.Ledger;
 import bitterend.store.SqliteLedger;
@@ -96,11 +97,15 @@ final class ShopArgument {
     private Optional<Shop> complain(Terminal terminal, ShopReading reading) {
         String summary = FindingsPage.summary(reading.findings());
         if (reading.shop().isEmpty()) {
-            List<Finding> errors =
-                    reading.findings().stream().filter(Finding::isError).toList();
+            List<Finding> errors = reading.findings().stream()
+                    .filter(finding -> finding.severity() != Severity.WARNING)
+                    .toList();
             terminal.err().print(new FindingsPage(terminal.ink()).text(errors));
             terminal.err().println(summary + ": nothing was planned or written.");
         } else if (!reading.findings().isEmpty()) {
+            List<Finding> leftOut =
+                    reading.findings().stream().filter(Finding::leavesOut).toList();
+            terminal.err().print(new FindingsPage(terminal.ink()).text(leftOut));
             terminal.err().println(summary + "; to read all of them: bitterend check " + folder);
         }
         return reading.shop();

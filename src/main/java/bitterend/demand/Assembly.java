@@ -163,9 +163,15 @@ public record Assembly(
      * @param certificate kind of certificate the reel must carry; empty when none is asked for
      * @param ownRope whether it must come off the customer's own rope
      * @param use what the assembly is for
+     * @param code the region's code that holds for it; empty for the shop's
      */
-    public record Terms(Piece.Matching matching, String certificate, boolean ownRope, Use use) {
+    public record Terms(Piece.Matching matching, String certificate, boolean ownRope, Use use, String code) {
         public static final Terms USUAL = new Terms(Piece.Matching.NONE, "", false, Use.GENERAL);
+
+        /** Under the shop's code. */
+        public Terms(Piece.Matching matching, String certificate, boolean ownRope, Use use) {
+            this(matching, certificate, ownRope, use, "");
+        }
     }
 
     /** What an assembly is for. */

@@ -15,6 +15,9 @@ final class BenchCounts {
         if (!end.termination().tucking().isNone()) {
             counts.add(tucks(end, rope));
         }
+        if (EndSafety.isBelowFive(end, rope)) {
+            counts.add("handbooks ask five full tucks in every synthetic");
+        }
         if (end.yardsticks().counted().clips() > 0) {
             counts.addAll(clips(end, rope));
         }
@@ -25,9 +28,8 @@ final class BenchCounts {
     /** In a join each strand makes half of the number on its side. */
     private static String tucks(MadeEnd end, Rope rope) {
         Tucking.Form form = end.termination().tucking().form();
-        int full = Tail.full(end.termination(), end.spec().options(), rope);
-        String words = full / form.sides() + " full tucks with each strand"
-                + (form.sides() == 2 ? " on its side of the join" : "");
+        int full = Tail.fullOnASide(end.termination(), end.spec().options(), rope);
+        String words = full + " full tucks with each strand" + (form.sides() == 2 ? " on its side of the join" : "");
         if (form.half() > 0) {
             words += ", then " + form.half() + " with half of each strand";
         }

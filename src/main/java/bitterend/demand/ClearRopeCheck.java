@@ -1,6 +1,7 @@
 package bitterend.demand;
 
-import bitterend.catalogue.ClearRope;
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.CodeRule;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
@@ -8,6 +9,8 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
+import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * Whether a leg has rope enough between its throats. Two finished splices never overlap, and no mark may lie beyond the
@@ -28,15 +31,18 @@ final class ClearRopeCheck {
         this.rope = new FreeRope(leg, units);
     }
 
-    void check(Assembly.Use use, Problems problems) {
-        FineLength needed = needed(use);
+    void check(Assembly.Terms terms, Problems problems) {
+        FineLength needed = needed(terms);
         if (rope.finished().compareTo(needed) < 0) {
             Length shortest = leg.standingPart(units).shortest(needed);
             problems.error(
                     "length",
                     LengthText.print(leg.make().finished(), units) + ", which leaves "
                             + LengthText.print(rope.finished(), units) + " between the throats",
-                    "room for the ends, " + LengthText.print(needed, units) + ": a finished length of at least "
+                    (needed.equals(SOME)
+                                    ? "rope between the ends"
+                                    : "room for the ends, " + LengthText.print(needed, units))
+                            + note(terms).map(note -> " (" + note + ")").orElse("") + ": a finished length of at least "
                             + LengthText.print(shortest, units));
             return;
         }
@@ -45,11 +51,9 @@ final class ClearRopeCheck {
     }
 
     /** Clear rope of the finished leg that both splices fill, and what must stay free between them. */
-    private FineLength needed(Assembly.Use use) {
+    private FineLength needed(Assembly.Terms terms) {
         FineLength filled = sum(What.FILLS);
-        boolean bothSpliced = leg.ends().stream()
-                .allMatch(end -> !end.termination().allowance(What.FILLS).isNothing());
-        FineLength needed = bothSpliced ? filled.plus(free(use)) : filled;
+        FineLength needed = bothSpliced() ? filled.plus(free(terms)) : filled;
         for (MadeEnd end : leg.ends()) {
             needed = longer(needed, forItsMarks(end));
         }
@@ -73,14 +77,47 @@ final class ClearRopeCheck {
         return one.compareTo(other) >= 0 ? one : other;
     }
 
-    /** Clear rope asked for between two splices. */
-    private FineLength free(Assembly.Use use) {
-        return splices.clearRope().stream()
-                .filter(row -> row.suits().admits(leg.rope()) && (use == Assembly.Use.LIFTING || !row.lifting()))
+    /** Clear rope asked for between two splices: the shop's own row, else the largest that the codes in force ask. */
+    private FineLength free(Assembly.Terms terms) {
+        boolean lifting = terms.use() == Assembly.Use.LIFTING;
+        Optional<FineLength> own = splices.clearRope().stream()
+                .filter(row -> row.suits().admits(leg.rope()) && (lifting || !row.lifting()))
                 .findFirst()
-                .map(ClearRope::length)
-                .map(length -> length.length(leg.ends().get(0).yardsticks()))
-                .orElse(FineLength.ZERO);
+                .map(row -> length(row.length()));
+        return own.orElseGet(
+                () -> ruling(terms).map(rule -> length(rule.length())).orElse(FineLength.ZERO));
+    }
+
+    private Optional<CodeRule> ruling(Assembly.Terms terms) {
+        if (terms.use() != Assembly.Use.LIFTING) {
+            return Optional.empty();
+        }
+        return splices.codes().holding(CodeRule.Rule.CLEAR_ROPE, leg.rope(), terms.code()).stream()
+                .filter(rule -> leg.ends().stream().allMatch(end -> rule.isFor(end.termination())))
+                .max(Comparator.comparing(rule -> length(rule.length())));
+    }
+
+    private FineLength length(Allowance allowance) {
+        return allowance.length(leg.ends().get(0).yardsticks());
+    }
+
+    /** Which code asks how much clear rope; nothing where none does. */
+    Optional<String> note(Assembly.Terms terms) {
+        if (!bothSpliced()) {
+            return Optional.empty();
+        }
+        return ruling(terms)
+                .map(rule -> "clear rope between the splices: at least "
+                        + LengthText.print(length(rule.length()), units)
+                        + ", " + rule.words()
+                        + (terms.code().isEmpty() && splices.codes().stated().isEmpty()
+                                ? "; no code is stated, so the larger of all holds"
+                                : ""));
+    }
+
+    private boolean bothSpliced() {
+        return leg.ends().stream()
+                .noneMatch(end -> end.termination().allowance(What.FILLS).isNothing());
     }
 
     private void warnOfWorkingRoom(Problems problems) {

@@ -59,7 +59,8 @@ public final class DemandModel {
                 ordered.get().ends().stream().map(MadeEnd::work).toList(),
                 ordered.get().layouts(units),
                 new CardMaker(ordered.get(), units).card(),
-                findings);
+                findings,
+                problems.remarks());
     }
 
     /** The take-up that a finished assembly shows, made with this cut length; its finished length is as measured. */
@@ -124,6 +125,9 @@ public final class DemandModel {
         List<Line> lines = leg.lines(sample, units);
         List<String> words = new ArrayList<>(inherited(assembly));
         words.addAll(notes.of(leg));
+        new ClearRopeCheck(catalogue.splices(), leg, units)
+                .note(assembly.terms())
+                .ifPresent(words::add);
         return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), words);
     }
 

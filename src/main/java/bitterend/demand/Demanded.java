@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param layouts where each end is marked, on the rope as ordered, then the marks along the piece
  * @param card what the splicer must know besides the marks, on the rope as ordered; nothing when it cannot be made
  * @param findings what is wrong with it, or worth knowing
+ * @param remarks what is worth telling once for all lines that share it
  */
 public record Demanded(
         List<Piece> pieces,
@@ -21,13 +22,15 @@ public record Demanded(
         List<EndWork> work,
         List<SpliceLayout> layouts,
         @Nullable SpliceCard card,
-        List<Finding> findings) {
+        List<Finding> findings,
+        List<Finding> remarks) {
     public Demanded {
         pieces = List.copyOf(pieces);
         derivations = List.copyOf(derivations);
         work = List.copyOf(work);
         layouts = List.copyOf(layouts);
         findings = List.copyOf(findings);
+        remarks = List.copyOf(remarks);
     }
 
     /** The splice card; nothing for an assembly that cannot be made. */
@@ -37,6 +40,6 @@ public record Demanded(
 
     /** An assembly that cannot be made. */
     static Demanded refused(List<Finding> findings) {
-        return new Demanded(List.of(), List.of(), List.of(), List.of(), null, findings);
+        return new Demanded(List.of(), List.of(), List.of(), List.of(), null, findings, List.of());
     }
 }

@@ -72,8 +72,8 @@ final class EyeShaper {
             problems.error(
                     end,
                     "an eye with " + length(rest.round()) + " of rope round it",
-                    "an eye that closes on its pin: more than " + length(EyeFormula.choked(pin, rope))
-                            + " of rope to go round " + DiameterText.print(pin, units));
+                    "an eye that closes on its pin of " + DiameterText.print(pin, units) + ": above "
+                            + length(EyeFormula.leastFlat(pin, rope)) + " laid flat");
             return Optional.empty();
         }
         FineLength used = pin.equals(Diameter.NONE) ? rest.lying() : EyeFormula.insideLength(rest.round(), pin, rope);

@@ -1,9 +1,14 @@
 package bitterend.demand;
 
+import bitterend.catalogue.EyeFormula;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.ThroatAngle;
+import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
 import bitterend.measure.Units;
 
 /** Whether a leg can be made at all: its ends suit its use, its eyes open, its clear rope is long enough. */
@@ -26,10 +31,10 @@ final class Feasibility {
     void check(Leg leg, Assembly assembly, Problems problems) {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
-        leg.ends().forEach(end -> checkUse(end, use, problems));
+        new EndSafety(splices.codes(), units).check(leg, assembly.terms(), problems);
         leg.ends().forEach(end -> checkAngle(leg, end, use, problems));
         if (reachesRoundMeasuringPins(leg, problems)) {
-            new ClearRopeCheck(splices, leg, units).check(use, problems);
+            new ClearRopeCheck(splices, leg, units).check(assembly.terms(), problems);
         }
     }
 
@@ -59,13 +64,6 @@ final class Feasibility {
         }
     }
 
-    private static void checkUse(MadeEnd end, Assembly.Use use, Problems problems) {
-        String reason = end.termination().work().notForLifting();
-        if (use == Assembly.Use.LIFTING && !reason.isEmpty()) {
-            problems.error(end.name(), end.termination().id() + " for lifting", reason);
-        }
-    }
-
     private void checkAngle(Leg leg, MadeEnd end, Assembly.Use use, Problems problems) {
         if (end.termination().kind() != Termination.Kind.EYE || !end.eye().isSoftOnPin()) {
             return;
@@ -73,8 +71,14 @@ final class Feasibility {
         ThroatAngle angle = end.eye().throatAngle(end.yardsticks().rope());
         String found = "throat angle " + angle.words() + " on a pin of "
                 + DiameterText.print(end.eye().pin(), units);
-        if (angle.isWiderThan(WIDEST) && use == Assembly.Use.LIFTING) {
-            problems.error(end.name(), found, "at most 60 degrees in slings (29 CFR 1926.251(d)): a longer eye");
+        if (angle.isWiderThan(WIDEST) && leg.rope().isWire()) {
+            problems.warning(
+                    end.name(),
+                    found,
+                    "at most 60 degrees, printed for wire slings too (use rules beside the Crane Ordinance art. 219, Japan): "
+                            + longEnough(end));
+        } else if (angle.isWiderThan(WIDEST) && use == Assembly.Use.LIFTING) {
+            problems.error(end.name(), found, "at most 60 degrees in slings (29 CFR 1926.251(d)): " + longEnough(end));
         } else if (angle.isWiderThan(WIDEST)) {
             String ofEnd = end.spec().options().acceptedBy();
             String accepted = ofEnd.isEmpty() ? leg.make().asked().acceptedBy(Accepted.THROAT_ANGLE) : ofEnd;
@@ -89,6 +93,17 @@ final class Feasibility {
         }
     }
 
+    /** At 60 degrees the eye in use is 1 1/2 times its pin and a rope long: the same rope round it laid flat. */
+    private String longEnough(MadeEnd end) {
+        Diameter rope = end.yardsticks().rope();
+        Diameter pin = end.eye().pin();
+        FineLength inUse = pin.times(new Ratio(3, 2)).plus(rope.asLength());
+        FineLength flat = EyeFormula.insideLength(EyeFormula.round(inUse, pin, rope), Diameter.NONE, rope)
+                .roundedUp()
+                .fine();
+        return "an eye of at least " + LengthText.print(flat, units) + " laid flat";
+    }
+
     /** Whether every soft eye reaches round the pins the order measures on. */
     boolean reachesRoundMeasuringPins(Leg leg, Problems problems) {
         Measuring measuring = leg.make().measuring();
@@ -100,7 +115,13 @@ final class Feasibility {
                 problems.error(
                         end.name(),
                         "an eye too small for a pin of " + DiameterText.print(measuring.pin(), units),
-                        "an eye that closes on the pin it is measured on");
+                        "an eye that closes on the pin it is measured on: above "
+                                + LengthText.print(
+                                        EyeFormula.leastFlat(
+                                                measuring.pin(),
+                                                end.yardsticks().rope()),
+                                        units)
+                                + " laid flat");
                 all = false;
             }
         }

@@ -9,6 +9,7 @@ import java.util.Locale;
 final class Problems {
     private final Assembly.Origin origin;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Finding> remarks = new ArrayList<>();
 
     Problems(Assembly.Origin origin) {
         this.origin = origin;
@@ -20,6 +21,24 @@ final class Problems {
 
     void warning(String field, String found, String expected) {
         findings.add(Finding.warning(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+    }
+
+    /** An error, or only a warning. */
+    void tell(boolean refused, String field, String found, String expected) {
+        if (refused) {
+            error(field, found, expected);
+        } else {
+            warning(field, found, expected);
+        }
+    }
+
+    /** What is worth telling once for all lines that share it. */
+    void remark(String field, String found, String expected) {
+        remarks.add(Finding.warning(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+    }
+
+    List<Finding> remarks() {
+        return List.copyOf(remarks);
     }
 
     boolean hasErrors() {

@@ -28,6 +28,11 @@ final class Tail {
                 + (options.tapered() ? tucking.form().taper() : 0);
     }
 
+    /** How many full tucks each strand makes on its side. */
+    static int fullOnASide(Termination termination, EndSpec.Options options, Rope rope) {
+        return full(termination, options, rope) / termination.tucking().form().sides();
+    }
+
     /** How many full tucks are made on all sides. */
     static int full(Termination termination, EndSpec.Options options, Rope rope) {
         return options.tucks() == 0 ? termination.tucking().least(rope.fibre()) : options.tucks();

@@ -27,11 +27,18 @@ final class CsvTable {
     private final InputFile file;
     private final CsvColumns columns;
     private final Findings findings;
+    private final Findings ofRows;
 
     CsvTable(InputFile file, CsvColumns columns, Findings findings) {
+        this(file, columns, findings, findings);
+    }
+
+    /** A table whose rows tell their problems apart from those of the file as a whole. */
+    CsvTable(InputFile file, CsvColumns columns, Findings findings, Findings ofRows) {
         this.file = file;
         this.columns = columns;
         this.findings = findings;
+        this.ofRows = ofRows;
     }
 
     /** The rows below the header; none when the header cannot be used. */
@@ -78,7 +85,7 @@ final class CsvTable {
     private void addRow(List<Fields> rows, int number, List<String> names, List<String> cells) {
         String place = "row " + number;
         if (cells.size() != names.size()) {
-            findings.add(Finding.error(
+            ofRows.add(Finding.error(
                     file.name(),
                     place,
                     "",
@@ -91,7 +98,7 @@ final class CsvTable {
             texts.put(names.get(column), cells.get(column));
             tellUnseen(file.name(), place, names.get(column), cells.get(column), findings);
         }
-        rows.add(new Fields(file.name(), place, texts, findings));
+        rows.add(new Fields(file.name(), place, texts, ofRows));
     }
 
     /** Tells a character that turns or hides what is beside it; pages show it. */

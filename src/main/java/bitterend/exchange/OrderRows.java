@@ -13,7 +13,18 @@ import java.util.regex.Matcher;
 final class OrderRows {
     /** What a further part of a product shares with its line. */
     private static final Set<String> SHARED = Set.of(
-            "order", "line", "customer", "product", "quantity", "due", "priority", "certificate", "own rope", "use");
+            "order",
+            "line",
+            "customer",
+            "product",
+            "quantity",
+            "due",
+            "priority",
+            "certificate",
+            "own rope",
+            "use",
+            "code",
+            "accept");
 
     private final Products products;
 

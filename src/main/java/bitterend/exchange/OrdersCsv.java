@@ -59,6 +59,7 @@ final class OrdersCsv {
                     "certificate",
                     "own rope",
                     "use",
+                    "code",
                     "spare",
                     "sample",
                     "tolerance",
@@ -71,18 +72,25 @@ final class OrdersCsv {
     private final Ropes ropes;
     private final OrderRows rows;
     private final Findings findings;
+    private final Findings ofLines;
 
     OrdersCsv(Ropes ropes, Products products, Findings findings) {
+        this(ropes, products, findings, findings);
+    }
+
+    /** Where problems of lines are told apart from those of the file as a whole. */
+    OrdersCsv(Ropes ropes, Products products, Findings findings, Findings ofLines) {
         this.ropes = ropes;
         this.rows = new OrderRows(products);
         this.findings = findings;
+        this.ofLines = ofLines;
     }
 
     /** The order lines by order and line. */
     List<Assembly> read(InputFile file) {
         List<Assembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
-        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+        for (Fields row : new CsvTable(file, COLUMNS, findings, ofLines).rows()) {
             assemblies.addAll(assemblies(row, ids));
         }
         assemblies.sort(
@@ -243,7 +251,8 @@ final class OrdersCsv {
                 new Piece.Matching(set, bond),
                 row.optional("certificate", Readings::text, ""),
                 row.optional("own rope", Readings::yesOrNo, false),
-                row.optional("use", USE, Assembly.Use.GENERAL));
+                row.optional("use", USE, Assembly.Use.GENERAL),
+                row.optional("code", EndText::partId, ""));
     }
 
     private static Parsed<Piece.Bond> bond(String text) {

@@ -39,7 +39,10 @@ final class ProductsJson {
             "tolerance",
             "eye tolerance",
             "set tolerance",
-            "marks");
+            "marks",
+            "use",
+            "certificate",
+            "code");
 
     private final Findings findings;
 

@@ -32,6 +32,7 @@ public final class QuoteRequestFile {
 
     private final LocalDate day;
     private final Findings findings = new Findings();
+    private final Findings ofFile = new Findings();
     private final OrdersCsv lines;
     private final QuotePolicyJson amounts;
     private final DemandModel model;
@@ -81,7 +82,10 @@ public final class QuoteRequestFile {
         Optional<QuoteRequest> request = name.toLowerCase(Locale.ROOT).endsWith(".json")
                 ? input.flatMap(this::json)
                 : input.flatMap(text -> request(stem(name), "", csv(text, stem(name))));
-        return new QuoteRequestReading(findings.hasErrors() ? null : request.orElse(null), findings.sorted());
+        List<Finding> told = new ArrayList<>(ofFile.sorted());
+        told.addAll(request.isEmpty() ? findings.sorted() : new LeftOutLines(findings).findings());
+        boolean usable = told.stream().noneMatch(Finding::isError);
+        return new QuoteRequestReading(usable ? request.orElse(null) : null, told);
     }
 
     private Optional<QuoteRequest> json(InputFile file) {
@@ -113,7 +117,7 @@ public final class QuoteRequestFile {
     }
 
     private List<Fields> csv(InputFile file, String id) {
-        return new CsvTable(file, COLUMNS, findings)
+        return new CsvTable(file, COLUMNS, ofFile, findings)
                 .rows().stream()
                         .map(row -> row.text("order").isPresent() ? row : row.with("order", id))
                         .toList();
@@ -125,22 +129,31 @@ public final class QuoteRequestFile {
         for (Fields row : rows) {
             QuoteLine.Asked asked = asked(row);
             row.text("line").ifPresent(line -> row.once("line", line, names));
-            for (Assembly assembly : lines.parts(row)) {
-                Demanded demanded = model.pieces(assembly);
-                findings.addAll(demanded.findings());
-                boolean main = assembly.membership().part().isEmpty();
-                read.add(new QuoteLine(assembly, demanded, main ? asked : QuoteLine.Asked.NOTHING));
-            }
+            read.addAll(priced(row, asked));
         }
         if (rows.isEmpty() && !findings.hasErrors()) {
             findings.add(Finding.error(id, "", "", "", "a request of at least one line"));
         }
-        if (findings.hasErrors()) {
+        if (read.isEmpty()) {
             return Optional.empty();
         }
         String order = read.get(0).assembly().ordered().source().order();
         String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
         return Optional.of(new QuoteRequest(order, asking, day, read));
+    }
+
+    /** What a row asks a price for; nothing when a part of it cannot be made. */
+    private List<QuoteLine> priced(Fields row, QuoteLine.Asked asked) {
+        List<QuoteLine> priced = new ArrayList<>();
+        boolean made = row.sound();
+        for (Assembly assembly : lines.parts(row)) {
+            Demanded demanded = model.pieces(assembly);
+            findings.addAll(demanded.findings());
+            made &= demanded.findings().stream().noneMatch(Finding::isError);
+            boolean main = assembly.membership().part().isEmpty();
+            priced.add(new QuoteLine(assembly, demanded, main ? asked : QuoteLine.Asked.NOTHING));
+        }
+        return made ? priced : List.of();
     }
 
     private QuoteLine.Asked asked(Fields row) {

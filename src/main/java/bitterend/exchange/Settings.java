@@ -50,8 +50,9 @@ public record Settings(
      * How the bench works.
      *
      * @param tools what its splicers measure with
+     * @param code the region's code that holds; empty when none is stated
      */
-    public record Bench(BenchTools tools) {}
+    public record Bench(BenchTools tools, String code) {}
 
     /**
      * What a cut costs and how it is rounded.

@@ -3,6 +3,7 @@ package bitterend.exchange;
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
+import bitterend.finding.Finding;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
@@ -25,6 +26,7 @@ import java.util.TreeMap;
  * @param pins draws that must stay
  * @param supplies offers, rope on order, past orders, learned values
  * @param digests SHA-256 of every file read, by file name
+ * @param leftOut why order lines were left out; empty when all of them can be made
  */
 public record Shop(
         Settings settings,
@@ -33,12 +35,14 @@ public record Shop(
         List<Reel> reels,
         List<Pin> pins,
         Supplies supplies,
-        Map<String, String> digests) {
+        Map<String, String> digests,
+        List<Finding> leftOut) {
 
     public Shop {
         orders = List.copyOf(orders);
         reels = List.copyOf(reels);
         pins = List.copyOf(pins);
+        leftOut = List.copyOf(leftOut);
         digests = Collections.unmodifiableMap(new TreeMap<>(digests));
     }
 

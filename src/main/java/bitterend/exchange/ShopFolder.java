@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Codes;
 import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly;
 import bitterend.demand.DemandModel;
@@ -8,7 +9,6 @@ import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
-import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
@@ -91,19 +91,50 @@ public final class ShopFolder {
         Ropes ropes = require(RopesJson.NAME)
                 .map(new RopesJson(settings, findings)::read)
                 .orElse(Ropes.UNREAD);
-        Catalogue catalogue =
-                new Catalogue(ropes.sound(), splices().on(settings.bench().tools()));
+        Catalogue catalogue = new Catalogue(ropes.sound(), splices(settings.bench()));
         Products products = products();
+        Findings ofOrders = new Findings();
         List<Assembly> assemblies = require(OrdersCsv.NAME)
-                .map(new OrdersCsv(ropes, products, findings)::read)
+                .map(new OrdersCsv(ropes, products, findings, ofOrders)::read)
                 .orElse(List.of());
-        List<OrderLine> orders = demanded(assemblies, ropes, catalogue, settings.units());
-        new MatchedSets(assemblies).check(findings);
+        List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue, settings.units()), ofOrders);
+        new MatchedSets(assemblies).check(ofOrders);
+        tellOfNoCode(assemblies, settings);
+        LeftOutLines leftOut = new LeftOutLines(ofOrders);
+        List<OrderLine> orders = leftOut.staying(wanted);
+        findings.addAll(leftOut.findings());
         List<Reel> reels = reels(ropes);
-        List<Pin> pins = pins(orders, reels);
+        List<Pin> pins = pins(wanted, orders, reels);
         Supplies supplies = supplies(settings, ropes, products, catalogue);
-        Shop shop = findings.hasErrors() ? null : new Shop(settings, catalogue, orders, reels, pins, supplies, digests);
+        Shop shop = findings.hasErrors()
+                ? null
+                : new Shop(
+                        settings,
+                        catalogue,
+                        orders,
+                        reels,
+                        pins,
+                        supplies,
+                        digests,
+                        leftOut.findings().stream().filter(Finding::leavesOut).toList());
         return new ShopReading(shop, findings.sorted());
+    }
+
+    /** One line for the day. */
+    private void tellOfNoCode(List<Assembly> assemblies, Settings settings) {
+        boolean lifting = assemblies.stream()
+                .map(Assembly::terms)
+                .anyMatch(terms ->
+                        terms.use() == Assembly.Use.LIFTING && terms.code().isEmpty());
+        if (lifting && settings.bench().code().isEmpty()) {
+            findings.add(Finding.warning(
+                    ShopJson.NAME,
+                    "",
+                    "code",
+                    "",
+                    "the code that holds for slings and lifting, such as us or en: where none is stated, the larger"
+                            + " figure of all holds"));
+        }
     }
 
     private List<Reel> reels(Ropes ropes) {
@@ -112,6 +143,20 @@ public final class ShopFolder {
                         .map(new ReelsCsv(ropes, findings)::read)
                         .orElse(List.of())
                 : ledger.checked(ropes, findings);
+    }
+
+    private SpliceBook splices(Settings.Bench bench) {
+        return splices().on(bench.tools()).with(codes(bench.code()));
+    }
+
+    /** The built-in codes and the shop's own, of which the stated one holds. */
+    private Codes codes(String stated) {
+        Codes codes = find(CodesJson.NAME).map(new CodesJson(findings)::read).orElseGet(CodesJson::builtIn);
+        if (!stated.isEmpty() && !codes.knows(stated)) {
+            findings.add(Finding.error(
+                    ShopJson.NAME, "", "code", stated, "the id of a code: " + String.join(", ", codes.ids())));
+        }
+        return codes.stating(stated);
     }
 
     /** The built-in book of splices with the shop's changes, its thimbles and fittings; both files may be missing. */
@@ -153,13 +198,17 @@ public final class ShopFolder {
     }
 
     /** Lines whose ropes could all be read, with their pieces. */
-    private List<OrderLine> demanded(List<Assembly> assemblies, Ropes ropes, Catalogue catalogue, Units units) {
-        DemandModel model = new DemandModel(catalogue, units);
+    private static List<OrderLine> demanded(
+            List<Assembly> assemblies, Ropes ropes, DemandModel model, Findings findings) {
         List<OrderLine> orders = new ArrayList<>();
+        Set<String> told = new HashSet<>();
         for (Assembly assembly : assemblies) {
             if (assembly.ropes().stream().allMatch(rope -> ropes.find(rope).isPresent())) {
                 OrderLine line = new OrderLine(assembly, model.pieces(assembly));
                 findings.addAll(line.demanded().findings());
+                line.demanded().remarks().stream()
+                        .filter(remark -> told.add(remark.found() + remark.expected()))
+                        .forEach(findings::add);
                 orders.add(line);
             }
         }
@@ -167,10 +216,10 @@ public final class ShopFolder {
     }
 
     /** While other files have errors, a pin may speak of what could not be read. */
-    private List<Pin> pins(List<OrderLine> orders, List<Reel> reels) {
-        boolean allRead = !findings.hasErrors();
+    private List<Pin> pins(List<OrderLine> wanted, List<OrderLine> orders, List<Reel> reels) {
+        boolean allRead = !findings.hasErrors() && findings.sorted().stream().noneMatch(Finding::leavesOut);
         Set<String> pieceIds = new HashSet<>();
-        orders.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(pieceIds::add));
+        wanted.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(pieceIds::add));
         Set<String> reelIds = new HashSet<>();
         reels.forEach(reel -> reelIds.add(reel.id()));
         if (ledger != null) {
@@ -178,9 +227,15 @@ public final class ShopFolder {
         }
         PinsCsv pins = new PinsCsv(
                 piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
-        return digested(InputFile.find(folder, PinsCsv.NAME, findings))
-                .map(pins::read)
-                .orElse(List.of());
+        return digested(InputFile.find(folder, PinsCsv.NAME, findings)).map(pins::read).orElse(List.of()).stream()
+                .filter(pin -> allRead || isPlanned(pin, orders))
+                .toList();
+    }
+
+    private static boolean isPlanned(Pin pin, List<OrderLine> orders) {
+        return orders.stream()
+                .flatMap(line -> line.demanded().pieces().stream())
+                .anyMatch(piece -> piece.id().equals(pin.piece()));
     }
 
     private Optional<InputFile> require(String name) {

@@ -54,7 +54,7 @@ final class ShopJson {
                 Prices.NONE,
                 value,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
-                new Settings.Bench(BenchTools.METRIC),
+                new Settings.Bench(BenchTools.METRIC, ""),
                 QuotePolicy.usual(Money.ZERO));
     }
 
@@ -72,6 +72,7 @@ final class ShopJson {
                 "cutLoss",
                 "cutToNearest",
                 "benchTools",
+                "code",
                 "prices",
                 "value",
                 "quote");
@@ -97,7 +98,9 @@ final class ShopJson {
     }
 
     private static Settings.Bench bench(Fields fields, Units units) {
-        return new Settings.Bench(fields.optional("benchTools", BENCH_TOOLS, usualTools(units)));
+        return new Settings.Bench(
+                fields.optional("benchTools", BENCH_TOOLS, usualTools(units)),
+                fields.optional("code", EndText::partId, ""));
     }
 
     /** Unless a shop says otherwise its tools are of the system that it prints. */

@@ -3,6 +3,7 @@ package bitterend.exchange;
 import bitterend.catalogue.BenchRules;
 import bitterend.catalogue.BenchTools;
 import bitterend.catalogue.ClearRope;
+import bitterend.catalogue.Codes;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.DiameterLimit;
@@ -19,9 +20,6 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.measure.Ratio;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -51,6 +49,7 @@ public final class SplicesJson {
             List.of(),
             List.of(),
             new BenchRules(List.of(), new Mass(0)),
+            Codes.NONE,
             List.of(),
             List.of());
 
@@ -63,12 +62,12 @@ public final class SplicesJson {
     /** What the program knows of ends by itself; no thimbles, no fittings. */
     public static SpliceBook builtIn() {
         Findings findings = new Findings();
-        String text = builtInText();
+        String text = BuiltIn.text(BUILT_IN);
         SpliceBook book = new SplicesJson(findings).read(new InputFile(NAME, text, ""), EMPTY, UNSTATED);
         if (findings.size() > 0) {
             throw new IllegalStateException("built-in " + findings.sorted().get(0));
         }
-        return book;
+        return book.with(CodesJson.builtIn());
     }
 
     /** The built-in book with a shop's rows added and its changes made. */
@@ -103,6 +102,7 @@ public final class SplicesJson {
                         root.objects("beforeTheCut").stream().map(row -> preparation(row, usual)), base.preparations()),
                 firstOurs(root.objects("clearRope").stream().map(row -> clearRope(row, usual)), base.clearRope()),
                 bench(root, base.bench(), usual),
+                base.codes(),
                 base.thimbles(),
                 base.fittings());
     }
@@ -194,16 +194,5 @@ public final class SplicesJson {
                 fields.optional("from", Readings::allowance, Length.ZERO),
                 fields.optional("factor", BookRow::nearOne, Ratio.ONE),
                 BookRow.provenance(fields, usual));
-    }
-
-    private static String builtInText() {
-        try (InputStream in = SplicesJson.class.getResourceAsStream(BUILT_IN)) {
-            if (in == null) {
-                throw new IllegalStateException("no " + BUILT_IN + " in the program");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new IllegalStateException("cannot read " + BUILT_IN, unreadable);
-        }
     }
 }

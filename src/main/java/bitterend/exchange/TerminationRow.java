@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.Danger;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.Layout;
 import bitterend.catalogue.Part;
@@ -20,6 +21,7 @@ import java.util.Map;
 /** Reads one termination; what a shop's row leaves out stays as in the row it stands on. */
 final class TerminationRow {
     private static final Reading<Kind> KIND = Readings.word(Kind.values(), Kind::word);
+    private static final Reading<Danger.When> WHEN = Readings.word(Danger.When.values(), Danger.When::word);
     private static final Map<String, What> MEMBERS = Map.of(
             "tail", What.TAIL,
             "takeUp", What.TAKE_UP,
@@ -28,7 +30,8 @@ final class TerminationRow {
             "trim", What.TRIM,
             "room", What.ROOM,
             "fills", What.FILLS,
-            "slipKnot", What.SLIP_KNOT);
+            "slipKnot", What.SLIP_KNOT,
+            "leastEye", What.LEAST_EYE);
 
     /** Where a number comes from when a shop's row does not say. */
     static final Provenance SHOP = new Provenance("the shop's splices.json", Grade.SHOP, false);
@@ -64,7 +67,7 @@ final class TerminationRow {
                 Map.of(),
                 Map.of(),
                 Layout.NONE,
-                new Work(0, "", List.of(), "", ""),
+                new Work(0, "", List.of(), "", List.of(), ""),
                 usual));
     }
 
@@ -89,6 +92,7 @@ final class TerminationRow {
                 "rings",
                 "parts",
                 "notForLifting",
+                "dangers",
                 "caution",
                 "source",
                 "grade",
@@ -164,6 +168,21 @@ final class TerminationRow {
                 fields.optional("strength", Readings::text, base.strength()),
                 row.has("parts") ? parts : base.parts(),
                 fields.optional("notForLifting", Readings::text, base.notForLifting()),
+                row.has("dangers")
+                        ? row.objects("dangers").stream().map(this::danger).toList()
+                        : base.dangers(),
                 fields.optional("caution", Readings::text, base.caution()));
+    }
+
+    private Danger danger(JsonObject danger) {
+        danger.allowOnly(
+                "constructions", "fibres", "cores", "when", "because", "instead", "source", "grade", "verified");
+        return new Danger(
+                BookRow.suits(danger, Suits.ANY),
+                danger.texts("cores"),
+                danger.fields().optional("when", WHEN, Danger.When.LIFTING),
+                danger.fields().require("because", Readings::text, "?"),
+                danger.fields().require("instead", Readings::text, "?"),
+                BookRow.provenance(danger.fields(), usual));
     }
 }

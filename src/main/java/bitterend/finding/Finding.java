@@ -30,6 +30,16 @@ public record Finding(Severity severity, String file, String place, String field
         return new Finding(Severity.WARNING, file, place, field, found, expected);
     }
 
+    /** The same, of a line that is left out while the rest goes on. */
+    public Finding leavingOut() {
+        return new Finding(Severity.LEFT_OUT, file, place, field, found, expected);
+    }
+
+    /** Whether it leaves out the line it is about. */
+    public boolean leavesOut() {
+        return severity == Severity.LEFT_OUT;
+    }
+
     public boolean isError() {
         return severity == Severity.ERROR;
     }
@@ -40,10 +50,18 @@ public record Finding(Severity severity, String file, String place, String field
         return READING_ORDER.compare(this, other);
     }
 
+    private String word() {
+        return switch (severity) {
+            case ERROR -> "error";
+            case LEFT_OUT -> "left out";
+            case WARNING -> "warning";
+        };
+    }
+
     /** One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m}. */
     @Override
     public String toString() {
-        StringBuilder line = new StringBuilder(isError() ? "error: " : "warning: ").append(file);
+        StringBuilder line = new StringBuilder(word()).append(": ").append(file);
         if (!place.isEmpty()) {
             line.append(", ").append(place);
         }

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.finding.Finding;
+import bitterend.finding.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -69,13 +70,22 @@ public final class FindingsPage {
 
     private String line(Finding finding) {
         String line = Wording.printable(finding.toString());
-        return (finding.isError() ? ink.strong(line) : ink.alert(line)) + "\n";
+        return (finding.severity() == Severity.WARNING ? ink.alert(line) : ink.strong(line)) + "\n";
     }
 
-    /** {@code 2 errors, 1 warning}. */
+    /** {@code 2 errors, 1 warning}; {@code 0 errors, 1 line left out, 3 warnings}. */
     public static String summary(List<Finding> findings) {
         int errors = (int) findings.stream().filter(Finding::isError).count();
-        return count(errors, "error") + ", " + count(findings.size() - errors, "warning");
+        int lines = (int) findings.stream()
+                .filter(Finding::leavesOut)
+                .map(finding -> finding.file() + finding.place())
+                .distinct()
+                .count();
+        int warnings = (int) findings.stream()
+                .filter(finding -> finding.severity() == Severity.WARNING)
+                .count();
+        return count(errors, "error") + (lines == 0 ? "" : ", " + count(lines, "line") + " left out") + ", "
+                + count(warnings, "warning");
     }
 
     /** {@code 1 reel}, {@code 2 reels}. */

@@ -1,7 +1,9 @@
 package bitterend.report;
 
+import bitterend.finding.Finding;
 import bitterend.packing.CutPlan;
 import bitterend.packing.ReelDraw;
+import java.util.Locale;
 
 /** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
 public final class PlanPage {
@@ -20,6 +22,7 @@ public final class PlanPage {
         CutPlan plan = view.plan();
         int number = view.mark().number();
         page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
+        view.notes().stream().filter(Finding::leavesOut).forEach(finding -> page.paragraph(0, sentence(finding)));
         page.paragraph(0, summary(view));
         ReelBlock block = new ReelBlock(view, figures, tape);
         for (ReelDraw draw : plan.draws()) {
@@ -27,8 +30,14 @@ public final class PlanPage {
         }
         new TotalsBlock(view, figures).write(page);
         unplanned(page, view);
-        Cautions.write(page, view.notes());
+        Cautions.write(
+                page, view.notes().stream().filter(note -> !note.leavesOut()).toList());
         return page.toString();
+    }
+
+    private static String sentence(Finding leftOut) {
+        String words = leftOut.toString();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     private static String summary(PlanView view) {

@@ -186,6 +186,43 @@ final class CommandLineTest {
     }
 
     @Test
+    void orderThatCannotBeMade_leavesItselfOutAndNoOther() throws IOException {
+        TestShop shop = TestShop.in(folder)
+                .with(
+                        "orders.csv",
+                        "1003,1,Harbour Board,DB12,0.6 m,double-braid-eye length 200 mm,"
+                                + "double-braid-eye length 200 mm,1,,")
+                .with("orders.csv", "1003,2,Harbour Board,DB12,five,plain,plain,1,,");
+        Run plan = Run.of("plan", shop.path().toString(), "--time", "1s");
+        assertEquals(4, plan.code(), plan.err());
+        String page = onOneLine(plan);
+        int leads = page.indexOf("Left out: orders.csv, row 5, length");
+        assertTrue(leads > 0 && leads < page.indexOf("Planned: all 11 pieces"), page);
+        assertTrue(page.contains("a finished length of at least 0.904 m"), page);
+        assertTrue(page.contains("Left out: orders.csv, row 6, length"), page);
+        assertTrue(plan.err().contains("0 errors, 2 lines left out"), plan.err());
+        assertEquals(4, Run.of("check", shop.path().toString()).code());
+    }
+
+    @Test
+    void setWithALineLeftOut_isLeftOutWhole() throws IOException {
+        TestShop shop = TestShop.in(folder);
+        Files.writeString(
+                shop.path().resolve("orders.csv"),
+                """
+                order,line,rope,length,end a,set
+                1,1,DB12,12 m,plain,pair
+                1,2,DB12,0.3 m,double-braid-eye length 200 mm,pair
+                1,3,DB12,5 m,plain,
+                """);
+        Run plan = Run.of("plan", shop.path().toString(), "--time", "1s");
+        assertEquals(4, plan.code(), plan.err());
+        String page = onOneLine(plan);
+        assertTrue(page.contains("Left out: orders.csv, row 2, set"), page);
+        assertTrue(page.contains("Planned: all 1 piece"), page);
+    }
+
+    @Test
     void check_saysWhatIsThere() throws IOException {
         Run run = Run.of("check", TestShop.in(folder).path().toString());
         assertEquals(0, run.code());

@@ -6,9 +6,11 @@ import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Lay;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Thimble;
@@ -24,6 +26,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.UnitPrice;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -118,6 +121,14 @@ final class Bench {
                 row.layout(),
                 row.work(),
                 row.provenance());
+    }
+
+    /** The same row with a fixed length in place of one of its allowances. */
+    static Termination withLength(Termination row, What what, long mm) {
+        Map<What, Allowance> allowances = new EnumMap<>(What.class);
+        allowances.putAll(row.allowances());
+        allowances.put(what, new Allowance(List.of(new Term.Fixed(fine(mm))), Provenance.ARITHMETIC));
+        return copy(row, allowances, row.tucking());
     }
 
     static Tucking withoutProjection(Tucking tucking) {

@@ -106,7 +106,7 @@ final class WatchTest {
         assertEquals(
                 List.of(),
                 model(BOOK, heavy)
-                        .pieces(one(Bench.make(new Length(62_000), PLAIN, PLAIN)))
+                        .pieces(one(Bench.make(new Length(57_000), PLAIN, PLAIN)))
                         .findings());
         Finding warning = model(BOOK, heavy)
                 .pieces(one(Bench.make(new Length(63_000), PLAIN, PLAIN)))
@@ -234,6 +234,7 @@ final class WatchTest {
                 BOOK.preparations(),
                 BOOK.clearRope(),
                 new BenchRules(List.of(rule), new Mass(0)),
+                BOOK.codes(),
                 List.of(),
                 List.of());
     }

@@ -121,6 +121,13 @@ final class SameShopTest {
 
     private static Shop withoutDigests(Shop shop) {
         return new Shop(
-                shop.settings(), shop.catalogue(), shop.orders(), shop.reels(), shop.pins(), shop.supplies(), Map.of());
+                shop.settings(),
+                shop.catalogue(),
+                shop.orders(),
+                shop.reels(),
+                shop.pins(),
+                shop.supplies(),
+                Map.of(),
+                shop.leftOut());
     }
 }

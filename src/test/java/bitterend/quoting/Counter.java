@@ -107,7 +107,7 @@ final class Counter {
                         n,
                         assembly.make().finished().mm()))
                 .toList();
-        return new Demanded(pieces, List.of(), List.of(), List.of(), null, List.of());
+        return new Demanded(pieces, List.of(), List.of(), List.of(), null, List.of(), List.of());
     }
 
     private static Piece piece(String order, String line, int number, long mm) {

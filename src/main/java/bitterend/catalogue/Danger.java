@@ -1,0 +1,60 @@
+package bitterend.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Where an end is dangerous: refused for lifting, warned of otherwise.
+ *
+ * @param suits the ropes on which it is
+ * @param cores words for their core, one of which it has; empty for any core
+ * @param when under which conditions
+ * @param because the reason, to follow a colon
+ * @param instead which end does, or that none does
+ * @param provenance where that comes from
+ */
+public record Danger(
+        Suits suits, List<String> cores, When when, String because, String instead, Provenance provenance) {
+    public Danger {
+        cores = cores.stream().map(core -> core.toLowerCase(Locale.ROOT)).toList();
+    }
+
+    /** Under which conditions an end is dangerous. */
+    public enum When {
+        /** For lifting refused, otherwise warned of. */
+        LIFTING("lifting"),
+        /** Refused for every use. */
+        ALWAYS("always"),
+        /** On rope that has been used, such as a customer's own: for lifting refused, otherwise warned of. */
+        USED_ROPE("used rope");
+
+        private final String word;
+
+        When(String word) {
+            this.word = word;
+        }
+
+        /** The word used in files. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Whether it holds on a rope, used or new. */
+    public boolean holds(Rope rope, boolean used) {
+        return suits.admits(rope)
+                && (when != When.USED_ROPE || used)
+                && (cores.isEmpty() || hasCore(rope.identity().core()));
+    }
+
+    private boolean hasCore(String core) {
+        return List.of(core.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")).stream()
+                .anyMatch(cores::contains);
+    }
+
+    /** What would do, why, and where that is from. */
+    public String words() {
+        String source = provenance.source().isEmpty() ? provenance.grade().words() : provenance.source();
+        return instead + ": " + because + " (" + source + ")";
+    }
+}

@@ -1,0 +1,95 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Allowance;
+import bitterend.catalogue.CodeRule;
+import bitterend.catalogue.Codes;
+import bitterend.catalogue.Grade;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Suits;
+import bitterend.finding.Findings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code codes.json}, the rules of the regions; a shop's file of the same form adds codes of its own. */
+final class CodesJson {
+    static final String NAME = "codes.json";
+    private static final String FORMAT = "bitterend/codes/1";
+    private static final String BUILT_IN = "/bitterend/codes.json";
+    private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
+    private static final Provenance SHOP = new Provenance("the shop's codes.json", Grade.SHOP, false);
+    private static final Reading<CodeRule.Rule> RULE = Readings.word(CodeRule.Rule.values(), CodeRule.Rule::word);
+
+    private final Findings findings;
+
+    CodesJson(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** The codes the program knows by itself. */
+    static Codes builtIn() {
+        Findings findings = new Findings();
+        InputFile file = new InputFile(NAME, BuiltIn.text(BUILT_IN), "");
+        Codes codes = new CodesJson(findings).read(file, Codes.NONE, UNSTATED);
+        if (findings.size() > 0) {
+            throw new IllegalStateException("built-in " + findings.sorted().get(0));
+        }
+        return codes;
+    }
+
+    /** The built-in codes with a shop's rows before them. */
+    Codes read(InputFile file) {
+        return read(file, builtIn(), SHOP);
+    }
+
+    private Codes read(InputFile file, Codes base, Provenance usual) {
+        Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
+        return document.map(root -> codes(root, base, usual)).orElse(base);
+    }
+
+    private static Codes codes(JsonObject root, Codes base, Provenance usual) {
+        root.allowOnly("format", "codes", "note");
+        List<String> ids = new ArrayList<>();
+        List<CodeRule> rules = new ArrayList<>();
+        for (JsonObject code : root.objects("codes")) {
+            code.allowOnly("id", "name", "rules", "note");
+            String id = code.fields().require("id", EndText::partId, "?");
+            if (ids.contains(id)) {
+                code.fields().error("id", "an id that no other code has");
+            }
+            ids.add(id);
+            code.objects("rules").forEach(row -> rules.add(rule(id, row, usual)));
+        }
+        base.ids().stream().filter(id -> !ids.contains(id)).forEach(ids::add);
+        rules.addAll(base.rules());
+        return new Codes(ids, rules, base.stated());
+    }
+
+    private static CodeRule rule(String code, JsonObject row, Provenance usual) {
+        row.allowOnly(
+                "rule",
+                "constructions",
+                "fibres",
+                "ends",
+                "warned",
+                "from",
+                "is",
+                "byDiameter",
+                "atLeast",
+                "source",
+                "grade",
+                "verified");
+        Fields fields = row.fields();
+        CodeRule.Rule rule = fields.require("rule", RULE, CodeRule.Rule.CLEAR_ROPE);
+        return new CodeRule(
+                code,
+                rule,
+                BookRow.suits(row, Suits.ANY),
+                row.texts("ends"),
+                fields.optional("warned", Readings::yesOrNo, false),
+                fields.optional("from", EndText::partId, ""),
+                rule == CodeRule.Rule.THIMBLE
+                        ? new Allowance(List.of(), BookRow.provenance(fields, usual))
+                        : BookRow.sum(row, usual));
+    }
+}
