@@ -9,12 +9,21 @@ import bitterend.measure.FineLength;
  * @param id the shop's short name for it
  * @param name the name printed for people
  * @param pinToBore centre of the pin to the bottom of the bore; positive
+ * @param length of its bore or basket; where it is not known, {@code pinToBore}, which is longer
+ * @param growth how much its shank grows when it is pressed; not negative
  * @param ropeFrom thinnest rope it takes
  * @param ropeTo thickest rope it takes
  */
-public record Fitting(String id, String name, FineLength pinToBore, Diameter ropeFrom, Diameter ropeTo) {
+public record Fitting(
+        String id,
+        String name,
+        FineLength pinToBore,
+        FineLength length,
+        FineLength growth,
+        Diameter ropeFrom,
+        Diameter ropeTo) {
     public Fitting {
-        if (!pinToBore.isPositive()) {
+        if (!pinToBore.isPositive() || !length.isPositive() || growth.isNegative()) {
             throw new IllegalArgumentException("fitting " + id + ": pin to bore " + pinToBore);
         }
         if (ropeFrom.compareTo(ropeTo) > 0) {

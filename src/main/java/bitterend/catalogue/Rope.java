@@ -17,6 +17,7 @@ import bitterend.measure.UnitPrice;
  * @param cutting what a cut costs in rope
  * @param worth from which lengths a remnant is worth keeping
  * @param usualReel the reel length usually bought
+ * @param layLength one turn of a strand; zero where it is not typed
  */
 public record Rope(
         String id,
@@ -26,7 +27,21 @@ public record Rope(
         UnitPrice price,
         Cutting cutting,
         Worth worth,
-        Length usualReel) {
+        Length usualReel,
+        FineLength layLength) {
+
+    /** A rope whose lay is not typed. */
+    public Rope(
+            String id,
+            String name,
+            RopeIdentity identity,
+            LinearMass mass,
+            UnitPrice price,
+            Cutting cutting,
+            Worth worth,
+            Length usualReel) {
+        this(id, name, identity, mass, price, cutting, worth, usualReel, FineLength.ZERO);
+    }
 
     /**
      * What cutting does to this rope.
@@ -80,6 +95,6 @@ public record Rope(
 
     /** The same rope under another id. */
     public Rope named(String other) {
-        return new Rope(other, name, identity, mass, price, cutting, worth, usualReel);
+        return new Rope(other, name, identity, mass, price, cutting, worth, usualReel, layLength);
     }
 }

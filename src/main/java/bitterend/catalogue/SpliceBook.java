@@ -98,8 +98,11 @@ public record SpliceBook(
                 .findFirst();
     }
 
-    /** One turn of a strand round the rope; zero when not known. */
+    /** One turn of a strand round the rope, as typed for it or usual for its construction; zero when not known. */
     public FineLength layTurn(Rope rope) {
+        if (rope.layLength().isPositive()) {
+            return rope.layLength();
+        }
         return rope.diameter().times(layTurns.getOrDefault(rope.construction(), Ratio.ZERO));
     }
 }

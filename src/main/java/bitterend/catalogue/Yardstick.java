@@ -27,7 +27,9 @@ public enum Yardstick {
     /** The base of a clip's saddle, along the rope. */
     SADDLE("saddle", "saddles"),
     /** A diameter for every gap between the clips of the end. */
-    DIAMETER_A_GAP("diameter a gap", "diameters a gap");
+    DIAMETER_A_GAP("diameter a gap", "diameters a gap"),
+    /** The bore or basket of the fitting. */
+    FITTING_LENGTH("fitting length", "fitting lengths");
 
     private final String one;
     private final String many;

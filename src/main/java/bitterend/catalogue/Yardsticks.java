@@ -54,19 +54,25 @@ public record Yardsticks(Diameter rope, Fid fid, FineLength layTurn, Counted cou
      *
      * @param tail its tail
      * @param takeUp its take-up
+     * @param fitting bore or basket of its fitting; zero without one
      */
-    public record Own(FineLength tail, FineLength takeUp) {
-        public static final Own UNKNOWN = new Own(FineLength.ZERO, FineLength.ZERO);
+    public record Own(FineLength tail, FineLength takeUp, FineLength fitting) {
+        public static final Own UNKNOWN = new Own(FineLength.ZERO, FineLength.ZERO, FineLength.ZERO);
     }
 
     /** The same with the tail now known. */
     public Yardsticks withTail(FineLength tail) {
-        return with(new Own(tail, own.takeUp()));
+        return with(new Own(tail, own.takeUp(), own.fitting()));
     }
 
     /** The same with the take-up now known. */
     public Yardsticks withTakeUp(FineLength takeUp) {
-        return with(new Own(own.tail(), takeUp));
+        return with(new Own(own.tail(), takeUp, own.fitting()));
+    }
+
+    /** The same with the length of the fitting now known. */
+    public Yardsticks withFitting(FineLength fitting) {
+        return with(new Own(own.tail(), own.takeUp(), fitting));
     }
 
     private Yardsticks with(Own known) {
@@ -91,6 +97,7 @@ public record Yardsticks(Diameter rope, Fid fid, FineLength layTurn, Counted cou
             case TAIL -> own.tail();
             case TAKE_UP -> own.takeUp();
             case SADDLE -> counted.saddle();
+            case FITTING_LENGTH -> own.fitting();
             case DIAMETER_A_GAP -> rope.asLength().times(Math.max(0, counted.clips() - 1));
         };
     }

@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.LayoutMark;
+import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.measure.FineLength;
@@ -30,11 +31,13 @@ final class ClipMarks {
     private static final Ratio HALF = new Ratio(1, 2);
 
     private final int clips;
+    private final boolean joins;
     private final FineLength first;
     private final FineLength last;
 
     ClipMarks(MadeEnd end) {
         FineLength saddle = end.yardsticks().counted().saddle();
+        this.joins = end.termination().kind() == Termination.Kind.JOIN;
         this.clips = end.yardsticks().counted().clips();
         this.first = saddle.plus(saddle.times(HALF));
         this.last = end.length(What.TAIL).minus(saddle.times(HALF));
@@ -61,10 +64,12 @@ final class ClipMarks {
         return first.plus(last.minus(first).times(new Ratio(n, clips - 1)));
     }
 
-    private static String purpose(int n) {
+    private String purpose(int n) {
         return switch (n) {
             case 0 -> "its centre; one saddle of rope is left beyond it";
-            case 1 -> "its centre; hard against the thimble, saddle on the live part";
+            case 1 -> joins
+                    ? "its centre; next to the middle of the overlap, saddle on the live part"
+                    : "its centre; hard against the thimble, saddle on the live part";
             default -> "its centre; evenly between, saddle on the live part";
         };
     }

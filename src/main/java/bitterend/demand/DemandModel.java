@@ -54,7 +54,7 @@ public final class DemandModel {
         }
         List<Derivation> derivations = derivations(assembly, legs);
         return new Demanded(
-                new PieceMaker(assembly, units).pieces(derivations),
+                new PieceMaker(assembly, ordered.get().rings(), units).pieces(derivations),
                 derivations,
                 ordered.get().ends().stream().map(MadeEnd::work).toList(),
                 ordered.get().layouts(units),
@@ -105,7 +105,9 @@ public final class DemandModel {
     }
 
     private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {
-        List<String> ids = PieceMaker.ids(assembly).stream().map(PieceId::text).toList();
+        List<String> ids = PieceMaker.ids(assembly, legs.get(0).rings()).stream()
+                .map(PieceId::text)
+                .toList();
         Length sample = assembly.make().extras().sample();
         List<Derivation> derivations = new ArrayList<>();
         for (Leg leg : legs) {
@@ -125,6 +127,13 @@ public final class DemandModel {
         List<Line> lines = leg.lines(sample, units);
         List<String> words = new ArrayList<>(inherited(assembly));
         words.addAll(notes.of(leg));
+        if (leg.rings() > 1) {
+            words.add("a piece holds the strands of " + leg.rings() + " rings: "
+                    + PieceMaker.ids(assembly, leg.rings()).size()
+                    + " for "
+                    + assembly.ordered().quantity() * assembly.ordered().legs()
+                    + "; strands that are left are no stock");
+        }
         new ClearRopeCheck(catalogue.splices(), leg, units)
                 .note(assembly.terms())
                 .ifPresent(words::add);

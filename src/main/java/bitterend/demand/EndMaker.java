@@ -107,14 +107,22 @@ final class EndMaker {
     private MadeEnd made(
             EndSpec spec, Rope rope, String end, Termination termination, EyeShape eye, FineLength pinToBore) {
         Yardsticks bare = new Yardsticks(
-                rope.diameter(),
-                splices.fids().fid(rope.diameter()),
-                splices.layTurn(rope),
-                counted(spec, termination, rope),
-                new Eye(eye.round(), eye.across()));
+                        rope.diameter(),
+                        splices.fids().fid(rope.diameter()),
+                        splices.layTurn(rope),
+                        counted(spec, termination, rope),
+                        new Eye(eye.round(), eye.across()))
+                .withFitting(fittingLength(spec));
         Yardsticks withTail = bare.withTail(Tail.of(termination, spec.options()).length(bare));
         FineLength takeUp = termination.allowance(What.TAKE_UP).length(withTail);
         return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp));
+    }
+
+    /** Bore or basket of the fitting; where only its depth is stated that, which is longer. */
+    private FineLength fittingLength(EndSpec spec) {
+        return splices.findFitting(spec.fitting().id())
+                .map(Fitting::length)
+                .orElse(spec.fitting().pinToBore());
     }
 
     private Counted counted(EndSpec spec, Termination termination, Rope rope) {
@@ -205,7 +213,7 @@ final class EndMaker {
                             + DiameterText.print(fitting.get().ropeTo(), units));
             return Optional.empty();
         }
-        return fitting.map(Fitting::pinToBore);
+        return fitting.map(found -> found.pinToBore().plus(found.growth()));
     }
 
     private static String described(Rope rope) {

@@ -29,6 +29,11 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         counters = List.copyOf(counters);
     }
 
+    /** Rings that one piece holds the strands of; 1 for a leg that is no ring. */
+    int rings() {
+        return ends.get(0).termination().layout().rings();
+    }
+
     StandingPart standingPart(Units units) {
         return new StandingPart(make.measuring(), ends, units);
     }

@@ -3,11 +3,16 @@ package bitterend.demand;
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Part;
+import bitterend.catalogue.Seizing;
+import bitterend.catalogue.SeizingFormula;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardsticks;
+import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -89,10 +94,23 @@ record MadeEnd(
         for (Part part : work.parts()) {
             int count = part.count().of(yardsticks.rope());
             if (count > 0) {
-                picked.add(new EndWork.Picked(part.item(), yardsticks.rope(), count));
+                picked.add(new EndWork.Picked(item(part), yardsticks.rope(), count));
             }
         }
         return picked;
+    }
+
+    /** A seizing is picked as so much stuff. */
+    private String item(Part part) {
+        Seizing seizing = part.seizing();
+        if (seizing == null) {
+            return part.item();
+        }
+        Diameter stuff = new Diameter(yardsticks.rope().times(seizing.stuff()).units());
+        return part.item() + ", " + LengthText.exact(stuff.asLength()) + " thick, "
+                + LengthText.exact(
+                        SeizingFormula.whole(yardsticks.rope(), stuff, seizing).roundedUpTo(new Length(10)))
+                + " each";
     }
 
     /** What it asks of the splicer. */

@@ -9,18 +9,30 @@ import java.util.Map;
 /** Names the pieces of an order line and gives each what the bench must know of it. */
 final class PieceMaker {
     private final Assembly assembly;
+    private final int rings;
     private final String ends;
 
-    PieceMaker(Assembly assembly, Units units) {
+    PieceMaker(Assembly assembly, int rings, Units units) {
         this.assembly = assembly;
+        this.rings = rings;
         this.ends = EndWords.of(assembly.make().endA(), units) + " / "
                 + EndWords.of(assembly.make().endB(), units);
     }
 
-    /** The pieces of an order line, or of one part of it. */
-    static List<PieceId> ids(Assembly assembly) {
+    /**
+     * The pieces of an order line, or of one part of it. A piece may hold the strands of several rings: three fibre rings
+     * take one piece, a fourth a second.
+     */
+    static List<PieceId> ids(Assembly assembly, int rings) {
         Assembly.Ordered ordered = assembly.ordered();
         List<PieceId> ids = new ArrayList<>();
+        if (rings > 1) {
+            int wanted = Math.multiplyExact(ordered.quantity(), ordered.legs());
+            for (int n = 1; n <= (wanted + rings - 1) / rings; n++) {
+                ids.add(partOf(assembly, n));
+            }
+            return ids;
+        }
         for (int n = 1; n <= ordered.quantity(); n++) {
             for (int leg = 1; leg <= ordered.legs(); leg++) {
                 ids.add(partOf(assembly, n).leg(leg, ordered.legs()));
@@ -37,7 +49,7 @@ final class PieceMaker {
             derivation.pieces().forEach(id -> choices.computeIfAbsent(id, any -> new ArrayList<>())
                     .add(choice));
         }
-        return ids(assembly).stream()
+        return ids(assembly, rings).stream()
                 .map(id -> piece(id, choices.getOrDefault(id.text(), List.of())))
                 .toList();
     }

@@ -135,6 +135,11 @@ final class BookRow {
                 .then(ratio -> ratio.isNegative() ? Parsed.refused("a number that is not negative") : Parsed.of(ratio));
     }
 
+    /** A number above zero. */
+    static Parsed<Ratio> aboveZero(String text) {
+        return positive(text).then(ratio -> ratio.isPositive() ? Parsed.of(ratio) : Parsed.refused("a number above 0"));
+    }
+
     /** A part of at most a tenth. */
     static Parsed<Ratio> smallPart(String text) {
         return positive(text)

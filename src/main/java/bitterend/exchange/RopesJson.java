@@ -10,10 +10,13 @@ import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import bitterend.measure.LinearMass;
 import bitterend.measure.MassText;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
 import bitterend.measure.UnitPrice;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -96,6 +99,7 @@ final class RopesJson {
                 "keepFrom",
                 "asGoodAsNew",
                 "usualReel",
+                "layLength",
                 "note");
         Fields fields = entry.fields();
         RopeIdentity identity = identity(fields);
@@ -109,7 +113,13 @@ final class RopesJson {
                 fields.require("price", text -> ShopJson.moneyFor(text, money).parseByLength(text), new UnitPrice(0)),
                 cutting(fields, identity),
                 worth(fields, usualReel),
-                usualReel);
+                usualReel,
+                fields.optional("layLength", RopesJson::layLength, FineLength.ZERO));
+    }
+
+    private static Parsed<FineLength> layLength(String text) {
+        return LengthText.parseFine(text)
+                .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a lay length above 0"));
     }
 
     private static RopeIdentity identity(Fields fields) {

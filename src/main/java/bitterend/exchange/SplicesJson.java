@@ -138,7 +138,7 @@ public final class SplicesJson {
                         "construction",
                         Readings.word(Construction.values(), Construction::word),
                         Construction.THREE_STRAND);
-        return Map.of(construction, row.fields().require("diameters", BookRow::positive, Ratio.ZERO));
+        return Map.of(construction, row.fields().require("diameters", BookRow::aboveZero, Ratio.ONE));
     }
 
     private static Preparation preparation(JsonObject row, Provenance usual) {

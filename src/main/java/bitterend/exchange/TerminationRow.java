@@ -6,12 +6,17 @@ import bitterend.catalogue.Grade;
 import bitterend.catalogue.Layout;
 import bitterend.catalogue.Part;
 import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Seizing;
 import bitterend.catalogue.Suits;
+import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Termination.Work;
 import bitterend.catalogue.Tucking;
+import bitterend.catalogue.Yardstick;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -160,8 +165,11 @@ final class TerminationRow {
     private Work work(Work base) {
         List<Part> parts = new ArrayList<>();
         for (JsonObject part : row.objects("parts")) {
-            part.allowOnly("item", "count", "perInch", "plus", "byDiameter");
-            parts.add(new Part(part.fields().require("item", Readings::text, "?"), BookRow.count(part)));
+            part.allowOnly("item", "count", "perInch", "plus", "byDiameter", "seizing");
+            parts.add(new Part(
+                    part.fields().require("item", Readings::text, "?"),
+                    BookRow.count(part),
+                    part.has("seizing") ? seizing(part.object("seizing")) : null));
         }
         return new Work(
                 fields.optional("minutes", Readings.whole(0, 10_000), base.minutes()),
@@ -172,6 +180,30 @@ final class TerminationRow {
                         ? row.objects("dangers").stream().map(this::danger).toList()
                         : base.dangers(),
                 fields.optional("caution", Readings::text, base.caution()));
+    }
+
+    private static Seizing seizing(JsonObject seizing) {
+        seizing.allowOnly("stuff", "turns", "riders", "crossing");
+        Fields stated = seizing.fields();
+        Ratio stuff = stated.require("stuff", TerminationRow::partOfRope, Ratio.ONE);
+        Reading<Integer> count = Readings.whole(0, 100);
+        return new Seizing(
+                stuff,
+                stated.require("turns", Readings.whole(1, 100), 1),
+                stated.optional("riders", count, 0),
+                stated.optional("crossing", count, 0));
+    }
+
+    /** {@code 1/4 diameters}. */
+    private static Parsed<Ratio> partOfRope(String text) {
+        String expected = "a part of the rope such as 1/4 diameters";
+        return AllowanceText.parse(text)
+                .then(terms -> terms.size() == 1
+                                && terms.get(0) instanceof Term.Multiple multiple
+                                && multiple.of() == Yardstick.DIAMETER
+                                && multiple.count().isPositive()
+                        ? Parsed.of(multiple.count())
+                        : Parsed.refused(expected));
     }
 
     private Danger danger(JsonObject danger) {

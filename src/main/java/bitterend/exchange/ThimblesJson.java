@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Fitting;
 import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.TeardropFormula;
 import bitterend.catalogue.Thimble;
 import bitterend.catalogue.ThroatAngle;
 import bitterend.finding.Findings;
@@ -51,11 +52,22 @@ final class ThimblesJson {
     }
 
     private static Optional<Thimble> thimble(JsonObject row, Set<String> ids) {
-        row.allowOnly("id", "name", "groove", "throatToBearing", "crown", "throatAngle", "ropeFrom", "ropeTo", "note");
+        row.allowOnly(
+                "id",
+                "name",
+                "groove",
+                "insideWidth",
+                "insideLength",
+                "throatToBearing",
+                "crown",
+                "throatAngle",
+                "ropeFrom",
+                "ropeTo",
+                "note");
         Fields fields = row.fields();
         String id = id(fields, ids);
         String name = fields.optional("name", Readings::text, id);
-        FineLength groove = fields.require("groove", ThimblesJson::positive, PLACEHOLDER);
+        FineLength groove = groove(fields);
         FineLength bearing = fields.require("throatToBearing", ThimblesJson::positive, PLACEHOLDER);
         FineLength crown = fields.optional("crown", ThimblesJson::notNegative, FineLength.ZERO);
         int degrees = fields.optional("throatAngle", Readings.whole(0, 180), (int) (USUAL_ANGLE.millidegrees() / 1000));
@@ -66,15 +78,36 @@ final class ThimblesJson {
                 : Optional.empty();
     }
 
+    /** The groove as typed; never shorter than the inside of the ring, of which it runs on the outside. */
+    private static FineLength groove(Fields fields) {
+        FineLength groove = fields.require("groove", ThimblesJson::positive, PLACEHOLDER);
+        FineLength width = fields.optional("insideWidth", ThimblesJson::positive, FineLength.ZERO);
+        FineLength length = fields.optional("insideLength", ThimblesJson::positive, FineLength.ZERO);
+        if (!width.isPositive() && !length.isPositive()) {
+            return groove;
+        }
+        if (!TeardropFormula.isOne(width, length)) {
+            fields.error("insideLength", "an inside width, and an inside length above it");
+        } else if (groove.compareTo(TeardropFormula.perimeter(width, length)) < 0) {
+            fields.warning(
+                    "groove",
+                    "at least " + LengthText.exact(TeardropFormula.perimeter(width, length))
+                            + ", the inside of the ring by its width and length: measure it again");
+        }
+        return groove;
+    }
+
     private static Optional<Fitting> fitting(JsonObject row, Set<String> ids) {
-        row.allowOnly("id", "name", "pinToBore", "ropeFrom", "ropeTo", "note");
+        row.allowOnly("id", "name", "pinToBore", "length", "growth", "ropeFrom", "ropeTo", "note");
         Fields fields = row.fields();
         String id = id(fields, ids);
         String name = fields.optional("name", Readings::text, id);
         FineLength depth = fields.require("pinToBore", ThimblesJson::positive, PLACEHOLDER);
+        FineLength length = fields.optional("length", ThimblesJson::positive, depth);
+        FineLength growth = fields.optional("growth", ThimblesJson::notNegative, FineLength.ZERO);
         Diameter from = fields.require("ropeFrom", DiameterText::parse, Diameter.NONE);
         Diameter to = ropeTo(fields, from);
-        return fields.sound() ? Optional.of(new Fitting(id, name, depth, from, to)) : Optional.empty();
+        return fields.sound() ? Optional.of(new Fitting(id, name, depth, length, growth, from, to)) : Optional.empty();
     }
 
     private static String id(Fields fields, Set<String> ids) {

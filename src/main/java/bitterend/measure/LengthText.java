@@ -15,6 +15,7 @@ public final class LengthText {
     private static final BigDecimal LONGEST_MM = new BigDecimal("1000000000");
     private static final BigDecimal FINE = BigDecimal.valueOf(FineLength.UNITS_PER_MM);
     private static final long UNITS_PER_SIXTEENTH = 15_875;
+    private static final long UNITS_PER_QUARTER = 4 * UNITS_PER_SIXTEENTH;
     private static final long UNITS_PER_THOUSANDTH = 254;
 
     private LengthText() {}
@@ -48,7 +49,17 @@ public final class LengthText {
     public static String print(Length length, Units units) {
         return units == Units.METRIC
                 ? BigDecimal.valueOf(length.mm(), 3).toPlainString() + " m"
-                : feetAndInches(length.fine());
+                : feetAndInches(asTyped(length));
+    }
+
+    /**
+     * What is finer than a millimetre was rounded up when it was read, or cut to the next half inch: where a quarter of an
+     * inch lies within the millimetre below, it is that. 18 in are read as 458 mm and are 18 in.
+     */
+    private static FineLength asTyped(Length length) {
+        long top = length.fine().units();
+        long quarter = Math.floorDiv(top, UNITS_PER_QUARTER) * UNITS_PER_QUARTER;
+        return top - quarter < FineLength.UNITS_PER_MM ? new FineLength(quarter) : length.fine();
     }
 
     /** For people, finely: {@code 618.97 mm}, exact, or {@code 24.369 in}, to the nearest thousandth. */

@@ -11,8 +11,15 @@ record FeetAndInches(long sixteenths) {
     private static final long PER_INCH = 16;
     private static final long PER_FOOT = 12 * PER_INCH;
 
-    /** To the nearest sixteenth, 1.5875 mm; halves go up. */
+    /**
+     * The quarter of an inch that lies within the millimetre below, since lengths are rounded up to a millimetre when they
+     * are read; where none does, to the nearest sixteenth, 1.5875 mm, halves going up.
+     */
     static FeetAndInches nearest(Length length) {
+        long quarters = Math.floorDiv(Math.multiplyExact(length.mm(), 20L), 127L); // 6.35 mm each
+        if (length.mm() * 20L - quarters * 127L < 20L) {
+            return new FeetAndInches(4 * quarters);
+        }
         // 16 / 25.4 = 80 / 127
         return new FeetAndInches(Math.floorDiv(Math.addExact(Math.multiplyExact(length.mm(), 160L), 127L), 254L));
     }

@@ -298,6 +298,78 @@ final class TradeRowsTest {
         assertFalse(clips.saddle().provenance().verified());
     }
 
+    /**
+     * The largest of 6 D, 150 mm and one lay; rotation-resistant 20 D (two fitting makers; NAVEDTRA 14080 p. 3-9): 16 mm rope
+     * with a lay of 6.5 D, 104 mm, 150 and 320 mm. 32 mm with a lay of 7.5 D: 240 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "wedge-socket, 16 mm, 104 mm, 150 mm",
+        "wedge-socket-rotation-resistant, 16 mm, 104 mm, 320 mm",
+        "wedge-socket, 32 mm, 240 mm, 240 mm",
+        "wedge-socket, 30 mm, 100 mm, 180 mm"
+    })
+    void wedgeSocket_leavesTheLargestOfThree(String id, String rope, String lay, String expected) {
+        Yardsticks sticks =
+                new Yardsticks(diameter(rope), BOOK.fids().fid(diameter(rope)), length(lay), Counted.NOTHING, Eye.NONE);
+        assertEquals(length(expected), row(id).allowance(What.TAIL).length(sticks));
+    }
+
+    /** NAVEDTRA 14310 fig. 3-47: serving ends at the length of the terminal and 1 in. */
+    @Test
+    void pouredTerminal_isServedAnInchBeyondItsLength() {
+        Yardsticks sticks = sticks(diameter("12 mm"), 0, FineLength.ZERO).withFitting(length("118 mm"));
+        LayoutMark mark = row("poured-terminal").layout().marks().get(0);
+        assertEquals(length("143.4 mm"), mark.distance().length(sticks));
+    }
+
+    /** Twice the clips and twice the turn-back in all, half of each for either rope: two makers' clip instructions. */
+    @Test
+    void clipJoint_isTwiceAClipEye() {
+        assertEquals(length("18 in"), allowance("clip-joint", What.TAIL, diameter("3/4 in"), 0));
+        assertEquals(4, row("clip-joint").layout().clips().count().of(diameter("3/4 in")));
+    }
+
+    /** Fry p. 68: one strand is unlaid 25 times the circumference; 12 mm rope 942 mm at C = pi D. */
+    @Test
+    void ropeToChain_namesItsForm() {
+        assertEquals(
+                942, allowance("rope-to-chain", What.TAIL, diameter("12 mm"), 0).units() / 10_000);
+        assertTrue(row("rope-to-chain").name().contains("long-splice form"));
+    }
+
+    /** Avery p. 187: tail 75 mm, a stitch every 15 mm, 3 m of twine. */
+    @Test
+    void stitchedEye_takesThreeMetresOfTwine() {
+        assertEquals(length("75 mm"), allowance("stitched-eye", What.TAIL, diameter("8 mm"), 0));
+        assertTrue(row("stitched-eye").work().parts().get(0).item().contains("3 m"));
+    }
+
+    /** A key lanyard: 26 in make 12 in finished, a ring splice of 6 in and an eye of 8 in; five tucks at 1/4 in: 6.29 in. */
+    @Test
+    void tuckRule_agreesWithAWorkedLanyard() {
+        assertEquals(26, 12 + 6 + 8);
+        assertEquals(6.29, strandTail(diameter("1/4 in"), 5).units() / 254_000.0, 0.005);
+        assertEquals(4.72, strandTail(diameter("3/16 in"), 5).units() / 254_000.0, 0.005);
+    }
+
+    @Test
+    void lay_ofTheRopeComesBeforeTheUsualOne() {
+        Rope wire = WireRope.of(diameter("16 mm"));
+        assertEquals(length("120 mm"), BOOK.layTurn(wire));
+        Rope typed = new Rope(
+                wire.id(),
+                wire.name(),
+                wire.identity(),
+                wire.mass(),
+                wire.price(),
+                wire.cutting(),
+                wire.worth(),
+                wire.usualReel(),
+                length("104 mm"));
+        assertEquals(length("104 mm"), BOOK.layTurn(typed));
+    }
+
     @Test
     void clipEye_knowsNoRopeAboveTwoInches() {
         assertFalse(row("clip-eye").allowance(What.TAIL).covers(diameter("2 1/16 in")));

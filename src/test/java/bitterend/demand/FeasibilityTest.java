@@ -145,6 +145,7 @@ final class FeasibilityTest {
         "eight-strand-eye, TWELVE_STRAND, POLYESTER",
         "clip-eye, THREE_STRAND, NYLON",
         "wire-tucked-eye, KERNMANTLE, NYLON",
+        "wedge-socket, THREE_STRAND, POLYESTER",
         "bowline, WIRE, STEEL",
     })
     void termination_thatDoesNotSuitTheRopeIsRefused(String id, Construction construction, Fibre fibre) {

@@ -34,7 +34,12 @@ final class RoundTripTest {
     private static final long FINISHED = 40_000;
     private static final FineLength TRUE_TAKE_UP = new FineLength(1_234_567);
     private static final SpliceBook BOOK = Bench.change(
-            SplicesJson.builtIn(), "wire-sleeve-eye", row -> with(row, What.TAIL, FineLength.ofMillimetres(180)));
+            Bench.change(
+                    SplicesJson.builtIn(),
+                    "wire-sleeve-eye",
+                    row -> with(row, What.TAIL, FineLength.ofMillimetres(180))),
+            "seized-eye",
+            row -> with(row, What.TAIL, FineLength.ofMillimetres(180)));
 
     static Stream<String> terminations() {
         return BOOK.terminations().stream().map(Termination::id);

@@ -172,6 +172,28 @@ final class WatchTest {
         assertEquals(cut, made, 2);
     }
 
+    /** A piece holds the strands of three fibre rings: a fourth takes a second piece; of wire it holds six. */
+    @ParameterizedTest
+    @CsvSource({
+        "fibre-grommet, 3, 1",
+        "fibre-grommet, 4, 2",
+        "wire-grommet, 6, 1",
+        "wire-grommet, 7, 2",
+        "wire-grommet-three-strand, 3, 3"
+    })
+    void rings_shareThePieceWhoseStrandsTheyAre(String id, int rings, int pieces) {
+        boolean fibre = id.startsWith("fibre");
+        Rope rope =
+                rope(fibre ? Construction.THREE_STRAND : Construction.WIRE, fibre ? Fibre.MANILA : Fibre.STEEL, mm(10));
+        Demanded demanded = model(BOOK, rope)
+                .pieces(Bench.order(
+                        rings, 1, Bench.make(Length.ofMetres(2), EndSpec.of(id), PLAIN), Assembly.Terms.USUAL, "R"));
+        assertEquals(pieces, demanded.pieces().size());
+        assertEquals(
+                pieces < rings,
+                demanded.derivations().get(0).notes().stream().anyMatch(note -> note.contains("holds the strands")));
+    }
+
     /** A ring laid flat is half as long as it is round. */
     @Test
     void ring_mayBeOrderedByItsWorkingLength() {

@@ -138,6 +138,7 @@ final class SplicesJsonTest {
                 "{'format': 'bitterend/splices/1', 'beforeTheCut': [{'count': 2}]}",
                 "{'format': 'bitterend/splices/1', 'clearRope': [{'length': {'is': 'some'}}]}",
                 "{'format': 'bitterend/splices/1', 'layTurns': [{'construction': 'wire'}]}",
+                "{'format': 'bitterend/splices/1', 'layTurns': [{'construction': 'wire', 'diameters': '0'}]}",
                 "{'format': 'bitterend/splices/1', 'splices': []}",
                 "[]",
                 "{",

@@ -54,6 +54,8 @@ final class ThimblesJsonTest {
                 "'fittings': [{'id': 'F', 'pinToBore': '-45 mm', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}]",
                 "'fittings': [{'id': 'F', 'pinToBore': '45', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}]",
                 "'fittings': [{'id': 'F', 'pinToBore': '4 mm', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}, {'id': 'F', 'pinToBore': '4 mm', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}]",
+                "'thimbles': [{'id': 'T', 'groove': '9 mm', 'insideWidth': '9 mm', 'insideLength': '8 mm', 'throatToBearing': '5 mm', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}]",
+                "'fittings': [{'id': 'F', 'pinToBore': '4 mm', 'growth': '-1 mm', 'ropeFrom': '1 mm', 'ropeTo': '2 mm'}]",
                 "'fitting': []",
             })
     void badRow_isTold(String members) {

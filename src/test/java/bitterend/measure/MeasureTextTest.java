@@ -104,7 +104,7 @@ final class MeasureTextTest {
 
     @ParameterizedTest
     @CsvSource({
-        "12650, 41 ft 6 1/16 in",
+        "12650, 41 ft 6 in",
         "12649, 41 ft 6 in",
         "305, 1 ft",
         "304, 11 15/16 in",
@@ -219,5 +219,21 @@ final class MeasureTextTest {
         assertTrue(RatioText.parse("15 m").refusal().isPresent());
         assertEquals("15 %", RatioText.percent(new Ratio(3, 20)));
         assertEquals("33.33 %", RatioText.percent(new Ratio(1, 3)));
+    }
+
+    /** 18 in are 457.2 mm and read as 458; printed they are 18 in again, never 18 1/16. */
+    @ParameterizedTest
+    @CsvSource({"1 ft 6 in", "41 ft 6 in", "31 ft 6 in", "1 ft 2 in", "1000 ft", "9 ft", "6 3/4 in", "1/4 in"})
+    void inches_readUpToAMillimetreArePrintedAsTheyWere(String text) {
+        Length read = LengthText.parse(text).value().orElseThrow();
+        assertEquals(text, LengthText.print(read, Units.IMPERIAL));
+    }
+
+    /** 12,649.2 mm are 996 half inches; a cut length rounded up to half an inch is one, printed. */
+    @Test
+    void halfInches_stayHalfInches() {
+        FineLength step = LengthText.parseFine("1/2 in").value().orElseThrow();
+        FineLength sum = LengthText.parseFine("41 ft 5 3/4 in").value().orElseThrow();
+        assertEquals("41 ft 6 in", LengthText.print(sum.roundedUpTo(step), Units.IMPERIAL));
     }
 }

@@ -26,6 +26,17 @@ final class GaugeTest {
     }
 
     /** Worked from the formula and from whole turns: B 200, flange 600, W 400, d 16 mm; B 150, F 450, W 300, d 12 mm. */
+    /** A second printed formula, (A + D) x A x B x K with K = 0.2618 / d^2: flange depth A, drum D, width B; 890.6 ft too. */
+    @Test
+    void secondFormula_givesTheSameLength() {
+        double printed = (9 + 12) * 9 * 18 * 0.2618;
+        Gauge.Wound tenthsOfAnInch = new Gauge.Wound(mm(120), mm(90), mm(180), Diameter.ofMillimetres(10));
+        assertEquals(
+                printed,
+                Gauge.bySize(tenthsOfAnInch, Gauge.USUAL_FILL).formula().mm() / 120.0,
+                0.1);
+    }
+
     @Test
     void wholeTurns_areLessThanTheFormula() {
         Gauge.BySize large = Gauge.bySize(wound(200, 600, 400, 16), Gauge.USUAL_FILL);

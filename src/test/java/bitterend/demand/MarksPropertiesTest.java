@@ -1,0 +1,257 @@
+package bitterend.demand;
+
+import static bitterend.demand.Bench.make;
+import static bitterend.demand.Bench.model;
+import static bitterend.demand.Bench.one;
+import static bitterend.demand.Bench.rope;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
+import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.Kind;
+import bitterend.catalogue.Termination.What;
+import bitterend.demand.SpliceLayout.Mark;
+import bitterend.exchange.SplicesJson;
+import bitterend.finding.Finding;
+import bitterend.measure.Diameter;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/**
+ * A page cannot contradict the length: over every row and random sizes, short pieces among them, no mark lies off the rope or
+ * in the other eye, and tails, eyes and clear rope are those of the derivation.
+ */
+final class MarksPropertiesTest {
+    private static final SpliceBook BOOK = SplicesJson.builtIn();
+    private static final Pattern LEAST = Pattern.compile("at least ([0-9]+)\\.([0-9]{3}) m$");
+
+    /**
+     * One row on a rope that suits it.
+     *
+     * @param row the row
+     * @param rope the rope
+     * @param eye inside length of its eye in mm
+     * @param both whether both ends are made so
+     * @param more millimetres above the shortest that can be made
+     */
+    record Wanted(Termination row, Rope rope, long eye, boolean both, long more) {}
+
+    @Property(tries = 800, edgeCases = EdgeCasesMode.NONE)
+    void marks_lieOnTheRopeAndNotInTheOtherEye(@ForAll("wanted") Wanted wanted) {
+        Optional<Demanded> made = made(wanted);
+        if (made.isEmpty()) {
+            return;
+        }
+        Amounts amounts = new Amounts(made.get().derivations().get(0));
+        for (SpliceLayout layout : made.get().layouts()) {
+            FineLength throat = amounts.toThroat(layout.end());
+            FineLength last = layout.end().equals("end A") || !wanted.both()
+                    ? throat.plus(amounts.clear()).plus(amounts.takeUps())
+                    : throat.plus(amounts.clear()).plus(amounts.of(layout.end(), "take-up"));
+            places(layout).forEach((mark, place) -> {
+                String words = wanted.row().id() + " " + mark + " at " + place + ", last " + last;
+                assertFalse(place.isNegative(), words);
+                assertTrue(place.compareTo(last) <= 0, words);
+                assertTrue(place.compareTo(amounts.cut()) <= 0, words);
+            });
+        }
+    }
+
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void tailsEyesAndClearRope_addUpToTheCutLength(@ForAll("wanted") Wanted wanted) {
+        Optional<Demanded> made = made(wanted);
+        if (made.isEmpty()) {
+            return;
+        }
+        Amounts amounts = new Amounts(made.get().derivations().get(0));
+        SpliceCard card = made.get().findCard().orElseThrow();
+        FineLength sum = card.clear().plus(amounts.named("rounding up"));
+        for (SpliceCard.End end : card.ends()) {
+            sum = sum.plus(end.tail()).plus(end.takeUp()).plus(amounts.of(end.name(), "margin of the take-up"));
+            boolean eyed = end.kind() == Kind.EYE || end.kind() == Kind.LOOP;
+            sum = eyed ? sum.plus(end.eye().round()) : sum;
+        }
+        assertEquals(amounts.cut(), sum, wanted.row().id());
+        made.get().layouts().forEach(layout -> layout.marks().stream()
+                .filter(mark -> mark.name().equals("throat mark")
+                        && mark.findFromCutEnd().isPresent())
+                .forEach(mark -> assertEquals(
+                        amounts.toThroat(layout.end()),
+                        layout.name().contains("join")
+                                ? amounts.toThroat(layout.end())
+                                : mark.findFromCutEnd().orElseThrow())));
+    }
+
+    /** The tool comes out beyond all that the tail and its take-up fill, and within the working room. */
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void tool_comesOutWithinTheRoom(@ForAll("wanted") Wanted wanted) {
+        Optional<Demanded> made = made(wanted);
+        if (made.isEmpty()) {
+            return;
+        }
+        Amounts amounts = new Amounts(made.get().derivations().get(0));
+        for (SpliceLayout layout : made.get().layouts()) {
+            for (Mark mark : layout.marks()) {
+                if (mark.name().equals("tool comes out")) {
+                    FineLength tail = amounts.of(layout.end(), "tail");
+                    FineLength filled = tail.plus(amounts.of(layout.end(), "take-up"));
+                    assertTrue(
+                            mark.distance().compareTo(filled) >= 0, wanted.row().id());
+                    long room = wanted.row().id().equals("bury-eye") ? tail.units() * 4 / 3 + 1 : tail.units() * 3 / 2;
+                    assertTrue(mark.distance().units() <= room, wanted.row().id());
+                }
+            }
+        }
+    }
+
+    /** Clips sit six diameters apart at least (FM 55-501), on the tail, one saddle of it left beyond the first. */
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void clips_fitOnTheTail(@ForAll("clipped") Wanted wanted) {
+        Demanded made = made(wanted).orElseThrow();
+        Amounts amounts = new Amounts(made.derivations().get(0));
+        SpliceLayout layout = made.layouts().get(0);
+        long d = wanted.rope().diameter().units();
+        List<Long> centres = layout.marks().stream()
+                .filter(mark -> mark.name().endsWith(" clip"))
+                .map(mark -> mark.findFromCutEnd().orElseThrow().units())
+                .sorted()
+                .toList();
+        assertTrue(centres.size() >= 3);
+        assertTrue(centres.get(0) >= 3 * d * 3 / 2);
+        assertTrue(centres.get(centres.size() - 1) + 3 * d / 2
+                <= amounts.of("end A", "tail").units());
+        for (int i = 1; i < centres.size(); i++) {
+            assertTrue(centres.get(i) - centres.get(i - 1) >= 6 * d - 1);
+        }
+    }
+
+    /** Every mark from the cut end, those on a drawn core by the marks they are measured from. */
+    private static Map<String, FineLength> places(SpliceLayout layout) {
+        Map<String, FineLength> places = new HashMap<>();
+        places.put("cut end", FineLength.ZERO);
+        for (Mark mark : layout.marks()) {
+            FineLength from = places.get(mark.from());
+            if (from != null) {
+                places.put(mark.name(), from.plus(mark.distance()));
+                mark.findFromCutEnd().ifPresent(stated -> assertEquals(from.plus(mark.distance()), stated));
+            }
+        }
+        return places;
+    }
+
+    /** What the derivation says, by its labels. */
+    private record Amounts(Derivation derivation) {
+        FineLength named(String label) {
+            return derivation.lines().stream()
+                    .filter(line -> line.label().equals(label))
+                    .map(Derivation.Line::amount)
+                    .reduce(FineLength.ZERO, FineLength::plus);
+        }
+
+        FineLength of(String end, String what) {
+            return named(end + ": " + what);
+        }
+
+        FineLength toThroat(String end) {
+            return of(end, "trim").plus(of(end, "tail")).plus(of(end, "round the eye"));
+        }
+
+        FineLength takeUps() {
+            return of("end A", "take-up").plus(of("end B", "take-up"));
+        }
+
+        FineLength clear() {
+            return named("finished length")
+                    .plus(of("end A", "throat to bearing point"))
+                    .plus(of("end B", "throat to bearing point"));
+        }
+
+        FineLength cut() {
+            return derivation.cut().fine();
+        }
+    }
+
+    /** A little longer than the shortest that can be made; nothing where no length helps. */
+    private static Optional<Demanded> made(Wanted wanted) {
+        EndSpec end = end(wanted);
+        EndSpec other = wanted.both() && wanted.row().kind() != Kind.GROMMET ? end : EndSpec.of("plain");
+        DemandModel model = model(BOOK, wanted.rope());
+        long shortest = 1;
+        Demanded first = model.pieces(one(make(new Length(shortest), end, other)));
+        for (Finding finding : first.findings()) {
+            Matcher least = LEAST.matcher(finding.expected());
+            if (finding.isError() && least.find()) {
+                shortest = Long.parseLong(least.group(1) + least.group(2));
+            }
+        }
+        Demanded made = model.pieces(one(make(new Length(shortest + wanted.more()), end, other)));
+        return made.pieces().isEmpty() ? Optional.empty() : Optional.of(made);
+    }
+
+    private static EndSpec end(Wanted wanted) {
+        String id = wanted.row().id();
+        return switch (wanted.row().kind()) {
+            case EYE, LOOP -> EndSpec.of(
+                    id, new EyeSpec.FlatLength(FineLength.ofMillimetres(wanted.eye()), Diameter.NONE));
+            case FITTING -> new EndSpec(
+                    id, EyeSpec.NONE, new EndSpec.FittingSpec("", Bench.fine(60)), EndSpec.Options.NONE);
+            default -> EndSpec.of(id);
+        };
+    }
+
+    @Provide
+    Arbitrary<Wanted> wanted() {
+        return sized(Arbitraries.of(BOOK.terminations().stream()
+                .filter(row -> !row.allowance(What.TAIL).isUnknown())
+                .toList()));
+    }
+
+    @Provide
+    Arbitrary<Wanted> clipped() {
+        return sized(Arbitraries.of(BOOK.terminations().stream()
+                .filter(row -> row.id().equals("clip-eye"))
+                .toList()));
+    }
+
+    private static Arbitrary<Wanted> sized(Arbitrary<Termination> rows) {
+        return Combinators.combine(
+                        rows,
+                        Arbitraries.longs().between(40_000, 500_000),
+                        Arbitraries.longs().between(500, 2_000),
+                        Arbitraries.of(true, false),
+                        Arbitraries.longs().between(0, 4_000))
+                .as((row, diameter, eye, both, more) ->
+                        new Wanted(row, suited(row, new Diameter(diameter)), eye, both, more));
+    }
+
+    private static Rope suited(Termination row, Diameter diameter) {
+        for (Construction construction : Construction.values()) {
+            for (Fibre fibre : Fibre.values()) {
+                Rope rope = rope(construction, fibre, diameter);
+                if (row.suits().admits(rope) && (construction == Construction.WIRE) == (fibre == Fibre.STEEL)) {
+                    return rope;
+                }
+            }
+        }
+        throw new AssertionError("no rope for " + row.id());
+    }
+}
