@@ -11,7 +11,7 @@ final class DayOption {
     @Option(
             names = "--day",
             paramLabel = "DATE",
-            converter = DayText.class,
+            converter = Typed.Day.class,
             description = "The day it is for, such as 2026-03-02; else the day in shop.json, else today.")
     private @Nullable LocalDate day;
 

@@ -4,16 +4,39 @@ import bitterend.stock.LedgerException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.util.regex.Pattern;
 
 /** What a user sees when something went wrong that is not a problem of the data. Never a stack trace, unless asked for. */
 final class Faults {
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]");
+
     private final Terminal terminal;
 
     Faults(Terminal terminal) {
         this.terminal = terminal;
     }
 
+    /** An error of the machine rather than of the program: one sentence. */
+    int report(Error fault, boolean debug) {
+        if (debug) {
+            fault.printStackTrace(terminal.err());
+        }
+        String what = fault instanceof OutOfMemoryError
+                ? "there is not enough memory for this; give the program more with java -Xmx4g -jar bitterend.jar, or less to"
+                        + " do at once"
+                : fault instanceof StackOverflowError
+                        ? "something in the files is nested too deeply"
+                        : "the program cannot go on: " + fault;
+        terminal.err().println("error: " + what);
+        return ExitCode.INTERNAL_ERROR.number();
+    }
+
     int report(Exception fault, boolean debug) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof Error error) {
+                return report(error, debug);
+            }
+        }
         if (debug) {
             fault.printStackTrace(terminal.err());
         }
@@ -35,10 +58,13 @@ final class Faults {
     }
 
     private int ledger(LedgerException fault) {
-        fault.sentence().lines().forEach(line -> terminal.err().println("error: " + line));
+        fault.sentence().lines().forEach(line -> terminal.err().println("error: " + printable(line)));
         if (fault instanceof LedgerException.StockChanged) {
             terminal.err().println("Nothing was booked. Plan again with plan --from, then post that plan.");
             return ExitCode.STOCK_CHANGED.number();
+        }
+        if (fault instanceof LedgerException.Contradictory) {
+            return ExitCode.BAD_COMMAND_LINE.number();
         }
         boolean environment = fault instanceof LedgerException.Unwritable;
         return (environment ? ExitCode.INTERNAL_ERROR : ExitCode.BAD_INPUT).number();
@@ -64,5 +90,10 @@ final class Faults {
     private static String reason(FileSystemException fault) {
         String reason = fault.getReason();
         return reason == null ? fault.getClass().getSimpleName().replace("Exception", "") : reason;
+    }
+
+    /** Without characters that would move the cursor of a terminal. */
+    static String printable(String text) {
+        return CONTROL.matcher(text).replaceAll("\uFFFD");
     }
 }

@@ -33,7 +33,11 @@ public final class Main {
             commandLine.usage(commandLine.getErr());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        return commandLine.execute(args);
+        try {
+            return commandLine.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError | LinkageError | AssertionError fault) {
+            return new Faults(terminal).report(fault, isDebugging(args));
+        }
     }
 
     /** A command that is only built when it is asked for: the others cost a tenth of a second together. */
@@ -61,7 +65,7 @@ public final class Main {
                 Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
                 new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
                 new Entry("orders", OrdersCommand.class, () -> orders(terminal)),
-                new Entry("stock", StockCommand.class, () -> stock(terminal)),
+                new Entry("stock", StockCommand.class, () -> StockCommand.command(terminal)),
                 Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
                 Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
     }
@@ -91,17 +95,6 @@ public final class Main {
 
     private static CommandLine orders(Terminal terminal) {
         return new CommandLine(new OrdersCommand(terminal)).addSubcommand(new OrdersDeliverCommand(terminal));
-    }
-
-    private static CommandLine stock(Terminal terminal) {
-        return new CommandLine(new StockCommand(terminal))
-                .addSubcommand(new StockReceiveCommand(terminal))
-                .addSubcommand(new StockPostCommand(terminal))
-                .addSubcommand(new StockGaugeCommand(terminal))
-                .addSubcommand(new StockFlawCommand(terminal))
-                .addSubcommand(new StockSpoilCommand(terminal))
-                .addSubcommand(new StockUndoCommand(terminal))
-                .addSubcommand(new StockTraceCommand(terminal));
     }
 
     /** The command and all below it. */

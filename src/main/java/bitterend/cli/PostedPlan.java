@@ -1,10 +1,12 @@
 package bitterend.cli;
 
 import bitterend.day.RecordedPlan;
+import bitterend.day.ShopFacts;
 import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
+import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.FindingsPage;
@@ -19,8 +21,10 @@ import bitterend.work.WhichPlan;
 import bitterend.work.WhichPlan.Meant;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -30,9 +34,12 @@ final class PostedPlan {
     private final Terminal terminal;
     private final ShopArgument at = new ShopArgument();
     private final Findings findings = new Findings();
+    private final boolean beforeCount;
 
-    PostedPlan(Terminal terminal, Path folder) {
+    /** Looks for a plan whose cuts, where {@code beforeCount} is said, came before the counts of their reels. */
+    PostedPlan(Terminal terminal, Path folder, boolean beforeCount) {
         this.terminal = terminal;
+        this.beforeCount = beforeCount;
         at.folder = folder;
     }
 
@@ -97,12 +104,16 @@ final class PostedPlan {
     private Choice held(Verdict.Passed passed, List<Remark> remarks, Set<String> booked, Shop shop) {
         List<Remark> bars = remarks.stream()
                 .filter(remark -> remark.bars() && booked.contains(remark.reel()))
+                .filter(remark -> !(beforeCount && remark.isCount()))
                 .toList();
         if (!bars.isEmpty()) {
             bars.forEach(bar -> terminal.err().println("error: " + bar.sentence()));
             Set<String> open = new TreeSet<>(booked);
             bars.forEach(bar -> open.remove(bar.reel()));
             terminal.err().println("Nothing was booked. Plan again with plan --from, then post that plan.");
+            if (bars.stream().allMatch(Remark::isCount)) {
+                terminal.err().println("If it was counted after these cuts: stock post ... --before-count.");
+            }
             if (!open.isEmpty()) {
                 terminal.err()
                         .println("Nothing has changed of " + told(open) + ": name " + (open.size() == 1 ? "it" : "them")
@@ -112,10 +123,19 @@ final class PostedPlan {
         }
         RecordedPlan recorded = new RecordedPlan(
                 Gate.name(passed.kept()),
+                passed.number(),
                 passed.plan(),
                 passed.kept().document().facts().movements(),
-                OrderedPieces.of(shop));
+                facts(shop));
         return new Choice(recorded, "plan " + passed.number() + ": " + told(booked), ExitCode.DONE);
+    }
+
+    private static ShopFacts facts(Shop shop) {
+        Map<String, Length> keepFrom = new TreeMap<>();
+        shop.catalogue()
+                .ropes()
+                .forEach(rope -> keepFrom.put(rope.id(), rope.worth().keepFrom()));
+        return new ShopFacts(OrderedPieces.of(shop), keepFrom);
     }
 
     private static String told(Set<String> reels) {

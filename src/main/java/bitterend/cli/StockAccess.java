@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.Settings;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.StockJson;
+import bitterend.finding.LookAlike;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
@@ -28,6 +29,7 @@ final class StockAccess {
     @Option(
             names = "--who",
             paramLabel = "NAME",
+            converter = Typed.Words.class,
             description = "Who books this. Default: the name you are logged in as.")
     @Nullable
     String who;
@@ -62,6 +64,16 @@ final class StockAccess {
     StockPage page() {
         Units system = units.of(ShopFolder.settings(folder).map(Settings::units).orElse(Units.METRIC));
         return new StockPage(new Figures(system, MoneyText.NO_CURRENCY), ZoneId.systemDefault());
+    }
+
+    /** Warns of a new id that looks like one that is there. */
+    void warnOfLookAlikes(Terminal terminal, String id) {
+        LookAlike met = new LookAlike();
+        reading(ledger -> ledger.read(Ledger.Stock::holdings)).forEach(holding -> met.before(holding.id()));
+        String other = met.before(id);
+        if (!other.isEmpty()) {
+            terminal.err().println("warning: '" + id + "' looks like '" + other + "', which is another reel");
+        }
     }
 
     /** Prints movements as they were booked. */

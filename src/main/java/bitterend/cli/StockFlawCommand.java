@@ -1,12 +1,7 @@
 package bitterend.cli;
 
-import bitterend.exchange.FlawText;
-import bitterend.measure.Parsed;
 import bitterend.stock.Event;
-import bitterend.stock.Flaw;
-import bitterend.stock.LedgerException;
 import bitterend.stock.Rack;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,8 +22,12 @@ final class StockFlawCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "REEL")
     private String reel = "";
 
-    @Parameters(index = "2", paramLabel = "FLAW", description = "From the working end, as in reels.csv.")
-    private String flaw = "";
+    @Parameters(
+            index = "2",
+            paramLabel = "FLAW",
+            converter = FlawsText.class,
+            description = "From the working end, as in reels.csv.")
+    private FlawsText.Flaws flaw = FlawsText.Flaws.NONE;
 
     @Mixin
     private StockNote note = new StockNote();
@@ -39,13 +38,7 @@ final class StockFlawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Parsed<List<Flaw>> flaws = FlawText.parse(flaw);
-        if (flaws.refusal().isPresent()) {
-            throw new LedgerException.Refused(
-                    "'" + flaw + "': expected " + flaws.refusal().get());
-        }
-        List<Flaw> found = flaws.value().orElseThrow();
-        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).addFlaws(reel, found, note.text));
+        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).addFlaws(reel, flaw.list(), note.text));
         return at.booked(terminal, event.movements());
     }
 }

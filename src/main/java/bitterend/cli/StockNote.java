@@ -7,12 +7,18 @@ import picocli.CommandLine.Option;
 
 /** Why something is booked, in the words of who books it, and under which id. */
 final class StockNote {
-    @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "Why, in your words.")
+    @Option(
+            names = "--note",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Why, in your words.")
     String text = "";
 
     @Option(
             names = "--once",
             paramLabel = "ID",
+            converter = Typed.Words.class,
             description = "An id of your own for this booking: sent twice, it counts once.")
     @Nullable
     String id;

@@ -1,14 +1,17 @@
 package bitterend.cli;
 
+import bitterend.day.Found;
 import bitterend.day.Part;
 import bitterend.day.Posting;
 import bitterend.day.RecordedPlan;
 import bitterend.measure.Length;
 import bitterend.report.StockPage;
+import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -22,10 +25,18 @@ import picocli.CommandLine.Option;
         header = "Books what was cut of a plan; a second time does nothing.",
         description = {
             "",
-            "Without --reel and --piece the whole plan is booked. Coils that are kept get a",
-            "number, and their labels are printed. Nothing is booked when one of the reels, or",
-            "what is ordered off it, has changed since the plan was made (exit code 5); each",
-            "is told. A plan that is not sound, or of another ledger, is refused.",
+            "Name the part that was cut: --reel, --piece, or --all for the whole plan. Coils",
+            "that are kept get a number, and their labels are printed. Nothing is booked when",
+            "one of the reels, or what is ordered off it, has changed since the plan was made",
+            "(exit code 5); each is told. A plan that is not sound, or of another ledger, is",
+            "refused.",
+            "",
+            "What really happened, in the words of the bench:",
+            "  it came out longer or shorter    --measured 1041/3.2=\"16.95 m\"",
+            "  so much is left behind the cuts  --left R-104=\"3.6 m\"",
+            "  the reel ended here              --piece 1041/3.2 --left R-104=\"0 m\"",
+            "  it was cut off another reel      --skipped 1041/3.2, and stock cut --piece",
+            "  the reel was counted after this  --before-count",
             ""
         },
         sortOptions = false)
@@ -47,13 +58,39 @@ final class StockPostCommand implements Callable<Integer> {
     @Option(names = "--piece", paramLabel = "PIECE", description = "On its reel everything up to this piece.")
     private List<String> pieces = List.of();
 
+    @Option(names = "--all", description = "The whole plan.")
+    private boolean all;
+
     @Option(
             names = "--measured",
             paramLabel = "PIECE=LENGTH",
-            description = "Length a piece really came out at; may be given again.")
-    private Map<String, String> measured = Map.of();
+            converter = BenchFigure.OfRope.class,
+            description = "Length a piece really came out at; may be given again. One shorter than needed is booked as"
+                    + " short, and the piece is open again.")
+    private List<BenchFigure> measured = List.of();
 
-    @Option(names = "--scrap-reason", paramLabel = "TEXT", defaultValue = "", description = "Why rope was scrapped.")
+    @Option(
+            names = "--left",
+            paramLabel = "REEL=LENGTH",
+            converter = BenchFigure.OfRest.class,
+            description = "What was measured behind the last cut of a reel; 0 m when it ended there.")
+    private List<BenchFigure> left = List.of();
+
+    @Option(names = "--skipped", paramLabel = "PIECE", description = "It was not cut off the reel it was planned on.")
+    private List<String> skipped = List.of();
+
+    @Option(names = "--before-count", description = "The reel was counted after these cuts, and that is booked.")
+    private boolean beforeCount;
+
+    @Option(names = "--sure", description = "A figure more than 5 %% off the plan is right.")
+    private boolean sure;
+
+    @Option(
+            names = "--scrap-reason",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Why rope was scrapped.")
     private String scrapReason = "";
 
     @Mixin
@@ -65,18 +102,32 @@ final class StockPostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PostedPlan.Choice choice =
-                new PostedPlan(terminal, at.folder).choose(plan, new TreeSet<>(reels), new TreeSet<>(pieces));
+        boolean named = !reels.isEmpty() || !pieces.isEmpty();
+        if (named == all) {
+            throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the whole plan");
+        }
+        Part part = new Part(reels, pieces, found());
+        PostedPlan.Choice choice = new PostedPlan(terminal, at.folder, beforeCount)
+                .choose(plan, new TreeSet<>(reels), new TreeSet<>(pieces));
         Optional<RecordedPlan> recorded = choice.recorded();
         if (recorded.isEmpty()) {
             return choice.code().number();
         }
-        Map<String, Length> lengths = new java.util.TreeMap<>();
-        measured.forEach((piece, text) -> lengths.put(piece, new LengthOption().convert(text)));
-        Part part = new Part(reels, pieces, lengths, scrapReason);
         Posting.Posted posted = at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part));
         at.say(terminal, choice.words() + "\n");
         return told(posted);
+    }
+
+    private Found found() {
+        Set<Found.Word> words = EnumSet.noneOf(Found.Word.class);
+        if (sure) {
+            words.add(Found.Word.SURE);
+        }
+        if (beforeCount) {
+            words.add(Found.Word.CUT_BEFORE_THE_COUNT);
+        }
+        return new Found(
+                BenchFigure.byName(measured), BenchFigure.byName(left), Set.copyOf(skipped), words, scrapReason);
     }
 
     private int told(Posting.Posted posted) {
@@ -91,7 +142,18 @@ final class StockPostCommand implements Callable<Integer> {
             if (!movement.entry().origin().parent().isEmpty()) {
                 at.say(terminal, "label:\n" + page.label(movement.entry().after()));
             }
+            if (movement.entry().kind() == Movement.Kind.CUT_SHORT) {
+                at.say(terminal, shortSentence(movement));
+            }
         }
         return ExitCode.DONE.number();
+    }
+
+    /** What to do about a piece that came out too short. */
+    static String shortSentence(Movement cut) {
+        Movement.Origin origin = cut.entry().origin();
+        return "piece " + origin.piece()
+                + " came out too short: it is to be cut again. What is in the hand is spare piece '" + origin.was()
+                + "'.\n";
     }
 }

@@ -2,14 +2,15 @@ package bitterend.cli;
 
 import bitterend.exchange.Shop;
 import bitterend.measure.Length;
+import bitterend.measure.Ratio;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
+import bitterend.stock.Flaw;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +26,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "LENGTH is what the label or the meter says. A supplier who may deliver 2 %% short",
-            "is --tolerance 2: so much of the length is booked as uncertain, and plans do not",
+            "is --tolerance \"2 %%\": so much of the length is booked as uncertain, and plans do not",
             "count on it.",
             ""
         },
@@ -36,16 +37,21 @@ final class StockReceiveCommand implements Callable<Integer> {
     @Mixin
     private StockAccess at = new StockAccess();
 
-    @Parameters(index = "1", paramLabel = "REEL", description = "Its new id.")
+    @Parameters(index = "1", paramLabel = "REEL", converter = Typed.ReelId.class, description = "Its new id.")
     private String reel = "";
 
     @Parameters(index = "2", paramLabel = "ROPE", description = "Id of the rope in ropes.json.")
     private String rope = "";
 
-    @Parameters(index = "3", paramLabel = "LENGTH", converter = LengthOption.class)
+    @Parameters(index = "3", paramLabel = "LENGTH", converter = Typed.Rope.class)
     private Length length = Length.ZERO;
 
-    @Option(names = "--lot", paramLabel = "LOT", defaultValue = "", description = "Production run.")
+    @Option(
+            names = "--lot",
+            paramLabel = "LOT",
+            defaultValue = "",
+            converter = Typed.Lot.class,
+            description = "Production run.")
     private String lot = "";
 
     @Option(
@@ -59,40 +65,97 @@ final class StockReceiveCommand implements Callable<Integer> {
             names = "--tolerance",
             paramLabel = "PERCENT",
             defaultValue = "0",
-            description = "Delivered length may be so much short. Default: ${DEFAULT-VALUE}.")
-    private int tolerance;
+            converter = Typed.Tolerance.class,
+            description = "Delivered length may be so much short, such as 1.5 %%. Default: ${DEFAULT-VALUE}.")
+    private Ratio tolerance = Ratio.ZERO;
+
+    @Option(
+            names = "--uncertainty",
+            paramLabel = "LENGTH",
+            converter = Typed.Allowance.class,
+            description = "The same as a length.")
+    private @Nullable Length uncertainty;
+
+    @Option(
+            names = "--lead-trim",
+            paramLabel = "LENGTH",
+            converter = Typed.Allowance.class,
+            defaultValue = "0 mm",
+            description = "Worn outer end to cut off first. Default: ${DEFAULT-VALUE}.")
+    private Length leadTrim = Length.ZERO;
 
     @Option(
             names = "--inner-wraps",
             paramLabel = "LENGTH",
-            converter = LengthOption.class,
+            converter = Typed.Allowance.class,
             defaultValue = "0 mm",
             description = "Innermost rope that cannot be used. Default: ${DEFAULT-VALUE}.")
     private Length innerWraps = Length.ZERO;
 
-    @Option(names = "--certificate", paramLabel = "KIND", defaultValue = "", description = "Kind of certificate.")
+    @Option(
+            names = "--flaws",
+            paramLabel = "FLAWS",
+            defaultValue = "",
+            converter = FlawsText.class,
+            description = "As in reels.csv: 120 m to 121.5 m +/- 0.5 m: join; 180 m: cut strand.")
+    private FlawsText.Flaws flaws = FlawsText.Flaws.NONE;
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "KIND",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Kind of certificate.")
     private String certificate = "";
 
-    @Option(names = "--certificate-number", paramLabel = "NUMBER", defaultValue = "", description = "Its number.")
+    @Option(
+            names = "--certificate-number",
+            paramLabel = "NUMBER",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Its number.")
     private String number = "";
 
-    @Option(names = "--use-by", paramLabel = "DATE", converter = DayText.class, description = "Last day to cut it.")
+    @Option(names = "--use-by", paramLabel = "DATE", converter = Typed.Day.class, description = "Last day to cut it.")
     private @Nullable LocalDate useBy;
 
-    @Option(names = "--received", paramLabel = "DATE", converter = DayText.class, description = "Default: today.")
+    @Option(names = "--received", paramLabel = "DATE", converter = Typed.Day.class, description = "Default: today.")
     private @Nullable LocalDate received;
 
-    @Option(names = "--owner", paramLabel = "NAME", defaultValue = "", description = "Customer whose own rope it is.")
+    @Option(
+            names = "--owner",
+            paramLabel = "NAME",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Customer whose own rope it is.")
     private String owner = "";
 
-    @Option(names = "--order", paramLabel = "ORDER", defaultValue = "", description = "Order of that customer.")
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            defaultValue = "",
+            converter = Typed.OrderId.class,
+            description = "Order of that customer.")
     private String order = "";
 
-    @Option(names = "--place", paramLabel = "PLACE", defaultValue = "", description = "Where it stands.")
+    @Option(
+            names = "--place",
+            paramLabel = "PLACE",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Where it stands.")
     private String place = "";
 
     @Option(names = "--part", description = "A part reel: it has been cut from before.")
     private boolean part;
+
+    @Option(
+            names = "--reel-note",
+            paramLabel = "TEXT",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "What is to be known of the reel.")
+    private String reelNote = "";
 
     @Mixin
     private StockNote note = new StockNote();
@@ -110,6 +173,7 @@ final class StockReceiveCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         Reel coming = coming(read.get());
+        at.warnOfLookAlikes(terminal, reel);
         Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).receive(coming, note.text));
         int code = at.booked(terminal, event.movements());
         at.say(terminal, at.page().label(coming));
@@ -120,25 +184,24 @@ final class StockReceiveCommand implements Callable<Integer> {
         if (shop.catalogue().findRope(rope).isEmpty()) {
             throw new LedgerException.Refused("there is no rope " + rope + " in ropes.json");
         }
-        if (!reel.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}")) {
-            throw new LedgerException.Refused(
-                    "'" + reel + "' is no id for a reel: at most 40 letters, digits, blanks and . _ # + / ( ) -");
-        }
-        if (!length.isPositive() || tolerance < 0 || tolerance > 50 || innerWraps.isNegative()) {
-            throw new LedgerException.Refused(
-                    "a reel needs a length above nothing (" + Words.of(length) + "), a tolerance from 0 to 50 %");
-        }
         if (owner.isEmpty() != order.isEmpty()) {
-            throw new LedgerException.Refused("a customer's own rope needs both --owner and --order");
+            throw new LedgerException.Contradictory("a customer's own rope needs both --owner and --order");
         }
-        Length uncertainty = new Length(-Math.floorDiv(-length.mm() * tolerance, 100L));
+        Reel.Contents contents = new Reel.Contents(length, uncertain(), leadTrim, innerWraps, known);
+        if (!contents.certainEnd().isLongerThan(leadTrim)) {
+            throw new LedgerException.Refused("uncertainty, lead trim and inner wraps together are no shorter than the "
+                    + Words.of(length) + " of the reel: nothing of it could be used");
+        }
+        if (flaws.list().stream().anyMatch(flaw -> flaw.to().isLongerThan(length))) {
+            throw new LedgerException.Refused("a flaw lies behind the end of the reel");
+        }
         LocalDate today = LocalDate.now(at.clock().withZone(ZoneId.systemDefault()));
         return new Reel(
                 reel,
                 rope,
                 lot,
-                new Reel.Contents(length, uncertainty, Length.ZERO, innerWraps, known),
-                List.of(),
+                contents,
+                Flaw.merged(flaws.list()),
                 new Reel.Papers(
                         certificate,
                         number,
@@ -146,6 +209,13 @@ final class StockReceiveCommand implements Callable<Integer> {
                         received == null ? today : received),
                 new Reel.Custody(owner, Reel.State.FREE, order),
                 !part,
-                new Reel.Where(place, bitterend.measure.Mass.ZERO, Reel.Draw.OUTSIDE));
+                new Reel.Where(place, bitterend.measure.Mass.ZERO, Reel.Draw.OUTSIDE, reelNote));
+    }
+
+    private Length uncertain() {
+        if (uncertainty != null && tolerance.isPositive()) {
+            throw new LedgerException.Contradictory("give a --tolerance or an --uncertainty");
+        }
+        return uncertainty != null ? uncertainty : new Length(tolerance.timesRoundedUp(length.mm()));
     }
 }

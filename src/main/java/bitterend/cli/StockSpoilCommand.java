@@ -28,7 +28,7 @@ final class StockSpoilCommand implements Callable<Integer> {
     @Option(
             names = "--back",
             paramLabel = "LENGTH",
-            converter = LengthOption.class,
+            converter = Typed.Allowance.class,
             defaultValue = "0 mm",
             description = "Sound rope that goes back to the rack. Default: none.")
     private Length back = Length.ZERO;

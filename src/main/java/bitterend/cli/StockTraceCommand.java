@@ -1,8 +1,8 @@
 package bitterend.cli;
 
 import bitterend.day.Trace;
-import bitterend.report.StockPage;
-import bitterend.stock.Event;
+import bitterend.exchange.StockJson;
+import bitterend.stock.Holding;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
@@ -25,7 +25,7 @@ final class StockTraceCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "PIECE", description = "Such as 1041/3.2.")
     private @Nullable String piece;
 
-    @Option(names = "--lot", paramLabel = "LOT", description = "Every piece that is cut of this lot.")
+    @Option(names = "--lot", paramLabel = "LOT", description = "Every piece cut of this lot, and what is on the rack.")
     private @Nullable String lot;
 
     StockTraceCommand(Terminal terminal) {
@@ -37,23 +37,44 @@ final class StockTraceCommand implements Callable<Integer> {
         if ((piece == null) == (lot == null)) {
             throw new LedgerException.Refused("trace a PIECE or a --lot");
         }
-        List<Movement> found = at.reading(ledger ->
-                ledger.read(stock -> lot != null ? new Trace(stock).ofLot(lot) : new Trace(stock).ofPiece("" + piece)));
-        if (found.isEmpty()) {
-            throw new LedgerException.Refused(
-                    "nothing was cut " + (lot == null ? "for piece " + piece : "of lot " + lot));
-        }
-        int code = at.booked(terminal, found);
-        StockPage page = at.page();
-        if (lot == null) {
-            Reel reel = found.get(found.size() - 1).entry().after();
-            List<String> line = at.reading(ledger -> ledger.read(stock -> new Trace(stock).ancestry(reel.id())));
-            List<Event> events = at.reading(ledger -> ledger.read(stock -> new Trace(stock).eventsOf("" + piece)));
-            at.say(terminal, page.events(events, "" + piece));
-            at.say(terminal, changed("" + piece));
-            at.say(terminal, "off " + String.join(", which came off ", line) + ":\n" + page.label(reel));
-        }
-        return code;
+        return lot != null ? ofLot(lot) : ofPiece("" + piece);
+    }
+
+    private int ofLot(String name) {
+        return at.reading(ledger -> ledger.read(stock -> {
+            Trace trace = new Trace(stock);
+            List<Movement> pieces = trace.ofLot(name);
+            List<Holding> rack = trace.rackOf(name);
+            if (pieces.isEmpty() && rack.isEmpty()) {
+                throw new LedgerException.Refused("nothing was cut of lot " + name + ", and none of it is on the rack");
+            }
+            terminal.out()
+                    .print(
+                            at.common.json
+                                    ? StockJson.lot(name, pieces, rack)
+                                    : at.page().lot(pieces, rack));
+            return ExitCode.DONE.number();
+        }));
+    }
+
+    private int ofPiece(String name) {
+        return at.reading(ledger -> ledger.read(stock -> {
+            Trace trace = new Trace(stock);
+            List<Movement> found = trace.ofPiece(name);
+            if (found.isEmpty()) {
+                throw new LedgerException.Refused("nothing was cut for piece " + name);
+            }
+            int code = at.booked(terminal, found);
+            String reel = found.get(found.size() - 1).entry().reel();
+            Reel now = stock.findHolding(reel).orElseThrow().reel();
+            at.say(terminal, at.page().events(trace.eventsOf(name), name));
+            at.say(terminal, changed(name));
+            at.say(
+                    terminal,
+                    "off " + String.join(", which came off ", trace.ancestry(reel)) + ":\n"
+                            + at.page().papers(now));
+            return code;
+        }));
     }
 
     /** What its order says otherwise than when it was cut, where the shop can be read. */

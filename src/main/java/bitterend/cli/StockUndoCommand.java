@@ -50,7 +50,8 @@ final class StockUndoCommand implements Callable<Integer> {
     public Integer call() {
         boolean posting = plan != null && reel != null && number == null;
         if (!posting && (number == null || plan != null || reel != null)) {
-            throw new LedgerException.Refused("take back an EVENT, or else what was posted of a --plan off a --reel");
+            throw new LedgerException.Contradictory(
+                    "take back an EVENT, or else what was posted of a --plan off a --reel");
         }
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.UNDONE, "", note.text));
         Event event = at.writing(ledger -> {

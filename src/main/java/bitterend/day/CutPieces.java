@@ -2,6 +2,7 @@ package bitterend.day;
 
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
+import bitterend.stock.Movement.Origin;
 import bitterend.stock.Standing;
 import java.util.Collections;
 import java.util.Map;
@@ -22,6 +23,7 @@ public final class CutPieces {
         String piece = movement.entry().origin().piece();
         switch (movement.entry().kind()) {
             case CUT -> cuts.put(piece, movement);
+            case CUT_SHORT -> spares.put(movement.entry().origin().was(), movement);
             case SPOILED -> cuts.remove(piece);
             case MADE_SPARE -> {
                 cuts.remove(piece);
@@ -41,7 +43,16 @@ public final class CutPieces {
         return Collections.unmodifiableMap(cuts);
     }
 
-    /** The movement that made it spare, of every spare piece, by the id it was cut under. */
+    /**
+     * The origin of a cut that came out too short: the piece is open again, what is in the hand is a spare piece of a name
+     * of its own.
+     */
+    static Origin shortOf(Ledger.Stock stock, Origin cut) {
+        long event = stock.head().event() + 1;
+        return new Origin("", cut.plan(), cut.step(), cut.piece(), cut.piece() + " short " + event, 0);
+    }
+
+    /** The movement that made it spare, of every spare piece, by its name: the id it was cut under, or one of its own. */
     public Map<String, Movement> spares() {
         return Collections.unmodifiableMap(spares);
     }

@@ -5,7 +5,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.Words;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
+import bitterend.stock.LedgerException.Refused;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
@@ -18,25 +18,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Writes the steps of one draw. What was measured longer or shorter than planned moves everything behind it. */
 final class DrawPosting {
     private final Ledger.Books books;
     private final RecordedPlan recorded;
-    private final String plan;
     private final ReelDraw draw;
     private final Part part;
+    private final MeasuredPiece measured;
     private final List<Movement> written = new ArrayList<>();
+    private final List<String> asks = new ArrayList<>();
 
     private Reel reel;
     private boolean gone;
+    private @Nullable Length left;
 
     DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Part part) {
         this.books = books;
         this.recorded = recorded;
-        plan = recorded.id();
         this.draw = draw;
         this.part = part;
+        measured = new MeasuredPiece(part.found());
+        left = part.found().left().get(draw.reel());
         Holding holding = books.findHolding(draw.reel()).orElseThrow();
         reel = holding.reel();
         gone = holding.gone();
@@ -44,6 +48,11 @@ final class DrawPosting {
 
     List<Movement> written() {
         return written;
+    }
+
+    /** Figures that have to be measured before this can be posted, each in a sentence. */
+    List<String> asks() {
+        return asks;
     }
 
     /** Writes the steps that are not posted yet, and tells how many were. */
@@ -61,28 +70,43 @@ final class DrawPosting {
             if (posted.contains(step.key())) {
                 already++;
                 checkMeasured(step);
-            } else if (!gone) {
+            } else if (!part.found().skipped().contains(step.piece())) {
                 write(step);
             }
         }
+        leave();
         return already;
     }
 
     private void checkMeasured(Step step) {
-        if (part.measured().containsKey(step.piece())) {
-            throw new LedgerException.Refused(
-                    step.piece() + " is posted already; take that movement back to post another length");
+        if (part.found().measured().containsKey(step.piece())) {
+            throw new Refused(
+                    step.piece() + " is posted already; take that back with stock undo to post another length");
         }
     }
 
     private void write(Step step) {
-        Origin origin = Origin.ofStep(plan, step.key());
+        if (gone) {
+            if (step.act() == Step.Act.CUT_PIECE) {
+                throw new Refused("reel " + reel.id() + " ends before piece " + step.piece()
+                        + "; post what was cut with --piece, and plan the rest again");
+            }
+            return;
+        }
+        Origin origin = Origin.ofStep(recorded.id(), step.key());
         Length end = step.to().minus(consumed());
         switch (step.act()) {
             case CUT_PIECE -> cut(step);
             case CLEAN_END -> take(end, Kind.SCRAPPED, "lead trim", origin);
             case CUT_OUT_FLAW -> take(end, Kind.SCRAPPED, "flaw cut out", origin);
-            case SCRAP_REST, SCRAP_REEL -> take(end, Kind.SCRAPPED, scrapReason(), origin);
+            case SCRAP_REST -> {
+                if (isWorthKeeping(end, step)) {
+                    keep(end, origin);
+                } else {
+                    take(end, Kind.SCRAPPED, scrapReason(), origin);
+                }
+            }
+            case SCRAP_REEL -> scrapReel(step, origin);
             case KEEP_REST -> keep(end, origin);
         }
     }
@@ -94,15 +118,26 @@ final class DrawPosting {
 
     /** A piece and the loss of its cut, from where the knife stands; no further than the run goes, the piece apart. */
     private void cut(Step step) {
-        Length length = part.measured().getOrDefault(step.piece(), step.length());
+        Length length = measured.of(step, reel);
+        if (length.isLongerThan(reel.length())) {
+            reel = RopeWork.counted(reel, length, Length.ZERO, Reel.Known.COUNTED);
+            append(Kind.COUNTED, "longer than the ledger knew", plain(), PieceCut.NONE);
+        }
         Length lost = step.to().minus(step.from()).minus(step.length());
         Length room = step.limit().minus(consumed());
         Length taken = Length.max(length, Length.min(length.plus(lost), room));
+        Ordered ordered = recorded.facts().ordered().getOrDefault(step.piece(), Ordered.NONE);
         String note = length.equals(step.length())
                 ? ""
                 : "measured " + Words.of(length) + ", planned " + Words.of(step.length());
-        Ordered ordered = recorded.ordered().getOrDefault(step.piece(), Ordered.NONE);
-        take(taken, Kind.CUT, note, Origin.ofCut(plan, step.piece()), new PieceCut(length, ordered));
+        Origin origin = Origin.ofCut(recorded.id(), step.piece());
+        boolean tooShort = length.isShorterThan(step.length());
+        take(
+                Length.min(taken, reel.length()),
+                tooShort ? Kind.CUT_SHORT : Kind.CUT,
+                note,
+                tooShort ? CutPieces.shortOf(books, origin) : origin,
+                new PieceCut(length, ordered));
     }
 
     private void keep(Length length, Origin origin) {
@@ -112,12 +147,82 @@ final class DrawPosting {
         String id = CoilIds.next(books, reel.id());
         Reel coil = RopeWork.coil(reel, id, length);
         take(length, Kind.KEPT, "kept as " + id, origin);
-        Origin off = new Origin(draw.reel(), plan, origin.step(), "", "", 0);
+        Origin off = new Origin(draw.reel(), recorded.id(), origin.step(), "", "", 0);
         written.add(books.append(new Entry(Kind.KEPT, coil, false, "", off)));
     }
 
+    /** A rest that was planned as scrap, but is longer than planned because something was not cut or came out short. */
+    private boolean isWorthKeeping(Length rest, Step step) {
+        return rest.isLongerThan(step.length()) && keepFrom().isPositive() && !rest.isShorterThan(keepFrom());
+    }
+
+    private Length keepFrom() {
+        return recorded.facts().keepFrom().getOrDefault(reel.rope(), Length.ZERO);
+    }
+
+    /**
+     * The rest of a reel that is not worth keeping. What is uncertain of it may be rope that is: then it is to be measured
+     * before it is scrapped.
+     */
+    private void scrapReel(Step step, Origin origin) {
+        Length known = left;
+        if (known == null) {
+            if (!isWorthKeeping(reel.contents().certainEnd(), step)) {
+                askForUncertainScrap(keepFrom());
+                take(reel.length(), Kind.SCRAPPED, scrapReason(), origin);
+            }
+            return;
+        }
+        left = null;
+        recount(known);
+        if (!gone && known.isShorterThan(keepFrom())) {
+            take(known, Kind.SCRAPPED, scrapReason(), origin);
+        }
+    }
+
+    private void askForUncertainScrap(Length keepFrom) {
+        Length uncertain = reel.contents().uncertainty();
+        Length usable = reel.length().minus(reel.contents().innerWraps());
+        boolean mayBeWorthIt = keepFrom.isPositive() && !usable.isShorterThan(keepFrom);
+        if (uncertain.isPositive() && mayBeWorthIt) {
+            asks.add("reel " + reel.id() + ": by the ledger " + Words.of(reel.length())
+                    + " are left behind the last cut, but " + Words.of(uncertain)
+                    + " of it are not certain. Measure it, and post with --left \"" + reel.id()
+                    + "=LENGTH\" (0 m when the reel ended there); from " + Words.of(keepFrom)
+                    + " on it stays on the rack");
+        }
+    }
+
+    /** What was measured behind the last cut, where no step has used the figure. */
+    private void leave() {
+        Length known = left;
+        if (known != null && !(gone && !known.isPositive())) {
+            recount(known);
+        }
+    }
+
+    private void recount(Length known) {
+        boolean same = !gone
+                && known.equals(reel.length())
+                && reel.contents().uncertainty().equals(Length.ZERO);
+        if (same) {
+            return;
+        }
+        String note = known.isPositive() ? "measured behind the last cut" : "the reel ended here";
+        gone = !known.isPositive();
+        if (!gone) {
+            reel = RopeWork.counted(reel, known, Length.ZERO, Reel.Known.COUNTED);
+        }
+        append(Kind.COUNTED, note, plain(), PieceCut.NONE);
+    }
+
+    private Origin plain() {
+        return Origin.off("", recorded.id());
+    }
+
     private String scrapReason() {
-        return part.scrapReason().isEmpty() ? "too short to keep" : part.scrapReason();
+        String reason = part.found().scrapReason();
+        return reason.isEmpty() ? "too short to keep" : reason;
     }
 
     private void take(Length length, Kind kind, String note, Origin origin) {
@@ -131,6 +236,10 @@ final class DrawPosting {
         Optional<Reel> after = RopeWork.takenOff(reel, length);
         reel = after.orElse(reel);
         gone = after.isEmpty();
+        append(kind, note, origin, piece);
+    }
+
+    private void append(Kind kind, String note, Origin origin, PieceCut piece) {
         written.add(books.append(new Entry(kind, reel, gone, note, origin, piece)));
     }
 }

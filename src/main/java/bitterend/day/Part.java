@@ -1,26 +1,22 @@
 package bitterend.day;
 
-import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import java.util.List;
-import java.util.Map;
 
 /**
- * Which part of a plan was cut, and what was measured at the bench.
+ * Which part of a plan was cut, and what was found at the bench.
  *
  * @param reels only these reels; empty for all
  * @param upTo on the reel of each of these pieces only the pieces up to it; empty for all
- * @param measured length of pieces that did not come out as planned
- * @param scrapReason why rope was scrapped, where it was not for its length alone; may be empty
+ * @param found what was found while it was cut
  */
-public record Part(List<String> reels, List<String> upTo, Map<String, Length> measured, String scrapReason) {
-    public static final Part ALL = new Part(List.of(), List.of(), Map.of(), "");
+public record Part(List<String> reels, List<String> upTo, Found found) {
+    public static final Part ALL = new Part(List.of(), List.of(), Found.AS_PLANNED);
 
     public Part {
         reels = List.copyOf(reels);
         upTo = List.copyOf(upTo);
-        measured = Map.copyOf(measured);
     }
 
     boolean has(ReelDraw draw) {
@@ -34,5 +30,14 @@ public record Part(List<String> reels, List<String> upTo, Map<String, Length> me
         List<String> pieces = draw.cuts().stream().map(Cut::piece).toList();
         int last = upTo.stream().mapToInt(pieces::indexOf).max().orElse(-1);
         return last < 0 ? pieces.size() : last + 1;
+    }
+
+    /** The pieces of a draw that are meant and were cut off its reel. */
+    List<String> pieces(ReelDraw draw) {
+        return draw.cuts().stream()
+                .limit(cutsOf(draw))
+                .map(Cut::piece)
+                .filter(piece -> !found.skipped().contains(piece))
+                .toList();
     }
 }

@@ -70,18 +70,36 @@ public final class Posting {
             List<Movement> ofPlan = Standing.movements(books.ofPlan(plan.id()));
             checkUnchanged(books, plan, part);
             checkNotCut(books, plan, part);
+            List<String> asks = new ArrayList<>();
             for (ReelDraw draw : plan.plan().draws()) {
                 if (part.has(draw)) {
+                    Set<String> steps = steps(ofPlan, draw);
+                    boolean done = part.pieces(draw).stream().allMatch(piece -> steps.contains("piece " + piece));
+                    Optional<EarlierCount> count =
+                            done ? Optional.empty() : EarlierCount.since(books, plan, draw, part);
+                    count.ifPresent(each -> each.takeAway(books));
                     DrawPosting posting = new DrawPosting(books, plan, draw, part);
-                    already.addAndGet(posting.post(steps(ofPlan, draw)));
+                    already.addAndGet(posting.post(steps));
+                    asks.addAll(posting.asks());
+                    count.ifPresent(each -> each.bringBack(books));
                     if (!posting.written().isEmpty()) {
-                        books.fact("plan", plan.id());
-                        books.fact("reel " + draw.reel(), "");
+                        state(books, plan, draw);
                     }
                 }
             }
+            if (!asks.isEmpty()) {
+                throw new LedgerException.Contradictory(String.join("\n", asks));
+            }
         });
         return new Posted(event.map(Event::movements).orElse(List.of()), already.get());
+    }
+
+    private static void state(Ledger.Books books, RecordedPlan plan, ReelDraw draw) {
+        books.fact("plan", plan.id());
+        books.fact("reel " + draw.reel(), "");
+        if (plan.number() > 0) {
+            books.fact("number", "" + plan.number());
+        }
     }
 
     private static Set<String> steps(List<Movement> ofPlan, ReelDraw draw) {
@@ -94,22 +112,36 @@ public final class Posting {
 
     private static void checkNamed(RecordedPlan plan, Part part) {
         Set<String> known = new HashSet<>();
+        Set<String> posted = new HashSet<>();
         for (ReelDraw draw : plan.plan().draws()) {
             known.add(draw.reel());
             draw.cuts().forEach(cut -> known.add(cut.piece()));
+            if (part.has(draw)) {
+                posted.add(draw.reel());
+                draw.cuts().stream().limit(part.cutsOf(draw)).forEach(cut -> posted.add(cut.piece()));
+            }
         }
         Set<String> named = new HashSet<>(part.reels());
         named.addAll(part.upTo());
-        named.addAll(part.measured().keySet());
-        named.removeAll(known);
-        if (!named.isEmpty()) {
-            throw new LedgerException.Refused("the plan cuts no "
-                    + String.join(", ", named.stream().sorted(NaturalOrder.IDS).toList()));
-        }
-        for (Map.Entry<String, Length> measured : part.measured().entrySet()) {
+        refuse(named, known, "the plan cuts no ");
+        Set<String> found = new HashSet<>(part.found().measured().keySet());
+        found.addAll(part.found().left().keySet());
+        found.addAll(part.found().skipped());
+        refuse(found, posted, "no part of what is posted: ");
+        for (Map.Entry<String, Length> measured : part.found().measured().entrySet()) {
             if (!measured.getValue().isPositive()) {
-                throw new LedgerException.Refused("a measured length is above nothing: " + measured.getKey());
+                throw new LedgerException.Contradictory("a measured length is above nothing: " + measured.getKey());
             }
+        }
+    }
+
+    private static void refuse(Set<String> named, Set<String> known, String sentence) {
+        Set<String> unknown = new HashSet<>(named);
+        unknown.removeAll(known);
+        if (!unknown.isEmpty()) {
+            throw new LedgerException.Contradictory(sentence
+                    + String.join(
+                            ", ", unknown.stream().sorted(NaturalOrder.IDS).toList()));
         }
     }
 
@@ -127,7 +159,13 @@ public final class Posting {
                 changes.add("reel " + draw.reel() + ": the plan saw " + seen + " movements, the ledger has "
                         + holding.movements());
             } else {
-                foreign(stock.history(draw.reel()), seen, plan.id()).forEach(movement -> changes.add(told(movement)));
+                List<Movement> foreign = foreign(stock.history(draw.reel()), seen, plan.id());
+                if (!part.found().isBeforeTheCount() || !EarlierCount.isAll(foreign)) {
+                    foreign.forEach(movement -> changes.add(told(movement)));
+                }
+                if (EarlierCount.isAll(foreign) && !changes.isEmpty()) {
+                    changes.add("  if it was counted after these cuts: stock post ... --before-count");
+                }
             }
         }
         if (!changes.isEmpty()) {
@@ -141,12 +179,13 @@ public final class Posting {
         List<String> again = new ArrayList<>();
         for (ReelDraw draw : plan.plan().draws()) {
             if (part.has(draw)) {
-                draw.cuts().stream()
-                        .limit(part.cutsOf(draw))
-                        .flatMap(each -> Optional.ofNullable(cut.get(each.piece())).stream())
+                part.pieces(draw).stream()
+                        .flatMap(piece -> Optional.ofNullable(cut.get(piece)).stream())
                         .filter(movement -> !movement.entry().origin().plan().equals(plan.id()))
-                        .forEach(movement -> again.add(
-                                "piece " + movement.entry().origin().piece() + " was cut already: " + told(movement)));
+                        .forEach(movement -> again.add("piece "
+                                + movement.entry().origin().piece() + " was cut already: " + told(movement)
+                                + "\n  to book what else was cut here: stock post ... --skipped "
+                                + movement.entry().origin().piece()));
             }
         }
         if (!again.isEmpty()) {
@@ -155,7 +194,7 @@ public final class Posting {
     }
 
     /** Movements since the plan saw the reel that change its rope and are not of this plan. */
-    private static List<Movement> foreign(List<Movement> history, long seen, String plan) {
+    static List<Movement> foreign(List<Movement> history, long seen, String plan) {
         List<Movement> since =
                 history.stream().filter(movement -> movement.count() > seen).toList();
         List<Movement> foreign = new ArrayList<>(since);

@@ -1,25 +1,24 @@
 package bitterend.day;
 
 import bitterend.packing.CutPlan;
-import bitterend.stock.Ordered;
 import java.util.Map;
 
 /**
  * A plan with what it saw of the ledger.
  *
  * @param id the name the ledger knows it by: the digest of its file
+ * @param number its number among the plans of the shop; 0 when it has none
  * @param plan the plan
  * @param seen number of movements of every reel when the plan was made
- * @param ordered what is ordered now, of every piece the plan cuts that an order asks for
+ * @param facts what the files of the shop say now
  */
-public record RecordedPlan(String id, CutPlan plan, Map<String, Long> seen, Map<String, Ordered> ordered) {
+public record RecordedPlan(String id, long number, CutPlan plan, Map<String, Long> seen, ShopFacts facts) {
     public RecordedPlan {
         seen = Map.copyOf(seen);
-        ordered = Map.copyOf(ordered);
     }
 
-    /** Of pieces of which nothing is known. */
+    /** A plan without a number, of a shop whose files are not known. */
     public RecordedPlan(String id, CutPlan plan, Map<String, Long> seen) {
-        this(id, plan, seen, Map.of());
+        this(id, 0, plan, seen, ShopFacts.NONE);
     }
 }

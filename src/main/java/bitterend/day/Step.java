@@ -14,7 +14,7 @@ import java.util.List;
  * @param key names the step within its draw
  * @param act what is done
  * @param piece the piece cut; empty when none is
- * @param length its planned length
+ * @param length its planned length; of a rest, how much of it was planned to be left
  * @param from where the piece was planned to begin
  * @param to where the working end is afterwards, as planned
  * @param limit end of the run
@@ -46,13 +46,14 @@ record Step(String key, Act act, String piece, Length length, Length from, Lengt
             Length end = zero.plus(run.to());
             if (run.run() < runs.size()) {
                 Act act = run.rest() == Rest.REMNANT ? Act.KEEP_REST : Act.SCRAP_REST;
-                steps.add(work("rest of run " + run.run(), act, end));
+                steps.add(work("rest of run " + run.run(), act, run.left(), end));
                 steps.add(work(
                         "flaw behind run " + run.run(),
                         Act.CUT_OUT_FLAW,
                         zero.plus(runs.get(run.run()).from())));
             } else if (run.rest() == Rest.SCRAP) {
-                steps.add(work("rest of reel", Act.SCRAP_REEL, draw.book().before()));
+                Length whole = draw.book().before();
+                steps.add(work("rest of reel", Act.SCRAP_REEL, run.left().plus(whole.minus(end)), whole));
             }
         }
         return steps;
@@ -76,6 +77,10 @@ record Step(String key, Act act, String piece, Length length, Length from, Lengt
     }
 
     private static Step work(String key, Act act, Length to) {
-        return new Step(key, act, "", Length.ZERO, to, to, to);
+        return work(key, act, Length.ZERO, to);
+    }
+
+    private static Step work(String key, Act act, Length length, Length to) {
+        return new Step(key, act, "", length, to, to, to);
     }
 }

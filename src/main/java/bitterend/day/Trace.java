@@ -1,12 +1,17 @@
 package bitterend.day;
 
 import bitterend.stock.Event;
+import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Standing;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** From any piece to its reel, lot, certificate and plan, and from any lot to every piece. */
 public final class Trace {
@@ -19,7 +24,8 @@ public final class Trace {
     /** Everything that happened to a piece, oldest first, what was taken back included. */
     public List<Movement> ofPiece(String piece) {
         return stock.ofPieces().stream()
-                .filter(movement -> movement.entry().origin().piece().equals(piece))
+                .filter(movement -> movement.entry().origin().piece().equals(piece)
+                        || movement.entry().origin().was().equals(piece))
                 .toList();
     }
 
@@ -37,13 +43,26 @@ public final class Trace {
                 .toList();
     }
 
-    /** The pieces that are cut of a lot now, in the order in which they were cut. */
+    /**
+     * The pieces that came of a lot, spare and short ones too, in the order in which they were cut. A reel whose lot was
+     * corrected after the cut counts under both lots.
+     */
     public List<Movement> ofLot(String lot) {
-        return new CutPieces(stock)
-                .cuts().values().stream()
-                        .filter(movement -> movement.entry().after().lot().equals(lot))
-                        .sorted(java.util.Comparator.comparingLong(Movement::number))
-                        .toList();
+        CutPieces pieces = new CutPieces(stock);
+        Map<String, String> now = new HashMap<>();
+        stock.holdings().forEach(holding -> now.put(holding.id(), holding.reel().lot()));
+        return Stream.concat(pieces.cuts().values().stream(), pieces.spares().values().stream())
+                .filter(movement -> movement.entry().after().lot().equals(lot)
+                        || lot.equals(now.get(movement.entry().reel())))
+                .sorted(Comparator.comparingLong(Movement::number))
+                .toList();
+    }
+
+    /** Reels and coils of a lot that are on the rack. */
+    public List<Holding> rackOf(String lot) {
+        return stock.holdings().stream()
+                .filter(holding -> !holding.gone() && holding.reel().lot().equals(lot))
+                .toList();
     }
 
     /** The reels a reel came off, itself first, back to the one that was received. */

@@ -41,6 +41,9 @@ public final class FlawText {
         String end = parts.group("to") == null ? parts.group("from") : parts.group("to");
         String uncertainty = parts.group("uncertainty") == null ? "0" : parts.group("uncertainty");
         String what = parts.group("what") == null ? "" : parts.group("what");
+        if (!what.isEmpty() && Readings.text(what).refusal().isPresent()) {
+            return Parsed.refused(EXPECTED + ", each in at most 200 characters");
+        }
         return LengthText.parseRoundedDown(parts.group("from")).then(from -> LengthText.parse(end)
                 .then(to -> LengthText.parse(uncertainty).then(around -> flaw(from, to, around, what))));
     }

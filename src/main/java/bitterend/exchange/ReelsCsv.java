@@ -87,7 +87,7 @@ final class ReelsCsv {
         return new Reel(
                 id,
                 rope,
-                row.optional("lot", Readings::text, ""),
+                row.optional("lot", StockText::lot, ""),
                 contents,
                 row.optional("flaws", FlawText::parse, List.of()),
                 papers(row),
@@ -148,6 +148,7 @@ final class ReelsCsv {
         return new Reel.Where(
                 row.optional("place", Readings::text, ""),
                 row.optional("mass", MassText::parse, Mass.ZERO),
-                row.optional("draw", DRAW, Reel.Draw.OUTSIDE));
+                row.optional("draw", DRAW, Reel.Draw.OUTSIDE),
+                row.optional("note", Readings::text, ""));
     }
 }

@@ -12,10 +12,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes reels as {@code reels.csv}, exact, so that what is read back is what was written. */
 public final class ReelsText {
+    private static final int LONGEST = 200;
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
     private static final Map<String, Function<Reel, String>> CELLS = cells();
 
     private ReelsText() {}
@@ -25,7 +28,7 @@ public final class ReelsText {
         StringBuilder text = new StringBuilder(String.join(",", CELLS.keySet())).append('\n');
         for (Reel reel : reels) {
             text.append(CELLS.values().stream()
-                            .map(cell -> quoted(cell.apply(reel)))
+                            .map(cell -> quoted(oneLine(cell.apply(reel))))
                             .collect(Collectors.joining(",")))
                     .append('\n');
         }
@@ -54,7 +57,9 @@ public final class ReelsText {
         cells.put("known", reel -> reel.contents().known().word());
         cells.put("lead trim", reel -> unlessZero(reel.contents().leadTrim()));
         cells.put("inner wraps", reel -> unlessZero(reel.contents().innerWraps()));
-        cells.put("flaws", reel -> reel.flaws().stream().map(ReelsText::flaw).collect(Collectors.joining("; ")));
+        cells.put(
+                "flaws",
+                reel -> Flaw.merged(reel.flaws()).stream().map(ReelsText::flaw).collect(Collectors.joining("; ")));
         cells.put("certificate", reel -> reel.papers().certificate());
         cells.put("certificate number", reel -> reel.papers().number());
         cells.put("use by", reel -> day(reel.papers().useBy()));
@@ -70,6 +75,7 @@ public final class ReelsText {
                         ? ""
                         : MassText.exact(reel.where().mass()));
         cells.put("draw", reel -> word(reel.where().draw()));
+        cells.put("note", reel -> reel.where().note());
         return cells;
     }
 
@@ -89,6 +95,14 @@ public final class ReelsText {
 
     private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** What an older ledger took without looking is written so that it can be read: on one line, no longer than a cell. */
+    private static String oneLine(String cell) {
+        String plain = CONTROL.matcher(cell).replaceAll(" ").strip();
+        return plain.codePointCount(0, plain.length()) <= LONGEST || plain.contains(";")
+                ? plain
+                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST)).strip();
     }
 
     private static String quoted(String cell) {

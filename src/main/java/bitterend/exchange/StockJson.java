@@ -1,8 +1,11 @@
 package bitterend.exchange;
 
 import bitterend.measure.LengthText;
+import bitterend.stock.Balance;
+import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,6 +37,18 @@ public final class StockJson {
                 .text();
     }
 
+    /** The pieces that came of a lot, and what is on the rack of it. */
+    public static String lot(String lot, List<Movement> pieces, List<Holding> rack) {
+        return new JsonTree()
+                .with("format", "bitterend/lot/1")
+                .with("lot", lot)
+                .with("pieces", pieces.stream().map(StockJson::tree).toList())
+                .with(
+                        "reels",
+                        rack.stream().map(holding -> tree(holding.reel())).toList())
+                .text();
+    }
+
     private static JsonTree tree(Movement movement) {
         Movement.Entry entry = movement.entry();
         Movement.Origin origin = entry.origin();
@@ -49,9 +64,29 @@ public final class StockJson {
                 .with("note", entry.note())
                 .with("piece", origin.piece())
                 .with("plan", origin.plan())
+                .with("was", origin.was())
+                .with("pieceLength", LengthText.exact(entry.piece().length()))
+                .with("ordered", tree(entry.piece().ordered()))
                 .with("parent", origin.parent())
                 .with("undoes", origin.undoes())
                 .with("reel", tree(entry.after()));
+    }
+
+    private static JsonTree tree(Ordered ordered) {
+        return new JsonTree()
+                .with("order", ordered.piece().order())
+                .with("line", ordered.piece().line())
+                .with("number", ordered.piece().number())
+                .with("leg", ordered.piece().leg())
+                .with("part", ordered.piece().part())
+                .with("rope", ordered.make().rope())
+                .with("finished", ordered.make().finished())
+                .with("ends", ordered.make().ends())
+                .with("needed", LengthText.exact(ordered.make().needed()))
+                .with("set", ordered.bond().set())
+                .with("match", ordered.bond().match())
+                .with("customer", ordered.wish().customer())
+                .with("due", ordered.wish().due());
     }
 
     private static JsonTree tree(Reel reel) {
@@ -83,7 +118,23 @@ public final class StockJson {
                         reel.custody().state().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .with("forOrder", reel.custody().order())
                 .with("full", reel.full())
-                .with("place", reel.where().place());
+                .with("place", reel.where().place())
+                .with("note", reel.where().note());
+    }
+
+    /** Where the rope went, and the end of the chain. */
+    public static String balance(Balance balance, Head head) {
+        JsonTree accounts = new JsonTree();
+        for (Balance.Account account : Balance.Account.values()) {
+            accounts.with(
+                    account.name().toLowerCase(Locale.ROOT).replace('_', ' '), LengthText.exact(balance.of(account)));
+        }
+        return new JsonTree()
+                .with("format", "bitterend/balance/1")
+                .with("sound", true)
+                .with("head", head.text())
+                .with("accounts", accounts)
+                .text();
     }
 
     private static String day(LocalDate day) {

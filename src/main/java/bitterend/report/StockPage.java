@@ -2,9 +2,11 @@ package bitterend.report;
 
 import bitterend.measure.Length;
 import bitterend.report.TextTable.Column;
+import bitterend.stock.Balance;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -38,6 +40,7 @@ public final class StockPage {
                         Column.words("known"),
                         Column.words("place"),
                         Column.words("state"),
+                        Column.words("to know"),
                         Column.figure("movements"))
                 + FindingsPage.count(holdings.size(), "reel") + ".\n";
     }
@@ -52,8 +55,54 @@ public final class StockPage {
             known(reel),
             clean(reel.where().place()),
             clean(state(holding)),
+            clean(toKnow(reel)),
             "" + holding.movements()
         };
+    }
+
+    /** What a plan or a person must heed: flaws, worn ends, papers, last day, note. */
+    private String toKnow(Reel reel) {
+        List<String> parts = new ArrayList<>();
+        reel.flaws()
+                .forEach(flaw -> parts.add("flaw " + figures.length(flaw.from()) + " to " + figures.length(flaw.to())
+                        + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")")));
+        addUnlessZero(parts, "lead trim ", reel.contents().leadTrim());
+        addUnlessZero(parts, "inner wraps ", reel.contents().innerWraps());
+        parts.addAll(paperWords(reel));
+        if (!reel.where().note().isEmpty()) {
+            parts.add(reel.where().note());
+        }
+        return String.join("; ", parts);
+    }
+
+    private void addUnlessZero(List<String> parts, String what, Length length) {
+        if (length.isPositive()) {
+            parts.add(what + figures.length(length));
+        }
+    }
+
+    private static List<String> paperWords(Reel reel) {
+        List<String> parts = new ArrayList<>();
+        Reel.Papers papers = reel.papers();
+        if (!papers.certificate().isEmpty()) {
+            parts.add(("certificate " + papers.certificate() + " " + papers.number()).strip());
+        }
+        if (!papers.useBy().equals(LocalDate.MAX)) {
+            parts.add("use by " + papers.useBy());
+        }
+        return parts;
+    }
+
+    /** Where the rope went: both sides of the equation. */
+    public String balance(Balance balance) {
+        TextTable table = new TextTable(Column.words("rope"), Column.figure("length"));
+        for (Balance.Account account : Balance.Account.values()) {
+            String sign = account.isSource() ? "" : "  ";
+            table.row(sign + account.words(), figures.length(balance.of(account)));
+        }
+        StringBuilder text = new StringBuilder();
+        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
+        return text.toString();
     }
 
     /** Movements, one a line, oldest first. */
@@ -113,15 +162,18 @@ public final class StockPage {
 
     /** The label of a coil that goes back to the rack. */
     public String label(Reel reel) {
-        List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + ", " + figures.length(reel.length())));
+        return label(reel, ", " + figures.length(reel.length()));
+    }
+
+    /** What a piece has of its reel: its rope, lot and papers, whatever is left of the reel now. */
+    public String papers(Reel reel) {
+        return label(reel, "");
+    }
+
+    private static String label(Reel reel, String length) {
+        List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + length));
         lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
-        if (!reel.papers().certificate().isEmpty()) {
-            lines.add("certificate " + reel.papers().certificate() + " "
-                    + reel.papers().number());
-        }
-        if (!reel.papers().useBy().equals(LocalDate.MAX)) {
-            lines.add("use by " + reel.papers().useBy());
-        }
+        lines.addAll(paperWords(reel));
         if (reel.custody().isCustomersOwn()) {
             lines.add(reel.custody().owner() + "'s own, order " + reel.custody().order());
         }
@@ -130,11 +182,18 @@ public final class StockPage {
         return label.toString();
     }
 
-    private static String note(Movement.Entry entry) {
+    private String note(Movement.Entry entry) {
         Movement.Origin origin = entry.origin();
+        Ordered ordered = entry.piece().ordered();
         List<String> parts = new ArrayList<>();
         if (!origin.piece().isEmpty()) {
-            parts.add("piece " + origin.piece());
+            parts.add("piece " + origin.piece()
+                    + (ordered.wish().customer().isEmpty()
+                            ? ""
+                            : " for " + ordered.wish().customer()));
+        }
+        if (!origin.was().isEmpty()) {
+            parts.add("spare piece " + origin.was());
         }
         if (origin.undoes() != 0) {
             parts.add("takes back no. " + origin.undoes());
@@ -142,6 +201,7 @@ public final class StockPage {
         if (!origin.parent().isEmpty()) {
             parts.add("off " + origin.parent());
         }
+        what(entry, parts);
         if (!origin.plan().isEmpty()) {
             parts.add("plan "
                     + origin.plan().substring(0, Math.min(8, origin.plan().length())));
@@ -150,6 +210,22 @@ public final class StockPage {
             parts.add(entry.note());
         }
         return String.join("; ", parts);
+    }
+
+    /** Whither, for whom, where on the reel. */
+    private void what(Movement.Entry entry, List<String> parts) {
+        Reel reel = entry.after();
+        switch (entry.kind()) {
+            case MOVED -> parts.add("to " + reel.where().place());
+            case RESERVED -> parts.add("for order " + reel.custody().order());
+            case FLAW_FOUND -> parts.add("flaws now: "
+                    + String.join(
+                            ", ",
+                            reel.flaws().stream()
+                                    .map(flaw -> figures.length(flaw.from()) + " to " + figures.length(flaw.to()))
+                                    .toList()));
+            default -> {}
+        }
     }
 
     private String known(Reel reel) {
@@ -172,6 +248,33 @@ public final class StockPage {
 
     private String signed(Length by) {
         return (by.isPositive() ? "+" : "") + figures.length(by);
+    }
+
+    /** The pieces that came of a lot, with whom they are for, and the reels and coils of it that are on the rack. */
+    public String lot(List<Movement> pieces, List<Holding> rack) {
+        TextTable table = new TextTable(
+                Column.words("piece"),
+                Column.words("customer"),
+                Column.words("due"),
+                Column.figure("length"),
+                Column.words("reel"),
+                Column.words("cut on"),
+                Column.words("what"));
+        for (Movement movement : pieces) {
+            Movement.Entry entry = movement.entry();
+            Ordered.Wish wish = entry.piece().ordered().wish();
+            table.row(
+                    clean(entry.origin().piece()),
+                    clean(wish.customer()),
+                    clean(wish.due()),
+                    figures.length(entry.piece().length()),
+                    clean(entry.reel()),
+                    moment.format(movement.at()),
+                    entry.kind().word());
+        }
+        StringBuilder text = new StringBuilder();
+        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
+        return text.append('\n').append("on the rack:\n").append(rack(rack)).toString();
     }
 
     private static <T> String table(List<T> rows, Function<T, String[]> cells, Column... columns) {

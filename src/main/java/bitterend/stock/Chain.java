@@ -3,6 +3,7 @@ package bitterend.stock;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
 import java.util.HexFormat;
 
 /**
@@ -17,10 +18,11 @@ public final class Chain {
      * The link before the first event.
      *
      * @param ledger identity of the ledger
+     * @param begun when it was begun
      * @param older how many of its events were made from a ledger of an older version
      */
-    public static String root(String ledger, long older) {
-        return sha256("bitterend ledger " + ledger + ", older events " + older);
+    public static String root(String ledger, Instant begun, long older) {
+        return sha256("bitterend ledger " + ledger + ", begun " + begun + ", older events " + older);
     }
 
     /** The link of an event behind another link; the event's own hash is no part of it. */

@@ -19,6 +19,9 @@ import java.util.UUID;
  * @param hash its link of the chain, see {@link Chain}
  */
 public record Event(long number, Instant at, Act act, List<Movement> movements, String hash) {
+    /** A fact of every event that was made from a ledger of an older version. */
+    public static final String OLDER = "older ledger";
+
     public Event {
         movements = List.copyOf(movements);
     }
@@ -55,6 +58,7 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         PASSED("passed"),
         DELIVERED("delivered"),
         ORDER_CHANGED("order changed"),
+        RESTORED("ledger restored"),
         UNDONE("undone");
 
         private final String word;
@@ -123,6 +127,11 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
     /** A fact of it; empty when it has none of that name. */
     public String fact(String name) {
         return act.facts().getOrDefault(name, "");
+    }
+
+    /** Whether it was made from movements of a ledger of an older version. */
+    public boolean isOfAnOlderLedger() {
+        return act.facts().containsKey(OLDER);
     }
 
     /** The names behind a word among its facts: of {@code piece 1001/1.1} the rest behind {@code piece}. */

@@ -101,6 +101,7 @@ final class EventText {
         line("place", reel.where().place());
         line("mass", reel.where().mass().grams());
         line("draw", reel.where().draw().name());
+        line("reel note", reel.where().note());
     }
 
     private void line(String name, Object value) {

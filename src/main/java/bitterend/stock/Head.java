@@ -1,5 +1,6 @@
 package bitterend.stock;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,5 +34,24 @@ public record Head(String ledger, long event, String hash) {
     /** Whether a printed head is of the same ledger. */
     public boolean isOfLedger(Head printed) {
         return ledger.startsWith(printed.ledger());
+    }
+
+    /** What speaks against a ledger having gone on from a printed head; empty when nothing does. */
+    public static List<String> faults(Head printed, Ledger.Stock stock) {
+        Head now = stock.head();
+        if (!now.isOfLedger(printed)) {
+            return List.of("this is not the ledger of that head, it is " + now.text());
+        }
+        if (printed.event() > now.event()) {
+            return List.of("the ledger ends with event " + now.event() + ", the head is of event " + printed.event()
+                    + ": its end was cut off, or an older copy was put back");
+        }
+        boolean same = printed.event() == 0
+                || stock.findEvent(printed.event()).stream()
+                        .anyMatch(event -> event.hash().startsWith(printed.hash()));
+        return same
+                ? List.of()
+                : List.of("event " + printed.event() + " is not the one that head was printed after: an older copy was"
+                        + " put back and worked on, or the ledger was changed");
     }
 }

@@ -29,8 +29,12 @@ public interface Ledger extends AutoCloseable {
     /** What is wrong with the ledger, each in a sentence; empty when its sums and its chain agree. */
     List<String> verify();
 
-    /** Copies the ledger as it is at one moment into a new file, while others go on writing; whole or not at all. */
-    void backup(Path file);
+    /**
+     * Copies the ledger as it is at one moment into a new file, while others go on writing; whole or not at all.
+     *
+     * @return the head of the copy
+     */
+    Head backup(Path file);
 
     @Override
     void close();

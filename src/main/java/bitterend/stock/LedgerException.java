@@ -52,6 +52,15 @@ public class LedgerException extends RuntimeException {
         }
     }
 
+    /** What was asked for contradicts itself, or needs a word more. */
+    public static final class Contradictory extends LedgerException {
+        private static final long serialVersionUID = 1;
+
+        public Contradictory(String message) {
+            super(message);
+        }
+    }
+
     /** Reels have changed since a plan saw them. */
     public static final class StockChanged extends LedgerException {
         private static final long serialVersionUID = 1;

@@ -7,6 +7,7 @@ import bitterend.stock.Movement.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** What people do with reels besides cutting them; every act is a movement of the ledger. */
@@ -104,6 +105,23 @@ public final class Rack {
             List<Flaw> flaws = new ArrayList<>(old.flaws());
             flaws.addAll(found);
             return old.withFlaws(Flaw.merged(flaws));
+        });
+    }
+
+    /**
+     * What was written down wrongly of a reel; its rope, its length and its place among the reels stay.
+     *
+     * @param correction the reel as it should have been
+     * @param note what changed, in words; asked for after the correction
+     */
+    public Event correct(String reel, UnaryOperator<Reel> correction, Supplier<String> note) {
+        return book(Event.Kind.CORRECTED, "", books -> {
+            Reel old = standing(books, reel).reel();
+            Reel other = correction.apply(old);
+            if (other.equals(old)) {
+                throw new LedgerException.Refused("reel " + reel + " says so already");
+            }
+            books.append(new Entry(Kind.CORRECTED, other, note.get()));
         });
     }
 

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
  */
 public final class Undo {
     private static final int MOST_NAMED = 12;
+    private static final int SHORTEST = 8;
 
     private final Ledger ledger;
     private final Event.Act act;
@@ -42,13 +43,15 @@ public final class Undo {
     /**
      * Takes back all that was posted of a plan off one reel, in however many events, with the coils that came off it.
      *
-     * @param plan the plan as the ledger knows it
+     * @param plan its number, or at least eight characters of the name that the ledger knows it by
      */
     public Event posting(String plan, String reel) {
         Event.Act taken = act.with("plan", plan).with("reel " + reel, "");
         return ledger.change(taken, books -> {
+                    Set<String> plans = namedBy(books, plan);
                     List<Movement> posted = standing(books).stream()
-                            .filter(movement -> movement.entry().origin().plan().equals(plan))
+                            .filter(movement ->
+                                    plans.contains(movement.entry().origin().plan()))
                             .filter(movement -> movement.entry().reel().equals(reel)
                                     || movement.entry().origin().parent().equals(reel))
                             .filter(movement -> !movement.entry().kind().isOfPieceAlone())
@@ -60,6 +63,19 @@ public final class Undo {
                     takeBack(books, posted);
                 })
                 .orElseThrow();
+    }
+
+    private static Set<String> namedBy(Ledger.Stock stock, String plan) {
+        Set<String> plans = new HashSet<>();
+        for (Event event : stock.events()) {
+            String name = event.fact("plan");
+            if (event.act().kind() == Event.Kind.POSTED
+                    && (event.fact("number").equals(plan) || (plan.length() >= SHORTEST && name.startsWith(plan)))) {
+                plans.add(name);
+            }
+        }
+        stock.ofPlan(plan).forEach(movement -> plans.add(plan));
+        return plans;
     }
 
     private static List<Movement> standing(Ledger.Stock stock) {

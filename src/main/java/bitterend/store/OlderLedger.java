@@ -19,9 +19,6 @@ import java.util.UUID;
  * them: what came off the reel counts as the piece.
  */
 final class OlderLedger {
-    /** A fact of every event that was made from an older ledger. */
-    static final String FACT = "older ledger";
-
     private static final String BEGUN = "on the rack when the ledger was begun";
     private static final String COLUMNS =
             "kind, reel, count, by_mm, note, parent, plan, step, attempt, piece, undoes, gone,"
@@ -76,7 +73,7 @@ final class OlderLedger {
 
     private void begin(Instant now, long count) {
         String id = UUID.randomUUID().toString().replace("-", "");
-        hash = Chain.root(id, count);
+        hash = Chain.root(id, now, count);
         sql.run(
                 "INSERT INTO ledger (one, id, begun, older, events, head) VALUES (1, ?, ?, ?, 0, ?)",
                 id,
@@ -93,7 +90,7 @@ final class OlderLedger {
 
     private void write(Event.Act act, Instant at, List<Row> command) {
         number++;
-        Event.Act older = act.withId("older " + number).withAll(Map.of(FACT, ""));
+        Event.Act older = act.withId("older " + number).withAll(Map.of(Event.OLDER, ""));
         events.begin(number, at, older);
         for (Row row : command) {
             sql.run(TAKE_OVER, number, row.number());

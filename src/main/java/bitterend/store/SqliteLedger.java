@@ -1,9 +1,11 @@
 package bitterend.store;
 
 import bitterend.stock.Event;
+import bitterend.stock.Head;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -41,14 +43,30 @@ public final class SqliteLedger implements Ledger {
         sql = new Sql(connection);
     }
 
-    /** Whether a shop keeps a ledger. */
+    /**
+     * Whether a shop keeps a ledger.
+     *
+     * @throws LedgerException.Unreadable when there is something of its name that is no readable file: a link that leads
+     *     nowhere, a folder, a file without the right to read it
+     */
     public static boolean isKeptIn(Path folder) {
-        return Files.exists(folder.resolve(NAME));
+        Path file = folder.resolve(NAME);
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
+        if (!Files.exists(file)) {
+            throw new LedgerException.Unreadable(file + " is a link that leads nowhere; is the disk it is on there?");
+        }
+        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+            throw new LedgerException.Unreadable(file + " is there, but it cannot be read");
+        }
+        return true;
     }
 
     /** Begins a ledger and writes its first event, all as one. */
     public static void create(Path folder, Clock clock, Event.Act act, Consumer<Books> first) {
         Path file = folder.resolve(NAME);
+        isKeptIn(folder);
         try (SqliteLedger ledger = connect(file, clock, false)) {
             ledger.writing(() -> {
                 if (!Schema.isEmpty(ledger.sql)) {
@@ -72,9 +90,14 @@ public final class SqliteLedger implements Ledger {
 
     private static SqliteLedger open(Path folder, Clock clock, boolean toRead) {
         Path file = folder.resolve(NAME);
-        if (!Files.isRegularFile(file)) {
+        if (!isKeptIn(folder)) {
             throw new LedgerException.Refused("there is no " + file + ": begin one with stock open");
         }
+        return openFile(file, clock, toRead);
+    }
+
+    /** Opens a ledger under any name. */
+    static SqliteLedger openFile(Path file, Clock clock, boolean toRead) {
         SqliteLedger ledger = connect(file, clock, toRead);
         try {
             ledger.guarded(() -> {
@@ -164,14 +187,12 @@ public final class SqliteLedger implements Ledger {
     }
 
     @Override
-    public void backup(Path target) {
-        if (Files.exists(target)) {
-            throw new LedgerException.Refused(target + " is there already");
-        }
-        guarded(() -> {
-            sql.run("VACUUM INTO ?", target.toAbsolutePath().toString());
-            return true;
-        });
+    public Head backup(Path target) {
+        return new LedgerCopy(target)
+                .made(part -> guarded(() -> {
+                    sql.run("VACUUM INTO ?", part.toAbsolutePath().toString());
+                    return true;
+                }));
     }
 
     private <T> T writing(Supplier<T> work) {

@@ -1,12 +1,14 @@
 package bitterend.store;
 
 import bitterend.measure.Length;
+import bitterend.stock.Balance;
 import bitterend.stock.Chain;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,6 +30,7 @@ final class Verification {
     private final Map<String, Length> lengths = new HashMap<>();
     private final Map<Long, Movement> earlier = new HashMap<>();
     private final Set<String> cut = new HashSet<>();
+    private final Balance balance = new Balance();
 
     private long nextMovement = 1;
 
@@ -44,7 +47,13 @@ final class Verification {
                 sql.list("PRAGMA foreign_key_check", row -> row.getString(1)).size();
         unless(strays == 0, strays + " rows speak of events or movements that are not there");
         addParts();
-        addEvents();
+        try {
+            addEvents();
+        } catch (LedgerException.Unreadable nonsense) {
+            faults.add(nonsense.sentence());
+        }
+        addAttempts();
+        faults.addAll(balance.faults());
         return List.copyOf(faults);
     }
 
@@ -66,56 +75,76 @@ final class Verification {
     }
 
     private void addEvents() {
-        long older = 0;
-        String hash = "";
-        long said = 0;
-        for (Ledger row : sql.list("SELECT id, older, events, head FROM ledger", Ledger::of)) {
-            older = row.older();
-            hash = Chain.root(row.id(), older);
-            said = row.events();
-            if (said == 0) {
-                unless(row.head().equals(hash), "the identity of the ledger was changed");
-            }
-        }
-        unless(!hash.isEmpty(), "the ledger has lost its identity");
+        List<Root> roots = sql.list("SELECT id, begun, older, events, head FROM ledger", Root::of);
+        unless(roots.size() == 1, "the ledger has lost its identity");
+        Root root = roots.isEmpty() ? Root.NONE : roots.get(0);
+        String hash = root.hash();
         Instant last = Instant.MIN;
         long next = 1;
-        for (long number : sql.list("SELECT number FROM event ORDER BY number", row -> row.getLong(1))) {
-            for (; next < number; next++) {
-                faults.add("event " + next + " is missing");
-            }
-            next = number + 1;
-            String name = "event " + number;
-            String stored = sql.list("SELECT hash FROM event WHERE number = ?", row -> "" + row.getString(1), number)
-                    .get(0);
+        for (Link link : sql.list("SELECT number, hash FROM event ORDER BY number", Link::of)) {
+            missing(next, link.number());
+            next = link.number() + 1;
+            String before = hash;
             try {
-                Event event = stock.findEvent(number).orElseThrow();
+                Event event = stock.findEvent(link.number()).orElseThrow();
+                String name =
+                        "event " + link.number() + " (" + event.act().kind().word() + ")";
                 unless(
-                        Chain.link(hash, event).equals(stored),
-                        name + " (" + event.act().kind().word()
-                                + ") or what stands before it was changed: the chain breaks here");
+                        Chain.link(before, event).equals(link.hash()),
+                        name + " or what stands before it was changed: the chain breaks here");
                 unless(
-                        number <= older || !event.at().isBefore(last),
+                        event.number() <= root.older() || !event.at().isBefore(last),
                         name + " is dated " + event.at() + ", before the event that came earlier");
                 last = event.at();
                 event.movements().forEach(this::add);
+                balance.add(event);
             } catch (LedgerException.Unreadable nonsense) {
                 faults.add(nonsense.sentence());
             }
-            hash = stored;
+            hash = link.hash();
         }
-        for (; next <= said; next++) {
-            faults.add("event " + next + " is missing");
-        }
-        unless(next == said + 1, "the ledger counts " + said + " events, there are " + (next - 1));
-        if (said == next - 1) {
-            unless(stock.head().hash().equals(hash), "the end of the chain is not that of the last event");
+        missing(next, root.events() + 1);
+        unless(next <= root.events() + 1, "the ledger counts " + root.events() + " events, there are " + (next - 1));
+        unless(
+                next != root.events() + 1 || root.head().equals(hash),
+                "the end of the chain is not that of the last event");
+    }
+
+    /** The same step of a plan stands once: it is numbered by how often it was taken back before. */
+    private void addAttempts() {
+        String wrong =
+                "SELECT m.number FROM movement m WHERE m.attempt <> CASE WHEN m.step = '' OR m.undoes IS NOT NULL"
+                        + " THEN 0 ELSE (SELECT COUNT(*) FROM movement e JOIN movement u ON u.undoes = e.number"
+                        + " WHERE e.plan = m.plan AND e.reel = m.reel AND e.step = m.step AND u.number < m.number) END";
+        sql.list(wrong, row -> row.getLong(1))
+                .forEach(number -> faults.add("movement " + number + " is of a step that is counted wrongly"));
+    }
+
+    private void missing(long from, long to) {
+        for (long number = from; number < to; number++) {
+            faults.add("event " + number + " is missing");
         }
     }
 
-    private record Ledger(String id, long older, long events, String head) {
-        static Ledger of(java.sql.ResultSet row) throws SQLException {
-            return new Ledger(row.getString(1), row.getLong(2), row.getLong(3), row.getString(4));
+    /** An event and its link, as stored. */
+    private record Link(long number, String hash) {
+        static Link of(ResultSet row) throws SQLException {
+            return new Link(row.getLong(1), row.getString(2));
+        }
+    }
+
+    /** The row of the ledger itself; its hash is the beginning of the chain. */
+    private record Root(String hash, long older, long events, String head) {
+        static final Root NONE = new Root("", 0, 0, "");
+
+        static Root of(ResultSet row) throws SQLException {
+            return Unreadable.unless(
+                    "the row of the ledger itself",
+                    () -> new Root(
+                            Chain.root(row.getString(1), Instant.parse(row.getString(2)), row.getLong(3)),
+                            row.getLong(3),
+                            row.getLong(4),
+                            row.getString(5)));
         }
     }
 

@@ -89,7 +89,10 @@ final class ReelsSince {
         for (Movement movement : since) {
             if (!movement.entry().origin().plan().equals(name)) {
                 remarks.add(new Remark(
-                        reel, told(movement), !movement.entry().kind().leavesTheRope()));
+                        reel,
+                        told(movement),
+                        !movement.entry().kind().leavesTheRope(),
+                        movement.entry().kind() == Kind.COUNTED));
             }
         }
         return remarks;

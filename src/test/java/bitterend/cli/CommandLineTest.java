@@ -50,9 +50,7 @@ final class CommandLineTest {
                 "value --help",
                 "orders --help",
                 "orders deliver --help",
-                "stock --help",
-                "stock post --help",
-                "stock receive --help"
+                "stock --help"
             })
     void help_readsAsTheGoldenFileWithinEightyColumns(String words) {
         Run run = Run.of(words.split(" "));

@@ -37,7 +37,7 @@ final class OrdersCommandTest {
         run(0, "stock", "open", "" + shop);
         plan(0);
         assertTrue(orders().contains("1 planned (plan 1)"), orders());
-        run(0, "stock", "post", "" + shop);
+        run(0, "stock", "post", "" + shop, "--all");
     }
 
     @Test

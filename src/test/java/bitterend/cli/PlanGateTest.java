@@ -41,7 +41,7 @@ final class PlanGateTest {
             JSON.writeValue(file.toFile(), plan);
             Run sheet = Run.of("sheet", file.toString(), "--shop", at, "--csv");
             assertEquals(3, sheet.code(), fault.getKey() + ": " + sheet.err());
-            Run post = Run.of("stock", "post", at, "--plan", file.toString());
+            Run post = Run.of("stock", "post", at, "--all", "--plan", file.toString());
             assertEquals(3, post.code(), fault.getKey() + ": " + post.err());
             assertFalse((sheet.err() + post.err()).contains("internal error"), fault.getKey() + post.err());
             assertFalse(Files.exists(folder.resolve("sheet.csv")), fault.getKey());
@@ -175,7 +175,7 @@ final class PlanGateTest {
             run(0, "plan", shop.path().toString(), "--time", "1s");
         }
         String file = two.path().resolve("plans/1.json").toString();
-        Run post = run(3, "stock", "post", one.path().toString(), "--plan", file);
+        Run post = run(3, "stock", "post", one.path().toString(), "--all", "--plan", file);
         assertTrue(post.err().contains("another ledger"), post.err());
         run(3, "sheet", file, "--shop", one.path().toString());
         run(3, "plan", one.path().toString(), "--time", "1s", "--keep", file);
@@ -194,7 +194,7 @@ final class PlanGateTest {
                 .filter(line -> !line.startsWith("1002,"))
                 .forEach(line -> left.append(line).append('\n'));
         Files.writeString(orders, left);
-        Run refused = run(5, "stock", "post", at);
+        Run refused = run(5, "stock", "post", at, "--all");
         assertTrue(refused.err().contains("1002/1.1 is not ordered any more"), refused.err());
         assertFalse(run(0, "stock", "list", at, "--json").out().contains("\"kind\": \"cut\""));
     }

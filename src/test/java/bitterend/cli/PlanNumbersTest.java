@@ -191,13 +191,13 @@ final class PlanNumbersTest {
                 shop.resolve("pins.csv"),
                 "piece,reel\n1002/1.1," + (reelOf("1002/1.1").equals("R-104") ? "R-105" : "R-104") + "\n");
         run(0, "plan", at, "--time", "200ms");
-        Run asked = run(2, "stock", "post", at);
+        Run asked = run(2, "stock", "post", at, "--all");
         assertTrue(asked.err().contains("more than one plan could be meant: 1, 2"), asked.err());
-        Run posted = run(0, "stock", "post", at, "--plan", "2");
+        Run posted = run(0, "stock", "post", at, "--all", "--plan", "2");
         assertTrue(posted.out().contains("plan 2: reel"), posted.out());
-        Run refused = run(5, "stock", "post", at, "--plan", "1");
+        Run refused = run(5, "stock", "post", at, "--all", "--plan", "1");
         assertTrue(refused.err().contains("Nothing was booked"), refused.err());
-        run(0, "stock", "post", at);
+        run(0, "stock", "post", at, "--all");
     }
 
     private String reelOf(String piece) throws IOException {

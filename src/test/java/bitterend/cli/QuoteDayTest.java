@@ -163,7 +163,7 @@ final class QuoteDayTest {
         Run plan = Run.of("plan", shop, "--time", "2s");
         assertTrue(plan.code() == 0 || plan.code() == 4, plan.err());
         assertTrue(run(0, "plan", shop, "--shares").out().contains("What each order caused"));
-        run(0, "stock", "post", shop);
+        Posted.whole(shop, "Ada");
         String page = run(0, "quote", "compare", shop, filed).out();
         Matcher quoted = Pattern.compile("MA-35 +quoted +(\\d+) +(\\S+)").matcher(page);
         Matcher posted = Pattern.compile(" posted +(\\d+) +(\\S+)").matcher(page);

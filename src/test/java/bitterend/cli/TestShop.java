@@ -50,4 +50,15 @@ record TestShop(Path path) {
         Files.writeString(path.resolve(file), row + "\n", StandardOpenOption.APPEND);
         return this;
     }
+
+    /** Gives a reel of a file without notes a note. */
+    static void note(Path reels, String reel, String note) throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (String row : Files.readAllLines(reels)) {
+            String cell =
+                    text.isEmpty() ? "note" : row.startsWith(reel + ",") ? '"' + note.replace("\"", "\"\"") + '"' : "";
+            text.append(row).append(',').append(cell).append('\n');
+        }
+        Files.writeString(reels, text);
+    }
 }

@@ -29,6 +29,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -143,14 +144,17 @@ final class PostingTest {
 
     @Test
     void whatThePlanDoesNotCut_isRefused() {
-        assertThrows(LedgerException.Refused.class, () -> post(part(List.of("Z/9.9"), Map.of())));
-        assertThrows(LedgerException.Refused.class, () -> post(part(List.of(), Map.of("Z/9.9", mm(5)))));
-        assertThrows(LedgerException.Refused.class, () -> post(part(List.of(), Map.of("A/1.1", mm(0)))));
+        assertThrows(LedgerException.Contradictory.class, () -> post(part(List.of("Z/9.9"), Map.of())));
+        assertThrows(LedgerException.Contradictory.class, () -> post(part(List.of(), Map.of("Z/9.9", mm(5)))));
+        assertThrows(LedgerException.Contradictory.class, () -> post(part(List.of(), Map.of("A/1.1", mm(0)))));
+        assertThrows(
+                LedgerException.Contradictory.class, () -> post(part(List.of("A/1.1"), Map.of("A/1.2", mm(5_000)))));
     }
 
     @Test
     void scrap_isWrittenDownWithItsReason() {
-        Part frayed = new Part(List.of(), List.of(), Map.of(), "frayed");
+        Found why = new Found(Map.of(), Map.of(), Set.of(), Set.of(), "frayed");
+        Part frayed = new Part(List.of(), List.of(), why);
         new Posting(ledger, "Ada").post(new RecordedPlan("morning", plan("K1", Rest.SCRAP), Map.of("K1", 1L)), frayed);
         Movement scrapped = ledger.read(stock -> stock.history("K1")).get(4);
         assertEquals(Kind.SCRAPPED, scrapped.entry().kind());
@@ -227,7 +231,7 @@ final class PostingTest {
     }
 
     private static Part part(List<String> upTo, Map<String, Length> measured) {
-        return new Part(List.of(), upTo, measured, "");
+        return new Part(List.of(), upTo, Found.measured(measured));
     }
 
     private static Reel reel(String id, List<Flaw> flaws) {

@@ -75,7 +75,7 @@ final class RandomPostingTest {
                         .toList();
                 for (int i = 0; i < pieces.size(); i++) {
                     String piece = pieces.get(random.nextInt(pieces.size()));
-                    posting.post(recorded, new Part(List.of(), List.of(piece), Map.of(), ""));
+                    posting.post(recorded, new Part(List.of(), List.of(piece), Found.AS_PLANNED));
                 }
                 posting.post(recorded, Part.ALL);
                 assertRack(seed, shop, plan, ledger);

@@ -17,8 +17,16 @@ import java.util.Map;
  */
 public record QrCode(int size, String path) {
 
-    /** A text of at most some hundred characters, in UTF-8, of which a seventh may be dirty. */
-    static QrCode of(String text) {
+    private static final int MOST = 400;
+
+    /**
+     * A text in UTF-8, of which a seventh may be dirty. One longer than 400 characters is cut, with three dots at its end: it
+     * would not be read off a label.
+     */
+    static QrCode of(String whole) {
+        String text = whole.codePointCount(0, whole.length()) <= MOST
+                ? whole
+                : whole.substring(0, whole.offsetByCodePoints(0, MOST - 3)) + "...";
         try {
             BitMatrix dots = new QRCodeWriter()
                     .encode(

@@ -1,0 +1,142 @@
+package bitterend.cli;
+
+import bitterend.catalogue.Rope;
+import bitterend.day.BenchCut;
+import bitterend.day.OpenWork;
+import bitterend.day.RackToday;
+import bitterend.demand.Piece;
+import bitterend.exchange.OrderedPieces;
+import bitterend.exchange.Shop;
+import bitterend.measure.Length;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.stock.Event;
+import bitterend.stock.LedgerException;
+import bitterend.stock.LedgerException.Contradictory;
+import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
+import bitterend.stock.Reel;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code stock cut SHOP REEL LENGTH}: a cut that is in no plan. */
+@Command(
+        name = "cut",
+        header = "Books a cut that is in no plan, or off another reel than planned.",
+        description = {
+            "",
+            "Over the counter:            stock cut SHOP R-104 \"12 m\" --for \"Harbour Board\"",
+            "A piece off another reel:    stock cut SHOP R-105 \"12.4 m\" --piece 1001/1.1",
+            "A sample for a break test:   stock cut SHOP R-104 \"2 m\" --sample \"lot test\"",
+            "",
+            "LENGTH is what came off, measured; the loss of the cut is added.",
+            ""
+        },
+        sortOptions = false)
+final class StockCutCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private StockAccess at = new StockAccess();
+
+    @Parameters(index = "1", paramLabel = "REEL")
+    private String reel = "";
+
+    @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.Rope.class)
+    private Length length = Length.ZERO;
+
+    @Option(names = "--for", paramLabel = "NAME", converter = Typed.Words.class, description = "Sold to.")
+    private @Nullable String customer;
+
+    @Option(names = "--piece", paramLabel = "PIECE", description = "The piece it is, such as 1041/3.2.")
+    private @Nullable String piece;
+
+    @Option(names = "--sample", paramLabel = "WHY", converter = Typed.Words.class, description = "Used up as a sample.")
+    private @Nullable String sample;
+
+    @Option(names = "--sure", description = "It may reach over a flaw.")
+    private boolean sure;
+
+    @Mixin
+    private DayOption day = new DayOption();
+
+    @Mixin
+    private StockNote note = new StockNote();
+
+    StockCutCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        long asked = java.util.stream.Stream.of(customer, piece, sample)
+                .filter(java.util.Objects::nonNull)
+                .count();
+        if (asked != 1) {
+            throw new Contradictory("say what the cut is: --for NAME, --piece PIECE or --sample WHY");
+        }
+        ShopArgument argument = new ShopArgument();
+        argument.folder = at.folder;
+        Optional<Shop> read = argument.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Shop shop = read.get();
+        Reel off = shop.reels().stream()
+                .filter(each -> each.id().equals(reel))
+                .findFirst()
+                .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
+        Rope rope = shop.catalogue().rope(off.rope());
+        BenchCut.Cut cut = new BenchCut.Cut(reel, length, rope.cutting().loss(), sure);
+        Event event = at.writing(ledger -> {
+            BenchCut bench = new BenchCut(ledger, note.caller(at));
+            if (customer != null) {
+                return bench.sold(cut, customer);
+            }
+            return sample != null
+                    ? bench.sample(cut, sample)
+                    : piece(bench, cut, wanted(shop, RackToday.of(ledger), off), shop, off);
+        });
+        int code = at.booked(terminal, event.movements());
+        tellShort(event);
+        return code;
+    }
+
+    private static Event piece(BenchCut bench, BenchCut.Cut cut, Piece wanted, Shop shop, Reel off) {
+        Map<String, Ordered> ordered = OrderedPieces.of(shop);
+        return bench.piece(
+                cut,
+                wanted.id(),
+                ordered.getOrDefault(wanted.id(), Ordered.NONE),
+                wanted.lengthOn(off.rope()).orElseThrow());
+    }
+
+    /** The piece, where the rules let it come off this reel. */
+    private Piece wanted(Shop shop, RackToday today, Reel off) {
+        if (today.cut().containsKey("" + piece)) {
+            throw new LedgerException.Refused("piece " + piece + " is cut already; see stock trace");
+        }
+        PackingProblem open = new OpenWork(shop.problem(day.of(shop)), today).fresh();
+        Piece wanted = open.pieces().stream()
+                .filter(each -> each.id().equals(piece))
+                .findFirst()
+                .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece));
+        new Eligibility(open).against(wanted, off).ifPresent(reason -> {
+            throw new LedgerException.Refused(
+                    "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence());
+        });
+        return wanted;
+    }
+
+    private void tellShort(Event event) {
+        event.movements().stream()
+                .filter(movement -> movement.entry().kind() == Movement.Kind.CUT_SHORT)
+                .forEach(movement -> at.say(terminal, StockPostCommand.shortSentence(movement)));
+    }
+}

@@ -1,0 +1,153 @@
+package bitterend.cli;
+
+import bitterend.exchange.ReelsText;
+import bitterend.exchange.Shop;
+import bitterend.exchange.StockJson;
+import bitterend.stock.Balance;
+import bitterend.stock.Event;
+import bitterend.stock.Head;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import bitterend.store.LedgerRestore;
+import bitterend.store.SqliteLedger;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code stock ...}: the ledger as a file. Each method is a command, and a command of what extends it. */
+abstract class StockFiles {
+    private final Terminal terminal;
+
+    StockFiles(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Command(name = "open", header = "Begins the ledger with the reels of reels.csv.")
+    int open(@Mixin StockAccess at) {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        Optional<Shop> read = shop.readFiles(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        List<Reel> reels = read.get().reels();
+        Event.Act begun = Event.Act.of(Event.Kind.OPENED, at.who(), "").with("reels", "" + reels.size());
+        SqliteLedger.create(
+                at.folder,
+                at.clock(),
+                begun,
+                books -> reels.forEach(reel -> books.append(
+                        new Movement.Entry(Movement.Kind.RECEIVED, reel, "on the rack when the ledger was begun"))));
+        terminal.out()
+                .println(at.folder.resolve(SqliteLedger.NAME) + " holds " + reels.size()
+                        + " reels now; reels.csv is no longer read.");
+        return ExitCode.DONE.number();
+    }
+
+    @Command(name = "export", header = "Prints the rack in the form of reels.csv.")
+    int export(@Mixin StockAccess at) {
+        return at.reading(ledger -> ledger.read(stock -> {
+            List<Reel> reels = stock.holdings().stream()
+                    .filter(holding -> !holding.gone())
+                    .map(Holding::reel)
+                    .toList();
+            terminal.out().print(at.common.json ? StockJson.rack(stock.holdings()) : ReelsText.csv(reels));
+            terminal.err().println("head of the ledger: " + stock.head().text());
+            return ExitCode.DONE.number();
+        }));
+    }
+
+    @Command(name = "backup", header = "Copies the ledger into a new file, while others work.")
+    int backup(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "FILE") Path file) {
+        Head head = at.reading(ledger -> ledger.backup(file));
+        terminal.out().println("the ledger as it is now stands in " + file);
+        terminal.out().println("head of the ledger: " + head.text());
+        return ExitCode.DONE.number();
+    }
+
+    @Command(
+            name = "restore",
+            header = "Puts a backup in the place of the ledger.",
+            description = {
+                "",
+                "The backup is looked through first. The ledger that is there is kept beside it",
+                "as stock.db-replaced-..., its journal too. Nobody else may be booking.",
+                ""
+            })
+    int restore(
+            @Mixin StockAccess at,
+            @Parameters(index = "1", paramLabel = "FILE", description = "Made by stock backup.") Path file,
+            @Mixin StockNote note) {
+        Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.RESTORED, "", note.text));
+        LedgerRestore.Restored restored = new LedgerRestore(at.folder, at.clock()).from(file, act);
+        terminal.out().println("the ledger is that of " + file + " now");
+        restored.aside().ifPresent(aside -> terminal.out().println("the one that was there is kept as " + aside));
+        terminal.out().println("head of the ledger: " + restored.head().text());
+        return ExitCode.DONE.number();
+    }
+
+    @Command(
+            name = "verify",
+            header = "Adds the whole ledger up again and says what is wrong.",
+            description = {
+                "",
+                "Follows the chain of events, adds up every reel, and checks that no rope was",
+                "made or lost. That the end of the ledger was cut off, or an older copy put back,",
+                "only a head shows that was printed before: give it with --head.",
+                ""
+            })
+    int verify(
+            @Mixin StockAccess at,
+            @Option(
+                            names = "--head",
+                            paramLabel = "HEAD",
+                            converter = HeadText.class,
+                            description = "As printed on a sheet, a backup or an export.")
+                    @Nullable
+                    Head head) {
+        List<String> faults = at.writing(ledger -> {
+            List<String> found = new ArrayList<>(ledger.verify());
+            if (found.isEmpty() && head != null) {
+                found.addAll(ledger.read(stock -> Head.faults(head, stock)));
+            }
+            return found;
+        });
+        if (!faults.isEmpty()) {
+            faults.forEach(fault -> terminal.err().println("error: " + Faults.printable(fault)));
+            terminal.err().println("the ledger is damaged: use a backup, with stock restore");
+            return ExitCode.BAD_INPUT.number();
+        }
+        return at.reading(ledger -> ledger.read(stock -> sound(at, stock)));
+    }
+
+    private int sound(StockAccess at, Ledger.Stock stock) {
+        Balance balance = Balance.of(stock.events());
+        if (at.common.json) {
+            terminal.out().print(StockJson.balance(balance, stock.head()));
+        } else {
+            terminal.out().println("the ledger is sound: every sum agrees.");
+            terminal.out().print(at.page().balance(balance));
+            terminal.out().println("head of the ledger: " + stock.head().text());
+        }
+        return ExitCode.DONE.number();
+    }
+
+    /** Reads a printed head. */
+    static final class HeadText implements picocli.CommandLine.ITypeConverter<Head> {
+        @Override
+        public Head convert(String text) {
+            return Head.parse(text)
+                    .orElseThrow(() -> new TypeConversionException(
+                            "'" + text + "' is no head such as 3f2a9b7c1d2e.41.9c1e7d0a5b6c7d8e"));
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package bitterend.cli;
+
+import bitterend.exchange.StockText;
+import bitterend.measure.Length;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import java.time.LocalDate;
+import java.util.function.Function;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Values as they are typed on the command line; they pass the same rules as in the files. */
+final class Typed {
+    private Typed() {}
+
+    /** One kind of value. */
+    abstract static class Value<T> implements ITypeConverter<T> {
+        private final Function<String, Parsed<T>> rule;
+
+        Value(Function<String, Parsed<T>> rule) {
+            this.rule = rule;
+        }
+
+        @Override
+        public T convert(String text) {
+            Parsed<T> value = rule.apply(text);
+            return value.value()
+                    .orElseThrow(() -> new TypeConversionException(
+                            "'" + text + "': expected " + value.refusal().orElse("another value")));
+        }
+    }
+
+    /** Where nothing may be typed too. */
+    private static Function<String, Parsed<String>> orNothing(Function<String, Parsed<String>> rule) {
+        return text -> text.isEmpty() ? Parsed.of(text) : rule.apply(text);
+    }
+
+    /** The id of a new reel. */
+    static final class ReelId extends Value<String> {
+        ReelId() {
+            super(StockText::reel);
+        }
+    }
+
+    /** The number of an order, or nothing. */
+    static final class OrderId extends Value<String> {
+        OrderId() {
+            super(orNothing(StockText::order));
+        }
+    }
+
+    /** A lot or the number of a certificate, or nothing. */
+    static final class Lot extends Value<String> {
+        Lot() {
+            super(orNothing(StockText::lot));
+        }
+    }
+
+    /** Words for people on one line, or nothing. */
+    static final class Words extends Value<String> {
+        Words() {
+            super(orNothing(StockText::words));
+        }
+    }
+
+    /** Rope that is there. */
+    static final class Rope extends Value<Length> {
+        Rope() {
+            super(StockText::length);
+        }
+    }
+
+    /** A length that may be nothing. */
+    static final class Allowance extends Value<Length> {
+        Allowance() {
+            super(StockText::allowance);
+        }
+    }
+
+    /** A share. */
+    static final class Tolerance extends Value<Ratio> {
+        Tolerance() {
+            super(StockText::tolerance);
+        }
+    }
+
+    /** A day. */
+    static final class Day extends Value<LocalDate> {
+        Day() {
+            super(StockText::day);
+        }
+    }
+}

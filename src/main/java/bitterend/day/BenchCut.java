@@ -1,0 +1,124 @@
+package bitterend.day;
+
+import bitterend.measure.Length;
+import bitterend.packing.Words;
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import bitterend.stock.Movement.Entry;
+import bitterend.stock.Movement.Kind;
+import bitterend.stock.Movement.Origin;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** A cut that is in no plan: sold over the counter, a sample, or a piece of an order off another reel than planned. */
+public final class BenchCut {
+    private final Ledger ledger;
+    private final UnaryOperator<Event.Act> caller;
+
+    /**
+     * Cutting by somebody.
+     *
+     * @param caller puts into an act who does it, and under which id
+     */
+    public BenchCut(Ledger ledger, UnaryOperator<Event.Act> caller) {
+        this.ledger = ledger;
+        this.caller = caller;
+    }
+
+    /**
+     * What is cut.
+     *
+     * @param reel the reel it comes off
+     * @param length how long it came out
+     * @param loss rope lost at the cut
+     * @param sure whether it may reach over a flaw
+     */
+    public record Cut(String reel, Length length, Length loss, boolean sure) {}
+
+    /** Rope sold over the counter. */
+    public Event sold(Cut cut, String customer) {
+        Event.Act act = Event.Act.of(Event.Kind.SOLD, "", customer).with("customer", customer);
+        PieceCut piece = new PieceCut(cut.length(), Ordered.NONE);
+        return book(act, cut, new What(Kind.SOLD, "over the counter: " + customer, Origin.NONE, piece));
+    }
+
+    /** A sample, cut off and used up. */
+    public Event sample(Cut cut, String why) {
+        return book(
+                Event.Act.of(Event.Kind.CUT, "", why),
+                cut,
+                new What(Kind.SCRAPPED, "sample: " + why, Origin.NONE, PieceCut.NONE));
+    }
+
+    /**
+     * A piece of an order.
+     *
+     * @param needed cut length it needs on this reel's rope; a shorter one leaves the piece open
+     */
+    public Event piece(Cut cut, String piece, Ordered ordered, Length needed) {
+        boolean tooShort = cut.length().isShorterThan(needed);
+        Event.Act act = Event.Act.of(Event.Kind.CUT, "", "").with("piece " + piece, "");
+        return ledger.change(caller.apply(act), books -> {
+                    if (new CutPieces(books).cuts().containsKey(piece)) {
+                        throw new LedgerException.Refused("piece " + piece + " is cut already; see stock trace");
+                    }
+                    Origin origin = Origin.ofPiece("", piece);
+                    What what = new What(
+                            tooShort ? Kind.CUT_SHORT : Kind.CUT,
+                            tooShort ? "needed " + Words.of(needed) : "",
+                            tooShort ? CutPieces.shortOf(books, origin) : origin,
+                            new PieceCut(cut.length(), ordered));
+                    write(books, cut, what);
+                })
+                .orElseThrow();
+    }
+
+    private record What(Kind kind, String note, Origin origin, PieceCut piece) {}
+
+    private Event book(Event.Act act, Cut cut, What what) {
+        return ledger.change(caller.apply(act), books -> write(books, cut, what))
+                .orElseThrow();
+    }
+
+    private static void write(Ledger.Books books, Cut cut, What what) {
+        Reel reel = standing(books, cut);
+        if (cut.length().isLongerThan(reel.length())) {
+            reel = RopeWork.counted(reel, cut.length(), Length.ZERO, Reel.Known.COUNTED);
+            books.append(new Entry(Kind.COUNTED, reel, "longer than the ledger knew"));
+        }
+        Length taken = Length.min(cut.length().plus(cut.loss()), reel.length());
+        Optional<Reel> after = RopeWork.takenOff(reel, taken);
+        books.append(
+                new Entry(what.kind(), after.orElse(reel), after.isEmpty(), what.note(), what.origin(), what.piece()));
+    }
+
+    private static Reel standing(Ledger.Stock stock, Cut cut) {
+        Holding holding = stock.findHolding(cut.reel())
+                .filter(each -> !each.gone())
+                .orElseThrow(() ->
+                        new LedgerException.Refused("there is no reel " + cut.reel() + " on the rack; see stock list"));
+        Reel reel = holding.reel();
+        if (reel.custody().state() == Reel.State.ON_HOLD) {
+            throw new LedgerException.Refused("reel " + cut.reel() + " is on hold: stock release it first");
+        }
+        Length most = reel.length().plus(reel.contents().uncertainty());
+        if (cut.length().isLongerThan(most)) {
+            throw new LedgerException.Refused("reel " + cut.reel() + " has no more than " + Words.of(most)
+                    + " by the ledger. When it really was longer, book that first: stock count SHOP " + cut.reel()
+                    + " LENGTH");
+        }
+        boolean overFlaw =
+                reel.flaws().stream().anyMatch(flaw -> flaw.avoidFrom().isShorterThan(cut.length()));
+        if (overFlaw && !cut.sure()) {
+            throw new LedgerException.Contradictory(Words.of(cut.length()) + " off reel " + cut.reel()
+                    + " reach over a flaw; if that is so, say --sure");
+        }
+        return reel;
+    }
+}

@@ -1,0 +1,83 @@
+package bitterend.day;
+
+import bitterend.measure.Length;
+import bitterend.packing.ReelDraw;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Movement.Entry;
+import bitterend.stock.Movement.Kind;
+import bitterend.stock.Movement.Origin;
+import bitterend.stock.Reel;
+import bitterend.stock.Standing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A reel that was cut first, then counted, and whose count was booked before the cuts. The cuts are booked from the figure
+ * before the count; afterwards the counted figure stands again, for it is what was found behind them.
+ */
+final class EarlierCount {
+    private final Reel.Contents before;
+    private final Movement count;
+    private final String plan;
+
+    private EarlierCount(Reel.Contents before, Movement count, String plan) {
+        this.before = before;
+        this.count = count;
+        this.plan = plan;
+    }
+
+    /** Whether a reel was counted since, and nothing else. */
+    static boolean isAll(List<Movement> since) {
+        return !since.isEmpty()
+                && since.stream().allMatch(movement -> movement.entry().kind() == Kind.COUNTED);
+    }
+
+    /** The count of a draw's reel since the plan was made, where the cutter says that the cuts came before it. */
+    static Optional<EarlierCount> since(Ledger.Stock stock, RecordedPlan plan, ReelDraw draw, Part part) {
+        List<Movement> history = stock.history(draw.reel());
+        List<Movement> since = Posting.foreign(history, plan.seen().getOrDefault(draw.reel(), 0L), plan.id());
+        if (!part.found().isBeforeTheCount() || !isAll(since)) {
+            return Optional.empty();
+        }
+        List<Movement> standing = Standing.movements(history);
+        int first = standing.indexOf(since.get(0));
+        if (first < 1) {
+            return Optional.empty();
+        }
+        Movement last = since.get(since.size() - 1);
+        Reel.Contents was = standing.get(first - 1).entry().after().contents();
+        Length cut = standing.stream()
+                .filter(movement ->
+                        movement.number() > last.number() && movement.entry().kind() != Kind.COUNTED)
+                .map(Movement::by)
+                .reduce(Length.ZERO, Length::minus);
+        Reel.Contents before = new Reel.Contents(
+                was.length().minus(cut),
+                was.uncertainty(),
+                Length.max(Length.ZERO, was.leadTrim().minus(cut)),
+                was.innerWraps(),
+                was.known());
+        return Optional.of(new EarlierCount(before, last, plan.id()));
+    }
+
+    void takeAway(Ledger.Books books) {
+        Reel now = books.findHolding(count.entry().reel()).orElseThrow().reel();
+        append(books, now.withContents(before), "as before the count of event " + count.event());
+    }
+
+    void bringBack(Ledger.Books books) {
+        Holding now = books.findHolding(count.entry().reel()).orElseThrow();
+        Reel.Contents counted = count.entry().after().contents();
+        Length trim = now.gone() ? Length.ZERO : now.reel().contents().leadTrim();
+        Reel reel = now.gone() ? now.reel().withFlaws(List.of()) : now.reel();
+        Reel.Contents contents = new Reel.Contents(
+                counted.length(), counted.uncertainty(), trim, reel.contents().innerWraps(), counted.known());
+        append(books, reel.withContents(contents), "as counted in event " + count.event());
+    }
+
+    private void append(Ledger.Books books, Reel reel, String note) {
+        books.append(new Entry(Kind.COUNTED, reel, false, note, Origin.off("", plan)));
+    }
+}

@@ -1,0 +1,21 @@
+package bitterend.day;
+
+import bitterend.measure.Length;
+import bitterend.stock.Ordered;
+import java.util.Map;
+
+/**
+ * What the files of the shop say when work is booked.
+ *
+ * @param ordered what is ordered now, by piece
+ * @param keepFrom from which length on a rest is worth keeping, by rope
+ */
+public record ShopFacts(Map<String, Ordered> ordered, Map<String, Length> keepFrom) {
+    /** Where the files are not known. */
+    public static final ShopFacts NONE = new ShopFacts(Map.of(), Map.of());
+
+    public ShopFacts {
+        ordered = Map.copyOf(ordered);
+        keepFrom = Map.copyOf(keepFrom);
+    }
+}

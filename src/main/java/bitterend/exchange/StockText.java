@@ -1,0 +1,62 @@
+package bitterend.exchange;
+
+import bitterend.measure.Length;
+import bitterend.measure.Parsed;
+import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
+import java.time.LocalDate;
+
+/** How what is typed about the rack is understood, in a file and anywhere else: by the same rules. */
+public final class StockText {
+    private static final int LONGEST_LOT = 60;
+
+    private StockText() {}
+
+    /** The id of a reel. */
+    public static Parsed<String> reel(String text) {
+        return Readings.id(text);
+    }
+
+    /** The number of an order. */
+    public static Parsed<String> order(String text) {
+        return Readings.orderId(text);
+    }
+
+    /** A production run, or a number on a certificate. */
+    public static Parsed<String> lot(String text) {
+        return Readings.text(text)
+                .then(lot -> lot.codePointCount(0, lot.length()) <= LONGEST_LOT
+                        ? Parsed.of(lot)
+                        : Parsed.refused("at most " + LONGEST_LOT + " characters on one line"));
+    }
+
+    /** Words for people, on one line. */
+    public static Parsed<String> words(String text) {
+        return Readings.text(text);
+    }
+
+    /** Rope that is there: above nothing, rounded down. */
+    public static Parsed<Length> length(String text) {
+        return Readings.presentLength(text);
+    }
+
+    /** An uncertainty, a trim, wraps that cannot be used: not negative, rounded up. */
+    public static Parsed<Length> allowance(String text) {
+        return Readings.allowance(text);
+    }
+
+    /** A day. */
+    public static Parsed<LocalDate> day(String text) {
+        return Readings.day(text);
+    }
+
+    /** How much shorter a delivery may be: {@code 2}, {@code 2 %}, {@code 1.5 %}; from 0 to 50. */
+    public static Parsed<Ratio> tolerance(String text) {
+        String figure = text.strip();
+        boolean share = figure.endsWith("%");
+        return RatioText.parse(share ? figure : figure + " %")
+                .then(part -> part.isNegative() || part.compareTo(new Ratio(1, 2)) > 0
+                        ? Parsed.refused("a share from 0 to 50 %, such as 2 or 1.5 %")
+                        : Parsed.of(part));
+    }
+}

@@ -1,0 +1,133 @@
+package bitterend.store;
+
+import bitterend.stock.Event;
+import bitterend.stock.Head;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Puts a backup back in the place of a ledger. The copy is looked through first; the ledger that is there goes aside with
+ * its journal, which would else be played into the copy and destroy it.
+ */
+public final class LedgerRestore {
+    private static final String JOURNAL = "-journal";
+    private static final DateTimeFormatter MOMENT =
+            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
+
+    private final Path ledger;
+    private final Clock clock;
+
+    public LedgerRestore(Path folder, Clock clock) {
+        this.ledger = folder.resolve(SqliteLedger.NAME);
+        this.clock = clock;
+    }
+
+    /**
+     * What was done.
+     *
+     * @param head the head of the ledger that stands now
+     * @param aside where the replaced ledger is; nothing when there was none
+     */
+    public record Restored(Head head, Optional<Path> aside) {}
+
+    /**
+     * Restores a backup.
+     *
+     * @param act who does it, and why; of kind {@link Event.Kind#RESTORED}
+     * @throws LedgerException.Refused when the backup is missing or is not sound; nothing was changed
+     */
+    public Restored from(Path backup, Event.Act act) {
+        if (!Files.isRegularFile(backup)) {
+            throw new LedgerException.Refused("there is no file " + backup);
+        }
+        Path part = beside(".restoring");
+        try {
+            Files.deleteIfExists(sibling(part, JOURNAL));
+            Files.copy(backup, part, StandardCopyOption.REPLACE_EXISTING);
+            if (Files.exists(sibling(backup, JOURNAL))) {
+                Files.copy(sibling(backup, JOURNAL), sibling(part, JOURNAL));
+            }
+            Head head = sound(part, backup, act);
+            LedgerCopy.synced(part);
+            Optional<Path> aside = putAside();
+            Files.move(part, ledger, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            return new Restored(head, aside);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        } finally {
+            sweep(part);
+        }
+    }
+
+    /** Brings the copy up to date, looks it through and books that it was restored; its head afterwards. */
+    private Head sound(Path part, Path backup, Event.Act act) {
+        try (Ledger copy = SqliteLedger.openFile(part, clock, false)) {
+            List<String> faults = copy.verify();
+            if (!faults.isEmpty()) {
+                throw new LedgerException.Refused(
+                        backup + " is no sound ledger, nothing was changed: " + faults.get(0));
+            }
+            Event.Act known = act.with("from", copy.read(Ledger.Stock::head).text());
+            copy.change(
+                    replaced().map(head -> known.with("replaced", head.text())).orElse(known), books -> {});
+            return copy.read(Ledger.Stock::head);
+        } catch (LedgerException.Unreadable fault) {
+            throw new LedgerException.Refused(backup + " is no sound ledger, nothing was changed");
+        }
+    }
+
+    /** The head of the ledger that is there, if it can be read; reading it also rolls back what a crash left half done. */
+    private Optional<Head> replaced() {
+        if (!Files.isRegularFile(ledger)) {
+            return Optional.empty();
+        }
+        try (Ledger there = SqliteLedger.openFile(ledger, clock, false)) {
+            return Optional.of(there.read(Ledger.Stock::head));
+        } catch (LedgerException damaged) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Path> putAside() throws IOException {
+        Path journal = sibling(ledger, JOURNAL);
+        boolean there = Files.exists(ledger, LinkOption.NOFOLLOW_LINKS);
+        Path aside = beside("-replaced-" + MOMENT.format(clock.instant()));
+        if (there) {
+            Files.copy(ledger, aside);
+            LedgerCopy.synced(aside);
+        }
+        if (Files.exists(journal)) {
+            Files.copy(journal, sibling(aside, JOURNAL), StandardCopyOption.REPLACE_EXISTING);
+            Files.delete(journal);
+        }
+        return there ? Optional.of(aside) : Optional.empty();
+    }
+
+    private Path beside(String end) {
+        return sibling(ledger, end);
+    }
+
+    private static Path sibling(Path file, String end) {
+        return file.resolveSibling(file.getFileName() + end);
+    }
+
+    private static void sweep(Path part) {
+        try {
+            Files.deleteIfExists(part);
+            Files.deleteIfExists(sibling(part, JOURNAL));
+        } catch (IOException stays) {
+            return;
+        }
+    }
+}

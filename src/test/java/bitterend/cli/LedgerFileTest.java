@@ -1,0 +1,347 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The ledger as a file: backup, restore, head, what stands in its place; and what is typed about it. */
+final class LedgerFileTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String shop = "";
+    private Path ledger = Path.of("");
+
+    @BeforeEach
+    void openShop() throws IOException {
+        shop = TestShop.in(folder).path().toString();
+        ledger = Path.of(shop, "stock.db");
+        run(0, "stock", "open", shop);
+    }
+
+    @Test
+    void backup_isRestoredWholeAndTheOtherIsKept() throws IOException {
+        String before = rack();
+        String copy = folder.resolve("monday.db").toString();
+        String head = head(run(0, "stock", "backup", shop, copy));
+        run(3, "stock", "backup", shop, copy);
+        run(0, "stock", "condemn", shop, "R-104");
+        Run restored = run(0, "stock", "restore", shop, copy, "--who", "Ada", "--note", "disk failed");
+        assertEquals(before, rack());
+        List<Path> aside = aside();
+        assertEquals(1, aside.size(), aside.toString());
+        assertTrue(restored.out().contains(aside.get(0).toString()), restored.out());
+        run(0, "stock", "verify", shop, "--head", head);
+        run(0, "stock", "restore", shop, aside.get(0).toString());
+        assertFalse(rack().contains("\"R-104\",\n      \"gone\": false"));
+        assertEquals(2, aside().size());
+    }
+
+    /** A crash in mid-write leaves a journal; played into a restored copy it would destroy it. */
+    @Test
+    void restore_putsAForeignJournalAside() throws IOException {
+        String copy = folder.resolve("monday.db").toString();
+        run(0, "stock", "backup", shop, copy);
+        for (int i = 0; i < 30; i++) {
+            run(0, "stock", "receive", shop, "N" + i, "DB12", "100 m");
+        }
+        Path journal = Path.of(shop, "stock.db-journal");
+        Files.write(journal, journalOf(Files.readAllBytes(ledger)));
+        run(0, "stock", "restore", shop, copy);
+        assertFalse(Files.exists(journal));
+        run(0, "stock", "verify", shop);
+        assertFalse(rack().contains("N29"));
+    }
+
+    @Test
+    void restoreOfWhatIsNoSoundLedger_changesNothing() throws IOException {
+        byte[] before = Files.readAllBytes(ledger);
+        Path text = Files.writeString(folder.resolve("text.db"), "reel,rope\n".repeat(1000));
+        Path half = folder.resolve("half.db");
+        Files.write(half, java.util.Arrays.copyOf(before, before.length / 2));
+        run(3, "stock", "restore", shop, text.toString());
+        run(3, "stock", "restore", shop, half.toString());
+        run(3, "stock", "restore", shop, folder.resolve("nowhere.db").toString());
+        assertArrayEquals(before, Files.readAllBytes(ledger));
+        assertEquals(List.of(), aside());
+    }
+
+    @Test
+    void lostOrDamagedLedger_isRestored() throws IOException {
+        String before = rack();
+        String copy = folder.resolve("monday.db").toString();
+        run(0, "stock", "backup", shop, copy);
+        Files.writeString(ledger, "rubbish");
+        run(0, "stock", "restore", shop, copy);
+        assertEquals(before, rack());
+        Files.delete(ledger);
+        run(0, "stock", "restore", shop, copy);
+        assertEquals(before, rack());
+    }
+
+    @Test
+    void backupThatCannotBeWritten_leavesNoFileBehind() throws IOException {
+        Path nowhere = folder.resolve("no such folder").resolve("b.db");
+        Run refused = Run.of("stock", "backup", shop, nowhere.toString());
+        assertEquals(1, refused.code(), refused.err());
+        assertTrue(refused.err().contains("there is no backup"), refused.err());
+        try (Stream<Path> files = Files.walk(folder)) {
+            assertEquals(
+                    0, files.filter(file -> file.toString().contains("b.db")).count());
+        }
+    }
+
+    @Test
+    void printedHead_showsACutEndAnOlderCopyAndAnotherLedger() throws IOException {
+        String copy = folder.resolve("monday.db").toString();
+        run(0, "stock", "backup", shop, copy);
+        run(0, "stock", "move", shop, "R-104", "bay 4");
+        String head = head(run(0, "stock", "verify", shop));
+        Files.delete(ledger);
+        Files.copy(Path.of(copy), ledger);
+        Run older = run(3, "stock", "verify", shop, "--head", head);
+        assertTrue(older.err().contains("an older copy was put back"), older.err());
+        run(0, "stock", "move", shop, "R-104", "bay 5");
+        assertTrue(run(3, "stock", "verify", shop, "--head", head).err().contains("event 2 is not the one"));
+        Files.delete(ledger);
+        run(0, "stock", "open", shop);
+        assertTrue(run(3, "stock", "verify", shop, "--head", head).err().contains("not the ledger of that head"));
+        run(2, "stock", "verify", shop, "--head", "yesterday");
+    }
+
+    @Test
+    void headIsPrintedOnBackupAndExport() {
+        String head = head(run(0, "stock", "verify", shop));
+        assertEquals(
+                head,
+                head(run(0, "stock", "backup", shop, folder.resolve("b.db").toString())));
+        assertEquals(head, head(run(0, "stock", "export", shop)));
+    }
+
+    @Test
+    void danglingLinkOrUnreadableLedger_stopsWithASentence() throws IOException {
+        Files.delete(ledger);
+        Files.createSymbolicLink(ledger, folder.resolve("gone").resolve("stock.db"));
+        for (String command : List.of("plan", "check", "lengths")) {
+            Run run = run(3, command, shop);
+            assertTrue(run.err().contains("a link that leads nowhere"), run.err());
+        }
+        run(3, "stock", "list", shop);
+        run(3, "stock", "open", shop);
+        Files.delete(ledger);
+        Files.createDirectory(ledger);
+        assertTrue(run(3, "plan", shop).err().contains("cannot be read"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "receive||DB12|10 m",
+                "receive|../../x|DB12|10 m",
+                "receive|new\nline|DB12|10 m",
+                "receive|N-1|DB12|999999 m",
+                "receive|N-1|DB12|0 m",
+                "receive|N-1|DB12|10 m|--inner-wraps|-1 m",
+                "receive|N-1|DB12|10 m|--use-by|+99999-01-01",
+                "receive|N-1|DB12|10 m|--received|2026-13-01",
+                "receive|N-1|DB12|10 m|--order|a/b|--owner|Ada",
+                "receive|N-1|DB12|10 m|--lot|\u001b[2J",
+                "receive|N-1|DB12|10 m|--tolerance|60 %",
+                "receive|N-1|DB12|10 m|--tolerance|-1",
+                "receive|N-1|DB12|10 m|--tolerance|1 %|--uncertainty|1 m",
+                "receive|N-1|DB12|10 m|--owner|Ada",
+                "receive|N-1|DB12|10 m|--flaws|2 m to 1 m: x",
+                "receive|N-1|DB12|10 m|--flaws|1 m: \u001b[2J",
+                "receive|N-1|DB12|10 m|--note|two\nlines",
+                "split|R-104|1 m|",
+                "split|R-104|1 m|../../x",
+                "split|R-104|-1 m|R-9",
+                "reserve|R-104|x\u001b[2Jy\nz",
+                "move|R-104|\u202e\n",
+                "count|R-104|999999 m",
+                "count|R-104|60 m|--uncertainty|-5 m",
+                "count|R-104|60 m|--who|a\nb",
+                "correct|R-104",
+                "correct|R-104|--use-by|tomorrow",
+                "flaw|R-104|1 m: a; nothing",
+                "send|R-104|two\nlofts",
+                "verify|--head|x"
+            })
+    void valueThatNoFileMayHold_isABadCommandLineAndBooksNothing(String words) throws IOException {
+        byte[] before = Files.readAllBytes(ledger);
+        Run run = run(2, command(words));
+        assertTrue(run.err().startsWith("error: "), run.err());
+        assertArrayEquals(before, Files.readAllBytes(ledger));
+    }
+
+    @Test
+    void longLot_isRefusedAndShortEnoughOnesAreTaken() {
+        run(2, "stock", "receive", shop, "N-1", "DB12", "10 m", "--lot", "x".repeat(61));
+        run(0, "stock", "receive", shop, "N-1", "DB12", "10 m", "--lot", "x".repeat(60));
+    }
+
+    @Test
+    void commandOfSeveralParts_isAllOrNothing() throws IOException {
+        byte[] before = Files.readAllBytes(ledger);
+        run(3, "stock", "flaw", shop, "R-104", "1 m: a; 999 m: b");
+        run(3, "stock", "receive", shop, "N-1", "DB12", "10 m", "--flaws", "1 m: a; 999 m: b");
+        run(3, "stock", "receive", shop, "N-1", "DB12", "10 m", "--inner-wraps", "50 m");
+        assertArrayEquals(before, Files.readAllBytes(ledger));
+    }
+
+    @Test
+    void lookAlikes_areWarnedOf() {
+        for (String id : List.of("r-104", "R-1O4")) {
+            Run run = run(0, "stock", "receive", shop, id, "DB12", "10 m");
+            assertTrue(run.err().contains("looks like 'R-104'"), id + run.err());
+        }
+        assertFalse(
+                run(0, "stock", "receive", shop, "R-106", "DB12", "10 m").err().contains("looks like"));
+    }
+
+    @Test
+    void overlappingFlaws_becomeOne() {
+        run(0, "stock", "flaw", shop, "R-104", "20 m to 21 m: chafed; 20.5 m to 22 m: chafed");
+        run(0, "stock", "flaw", shop, "R-104", "20 m to 21 m: chafed");
+        String csv = run(0, "stock", "export", shop).out();
+        assertTrue(csv.contains(",20000 mm to 22000 mm: chafed,"), csv);
+    }
+
+    @Test
+    void wrongPapers_areCorrectedWithTheirHistory() throws IOException {
+        run(0, "plan", shop, "--time", "1s");
+        run(0, "stock", "post", shop, "--all");
+        String old = run(0, "stock", "trace", shop, "--lot", "P22-118").out();
+        run(
+                0,
+                "stock",
+                "correct",
+                shop,
+                "R-105",
+                "--lot",
+                "P22-118",
+                "--use-by",
+                "2027-01-31",
+                "--note",
+                "read wrongly");
+        run(3, "stock", "correct", shop, "R-105", "--lot", "P22-118");
+        String history = run(0, "stock", "history", shop, "R-105").out().replaceAll("\\s+", " ");
+        assertTrue(history.contains("lot P22-119 -> P22-118; use by none -> 2027-01-31: read wrongly"), history);
+        assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118").out().length() > old.length());
+        run(0, "stock", "trace", shop, "--lot", "P22-119");
+        run(0, "stock", "verify", shop);
+    }
+
+    @Test
+    void listAndHistory_sayWhatAPersonMustKnow() throws IOException {
+        TestShop.note(Path.of(shop, "reels.csv"), "R-105", "glazed");
+        Files.delete(ledger);
+        run(0, "stock", "open", shop);
+        run(
+                0,
+                "stock",
+                "receive",
+                shop,
+                "N-1",
+                "DB12",
+                "10 m",
+                "--use-by",
+                "2026-03-07",
+                "--flaws",
+                "1 m to 2 m: join",
+                "--certificate",
+                "3.1",
+                "--certificate-number",
+                "K-7",
+                "--lead-trim",
+                "0.3 m");
+        String list = run(0, "stock", "list", shop).out().replaceAll("\\s+", " ");
+        for (String told : List.of("glazed", "use by 2026-03-07", "(join)", "3.1 K-7", "lead trim 0.300 m")) {
+            assertTrue(list.contains(told), list);
+        }
+        run(0, "stock", "move", shop, "N-1", "bay 4");
+        run(0, "stock", "reserve", shop, "N-1", "1001");
+        run(0, "stock", "send", shop, "N-1", "Eastquay");
+        String history = run(0, "stock", "history", shop, "N-1").out().replaceAll("\\s+", " ");
+        for (String told : List.of("to bay 4", "for order 1001", "to Eastquay")) {
+            assertTrue(history.contains(told), history);
+        }
+    }
+
+    @Test
+    void lot_isTracedToItsPiecesCustomersReelsAndCoils() {
+        run(0, "plan", shop, "--time", "1s");
+        run(0, "stock", "post", shop, "--all");
+        run(0, "stock", "split", shop, "R-105", "5 m", "R-105b");
+        String trace = run(0, "stock", "trace", shop, "--lot", "P22-119").out();
+        assertTrue(trace.contains("on the rack:") && trace.contains("R-105b"), trace);
+        run(0, "stock", "receive", shop, "N-9", "DB12", "10 m", "--lot", "uncut");
+        assertTrue(run(0, "stock", "trace", shop, "--lot", "uncut").out().contains("N-9"));
+        run(3, "stock", "trace", shop, "--lot", "never");
+        assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118", "--json")
+                .out()
+                .contains("\"customer\":"));
+    }
+
+    private String[] command(String words) {
+        String[] parts = words.split("\\|", -1);
+        String[] all = new String[parts.length + 2];
+        all[0] = "stock";
+        all[1] = parts[0];
+        all[2] = shop;
+        System.arraycopy(parts, 1, all, 3, parts.length - 1);
+        return all;
+    }
+
+    /** A rollback journal as SQLite leaves it: the first page as it was, ready to be played back. */
+    private static byte[] journalOf(byte[] database) {
+        int page = 4096;
+        java.nio.ByteBuffer journal = java.nio.ByteBuffer.allocate(512 + 4 + page + 4);
+        journal.put(new byte[] {(byte) 0xd9, (byte) 0xd5, 0x05, (byte) 0xf9, 0x20, (byte) 0xa1, 0x63, (byte) 0xd7});
+        journal.putInt(1).putInt(7).putInt(database.length / page).putInt(512).putInt(page);
+        journal.position(512).putInt(1);
+        int sum = 7;
+        byte[] first = java.util.Arrays.copyOf(database, page);
+        for (int i = page - 200; i > 0; i -= 200) {
+            sum += first[i] & 0xff;
+        }
+        journal.put(first).putInt(sum);
+        return journal.array();
+    }
+
+    private List<Path> aside() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(shop))) {
+            return files.filter(file -> file.getFileName().toString().contains("-replaced-"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static String head(Run run) {
+        String said = run.out() + run.err();
+        return said.replaceAll("(?s).*head of the ledger: (\\S+).*", "$1");
+    }
+
+    private String rack() {
+        return run(0, "stock", "list", shop, "--json").out();
+    }
+
+    private static Run run(int code, String... words) {
+        Run run = Run.of(words);
+        assertEquals(code, run.code(), String.join(" ", words) + "\n" + run.out() + run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+        return run;
+    }
+}

@@ -1,0 +1,311 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Random histories of a ledger through the command line, beside a model that knows nothing of it: what is on every reel, what
+ * can be taken back, and where the rope went. Some commands are killed in mid-work and sent again under the same id: they
+ * must count once. {@code -Dhistories=N -Doperations=N -Dkills=N} make it longer, as {@code .ci/ledger} does.
+ */
+final class LedgerHistoryTest {
+    private static final int HISTORIES = Integer.getInteger("histories", 2);
+    private static final int OPERATIONS = Integer.getInteger("operations", 60);
+    private static final int KILLS = Integer.getInteger("historyKills", 1);
+    private static final Pattern REEL = Pattern.compile(
+            "\"reel\": \"([^\"]+)\",\\s+\"rope\": \"[^\"]*\",\\s+\"lot\": \"[^\"]*\",\\s+\"length\": \"([0-9]+) mm\"");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void randomHistories_agreeWithTheModel() throws Exception {
+        for (int seed = 0; seed < HISTORIES; seed++) {
+            Path shop = shop(seed);
+            History history = new History(shop, new SplittableRandom(seed));
+            for (int i = 0; i < OPERATIONS; i++) {
+                boolean killed = KILLS > 0 && i % Math.max(1, OPERATIONS / KILLS) == OPERATIONS / (2 * KILLS);
+                history.step("seed " + seed + " step " + i, killed);
+                if (i % 10 == 9) {
+                    history.compare("seed " + seed + " step " + i);
+                }
+            }
+            history.compare("seed " + seed);
+        }
+    }
+
+    private Path shop(int seed) throws IOException {
+        Path shop = TestShop.in(Files.createDirectory(folder.resolve("shop" + seed)))
+                .path();
+        Run opened = Run.of("stock", "open", shop.toString());
+        assertEquals(0, opened.code(), opened.err());
+        Run counted = Run.of("stock", "count", shop.toString(), "R-104", "120 m");
+        assertEquals(0, counted.code(), counted.err());
+        return shop;
+    }
+
+    /** What the model knows of one reel: its lengths, the newest last, with the event that brought each; 0 when it is gone. */
+    private static final class Line {
+        private final List<Long> lengths = new ArrayList<>();
+        private final List<Long> events = new ArrayList<>();
+
+        long length() {
+            return lengths.isEmpty() ? 0 : lengths.get(lengths.size() - 1);
+        }
+
+        long last() {
+            return events.isEmpty() ? 0 : events.get(events.size() - 1);
+        }
+
+        void add(long event, long length) {
+            events.add(event);
+            lengths.add(length);
+        }
+
+        void takeBack() {
+            events.remove(events.size() - 1);
+            lengths.remove(lengths.size() - 1);
+        }
+    }
+
+    /** An event of the model: the reels it touched, and what it did to the accounts of the balance. */
+    private record Done(List<String> reels, TreeMap<String, Long> accounts) {}
+
+    private static final class History {
+        private final Path shop;
+        private final SplittableRandom random;
+        private final TreeMap<String, Line> rack = new TreeMap<>();
+        private final TreeMap<Long, Done> done = new TreeMap<>();
+        private final TreeMap<String, Long> accounts = new TreeMap<>();
+        private long events = 2;
+        private int names;
+
+        History(Path shop, SplittableRandom random) {
+            this.shop = shop;
+            this.random = random;
+            touch("R-104", 120_000);
+            touch("R-105", 220_000);
+            accounts.put("received", 340_000L);
+        }
+
+        private void touch(String reel, long length) {
+            rack.computeIfAbsent(reel, id -> new Line()).add(events, length);
+        }
+
+        void step(String name, boolean killed) throws Exception {
+            switch (random.nextInt(11)) {
+                case 0 -> receive(name, killed);
+                case 1 -> count(name, killed);
+                case 2 -> split(name, killed);
+                case 3 -> quiet(name, killed, "hold");
+                case 4 -> quiet(name, killed, "move", "bay " + random.nextInt(9));
+                case 5 -> remove(name, killed);
+                case 6 -> counter(name, killed);
+                case 7 -> sample(name, killed);
+                case 8 -> quiet(name, killed, "correct", "--lot", "L" + events);
+                default -> undo(name);
+            }
+        }
+
+        private String any() {
+            List<String> ids = List.copyOf(rack.keySet());
+            return ids.get(random.nextInt(ids.size()));
+        }
+
+        private void receive(String name, boolean killed) throws Exception {
+            String reel = "N" + names++;
+            long mm = 1_000 + random.nextInt(90_000);
+            if (book(name, killed, true, "receive", reel, "DB12", mm + " mm")) {
+                touch(reel, mm);
+                close(List.of(reel), "received", mm);
+            }
+        }
+
+        private void count(String name, boolean killed) throws Exception {
+            String reel = any();
+            Line line = rack.get(reel);
+            long mm = Math.max(1, line.length() - 500 + random.nextInt(1_000));
+            long was = line.length();
+            if (book(name, killed, was > 0, "count", reel, mm + " mm")) {
+                touch(reel, mm);
+                close(List.of(reel), "differences", mm - was);
+            }
+        }
+
+        private void split(String name, boolean killed) throws Exception {
+            String reel = any();
+            long was = rack.get(reel).length();
+            long mm = 1 + random.nextInt(5_000);
+            String coil = reel.substring(0, Math.min(30, reel.length())) + "s" + names++;
+            if (book(name, killed, mm < was, "split", reel, mm + " mm", coil)) {
+                touch(reel, was - mm);
+                touch(coil, mm);
+                close(List.of(reel, coil), "split", 0);
+            }
+        }
+
+        private void quiet(String name, boolean killed, String command, String... words) throws Exception {
+            String reel = any();
+            long was = rack.get(reel).length();
+            List<String> all = new ArrayList<>(List.of(command, reel));
+            all.addAll(List.of(words));
+            if (book(name, killed, was > 0, all.toArray(String[]::new))) {
+                touch(reel, was);
+                close(List.of(reel), "quiet", 0);
+            }
+            if (command.equals("hold") && was > 0) {
+                quiet(name + " released", false, "release");
+            }
+        }
+
+        private void remove(String name, boolean killed) throws Exception {
+            String reel = any();
+            long was = rack.get(reel).length();
+            String[] commands = {"sell", "condemn", "return"};
+            String[] names = {"sold", "condemned", "returned"};
+            int which = random.nextInt(3);
+            if (random.nextInt(3) == 0 && book(name, killed, was > 0, commands[which], reel)) {
+                touch(reel, 0);
+                close(List.of(reel), names[which], was);
+            }
+        }
+
+        private void counter(String name, boolean killed) throws Exception {
+            String reel = any();
+            long was = rack.get(reel).length();
+            long mm = 1 + random.nextInt(9_000);
+            if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--for", "Ferry Co")) {
+                long taken = Math.min(was, mm + 10);
+                touch(reel, was - taken);
+                TreeMap<String, Long> flows = new TreeMap<>();
+                flows.put("sold", mm);
+                flows.put("cut loss", taken - mm);
+                close(List.of(reel), flows);
+            }
+        }
+
+        private void sample(String name, boolean killed) throws Exception {
+            String reel = any();
+            long was = rack.get(reel).length();
+            long mm = 1 + random.nextInt(900);
+            if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--sample", "test")) {
+                long taken = Math.min(was, mm + 10);
+                touch(reel, was - taken);
+                close(List.of(reel), "scrap", taken);
+            }
+        }
+
+        /** Whether a reel may be cut; a hold that was left by an undo is known by asking. */
+        private boolean free(String reel) {
+            String list =
+                    Run.of("stock", "list", shop.toString(), "--json", "--all").out();
+            return !list.replaceAll("(?s).*\"reel\": \"" + reel + "\",(.*?)\"place\".*", "$1")
+                    .contains("on hold");
+        }
+
+        private void undo(String name) throws Exception {
+            if (done.isEmpty()) {
+                return;
+            }
+            List<Long> numbers = List.copyOf(done.keySet());
+            long number = numbers.get(numbers.size() - 1 - random.nextInt(Math.min(4, numbers.size())));
+            Done wrong = done.get(number);
+            boolean last =
+                    wrong.reels().stream().allMatch(reel -> rack.get(reel).last() == number);
+            if (book(name, false, last, "undo", "" + number)) {
+                wrong.reels().forEach(reel -> rack.get(reel).takeBack());
+                wrong.accounts().forEach((account, mm) -> accounts.merge(account, -mm, Long::sum));
+                done.remove(number);
+            }
+        }
+
+        private void close(List<String> reels, String account, long mm) {
+            TreeMap<String, Long> flows = new TreeMap<>();
+            flows.put(account, mm);
+            close(reels, flows);
+        }
+
+        private void close(List<String> reels, TreeMap<String, Long> flows) {
+            flows.forEach((account, mm) -> accounts.merge(account, mm, Long::sum));
+            done.put(events, new Done(reels, flows));
+        }
+
+        /** Books something; whether it was booked is what the model expects. */
+        private boolean book(String name, boolean killed, boolean expected, String... words) throws Exception {
+            List<String> all = new ArrayList<>(List.of("stock", words[0], shop.toString()));
+            all.addAll(List.of(words).subList(1, words.length));
+            all.add("--once");
+            all.add(name);
+            if (killed) {
+                kill(all);
+            }
+            Run run = Run.of(all.toArray(String[]::new));
+            assertEquals(expected ? 0 : 3, run.code(), name + ": " + all + "\n" + run.err());
+            assertFalse(run.err().contains("Exception"), run.err());
+            events += expected ? 1 : 0;
+            return expected;
+        }
+
+        private void kill(List<String> words) throws Exception {
+            List<String> command = new ArrayList<>(List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-XX:TieredStopAtLevel=1",
+                    "-Dorg.sqlite.tmpdir=" + shop.getParent(),
+                    "-cp",
+                    System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                    "bitterend.cli.Main"));
+            command.addAll(words);
+            Process process = new ProcessBuilder(command)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            process.waitFor(random.nextInt(1_500), TimeUnit.MILLISECONDS);
+            process.destroyForcibly();
+            assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+        }
+
+        /** The rack reel by reel, the equation account by account, and the ledger's own opinion. */
+        void compare(String name) {
+            TreeMap<String, Long> mine = new TreeMap<>();
+            rack.forEach((reel, line) -> {
+                if (line.length() > 0) {
+                    mine.put(reel, line.length());
+                }
+            });
+            TreeMap<String, Long> theirs = new TreeMap<>();
+            Matcher reels = REEL.matcher(
+                    Run.of("stock", "list", shop.toString(), "--json").out());
+            while (reels.find()) {
+                theirs.put(reels.group(1), Long.parseLong(reels.group(2)));
+            }
+            assertEquals(mine, theirs, name);
+            Run verified = Run.of("stock", "verify", shop.toString(), "--json");
+            assertEquals(0, verified.code(), name + verified.err());
+            long sum = mine.values().stream().mapToLong(Long::longValue).sum();
+            assertAccount(name, verified.out(), "rack", sum);
+            for (String account :
+                    List.of("received", "differences", "sold", "condemned", "returned", "cut loss", "scrap")) {
+                assertAccount(name, verified.out(), account, accounts.getOrDefault(account, 0L));
+            }
+        }
+
+        private static void assertAccount(String name, String json, String account, long mm) {
+            assertTrue(
+                    json.contains("\"" + account + "\": \"" + mm + " mm\""), name + ": " + account + " " + mm + json);
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.Golden;
+import bitterend.report.Ink;
+import bitterend.report.Tape;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The help of every stock command there is; the command line itself says which. */
+final class StockHelpTest {
+    static Stream<String> commands() {
+        Terminal terminal = new Terminal(System.out, System.err, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
+        return StockCommand.command(terminal).getSubcommands().keySet().stream().sorted();
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void help_readsAsTheGoldenFileWithinEightyColumns(String command) {
+        Run run = Run.of("stock", command, "--help");
+        assertEquals(0, run.code(), run.err());
+        run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        Golden.check("cli/stock" + command + "-help.txt", run.out());
+    }
+}
