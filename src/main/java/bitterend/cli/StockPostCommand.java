@@ -4,7 +4,6 @@ import bitterend.day.Found;
 import bitterend.day.Part;
 import bitterend.day.Posting;
 import bitterend.day.RecordedPlan;
-import bitterend.measure.Length;
 import bitterend.report.StockPage;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
