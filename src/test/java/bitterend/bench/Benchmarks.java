@@ -33,6 +33,7 @@ public final class Benchmarks {
                 .addSubcommand("one", new PackingBench())
                 .addSubcommand("sizes", new PackingBench())
                 .addSubcommand(new Days())
+                .addSubcommand(new Crowded())
                 .addSubcommand(new Growth())
                 .addSubcommand(new MoreAndLess())
                 .addSubcommand(new Rolling())

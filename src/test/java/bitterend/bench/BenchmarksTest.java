@@ -32,6 +32,8 @@ final class BenchmarksTest {
         "days --days, --days",
         "days 30 -5, -5",
         "days 30 many, 'many'",
+        "crowded --days 0, --days: found 0",
+        "crowded -5, -5",
         "growth --time -1, --time: found -1.0",
         "growth 100, '100'",
         "steps --forks 0, --forks: found 0",
@@ -47,6 +49,14 @@ final class BenchmarksTest {
         assertTrue(err.toString().startsWith("error: "), err::toString);
         assertTrue(err.toString().contains(named), err::toString);
         assertEquals("", out.toString());
+    }
+
+    @Test
+    void crowded_printsALineForEachShareOfTheRack() {
+        assertEquals(0, run("crowded --days 1 --time 0.5 --sets 3 12"));
+        List<String> lines = out.toString().lines().toList();
+        assertEquals(4, lines.size(), out::toString);
+        assertTrue(lines.get(1).startsWith("12\t60\t1\t0\t"), out::toString);
     }
 
     @Test

@@ -10,8 +10,12 @@ import bitterend.measure.Length;
  * @param lengths how many different lengths they have, every one of them asked for, or {@link #ANY}
  * @param plain no matched sets, and an order may be split over lots for nothing: bounds know of neither
  * @param longPieces pieces of 20 m and more, remnants kept only when such a piece may be cut from them: hard to prove
+ * @param sets of eight lines of several pieces so many are matched sets
  */
-record DayKind(int pieces, int lengths, boolean plain, boolean longPieces) {
+record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int sets) {
+    /** Of eight lines of several pieces one is a matched set. */
+    static final int USUAL_SETS = 1;
+
     /** Every line of an order has a length of its own. */
     static final int ANY = 0;
 
@@ -30,17 +34,22 @@ record DayKind(int pieces, int lengths, boolean plain, boolean longPieces) {
     }
 
     static DayKind of(int pieces, int lengths) {
-        return new DayKind(pieces, lengths, false, false);
+        return new DayKind(pieces, lengths, false, false, USUAL_SETS);
     }
 
     /** Plain, too. */
     static DayKind ofLongPieces(int pieces) {
-        return new DayKind(pieces, ANY, true, true);
+        return new DayKind(pieces, ANY, true, true, USUAL_SETS);
     }
 
     /** The same, made plain. */
     DayKind madePlain() {
-        return new DayKind(pieces, lengths, true, longPieces);
+        return new DayKind(pieces, lengths, true, longPieces, sets);
+    }
+
+    /** The same with another share of matched sets, in eighths of the lines of several pieces. */
+    DayKind withSets(int eighths) {
+        return new DayKind(pieces, lengths, plain, longPieces, eighths);
     }
 
     Length shortest() {

@@ -40,6 +40,9 @@ final class Days implements Callable<Integer> {
     @Option(names = "--plain")
     private boolean plain;
 
+    @Option(names = "--sets")
+    private int sets = DayKind.USUAL_SETS;
+
     @Option(names = "--long")
     private boolean longPieces;
 
@@ -93,7 +96,7 @@ final class Days implements Callable<Integer> {
 
     private List<Map<Way, DayTrial.Judged>> days(int pieces) {
         DayKind usualKind = plain ? DayKind.usual(pieces).madePlain() : DayKind.usual(pieces);
-        DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : usualKind;
+        DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : usualKind.withSets(sets);
         Stopwatch stopwatch = new Stopwatch(secondsFor(pieces), processor);
         int usual = Math.max(1, Math.min(USUAL_DAYS, USUAL_PIECES_IN_ALL / pieces));
         List<Map<Way, DayTrial.Judged>> judged = new ArrayList<>();

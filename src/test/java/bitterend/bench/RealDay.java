@@ -157,7 +157,7 @@ public final class RealDay {
     private void takeLine(String order, int line, int quantity, Product product) {
         String rope = product.navy() ? NAVY : WHITE;
         Length length = new Length(product.mm());
-        boolean set = quantity > 1 && random.nextInt(8) == 0;
+        boolean set = quantity > 1 && random.nextInt(8) < kind.sets();
         Bond bond = set ? (random.nextInt(3) == 0 ? Bond.ONE_REEL : Bond.ONE_LOT) : Bond.NONE;
         Piece.Source source =
                 new Piece.Source(order, "" + line, DAY.plusDays(random.nextInt(20)), 1 + random.nextInt(9));
