@@ -104,6 +104,7 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal);
             return ExitCode.BAD_COMMAND_LINE;
         }
+        terminal.err().println("asked: plan " + (passed.number() == 0 ? "without a number" : passed.number()));
         passage.remarks().forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));

@@ -203,8 +203,7 @@ public final class StockPage {
         }
         what(entry, parts);
         if (!origin.plan().isEmpty()) {
-            parts.add("plan "
-                    + origin.plan().substring(0, Math.min(8, origin.plan().length())));
+            parts.add("plan " + planNumber(origin.plan()));
         }
         if (!entry.note().isEmpty()) {
             parts.add(entry.note());
@@ -226,6 +225,12 @@ public final class StockPage {
                                     .toList()));
             default -> {}
         }
+    }
+
+    /** The number in front of the name of a plan; of one that had none the beginning of its digest. */
+    private static String planNumber(String name) {
+        int number = name.indexOf('-');
+        return name.substring(0, number > 0 ? number : Math.min(8, name.length()));
     }
 
     private String known(Reel reel) {

@@ -130,6 +130,11 @@ final class ReelsSince {
         String told = "reel " + entry.reel() + ": " + entry.kind().word() + " on " + Moments.text(movement.at())
                 + " by " + movement.who();
         boolean same = entry.kind().leavesTheRope();
+        String place = entry.after().where().place();
+        if (entry.kind() == Kind.MOVED && !place.isEmpty()) {
+            told = "reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at()) + " by "
+                    + movement.who();
+        }
         return told
                 + (same
                         ? ""

@@ -18,6 +18,9 @@ final class ReelSheets {
 
     private static final int NEXT_SEGMENT = 840;
 
+    /** What one line about a change takes of the first segment. */
+    private static final int CHANGE = 38;
+
     private final PlanView view;
     private final Figures figures;
     private final ReelWords words;
@@ -43,7 +46,9 @@ final class ReelSheets {
                 words.flaws(draw),
                 limit(draw),
                 words.counter(draw),
-                segments(rows(draw, view.marks(draw))),
+                segments(
+                        rows(draw, view.marks(draw)),
+                        CHANGE * view.mark().changesOf(draw.reel()).size()),
                 words.rest(draw));
     }
 
@@ -72,12 +77,12 @@ final class ReelSheets {
         return rows;
     }
 
-    private static List<Segment> segments(List<Row> rows) {
+    private static List<Segment> segments(List<Row> rows, int taken) {
         List<Segment> segments = new ArrayList<>();
         List<Row> page = new ArrayList<>();
         int height = 0;
         for (Row row : rows) {
-            int room = segments.isEmpty() ? FIRST_SEGMENT : NEXT_SEGMENT;
+            int room = segments.isEmpty() ? FIRST_SEGMENT - taken : NEXT_SEGMENT;
             if (!page.isEmpty() && height + row.height() > room) {
                 segments.add(new Segment(page, TapeScale.draw(page)));
                 page = new ArrayList<>();
