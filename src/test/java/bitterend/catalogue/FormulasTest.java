@@ -23,7 +23,7 @@ final class FormulasTest {
         assertEquals(89.97, mm(SeizingFormula.rider(ROPE, STUFF)), 0.005);
     }
 
-    /** Round seizing of ten turns and nine riders, or eight and seven (Ashley 3388): 1,521 and 1,199 mm before crossing and ends. */
+    /** Round seizing of ten turns and nine riders, or eight and seven (published handbook [1], no. 3388): 1,521 and 1,199 mm before crossing and ends. */
     @ParameterizedTest
     @CsvSource({"10, 9, 1521", "8, 7, 1199"})
     void roundSeizing_takesTurnsAndRiders(int turns, int riders, double expected) {

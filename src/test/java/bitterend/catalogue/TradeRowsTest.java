@@ -57,16 +57,16 @@ final class TradeRowsTest {
     @CsvSource({
         // tail one fid, slip knot 6 fids: common practice; room 1 fid + 2 short sections of 94.5: geometry; margin 24 D
         // - 21 D:
-        // Toss p. 101
+        // published handbook [9], p. 101
         "double-braid-eye, TAIL, 12 mm, 252 mm",
         "double-braid-eye, TAKE_UP, 12 mm, 176.4 mm",
         "double-braid-eye, ROOM, 12 mm, 441 mm",
         "double-braid-eye, SLIP_KNOT, 12 mm, 1512 mm",
         "double-braid-eye, MARGIN, 12 mm, 36 mm",
-        // Merry p. 70
+        // published handbook [8], p. 70
         "double-braid-eye-two-fid, TAIL, 12 mm, 504 mm",
         "double-braid-eye-two-fid, SLIP_KNOT, 12 mm, 2016 mm",
-        // Toss p. 103: 3/8 in, 9 in; pp. 104 and 106: room; p. 105: 1/4 in, 18 in
+        // published handbook [9], p. 103: 3/8 in, 9 in; pp. 104 and 106: room; p. 105: 1/4 in, 18 in
         "bury-eye, TAIL, 3/8 in, 9 in",
         "bury-eye, ROOM, 3/8 in, 12 in",
         "bury-eye-hmpe, TAIL, 1/4 in, 18 in",
@@ -78,7 +78,7 @@ final class TradeRowsTest {
         "wire-tucked-eye, TAKE_UP, 12 mm, 18 mm",
         // room 1 fid + 2 short sections at 3/4 in, 0.30 of a metric fid: 1.6 x 400.05 mm
         "double-braid-eye, ROOM, 3/4 in, 640.08 mm",
-        // FM 55-501; Toss p. 190: 1/2 in, 18 in
+        // FM 55-501; published handbook [9], p. 190: 1/2 in, 18 in
         "wire-tucked-eye, TAIL, 1/2 in, 18 in",
         // 8 CCR 8497 Table 1, turn-back; between sizes the next row up
         "clip-eye, TAIL, 3/8 in, 11.5 in",
@@ -93,10 +93,10 @@ final class TradeRowsTest {
         "clip-eye, TAIL, 1 1/4 in, 37 in",
         "clip-eye, TAIL, 1 1/2 in, 48 in",
         "clip-eye, TAIL, 2 in, 71 in",
-        // Merry p. 56: fid and short section, 26 to 29 D
+        // published handbook [8], p. 56: fid and short section, 26 to 29 D
         "end-for-end-join, TAIL, 12 mm, 346.5 mm",
         "end-for-end-join, TAIL, 1 in, 26.25 in",
-        // Toss p. 226: 20 ft from each end per inch of diameter; 1/4: 5 ft, 1/2: 10 ft, 1: 20 ft
+        // published handbook [9], p. 226: 20 ft from each end per inch of diameter; 1/4: 5 ft, 1/2: 10 ft, 1: 20 ft
         "wire-long-splice, TAIL, 1/4 in, 5 ft",
         "wire-long-splice, TAIL, 1/2 in, 10 ft",
         "wire-long-splice, TAIL, 1 in, 20 ft",
@@ -112,7 +112,7 @@ final class TradeRowsTest {
         assertEquals(length(expected), allowance(id, what, diameter(rope), 0));
     }
 
-    /** Merry p. 126: circumference 4 in, 28 in at each end. */
+    /** published handbook [8], p. 126: circumference 4 in, 28 in at each end. */
     @ParameterizedTest
     @ValueSource(strings = {"tuck-eye", "eight-strand-eye"})
     void tuckEye_takesSevenCircumferences(String id) {
@@ -120,14 +120,14 @@ final class TradeRowsTest {
         assertEquals(28 * 25.4, tail.units() / 10_000.0, 0.002);
     }
 
-    /** Ashley 2692: 15 in from each rope per inch of circumference. */
+    /** published handbook [1], no. 2692: 15 in from each rope per inch of circumference. */
     @Test
     void longSplice_takesFifteenCircumferences() {
         FineLength tail = allowance("long-splice", What.TAIL, diameter("2 in circ"), 0);
         assertEquals(30 * 25.4, tail.units() / 10_000.0, 0.005);
     }
 
-    /** Merry p. 39: 16 in from each rope, 3/4 in, 4 tucks on each side; 29 CFR 1926.251(d): 6 and 8 tucks. */
+    /** published handbook [8], p. 39: 16 in from each rope, 3/4 in, 4 tucks on each side; 29 CFR 1926.251(d): 6 and 8 tucks. */
     @Test
     void shortSplice_takesSixteenInchesFromEachRope() {
         Tucking tucking = row("short-splice").tucking();
@@ -187,7 +187,7 @@ final class TradeRowsTest {
         assertTrue(row("bury-eye").allowance(What.TAKE_UP).length(sticks).units() >= partOfTail * tail.units());
     }
 
-    /** Merry p. 28: 16 in for 4 tucks in 3/4 in; 29 CFR 1926.251(d): 6 D left under 1 in, 6 in from 1 in up. */
+    /** published handbook [8], p. 28: 16 in for 4 tucks in 3/4 in; 29 CFR 1926.251(d): 6 D left under 1 in, 6 in from 1 in up. */
     @ParameterizedTest
     @CsvSource({"3/4 in, 4, 16 in", "12 mm, 3, 210 mm", "12 mm, 4, 256 mm"})
     void threeStrandEye_takesTucksAndProjection(String rope, int tucks, String expected) {
@@ -240,7 +240,7 @@ final class TradeRowsTest {
                 preparation.words(rope, Units.IMPERIAL));
     }
 
-    /** FM 5-125 p. 2-2 and Ashley: whippings 1 to 3 D long, 25 to 50 mm apart. */
+    /** FM 5-125 p. 2-2 and published handbook [1]: whippings 1 to 3 D long, 25 to 50 mm apart. */
     @Test
     void naturalFibre_isCutBetweenWhippings() {
         Rope wire = WireRope.of(diameter("24 mm"));
@@ -330,7 +330,7 @@ final class TradeRowsTest {
         assertEquals(4, row("clip-joint").layout().clips().count().of(diameter("3/4 in")));
     }
 
-    /** Fry p. 68: one strand is unlaid 25 times the circumference; 12 mm rope 942 mm at C = pi D. */
+    /** published handbook [2], p. 68: one strand is unlaid 25 times the circumference; 12 mm rope 942 mm at C = pi D. */
     @Test
     void ropeToChain_namesItsForm() {
         assertEquals(

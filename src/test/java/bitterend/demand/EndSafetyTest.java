@@ -33,7 +33,7 @@ final class EndSafetyTest {
     private static final Rope WIRE = Bench.rope(Construction.WIRE, Fibre.STEEL, mm(12));
     private static final Length TEN_METRES = Length.ofMetres(10);
 
-    /** Slippery fibre: common practice; glued ends: Hartter and Garland 2006. */
+    /** Slippery fibre: common practice; glued ends: published handbook [5], no. 2006. */
     @ParameterizedTest
     @CsvSource({
         "tuck-eye, TWELVE_STRAND, HMPE, bury-eye-hmpe",
@@ -138,7 +138,7 @@ final class EndSafetyTest {
                 1, demanded(withSleeve, WIRE, large, lifting("en")).pieces().size());
     }
 
-    /** Five in all synthetics: Pawson p. 210, Toss p. 97, Merry p. 40; fewer than four refused: 29 CFR 1926.251(d). */
+    /** Five in all synthetics: published handbook [4], p. 210, published handbook [9], p. 97, published handbook [8], p. 40; fewer than four refused: 29 CFR 1926.251(d). */
     @ParameterizedTest
     @CsvSource({
         "POLYESTER, 4, 1, 1",

@@ -68,7 +68,7 @@ final class FeasibilityTest {
         assertEquals(new Length(shortest), shortest(onlyError(hollow, make(new Length(shortest - 1), eye, eye))));
     }
 
-    /** Room 1 1/2 tails an eye on slack rope (Toss p. 106): 12 mm, 2,592 mm; take-up 0.18 tails an eye. */
+    /** Room 1 1/2 tails an eye on slack rope (published handbook [9], p. 106): 12 mm, 2,592 mm; take-up 0.18 tails an eye. */
     @Test
     void workingRoom_isWarnedOfOnSlackRopeAndAcceptedByName() {
         Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));

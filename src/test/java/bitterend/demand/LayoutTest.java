@@ -69,7 +69,7 @@ final class LayoutTest {
                 .allMatch(mark -> mark.findFromCutEnd().isPresent()));
     }
 
-    /** Two-fid form: one short section, then three fids and a short section (Merry p. 70). */
+    /** Two-fid form: one short section, then three fids and a short section (published handbook [8], p. 70). */
     @Test
     void twoFidForm_marksTheCoreFurtherDown() {
         SpliceLayout layout = layouts(BRAID, EndSpec.of("double-braid-eye-two-fid", flat(300)), PLAIN)
@@ -101,7 +101,7 @@ final class LayoutTest {
         assertEquals(fine(288), fromCutEnd(layout, "start of the taper"));
     }
 
-    /** Toss pp. 104, 106: the tool comes out 4/3 of the tail below the throat, in HMPE 3/2; one tail would cut the taper off. */
+    /** published handbook [9], pp. 104, 106: the tool comes out 4/3 of the tail below the throat, in HMPE 3/2; one tail would cut the taper off. */
     @ParameterizedTest
     @CsvSource({"HMPE, 1296", "POLYESTER, 384", "NYLON, 384"})
     void buryTool_comesOutBeyondTheTail(Fibre fibre, long expected) {

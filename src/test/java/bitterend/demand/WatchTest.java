@@ -144,8 +144,8 @@ final class WatchTest {
     }
 
     /**
-     * Ashley 2864-65: three times the circumference and six times the round of the rope, 600 mm of 12 mm rope 2,026.2 mm;
-     * Nicholls p. 21: 3 1/2 times the ring, 2,100 mm. The larger counts. 24 mm rope, 600 mm: 2,252.4 mm by Ashley.
+     * published handbook [1], no. 2864-65: three times the circumference and six times the round of the rope, 600 mm of 12 mm rope 2,026.2 mm;
+     * published handbook [3], p. 21: 3 1/2 times the ring, 2,100 mm. The larger counts. 24 mm rope, 600 mm: 2,252.4 mm by published handbook [1].
      */
     @ParameterizedTest
     @CsvSource({"12, 600, 2100", "24, 600, 2253"})
@@ -157,7 +157,7 @@ final class WatchTest {
         assertEquals(2026.2, 3 * 600 + 6 * Math.PI * 12, 0.05);
     }
 
-    /** Ring of 500 mm diameter: one strand 22 diameters (Ashley 2866), three strands 9 (Fry p. 94). 10 mm wire. */
+    /** Ring of 500 mm diameter: one strand 22 diameters (published handbook [1], no. 2866), three strands 9 (published handbook [2], p. 94). 10 mm wire. */
     @ParameterizedTest
     @CsvSource({"wire-grommet, 11000", "wire-grommet-three-strand, 4500"})
     void wireGrommet_takesWhatItsMethodPrints(String id, long cut) {

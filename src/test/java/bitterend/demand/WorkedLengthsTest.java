@@ -60,7 +60,7 @@ final class WorkedLengthsTest {
         EndSpec eye = EndSpec.of("double-braid-eye", new EyeSpec.Perimeter(fine(600), Diameter.NONE));
         Derivation derivation = derive(BUILT_IN, rope, make(Length.ofMetres(10), eye, EndSpec.of("plain")));
         assertEquals(new FineLength(1_764_000), amount(derivation, "end A: take-up"));
-        // 24 D (Toss p. 101) less 21 D, until the take-up is measured
+        // 24 D (published handbook [9], p. 101) less 21 D, until the take-up is measured
         assertEquals(fine(36), amount(derivation, "end A: margin of the take-up"));
         assertEquals(new Length(10_784), derivation.cut());
     }
