@@ -28,7 +28,8 @@ public final class LookAlike {
     static String plain(String id) {
         String folded = Normalizer.normalize(id, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder plain = new StringBuilder(folded.length());
-        for (char letter : folded.toCharArray()) {
+        for (int at = 0; at < folded.length(); at++) {
+            char letter = folded.charAt(at);
             int digit = Character.digit(letter, 10);
             char seen = digit >= 0 ? (char) ('0' + digit) : letter;
             boolean bare = Character.isLetterOrDigit(seen) || seen == '-';
