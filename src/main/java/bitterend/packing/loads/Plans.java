@@ -1,6 +1,7 @@
 package bitterend.packing.loads;
 
 import bitterend.packing.Packing;
+import bitterend.packing.Undone;
 
 /** Who keeps the best plan while the engine works; plans may come from elsewhere at the same time. */
 public interface Plans {
@@ -14,8 +15,13 @@ public interface Plans {
      * The best plan so far.
      *
      * @param packing the plan
-     * @param undone weight of what it leaves undone, by class, the most urgent first
+     * @param work what it leaves undone
      * @param cost its true price, in 1/1000 minor unit
      */
-    record Standing(Packing packing, long[] undone, long cost) {}
+    record Standing(Packing packing, Undone work, long cost) {
+        /** Weight of what it leaves undone, by class, the most urgent first; the caller's own copy. */
+        long[] undone() {
+            return work.weights().stream().mapToLong(Long::longValue).toArray();
+        }
+    }
 }

@@ -141,9 +141,7 @@ final class PartPacker {
 
         @Override
         public Plans.Standing best() {
-            long[] undone =
-                    bestUndone.weights().stream().mapToLong(Long::longValue).toArray();
-            return new Plans.Standing(best, undone, bestCost.millis());
+            return new Plans.Standing(best, bestUndone, bestCost.millis());
         }
     }
 

@@ -3,7 +3,6 @@ package bitterend.packing.loads;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
-import java.util.Arrays;
 
 /** Keeps the best of the plans offered, with nothing done to them. */
 public final class BestPlans implements Plans {
@@ -16,18 +15,13 @@ public final class BestPlans implements Plans {
     }
 
     private Standing standing(Packing packing) {
-        return new Standing(
-                packing,
-                prices.undone(packing).weights().stream()
-                        .mapToLong(Long::longValue)
-                        .toArray(),
-                prices.of(packing).millis());
+        return new Standing(packing, prices.undone(packing), prices.of(packing).millis());
     }
 
     @Override
     public void offer(Packing packing) {
         Standing offered = standing(packing);
-        int order = Arrays.compare(offered.undone(), best.undone());
+        int order = offered.work().compareTo(best.work());
         if (order < 0 || (order == 0 && offered.cost() < best.cost())) {
             best = offered;
         }
