@@ -59,7 +59,7 @@ final class Program {
 
     /**
      * @param stage the class whose weight is to be least, or {@link Item#NONE}
-     * @param allowed weight of each class that may stay undone; of the stage's class and later ones everything
+     * @param domain where it looks; it says too what weight of each class may stay undone
      */
     Program(LoadModel model, int stage, Domain domain, long seed) {
         this.model = model;
@@ -432,7 +432,7 @@ final class Program {
     }
 
     private long whole(double dual, long limit) {
-        return (long) Math.max(0, Math.min(limit, Math.floor(dual * scale + 1e-6)));
+        return (long) Math.max(0, Math.min((double) limit, Math.floor(dual * scale + 1e-6)));
     }
 
     /** The values of the draws, by {@link #patterns}; those of no account are zero. */
