@@ -56,7 +56,7 @@ final class Layout {
         reelRow = rows(model.reels.length, -1);
         long[] all = model.everything();
         for (int k = 0; k < classRow.length; k++) {
-            classRow[k] = allowed[k] > 0 && allowed[k] < all[k] ? row(-allowed[k]) : Program.NO_ROW;
+            classRow[k] = allowed[k] > 0 && allowed[k] < all[k] ? row((double) -allowed[k]) : Program.NO_ROW;
         }
     }
 
