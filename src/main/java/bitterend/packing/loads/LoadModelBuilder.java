@@ -399,7 +399,7 @@ final class LoadModelBuilder {
                 long whole = value.of(run.length()).millis();
                 dearest = Math.max(dearest, (double) whole / room);
                 mostDrop = Math.max(mostDrop, whole);
-                longest = Math.max(longest, room);
+                longest = Math.max(longest, (double) room);
                 mostPieces = Math.max(mostPieces, room / shortest);
             }
         }
