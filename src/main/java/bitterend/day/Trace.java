@@ -38,8 +38,8 @@ public final class Trace {
         return Standing.events(stock.events()).stream()
                 .filter(event -> event.movements().isEmpty())
                 .filter(event -> event.named("piece").contains(piece)
-                        || event.act().kind() == Event.Kind.SET_RELEASED
-                                && event.named("set").stream().anyMatch(sets::contains))
+                        || (event.act().kind() == Event.Kind.SET_RELEASED
+                                && event.named("set").stream().anyMatch(sets::contains)))
                 .toList();
     }
 

@@ -76,7 +76,7 @@ final class ReelsSince {
         long seen = seen(reel);
         if (seen < 0
                 || history.isEmpty()
-                || !facts.ledger().isKept() && !facts.movements().containsKey(reel)) {
+                || (!facts.ledger().isKept() && !facts.movements().containsKey(reel))) {
             return List.of(Remark.barring(reel, "reel " + reel + ": the plan was not made with this ledger"));
         }
         if (history.size() < seen) {

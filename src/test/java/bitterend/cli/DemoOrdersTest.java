@@ -17,8 +17,11 @@ final class DemoOrdersTest {
     private static final Path PAGE = Path.of("docs", "orders.md");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
-    @TempDir
-    private Path folder;
+    private final Path folder;
+
+    DemoOrdersTest(@TempDir Path folder) {
+        this.folder = folder;
+    }
 
     @Test
     void commandsOfThePage_sayWhatItSays() throws IOException {

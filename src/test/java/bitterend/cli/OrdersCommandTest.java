@@ -100,8 +100,11 @@ final class OrdersCommandTest {
 
     @Test
     void sparePiece_isOfferedToALineThatItFits_andGivenToIt() throws IOException {
-        String later = "5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,3.1\n"
-                + "5121,1,Hollow Quay,DB16,6.1 m,sealed,sealed,1,2026-03-09,\n";
+        String later =
+                """
+                5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,3.1
+                5121,1,Hollow Quay,DB16,6.1 m,sealed,sealed,1,2026-03-09,
+                """;
         write("orders.csv", HEADER + PILOTS + BOARD.replace("sealed,2", "sealed,1") + later);
         assertTrue(orders().contains("it fits 5120/1.1, 0.500 m to cut off:"), orders());
         Run tooLong = run(3, "orders", "give", "" + shop, "5118/2.2", "5121/1.1");

@@ -169,7 +169,7 @@ final class WatchTest {
                 .get(0)
                 .cut()
                 .mm();
-        assertEquals(cut, made, 2);
+        assertTrue(Math.abs(cut - made) <= 2, cut + " mm, by hand " + made);
     }
 
     /** A piece holds the strands of three fibre rings: a fourth takes a second piece; of wire it holds six. */

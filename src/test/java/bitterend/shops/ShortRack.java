@@ -36,7 +36,7 @@ public final class ShortRack {
     }
 
     private PackingProblem shop(int mostReels) {
-        long longest = 2_000 + random.nextInt(18_000);
+        long longest = 2_000L + random.nextInt(18_000);
         int setsInTen = random.nextInt(7);
         int made = 0;
         for (int job = 1; made < pieces; job++) {

@@ -21,7 +21,6 @@ import java.util.function.Function;
 public final class TrivialPass {
     private final PackingProblem problem;
     private final Bench bench;
-    private final UndoneWork work;
     private final Map<RunId, Long> used = new HashMap<>();
     private final Map<String, RunId> places = new HashMap<>();
     private final boolean tight;
@@ -30,7 +29,6 @@ public final class TrivialPass {
         this.problem = problem;
         this.tight = tight;
         bench = new Bench(problem);
-        work = new UndoneWork(problem);
     }
 
     /** The packings of all passes, by their names. */

@@ -4,7 +4,6 @@ import bitterend.packing.DrawPrice;
 import bitterend.packing.Packing;
 import bitterend.packing.Undone;
 import bitterend.stock.Reel;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -205,8 +204,7 @@ public final class EveryWay {
     }
 
     private boolean isHopeless() {
-        int work = Arrays.compare(undone, bestStanding.undone());
-        return work > 0 || (work == 0 && placing.leastMillis() >= bestStanding.rest());
+        return bestStanding.isNoWorseThan(undone, placing.leastMillis());
     }
 
     private void weigh() {

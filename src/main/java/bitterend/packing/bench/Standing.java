@@ -7,7 +7,15 @@ import java.util.Arrays;
  * How good a packing is: what it leaves undone, class by class, and of that the less the better: its cost in 1/1000 minor
  * unit, or, while only work counts, how scattered the rope is that it leaves.
  */
-record Standing(long[] undone, long rest) implements Comparable<Standing> {
+final class Standing implements Comparable<Standing> {
+    private final long[] undone;
+    private final long rest;
+
+    private Standing(long[] undone, long rest) {
+        this.undone = undone;
+        this.rest = rest;
+    }
+
     static Standing of(Placing placing) {
         return of(placing, Undone.CLASSES, true);
     }
@@ -20,6 +28,12 @@ record Standing(long[] undone, long rest) implements Comparable<Standing> {
 
     boolean isLessWork(Standing other) {
         return Arrays.compare(undone, other.undone) < 0;
+    }
+
+    /** Whether a packing that leaves that much undone and costs at least that much is no better than this one. */
+    boolean isNoWorseThan(long[] otherUndone, long least) {
+        int work = Arrays.compare(otherUndone, undone);
+        return work > 0 || (work == 0 && least >= rest);
     }
 
     /** Nothing is left undone in a class from 1. */

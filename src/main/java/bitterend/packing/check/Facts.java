@@ -96,7 +96,7 @@ final class Facts {
             boolean sameLot = !mate.lot().isEmpty() && mate.lot().equals(reel.lot());
             boolean matches = piece.matching().bond() == Piece.Bond.ONE_REEL
                     ? sameReel
-                    : sameLot || mate.lot().isEmpty() && sameReel;
+                    : sameLot || (mate.lot().isEmpty() && sameReel);
             if (!matches || !mate.rope().equals(reel.rope())) {
                 return Optional.of(mate.piece() + " of the set is cut off other rope");
             }

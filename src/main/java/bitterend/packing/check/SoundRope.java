@@ -6,6 +6,7 @@ import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -17,7 +18,7 @@ final class SoundRope {
     private final Reel reel;
     private final Length begin;
     private final Length end;
-    private final TreeMap<Length, Length> flaws;
+    private final NavigableMap<Length, Length> flaws;
 
     SoundRope(Reel reel) {
         this.reel = reel;
@@ -49,8 +50,8 @@ final class SoundRope {
     }
 
     /** How far the widened flaws reach that begin before each place where one begins, that one included. */
-    private TreeMap<Length, Length> reaches() {
-        TreeMap<Length, Length> ends = new TreeMap<>();
+    private NavigableMap<Length, Length> reaches() {
+        NavigableMap<Length, Length> ends = new TreeMap<>();
         for (Flaw flaw : reel.flaws()) {
             ends.merge(flaw.from().minus(flaw.uncertainty()), flaw.to().plus(flaw.uncertainty()), Length::max);
         }

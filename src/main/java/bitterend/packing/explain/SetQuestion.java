@@ -147,7 +147,7 @@ final class SetQuestion {
             Optional<Length> cut = each.lengthOn(reel.rope());
             if (cut.isEmpty()
                     || each.ownRope()
-                    || !each.certificate().isEmpty() && !each.certificate().equals(reel.certificate())) {
+                    || (!each.certificate().isEmpty() && !each.certificate().equals(reel.certificate()))) {
                 return false;
             }
             sum = sum.plus(cut.get()).plus(problem.rope(reel.rope()).cutting().loss());

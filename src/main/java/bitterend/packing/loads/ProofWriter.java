@@ -30,7 +30,7 @@ final class ProofWriter {
     private final LoadModel model;
     private final int stage;
     private final Map<String, Reel> reels = new HashMap<>();
-    private final Map<Duals, Integer> numbers = new IdentityHashMap<>();
+    private final IdentityHashMap<Duals, Integer> numbers = new IdentityHashMap<>();
     private final List<PriceList> prices = new ArrayList<>();
     private final Set<Node> opened = new HashSet<>();
     private final long proven;

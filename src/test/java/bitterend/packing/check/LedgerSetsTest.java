@@ -21,7 +21,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,13 +30,9 @@ final class LedgerSetsTest {
     private static final Reel W2 = reel("W2", 9_000).lot("S1").reel();
     private static final Reel W3 = reel("W3", 9_000).lot("S2").reel();
 
-    @TempDir
-    private Path folder;
+    private final Ledger ledger;
 
-    private Ledger ledger;
-
-    @BeforeEach
-    void cutFirst() {
+    LedgerSetsTest(@TempDir Path folder) {
         SqliteLedger.create(
                 folder, Clock.systemUTC(), Event.Act.of(Event.Kind.OPENED, "Ada", ""), books -> List.of(W1, W2, W3)
                         .forEach(each -> books.append(new Movement.Entry(Movement.Kind.RECEIVED, each, ""))));

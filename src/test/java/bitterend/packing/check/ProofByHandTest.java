@@ -246,7 +246,7 @@ final class ProofByHandTest {
                 .with(piece("b", 390).set("S", Bond.ONE_LOT));
         ProofNode tree = new Branch(new Statement.SetOn("S", new Holder.OneReel("R1")), new Leaf(0), new Leaf(0));
         ProofRefused refused = assertThrows(ProofRefused.class, () -> leaves(day, prices(400, 400), tree));
-        assertTrue(refused.getMessage().contains("partly"), refused.getMessage());
+        assertTrue(String.valueOf(refused.getMessage()).contains("partly"), refused::toString);
     }
 
     private static Prices prices(Cost split, Cost handling) {

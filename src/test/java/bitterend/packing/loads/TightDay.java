@@ -28,7 +28,7 @@ public final class TightDay {
                 Cost.ZERO,
                 Cost.ZERO));
         long keepFrom = 100L * random.nextInt(5);
-        long price = 50 + random.nextInt(100);
+        long price = 50L + random.nextInt(100);
         shop.value(length -> new Cost(length.mm() < keepFrom ? 0 : price * length.mm()));
         addReels(shop, random);
         addPieces(shop, random, 2 + random.nextInt(most - 1));

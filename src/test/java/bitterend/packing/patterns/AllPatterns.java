@@ -35,6 +35,7 @@ final class AllPatterns {
     }
 
     /** The same pieces and more for the same money, where a piece cut once too often costs nothing. */
+    @SuppressWarnings("ReferenceEquality") // the pattern itself, not one like it
     static boolean outdoes(Task task, Pattern other, Pattern pattern) {
         Kind kind = task.kinds[pattern.kind];
         boolean more = other.kind == pattern.kind && other.cost <= pattern.cost && other != pattern;

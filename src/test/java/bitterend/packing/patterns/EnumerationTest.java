@@ -35,7 +35,7 @@ final class EnumerationTest {
             List<Pattern> found = enumeration.found();
             long distance = target * bound.get().scale() - bound.get().numerator();
             for (Pattern pattern : all) {
-                if (lost(task, all, pattern, bound.get()) <= distance) {
+                if (lost(all, pattern, bound.get()) <= distance) {
                     kept++;
                     assertTrue(
                             found.stream().anyMatch(other -> standsFor(task, other, pattern)),
@@ -49,7 +49,7 @@ final class EnumerationTest {
     }
 
     /** What a pattern earns less than the best of its kind, or than none. */
-    private static long lost(Task task, List<Pattern> all, Pattern pattern, Bound bound) {
+    private static long lost(List<Pattern> all, Pattern pattern, Bound bound) {
         long best = 0;
         for (Pattern other : all) {
             best = other.kind == pattern.kind ? Math.max(best, net(other, bound)) : best;

@@ -56,7 +56,7 @@ final class TreeShops {
 
     private ReelKind reel(List<Long> lengths, LongUnaryOperator value, boolean scarce) {
         List<Run> runs = new ArrayList<>();
-        long handling = random.nextInt(3) == 0 ? 1 + random.nextInt(6) : 0;
+        long handling = random.nextInt(3) == 0 ? 1L + random.nextInt(6) : 0;
         long length = capacity + random.nextInt(1 + capacity / 2);
         runs.add(new Run(length, handling));
         if (random.nextInt(4) == 0) {
