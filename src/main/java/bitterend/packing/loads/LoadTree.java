@@ -55,20 +55,27 @@ final class LoadTree {
         for (Pattern draw : DrawsToPacking.draws(model, goal.plans().best().packing())) {
             program.add(draw);
         }
-        return solver.solve(node, goal.cutoff(), budget);
+        return solver.solve(node, goal.cutoff(), true, budget);
     }
 
     private void expand(Node node, Solution solution, Budget budget) {
         Optional<Cut> cut = new Branching(program, solution, node.domain).choose();
         if (cut.isEmpty()) {
-            goal.plans().offer(DrawsToPacking.packing(model, solution.means(model)));
+            offer(solution);
+            cut = solver.solve(node, goal.cutoff(), false, budget).flatMap(exact -> {
+                offer(exact);
+                return new Branching(program, exact, node.domain).choose();
+            });
         } else if (nodes % DIVE_EVERY == 1) {
             dive(node, solution, budget);
         }
-        if (node.bound >= goal.cutoff()) {
-            return;
+        if (node.bound < goal.cutoff()) {
+            cut.ifPresent(at -> branch(node, at));
         }
-        cut.ifPresent(at -> branch(node, at));
+    }
+
+    private void offer(Solution solution) {
+        goal.plans().offer(DrawsToPacking.packing(model, solution.means(model)));
     }
 
     private void branch(Node node, Cut cut) {

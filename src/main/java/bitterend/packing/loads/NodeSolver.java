@@ -13,6 +13,8 @@ final class NodeSolver {
     /** Thousandths of the program's own prices among those that draws are looked for by. */
     private static final int OF_THE_PROGRAM = 500;
 
+    private static final int PART_OF_THE_GAP = 50;
+
     private static final int[] MIXES = {20, 60, 150, 300, 600};
 
     private final LoadModel model;
@@ -42,10 +44,12 @@ final class NodeSolver {
      * Raises the bound of a node.
      *
      * @param cutoff from here on the node is of no interest
+     * @param rough ends once little of what is left below the cutoff can be gained
      * @return the values of the program once nothing improves it; empty when the cutoff was reached or the budget ended
      */
-    Optional<Solution> solve(Node node, long cutoff, Budget budget) {
+    Optional<Solution> solve(Node node, long cutoff, boolean rough, Budget budget) {
         Duals parent = node.duals;
+        double separated = -Double.MAX_VALUE;
         program.enter(node.domain, none);
         while (!budget.over()) {
             if (!program.solve(budget)) {
@@ -65,14 +69,23 @@ final class NodeSolver {
                 improve(node, duals, offers);
                 added = add(offers, y);
             }
-            if (added == 0 || program.value() - node.bound < slack) {
+            if (added == 0 || program.value() - node.bound < near(node, cutoff, rough)) {
                 Solution solution = program.solution();
-                if (stage != Item.NONE || program.separate(solution, ROWS) == 0) {
+                boolean gains = !rough || program.value() - separated > near(node, cutoff, rough);
+                separated = program.value();
+                if (stage != Item.NONE || !gains || program.separate(solution, ROWS) == 0) {
                     return Optional.of(solution);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** What is not worth another round: a little of what is left between the bound and the cutoff. */
+    private long near(Node node, long cutoff, boolean rough) {
+        return !rough || cutoff >= WorkBound.IMPOSSIBLE
+                ? slack
+                : Math.max(slack, (cutoff - node.bound) / PART_OF_THE_GAP);
     }
 
     /**
