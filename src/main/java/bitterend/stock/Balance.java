@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Where the rope went. Rope is never made and never lost: what was received, and the differences that were counted or
@@ -112,7 +113,9 @@ public final class Balance {
         }
         if (sink != null && hand > 0) {
             total.merge(sink, hand, Long::sum);
-            flows.get(event.movements().get(0).number()).with(sink, hand).inHand(-hand);
+            Objects.requireNonNull(flows.get(event.movements().get(0).number()))
+                    .with(sink, hand)
+                    .inHand(-hand);
         } else if (event.isOfAnOlderLedger()) {
             total.merge(Account.DIFFERENCES, -hand, Long::sum);
         } else {
