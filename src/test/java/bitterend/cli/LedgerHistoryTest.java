@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -83,7 +85,7 @@ final class LedgerHistoryTest {
     }
 
     /** An event of the model: the reels it touched, and what it did to the accounts of the balance. */
-    private record Done(List<String> reels, TreeMap<String, Long> accounts) {}
+    private record Done(List<String> reels, Map<String, Long> accounts) {}
 
     private static final class History {
         private final Path shop;
@@ -121,6 +123,10 @@ final class LedgerHistoryTest {
             }
         }
 
+        private Line line(String reel) {
+            return Objects.requireNonNull(rack.get(reel), reel);
+        }
+
         private String any() {
             List<String> ids = List.copyOf(rack.keySet());
             return ids.get(random.nextInt(ids.size()));
@@ -128,7 +134,7 @@ final class LedgerHistoryTest {
 
         private void receive(String name, boolean killed) throws Exception {
             String reel = "N" + names++;
-            long mm = 1_000 + random.nextInt(90_000);
+            long mm = 1_000L + random.nextInt(90_000);
             if (book(name, killed, true, "receive", reel, "DB12", mm + " mm")) {
                 touch(reel, mm);
                 close(List.of(reel), "received", mm);
@@ -137,7 +143,7 @@ final class LedgerHistoryTest {
 
         private void count(String name, boolean killed) throws Exception {
             String reel = any();
-            Line line = rack.get(reel);
+            Line line = line(reel);
             long mm = Math.max(1, line.length() - 500 + random.nextInt(1_000));
             long was = line.length();
             if (book(name, killed, was > 0, "count", reel, mm + " mm")) {
@@ -148,8 +154,8 @@ final class LedgerHistoryTest {
 
         private void split(String name, boolean killed) throws Exception {
             String reel = any();
-            long was = rack.get(reel).length();
-            long mm = 1 + random.nextInt(5_000);
+            long was = line(reel).length();
+            long mm = 1L + random.nextInt(5_000);
             String coil = reel.substring(0, Math.min(30, reel.length())) + "s" + names++;
             if (book(name, killed, mm < was, "split", reel, mm + " mm", coil)) {
                 touch(reel, was - mm);
@@ -160,7 +166,7 @@ final class LedgerHistoryTest {
 
         private void quiet(String name, boolean killed, String command, String... words) throws Exception {
             String reel = any();
-            long was = rack.get(reel).length();
+            long was = line(reel).length();
             List<String> all = new ArrayList<>(List.of(command, reel));
             all.addAll(List.of(words));
             if (book(name, killed, was > 0, all.toArray(String[]::new))) {
@@ -174,7 +180,7 @@ final class LedgerHistoryTest {
 
         private void remove(String name, boolean killed) throws Exception {
             String reel = any();
-            long was = rack.get(reel).length();
+            long was = line(reel).length();
             String[] commands = {"sell", "condemn", "return"};
             String[] names = {"sold", "condemned", "returned"};
             int which = random.nextInt(3);
@@ -186,12 +192,12 @@ final class LedgerHistoryTest {
 
         private void counter(String name, boolean killed) throws Exception {
             String reel = any();
-            long was = rack.get(reel).length();
-            long mm = 1 + random.nextInt(9_000);
+            long was = line(reel).length();
+            long mm = 1L + random.nextInt(9_000);
             if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--for", "Ferry Co")) {
                 long taken = Math.min(was, mm + 10);
                 touch(reel, was - taken);
-                TreeMap<String, Long> flows = new TreeMap<>();
+                Map<String, Long> flows = new TreeMap<>();
                 flows.put("sold", mm);
                 flows.put("cut loss", taken - mm);
                 close(List.of(reel), flows);
@@ -200,8 +206,8 @@ final class LedgerHistoryTest {
 
         private void sample(String name, boolean killed) throws Exception {
             String reel = any();
-            long was = rack.get(reel).length();
-            long mm = 1 + random.nextInt(900);
+            long was = line(reel).length();
+            long mm = 1L + random.nextInt(900);
             if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--sample", "test")) {
                 long taken = Math.min(was, mm + 10);
                 touch(reel, was - taken);
@@ -223,23 +229,22 @@ final class LedgerHistoryTest {
             }
             List<Long> numbers = List.copyOf(done.keySet());
             long number = numbers.get(numbers.size() - 1 - random.nextInt(Math.min(4, numbers.size())));
-            Done wrong = done.get(number);
-            boolean last =
-                    wrong.reels().stream().allMatch(reel -> rack.get(reel).last() == number);
+            Done wrong = Objects.requireNonNull(done.get(number));
+            boolean last = wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
             if (book(name, false, last, "undo", "" + number)) {
-                wrong.reels().forEach(reel -> rack.get(reel).takeBack());
+                wrong.reels().forEach(reel -> line(reel).takeBack());
                 wrong.accounts().forEach((account, mm) -> accounts.merge(account, -mm, Long::sum));
                 done.remove(number);
             }
         }
 
         private void close(List<String> reels, String account, long mm) {
-            TreeMap<String, Long> flows = new TreeMap<>();
+            Map<String, Long> flows = new TreeMap<>();
             flows.put(account, mm);
             close(reels, flows);
         }
 
-        private void close(List<String> reels, TreeMap<String, Long> flows) {
+        private void close(List<String> reels, Map<String, Long> flows) {
             flows.forEach((account, mm) -> accounts.merge(account, mm, Long::sum));
             done.put(events, new Done(reels, flows));
         }

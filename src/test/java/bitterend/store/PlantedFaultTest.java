@@ -21,7 +21,6 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -208,11 +207,7 @@ final class PlantedFaultTest {
             change.run();
             look.accept(new Verification(sql).faults());
         } finally {
-            try (Statement statement = connection.createStatement()) {
-                statement.executeUpdate("ROLLBACK");
-            } catch (SQLException over) {
-                throw new IllegalStateException(over);
-            }
+            sql.script("ROLLBACK");
         }
     }
 

@@ -57,7 +57,7 @@ final class TreeShops {
     private ReelKind reel(List<Long> lengths, LongUnaryOperator value, boolean scarce) {
         List<Run> runs = new ArrayList<>();
         long handling = random.nextInt(3) == 0 ? 1L + random.nextInt(6) : 0;
-        long length = capacity + random.nextInt(1 + capacity / 2);
+        long length = (long) capacity + random.nextInt(1 + capacity / 2);
         runs.add(new Run(length, handling));
         if (random.nextInt(4) == 0) {
             runs.add(new Run(capacity / 2 + random.nextInt(capacity), handling));
