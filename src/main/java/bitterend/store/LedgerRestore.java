@@ -102,7 +102,7 @@ public final class LedgerRestore {
     private Optional<Path> putAside() throws IOException {
         Path journal = sibling(ledger, JOURNAL);
         boolean there = Files.exists(ledger, LinkOption.NOFOLLOW_LINKS);
-        Path aside = beside("-replaced-" + MOMENT.format(clock.instant()));
+        Path aside = unused("-replaced-" + MOMENT.format(clock.instant()));
         if (there) {
             Files.copy(ledger, aside);
             LedgerCopy.synced(aside);
@@ -112,6 +112,15 @@ public final class LedgerRestore {
             Files.delete(journal);
         }
         return there ? Optional.of(aside) : Optional.empty();
+    }
+
+    /** A name that no file has: two ledgers may be replaced within one second. */
+    private Path unused(String end) {
+        Path name = beside(end);
+        for (int number = 2; Files.exists(name, LinkOption.NOFOLLOW_LINKS); number++) {
+            name = beside(end + "-" + number);
+        }
+        return name;
     }
 
     private Path beside(String end) {

@@ -207,8 +207,9 @@ final class PlanGateTest {
         run(0, "plan", at, "--time", "1s");
         Path plan = shop.path().resolve("plans/1.json");
         Files.writeString(plan, Files.readString(plan).replace("\"seed\": 0", "\"seed\": 1"));
-        for (String words :
-                new String[] {"sheet SHOP", "stock post SHOP --all", "plan SHOP --explain 1001/1.1", "plan SHOP --from 1"}) {
+        for (String words : new String[] {
+            "sheet SHOP", "stock post SHOP --all", "plan SHOP --explain 1001/1.1", "plan SHOP --from 1"
+        }) {
             Run run = run(3, words.replace("SHOP", at).split(" "));
             assertTrue(run.err().contains("not as it was written"), words + run.err());
         }

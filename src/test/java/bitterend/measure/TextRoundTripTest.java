@@ -19,14 +19,20 @@ final class TextRoundTripTest {
         assertEquals(Parsed.of(length), LengthText.parse(LengthText.print(length, Units.METRIC)));
     }
 
+    /** A quarter of an inch within the millimetre below is what was rounded up to that millimetre when it was read. */
     @Property
-    void length_inSixteenths_isOffByHalfASixteenthAtMost(
+    void length_inSixteenths_isOffByHalfASixteenthAtMost_orIsAQuarterOfAnInchRoundedUp(
             @ForAll @LongRange(min = -900_000_000, max = 900_000_000) long mm) {
         FineLength length = FineLength.ofMillimetres(mm);
         FineLength back = LengthText.parseFine(LengthText.print(new Length(mm), Units.IMPERIAL))
                 .value()
                 .orElseThrow();
-        assertTrue(Math.abs(back.minus(length).units()) <= 15_875 / 2 + 1, () -> length + " came back as " + back);
+        boolean roundedUp = back.units() % 63_500 == 0
+                && back.minus(length).units() <= 0
+                && back.minus(length).units() > -10_000;
+        assertTrue(
+                roundedUp || Math.abs(back.minus(length).units()) <= 15_875 / 2 + 1,
+                () -> length + " came back as " + back);
     }
 
     @Property
