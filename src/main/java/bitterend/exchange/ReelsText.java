@@ -23,10 +23,11 @@ public final class ReelsText {
 
     private ReelsText() {}
 
-    /** The text of the file. */
+    /** The text of the file; flaws that overlap, as older ledgers have them, are written as one. */
     public static String csv(List<Reel> reels) {
         StringBuilder text = new StringBuilder(String.join(",", CELLS.keySet())).append('\n');
-        for (Reel reel : reels) {
+        for (Reel booked : reels) {
+            Reel reel = booked.withFlaws(Flaw.merged(booked.flaws()));
             text.append(CELLS.values().stream()
                             .map(cell -> quoted(oneLine(cell.apply(reel))))
                             .collect(Collectors.joining(",")))
@@ -35,7 +36,7 @@ public final class ReelsText {
         return text.toString();
     }
 
-    /** What is stated of a reel, by column. */
+    /** What is stated of a reel, by column, its flaws one by one as they were booked. */
     static Map<String, String> cells(Reel reel) {
         Map<String, String> cells = new LinkedHashMap<>();
         CELLS.forEach((column, cell) -> {
@@ -57,9 +58,7 @@ public final class ReelsText {
         cells.put("known", reel -> reel.contents().known().word());
         cells.put("lead trim", reel -> unlessZero(reel.contents().leadTrim()));
         cells.put("inner wraps", reel -> unlessZero(reel.contents().innerWraps()));
-        cells.put(
-                "flaws",
-                reel -> Flaw.merged(reel.flaws()).stream().map(ReelsText::flaw).collect(Collectors.joining("; ")));
+        cells.put("flaws", reel -> reel.flaws().stream().map(ReelsText::flaw).collect(Collectors.joining("; ")));
         cells.put("certificate", reel -> reel.papers().certificate());
         cells.put("certificate number", reel -> reel.papers().number());
         cells.put("use by", reel -> day(reel.papers().useBy()));
