@@ -117,11 +117,14 @@ final class BrowserIT {
 
     private static List<String> cuts(Path shop) throws IOException {
         assertEquals(0, Run.of("sheet", shop.toString(), "--csv").code());
-        return Files.readString(shop.resolve("sheet.csv"))
+        List<String[]> rows = Files.readString(shop.resolve("sheet.csv"))
                 .lines()
                 .map(line -> line.split(","))
-                .filter(cells -> cells[5].equals("cut"))
-                .map(cells -> cells[6])
+                .toList();
+        List<String> head = List.of(rows.get(0));
+        return rows.stream()
+                .filter(cells -> cells[head.indexOf("what")].equals("cut"))
+                .map(cells -> cells[head.indexOf("piece")])
                 .sorted()
                 .toList();
     }
