@@ -11,12 +11,26 @@ import java.util.List;
  * @param ends ids or families of ends it is for; empty for any
  * @param warned whether it is only warned of; otherwise lifting is refused
  * @param from the code the row was read under; empty for its own
- * @param length the least length it asks for; nothing where it asks for none
+ * @param least the least it asks for
  */
 public record CodeRule(
-        String code, Rule rule, Suits suits, List<String> ends, boolean warned, String from, Allowance length) {
+        String code, Rule rule, Suits suits, List<String> ends, boolean warned, String from, Least least) {
     public CodeRule {
         ends = List.copyOf(ends);
+    }
+
+    /**
+     * The least that a rule asks for: so many, or so long.
+     *
+     * @param count how many; 0 where nothing is counted
+     * @param length how long, with the source of the rule; nothing where no length is asked for
+     */
+    public record Least(int count, Allowance length) {
+        public Least {
+            if (count < 0) {
+                throw new IllegalArgumentException("at least " + count);
+            }
+        }
     }
 
     /** What a code rules. */
@@ -28,7 +42,9 @@ public record CodeRule(
         /** Smallest inside length of a soft eye, laid flat. */
         LEAST_EYE("least eye"),
         /** Smallest inside circumference of a ring. */
-        RING("ring");
+        RING("ring"),
+        /** Full tucks of each strand, in a join on its side. */
+        TUCKS("tucks");
 
         private final String word;
 
@@ -49,7 +65,7 @@ public record CodeRule(
 
     /** {@code code us (8 CCR 5045(b))}; a row read under another code names that one. */
     public String words() {
-        String source = length.provenance().source();
+        String source = least.length().provenance().source();
         String read = from.isEmpty() || from.equals(code) ? "" : ", as " + from;
         return "code " + code + read + (source.isEmpty() ? "" : " (" + source + ")");
     }

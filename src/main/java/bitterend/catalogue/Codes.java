@@ -27,12 +27,23 @@ public record Codes(List<String> ids, List<CodeRule> rules, String stated) {
         return ids.contains(code);
     }
 
-    /** The rules of a kind that hold on a rope; an order's own code comes before the shop's. */
-    public List<CodeRule> holding(Rule rule, Rope rope, String ofOrder) {
-        String code = ofOrder.isEmpty() ? stated : ofOrder;
-        return rules.stream()
+    /** The code that holds for an order: its own before the shop's; empty where none is stated. */
+    public String holding(String ofOrder) {
+        return ofOrder.isEmpty() ? stated : ofOrder;
+    }
+
+    /**
+     * The rules of a kind that hold for all of these ends on a rope: those of the code in force, and where it has none or
+     * none is stated those of every code.
+     */
+    public List<CodeRule> ruling(Rule rule, Rope rope, List<Termination> ends, String ofOrder) {
+        List<CodeRule> ofAll = rules.stream()
                 .filter(each -> each.rule() == rule && each.suits().admits(rope))
-                .filter(each -> code.isEmpty() || each.code().equals(code))
+                .filter(each -> ends.stream().allMatch(each::isFor))
                 .toList();
+        List<CodeRule> ofCode = ofAll.stream()
+                .filter(each -> each.code().equals(holding(ofOrder)))
+                .toList();
+        return ofCode.isEmpty() ? ofAll : ofCode;
     }
 }

@@ -26,7 +26,9 @@ public record Danger(
         /** Refused for every use. */
         ALWAYS("always"),
         /** On rope that has been used, such as a customer's own: for lifting refused, otherwise warned of. */
-        USED_ROPE("used rope");
+        USED_ROPE("used rope"),
+        /** Where the load can turn; refused there. */
+        TURNING_LOAD("turning load");
 
         private final String word;
 
@@ -40,10 +42,11 @@ public record Danger(
         }
     }
 
-    /** Whether it holds on a rope, used or new. */
-    public boolean holds(Rope rope, boolean used) {
+    /** Whether it holds on a rope, used or new, under a load that can turn or not. */
+    public boolean holds(Rope rope, boolean used, boolean turning) {
         return suits.admits(rope)
                 && (when != When.USED_ROPE || used)
+                && (when != When.TURNING_LOAD || turning)
                 && (cores.isEmpty() || hasCore(rope.identity().core()));
     }
 

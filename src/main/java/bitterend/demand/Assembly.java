@@ -178,6 +178,13 @@ public record Assembly(
     public enum Use {
         GENERAL,
         /** Slings and other lifting: stricter on throat angle and on ends. */
-        LIFTING
+        LIFTING,
+        /** Lifting where the load can turn. */
+        TURNING;
+
+        /** Whether something is lifted. */
+        public boolean isLifting() {
+            return this != GENERAL;
+        }
     }
 }

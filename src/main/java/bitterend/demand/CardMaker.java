@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes the splice card of a leg. */
 final class CardMaker {
@@ -27,7 +28,7 @@ final class CardMaker {
         this.standing = leg.standingPart(units);
     }
 
-    SpliceCard card() {
+    SpliceCard card(Optional<CodeInForce> code) {
         return new SpliceCard(
                 ordered(),
                 fresh(),
@@ -35,7 +36,8 @@ final class CardMaker {
                 leg.ends().stream()
                         .filter(end -> !isRing() || end.termination().kind() == Kind.GROMMET)
                         .map(this::end)
-                        .toList());
+                        .toList(),
+                code.orElse(null));
     }
 
     private Outcome ordered() {

@@ -10,6 +10,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -53,7 +54,7 @@ final class ClearRopeCheck {
     /** Clear rope of the finished leg that both splices fill, and what must stay free between them. */
     private FineLength needed(Assembly.Terms terms) {
         FineLength filled = sum(What.FILLS);
-        FineLength needed = bothSpliced() ? filled.plus(free(terms)) : filled;
+        FineLength needed = bothHeld() ? filled.plus(free(terms)) : filled;
         for (MadeEnd end : leg.ends()) {
             needed = longer(needed, forItsMarks(end));
         }
@@ -77,24 +78,24 @@ final class ClearRopeCheck {
         return one.compareTo(other) >= 0 ? one : other;
     }
 
-    /** Clear rope asked for between two splices: the shop's own row, else the largest that the codes in force ask. */
+    /** Clear rope asked for between two splices or fittings: the shop's own row, else the largest that the codes in force ask. */
     private FineLength free(Assembly.Terms terms) {
-        boolean lifting = terms.use() == Assembly.Use.LIFTING;
+        boolean lifting = terms.use().isLifting();
         Optional<FineLength> own = splices.clearRope().stream()
                 .filter(row -> row.suits().admits(leg.rope()) && (lifting || !row.lifting()))
                 .findFirst()
                 .map(row -> length(row.length()));
         return own.orElseGet(
-                () -> ruling(terms).map(rule -> length(rule.length())).orElse(FineLength.ZERO));
+                () -> ruling(terms).map(rule -> length(rule.least().length())).orElse(FineLength.ZERO));
     }
 
     private Optional<CodeRule> ruling(Assembly.Terms terms) {
-        if (terms.use() != Assembly.Use.LIFTING) {
+        if (!terms.use().isLifting()) {
             return Optional.empty();
         }
-        return splices.codes().holding(CodeRule.Rule.CLEAR_ROPE, leg.rope(), terms.code()).stream()
-                .filter(rule -> leg.ends().stream().allMatch(end -> rule.isFor(end.termination())))
-                .max(Comparator.comparing(rule -> length(rule.length())));
+        List<Termination> made = leg.ends().stream().map(MadeEnd::termination).toList();
+        return splices.codes().ruling(CodeRule.Rule.CLEAR_ROPE, leg.rope(), made, terms.code()).stream()
+                .max(Comparator.comparing(rule -> length(rule.least().length())));
     }
 
     private FineLength length(Allowance allowance) {
@@ -103,21 +104,20 @@ final class ClearRopeCheck {
 
     /** Which code asks how much clear rope; nothing where none does. */
     Optional<String> note(Assembly.Terms terms) {
-        if (!bothSpliced()) {
+        if (!bothHeld()) {
             return Optional.empty();
         }
         return ruling(terms)
-                .map(rule -> "clear rope between the splices: at least "
-                        + LengthText.print(length(rule.length()), units)
-                        + ", " + rule.words()
-                        + (terms.code().isEmpty() && splices.codes().stated().isEmpty()
-                                ? "; no code is stated, so the larger of all holds"
-                                : ""));
+                .map(rule -> "clear rope between splices and fittings of at least "
+                        + LengthText.print(length(rule.least().length()), units)
+                        + ": " + rule.words());
     }
 
-    private boolean bothSpliced() {
+    /** Whether either end is a splice or a fitting. */
+    private boolean bothHeld() {
         return leg.ends().stream()
-                .noneMatch(end -> end.termination().allowance(What.FILLS).isNothing());
+                .allMatch(end -> end.termination().kind() == Termination.Kind.FITTING
+                        || !end.termination().allowance(What.FILLS).isNothing());
     }
 
     private void warnOfWorkingRoom(Problems problems) {

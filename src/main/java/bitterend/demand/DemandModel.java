@@ -16,6 +16,7 @@ public final class DemandModel {
     private final Catalogue catalogue;
     private final EndMaker ends;
     private final Feasibility feasibility;
+    private final CodeNotes codes;
     private final Watch watch;
     private final LegNotes notes;
     private final Units units;
@@ -30,6 +31,7 @@ public final class DemandModel {
         this.catalogue = catalogue;
         this.ends = new EndMaker(catalogue, units);
         this.feasibility = new Feasibility(catalogue.splices(), units);
+        this.codes = new CodeNotes(catalogue.splices(), units);
         this.watch = new Watch(catalogue.splices().bench(), units);
         this.notes = new LegNotes(catalogue.splices(), units);
         this.units = units;
@@ -58,7 +60,7 @@ public final class DemandModel {
                 derivations,
                 ordered.get().ends().stream().map(MadeEnd::work).toList(),
                 ordered.get().layouts(units),
-                new CardMaker(ordered.get(), units).card(),
+                new CardMaker(ordered.get(), units).card(codes.inForce(ordered.get(), assembly.terms())),
                 findings,
                 problems.remarks());
     }
@@ -134,9 +136,7 @@ public final class DemandModel {
                     + assembly.ordered().quantity() * assembly.ordered().legs()
                     + "; strands that are left are no stock");
         }
-        new ClearRopeCheck(catalogue.splices(), leg, units)
-                .note(assembly.terms())
-                .ifPresent(words::add);
+        codes.inForce(leg, assembly.terms()).map(CodeInForce::asks).ifPresent(words::addAll);
         return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), words);
     }
 

@@ -160,6 +160,7 @@ final class EndMaker {
         return wantsEye == hasEye && (row.kind() == Kind.FITTING) == hasFitting;
     }
 
+    /** Of hand-tucked wire the code in force decides. */
     private static boolean tucksSuffice(EndSpec spec, Termination row, Rope rope, String end, Problems problems) {
         int asked = spec.options().tucks();
         if (row.tucking().isNone()) {
@@ -170,7 +171,7 @@ final class EndMaker {
             return true;
         }
         int least = row.tucking().least(rope.fibre());
-        if (asked > 0 && asked < least) {
+        if (asked > 0 && asked < least && !rope.isWire()) {
             problems.error(
                     end,
                     row.id() + " with " + asked + " tucks",

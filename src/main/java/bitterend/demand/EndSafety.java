@@ -1,58 +1,44 @@
 package bitterend.demand;
 
-import bitterend.catalogue.CodeRule;
-import bitterend.catalogue.Codes;
 import bitterend.catalogue.Danger;
 import bitterend.catalogue.Rope;
-import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
 
-/** Ends that are dangerous on their rope, in their size or without a lining: refused for lifting, warned of otherwise. */
+/** Ends that are dangerous on their rope or in their size: refused for lifting, warned of otherwise. */
 final class EndSafety {
     /** Handbooks ask five full tucks in every synthetic; a regulation refuses fewer than four. */
     static final int TUCKS_IN_SYNTHETICS = 5;
 
-    private final Codes codes;
     private final Units units;
 
-    EndSafety(Codes codes, Units units) {
-        this.codes = codes;
+    EndSafety(Units units) {
         this.units = units;
     }
 
     void check(Leg leg, Assembly.Terms terms, Problems problems) {
-        if (!terms.code().isEmpty() && !codes.knows(terms.code())) {
-            problems.error("code", terms.code(), "the id of a code: " + String.join(", ", codes.ids()));
-            return;
-        }
         for (MadeEnd end : leg.ends()) {
             checkUse(end, terms, problems);
             checkDangers(end, leg.rope(), terms, problems);
-            checkEye(end, leg.rope(), terms, problems);
-            checkThimble(end, leg.rope(), terms, problems);
+            checkEye(end, terms, problems);
             checkTucks(end, leg.rope(), problems);
         }
     }
 
-    private static boolean isLifting(Assembly.Terms terms) {
-        return terms.use() == Assembly.Use.LIFTING;
-    }
-
     private static void checkUse(MadeEnd end, Assembly.Terms terms, Problems problems) {
         String reason = end.termination().work().notForLifting();
-        if (isLifting(terms) && !reason.isEmpty()) {
+        if (terms.use().isLifting() && !reason.isEmpty()) {
             problems.error(end.name(), end.termination().id() + " for lifting", reason);
         }
     }
 
     private static void checkDangers(MadeEnd end, Rope rope, Assembly.Terms terms, Problems problems) {
         for (Danger danger : end.termination().work().dangers()) {
-            if (danger.holds(rope, terms.ownRope())) {
-                boolean refused = isLifting(terms) || danger.when() == Danger.When.ALWAYS;
+            if (danger.holds(rope, terms.ownRope(), terms.use() == Assembly.Use.TURNING)) {
+                boolean refused = terms.use().isLifting() || danger.when() == Danger.When.ALWAYS;
                 String found = end.termination().id() + " on " + rope.id() + ", "
                         + rope.construction().word() + " of " + rope.fibre().word();
                 problems.tell(refused, end.name(), found, danger.words());
@@ -61,19 +47,13 @@ final class EndSafety {
     }
 
     /** A soft eye too small for its rope; on a thimble or in a fitting that part's own row decides. */
-    private void checkEye(MadeEnd end, Rope rope, Assembly.Terms terms, Problems problems) {
+    private void checkEye(MadeEnd end, Assembly.Terms terms, Problems problems) {
         if (end.termination().kind() != Kind.EYE || end.eye().firm()) {
             return;
         }
         FineLength least = end.length(What.LEAST_EYE);
         if (end.eye().flat().compareTo(least) < 0) {
-            problems.tell(isLifting(terms), end.name(), found(end), atLeast(least, source(end)));
-        }
-        for (CodeRule rule : codes.holding(CodeRule.Rule.LEAST_EYE, rope, terms.code())) {
-            FineLength asked = rule.length().length(end.yardsticks());
-            if (rule.isFor(end.termination()) && end.eye().flat().compareTo(asked) < 0) {
-                problems.tell(isLifting(terms) && !rule.warned(), end.name(), found(end), atLeast(asked, rule.words()));
-            }
+            problems.tell(terms.use().isLifting(), end.name(), found(end), atLeast(least, source(end)));
         }
     }
 
@@ -87,21 +67,6 @@ final class EndSafety {
 
     private static String source(MadeEnd end) {
         return end.allowance(What.LEAST_EYE).provenance().source();
-    }
-
-    private void checkThimble(MadeEnd end, Rope rope, Assembly.Terms terms, Problems problems) {
-        Termination row = end.termination();
-        if (!isLifting(terms) || row.kind() != Kind.EYE || !end.eye().isSoftOnPin()) {
-            return;
-        }
-        codes.holding(CodeRule.Rule.THIMBLE, rope, terms.code()).stream()
-                .filter(rule -> rule.isFor(row))
-                .min((a, b) -> Boolean.compare(a.warned(), b.warned()))
-                .ifPresent(rule -> problems.tell(
-                        !rule.warned(),
-                        end.name(),
-                        row.id() + " on a pin without a thimble",
-                        "a thimble in every eye that goes on a fitting: " + rule.words()));
     }
 
     private static void checkTucks(MadeEnd end, Rope rope, Problems problems) {

@@ -31,7 +31,8 @@ final class Feasibility {
     void check(Leg leg, Assembly assembly, Problems problems) {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
-        new EndSafety(splices.codes(), units).check(leg, assembly.terms(), problems);
+        new CodeCheck(splices.codes(), units).check(leg, assembly.terms(), problems);
+        new EndSafety(units).check(leg, assembly.terms(), problems);
         leg.ends().forEach(end -> checkAngle(leg, end, use, problems));
         if (reachesRoundMeasuringPins(leg, problems)) {
             new ClearRopeCheck(splices, leg, units).check(assembly.terms(), problems);
@@ -77,7 +78,7 @@ final class Feasibility {
                     found,
                     "at most 60 degrees, printed for wire slings too (use rules beside the Crane Ordinance art. 219, Japan): "
                             + longEnough(end));
-        } else if (angle.isWiderThan(WIDEST) && use == Assembly.Use.LIFTING) {
+        } else if (angle.isWiderThan(WIDEST) && use.isLifting()) {
             problems.error(end.name(), found, "at most 60 degrees in slings (29 CFR 1926.251(d)): " + longEnough(end));
         } else if (angle.isWiderThan(WIDEST)) {
             String ofEnd = end.spec().options().acceptedBy();

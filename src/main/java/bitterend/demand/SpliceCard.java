@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a splicer must know of one leg besides its marks: how long it is to come out, in which way it is measured, and what
@@ -18,14 +19,21 @@ import java.util.Optional;
  *     the floor always, the others where the order names a pin or a tension
  * @param clear rope between the throats of the finished leg, slack
  * @param ends both ends, end A first; one for a ring
+ * @param code the code it is made under; nothing where nothing is lifted
  */
-public record SpliceCard(Outcome ordered, Map<How, Outcome> fresh, FineLength clear, List<End> ends) {
+public record SpliceCard(
+        Outcome ordered, Map<How, Outcome> fresh, FineLength clear, List<End> ends, @Nullable CodeInForce code) {
     public SpliceCard {
         fresh = Collections.unmodifiableMap(new EnumMap<>(fresh));
         ends = List.copyOf(ends);
         if (!fresh.containsKey(How.SLACK)) {
             throw new IllegalArgumentException("every leg can be measured on the floor");
         }
+    }
+
+    /** The code it is made under; nothing where nothing is lifted. */
+    public Optional<CodeInForce> findCode() {
+        return Optional.ofNullable(code);
     }
 
     /** How a fresh leg is measured. */

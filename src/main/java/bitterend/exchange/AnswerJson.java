@@ -97,7 +97,8 @@ public final class AnswerJson {
                 .with("pieces", (Object) derivation.pieces())
                 .with("rope", derivation.rope())
                 .with("lines", derivation.lines().stream().map(AnswerJson::tree).toList())
-                .with("cut", LengthText.exact(derivation.cut()));
+                .with("cut", LengthText.exact(derivation.cut()))
+                .with("notes", derivation.notes());
     }
 
     private static JsonTree tree(Derivation.Line line) {

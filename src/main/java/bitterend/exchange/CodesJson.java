@@ -18,6 +18,7 @@ final class CodesJson {
     private static final String BUILT_IN = "/bitterend/codes.json";
     private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
     private static final Provenance SHOP = new Provenance("the shop's codes.json", Grade.SHOP, false);
+    private static final int MOST_TUCKS = 20;
     private static final Reading<CodeRule.Rule> RULE = Readings.word(CodeRule.Rule.values(), CodeRule.Rule::word);
 
     private final Findings findings;
@@ -73,6 +74,7 @@ final class CodesJson {
                 "ends",
                 "warned",
                 "from",
+                "count",
                 "is",
                 "byDiameter",
                 "atLeast",
@@ -88,8 +90,17 @@ final class CodesJson {
                 row.texts("ends"),
                 fields.optional("warned", Readings::yesOrNo, false),
                 fields.optional("from", EndText::partId, ""),
-                rule == CodeRule.Rule.THIMBLE
-                        ? new Allowance(List.of(), BookRow.provenance(fields, usual))
-                        : BookRow.sum(row, usual));
+                least(rule, row, fields, usual));
+    }
+
+    /** A thimble is asked for or not, tucks are counted; the others ask for a length. */
+    private static CodeRule.Least least(CodeRule.Rule rule, JsonObject row, Fields fields, Provenance usual) {
+        return switch (rule) {
+            case THIMBLE -> new CodeRule.Least(0, new Allowance(List.of(), BookRow.provenance(fields, usual)));
+            case TUCKS -> new CodeRule.Least(
+                    fields.require("count", Readings.whole(1, MOST_TUCKS), 1),
+                    new Allowance(List.of(), BookRow.provenance(fields, usual)));
+            case CLEAR_ROPE, LEAST_EYE, RING -> new CodeRule.Least(0, BookRow.sum(row, usual));
+        };
     }
 }

@@ -1,5 +1,7 @@
 package bitterend.exchange;
 
+import bitterend.demand.CodeInForce;
+import bitterend.demand.SpliceCard;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.quoting.BuildUp;
@@ -108,9 +110,19 @@ public final class QuoteJson {
                 .with("finished", LengthText.exact(line.assembly().make().finished()))
                 .with("legs", line.assembly().ordered().legs())
                 .with("ends", line.pieces().get(0).ends())
+                .with("code", code(line))
                 .with("quantity", line.quantity())
                 .with("each", money.print(quoted.buildUp().each()))
                 .with("price", money.print(quoted.buildUp().price()));
+    }
+
+    /** The code it is made under; empty where nothing is lifted. */
+    private static String code(QuoteLine line) {
+        return line.demanded()
+                .findCard()
+                .flatMap(SpliceCard::findCode)
+                .map(CodeInForce::words)
+                .orElse("");
     }
 
     private JsonTree inside(LineQuote quoted) {

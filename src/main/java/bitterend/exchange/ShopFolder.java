@@ -124,8 +124,7 @@ public final class ShopFolder {
     private void tellOfNoCode(List<Assembly> assemblies, Settings settings) {
         boolean lifting = assemblies.stream()
                 .map(Assembly::terms)
-                .anyMatch(terms ->
-                        terms.use() == Assembly.Use.LIFTING && terms.code().isEmpty());
+                .anyMatch(terms -> terms.use().isLifting() && terms.code().isEmpty());
         if (lifting && settings.bench().code().isEmpty()) {
             findings.add(Finding.warning(
                     ShopJson.NAME,

@@ -104,7 +104,8 @@ public final class LengthsPage {
         }
     }
 
-    private static String sentence(String note) {
+    /** A note as a sentence: a capital in front, a full stop behind. */
+    public static String sentence(String note) {
         return note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
     }
 

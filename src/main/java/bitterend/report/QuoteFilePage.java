@@ -24,6 +24,7 @@ public final class QuoteFilePage {
         QuoteDocument.Writing page = new QuoteDocument.Writing();
         QuotePage.head(page, quote);
         page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
+        QuotePage.codes(quote).forEach(page::paragraph);
         quote.lines().forEach(line -> line(page, catalogue, line));
         for (RopeQuote rope : quote.ropes()) {
             QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);

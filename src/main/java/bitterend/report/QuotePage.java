@@ -4,6 +4,7 @@ import bitterend.catalogue.Catalogue;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.report.QuoteBlock.Column;
+import java.util.List;
 
 /** A quote as the customer gets it: what, how many, at what price, and how long it stands. No figure of the shop's own. */
 public final class QuotePage {
@@ -21,10 +22,20 @@ public final class QuotePage {
         page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
         page.heading("Please note");
         page.paragraph("Lengths are as stated in each line, made to the rope maker's current instructions.");
+        codes(quote).forEach(page::paragraph);
         page.paragraph(
                 "This quote is for the making of the assemblies described. It states no strength and no safe load; for"
                         + " lifting and life safety a competent person and the local code decide.");
         return page.document("Quote", quote.request().id(), shop);
+    }
+
+    /** The code that slings are made under; it stands on both pages. */
+    static List<String> codes(Quote quote) {
+        CodeWords codes = new CodeWords();
+        quote.lines()
+                .forEach(line ->
+                        codes.add("line " + line.line().name(), line.line().demanded()));
+        return codes.sentences();
     }
 
     static void head(QuoteDocument.Writing page, Quote quote) {

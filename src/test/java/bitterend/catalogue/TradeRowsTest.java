@@ -100,8 +100,6 @@ final class TradeRowsTest {
         "wire-long-splice, TAIL, 1/4 in, 5 ft",
         "wire-long-splice, TAIL, 1/2 in, 10 ft",
         "wire-long-splice, TAIL, 1 in, 20 ft",
-        // 8 CCR 5045(b): circumference at least 96 D
-        "wire-grommet, ROOM, 10 mm, 960 mm",
         // from memory: 40 D in both ropes
         "double-fishermans-knot, TAKE_UP, 10 mm, 200 mm",
         // from memory

@@ -238,7 +238,8 @@ final class EndSafetyTest {
                 sling.derivations()
                         .get(0)
                         .notes()
-                        .contains("clear rope between the splices: at least 120 mm, code us (8 CCR 5045(b))"),
+                        .contains(
+                                "clear rope between splices and fittings of at least 120 mm: code us (8 CCR 5045(b))"),
                 sling.derivations().get(0).notes()::toString);
     }
 

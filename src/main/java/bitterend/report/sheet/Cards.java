@@ -2,6 +2,7 @@ package bitterend.report.sheet;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.Assembly;
+import bitterend.demand.CodeInForce;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
@@ -10,6 +11,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.report.BenchMarks;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
+import bitterend.report.LengthsPage;
 import bitterend.report.PlanView;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The splice cards of a plan: one for each order line that it cuts, those cut first in front. */
@@ -97,7 +100,12 @@ final class Cards {
         String legs = ordered.legs() > 1 ? ", " + ordered.legs() + " legs each" : "";
         add(facts, "pieces", pieces.size() + " of " + line.demanded().pieces().size() + " in this plan" + legs);
         add(facts, "set", line.assembly().terms().matching().set());
+        code(line).map(CodeInForce::words).ifPresent(words -> add(facts, "code", words));
         return facts;
+    }
+
+    private static Optional<CodeInForce> code(CardWork line) {
+        return line.demanded().findCard().flatMap(SpliceCard::findCode);
     }
 
     private List<Fact> rope(Rope rope) {
@@ -135,9 +143,13 @@ final class Cards {
         return new CardSheet.Cut(piece.id(), figures.length(found.cut().length()), reel.id(), reel.lot());
     }
 
-    /** Sample and spare by the piece they are on; substitutes; how the counter reads. */
+    /** Sample and spare by the piece they are on; what the code asks; how the counter reads; substitutes. */
     private List<String> notes(CardWork line, ReelDraw draw) {
         List<String> notes = new ArrayList<>(new ExtraRope(figures).sentences(line));
+        code(line).map(CodeInForce::asks).stream()
+                .flatMap(List::stream)
+                .map(LengthsPage::sentence)
+                .forEach(notes::add);
         String counter = new bitterend.report.ReelWords(view, figures).counter(draw);
         if (!counter.isEmpty()) {
             notes.add(counter);
@@ -155,7 +167,7 @@ final class Cards {
         for (Derivation derivation : line.demanded().derivations()) {
             derivation.notes().stream()
                     .filter(note -> note.contains(": within ") && !note.startsWith("finished length"))
-                    .map(note -> note.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + note.substring(1) + ".")
+                    .map(LengthsPage::sentence)
                     .filter(note -> !notes.contains(note))
                     .forEach(notes::add);
         }

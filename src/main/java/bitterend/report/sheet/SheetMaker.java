@@ -6,6 +6,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Cautions;
+import bitterend.report.CodeWords;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -55,11 +56,20 @@ public final class SheetMaker {
                 plan.draws().stream().map(this::fetch).toList(),
                 shortfalls(),
                 picks(),
-                Cautions.sentences(view.notes()),
+                notes(),
                 Cautions.ALWAYS,
                 plan.draws().stream().map(reels::of).toList(),
                 new SpliceTables(figures).of(planned()),
                 made);
+    }
+
+    /** The code that slings are made under, then what else to know before the cut. */
+    private List<String> notes() {
+        CodeWords codes = new CodeWords();
+        planned().forEach(line -> codes.add(line.id(), line.demanded()));
+        List<String> notes = new ArrayList<>(codes.sentences());
+        notes.addAll(Cautions.sentences(view.notes()));
+        return notes;
     }
 
     private List<Fact> glance() {
