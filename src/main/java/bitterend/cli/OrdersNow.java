@@ -15,15 +15,16 @@ import bitterend.work.AskOrders;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** How things stand with the orders of a shop, for the pages that say so. */
 final class OrdersNow {
     private OrdersNow() {}
 
+    /** How far every order has come, and what is to be told of the pieces that are cut. */
     static OrdersTold of(ShopArgument shop, Shop read, LocalDate day) {
-        PackingProblem open = new OpenWork(read.problem(day), shop.rack().orElse(RackToday.NONE)).fresh();
-        AskOrders question = new AskOrders(OrderedPieces.book(read), open, PlannedPieces.of(shop.folder));
+        AskOrders question = question(shop, read, day, PlannedPieces.of(shop.folder));
         if (!SqliteLedger.isKeptIn(shop.folder)) {
             return question.withoutLedger();
         }
@@ -32,20 +33,35 @@ final class OrdersNow {
         }
     }
 
+    /** What is to be told of the pieces that are cut: nothing in a shop without a ledger. */
+    private static OrdersTold ofCuts(ShopArgument shop, Shop read, LocalDate day) {
+        if (!SqliteLedger.isKeptIn(shop.folder)) {
+            return OrdersTold.NOTHING;
+        }
+        try (Ledger ledger = SqliteLedger.openToRead(shop.folder)) {
+            return question(shop, read, day, Map.of()).ofCuts(ledger);
+        }
+    }
+
+    private static AskOrders question(ShopArgument shop, Shop read, LocalDate day, Map<String, String> planned) {
+        PackingProblem open = new OpenWork(read.problem(day), shop.rack().orElse(RackToday.NONE)).fresh();
+        return new AskOrders(OrderedPieces.book(read), open, planned);
+    }
+
     /** What changed of one cut piece, or that it is spare; a line each, usually none. */
     static String about(ShopArgument shop, Shop read, String piece, Figures figures) {
-        OrdersTold told = of(shop, read, read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault())));
+        OrdersTold told = ofCuts(shop, read, read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault())));
         return new OrderWords(figures, shop.folder.toString())
                 .first(told.about(piece)).stream().map(words -> words + ".\n").collect(Collectors.joining());
     }
 
     /** What stands at the top of a sheet, a sentence each; usually nothing. */
     static List<String> sentences(ShopArgument shop, Shop read, LocalDate day, Figures figures) {
-        return new OrderWords(figures, shop.folder.toString()).first(of(shop, read, day));
+        return new OrderWords(figures, shop.folder.toString()).first(ofCuts(shop, read, day));
     }
 
     /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */
     static String block(ShopArgument shop, Shop read, LocalDate day, Figures figures, Ink ink) {
-        return new OrderWords(figures, shop.folder.toString()).block(of(shop, read, day), ink);
+        return new OrderWords(figures, shop.folder.toString()).block(ofCuts(shop, read, day), ink);
     }
 }

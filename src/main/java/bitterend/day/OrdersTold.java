@@ -12,6 +12,9 @@ import java.util.List;
  * @param uses what they could become
  */
 public record OrdersTold(List<OrderStatus> orders, List<OrderChange> changes, List<SparePiece> spares, List<Use> uses) {
+    /** Nothing is cut. */
+    public static final OrdersTold NOTHING = new OrdersTold(List.of(), List.of(), List.of(), List.of());
+
     public OrdersTold {
         orders = List.copyOf(orders);
         changes = List.copyOf(changes);

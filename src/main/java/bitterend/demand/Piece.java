@@ -141,6 +141,16 @@ public record Piece(
         return Optional.empty();
     }
 
+    /** Whether it may be cut from a rope. */
+    public boolean isAllowedOn(String rope) {
+        for (RopeChoice choice : choices) {
+            if (choice.rope().equals(rope)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     public boolean isMatched() {
         return matching.bond() != Bond.NONE;
     }

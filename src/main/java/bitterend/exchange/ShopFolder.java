@@ -13,7 +13,6 @@ import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -196,20 +195,20 @@ public final class ShopFolder {
         return digested(InputFile.find(folder, name, findings));
     }
 
-    /** Lines whose ropes could all be read, with their pieces. */
+    /** Lines whose ropes could all be read, with their pieces. No line depends on another: cores share them. */
     private static List<OrderLine> demanded(
             List<Assembly> assemblies, Ropes ropes, DemandModel model, Findings findings) {
-        List<OrderLine> orders = new ArrayList<>();
+        List<OrderLine> orders = assemblies.parallelStream()
+                .filter(assembly -> assembly.ropes().stream()
+                        .allMatch(rope -> ropes.find(rope).isPresent()))
+                .map(assembly -> new OrderLine(assembly, model.pieces(assembly)))
+                .toList();
         Set<String> told = new HashSet<>();
-        for (Assembly assembly : assemblies) {
-            if (assembly.ropes().stream().allMatch(rope -> ropes.find(rope).isPresent())) {
-                OrderLine line = new OrderLine(assembly, model.pieces(assembly));
-                findings.addAll(line.demanded().findings());
-                line.demanded().remarks().stream()
-                        .filter(remark -> told.add(remark.found() + remark.expected()))
-                        .forEach(findings::add);
-                orders.add(line);
-            }
+        for (OrderLine line : orders) {
+            findings.addAll(line.demanded().findings());
+            line.demanded().remarks().stream()
+                    .filter(remark -> told.add(remark.found() + remark.expected()))
+                    .forEach(findings::add);
         }
         return orders;
     }

@@ -61,6 +61,22 @@ public final class DrawPrice {
                 : wholeRun[run].minus(value.of(load.leftOf(runs.get(run).length(), loss)));
     }
 
+    /**
+     * What a draw costs more when one of its runs carries more.
+     *
+     * @param loads of all runs, as they are
+     * @param deepest the last run that is cut, from zero; -1 for a reel that is not touched
+     * @param run whose load grows
+     * @param then its load then
+     */
+    public Cost growth(RunLoad[] loads, int deepest, int run, RunLoad then) {
+        if (run > deepest) {
+            Cost fetched = deepest < 0 ? fixed : Cost.ZERO;
+            return fetched.plus(handling.times(run - deepest - 1L)).plus(drop(run, then));
+        }
+        return drop(run, then).minus(loads[run].isEmpty() ? handling : drop(run, loads[run]));
+    }
+
     /** The price of the whole draw, one load for each run; zero for a reel that is not touched. */
     public Cost of(RunLoad[] loads) {
         int deepest = loads.length - 1;

@@ -1,5 +1,6 @@
 package bitterend.packing;
 
+import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.stock.Reel;
@@ -29,8 +30,23 @@ public final class Eligibility {
         problem.pins().forEach(pin -> pinnedTo.put(pin.piece(), pin.reel()));
     }
 
+    /** Whether no hard rule keeps a piece off a reel, lengths apart; the engines ask this for every pair. */
+    public boolean allows(Piece piece, Reel reel) {
+        return piece.isAllowedOn(reel.rope())
+                && reel.custody().state() != Reel.State.ON_HOLD
+                && !isKeptForAnother(piece, reel)
+                && isOfTheRightOwner(piece, reel)
+                && carriesPapers(piece, reel)
+                && !isOutOfDate(reel)
+                && mateElsewhere(piece, reel).isEmpty()
+                && pinOf(piece, reel).equals(reel.id());
+    }
+
     /** The first hard rule that keeps a piece off a reel, lengths apart. */
     public Optional<Reason> against(Piece piece, Reel reel) {
+        if (allows(piece, reel)) {
+            return Optional.empty();
+        }
         for (BiFunction<Piece, Reel, Optional<Reason>> rule : reelRules) {
             Optional<Reason> reason = rule.apply(piece, reel);
             if (reason.isPresent()) {
@@ -47,7 +63,7 @@ public final class Eligibility {
 
     public Optional<Reason> sameRope(Piece piece, Reel reel) {
         return unless(
-                piece.lengthOn(reel.rope()).isPresent(),
+                piece.isAllowedOn(reel.rope()),
                 Rule.SAME_ROPE,
                 () -> reel.id() + " holds " + reel.rope() + "; " + piece.id() + " is ordered in "
                         + piece.orderedRope());
@@ -58,18 +74,16 @@ public final class Eligibility {
     }
 
     public Optional<Reason> reserved(Piece piece, Reel reel) {
-        boolean kept = reel.custody().state() == Reel.State.RESERVED;
         return unless(
-                !kept || reel.custody().order().equals(piece.order()),
+                !isKeptForAnother(piece, reel),
                 Rule.RESERVED,
                 () -> reel.id() + " is kept for order " + reel.custody().order());
     }
 
     public Optional<Reason> ownRope(Piece piece, Reel reel) {
         boolean owned = reel.custody().isCustomersOwn();
-        boolean right = owned ? piece.ownRope() && reel.custody().order().equals(piece.order()) : !piece.ownRope();
         return unless(
-                right,
+                isOfTheRightOwner(piece, reel),
                 Rule.OWN_ROPE,
                 () -> owned
                         ? reel.id() + " belongs to " + reel.custody().owner() + " and serves order "
@@ -80,7 +94,7 @@ public final class Eligibility {
     public Optional<Reason> certificate(Piece piece, Reel reel) {
         String has = reel.papers().certificate();
         return unless(
-                piece.certificate().isEmpty() || piece.certificate().equals(has),
+                carriesPapers(piece, reel),
                 Rule.CERTIFICATE,
                 () -> piece.id() + " needs a " + piece.certificate() + " certificate; " + reel.id() + " carries "
                         + (has.isEmpty() ? "none" : has));
@@ -88,7 +102,7 @@ public final class Eligibility {
 
     public Optional<Reason> useBy(Piece piece, Reel reel) {
         return unless(
-                !problem.day().isAfter(reel.papers().useBy()),
+                !isOutOfDate(reel),
                 Rule.USE_BY,
                 () -> reel.id() + " was to be used by " + reel.papers().useBy());
     }
@@ -96,11 +110,7 @@ public final class Eligibility {
     /** The first cut piece of its set that the piece would not match. */
     public Optional<Reason> begunSet(Piece piece, Reel reel) {
         boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
-        return piece.matching().begun().stream()
-                .filter(mate -> toTheReel
-                        ? !mate.reels().contains(reel.id())
-                        : !mate.isOfItsLot(reel.rope(), reel.lot(), reel.id()))
-                .findFirst()
+        return mateElsewhere(piece, reel)
                 .map(mate -> new Reason(
                         Rule.BEGUN_SET,
                         "set " + piece.matching().set() + " is begun: " + mate.piece() + " is cut off "
@@ -110,7 +120,7 @@ public final class Eligibility {
     }
 
     public Optional<Reason> pinned(Piece piece, Reel reel) {
-        String pin = pinnedTo.getOrDefault(piece.id(), reel.id());
+        String pin = pinOf(piece, reel);
         return unless(pin.equals(reel.id()), Rule.PINNED, () -> piece.id() + " is pinned to " + pin);
     }
 
@@ -122,6 +132,42 @@ public final class Eligibility {
                 Rule.FITS_THE_RUN,
                 () -> piece.id() + " takes " + Words.of(cut) + "; " + reel.id() + " has " + Words.of(run.length())
                         + " in one run");
+    }
+
+    private static boolean isKeptForAnother(Piece piece, Reel reel) {
+        return reel.custody().state() == Reel.State.RESERVED
+                && !reel.custody().order().equals(piece.order());
+    }
+
+    private static boolean isOfTheRightOwner(Piece piece, Reel reel) {
+        return reel.custody().isCustomersOwn()
+                ? piece.ownRope() && reel.custody().order().equals(piece.order())
+                : !piece.ownRope();
+    }
+
+    private static boolean carriesPapers(Piece piece, Reel reel) {
+        return piece.certificate().isEmpty()
+                || piece.certificate().equals(reel.papers().certificate());
+    }
+
+    private boolean isOutOfDate(Reel reel) {
+        return problem.day().isAfter(reel.papers().useBy());
+    }
+
+    /** A cut piece of its set that is of other rope. */
+    private static Optional<CutMate> mateElsewhere(Piece piece, Reel reel) {
+        boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
+        for (CutMate mate : piece.matching().begun()) {
+            if (toTheReel ? !mate.reels().contains(reel.id()) : !mate.isOfItsLot(reel.rope(), reel.lot(), reel.id())) {
+                return Optional.of(mate);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The reel that a piece is pinned to; any reel where it is not. */
+    private String pinOf(Piece piece, Reel reel) {
+        return pinnedTo.isEmpty() ? reel.id() : pinnedTo.getOrDefault(piece.id(), reel.id());
     }
 
     private static Optional<Reason> unless(boolean kept, Rule rule, java.util.function.Supplier<String> sentence) {

@@ -48,9 +48,12 @@ public final class PlanPrice {
         return work != 0 ? work < 0 : of(one).compareTo(of(other)) < 0;
     }
 
+    /** What an order takes of one rope. */
+    private record Share(String order, String rope) {}
+
     /** Split orders and moved pieces. */
     public Cost acrossReels(Packing packing) {
-        Map<String, Set<String>> lots = new HashMap<>();
+        Map<Share, Set<String>> lots = new HashMap<>();
         long moved = 0;
         for (Piece piece : problem.pieces()) {
             RunId place = packing.places().get(piece.id());
@@ -58,7 +61,7 @@ public final class PlanPrice {
                 continue;
             }
             Reel reel = reel(place.reel());
-            lots.computeIfAbsent(piece.order() + "\n" + reel.rope(), key -> new HashSet<>())
+            lots.computeIfAbsent(new Share(piece.order(), reel.rope()), key -> new HashSet<>())
                     .add(lotOf(reel));
             String before = problem.earlier().get(piece.id());
             moved += before == null || before.equals(reel.id()) ? 0 : 1;

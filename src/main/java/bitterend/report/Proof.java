@@ -23,10 +23,12 @@ public final class Proof {
 
     private final PlanView view;
     private final Figures figures;
+    private final PlanPrice prices;
 
     public Proof(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
+        prices = new PlanPrice(view.problem());
     }
 
     /**
@@ -152,7 +154,7 @@ public final class Proof {
                         .forEach(cut -> places.put(cut.piece(), new RunId(draw.reel(), run.run()))));
             }
         }
-        return cost.plus(new PlanPrice(view.problem()).acrossReels(new Packing(places)));
+        return cost.plus(prices.acrossReels(new Packing(places)));
     }
 
     private Cost worth(List<String> ropes) {

@@ -18,6 +18,8 @@ import java.math.BigInteger;
  */
 public record RisingValue(UnitPrice price, Rope.Worth worth, Ratio shareAtKeepFrom, Cost coilCharge)
         implements StockValue {
+    /** Products of two numbers up to this, and the sum of two such products, stay in a {@code long}. */
+    private static final long SMALL = 1L << 30;
 
     public RisingValue {
         if (shareAtKeepFrom.isNegative() || shareAtKeepFrom.compareTo(Ratio.ONE) > 0) {
@@ -41,7 +43,24 @@ public record RisingValue(UnitPrice price, Rope.Worth worth, Ratio shareAtKeepFr
         long above = length.minus(worth.keepFrom()).mm();
         long f0 = shareAtKeepFrom.numerator();
         long whole = shareAtKeepFrom.denominator();
-        BigInteger share = big(f0).multiply(big(span)).add(big(whole - f0).multiply(big(above)));
+        return span <= SMALL && whole <= SMALL
+                ? rising(length, f0 * span + (whole - f0) * above, whole * span)
+                : exactly(
+                        length, big(f0).multiply(big(span)).add(big(whole - f0).multiply(big(above))), whole, span);
+    }
+
+    /** The same in {@code long} where that holds it: the engines ask for millions of values. */
+    private Cost rising(Length length, long share, long of) {
+        long byMetre = price.millisPerMetre();
+        boolean holds = byMetre <= SMALL
+                && length.mm() <= SMALL
+                && Math.multiplyHigh(byMetre * length.mm(), share) == 0
+                && byMetre * length.mm() * share >= 0
+                && of <= Long.MAX_VALUE / 1000;
+        return holds ? new Cost(byMetre * length.mm() * share / (1000 * of)) : exactly(length, big(share), 1, of);
+    }
+
+    private Cost exactly(Length length, BigInteger share, long whole, long span) {
         return new Cost(big(price.millisPerMetre())
                 .multiply(big(length.mm()))
                 .multiply(share)

@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.day.OrderBook;
 import bitterend.day.OrderChanges;
 import bitterend.day.OrderStates;
+import bitterend.day.OrderStatus;
 import bitterend.day.OrdersTold;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
@@ -36,13 +37,16 @@ public final class AskOrders {
 
     /** By what the ledger says. */
     public OrdersTold of(Ledger ledger) {
-        return ledger.read(stock -> {
-            List<SparePiece> spares = SparePieces.of(stock, book);
-            return new OrdersTold(
-                    new OrderStates(book, planned, stock).orders(open.day()),
-                    new OrderChanges(book).in(stock),
-                    spares,
-                    SparePieces.uses(spares, open));
-        });
+        return ledger.read(stock -> told(new OrderStates(book, planned, stock).orders(open.day()), stock));
+    }
+
+    /** What changed of cut pieces, and what is spare; how far the orders have come is not asked. */
+    public OrdersTold ofCuts(Ledger ledger) {
+        return ledger.read(stock -> told(List.of(), stock));
+    }
+
+    private OrdersTold told(List<OrderStatus> orders, Ledger.Stock stock) {
+        List<SparePiece> spares = SparePieces.of(stock, book);
+        return new OrdersTold(orders, new OrderChanges(book).in(stock), spares, SparePieces.uses(spares, open));
     }
 }

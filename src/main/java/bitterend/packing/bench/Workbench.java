@@ -146,8 +146,13 @@ public final class Workbench {
             Piece piece = piece(p);
             String pin = pins.getOrDefault(piece.id(), "");
             String order = ordersWithReels.contains(piece.order()) ? piece.order() : "";
-            kindOf[p] = kinds.of(
-                    List.of(piece.choices(), piece.certificate(), piece.ownRope(), order, pin, piece.matching()));
+            kindOf[p] = kinds.of(List.of(
+                    piece.choices(),
+                    piece.certificate(),
+                    piece.ownRope(),
+                    order,
+                    pin,
+                    piece.matching().begun()));
             if (kindOf[p] == homes.size()) {
                 addKind(piece, rules, ropes);
             }
@@ -169,7 +174,7 @@ public final class Workbench {
             Reel reel = problem.reels().get(r);
             long cut = piece.lengthOn(reel.rope()).map(there -> there.mm()).orElse(Long.MAX_VALUE);
             size[ropeOfReel[r]] = cut;
-            if (cut < Long.MAX_VALUE && rules.against(piece, reel).isEmpty()) {
+            if (cut < Long.MAX_VALUE && rules.allows(piece, reel)) {
                 for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
                     if (cut <= length[run]) {
                         open.add(run);

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Recomputes the bounds of a plan from their duals, with a dynamic program of its own. */
 public final class BoundChecker {
@@ -28,17 +29,20 @@ public final class BoundChecker {
     }
 
     static List<BoundVerdict> check(PackingProblem problem, CutPlan plan, long work) {
-        List<BoundVerdict> verdicts = new ArrayList<>();
+        List<Set<String>> twice = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Bound bound : plan.bounds()) {
-            Set<String> twice = new TreeSet<>(bound.ropes());
-            twice.retainAll(seen);
+            Set<String> again = new TreeSet<>(bound.ropes());
+            again.retainAll(seen);
             seen.addAll(bound.ropes());
-            verdicts.add(
-                    twice.isEmpty()
-                            ? check(problem, plan, bound, work)
-                            : refuted(bound, twice + " stand in two bounds"));
+            twice.add(again);
         }
+        List<BoundVerdict> verdicts = IntStream.range(0, twice.size())
+                .parallel()
+                .mapToObj(i -> twice.get(i).isEmpty()
+                        ? check(problem, plan, plan.bounds().get(i), work)
+                        : refuted(plan.bounds().get(i), twice.get(i) + " stand in two bounds"))
+                .collect(Collectors.toCollection(ArrayList::new));
         uncovered(problem, plan, seen).ifPresent(verdicts::add);
         return verdicts;
     }

@@ -7,6 +7,7 @@ import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * Checks a finished plan against the day it was made for. Every plan goes through here last, whoever made it; a plan with
@@ -39,8 +40,10 @@ public final class PlanChecker {
 
     /** Everything wrong with a plan, and for each bound whether it was confirmed. */
     public static Verdict verdict(PackingProblem problem, CutPlan plan) {
+        CompletableFuture<List<BoundVerdict>> beside =
+                CompletableFuture.supplyAsync(() -> BoundChecker.check(problem, plan));
         List<Fault> faults = new ArrayList<>(faultsOfPlan(problem, plan));
-        List<BoundVerdict> bounds = BoundChecker.check(problem, plan);
+        List<BoundVerdict> bounds = beside.join();
         for (BoundVerdict bound : bounds) {
             if (bound.state() == BoundVerdict.State.REFUTED) {
                 faults.add(new Fault(Check.BOUND, String.join(", ", bound.ropes()), bound.sentence()));

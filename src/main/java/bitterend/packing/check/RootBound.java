@@ -9,6 +9,7 @@ import bitterend.packing.check.SoundRope.Stretch;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -118,14 +119,17 @@ final class RootBound {
         return Optional.of(new Cost(-Math.floorDiv(Math.negateExact(bound), scale)));
     }
 
-    /** The pieces that may come off a reel, those of one length and dual together, with the loss of their cut. */
+    /**
+     * The pieces that may come off a reel, those of one length and dual together, with the loss of their cut. The longest
+     * come first: so there are the fewest states on the way.
+     */
     private List<Kind> kinds(Reel reel) {
         return kindsOfReel.computeIfAbsent(reel.id(), id -> kindsOf(reel));
     }
 
     private List<Kind> kindsOf(Reel reel) {
         long loss = facts.problem().ropeOn(reel).cutting().loss().mm();
-        Map<Long, Map<Long, Long>> counts = new TreeMap<>();
+        Map<Long, Map<Long, Long>> counts = new TreeMap<>(Comparator.reverseOrder());
         groups.forEach((alike, group) -> {
             Optional<Length> cut = group.first().lengthOn(reel.rope());
             if (cut.isPresent() && facts.broken(group.first(), reel).isEmpty()) {

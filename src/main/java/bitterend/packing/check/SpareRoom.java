@@ -9,13 +9,17 @@ import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** How long a piece each run would still take beside what a plan cuts from it. */
 final class SpareRoom {
     private final Facts facts;
     private final Map<String, long[]> byReel = new HashMap<>();
+    private final Map<String, long[]> byReelSorted = new HashMap<>();
+    private final Set<String> ordersWithReels = new HashSet<>();
     private final Map<Kind, Map<String, long[]>> byKind = new HashMap<>();
 
     /** Pieces that the same reels are open to, lengths apart. */
@@ -25,6 +29,7 @@ final class SpareRoom {
     SpareRoom(Facts facts, CutPlan plan) {
         this.facts = facts;
         for (Reel reel : facts.problem().reels()) {
+            ordersWithReels.add(reel.custody().order());
             byReel.put(
                     reel.id(),
                     facts.runs(reel).stream()
@@ -53,12 +58,16 @@ final class SpareRoom {
             long cut = choice.cut().mm();
             homes += atLeast(cut, open.getOrDefault(choice.rope(), new long[0]));
             if (choice.rope().equals(ownRope)) {
-                long[] own = byReel.getOrDefault(ownReel, new long[0]).clone();
-                Arrays.sort(own);
-                homes -= atLeast(cut, own);
+                homes -= atLeast(cut, byReelSorted.computeIfAbsent(ownReel, this::sorted));
             }
         }
         return homes;
+    }
+
+    private long[] sorted(String reel) {
+        long[] rooms = byReel.getOrDefault(reel, new long[0]).clone();
+        Arrays.sort(rooms);
+        return rooms;
     }
 
     private Kind kind(Piece piece) {
@@ -68,7 +77,7 @@ final class SpareRoom {
                 ropes,
                 piece.certificate(),
                 piece.ownRope(),
-                piece.order(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.matching().begun(),
                 facts.pin(piece));
     }

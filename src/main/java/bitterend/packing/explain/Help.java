@@ -47,7 +47,7 @@ final class Help {
             }
         }
         for (Reel reel : problem.reels()) {
-            if (rules.against(piece, reel).isEmpty()) {
+            if (rules.allows(piece, reel)) {
                 reel.runs().forEach(run -> givingWay(reel, run, help));
             }
         }

@@ -2,6 +2,7 @@ package bitterend.packing.greedy;
 
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
@@ -37,7 +38,8 @@ final class Homes {
             List<CutMate> begun,
             String pinnedTo) {}
 
-    private record Open(List<Slot> slots, BitSet numbers) {}
+    /** The runs that are open to pieces of a kind; kinds are counted from zero. */
+    record Open(int kind, List<Slot> slots, BitSet numbers) {}
 
     /** All that decides what a piece costs on a reel of one run that nothing is cut from. */
     private record Twin(String rope, String lot, long mm, Cost fixed, boolean isCustomersOwn, String several) {}
@@ -56,9 +58,14 @@ final class Homes {
         }
         slots.sort(Slot.BY_ID);
         Map<Twin, Integer> twins = new HashMap<>();
+        Map<String, Integer> ropes = new HashMap<>();
+        Map<String, Integer> lots = new HashMap<>();
         for (int i = 0; i < slots.size(); i++) {
             Slot slot = slots.get(i);
             slot.number(i, twins.computeIfAbsent(twin(slot), twin -> twins.size()));
+            slot.numberLot(
+                    ropes.computeIfAbsent(slot.reel().rope(), rope -> ropes.size()),
+                    lots.computeIfAbsent(slot.holderOf(Bond.ONE_LOT), lot -> lots.size()));
         }
     }
 
@@ -93,8 +100,19 @@ final class Homes {
         return open(piece).slots();
     }
 
-    private Open open(Piece piece) {
-        return ofPiece.computeIfAbsent(piece.id(), id -> known.computeIfAbsent(kind(piece), kind -> ask(piece)));
+    /** The runs that would take the piece, the same for all pieces that are alike. */
+    Open open(Piece piece) {
+        Open open = ofPiece.get(piece.id());
+        if (open == null) {
+            Kind kind = kind(piece);
+            open = known.get(kind);
+            if (open == null) {
+                open = ask(piece);
+                known.put(kind, open);
+            }
+            ofPiece.put(piece.id(), open);
+        }
+        return open;
     }
 
     private Kind kind(Piece piece) {
@@ -109,11 +127,11 @@ final class Homes {
 
     private Open ask(Piece piece) {
         List<Slot> open = slots.stream()
-                .filter(slot -> rules.against(piece, slot.reel()).isEmpty())
+                .filter(slot -> rules.allows(piece, slot.reel()))
                 .filter(slot -> !slot.cut(piece).isLongerThan(slot.length()))
                 .toList();
         BitSet numbers = new BitSet();
         open.forEach(slot -> numbers.set(slot.number()));
-        return new Open(open, numbers);
+        return new Open(known.size(), open, numbers);
     }
 }

@@ -1,9 +1,11 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +15,10 @@ import java.util.TreeMap;
 final class SetFitting {
     private final Bench bench;
     private final Homes homes;
+    private final Map<Kind, List<List<Slot>>> holders = new HashMap<>();
+
+    /** Sets whose longest pieces are alike may come off the same lots (reels). */
+    private record Kind(int ofLongest, Bond bond) {}
 
     SetFitting(Bench bench, Homes homes) {
         this.bench = bench;
@@ -26,7 +32,9 @@ final class SetFitting {
                 .toList();
         List<Slot> best = List.of();
         Cost bestPrice = Cost.ZERO;
-        for (List<Slot> holder : holders(longestFirst.get(0))) {
+        Piece longest = longestFirst.get(0);
+        Kind kind = new Kind(homes.open(longest).kind(), longest.matching().bond());
+        for (List<Slot> holder : holders.computeIfAbsent(kind, any -> holders(longest))) {
             Optional<Attempt> attempt = attempt(longestFirst, holder);
             if (attempt.isPresent() && (best.isEmpty() || attempt.get().price().compareTo(bestPrice) < 0)) {
                 best = attempt.get().slots();
@@ -62,13 +70,13 @@ final class SetFitting {
     }
 
     private List<List<Slot>> holders(Piece first) {
-        Map<String, List<Slot>> holders = new TreeMap<>();
+        Map<String, List<Slot>> byHolder = new TreeMap<>();
         for (Slot slot : homes.all()) {
-            if (first.lengthOn(slot.reel().rope()).isPresent()) {
+            if (first.isAllowedOn(slot.reel().rope())) {
                 String holder = slot.holderOf(first.matching().bond());
-                holders.computeIfAbsent(holder, key -> new ArrayList<>()).add(slot);
+                byHolder.computeIfAbsent(holder, key -> new ArrayList<>()).add(slot);
             }
         }
-        return List.copyOf(holders.values());
+        return List.copyOf(byHolder.values());
     }
 }

@@ -24,6 +24,8 @@ final class Slot {
     private final String lotOfRope;
     private int number;
     private int twins;
+    private int ropeNumber;
+    private int lotNumber;
 
     /**
      * @param reelNumber counts the reels from zero
@@ -44,6 +46,21 @@ final class Slot {
     void number(int ofSlot, int ofTwins) {
         number = ofSlot;
         twins = ofTwins;
+    }
+
+    /** Counts its rope among the ropes and its lot among the lots of all ropes. */
+    void numberLot(int ofRope, int ofLot) {
+        ropeNumber = ofRope;
+        lotNumber = ofLot;
+    }
+
+    int ropeNumber() {
+        return ropeNumber;
+    }
+
+    /** Counts the lots from zero; a lot is of one rope. */
+    int lotNumber() {
+        return lotNumber;
     }
 
     Reel reel() {
@@ -89,13 +106,18 @@ final class Slot {
         return bond == Bond.ONE_REEL ? reel.id() : lotOfRope;
     }
 
-    /** Whether a piece of this cut length still fits beside what lies there. */
-    boolean hasRoom(RunLoad load, Length cut) {
-        return load.sum().mm() + cut.mm() + load.pieces() * draw.loss().mm() <= length.mm();
+    /** What a load leaves for one more piece, in mm. */
+    long room(RunLoad load) {
+        return length.mm() - load.sum().mm() - load.pieces() * draw.loss().mm();
     }
 
     /** Cut length of a piece that may be cut from this rope. */
     Length cut(Piece piece) {
-        return piece.lengthOn(reel.rope()).orElseThrow();
+        for (Piece.RopeChoice choice : piece.choices()) {
+            if (choice.rope().equals(reel.rope())) {
+                return choice.cut();
+            }
+        }
+        throw new IllegalArgumentException(piece.id() + " may not be cut from " + reel.rope());
     }
 }

@@ -92,7 +92,7 @@ final class LoadModelBuilder {
             Map<Reel, Long> on = new HashMap<>();
             for (Reel reel : problem.reels()) {
                 Optional<Length> cut = piece.lengthOn(reel.rope());
-                if (cut.isPresent() && rules.against(piece, reel).isEmpty() && fits(cut.get(), reel)) {
+                if (cut.isPresent() && rules.allows(piece, reel) && fits(cut.get(), reel)) {
                     on.put(reel, cut.get().plus(lossOn(reel)).mm());
                 }
             }
@@ -235,7 +235,7 @@ final class LoadModelBuilder {
     /** The length on every reel that may serve the piece, whether it is long enough or not. */
     private List<Long> asked(Piece piece, Eligibility rules) {
         return problem.reels().stream()
-                .map(reel -> rules.against(piece, reel).isEmpty()
+                .map(reel -> rules.allows(piece, reel)
                         ? piece.lengthOn(reel.rope()).orElseThrow().mm()
                         : 0L)
                 .toList();

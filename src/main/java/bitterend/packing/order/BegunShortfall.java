@@ -31,9 +31,8 @@ final class BegunShortfall {
         List<Reel> matching = ofRope.stream()
                 .filter(reel -> rules.begunSet(piece, reel).isEmpty())
                 .toList();
-        List<Reel> allowed = matching.stream()
-                .filter(reel -> rules.against(piece, reel).isEmpty())
-                .toList();
+        List<Reel> allowed =
+                matching.stream().filter(reel -> rules.allows(piece, reel)).toList();
         List<Reason> bars = matching.stream()
                 .flatMap(reel -> rules.against(piece, reel).stream())
                 .distinct()

@@ -16,14 +16,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** On how many other runs a piece would still fit beside everything that is planned there. */
 final class OtherHomes {
     private final Eligibility rules;
     private final Map<String, String> pins = new HashMap<>();
-    private final List<Room> rooms = new ArrayList<>();
+    private final Map<String, List<Room>> rooms = new HashMap<>();
     private final Set<String> ordersWithReels = new HashSet<>();
-    private final Map<Kind, Long> known = new HashMap<>();
+    private final Map<Kind, Count> known = new HashMap<>();
 
     private record Room(Reel reel, Run run, RunLoad load, Length loss) {
         boolean takes(Length cut) {
@@ -37,8 +38,10 @@ final class OtherHomes {
             boolean ownRope,
             String order,
             List<CutMate> begun,
-            String pin,
-            String reel) {}
+            String pin) {}
+
+    /** Runs that would take one more piece, on all reels and by reel. */
+    private record Count(long all, Map<String, Long> byReel) {}
 
     OtherHomes(PackingProblem problem, Packing packing, PlanPrice prices) {
         rules = new Eligibility(problem);
@@ -49,7 +52,8 @@ final class OtherHomes {
             RunLoad[] load = loads.get(reel.id());
             for (Run run : prices.draw(reel.id()).runs()) {
                 RunLoad there = load == null ? RunLoad.NONE : load[run.index() - 1];
-                rooms.add(new Room(reel, run, there, prices.draw(reel.id()).loss()));
+                rooms.computeIfAbsent(reel.rope(), rope -> new ArrayList<>())
+                        .add(new Room(reel, run, there, prices.draw(reel.id()).loss()));
             }
         }
     }
@@ -62,16 +66,17 @@ final class OtherHomes {
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.matching().begun(),
-                pins.getOrDefault(piece.id(), ""),
-                ownReel);
-        return known.computeIfAbsent(kind, key -> count(piece, ownReel));
+                pins.getOrDefault(piece.id(), ""));
+        Count count = known.computeIfAbsent(kind, key -> count(piece));
+        return count.all() - count.byReel().getOrDefault(ownReel, 0L);
     }
 
-    private long count(Piece piece, String ownReel) {
-        return rooms.stream()
-                .filter(room -> !room.reel().id().equals(ownReel))
-                .filter(room -> rules.against(piece, room.reel()).isEmpty())
-                .filter(room -> room.takes(piece.lengthOn(room.reel().rope()).orElseThrow()))
-                .count();
+    private Count count(Piece piece) {
+        Map<String, Long> byReel = piece.choices().stream()
+                .flatMap(choice ->
+                        rooms.getOrDefault(choice.rope(), List.of()).stream().filter(room -> room.takes(choice.cut())))
+                .filter(room -> rules.allows(piece, room.reel()))
+                .collect(Collectors.groupingBy(room -> room.reel().id(), Collectors.counting()));
+        return new Count(byReel.values().stream().mapToLong(Long::longValue).sum(), byReel);
     }
 }

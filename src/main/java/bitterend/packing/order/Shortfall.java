@@ -53,9 +53,8 @@ final class Shortfall {
         List<Reel> ofRope = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
                 .toList();
-        List<Reel> allowed = ofRope.stream()
-                .filter(reel -> rules.against(piece, reel).isEmpty())
-                .toList();
+        List<Reel> allowed =
+                ofRope.stream().filter(reel -> rules.allows(piece, reel)).toList();
         if (ofRope.isEmpty()) {
             return say(piece, Rule.SAME_ROPE, "no reel of " + piece.orderedRope() + " is in stock", receive(piece));
         }
@@ -149,7 +148,7 @@ final class Shortfall {
 
     private List<Reel> allowedFor(Piece piece) {
         return problem.reels().stream()
-                .filter(reel -> rules.against(piece, reel).isEmpty())
+                .filter(reel -> rules.allows(piece, reel))
                 .toList();
     }
 

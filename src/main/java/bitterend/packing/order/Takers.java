@@ -9,6 +9,7 @@ import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.packing.Words;
 import bitterend.stock.Reel;
+import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -24,6 +25,7 @@ final class Takers {
 
     private final Urgency urgency;
     private final Map<String, Reel> reels = new HashMap<>();
+    private final Map<String, List<Run>> runs = new HashMap<>();
     private final Map<RunId, List<Piece>> onRun = new HashMap<>();
     private final Map<String, Length> loss = new HashMap<>();
     private final Map<List<RunId>, String> told = new HashMap<>();
@@ -100,7 +102,9 @@ final class Takers {
     private List<Piece> waitingOn(Piece piece, RunId run) {
         Reel reel = reel(run.reel());
         List<Piece> there = onRun.getOrDefault(run, List.of());
-        Length room = reel.runs().get(run.run() - 1).length();
+        Length room = runs.computeIfAbsent(reel.id(), id -> reel.runs())
+                .get(run.run() - 1)
+                .length();
         for (Piece other : there) {
             room = room.minus(cut(other, run)).minus(lossOn(run));
         }

@@ -84,7 +84,8 @@ final class CutBench {
                 ropeOfLot.add(ropes.of(reel.rope()));
             }
             CutReel cut = new CutReel(reel, r, lot, prices.draw(reel.id()));
-            for (int run = 0; run < reel.runs().size(); run++) {
+            int ofReel = prices.draw(reel.id()).runs().size();
+            for (int run = 0; run < ofReel; run++) {
                 runs.add(new CutRun(cut, run, runs.size()));
             }
         }
@@ -121,6 +122,11 @@ final class CutBench {
     boolean isSplit(int piece) {
         return orderOf[piece] != NOWHERE
                 && lots.isSplit(orderOf[piece], runOf(piece).lot());
+    }
+
+    /** Whether two pieces are of one order, so that nothing changes for it when they change places. */
+    boolean areOfOneOrder(int one, int other) {
+        return orderOf[one] == orderOf[other];
     }
 
     /** Whether it is the only piece of a split order on its lot. */

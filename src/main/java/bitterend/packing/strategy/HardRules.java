@@ -10,6 +10,7 @@ import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
 import bitterend.stock.Reel;
+import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,6 +27,7 @@ import java.util.Set;
 final class HardRules {
     private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, Reel> reels = new HashMap<>();
+    private final Map<String, List<Run>> runs = new HashMap<>();
     private final Map<String, List<Piece>> sets = new HashMap<>();
     private final PackingProblem problem;
     private final Eligibility eligibility;
@@ -52,7 +54,7 @@ final class HardRules {
             if (piece == null
                     || reel == null
                     || place.getValue().run() < 1
-                    || place.getValue().run() > reel.runs().size()) {
+                    || place.getValue().run() > runsOf(reel).size()) {
                 return Optional.of(place.getKey() + " on " + place.getValue() + ": one of them is not there");
             }
             Optional<String> reason = eligibility.against(piece, reel).map(against -> against.sentence());
@@ -76,8 +78,12 @@ final class HardRules {
         Reel reel = reels.get(run.reel());
         return reel != null
                 && load.fits(
-                        reel.runs().get(run.run() - 1).length(),
+                        runsOf(reel).get(run.run() - 1).length(),
                         problem.ropeOn(reel).cutting().loss());
+    }
+
+    private List<Run> runsOf(Reel reel) {
+        return runs.computeIfAbsent(reel.id(), id -> reel.runs());
     }
 
     /** A set that is planned in part, or lies in two places. */

@@ -88,7 +88,8 @@ final class LotMending {
     private boolean swapRuns() {
         boolean changed = false;
         for (CutRun run : bench.runs()) {
-            for (CutRun other : mayGoOn() ? bench.runs() : List.<CutRun>of()) {
+            boolean worthwhile = !run.pieces().isEmpty() && mayGoOn();
+            for (CutRun other : worthwhile ? bench.runs() : List.<CutRun>of()) {
                 boolean differ =
                         mayGoOn() && run.lot() != other.lot() && run.rope().equals(other.rope());
                 if (differ && !run.pieces().isEmpty() && fit(run, other)) {
@@ -153,7 +154,7 @@ final class LotMending {
     private boolean swap(int one, int other) {
         CutRun run = bench.runOf(one);
         CutRun otherRun = bench.runOf(other);
-        if (run.lot() == otherRun.lot() || trials <= 0) {
+        if (bench.areOfOneOrder(one, other) || run.lot() == otherRun.lot() || trials <= 0) {
             return false;
         }
         trials--;

@@ -136,7 +136,7 @@ final class PatternBridge {
     }
 
     private long lengthOn(Piece piece, Reel reel) {
-        return rules.against(piece, reel).isEmpty()
+        return rules.allows(piece, reel)
                 ? piece.lengthOn(reel.rope()).orElseThrow().mm()
                 : ReelKind.NOT_ALLOWED;
     }

@@ -22,6 +22,7 @@ import java.util.TreeMap;
 final class PieceKinds {
     private final Map<Key, List<Piece>> kinds = new TreeMap<>(Key.ORDER);
     private final Set<String> ordersWithReels = new HashSet<>();
+    private final Map<List<Piece.RopeChoice>, String> choices = new HashMap<>();
     private final Map<String, String> pins = new HashMap<>();
 
     private record Key(
@@ -65,7 +66,7 @@ final class PieceKinds {
     private Key key(Piece piece, Urgency urgency) {
         return new Key(
                 piece.cut().mm(),
-                piece.choices().toString(),
+                choices.computeIfAbsent(piece.choices(), List::toString),
                 piece.certificate(),
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",

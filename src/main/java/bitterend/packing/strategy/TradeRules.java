@@ -63,7 +63,7 @@ final class TradeRules {
         }
         if (answers[reel] == UNKNOWN) {
             Reel asked = problem.reels().get(reel);
-            answers[reel] = rules.against(problem.pieces().get(piece), asked).isEmpty() ? YES : NO;
+            answers[reel] = rules.allows(problem.pieces().get(piece), asked) ? YES : NO;
         }
         return answers[reel] == YES;
     }
