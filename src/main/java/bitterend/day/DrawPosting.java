@@ -182,8 +182,8 @@ final class DrawPosting {
 
     private void askForUncertainScrap(Length keepFrom) {
         Length uncertain = reel.contents().uncertainty();
-        Length usable = reel.length().minus(reel.contents().innerWraps());
-        boolean mayBeWorthIt = keepFrom.isPositive() && !usable.isShorterThan(keepFrom);
+        boolean mayBeWorthIt = keepFrom.isPositive()
+                && reel.possibleRuns().stream().anyMatch(run -> !run.length().isShorterThan(keepFrom));
         if (uncertain.isPositive() && mayBeWorthIt) {
             asks.add("reel " + reel.id() + ": by the ledger " + Words.of(reel.length())
                     + " are left behind the last cut, but " + Words.of(uncertain)

@@ -8,8 +8,10 @@ import bitterend.measure.MoneyText;
 import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
+import bitterend.packing.UncertainRest;
 import bitterend.packing.Unplanned;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -26,6 +28,9 @@ public final class PlanJson {
     /** The older form, which kept nothing of what the plan was made from. */
     static final String OLDER = "bitterend/plan/1";
 
+    /** What follows from the rest of a plan, written for other programs and not read. */
+    static final String TO_MEASURE = "toMeasure";
+
     /** The parts of the book of lengths, in the order in which they are written. */
     static final Map<String, Function<LengthBook, Length>> BOOK = book();
 
@@ -38,7 +43,7 @@ public final class PlanJson {
         }
         CutPlan plan = document.plan();
         MoneyText money = document.money();
-        return head(document)
+        JsonTree text = head(document)
                 .with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
                 .with("day", plan.day().toString())
@@ -50,9 +55,39 @@ public final class PlanJson {
                 .with("unplanned", plan.unplanned().stream().map(PlanJson::tree).toList())
                 .with(
                         "bounds",
-                        plan.bounds().stream().map(bound -> tree(bound, money)).toList())
-                .with("facts", new FactsForm(money, new Findings()).tree(facts))
+                        plan.bounds().stream().map(bound -> tree(bound, money)).toList());
+        List<UncertainRest> rests = uncertain(plan, facts.problem());
+        if (!rests.isEmpty()) {
+            text.with(TO_MEASURE, toMeasure(plan, rests));
+        }
+        return text.with("facts", new FactsForm(money, new Findings()).tree(facts))
                 .text();
+    }
+
+    private static List<UncertainRest> uncertain(CutPlan plan, PackingProblem problem) {
+        Map<String, ReelDraw> draws =
+                plan.draws().stream().collect(Collectors.toMap(ReelDraw::reel, draw -> draw, (one, other) -> one));
+        return problem.reels().stream()
+                .filter(reel -> draws.containsKey(reel.id()))
+                .flatMap(reel -> UncertainRest.of(problem.ropeOn(reel), reel, draws.get(reel.id())).stream())
+                .toList();
+    }
+
+    /** Scrap for certain, rope that is probably there, and what is to be measured: it follows from the rest of the plan. */
+    private static JsonTree toMeasure(CutPlan plan, List<UncertainRest> rests) {
+        Length probably = rests.stream().map(UncertainRest::byLedger).reduce(Length.ZERO, Length::plus);
+        return new JsonTree()
+                .with("certainScrap", exact(plan.book().scrap().minus(probably)))
+                .with("probablyLeft", exact(probably))
+                .with(
+                        "reels",
+                        rests.stream()
+                                .map(rest -> new JsonTree()
+                                        .with("reel", rest.reel())
+                                        .with("byLedger", exact(rest.byLedger()))
+                                        .with("certain", exact(rest.certain()))
+                                        .with("keepFrom", exact(rest.keepFrom())))
+                                .toList());
     }
 
     private static JsonTree head(PlanDocument document) {

@@ -66,6 +66,7 @@ final class PlanReader {
         "draws",
         "unplanned",
         "bounds",
+        PlanJson.TO_MEASURE,
         "facts"
     };
 

@@ -47,6 +47,12 @@ public record LengthBook(
         return cutLoss.plus(leadTrim).plus(flaws).plus(scrap);
     }
 
+    /** The same, but so much of the scrap stays on its reel. */
+    public LengthBook leaving(Length rope) {
+        return new LengthBook(
+                before, pieces, cutLoss, leadTrim, flaws, scrap.minus(rope), kept, left.plus(rope), innerWraps);
+    }
+
     public LengthBook plus(LengthBook other) {
         return new LengthBook(
                 before.plus(other.before),

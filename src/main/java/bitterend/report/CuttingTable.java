@@ -5,6 +5,8 @@ import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
+import bitterend.packing.UncertainRest;
+import bitterend.packing.Words;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
@@ -39,6 +41,22 @@ final class CuttingTable {
         }
         table.bitterEnd(draw);
         return List.copyOf(table.marks);
+    }
+
+    /** The same where the rest that is planned as scrap is to be measured first: it stays on the reel until then. */
+    static List<Mark> measuring(UncertainRest rest, List<Mark> marks) {
+        List<Mark> measuring = new ArrayList<>(marks);
+        measuring.replaceAll(mark -> mark.kind() == Kind.SCRAP && !mark.left().isPositive()
+                ? new Mark(
+                        Kind.MEASURE,
+                        mark.at().minus(rest.byLedger()),
+                        rest.byLedger(),
+                        rest.byLedger(),
+                        "",
+                        "keep if " + Words.of(rest.keepFrom()) + " or more",
+                        "")
+                : mark);
+        return List.copyOf(measuring);
     }
 
     private CuttingTable(Reel reel, Length leadTrim, Length loss, Map<String, Piece> pieces, String beforeCut) {

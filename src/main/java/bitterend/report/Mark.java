@@ -37,6 +37,8 @@ public record Mark(Kind kind, Length at, Length length, Length left, String piec
         REMNANT("remnant"),
         /** An offcut not worth keeping comes off. */
         SCRAP("scrap"),
+        /** Cutting stops here; the rest is kept or scrapped by what is measured. */
+        MEASURE("measure"),
         /** Cutting stops here; the rest stays on the reel. */
         STAYS("rest"),
         /** The rope that can be counted on ends here. */

@@ -3,7 +3,9 @@ package bitterend.report;
 import bitterend.finding.Finding;
 import bitterend.packing.CutPlan;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.UncertainRest;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
 public final class PlanPage {
@@ -23,7 +25,7 @@ public final class PlanPage {
         int number = view.mark().number();
         page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
         view.notes().stream().filter(Finding::leavesOut).forEach(finding -> page.paragraph(0, sentence(finding)));
-        page.paragraph(0, summary(view));
+        page.paragraph(0, summary(view) + toMeasure(view));
         ReelBlock block = new ReelBlock(view, figures, tape);
         for (ReelDraw draw : plan.draws()) {
             block.write(page, draw);
@@ -49,6 +51,15 @@ public final class PlanPage {
                 : planned + " of " + FindingsPage.count(wanted, "piece");
         String short_ = planned == wanted ? "" : " " + (wanted - planned) + " could not be planned, see below.";
         return "Planned: " + all + " off " + FindingsPage.count(reels, "reel") + "." + short_;
+    }
+
+    private String toMeasure(PlanView view) {
+        if (view.uncertain().isEmpty()) {
+            return "";
+        }
+        String reels = view.uncertain().stream().map(UncertainRest::reel).collect(Collectors.joining(", "));
+        return " Scrap for certain: " + figures.length(view.book().scrap()) + ". Probably left, to be measured: "
+                + figures.length(view.probably()) + " on " + reels + ".";
     }
 
     private void unplanned(Page page, PlanView view) {

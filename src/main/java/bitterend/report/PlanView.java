@@ -6,12 +6,15 @@ import bitterend.finding.Finding;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.UncertainRest;
 import bitterend.stock.Reel;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -90,14 +93,40 @@ public record PlanView(
         return problem.ropeOn(reel(draw));
     }
 
+    /** What of this reel is to be measured before anyone knows whether it is scrap. */
+    public Optional<UncertainRest> uncertain(ReelDraw draw) {
+        return UncertainRest.of(rope(draw), reel(draw), draw);
+    }
+
+    /** All that is to be measured. */
+    public List<UncertainRest> uncertain() {
+        return plan.draws().stream().flatMap(draw -> uncertain(draw).stream()).toList();
+    }
+
+    /** The rope that is probably left on them, by the ledger. */
+    public Length probably() {
+        return uncertain().stream().map(UncertainRest::byLedger).reduce(Length.ZERO, Length::plus);
+    }
+
+    /** Where its rope goes, what is probably there counted as left on the reel: the scrap in it is certain. */
+    public LengthBook book(ReelDraw draw) {
+        return uncertain(draw).map(rest -> draw.book().leaving(rest.byLedger())).orElse(draw.book());
+    }
+
+    /** The same of all reels. */
+    public LengthBook book() {
+        return plan.draws().stream().map(this::book).reduce(LengthBook.EMPTY, LengthBook::plus);
+    }
+
     /** The rows of its cutting table. */
     public List<Mark> marks(ReelDraw draw) {
-        return CuttingTable.of(
+        List<Mark> marks = CuttingTable.of(
                 reel(draw),
                 draw,
                 rope(draw).cutting().loss(),
                 pieces(),
                 beforeCut(draw).brief());
+        return uncertain(draw).map(rest -> CuttingTable.measuring(rest, marks)).orElse(marks);
     }
 
     /** What to do at each mark of this reel. */

@@ -5,6 +5,7 @@ import bitterend.catalogue.RopeIdentity;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.UncertainRest;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
@@ -102,7 +103,8 @@ public final class ReelWords {
     /** The words of a mark; of a piece too heavy for one person with what to do about it. */
     public String of(ReelDraw draw, Mark mark) {
         String heavy = mark.kind() == Kind.CUT ? heavy(draw, mark.length()) : "";
-        return heavy.isEmpty() ? mark.words() : mark.words() + "; " + heavy;
+        String words = mark.kind() == Kind.MEASURE ? figures.sentence(mark.words()) : mark.words();
+        return heavy.isEmpty() ? words : words + "; " + heavy;
     }
 
     /** {@code 31.2 kg: two people or a hoist} for a length too heavy for one person; empty for others. */
@@ -135,11 +137,18 @@ public final class ReelWords {
                 words.append("Scrap of ").append(figures.length(mark.length())).append(". ");
             }
         }
-        words.append(
-                draw.leftOnReel().isPositive()
-                        ? figures.length(draw.leftOnReel()) + " stays on the reel."
-                        : "Nothing usable stays on the reel.");
-        return words.toString();
+        String last = draw.leftOnReel().isPositive()
+                ? figures.length(draw.leftOnReel()) + " stays on the reel."
+                : "Nothing usable stays on the reel.";
+        return words.append(view.uncertain(draw).map(this::toMeasure).orElse(last))
+                .toString();
+    }
+
+    private String toMeasure(UncertainRest rest) {
+        return "Measure what is left behind the last cut: by the ledger " + figures.length(rest.byLedger())
+                + ", of which "
+                + figures.length(rest.certain()) + " for certain. Keep it if it is " + figures.length(rest.keepFrom())
+                + " or more.";
     }
 
     private static void add(List<Fact> facts, String label, String value) {

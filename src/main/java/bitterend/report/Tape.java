@@ -36,7 +36,7 @@ public enum Tape {
             case CLEAN_END -> clean;
             case CUT, REMNANT, SCRAP -> cut;
             case FLAW -> flaw;
-            case STAYS -> rope;
+            case STAYS, MEASURE -> rope;
             case INNER_WRAPS -> end;
         };
     }

@@ -25,7 +25,7 @@ final class TotalsBlock {
     void write(Page page) {
         CutPlan plan = view.plan();
         page.heading("Where the rope goes");
-        page.table(whereItGoes(plan.book()));
+        page.table(whereItGoes(view.book()));
         page.blank();
         page.table(byRope());
         page.heading("What it costs");
@@ -34,7 +34,8 @@ final class TotalsBlock {
                 "This plan costs " + figures.money(plan.cost())
                         + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
                         + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
-                        + acrossReels(plan));
+                        + acrossReels(plan)
+                        + (view.uncertain().isEmpty() ? "" : " Rope that is only probably there counts as used up."));
         proof(page, new Proof(view, figures));
     }
 
@@ -77,14 +78,21 @@ final class TotalsBlock {
         part(table, "cut loss", book, LengthBook::cutLoss);
         part(table, "lead trim", book, LengthBook::leadTrim);
         part(table, "flaws cut out", book, LengthBook::flaws);
-        part(table, "scrap", book, LengthBook::scrap);
+        part(table, view.uncertain().isEmpty() ? "scrap" : "scrap for certain", book, LengthBook::scrap);
         part(table, "drawn in all", book, LengthBook::drawn);
         part(table, "of that, waste", book, LengthBook::waste);
         beside(table, "kept as remnants", book, LengthBook::kept);
         beside(table, "left on these reels", book, LengthBook::left);
+        probably(table);
         beside(table, "inner wraps", book, LengthBook::innerWraps);
         beside(table, "on these reels before", book, LengthBook::before);
         return table;
+    }
+
+    private void probably(TextTable table) {
+        if (!view.uncertain().isEmpty()) {
+            table.row("of that, probably: measure", figures.bare(view.probably()), "", "");
+        }
     }
 
     private void part(TextTable table, String name, LengthBook book, Function<LengthBook, Length> part) {
@@ -106,15 +114,15 @@ final class TotalsBlock {
     /** At replacement price; a customer's own rope counts nothing. */
     private Cost worth(Function<LengthBook, Length> part) {
         return view.plan().draws().stream()
-                .map(draw -> view.worth(draw, part.apply(draw.book())))
+                .map(draw -> view.worth(draw, part.apply(view.book(draw))))
                 .reduce(Cost.ZERO, Cost::plus);
     }
 
     private record RopeSum(int reels, int pieces, LengthBook book, Cost cost) {
         static final RopeSum NONE = new RopeSum(0, 0, LengthBook.EMPTY, Cost.ZERO);
 
-        RopeSum plus(ReelDraw draw) {
-            return new RopeSum(reels + 1, pieces + draw.cuts().size(), book.plus(draw.book()), cost.plus(draw.cost()));
+        RopeSum plus(ReelDraw draw, LengthBook drawn) {
+            return new RopeSum(reels + 1, pieces + draw.cuts().size(), book.plus(drawn), cost.plus(draw.cost()));
         }
     }
 
@@ -122,7 +130,7 @@ final class TotalsBlock {
         Map<String, RopeSum> sums = new TreeMap<>(NaturalOrder.IDS);
         for (ReelDraw draw : view.plan().draws()) {
             Rope rope = view.rope(draw);
-            sums.put(rope.id(), sums.getOrDefault(rope.id(), RopeSum.NONE).plus(draw));
+            sums.put(rope.id(), sums.getOrDefault(rope.id(), RopeSum.NONE).plus(draw, view.book(draw)));
         }
         TextTable table = new TextTable(
                 Column.words("rope"),

@@ -159,4 +159,10 @@ public record Reel(
     public List<Run> runs() {
         return Run.runsOf(this);
     }
+
+    /** The same as they are if all the rope of the booked length is there. */
+    public List<Run> possibleRuns() {
+        return Run.runsOf(withContents(new Contents(
+                contents.length(), Length.ZERO, contents.leadTrim(), contents.innerWraps(), contents.known())));
+    }
 }

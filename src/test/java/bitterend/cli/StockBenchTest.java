@@ -207,6 +207,43 @@ final class StockBenchTest {
     }
 
     @Test
+    void uncertainRest_isMeasuredNotScrapOnEveryPaper() throws IOException {
+        keepFrom("1 m");
+        reopen("R1,DB12,L1,38.54 m,2.5 m,no");
+        String plan = plain(run(0, "plan", shop, "--time", "1s").out());
+        assertTrue(plan.contains("Scrap for certain: 0.000 m. Probably left, to be measured: 2.510 m on R1."), plan);
+        assertTrue(
+                plan.contains("by the ledger 2.510 m, of which 0.010 m for certain. Keep it if it is 1.000 m"), plan);
+        assertTrue(plan.contains("of that, probably: measure 2.510"), plan);
+        assertFalse(plan.contains("too short to keep"), plan);
+        for (String paper : List.of("", "--tags", "--csv")) {
+            String printed = paper.isEmpty() ? sheet() : sheet(paper);
+            assertTrue(printed.matches("(?s).*measure\\b.{0,60}keep if 1\\.000 m or more.*"), printed);
+            assertFalse(printed.contains("too short to keep"), printed);
+        }
+        assertTrue(sheet().contains("<b>2.510 m</b><br/>probably left, to measure"), sheet());
+        assertTrue(sheet("--units", "imperial").contains("keep if 3 ft 3 "), sheet());
+        String json = Files.readString(Path.of(shop, "plans", "1.json"));
+        assertTrue(json.contains("\"certainScrap\": \"0 mm\""), json);
+        assertTrue(json.contains("\"probablyLeft\": \"2510 mm\""), json);
+    }
+
+    @Test
+    void restThatIsScrapWhateverItMeasures_isScrap() throws IOException {
+        keepFrom("3 m");
+        reopen("R1,DB12,L1,38.54 m,2.5 m,no");
+        assertFalse(plain(run(0, "plan", shop, "--time", "1s").out()).contains("Measure what"));
+        assertTrue(sheet().contains("too short to keep"), sheet());
+        post("--all");
+    }
+
+    private String sheet(String... options) throws IOException {
+        String[] command =
+                Stream.concat(Stream.of("sheet", shop), Stream.of(options)).toArray(String[]::new);
+        return plain(Files.readString(Path.of(run(0, command).out().strip())));
+    }
+
+    @Test
     void posting_isTakenBackByPlanAndReelInOneCommand() throws IOException {
         String before = run(0, "stock", "export", shop).out();
         post("--piece", "1/1.1");

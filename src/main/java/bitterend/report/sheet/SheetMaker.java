@@ -74,8 +74,8 @@ public final class SheetMaker {
 
     private List<Fact> glance() {
         CutPlan plan = view.plan();
-        LengthBook book = plan.book();
-        return List.of(
+        LengthBook book = view.book();
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact("reels to fetch", Integer.toString(plan.draws().size())),
                 new Fact(
                         "pieces to cut",
@@ -86,7 +86,12 @@ public final class SheetMaker {
                         figures.length(book.waste()) + ", "
                                 + figures.percent(
                                         book.waste().mm(), book.drawn().mm(), 2) + " %"),
-                new Fact("cost of cutting", figures.money(plan.cost())));
+                new Fact("cost of cutting", figures.money(plan.cost()))));
+        if (!view.uncertain().isEmpty()) {
+            facts.add(4, new Fact("scrap for certain", figures.length(book.scrap())));
+            facts.add(5, new Fact("probably left, to measure", figures.length(view.probably())));
+        }
+        return facts;
     }
 
     private Fetch fetch(ReelDraw draw) {
@@ -100,7 +105,7 @@ public final class SheetMaker {
                         ? ""
                         : figures.mass(reel.where().mass()),
                 Integer.toString(draw.cuts().size()),
-                figures.bare(draw.book().drawn()));
+                figures.bare(view.book(draw).drawn()));
     }
 
     private List<Shortfall> shortfalls() {

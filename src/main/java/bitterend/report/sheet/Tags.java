@@ -5,6 +5,7 @@ import bitterend.demand.PieceId;
 import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.UncertainRest;
 import bitterend.report.Figures;
 import bitterend.report.PlanView;
 import bitterend.report.ReelWords;
@@ -18,7 +19,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** The tags of a plan: one for every piece, and one for every assembly that is made of several. */
+/** The tags of a plan: one for every piece, one for every assembly that is made of several, and one for
+ * every rest that is to be measured. */
 final class Tags {
     /** Longer lots are cut short in the code; a ledger of old may hold any. */
     private static final int LONGEST_LOT = 100;
@@ -54,7 +56,29 @@ final class Tags {
                 .filter(Tags::isOfSeveral)
                 .map(this::assembly)
                 .forEach(tags::add);
+        view.plan().draws().forEach(draw -> view.uncertain(draw)
+                .map(rest -> rest(rest, draw))
+                .ifPresent(tags::add));
         return tags;
+    }
+
+    /** For the rest of a reel that is kept if it measures enough: its length is written on by hand. */
+    private Tag rest(UncertainRest rest, ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        List<String> lines = new ArrayList<>();
+        lines.add("measured: ____________");
+        lines.add("by the ledger " + figures.length(rest.byLedger()) + ", certain " + figures.length(rest.certain()));
+        if (!reel.lot().isEmpty()) {
+            lines.add("lot " + reel.lot());
+        }
+        lines.add(view.rope(draw).name());
+        return new Tag(
+                reel.id(),
+                "rest of the reel",
+                mark(),
+                "measure; keep if " + figures.length(rest.keepFrom()) + " or more",
+                lines,
+                QrCode.of("rest of reel " + reel.id() + (mark().isEmpty() ? "" : "; " + mark())));
     }
 
     private Tag piece(Piece piece, Cut cut, ReelDraw draw) {

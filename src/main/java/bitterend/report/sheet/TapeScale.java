@@ -70,7 +70,10 @@ final class TapeScale {
     }
 
     private static boolean isRest(Mark mark) {
-        return mark.kind() == Kind.STAYS || mark.kind() == Kind.COUNT_FIRST || mark.kind() == Kind.INNER_WRAPS;
+        return mark.kind() == Kind.STAYS
+                || mark.kind() == Kind.MEASURE
+                || mark.kind() == Kind.COUNT_FIRST
+                || mark.kind() == Kind.INNER_WRAPS;
     }
 
     private static boolean liesBelow(Mark mark) {
