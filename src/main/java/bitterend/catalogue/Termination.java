@@ -82,7 +82,9 @@ public record Termination(
         /** Distance from the throat at which the rope is knotted or pinned while splicing. */
         SLIP_KNOT("slip knot", false),
         /** Smallest sensible inside length of a soft eye, laid flat. */
-        LEAST_EYE("smallest eye", false);
+        LEAST_EYE("smallest eye", false),
+        /** Shortest tail that holds in such rope. */
+        LEAST_TAIL("least tail", false);
 
         private final String word;
         private final boolean isCut;

@@ -1,9 +1,9 @@
 package bitterend.demand;
 
+import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Clips;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fid;
 import bitterend.catalogue.Fitting;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -16,6 +16,7 @@ import bitterend.catalogue.Yardsticks.Eye;
 import bitterend.finding.Nearest;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
 import bitterend.measure.Units;
 import java.util.Optional;
 
@@ -52,7 +53,8 @@ final class EndMaker {
         if (!statesWhatItNeeds(spec, termination, end, problems)
                 || !tucksSuffice(spec, termination, rope, end, problems)
                 || !isCovered(termination, rope, end, problems)
-                || !joins(spec, termination, rope, end, problems)) {
+                || !joins(spec, termination, rope, end, problems)
+                || !tailSuffices(spec, termination, rope, end, problems)) {
             return Optional.empty();
         }
         Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
@@ -106,12 +108,7 @@ final class EndMaker {
 
     private MadeEnd made(
             EndSpec spec, Rope rope, String end, Termination termination, EyeShape eye, FineLength pinToBore) {
-        Yardsticks bare = new Yardsticks(
-                        rope.diameter(),
-                        splices.fids().fid(rope.diameter()),
-                        splices.layTurn(rope),
-                        counted(spec, termination, rope),
-                        new Eye(eye.round(), eye.across()))
+        Yardsticks bare = sticks(rope, counted(spec, termination, rope), new Eye(eye.round(), eye.across()))
                 .withFitting(fittingLength(spec));
         Yardsticks withTail = bare.withTail(Tail.of(termination, spec.options()).length(bare));
         FineLength takeUp = termination.allowance(What.TAKE_UP).length(withTail);
@@ -125,14 +122,18 @@ final class EndMaker {
                 .orElse(spec.fitting().pinToBore());
     }
 
+    private Yardsticks sticks(Rope rope, Counted counted, Eye eye) {
+        return new Yardsticks(
+                rope.diameter(), splices.fids().fid(rope.diameter()), splices.layTurn(rope), counted, eye);
+    }
+
     private Counted counted(EndSpec spec, Termination termination, Rope rope) {
         Counted tucks = Counted.tucks(Tail.tucks(termination, spec.options(), rope));
         Clips clips = termination.layout().clips();
         if (clips.isNone()) {
             return tucks;
         }
-        Fid fid = splices.fids().fid(rope.diameter());
-        Yardsticks plain = new Yardsticks(rope.diameter(), fid, splices.layTurn(rope), tucks, Eye.NONE);
+        Yardsticks plain = sticks(rope, tucks, Eye.NONE);
         return new Counted(
                 tucks.tucks(), clips.count().of(rope.diameter()), clips.saddle().length(plain));
     }
@@ -177,6 +178,29 @@ final class EndMaker {
                     row.id() + " with " + asked + " tucks",
                     "at least " + least + " tucks in " + rope.fibre().word() + " ("
                             + row.tucking().provenance().source() + ")");
+            return false;
+        }
+        return true;
+    }
+
+    /** A tail of the order is never shorter than the row's. */
+    private boolean tailSuffices(EndSpec spec, Termination row, Rope rope, String end, Problems problems) {
+        Allowance asked = spec.options().tail();
+        if (asked.isNothing()) {
+            return true;
+        }
+        if (!Tail.mayBeLonger(row)) {
+            problems.error(
+                    end, row.id() + " with a tail of " + asked.text(), "no tail: " + row.name() + " takes its own");
+            return false;
+        }
+        Yardsticks bare = sticks(rope, counted(spec, row, rope), Eye.NONE);
+        FineLength usual = Tail.usual(row.on(rope), spec.options()).length(bare);
+        if (asked.length(bare).compareTo(usual) < 0) {
+            problems.error(
+                    end,
+                    row.id() + " with a tail of " + asked.text(),
+                    "at least " + LengthText.print(usual, units) + ", its usual tail: a longer one is welcome");
             return false;
         }
         return true;

@@ -24,6 +24,7 @@ final class EndSafety {
             checkUse(end, terms, problems);
             checkDangers(end, leg.rope(), terms, problems);
             checkEye(end, terms, problems);
+            checkTail(end, terms, problems);
             checkTucks(end, leg.rope(), problems);
         }
     }
@@ -54,6 +55,19 @@ final class EndSafety {
         FineLength least = end.length(What.LEAST_EYE);
         if (end.eye().flat().compareTo(least) < 0) {
             problems.tell(terms.use().isLifting(), end.name(), found(end), atLeast(least, source(end)));
+        }
+    }
+
+    /** A tail, the shop's own too, below the least that print knows. */
+    private void checkTail(MadeEnd end, Assembly.Terms terms, Problems problems) {
+        FineLength least = end.length(What.LEAST_TAIL);
+        if (end.length(What.TAIL).compareTo(least) < 0) {
+            problems.tell(
+                    terms.use().isLifting(),
+                    end.name(),
+                    end.termination().id() + " with a tail of " + LengthText.print(end.length(What.TAIL), units),
+                    "at least " + LengthText.print(least, units) + ": "
+                            + end.allowance(What.LEAST_TAIL).provenance().source());
         }
     }
 

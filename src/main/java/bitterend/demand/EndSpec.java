@@ -1,5 +1,6 @@
 package bitterend.demand;
 
+import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
 import bitterend.measure.FineLength;
 
@@ -13,6 +14,7 @@ import bitterend.measure.FineLength;
  * bury-eye thimble T12
  * bury-eye ratio 5 pin 300 mm
  * three-strand-eye length 250 mm tucks 5 tapered
+ * bury-eye length 300 mm tail 90 diameters
  * swaged fork-12
  * swaged bore 45 mm
  * short-splice to M24
@@ -43,9 +45,15 @@ public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Opti
      * @param tapered whether the tucks are tapered away instead of left projecting
      * @param acceptedBy who accepted a throat angle that is too wide; empty when nobody did
      * @param joinedTo id of the rope a join takes this end to; empty for the same rope
+     * @param tail a tail longer than usual; nothing for the usual one
      */
-    public record Options(int tucks, boolean tapered, String acceptedBy, String joinedTo) {
+    public record Options(int tucks, boolean tapered, String acceptedBy, String joinedTo, Allowance tail) {
         public static final Options NONE = new Options(0, false, "", "");
+
+        /** With the usual tail. */
+        public Options(int tucks, boolean tapered, String acceptedBy, String joinedTo) {
+            this(tucks, tapered, acceptedBy, joinedTo, Allowance.NOTHING);
+        }
 
         public Options {
             if (tucks < 0) {

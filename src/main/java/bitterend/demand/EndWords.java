@@ -17,6 +17,7 @@ final class EndWords {
         return end.termination()
                 + eye(end.eye(), units)
                 + fitting(end.fitting(), units)
+                + (options.tail().isNothing() ? "" : " tail " + options.tail().text())
                 + (options.tucks() > 0 ? " tucks " + options.tucks() : "")
                 + (options.tapered() ? " tapered" : "")
                 + (options.joinedTo().isEmpty() ? "" : " to " + options.joinedTo());

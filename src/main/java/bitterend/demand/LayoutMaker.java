@@ -15,7 +15,7 @@ import java.util.Map;
 /** Lays out the marks of the ends of a leg. */
 final class LayoutMaker {
     private static final String FOLLOW = "Lengths only: follow the rope maker's current instructions.";
-    private static final String TAIL_MARK = "tail mark";
+    static final String TAIL_MARK = "tail mark";
     private static final String THROAT_MARK = "throat mark";
 
     private final Leg leg;

@@ -34,7 +34,11 @@ record MadeEnd(
     }
 
     Allowance allowance(What what) {
-        return what == What.TAIL ? Tail.of(termination, spec.options()) : termination.allowance(what);
+        return switch (what) {
+            case TAIL -> Tail.of(termination, spec.options());
+            case MARGIN -> Tail.margin(termination, spec.options(), yardsticks);
+            default -> termination.allowance(what);
+        };
     }
 
     /** Whether something is spliced, sewn or knotted here, so that rope is taken up. */

@@ -1,6 +1,10 @@
 package bitterend.exchange;
 
+import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Provenance;
+import bitterend.catalogue.Term;
+import bitterend.catalogue.Yardstick;
 import bitterend.demand.EndSpec;
 import bitterend.demand.EndSpec.FittingSpec;
 import bitterend.demand.EndSpec.Options;
@@ -26,12 +30,12 @@ import java.util.regex.Pattern;
  * pin 150 mm                                                                     what the eye works on
  * fork-12 | bore 45 mm                                                           the fitting, behind the termination
  * to M24                                                                         the rope a join goes to
- * tucks 5 | tapered | accepted NAME                                            options
+ * tail 24 diameters | tucks 5 | tapered | accepted NAME                        options
  * </pre>
  */
 final class EndText {
     private static final Pattern KEY = Pattern.compile(
-            "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tucks|tapered|to|accepted)(?= |$)");
+            "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tail|tucks|tapered|to|accepted)(?= |$)");
     private static final Pattern PART_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._#+/()-]{0,39}");
     private static final List<String> EYES = List.of("length", "perimeter", "diameter", "ratio", "thimble");
     private static final Set<String> LAST = Set.of("accepted");
@@ -132,8 +136,30 @@ final class EndText {
         Parsed<String> accepted =
                 words.containsKey("accepted") ? value("accepted", words).then(Readings::text) : Parsed.of("");
         Parsed<String> joined = words.containsKey("to") ? value("to", words).then(Readings::id) : Parsed.of("");
-        return tucks.then(count -> accepted.then(
-                name -> joined.map(rope -> new Options(count, words.containsKey("tapered"), name, rope))));
+        Parsed<Allowance> tail =
+                words.containsKey("tail") ? value("tail", words).then(EndText::tail) : Parsed.of(Allowance.NOTHING);
+        return tucks.then(count -> accepted.then(name -> joined.then(
+                rope -> tail.map(asked -> new Options(count, words.containsKey("tapered"), name, rope, asked)))));
+    }
+
+    /** A length, or so many diameters or fids. */
+    private static Parsed<Allowance> tail(String text) {
+        return AllowanceText.parse(text)
+                .value()
+                .filter(terms -> terms.size() == 1 && isTail(terms.get(0)))
+                .map(terms -> Parsed.of(new Allowance(terms, Provenance.ORDER)))
+                .orElse(Parsed.refused(
+                        "a tail such as 24 diameters, 2 fids or 600 mm, of at most 1000 diameters or 100 m"));
+    }
+
+    private static boolean isTail(Term term) {
+        if (term instanceof Term.Fixed fixed) {
+            return fixed.length().isPositive() && fixed.length().compareTo(FineLength.ofMillimetres(100_000)) <= 0;
+        }
+        return term instanceof Term.Multiple some
+                && (some.of() == Yardstick.DIAMETER || some.of() == Yardstick.FID)
+                && some.count().isPositive()
+                && some.count().compareTo(Ratio.of(1000)) <= 0;
     }
 
     private static Parsed<String> value(String word, Map<String, String> words) {

@@ -36,7 +36,8 @@ final class TerminationRow {
             "room", What.ROOM,
             "fills", What.FILLS,
             "slipKnot", What.SLIP_KNOT,
-            "leastEye", What.LEAST_EYE);
+            "leastEye", What.LEAST_EYE,
+            "leastTail", What.LEAST_TAIL);
 
     /** Where a number comes from when a shop's row does not say. */
     static final Provenance SHOP = new Provenance("the shop's splices.json", Grade.SHOP, false);

@@ -65,7 +65,10 @@ final class WorkedLengthsTest {
         assertEquals(new Length(10_784), derivation.cut());
     }
 
-    /** CID A-A-52069: 20 ft over the outside, two eyes of 43 in perimeter, tail 4 tucks at 5.33 D. */
+    /**
+     * CID A-A-52069: 20 ft over the outside, two eyes of 43 in perimeter, tail 4 tucks at 5.33 D. The item asks for one and a
+     * half tucks more; that they are a taper within these four is our reading, not its text.
+     */
     @Test
     void federalSling_takes8428() {
         assertEquals(new Length(8_428), federalSling(mil(1114)).cut());

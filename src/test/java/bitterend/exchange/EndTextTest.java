@@ -46,6 +46,10 @@ final class EndTextTest {
         assertEquals(
                 new Options(0, false, "the master, by length of service", ""),
                 end("e length 1 m accepted the master, by length of service").options());
+        assertEquals(
+                "24 diameters",
+                end("e length 1 m tail 24 diameters").options().tail().text());
+        assertEquals("600 mm", end("e tail 600 mm length 1 m").options().tail().text());
     }
 
     @ParameterizedTest
@@ -71,6 +75,10 @@ final class EndTextTest {
                 "e accepted",
                 "?",
                 "e lenght 300 mm",
+                "e tail length 1 m",
+                "e tail 0 mm length 1 m",
+                "e tail 2 tails length 1 m",
+                "e tail 1001 diameters length 1 m",
             })
     void end_thatSaysNothingClearIsRefusedWithAnExample(String text) {
         String refusal = EndText.parse(text).refusal().orElseThrow();
