@@ -7,13 +7,15 @@ import bitterend.measure.Length;
 import bitterend.report.FindingsPage;
 import bitterend.report.MeasuredPage;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.store.SqliteLedger;
 import bitterend.work.FinishedLog;
 import bitterend.work.MeasureFinished;
 import bitterend.work.MeasureFinished.Boxes;
 import bitterend.work.MeasureFinished.Result;
 import bitterend.work.MeasureFinished.Said;
-import java.time.Clock;
+import bitterend.work.PassPieces;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -23,16 +25,20 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code measure SHOP PIECE}: the boxes of a splice card. */
+/** {@code measure SHOP PIECE}: a piece is made, measured and looked over; the boxes of a splice card. */
 @Command(
         name = "measure",
-        header = "Books what a finished piece measures: the boxes of its splice card.",
+        header = "Books what a finished piece measures, or that pieces were found good.",
         description = {
             "",
-            "Adds a row to measured.csv, from which calibrate learns, and where the shop",
-            "keeps a ledger books the piece as spliced, and as passed when it passes. A piece",
-            "outside of what passes is booked only with --accepted, --respliced or --spoiled.",
-            "Its tag says so, printed again.",
+            "With --came-out: the boxes of a splice card. Adds a row to measured.csv, from",
+            "which calibrate learns, and where the shop keeps a ledger books the piece as",
+            "spliced, and as passed when it passes. A piece outside of what passes is booked",
+            "only with --accepted, --respliced or --spoiled. Its tag says so, printed again.",
+            "",
+            "With --passed alone: these pieces were looked over and found good, unmeasured.",
+            "",
+            "stock undo takes either back, the row too.",
             ""
         },
         sortOptions = false)
@@ -40,26 +46,24 @@ final class MeasureCommand implements Callable<Integer> {
     private final Terminal terminal;
 
     @Mixin
-    private ShopArgument shop = new ShopArgument();
+    private OrdersAccess at = new OrdersAccess();
 
-    @Parameters(index = "1", paramLabel = "PIECE", description = "Such as 1041/3.2.")
-    private String piece = "";
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "PIECE", description = "Such as 1041/3.2.")
+    private List<String> pieces = List.of();
 
     @Option(
             names = "--cut",
             paramLabel = "LENGTH",
-            required = true,
             converter = LengthOption.class,
-            description = "What it was cut to.")
+            description = "What it was cut to. Default: as the ledger has it.")
     private Length cut = Length.ZERO;
 
     @Option(
             names = "--came-out",
             paramLabel = "LENGTH",
-            required = true,
             converter = LengthOption.class,
             description = "What it measures when it is made.")
-    private Length cameOut = Length.ZERO;
+    private @Nullable Length cameOut;
 
     @Option(
             names = "--how",
@@ -68,24 +72,30 @@ final class MeasureCommand implements Callable<Integer> {
             description = "slack on the floor, on its pins, or under the tension of the order. Default: slack.")
     private How how = How.SLACK;
 
-    @Option(names = "--splicer", paramLabel = "NAME", defaultValue = "", description = "Who made it.")
+    @Option(
+            names = "--splicer",
+            paramLabel = "NAME",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description = "Who made it.")
     private String splicer = "";
 
     @Mixin
     private DayOption day = new DayOption();
 
     @ArgGroup
-    private Outside outside = new Outside();
+    private Looked looked = new Looked();
 
-    @Mixin
-    private UnitsOption units = new UnitsOption();
+    /** What is said of it: that it passes, or what becomes of one that does not; one of these. */
+    static final class Looked {
+        @Option(names = "--passed", description = "It was looked over and found good.")
+        private boolean passed;
 
-    @Mixin
-    private CommonOptions common = new CommonOptions();
-
-    /** What becomes of a piece that does not pass; one of these. */
-    static final class Outside {
-        @Option(names = "--accepted", paramLabel = "NAME", description = "It does not pass; who accepts it.")
+        @Option(
+                names = "--accepted",
+                paramLabel = "NAME",
+                converter = Typed.Words.class,
+                description = "It does not pass; who accepts it.")
         private @Nullable String accepted;
 
         @Option(names = "--respliced", description = "It does not pass; it is to be spliced again.")
@@ -98,6 +108,9 @@ final class MeasureCommand implements Callable<Integer> {
             if (accepted != null) {
                 return Said.accepted(accepted.strip());
             }
+            if (passed) {
+                return Said.PASSED;
+            }
             return respliced ? Said.RESPLICED : spoiled ? Said.SPOILED : Said.NOTHING;
         }
     }
@@ -108,34 +121,55 @@ final class MeasureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = shop.readOrComplain(terminal);
-        return (read.isEmpty() ? ExitCode.BAD_INPUT : tell(book(read.get()), read.get())).number();
+        Length measured = cameOut;
+        if (measured == null) {
+            return passed();
+        }
+        if (pieces.size() > 1) {
+            throw new LedgerException.Contradictory(
+                    "what one piece came out at is no figure of " + pieces.size() + " pieces: measure them one by one");
+        }
+        Optional<Shop> read = at.read(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : tell(book(read.get(), measured), read.get())).number();
     }
 
-    private Result book(Shop read) {
-        Boxes boxes = new Boxes(piece, cut, cameOut, how, splicer.strip(), day.of(read), outside.said());
-        if (!SqliteLedger.isKeptIn(shop.folder)) {
-            return new MeasureFinished(shop.folder, read, FinishedLog.NONE).book(boxes);
+    private int passed() {
+        if (!looked.said().equals(Said.PASSED)) {
+            throw new LedgerException.Contradictory(
+                    "say with --came-out what the piece measures, or with --passed that it was looked over and found good");
         }
-        try (Ledger ledger = SqliteLedger.open(shop.folder, Clock.systemUTC())) {
-            String who = splicer.isBlank() ? System.getProperty("user.name", "unknown") : splicer.strip();
-            return new MeasureFinished(shop.folder, read, new FinishedLog.OfLedger(ledger, act -> act.by(who)))
-                    .book(boxes);
+        return at.book(terminal, (desk, read) -> new PassPieces(desk).passed(pieces, at.note.text));
+    }
+
+    private Result book(Shop read, Length measured) {
+        Boxes boxes = new Boxes(pieces.get(0), cut, measured, how, splicer.strip(), day.of(read), looked.said());
+        if (!SqliteLedger.isKeptIn(at.at.folder)) {
+            return new MeasureFinished(at.at.folder, read, FinishedLog.NONE).book(boxes);
         }
+        if (at.at.who == null && !splicer.isBlank()) {
+            at.at.who = splicer.strip();
+        }
+        return at.at.writing(ledger -> new MeasureFinished(at.at.folder, read, log(ledger)).book(boxes));
+    }
+
+    private FinishedLog log(Ledger ledger) {
+        return new FinishedLog.OfLedger(ledger, at.note.caller(at.at), at.note.text);
     }
 
     private ExitCode tell(Result result, Shop read) {
-        MeasuredPage page = new MeasuredPage(units.figures(read));
+        MeasuredPage page = new MeasuredPage(at.at.units.figures(read));
         if (result instanceof Result.Booked booked) {
             terminal.out()
                     .print(
-                            common.json
-                                    ? AnswerJson.measured(booked.boxes().piece(), booked.verdict(), booked.wanted())
+                            at.at.common.json
+                                    ? AnswerJson.measured(
+                                            booked.boxes().piece(), booked.verdict(), booked.wanted(), booked.event())
                                     : page.booked(
-                                            booked.boxes().piece(),
-                                            booked.boxes().cameOut(),
-                                            booked.verdict(),
-                                            booked.wanted()));
+                                                    booked.boxes().piece(),
+                                                    booked.boxes().cameOut(),
+                                                    booked.verdict(),
+                                                    booked.wanted())
+                                            + (booked.event() > 0 ? "Event " + booked.event() + ".\n" : ""));
             return ExitCode.DONE;
         }
         if (result instanceof Result.Outside found) {

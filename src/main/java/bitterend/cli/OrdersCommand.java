@@ -3,7 +3,6 @@ package bitterend.cli;
 import bitterend.day.OrdersTold;
 import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
-import bitterend.measure.Length;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
 import bitterend.report.QuoteDocument;
@@ -11,7 +10,6 @@ import bitterend.report.sheet.QuotePaper;
 import bitterend.work.GiveSpare;
 import bitterend.work.KeepAsCut;
 import bitterend.work.MakeSpare;
-import bitterend.work.RecordMade;
 import bitterend.work.ReleaseSet;
 import bitterend.work.ReturnSpare;
 import java.nio.file.Path;
@@ -133,26 +131,5 @@ final class OrdersCommand implements Callable<Integer> {
     @Command(name = "keep", header = "Accepts a cut piece as it is, although its order changed.")
     int keep(@Mixin OrdersAccess at, @Parameters(index = "1", paramLabel = "PIECE") String piece) {
         return at.book(terminal, (desk, read) -> new KeepAsCut(desk).keep(piece, at.note.text));
-    }
-
-    @Command(name = "spliced", header = "Books that both ends of a piece are made, and what it measures.")
-    int spliced(
-            @Mixin OrdersAccess at,
-            @Parameters(index = "1", paramLabel = "PIECE") String piece,
-            @Option(
-                            names = "--measured",
-                            paramLabel = "LENGTH",
-                            required = true,
-                            converter = LengthOption.class,
-                            description = "Finished length, measured as the order measures it.")
-                    Length measured) {
-        return at.book(terminal, (desk, read) -> new RecordMade(desk).spliced(piece, measured, at.note.text));
-    }
-
-    @Command(name = "passed", header = "Books that pieces were looked over and found good.")
-    int passed(
-            @Mixin OrdersAccess at,
-            @Parameters(index = "1..*", arity = "1..*", paramLabel = "PIECE") List<String> pieces) {
-        return at.book(terminal, (desk, read) -> new RecordMade(desk).passed(pieces, at.note.text));
     }
 }

@@ -3,6 +3,9 @@ package bitterend.cli;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Undo;
+import bitterend.work.TakeBack;
+import bitterend.work.TakeBack.TakenBack;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -54,10 +57,13 @@ final class StockUndoCommand implements Callable<Integer> {
                     "take back an EVENT, or else what was posted of a --plan off a --reel");
         }
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.UNDONE, "", note.text));
-        Event event = at.writing(ledger -> {
-            Undo undo = new Undo(ledger, act);
-            return number != null ? undo.event(number) : undo.posting("" + plan, "" + reel);
-        });
-        return at.booked(terminal, event.movements());
+        Long event = number;
+        TakenBack back = at.writing(ledger -> event != null
+                ? new TakeBack(at.folder, ledger).event(event, act)
+                : new TakenBack(new Undo(ledger, act).posting("" + plan, "" + reel), List.of()));
+        back.told().forEach(line -> at.say(terminal, line + ".\n"));
+        return back.event().movements().isEmpty() && !at.common.json
+                ? ExitCode.DONE.number()
+                : at.booked(terminal, back.event().movements());
     }
 }

@@ -3,8 +3,6 @@ package bitterend.day;
 import bitterend.day.PieceStatus.State;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
-import bitterend.measure.Length;
-import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import java.time.LocalDate;
@@ -22,8 +20,7 @@ public final class OrderStates {
     private final OrderBook book;
     private final Map<String, String> planned;
     private final Map<String, Movement> cuts = new HashMap<>();
-    private final Map<String, Length> spliced = new HashMap<>();
-    private final Set<String> passed = new HashSet<>();
+    private final Map<String, LookedOver> made = new HashMap<>();
     private final Set<String> delivered = new HashSet<>();
     private final Set<String> useless = new HashSet<>();
     private final List<SparePiece> spares = new ArrayList<>();
@@ -42,19 +39,12 @@ public final class OrderStates {
     public OrderStates(OrderBook book, Map<String, String> planned, Ledger.Stock stock) {
         this(book, planned);
         cuts.putAll(new CutPieces(stock).cuts());
-        for (Event event : stock.standing(Event.Kind.SPLICED)) {
-            DeliveredPieces.ofThisCut(event, cuts)
-                    .forEach(piece -> spliced.put(piece, length(event.fact("piece " + piece))));
-        }
-        stock.standing(Event.Kind.PASSED).forEach(event -> passed.addAll(DeliveredPieces.ofThisCut(event, cuts)));
+        FinishedPieces finished = new FinishedPieces(stock, cuts);
+        cuts.keySet().forEach(piece -> finished.find(piece).ifPresent(found -> made.put(piece, found)));
         delivered.addAll(DeliveredPieces.of(stock));
         new OrderChanges(book)
                 .in(stock).stream().filter(OrderChange::isUseless).forEach(change -> useless.add(change.piece()));
         spares.addAll(SparePieces.of(stock, book));
-    }
-
-    private static Length length(String mm) {
-        return mm.endsWith(" mm") ? new Length(Long.parseLong(mm.substring(0, mm.length() - 3))) : Length.ZERO;
     }
 
     /** Every order: what is overdue first, then by due day and number; what is delivered last. */
@@ -100,10 +90,10 @@ public final class OrderStates {
         if (cut == null) {
             String plan = planned.getOrDefault(id, "");
             return new PieceStatus(
-                    id, plan.isEmpty() ? State.OPEN : State.PLANNED, plan, List.of(), false, Length.ZERO);
+                    id, plan.isEmpty() ? State.OPEN : State.PLANNED, plan, List.of(), LookedOver.NOT_YET);
         }
-        Length made = spliced.getOrDefault(id, Length.ZERO);
-        return new PieceStatus(id, state(id), "", List.of(cut.entry().after()), passed.contains(id), made);
+        return new PieceStatus(
+                id, state(id), "", List.of(cut.entry().after()), made.getOrDefault(id, LookedOver.NOT_YET));
     }
 
     private State state(String cut) {
@@ -113,9 +103,7 @@ public final class OrderStates {
         if (useless.contains(cut)) {
             return State.SHORT;
         }
-        if (passed.contains(cut)) {
-            return State.PASSED;
-        }
-        return spliced.containsKey(cut) ? State.SPLICED : State.CUT;
+        LookedOver found = made.get(cut);
+        return found == null ? State.CUT : found.isGood() ? State.PASSED : State.SPLICED;
     }
 }

@@ -54,9 +54,8 @@ public record PackingNote(
      *
      * @param piece its id, as on its tag
      * @param reel the reel it was cut off, as it was then: its lot and papers are those of the piece
-     * @param made what it measures finished; zero when nobody measured it
-     * @param passed whether it was recorded as passed
+     * @param found what it measures finished, and what was found when it was looked over
      * @param released that its set was released from matching, in words; empty usually
      */
-    public record Item(String piece, Reel reel, Length made, boolean passed, String released) {}
+    public record Item(String piece, Reel reel, LookedOver found, String released) {}
 }

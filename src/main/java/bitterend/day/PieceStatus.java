@@ -1,6 +1,5 @@
 package bitterend.day;
 
-import bitterend.measure.Length;
 import bitterend.stock.Reel;
 import java.util.List;
 import java.util.Locale;
@@ -13,10 +12,9 @@ import java.util.Optional;
  * @param state how far
  * @param plan the plan that cuts it; empty unless it is planned
  * @param cuts the reel it was cut off, as it was then; empty while it is not cut
- * @param passed whether it was recorded as looked over and found good
- * @param made what it measures finished; zero while nobody has measured it
+ * @param found what it measures finished, and what was found when it was looked over
  */
-public record PieceStatus(String piece, State state, String plan, List<Reel> cuts, boolean passed, Length made) {
+public record PieceStatus(String piece, State state, String plan, List<Reel> cuts, LookedOver found) {
     public PieceStatus {
         cuts = List.copyOf(cuts);
     }

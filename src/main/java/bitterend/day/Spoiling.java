@@ -42,14 +42,16 @@ public final class Spoiling {
      */
     public Event spoil(String piece, Length back, String note) {
         Event.Act act = caller.apply(Event.Act.of(Event.Kind.SPOILED, "", note));
-        return ledger.change(act, books -> {
-                    Movement cut = new CutPieces(books).cuts().get(piece);
-                    if (cut == null) {
-                        throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be spoiled");
-                    }
-                    write(books, cut, back, note);
-                })
-                .orElseThrow();
+        return ledger.change(act, books -> write(books, piece, back, note)).orElseThrow();
+    }
+
+    /** Writes the movements of a spoiled piece into an event. */
+    public static void write(Ledger.Books books, String piece, Length back, String note) {
+        Movement cut = new CutPieces(books).cuts().get(piece);
+        if (cut == null) {
+            throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be spoiled");
+        }
+        write(books, cut, back, note);
     }
 
     private static void write(Ledger.Books books, Movement cut, Length back, String note) {

@@ -18,12 +18,12 @@ final class TakeUpReader {
     TakeUp read(Leg leg, Length cut, Problems problems) {
         List<MadeEnd> spliced = leg.ends().stream().filter(MadeEnd::isSpliced).toList();
         if (spliced.isEmpty()) {
-            problems.error("end a", leg.ends().get(0).termination().id(), "an end that is spliced or knotted");
+            problems.warning("end a", leg.ends().get(0).termination().id(), "an end that is spliced or knotted");
             return TakeUp.unknown(problems.findings());
         }
         String termination = spliced.get(0).termination().id();
         if (spliced.stream().anyMatch(end -> !end.termination().id().equals(termination))) {
-            problems.error(
+            problems.warning(
                     "end b",
                     spliced.get(1).termination().id(),
                     "one spliced end, or both alike: of two kinds neither take-up can be told from the sum");

@@ -142,8 +142,12 @@ public final class AnswerJson {
                         fit.outliers().stream().map(MeasuredAssembly::id).toList());
     }
 
-    /** What became of a finished piece that was measured. */
-    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted) {
+    /**
+     * What became of a finished piece that was measured.
+     *
+     * @param event number of the event; 0 in a shop without a ledger
+     */
+    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted, long event) {
         JsonTree tree = new JsonTree()
                 .with("piece", piece)
                 .with("verdict", verdict)
@@ -152,7 +156,7 @@ public final class AnswerJson {
         if (wanted.isJudged()) {
             tree.with("least", LengthText.exact(wanted.least())).with("most", LengthText.exact(wanted.most()));
         }
-        return tree.text();
+        return (event > 0 ? tree.with("event", event) : tree).text();
     }
 
     private static JsonTree tree(SpliceLayout layout) {

@@ -2,15 +2,21 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Adds rows to {@code measured.csv} as a person would: below those that are there, which stay as they are. */
 public final class MeasuredRows {
@@ -27,6 +33,9 @@ public final class MeasuredRows {
             "splicer",
             "day",
             "note");
+
+    /** What the note of a row begins with whose piece is to be made again: it says nothing of the next one. */
+    public static final String SPOILED = "spoiled";
 
     private MeasuredRows() {}
 
@@ -57,8 +66,12 @@ public final class MeasuredRows {
         return findings.sorted().stream().filter(Finding::isError).toList();
     }
 
-    /** Adds a row that has no problems; a file that is not there is begun. */
-    public static void add(Path folder, Row row) {
+    /**
+     * Adds a row that has no problems; a file that is not there is begun.
+     *
+     * @return the row as it is written
+     */
+    public static String add(Path folder, Row row) {
         CsvTable table = table(folder, new Findings());
         Map<String, String> cells = new HashMap<>(row.cells());
         cells.put("id", free(row.piece(), table.rows()));
@@ -67,6 +80,52 @@ public final class MeasuredRows {
                 .map(name -> quoted(cells.getOrDefault(name, ""), separator))
                 .collect(Collectors.joining(separator));
         WholeFile.write(folder.resolve(MeasuredCsv.NAME), ended(table.text()) + line + "\n");
+        return line;
+    }
+
+    /**
+     * Takes a row out that was added, unless it was changed since; all others stay as they are.
+     *
+     * @param line the row as it was written
+     * @return whether it was there
+     */
+    public static boolean takeOut(Path folder, String line) {
+        String text = InputFile.find(folder, MeasuredCsv.NAME, new Findings())
+                .map(InputFile::text)
+                .orElse("");
+        List<String> lines = new ArrayList<>(List.of(text.split("(?<=\n)")));
+        for (int last = lines.size() - 1; last > 0; last--) {
+            if (lines.get(last).strip().equals(line.strip())) {
+                lines.remove(last);
+                WholeFile.write(folder.resolve(MeasuredCsv.NAME), String.join("", lines));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Does some work that writes the file, and puts back what was there when the work fails. */
+    public static <T> T orAsItWas(Path folder, Supplier<T> work) {
+        Path file = folder.resolve(MeasuredCsv.NAME);
+        try {
+            byte @Nullable [] before = Files.exists(file) ? Files.readAllBytes(file) : null;
+            try {
+                return work.get();
+            } catch (RuntimeException | Error fault) {
+                putBack(file, before);
+                throw fault;
+            }
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static void putBack(Path file, byte @Nullable [] before) throws IOException {
+        if (before == null) {
+            Files.deleteIfExists(file);
+        } else if (!Arrays.equals(before, Files.readAllBytes(file))) {
+            WholeFile.write(file, before);
+        }
     }
 
     private static CsvTable table(Path folder, Findings findings) {
@@ -75,15 +134,25 @@ public final class MeasuredRows {
         return new CsvTable(file, MeasuredCsv.COLUMNS, findings);
     }
 
-    /** What was measured last of each piece, in words for its tag: length, how, by whom, and what was said of it. */
+    /**
+     * What was measured last of each piece that is not spoiled, in words for its tag: length, how, by whom, and what was
+     * said of it.
+     */
     public static Map<String, String> words(Path folder) {
         Findings findings = new Findings();
         Map<String, String> words = new TreeMap<>();
         InputFile.find(folder, MeasuredCsv.NAME, findings)
                 .map(file -> new CsvTable(file, MeasuredCsv.COLUMNS, findings).rows())
                 .orElse(List.of())
-                .forEach(row ->
-                        row.text("id").ifPresent(id -> words.put(id.replaceFirst(" \\([0-9]+\\)$", ""), words(row))));
+                .forEach(row -> row.text("id")
+                        .map(id -> id.replaceFirst(" \\([0-9]+\\)$", ""))
+                        .ifPresent(piece -> {
+                            if (row.text("note").orElse("").startsWith(SPOILED)) {
+                                words.remove(piece);
+                            } else {
+                                words.put(piece, words(row));
+                            }
+                        }));
         return words;
     }
 

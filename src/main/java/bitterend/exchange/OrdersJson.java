@@ -84,7 +84,7 @@ public final class OrdersJson {
                 .with("plan", piece.plan())
                 .with("reel", piece.reel().map(reel -> reel.id()).orElse(""))
                 .with("lot", piece.reel().map(reel -> reel.lot()).orElse(""))
-                .with("measured", length(piece.made()));
+                .with("measured", length(piece.found().made()));
     }
 
     private static String length(Length length) {
@@ -120,11 +120,12 @@ public final class OrdersJson {
     private static JsonTree tree(PackingNote.Item item) {
         return new JsonTree()
                 .with("piece", item.piece())
-                .with("measured", length(item.made()))
+                .with("measured", length(item.found().made()))
                 .with("lot", item.reel().lot())
                 .with("certificate", item.reel().papers().certificate())
                 .with("number", item.reel().papers().number())
-                .with("passed", item.passed())
+                .with("passed", item.found().isGood())
+                .with("lookedOver", item.found().verdict())
                 .with("released", item.released());
     }
 

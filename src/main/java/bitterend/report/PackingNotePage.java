@@ -1,7 +1,6 @@
 package bitterend.report;
 
 import bitterend.day.PackingNote;
-import bitterend.measure.Length;
 import bitterend.report.QuoteBlock.Column;
 import bitterend.stock.Reel;
 import java.util.List;
@@ -50,10 +49,10 @@ public final class PackingNotePage {
         for (PackingNote.Item item : line.items()) {
             table.row(
                     item.piece(),
-                    item.made().equals(Length.ZERO) ? "not measured" : figures.bare(item.made()),
+                    item.found().isMeasured() ? figures.bare(item.found().made()) : "not measured",
                     item.reel().lot().isEmpty() ? "not known" : item.reel().lot(),
                     certificate(item.reel().papers()),
-                    item.passed() ? "passed" : "not recorded");
+                    item.found().isGood() ? item.found().verdict() : "not recorded");
         }
         page.table(table);
         line.items().stream()

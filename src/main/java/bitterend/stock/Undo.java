@@ -12,6 +12,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -37,7 +38,17 @@ public final class Undo {
 
     /** Takes an event back. */
     public Event event(long number) {
-        return ledger.change(act.undoing(number), books -> whole(books, number)).orElseThrow();
+        return event(number, wrong -> {});
+    }
+
+    /**
+     * Takes an event back, and what was written elsewhere with it.
+     *
+     * @param also does so, handed the event, before the taking back is kept; when it throws, nothing is taken back
+     */
+    public Event event(long number, Consumer<Event> also) {
+        return ledger.change(act.undoing(number), books -> also.accept(whole(books, number)))
+                .orElseThrow();
     }
 
     /**
@@ -82,7 +93,7 @@ public final class Undo {
         return Standing.movements(stock.movements());
     }
 
-    private static void whole(Ledger.Books books, long number) {
+    private static Event whole(Ledger.Books books, long number) {
         Event wrong = books.findEvent(number)
                 .orElseThrow(() ->
                         new LedgerException.Refused("there is no event " + number + "; stock history numbers them"));
@@ -102,7 +113,24 @@ public final class Undo {
         List<Movement> left = standing(books).stream()
                 .filter(movement -> ours.contains(movement.number()))
                 .toList();
+        refuseLookedOverSince(books, wrong);
         takeBack(books, left);
+        return wrong;
+    }
+
+    /** What was measured or passed is not taken back while a later fact about the same pieces stands. */
+    private static void refuseLookedOverSince(Ledger.Stock stock, Event wrong) {
+        if (wrong.act().kind() != Event.Kind.SPLICED && wrong.act().kind() != Event.Kind.PASSED) {
+            return;
+        }
+        List<String> pieces = wrong.named("piece");
+        TreeMap<Long, String> later = new TreeMap<>();
+        Standing.events(stock.events()).stream()
+                .filter(event -> event.number() > wrong.number()
+                        && event.movements().isEmpty()
+                        && event.named("piece").stream().anyMatch(pieces::contains))
+                .forEach(event -> later.put(event.number(), told(event)));
+        refuse(later, "event " + wrong.number());
     }
 
     private static void takeBack(Ledger.Books books, List<Movement> wrong) {

@@ -150,7 +150,7 @@ public final class Deliver {
                     case DELIVERED -> "is delivered already";
                     case CUT, SPLICED -> unpassed
                             ? ""
-                            : "was not recorded as passed (orders passed); --unpassed sends it all the same";
+                            : "was not recorded as passed (measure --passed); --unpassed sends it all the same";
                     case PASSED -> "";
                 };
         if (!why.isEmpty()) {
@@ -198,6 +198,6 @@ public final class Deliver {
 
     private static PackingNote.Item item(Piece piece, PieceStatus state, Reel reel, RackToday rack) {
         String released = piece.isMatched() ? rack.released(piece.matching().set()) : "";
-        return new PackingNote.Item(piece.id(), reel, state.made(), state.passed(), released);
+        return new PackingNote.Item(piece.id(), reel, state.found(), released);
     }
 }

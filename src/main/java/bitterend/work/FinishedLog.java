@@ -1,59 +1,97 @@
 package bitterend.work;
 
 import bitterend.day.CutPieces;
+import bitterend.day.FinishedPieces;
 import bitterend.day.Spoiling;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
 import bitterend.work.MeasureFinished.Boxes;
 import bitterend.work.MeasureFinished.Said;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** Where it is kept that a piece is made, beside its row of measurements. */
 public interface FinishedLog {
-    /** A shop without a ledger: the row says it all. */
-    FinishedLog NONE = (boxes, verdict, row) -> row.run();
+    /** A fact of the event: the row of measurements as it was written with it. */
+    String ROW = "measured row";
 
-    /** Writes the row and keeps what became of the piece, or neither. */
-    void keep(Boxes boxes, String verdict, Runnable row);
+    /** A shop without a ledger: the row says it all. */
+    FinishedLog NONE = new FinishedLog() {
+        @Override
+        public Optional<Length> cut(String piece) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row) {
+            row.get();
+            return Optional.empty();
+        }
+    };
+
+    /** What a piece was cut to; nothing when that is not known here. */
+    Optional<Length> cut(String piece);
 
     /**
-     * Events of a ledger: spliced with what it measures, and passed where it passes or somebody accepts it; or spoiled.
+     * Writes the row and keeps what became of the piece, or neither.
+     *
+     * @param row writes it and returns it as written
+     */
+    Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row);
+
+    /**
+     * One event of a ledger for one piece: spliced, with what it measures and what was found; or spoiled.
      *
      * @param ledger the ledger
      * @param caller puts into an act who does it, and under which id
+     * @param note why, in words; may be empty
      */
-    record OfLedger(Ledger ledger, UnaryOperator<Event.Act> caller) implements FinishedLog {
+    record OfLedger(Ledger ledger, UnaryOperator<Event.Act> caller, String note) implements FinishedLog {
         @Override
-        public void keep(Boxes boxes, String verdict, Runnable row) {
-            if (boxes.said().equals(Said.SPOILED)) {
-                new Spoiling(ledger, caller)
-                        .spoil(boxes.piece(), Length.ZERO, "came out " + LengthText.exact(boxes.cameOut()));
-                row.run();
-                return;
-            }
-            Event.Act spliced = caller.apply(Event.Act.of(Event.Kind.SPLICED, "", verdict))
-                    .withAll(Map.of(
-                            "piece " + boxes.piece(),
-                            LengthText.exact(boxes.cameOut()),
-                            "cut",
-                            LengthText.exact(boxes.cut()),
-                            "how",
-                            boxes.how().word(),
-                            "splicer",
-                            boxes.splicer()));
-            ledger.change(spliced, books -> {
-                if (!new CutPieces(books).cuts().containsKey(boxes.piece())) {
-                    throw new LedgerException.Refused("piece " + boxes.piece() + " is not cut");
+        public Optional<Length> cut(String piece) {
+            return ledger.read(
+                    stock -> Optional.ofNullable(new CutPieces(stock).cuts().get(piece))
+                            .map(cut -> cut.entry().piece().length()));
+        }
+
+        @Override
+        public Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row) {
+            boolean spoiled = boxes.said().equals(Said.SPOILED);
+            Event.Act act = caller.apply(Event.Act.of(spoiled ? Event.Kind.SPOILED : Event.Kind.SPLICED, "", note)
+                    .withAll(facts(boxes, verdict)));
+            return ledger.change(act, books -> {
+                if (spoiled) {
+                    Spoiling.write(books, boxes.piece(), Length.ZERO, "came out " + LengthText.exact(boxes.cameOut()));
+                } else {
+                    checkCut(new CutPieces(books).cuts(), boxes.piece());
                 }
-                row.run();
+                books.fact(ROW, row.get());
             });
-            if (verdict.equals(MeasureFinished.PASSED) || boxes.said().word().equals(Said.ACCEPTED)) {
-                Event.Act passed = Event.Act.of(Event.Kind.PASSED, "", verdict);
-                ledger.change(passed.by(spliced.who()).with("piece " + boxes.piece(), ""), books -> {});
+        }
+
+        private static Map<String, String> facts(Boxes boxes, String verdict) {
+            return Map.of(
+                    "piece " + boxes.piece(),
+                    LengthText.exact(boxes.cameOut()),
+                    "cut",
+                    LengthText.exact(boxes.cut()),
+                    "how",
+                    boxes.how().word(),
+                    "splicer",
+                    boxes.splicer(),
+                    FinishedPieces.VERDICT,
+                    verdict);
+        }
+
+        private static void checkCut(Map<String, Movement> cuts, String piece) {
+            if (!cuts.containsKey(piece)) {
+                throw new LedgerException.Refused("piece " + piece + " is not cut");
             }
         }
     }

@@ -1,5 +1,7 @@
 package bitterend.work;
 
+import bitterend.day.FinishedPieces;
+import bitterend.day.LookedOver;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceCard.How;
@@ -12,6 +14,8 @@ import bitterend.finding.Nearest;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.RatioText;
+import bitterend.packing.Words;
+import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -26,7 +30,6 @@ import java.util.Optional;
  * word on what becomes of it.
  */
 public final class MeasureFinished {
-    static final String PASSED = "passed";
     private static final String MEASURED = "measured";
 
     private final Path folder;
@@ -48,37 +51,43 @@ public final class MeasureFinished {
      * The boxes of one piece.
      *
      * @param piece its id
-     * @param cut what it was cut to
+     * @param cut what it was cut to; zero for what the ledger has
      * @param cameOut what it measures when it is made
      * @param how how that was measured
      * @param splicer who made it; empty when not noted
      * @param day when
-     * @param said what becomes of a piece that does not pass; {@link Said#NOTHING} for one that does
+     * @param said what is said of it: that it passes, or what becomes of one that does not; or {@link Said#NOTHING}
      */
-    public record Boxes(String piece, Length cut, Length cameOut, How how, String splicer, LocalDate day, Said said) {}
+    public record Boxes(String piece, Length cut, Length cameOut, How how, String splicer, LocalDate day, Said said) {
+        Boxes cutTo(Length length) {
+            return new Boxes(piece, length, cameOut, how, splicer, day, said);
+        }
+    }
 
     /**
      * What was decided about a piece.
      *
-     * @param word {@code accepted}, {@code respliced} or {@code spoiled}; empty for nothing
+     * @param word {@code passed}, {@code accepted}, {@code to be respliced} or {@code spoiled}; empty for nothing
      * @param by who decided; empty unless it was accepted
      */
     public record Said(String word, String by) {
-        static final String ACCEPTED = "accepted";
         public static final Said NOTHING = new Said("", "");
-        public static final Said RESPLICED = new Said("to be respliced", "");
-        public static final Said SPOILED = new Said("spoiled", "");
+        public static final Said PASSED = new Said(LookedOver.PASSED, "");
+        public static final Said RESPLICED = new Said(FinishedPieces.TO_BE_RESPLICED, "");
+        public static final Said SPOILED = new Said(MeasuredRows.SPOILED, "");
 
+        /** Somebody takes a piece outside of what passes. */
         public static Said accepted(String by) {
-            return new Said(ACCEPTED, by);
+            return new Said(LookedOver.ACCEPTED_BY, by);
         }
 
-        boolean isNothing() {
-            return word.isEmpty();
+        /** Whether it says what becomes of a piece that does not pass. */
+        boolean isOfOneOutside() {
+            return !equals(NOTHING) && !equals(PASSED);
         }
 
         String words() {
-            return by.isEmpty() ? word : word + " by " + by;
+            return word + by;
         }
     }
 
@@ -87,10 +96,11 @@ public final class MeasureFinished {
         /**
          * It is a row of the file.
          *
+         * @param event number of the event; 0 in a shop without a ledger
          * @param wanted what it was compared with
          * @param verdict {@code passed}, {@code measured} where nothing was asked, or what was said
          */
-        record Booked(Boxes boxes, Outcome wanted, String verdict) implements Result {}
+        record Booked(Boxes boxes, Outcome wanted, String verdict, long event) implements Result {}
 
         /** It does not pass, and nobody said what becomes of it; nothing was written. */
         record Outside(Boxes boxes, Outcome wanted) implements Result {}
@@ -103,35 +113,54 @@ public final class MeasureFinished {
     }
 
     /** Books the boxes. */
-    public Result book(Boxes boxes) {
-        Optional<OrderLine> line = line(boxes.piece());
+    public Result book(Boxes typed) {
+        Optional<OrderLine> line = line(typed.piece());
         Optional<SpliceCard> card = line.flatMap(found -> found.demanded().findCard());
         if (line.isEmpty() || card.isEmpty()) {
             List<String> known = shop.pieces().stream().map(Piece::id).toList();
-            return new Result.Refused("no order asks for piece " + boxes.piece() + Nearest.hint(boxes.piece(), known));
+            return new Result.Refused("no order asks for piece " + typed.piece() + Nearest.hint(typed.piece(), known));
         }
-        Optional<Outcome> wanted = card.get().find(boxes.how());
+        Optional<Outcome> wanted = card.get().find(typed.how());
         if (wanted.isEmpty()) {
-            return new Result.Refused("the order of " + boxes.piece() + " names no "
-                    + (boxes.how() == How.PINS ? "pin" : "tension") + " to measure it with; measure it slack");
+            return new Result.Refused("the order of " + typed.piece() + " names no "
+                    + (typed.how() == How.PINS ? "pin" : "tension") + " to measure it with; measure it slack");
         }
-        if (boxes.cut().isShorterThan(boxes.cameOut())) {
-            return new Result.Refused("piece " + boxes.piece() + " cannot come out longer than it was cut");
+        Boxes boxes = typed.cut().isPositive()
+                ? typed
+                : typed.cutTo(log.cut(typed.piece()).orElse(Length.ZERO));
+        Optional<String> unlikely = unlikely(boxes);
+        return unlikely.isPresent() ? new Result.Refused(unlikely.get()) : judged(boxes, line.get(), wanted.get());
+    }
+
+    private static Optional<String> unlikely(Boxes boxes) {
+        if (!boxes.cut().isPositive()) {
+            return Optional.of("no ledger knows piece " + boxes.piece() + " as cut; say with --cut what it was cut to");
         }
-        boolean passes = wanted.get().passes(boxes.cameOut().fine());
-        if (!passes && boxes.said().isNothing()) {
-            return new Result.Outside(boxes, wanted.get());
+        return boxes.cut().isShorterThan(boxes.cameOut())
+                ? Optional.of("piece " + boxes.piece() + " cannot come out longer than it was cut, "
+                        + Words.of(boxes.cut()) + "; when that was longer, say so with --cut")
+                : Optional.empty();
+    }
+
+    private Result judged(Boxes boxes, OrderLine line, Outcome wanted) {
+        boolean passes = wanted.passes(boxes.cameOut().fine());
+        if (!passes && !boxes.said().isOfOneOutside()) {
+            return new Result.Outside(boxes, wanted);
         }
-        String verdict =
-                !boxes.said().isNothing() ? boxes.said().words() : wanted.get().isJudged() ? PASSED : MEASURED;
-        MeasuredRows.Row row = row(boxes, line.get(), verdict);
+        String verdict = !boxes.said().equals(Said.NOTHING)
+                ? boxes.said().words()
+                : wanted.isJudged() ? LookedOver.PASSED : MEASURED;
+        MeasuredRows.Row row = row(boxes, line, verdict);
         List<Finding> findings = MeasuredRows.problems(folder, row);
         if (!findings.isEmpty()) {
             return new Result.NotWritten(findings);
         }
         try {
-            log.keep(boxes, verdict, () -> MeasuredRows.add(folder, row));
-            return new Result.Booked(boxes, wanted.get(), verdict);
+            long event =
+                    MeasuredRows.orAsItWas(folder, () -> log.keep(boxes, verdict, () -> MeasuredRows.add(folder, row))
+                            .map(Event::number)
+                            .orElse(0L));
+            return new Result.Booked(boxes, wanted, verdict, event);
         } catch (LedgerException.Refused refused) {
             return new Result.Refused(refused.sentence());
         }

@@ -127,29 +127,154 @@ final class MeasureCommandTest {
         assertTrue(run.out().contains("\"least\": "), run.out());
     }
 
-    /** With a ledger the piece is spliced, and passed, each an event; a piece that is not cut is neither. */
+    /** With a ledger the piece is made and looked over, in one event; a piece that is not cut is neither. */
     @Test
     void ledger_knowsWhatIsMade() throws IOException {
-        assertEquals(0, Run.of("stock", "open", shop.toString()).code());
-        assertEquals(0, Run.of("plan", shop.toString(), "--time", "1s").code());
-        Run early = measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins");
-        assertEquals(3, early.code(), early.out());
-        assertTrue(early.err().contains("piece 1/1.1 is not cut"), early.err());
-        assertEquals(List.of(), rows());
-        Run post = Run.of("stock", "post", shop.toString(), "--reel", "R1");
-        assertEquals(0, post.code(), post.err());
+        cutSprings();
         assertEquals(0, measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins").code());
         assertEquals(
                 0,
                 measure("1/1.2", "9.9 m", "8.5 m", "--how", "pins", "--spoiled").code());
         assertEquals(3, rows().size());
-        try (bitterend.stock.Ledger ledger = bitterend.store.SqliteLedger.openToRead(shop)) {
-            assertEquals(List.of("1/1.1"), ledger.read(stock -> stock.standing(bitterend.stock.Event.Kind.PASSED)
-                    .get(0)
-                    .named("piece")));
-            assertEquals(1, (int) ledger.read(
-                    stock -> stock.standing(bitterend.stock.Event.Kind.SPOILED).size()));
-            assertEquals(List.of(), ledger.verify());
+        assertEquals("passed", state("1/1.1"));
+        assertEquals("planned", state("1/1.2"));
+        assertEquals(0, Run.of("stock", "verify", shop.toString()).code());
+    }
+
+    @Test
+    void pieceThatIsNotCut_isNotMade() throws IOException {
+        assertEquals(0, Run.of("stock", "open", shop.toString()).code());
+        Run early = measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins");
+        assertEquals(3, early.code(), early.out());
+        assertTrue(early.err().contains("piece 1/1.1 is not cut"), early.err());
+        assertEquals(List.of(), rows());
+    }
+
+    /** What it was cut to is in the ledger already. */
+    @Test
+    void cut_isAsTheLedgerHasIt_unlessSaid() throws IOException {
+        Run without = Run.of("measure", shop.toString(), "1/1.1", "--came-out", "8.02 m");
+        assertEquals(3, without.code(), without.out());
+        assertTrue(without.err().contains("say with --cut what it was cut to"), without.err());
+        cutSprings();
+        Run run = Run.of("measure", shop.toString(), "1/1.1", "--came-out", "8.02 m", "--how", "pins");
+        assertEquals(0, run.code(), run.err());
+        String trace =
+                Run.of("stock", "trace", shop.toString(), "1/1.1", "--json").out();
+        String cut = rows().get(1).split(",")[4];
+        assertTrue(trace.contains('"' + cut + '"'), cut + trace);
+    }
+
+    /** The figure and the row go together: calibrate learns nothing from what was taken back. */
+    @ParameterizedTest
+    @CsvSource({
+        "8.02 m, --passed, passed, cut",
+        "8.5 m, --accepted=Okafor, passed, cut",
+        "8.5 m, --spoiled, planned, cut"
+    })
+    void undo_takesTheEventBackWhole_withItsRow(String cameOut, String said, String then, String after)
+            throws IOException {
+        cutSprings();
+        assertEquals(0, measure("1/1.2", "9.9 m", "8.01 m", "--how", "pins").code());
+        List<String> before = rows();
+        Run run = measure("1/1.1", "9.9 m", cameOut, "--how", "pins", said);
+        assertEquals(0, run.code(), run.err());
+        assertEquals(3, rows().size());
+        assertEquals(then, state("1/1.1"));
+        Run undo = Run.of("stock", "undo", shop.toString(), event(run));
+        assertEquals(0, undo.code(), undo.err());
+        assertTrue(undo.out().contains("its row of measured.csv went with it: 1/1.1,"), undo.out());
+        assertEquals(before, rows());
+        assertEquals(after, state("1/1.1"));
+        assertEquals(0, Run.of("stock", "verify", shop.toString()).code());
+    }
+
+    @Test
+    void undo_leavesARowThatAPersonChanged_andSaysSo() throws IOException {
+        cutSprings();
+        Run run = measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins");
+        Path file = shop.resolve("measured.csv");
+        Files.writeString(file, Files.readString(file).replace("8020 mm", "8025 mm"));
+        Run undo = Run.of("stock", "undo", shop.toString(), event(run));
+        assertTrue(undo.out().contains("its row of measured.csv is not as it was written"), undo.out());
+        assertEquals(2, rows().size());
+        assertEquals("cut", state("1/1.1"));
+    }
+
+    @Test
+    void undo_ofAFigureThatSomethingWasBuiltOn_isRefused() throws IOException {
+        cutSprings();
+        Run run = measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins");
+        assertEquals(
+                0,
+                Run.of("orders", "deliver", shop.toString(), "1", "--piece", "1/1.1")
+                        .code());
+        Run undo = Run.of("stock", "undo", shop.toString(), event(run));
+        assertEquals(3, undo.code(), undo.out());
+        assertTrue(undo.err().contains("delivered"), undo.err());
+        assertEquals(2, rows().size());
+        assertEquals("delivered", state("1/1.1"));
+    }
+
+    @Test
+    void pieceToBeRespliced_isCut_untilItIsMeasuredAgain() throws IOException {
+        cutSprings();
+        assertEquals(
+                0,
+                measure("1/1.1", "9.9 m", "8.5 m", "--how", "pins", "--respliced")
+                        .code());
+        assertEquals("cut", state("1/1.1"));
+        assertEquals(0, measure("1/1.1", "9.9 m", "8.01 m", "--how", "pins").code());
+        assertEquals("passed", state("1/1.1"));
+    }
+
+    @Test
+    void piecesWithoutAFigure_arePassedTogether_andTakenBackTogether() throws IOException {
+        cutSprings();
+        Run nothing = Run.of("measure", shop.toString(), "1/1.1");
+        assertEquals(2, nothing.code());
+        assertTrue(nothing.err().contains("--came-out"), nothing.err());
+        Run two = Run.of("measure", shop.toString(), "1/1.1", "1/1.2", "--came-out", "8 m");
+        assertEquals(2, two.code());
+        Run passed = Run.of("measure", shop.toString(), "1/1.1", "1/1.2", "--passed", "--who", "Okafor");
+        assertEquals(0, passed.code(), passed.err());
+        assertEquals("passed", state("1/1.2"));
+        assertEquals(List.of(), rows());
+        assertEquals(0, Run.of("stock", "undo", shop.toString(), event(passed)).code());
+        assertEquals("cut", state("1/1.1"));
+        assertEquals("cut", state("1/1.2"));
+    }
+
+    /** A piece without a splice, and one with two kinds, teach nothing about take-up; the others do. */
+    @Test
+    void rowsThatTeachNothing_doNotStopCalibrate() {
+        for (int sample = 0; sample < 3; sample++) {
+            assertEquals(0, measure("1/3.1", "12.05 m", "10.79 m").code());
         }
+        assertEquals(0, measure("1/7.1", "8 m", "6 m", "--how", "slack").code());
+        Run calibrate = Run.of("calibrate", shop.toString());
+        assertEquals(0, calibrate.code(), calibrate.err());
+        assertTrue(calibrate.err().contains("neither take-up can be told from the sum"), calibrate.err());
+    }
+
+    private void cutSprings() {
+        for (String[] step : new String[][] {
+            {"stock", "open", "" + shop},
+            {"plan", "" + shop, "--time", "300ms"},
+            {"stock", "post", "" + shop, "--reel", "R1"}
+        }) {
+            Run run = Run.of(step);
+            assertEquals(0, run.code(), run.err());
+        }
+    }
+
+    private String state(String piece) {
+        String json = Run.of("orders", shop.toString(), "--json").out();
+        String from = json.substring(json.indexOf("\"piece\": \"" + piece + '"'));
+        return from.split("\"state\": \"")[1].split("\"")[0];
+    }
+
+    private static String event(Run run) {
+        return run.out().replaceAll("(?s).*Event (\\d+)\\.\\s*", "$1");
     }
 }

@@ -145,9 +145,11 @@ final class OrdersCommandTest {
     void delivery_endsTheOrder_withAPackingNoteInTheCustomersWords() {
         Run early = run(3, "orders", "deliver", "" + shop, "5119");
         assertTrue(early.err().contains("piece 5119/1.1 was not recorded as passed"), early.err());
-        run(0, "orders", "spliced", "" + shop, "5119/1.1", "--measured", "28.015 m", "--who", "Ada");
+        Run longer = run(3, "measure", "" + shop, "5119/1.1", "--came-out", "28.015 m");
+        assertTrue(longer.err().contains("cannot come out longer than it was cut, 28.000 m"), longer.err());
+        run(0, "measure", "" + shop, "5119/1.1", "--cut", "28.02 m", "--came-out", "28.015 m", "--who", "Ada");
         assertTrue(orders("--json").contains("\"state\": \"spliced\""));
-        run(0, "orders", "passed", "" + shop, "5119/1.1");
+        run(0, "measure", "" + shop, "5119/1.1", "--passed");
         assertTrue(orders("--json").contains("\"state\": \"passed\""));
         Path html = shop.resolve("note.html");
         String note = run(0, "orders", "deliver", "" + shop, "5119", "--day", "2026-03-03", "--html", "" + html)

@@ -2,38 +2,18 @@ package bitterend.work;
 
 import bitterend.day.CutPieces;
 import bitterend.demand.Piece;
-import bitterend.measure.Length;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import java.util.List;
 import java.util.Map;
 
-/** What becomes of a cut piece at the bench: it is spliced and measured, then looked over and found good. */
-public final class RecordMade {
+/** Cut pieces were looked over and found good, without a figure. */
+public final class PassPieces {
     private final Desk desk;
 
-    public RecordMade(Desk desk) {
+    public PassPieces(Desk desk) {
         this.desk = desk;
-    }
-
-    /**
-     * Both ends of a piece are made.
-     *
-     * @param finished what it measures finished, as the order measures it; above nothing
-     */
-    public Booking spliced(String piece, Length finished, String note) {
-        return desk.book(
-                Event.Kind.SPLICED,
-                note,
-                books -> {
-                    checkCut(books, piece);
-                    if (!finished.isPositive()) {
-                        throw new LedgerException.Refused("a measured length is above nothing: " + piece);
-                    }
-                    books.fact("piece " + piece, finished.mm() + " mm");
-                },
-                event -> List.of(piece + " is spliced"));
     }
 
     /** These pieces are good, all of them. */
