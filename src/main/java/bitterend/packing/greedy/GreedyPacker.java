@@ -40,7 +40,7 @@ public final class GreedyPacker {
     }
 
     /**
-     * The best of those starts that there is time for, of one at least.
+     * The best of those starts that there is time for; of one at least, and of two where the first leaves work undone.
      *
      * @param over whether time is up
      */
@@ -49,7 +49,7 @@ public final class GreedyPacker {
         List<Packing> others = new ArrayList<>();
         if (!prices.undone(best).isNone()) {
             rankings().stream()
-                    .takeWhile(ranking -> !over.getAsBoolean())
+                    .takeWhile(ranking -> others.isEmpty() || !over.getAsBoolean())
                     .forEach(ranking -> others.add(ranked(ranking)));
         }
         if (problem.pieces().size() <= FILLING_UP_TO) {
@@ -83,10 +83,11 @@ public final class GreedyPacker {
         Comparator<Job> fewestHomes =
                 Comparator.comparingInt((Job job) -> homes.of(job.first()).size());
         return List.of(
+                Job.DENSEST,
                 Job.LONGEST,
+                Job.SHORTEST,
                 Job.FIRST_DUE,
                 Job.HEAVIEST,
-                Job.SHORTEST,
                 Job.byClass(
                         fewestHomes.thenComparing(Comparator.comparing(Job::cut).reversed())),
                 Job.setsLast());

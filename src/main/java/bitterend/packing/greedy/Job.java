@@ -36,6 +36,9 @@ record Job(List<Piece> pieces, int urgency, Undone undone, Length cut, LocalDate
     static final Comparator<Job> HEAVIEST =
             byClass(Comparator.comparing(Job::undone).reversed().thenComparing(Job::cut));
 
+    /** Class by class, what weighs most by the metre first: where rope is short, the most work. */
+    static final Comparator<Job> DENSEST = byClass(Comparator.comparingDouble(Job::lengthOfAWeight));
+
     Job {
         pieces = List.copyOf(pieces);
     }
@@ -73,6 +76,10 @@ record Job(List<Piece> pieces, int urgency, Undone undone, Length cut, LocalDate
 
     boolean isSet() {
         return pieces.get(0).isMatched();
+    }
+
+    private double lengthOfAWeight() {
+        return (double) cut.mm() / undone.in(urgency);
     }
 
     Piece first() {

@@ -23,7 +23,7 @@ final class LoadModelBuilder {
     /** Cells of a table times pieces of a day beyond which tables are too slow to be of use. */
     private static final long MOST_STATES = 60_000_000;
 
-    private static final int MOST_CELLS = 150_000;
+    private static final int MOST_CELLS = 400_000;
     private static final int MOST_LOTS = 10;
     private static final int MOST_HOLDERS = 62;
     /** Worth of all pieces of a run, and value that leaves with them, stay below these. */

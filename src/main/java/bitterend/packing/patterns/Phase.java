@@ -1,6 +1,8 @@
 package bitterend.packing.patterns;
 
 import bitterend.packing.linear.Budget;
+import java.time.Duration;
+import java.util.Optional;
 
 /** Bound and plans for one way of leaving pieces out. */
 final class Phase {
@@ -12,6 +14,11 @@ final class Phase {
 
     private static final int QUICK_PATTERNS = 300;
     private static final long QUICK_WORK = 100_000;
+
+    /** What the bound by the rope alone may always take, so that no day is without one. */
+    private static final long ROPE_ALONE = 200_000_000;
+
+    private static final long MILLIS_FOR_ROPE_ALONE = 500;
 
     /** Steps that solving a small problem by counting may take. */
     private static final long SMALL = 100_000_000;
@@ -40,15 +47,25 @@ final class Phase {
 
     /** Works until proven or out of budget. */
     void run(Budget budget) {
+        begun(budget).ifPresent(master -> search(master, budget));
+    }
+
+    /** Bounds the root; the program there, if it leaves anything to do and there is time. */
+    private Optional<Master> begun(Budget budget) {
         boolean quick = effort.depth() == Effort.Depth.QUICK;
         MaterialBound material = new MaterialBound(task, pricer);
-        material.bound(leaving, new MasterUnits(task, leaving).scale, budget).ifPresent(found -> {
+        Budget always = Budget.of(
+                ROPE_ALONE,
+                Duration.ofMillis(Math.max(MILLIS_FOR_ROPE_ALONE, budget.millisLeft())),
+                effort.cancelled());
+        material.bound(leaving, new MasterUnits(task, leaving).scale, always).ifPresent(found -> {
             root = found;
             best.raise(task.roundUp(found.ceiling()), leaving);
         });
+        budget.charge(always);
         boolean few = task.items <= FEW;
-        if (best.closed(leaving) && (quick || !few)) {
-            return;
+        if (budget.over() || (best.closed(leaving) && (quick || !few))) {
+            return Optional.empty();
         }
         Master master = new Master(task, pricer, leaving, best.plan(), effort.seed());
         if (root.price().length > 0 && !few) {
@@ -63,9 +80,11 @@ final class Phase {
         }
         best.raise(task.roundUp(root.ceiling()), leaving);
         boolean hopeless = leaving.mode() == Leaving.Mode.NEVER && master.converged() && master.unmet() > 1e-6;
-        if (hopeless) {
-            return;
-        }
+        return hopeless ? Optional.empty() : Optional.of(master);
+    }
+
+    private void search(Master master, Budget budget) {
+        boolean quick = effort.depth() == Effort.Depth.QUICK;
         if (shortcut && !best.closed(leaving)) {
             SmallProblem.settle(task, best, leaving, quick ? SMALL_QUICK : SMALL, budget);
         }

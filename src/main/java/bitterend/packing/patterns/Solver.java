@@ -59,12 +59,17 @@ final class Solver {
         weightRoot = weigh.root();
         best.raise(lightest.weightBound(), Leaving.PRICED);
         best.offer(in(task, lightest.plan()));
-        for (int round = 0; round < LIMITS && !budget.over() && (round == 0 || best.weight() < rootGiven); round++) {
+        for (int round = 0; round < LIMITS && (round == 0 || isLighter()); round++) {
             rootGiven = best.weight();
             Phase phase = new Phase(task, Leaving.limited(rootGiven), best, effort, shortcut);
             phase.run(budget);
             root = phase.root();
         }
+    }
+
+    /** Whether less must be left out than the bound speaks of, and there is time for another. */
+    private boolean isLighter() {
+        return !budget.over() && best.weight() < rootGiven;
     }
 
     private static List<Pattern> in(Task other, List<Pattern> plan) {

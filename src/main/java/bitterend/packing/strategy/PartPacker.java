@@ -177,13 +177,24 @@ final class PartPacker {
     }
 
     private Answer answer(PartBounds bounds) {
-        Bound bound = bounds.forUndone(bestUndone);
+        Bound bound = atLeastByRope(bounds.forUndone(bestUndone));
         share.tell(
                 part,
                 bestCost,
                 bound.best(),
                 part.pieces().size() - best.places().size());
         return new Answer(best, bound, unsound);
+    }
+
+    /** Where work stays undone the rope alone may prove more than what the engines had time for. */
+    private Bound atLeastByRope(Bound bound) {
+        return bestUndone.isNone()
+                ? bound
+                : new RopeAlone(part)
+                        .of(bestUndone)
+                        .filter(rope -> rope.best().compareTo(bound.best()) > 0)
+                        .map(rope -> rope.with(bound.cases()))
+                        .orElse(bound);
     }
 
     /** Improves a start under all rules; a seam for tests and for packing without the search. */
