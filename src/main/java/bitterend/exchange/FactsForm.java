@@ -70,7 +70,8 @@ final class FactsForm {
     }
 
     private static JsonTree pin(Pin pin) {
-        return new JsonTree().with("piece", pin.piece()).with("reel", pin.reel());
+        JsonTree tree = new JsonTree().with("piece", pin.piece()).with("reel", pin.reel());
+        return pin.isIssued() ? tree.with("issued", pin.issued()) : tree;
     }
 
     static JsonTree texts(Map<String, String> texts) {
@@ -152,10 +153,11 @@ final class FactsForm {
     }
 
     private static Pin pin(JsonObject pin) {
-        pin.allowOnly("piece", "reel");
+        pin.allowOnly("piece", "reel", "issued");
         return new Pin(
                 pin.fields().require("piece", PlanReader::anyText, "?"),
-                pin.fields().require("reel", PlanReader::anyText, "?"));
+                pin.fields().require("reel", PlanReader::anyText, "?"),
+                pin.fields().optional("issued", Readings.whole(1, 999_999_999), 0));
     }
 
     private static Map<String, Function<Prices, Cost>> prices() {

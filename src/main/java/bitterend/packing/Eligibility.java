@@ -14,7 +14,8 @@ import java.util.function.BiFunction;
 /** The hard rules that concern one piece on one run, whatever else is cut there. */
 public final class Eligibility {
     private final PackingProblem problem;
-    private final Map<String, String> pinnedTo = new HashMap<>();
+    private final Map<String, Pin> pins = new HashMap<>();
+    private final Map<String, Integer> issued = new HashMap<>();
     private final List<BiFunction<Piece, Reel, Optional<Reason>>> reelRules = List.of(
             this::sameRope,
             this::onHold,
@@ -23,11 +24,17 @@ public final class Eligibility {
             this::certificate,
             this::useBy,
             this::begunSet,
-            this::pinned);
+            this::pinned,
+            this::issued);
 
     public Eligibility(PackingProblem problem) {
         this.problem = problem;
-        problem.pins().forEach(pin -> pinnedTo.put(pin.piece(), pin.reel()));
+        for (Pin pin : problem.pins()) {
+            pins.put(pin.piece(), pin);
+            if (pin.isIssued()) {
+                issued.put(pin.reel(), pin.issued());
+            }
+        }
     }
 
     /** Whether no hard rule keeps a piece off a reel, lengths apart; the engines ask this for every pair. */
@@ -39,7 +46,7 @@ public final class Eligibility {
                 && carriesPapers(piece, reel)
                 && !isOutOfDate(reel)
                 && mateElsewhere(piece, reel).isEmpty()
-                && pinOf(piece, reel).equals(reel.id());
+                && (pins.isEmpty() || (!isPinnedElsewhere(piece, reel) && !isClosedTo(piece, reel)));
     }
 
     /** The first hard rule that keeps a piece off a reel, lengths apart. */
@@ -120,8 +127,15 @@ public final class Eligibility {
     }
 
     public Optional<Reason> pinned(Piece piece, Reel reel) {
-        String pin = pinOf(piece, reel);
-        return unless(pin.equals(reel.id()), Rule.PINNED, () -> piece.id() + " is pinned to " + pin);
+        return unless(!isPinnedElsewhere(piece, reel), Rule.PINNED, () -> piece.id() + pinnedTo(pinOf(piece)));
+    }
+
+    /** A sheet on the bench stays as it is: its reel takes what is pinned to it and nothing else. */
+    public Optional<Reason> issued(Piece piece, Reel reel) {
+        return unless(
+                !isClosedTo(piece, reel),
+                Rule.ISSUED,
+                () -> "reel " + reel.id() + " is issued on plan " + issued.get(reel.id()) + " and takes nothing more");
     }
 
     /** Whether the run would hold the piece if nothing else were cut from it. */
@@ -165,9 +179,25 @@ public final class Eligibility {
         return Optional.empty();
     }
 
-    /** The reel that a piece is pinned to; any reel where it is not. */
-    private String pinOf(Piece piece, Reel reel) {
-        return pinnedTo.isEmpty() ? reel.id() : pinnedTo.getOrDefault(piece.id(), reel.id());
+    private static String pinnedTo(Pin pin) {
+        return pin.isIssued()
+                ? " is issued on plan " + pin.issued() + ", off reel " + pin.reel()
+                : " is pinned to " + pin.reel();
+    }
+
+    private Pin pinOf(Piece piece) {
+        return Optional.ofNullable(pins.get(piece.id())).orElseThrow();
+    }
+
+    private boolean isPinnedElsewhere(Piece piece, Reel reel) {
+        Pin pin = pins.get(piece.id());
+        return pin != null && !pin.reel().equals(reel.id());
+    }
+
+    /** Whether the sheet of the reel is out without the piece. */
+    private boolean isClosedTo(Piece piece, Reel reel) {
+        Pin pin = pins.get(piece.id());
+        return issued.containsKey(reel.id()) && (pin == null || !pin.reel().equals(reel.id()));
     }
 
     private static Optional<Reason> unless(boolean kept, Rule rule, java.util.function.Supplier<String> sentence) {

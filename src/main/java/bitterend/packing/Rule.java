@@ -18,6 +18,9 @@ public enum Rule {
             Level.HARD,
             "What is left of a begun set comes off the lot of its cut pieces, or off their reel if it must match to the reel."),
     PINNED(Level.HARD, "A pinned piece comes off the reel it is pinned to."),
+    ISSUED(
+            Level.HARD,
+            "A reel whose sheet is issued takes nothing but what is pinned to it, until it is posted or called back."),
     PLANNED(Level.MEDIUM, "Every piece is planned, the urgent before the rest, class by class."),
     SET_WHOLE(Level.MEDIUM, "A matched set is planned whole or not at all, in the class of its most urgent piece."),
     STOCK_VALUE(Level.SOFT, "Cutting costs the value that leaves the rack."),

@@ -10,6 +10,7 @@ import bitterend.packing.ReelDraw;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -103,15 +104,23 @@ public final class IssuedWork {
         return broken;
     }
 
-    /** The day with a pin for every piece that stays on the bench; pins of the shop's own come first. */
+    /**
+     * The day held to what stays on the bench: a pin for every piece of an issued reel, which takes nothing else then.
+     * What the shop has pinned to another reel is left to the shop.
+     */
     public static PackingProblem pinned(PackingProblem day, List<OnTheBench> reels) {
-        Set<String> pinned = day.pins().stream().map(Pin::piece).collect(Collectors.toSet());
-        List<Pin> pins = new ArrayList<>(day.pins());
+        Map<String, Pin> issued = new LinkedHashMap<>();
         for (OnTheBench reel : reels) {
-            reel.pieces().stream()
-                    .filter(piece -> reel.holds() && pinned.add(piece))
-                    .forEach(piece -> pins.add(new Pin(piece, reel.reel())));
+            if (reel.holds()) {
+                reel.pieces().forEach(piece -> issued.put(piece, new Pin(piece, reel.reel(), reel.plan())));
+            }
         }
+        List<Pin> pins = new ArrayList<>();
+        for (Pin pin : day.pins()) {
+            Pin out = issued.remove(pin.piece());
+            pins.add(out != null && out.reel().equals(pin.reel()) ? out : pin);
+        }
+        pins.addAll(issued.values());
         return new PackingProblem(
                 day.day(),
                 day.ropes(),

@@ -168,18 +168,74 @@ final class PlanNumbersTest {
                 shop.resolve("orders.csv"),
                 Files.readString(shop.resolve("orders.csv"))
                         + "1009,1,Port Pilots,DB12,14 m,plain,plain,2,2026-03-03,1\n");
+        run(0, "stock", "receive", at, "R-106", "DB12", "60 m");
         Run second = run(0, "plan", at, "--time", "200ms", "--seed", "7");
         assertTrue(second.err().contains("issued and not posted:\n  plan 1, reel R-10"), second.err());
         assertTrue(second.err().contains("They stay as they are issued"), second.err());
         assertTrue(second.err().contains("changed since plan 1, which was in force"), second.err());
         assertEquals(reel, reelOf("1002/1.1"));
         Run asked = run(0, "plan", at, "--explain", "1002/1.1");
-        assertTrue(asked.out().contains("pinned to " + reel), asked.out());
+        assertTrue(plain(asked.out()).contains("Reel " + reel + " is issued on plan 1 with it"), asked.out());
 
         Run third = run(0, "plan", at, "--time", "200ms", "--withdraw");
         assertTrue(third.err().contains("called back"), third.err());
         assertFalse(run(0, "plan", at, "--time", "200ms").err().contains("issued and not posted"));
         run(0, "stock", "verify", at);
+    }
+
+    /** A sheet on the bench is followed as it is: until it is posted or called back its reel serves nobody else. */
+    @Test
+    void issuedReel_takesNothingMore() throws IOException {
+        Files.writeString(
+                shop.resolve("reels.csv"),
+                "reel,rope,lot,length,full\nR-1,DB12,L1,160 m,no\nR-2,DB12,L2,9 m,no\nR-3,DB12,L3,30 m,no\n");
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        assertEquals("R-1", reelOf("1001/2.1"));
+        run(0, "sheet", at, "--issue");
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                Files.readString(shop.resolve("orders.csv"))
+                        + "1009,1,Port Pilots,DB12,40 m,plain,plain,1,2026-03-02,1\n");
+        String bar = "reel R-1 is issued on plan 1 and takes nothing more";
+        Run second = run(4, "plan", at, "--time", "200ms");
+        assertTrue(plain(second.out()).contains(bar), second.out());
+        assertTrue(plain(second.out()).contains("--withdraw"), second.out());
+        String explained = plain(run(0, "plan", at, "--explain", "1009/1.1").out());
+        assertTrue(explained.contains(bar), explained);
+
+        run(0, "stock", "post", at, "--plan", "1", "--piece", firstCutOf(1, "R-1"));
+        assertTrue(
+                plain(run(4, "plan", at, "--time", "200ms").out()).contains(bar), "what is cut in part stays issued");
+        run(0, "plan", at, "--time", "200ms", "--withdraw");
+        assertEquals("R-1", reelOf("1009/1.1"));
+    }
+
+    @Test
+    void issuedReel_isFreeOnceItsSheetIsPosted() throws IOException {
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        run(0, "sheet", at, "--issue");
+        run(0, "stock", "post", at, "--all");
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                Files.readString(shop.resolve("orders.csv"))
+                        + "1009,1,Port Pilots,DB12,40 m,plain,plain,1,2026-03-02,1\n");
+        assertFalse(run(0, "plan", at, "--time", "200ms").err().contains("issued and not posted"));
+    }
+
+    private String firstCutOf(int plan, String reel) throws IOException {
+        run(0, "sheet", at, "--plan", Integer.toString(plan), "--csv");
+        return Files.readAllLines(shop.resolve("sheet.csv")).stream()
+                .map(row -> row.split(","))
+                .filter(cells -> cells[2].equals(reel) && cells[7].equals("cut"))
+                .map(cells -> cells[8])
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ");
     }
 
     /** Two papers for one reel on the bench: the number decides, and nothing is guessed. */

@@ -36,6 +36,7 @@ final class EligibilityTest {
                 rules.certificate(piece, reel),
                 rules.useBy(piece, reel),
                 rules.begunSet(piece, reel),
-                rules.pinned(piece, reel));
+                rules.pinned(piece, reel),
+                rules.issued(piece, reel));
     }
 }

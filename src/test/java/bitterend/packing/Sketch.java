@@ -76,6 +76,11 @@ public final class Sketch {
         return this;
     }
 
+    public Sketch issue(String piece, String reel, int plan) {
+        pins.add(new Pin(piece, reel, plan));
+        return this;
+    }
+
     public Sketch earlier(String piece, String reel) {
         earlier.put(piece, reel);
         return this;

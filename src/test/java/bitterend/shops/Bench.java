@@ -21,6 +21,7 @@ final class Bench {
     private final PackingProblem problem;
     private final Map<String, Reel> reels = new TreeMap<>();
     private final Map<String, String> pinned = new HashMap<>();
+    private final Set<String> issued = new HashSet<>();
     private final Map<RunId, Run> runs = new TreeMap<>();
 
     Bench(PackingProblem problem) {
@@ -33,6 +34,9 @@ final class Bench {
         }
         for (Pin pin : problem.pins()) {
             pinned.put(pin.piece(), pin.reel());
+            if (pin.issued() > 0) {
+                issued.add(pin.reel());
+            }
         }
     }
 
@@ -85,7 +89,8 @@ final class Bench {
                 && !problem.day().isAfter(reel.papers().useBy())
                 && piece.matching().begun().stream()
                         .allMatch(mate -> matches(mate, reel, piece.matching().bond()))
-                && pinned.getOrDefault(piece.id(), reel.id()).equals(reel.id());
+                && pinned.getOrDefault(piece.id(), issued.contains(reel.id()) ? "" : reel.id())
+                        .equals(reel.id());
     }
 
     /** Whether every matched set is planned whole, off one lot or one reel, or not at all. */

@@ -64,7 +64,8 @@ public final class RandomShop {
         for (Piece piece : pieces) {
             List<Reel> suitable = suitable(piece, reels);
             if (dice.chance(often) && !suitable.isEmpty()) {
-                pins.add(new Pin(piece.id(), dice.pick(suitable).id()));
+                int issued = pins.size() % 3 == 2 ? 7 : 0;
+                pins.add(new Pin(piece.id(), dice.pick(suitable).id(), issued));
             }
         }
         return pins;

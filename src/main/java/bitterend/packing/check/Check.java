@@ -17,6 +17,7 @@ public enum Check {
     ONE_REEL(Rule.ONE_REEL),
     BEGUN_SET(Rule.BEGUN_SET),
     PINNED(Rule.PINNED),
+    ISSUED(Rule.ISSUED),
     SET_WHOLE(Rule.SET_WHOLE),
     DAY("The plan is for the day that was asked for."),
     KNOWN("Every piece and reel of the plan is one of the day."),

@@ -18,6 +18,7 @@ final class Facts {
     private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, String> pins = new HashMap<>();
+    private final Map<String, Integer> sheetsOut = new HashMap<>();
     private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
 
     Facts(PackingProblem problem) {
@@ -26,6 +27,7 @@ final class Facts {
         problem.reels().forEach(reel -> reels.put(reel.id(), reel));
         for (Pin pin : problem.pins()) {
             pins.put(pin.piece(), pin.reel());
+            sheetsOut.merge(pin.reel(), pin.issued(), Math::max);
         }
     }
 
@@ -85,6 +87,10 @@ final class Facts {
         String pin = pins.get(piece.id());
         if (pin != null && !pin.equals(reel.id())) {
             broken.put(Check.PINNED, both.get() + ": the piece is pinned to " + pin);
+        }
+        int sheet = sheetsOut.getOrDefault(reel.id(), 0);
+        if (sheet > 0 && !reel.id().equals(pin)) {
+            broken.put(Check.ISSUED, both.get() + ": the sheet of the reel is out on plan " + sheet + " without it");
         }
         return broken;
     }

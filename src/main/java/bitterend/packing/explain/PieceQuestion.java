@@ -82,7 +82,8 @@ final class PieceQuestion {
                         rules.ownRope(piece, reel),
                         rules.certificate(piece, reel),
                         rules.useBy(piece, reel),
-                        rules.pinned(piece, reel))
+                        rules.pinned(piece, reel),
+                        rules.issued(piece, reel))
                 .flatMap(Optional::stream)
                 .toList());
         if (bars.stream().noneMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
@@ -130,9 +131,14 @@ final class PieceQuestion {
 
     private List<Reason> whyHere(RunId here, List<Elsewhere> elsewhere) {
         List<Reason> why = new ArrayList<>();
-        if (problem.pins().stream().anyMatch(pin -> pin.piece().equals(piece.id()))) {
-            why.add(new Reason(Rule.PINNED, piece.id() + " is pinned to " + here.reel()));
-        }
+        problem.pins().stream()
+                .filter(pin -> pin.piece().equals(piece.id()))
+                .findFirst()
+                .map(pin -> pin.isIssued()
+                        ? new Reason(
+                                Rule.ISSUED, "reel " + here.reel() + " is issued on plan " + pin.issued() + " with it")
+                        : new Reason(Rule.PINNED, piece.id() + " is pinned to " + here.reel()))
+                .ifPresent(why::add);
         List<Elsewhere> open = elsewhere.stream().filter(Elsewhere::isOpen).toList();
         if (open.isEmpty()) {
             why.add(new Reason(Rule.PLANNED, "no other run is open to " + piece.id() + " as the plan stands"));

@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 final class SetQuestion {
     /** Bars that the shop can settle; rope that does not match never will. */
     private static final Set<Rule> SETTLED =
-            EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.CERTIFICATE, Rule.USE_BY, Rule.PINNED);
+            EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.CERTIFICATE, Rule.USE_BY, Rule.PINNED, Rule.ISSUED);
 
     private final PackingProblem problem;
     private final Rack rack;
@@ -170,7 +170,8 @@ final class SetQuestion {
                         rules.ownRope(each, reel),
                         rules.certificate(each, reel),
                         rules.useBy(each, reel),
-                        rules.pinned(each, reel))
+                        rules.pinned(each, reel),
+                        rules.issued(each, reel))
                 .stream()
                 .flatMap(Optional::stream)
                 .toList();

@@ -19,9 +19,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
+    private static final String CALL_BACK = "post its sheet, or call it back with plan --withdraw";
+
     private final PackingProblem problem;
     private final Packing packing;
     private final PlanPrice prices;
@@ -74,20 +77,21 @@ final class Shortfall {
                 .toList();
         String all = String.join(
                 "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
-        return say(piece, reasons.get(0).rule(), all, "release one of these reels, or " + receive(piece));
+        boolean onTheBench = reasons.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
+        String settle = onTheBench ? CALL_BACK : "release one of these reels";
+        return say(piece, reasons.get(0).rule(), all, settle + ", or " + receive(piece));
     }
 
     private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {
-        List<String> barred = new ArrayList<>();
-        for (Reel reel : ofRope) {
-            boolean holds = fittingRuns(piece, List.of(reel)) > 0;
-            if (holds) {
-                rules.against(piece, reel).ifPresent(reason -> barred.add(reason.sentence()));
-            }
-        }
+        List<Reason> bars = ofRope.stream()
+                .filter(reel -> fittingRuns(piece, List.of(reel)) > 0)
+                .flatMap(reel -> rules.against(piece, reel).stream())
+                .toList();
+        String barred = bars.stream().map(bar -> "; " + bar.sentence()).collect(Collectors.joining());
         String sentence = "it takes " + Words.of(piece.cut()) + " and the longest sound run it may use is "
-                + Words.of(longest) + (barred.isEmpty() ? "" : "; " + String.join("; ", barred));
-        return say(piece, Rule.FITS_THE_RUN, sentence, receive(piece));
+                + Words.of(longest) + barred;
+        boolean onTheBench = bars.stream().anyMatch(bar -> bar.rule() == Rule.ISSUED);
+        return say(piece, Rule.FITS_THE_RUN, sentence, (onTheBench ? CALL_BACK + ", or " : "") + receive(piece));
     }
 
     private Unplanned setUnplaced(Piece piece) {

@@ -47,6 +47,7 @@ public final class BenchRules implements ConstraintProvider {
                 useBy(factory),
                 begunSet(factory),
                 pinned(factory),
+                issued(factory),
                 fitsTheRun(factory),
                 oneLot(factory),
                 oneReel(factory),
@@ -94,6 +95,10 @@ public final class BenchRules implements ConstraintProvider {
 
     Constraint pinned(ConstraintFactory factory) {
         return pieceOffReel(factory, Rule.PINNED, Eligibility::pinned);
+    }
+
+    Constraint issued(ConstraintFactory factory) {
+        return pieceOffReel(factory, Rule.ISSUED, Eligibility::issued);
     }
 
     Constraint fitsTheRun(ConstraintFactory factory) {

@@ -61,7 +61,7 @@ final class PlantedDay {
                         new Cost(70_000),
                         new Cost(60_000),
                         new Cost(10_000)),
-                List.of(new Pin("D1/1.1", "K2")),
+                List.of(new Pin("D1/1.1", "K2"), new Pin("F1/2.1", "K7a", 3)),
                 Map.of("A4/1.1", "K1", "D1/1.1", "K2"));
     }
 
@@ -94,6 +94,7 @@ final class PlantedDay {
         places.put("C1/1.1", new RunId("K6", 1));
         places.put("D1/1.1", new RunId("K2", 1));
         places.put("F1/1.1", new RunId("K7", 1));
+        places.put("F1/2.1", new RunId("K7a", 1));
         return places;
     }
 
@@ -147,7 +148,8 @@ final class PlantedDay {
                 piece("C1/1.1", "braid", 2_000, Matching.NONE, "", true),
                 piece("D1/1.1", "braid", 2_000, Matching.NONE, "", false),
                 piece("E1/1.1", "braid", 60_000, Matching.NONE, "", false),
-                piece("F1/1.1", "laid", 3_000, Matching.NONE, "", false));
+                piece("F1/1.1", "laid", 3_000, Matching.NONE, "", false),
+                piece("F1/2.1", "laid", 2_000, Matching.NONE, "", false));
     }
 
     private static List<Reel> reels() {
@@ -170,6 +172,7 @@ final class PlantedDay {
                 reel("K5", "braid", "L1", 30_000, CERTIFIED, KEPT, false),
                 reel("K6", "braid", "L1", 9_000, CERTIFIED, OWNED, false),
                 reel("K7", "laid", "L5", 30_000, CERTIFIED, Reel.Custody.FREE, false),
+                reel("K7a", "laid", "L5", 30_000, CERTIFIED, Reel.Custody.FREE, false),
                 reel("K8", "braid", "L1", 11_039, CERTIFIED, Reel.Custody.FREE, false));
     }
 

@@ -107,6 +107,11 @@ final class PlantedFaultsTest {
                         "B9/1.1",
                         PlantedDay.with("K2", 1, "B9/1.1")),
                 new Planted("pinned piece moved", Check.PINNED, "D1/1.1", PlantedDay.with("K1", 2, "D1/1.1")),
+                new Planted(
+                        "one more piece off an issued reel",
+                        Check.ISSUED,
+                        "F1/1.1",
+                        PlantedDay.with("K7a", 1, "F1/1.1")),
                 new Planted("another rope", Check.SAME_ROPE, "F1/1.1", PlantedDay.with("K2", 1, "F1/1.1")),
                 new Planted(
                         "run overfull by one millimetre",
@@ -390,7 +395,8 @@ final class PlantedFaultsTest {
                 reason("said to lack a certificate", "A1/1.1", Rule.CERTIFICATE),
                 reason("said to be a set", "A4/1.1", Rule.ONE_LOT),
                 reason("said to cost too much", "A4/1.1", Rule.OPENING),
-                reason("said to be pinned", "E1/1.1", Rule.PINNED));
+                reason("said to be pinned", "E1/1.1", Rule.PINNED),
+                reason("said to be kept off an issued reel", "A4/1.1", Rule.ISSUED));
     }
 
     private static Planted reason(String name, String piece, Rule rule) {

@@ -239,6 +239,30 @@ final class BenchRulesTest {
     }
 
     @Test
+    void issued_takesWhatStandsOnItsSheet() {
+        holds(
+                BenchRules::issued,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000), "K1", 1)
+                        .issue("P1", "K1", 4));
+    }
+
+    @Test
+    void issued_takesNothingMore() {
+        breaks(
+                Rule.ISSUED,
+                BenchRules::issued,
+                new Sketch()
+                        .with(reel("K1", 9_000))
+                        .with(piece("P1", 2_000))
+                        .with(piece("P2", 2_000), "K1", 1)
+                        .issue("P1", "K1", 4),
+                1,
+                "reel K1 is issued on plan 4 and takes nothing more");
+    }
+
+    @Test
     void fitsTheRun_needsNoCutLossBehindTheLastPiece() {
         holds(
                 BenchRules::fitsTheRun,
