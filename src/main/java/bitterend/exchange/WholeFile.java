@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes files whole or not at all: beside the old one first, then in its place. */
 public final class WholeFile {
@@ -75,9 +76,9 @@ public final class WholeFile {
         }
     }
 
+    /** A name that no other writer has: two may write one file at once, in one process or on two machines. */
     private static Path beside(Path target) {
-        return target.resolveSibling(
-                target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        return target.resolveSibling(target.getFileName() + "." + UUID.randomUUID() + ".part");
     }
 
     private static void force(Path file, byte[] bytes) throws IOException {
