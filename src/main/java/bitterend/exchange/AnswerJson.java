@@ -10,6 +10,7 @@ import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
+import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
 import java.nio.file.Path;
@@ -21,12 +22,41 @@ import java.util.Locale;
 public final class AnswerJson {
     private AnswerJson() {}
 
-    /** What is wrong with a shop folder. */
+    /** What is wrong with a shop folder: all of it, or of more than some hundred the first of each cause, and counts. */
     public static String findings(List<Finding> findings) {
-        return new JsonTree()
-                .with("format", "bitterend/findings/1")
-                .with("findings", trees(findings))
+        return withFindings(new JsonTree().with("format", "bitterend/findings/1"), findings)
                 .text();
+    }
+
+    private static JsonTree withFindings(JsonTree tree, List<Finding> findings) {
+        if (findings.size() <= ByCause.MOST_TOLD) {
+            return tree.with("findings", trees(findings));
+        }
+        ByCause told = ByCause.of(findings);
+        return tree.with(
+                        "findings",
+                        trees(told.alike().stream()
+                                .flatMap(alike -> alike.told().stream())
+                                .toList()))
+                .with("count", findings.size())
+                .with(
+                        "more",
+                        told.alike().stream()
+                                .filter(alike -> alike.more() > 0)
+                                .map(AnswerJson::more)
+                                .toList())
+                .with("others", told.others());
+    }
+
+    /** How many findings there are besides those told, and what they are like. */
+    private static JsonTree more(ByCause.Alike alike) {
+        Finding last = alike.told().get(alike.told().size() - 1);
+        return new JsonTree()
+                .with("severity", last.severity().name().toLowerCase(Locale.ROOT))
+                .with("file", last.file())
+                .with("field", last.field())
+                .with("expected", last.expected())
+                .with("count", alike.more());
     }
 
     /** The cut length of every piece of these order lines, with its derivation. */
@@ -113,7 +143,7 @@ public final class AnswerJson {
 
     /** What measured assemblies teach, and what it changes in the open orders. */
     public static String calibration(Calibration calibration, List<Effect> effects) {
-        return new JsonTree()
+        JsonTree tree = new JsonTree()
                 .with("format", "bitterend/calibration/1")
                 .with("fits", calibration.fits().stream().map(AnswerJson::tree).toList())
                 .with(
@@ -124,9 +154,8 @@ public final class AnswerJson {
                                         .with("pieces", effect.pieces())
                                         .with("more", LengthText.exact(effect.more()))
                                         .with("costMillis", effect.cost().millis()))
-                                .toList())
-                .with("findings", trees(calibration.findings()))
-                .text();
+                                .toList());
+        return withFindings(tree, calibration.findings()).text();
     }
 
     private static JsonTree tree(TakeUpFit fit) {

@@ -3,6 +3,8 @@ package bitterend.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -39,6 +41,24 @@ final class ManyRowsTest {
         write(folder, "reels.csv", "reel,rope,length\n", "R-1,DB12,%2$d m\n");
         int findings = read(folder).findings().size();
         assertEquals(2 * ROWS + ROWS - 1, findings);
+    }
+
+    /** A program that asks is told as a person is: the first of each cause, and how many there are. */
+    @Test
+    void badRowsAsJson_areTheFirstFewOfEachCauseAndACount(@TempDir Path folder) throws IOException {
+        SampleFolder.copy(SampleFolder.GOOD, folder);
+        write(folder, "orders.csv", "order,line,rope,length\n", "G-%1$d,1,DB13,%2$d\n");
+        JsonNode answer =
+                new ObjectMapper().readTree(AnswerJson.findings(read(folder).findings()));
+        int told = answer.get("findings").size();
+        assertTrue(told <= 300, () -> told + " told");
+        assertEquals(2 * ROWS, answer.get("count").asInt());
+        int more = answer.get("others").asInt();
+        for (JsonNode each : answer.get("more")) {
+            assertEquals("orders.csv", each.get("file").asText());
+            more += each.get("count").asInt();
+        }
+        assertEquals(2 * ROWS, told + more);
     }
 
     private static ShopReading read(Path folder) {
