@@ -35,7 +35,7 @@ public final class Main {
         }
         try {
             return commandLine.execute(args);
-        } catch (OutOfMemoryError | StackOverflowError | LinkageError | AssertionError fault) {
+        } catch (Error fault) {
             return new Faults(terminal).report(fault, isDebugging(args));
         }
     }
@@ -94,7 +94,9 @@ public final class Main {
     }
 
     private static CommandLine orders(Terminal terminal) {
-        return new CommandLine(new OrdersCommand(terminal)).addSubcommand(new OrdersDeliverCommand(terminal));
+        return new CommandLine(new OrdersCommand(terminal))
+                .addSubcommand(new OrdersDeliverCommand(terminal))
+                .addSubcommand(new OrdersNoteCommand(terminal));
     }
 
     /** The command and all below it. */

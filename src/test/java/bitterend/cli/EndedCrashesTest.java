@@ -1,0 +1,256 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.report.Ink;
+import bitterend.report.Tape;
+import java.io.ByteArrayOutputStream;
+import java.io.IOError;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is in the files, on the command line or wrong with the machine: a sentence, never a stack trace. */
+final class EndedCrashesTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path shop = Path.of("");
+
+    @BeforeEach
+    void aShop() throws IOException {
+        shop = TestShop.in(folder).path();
+    }
+
+    /** A code of 4,000 characters is read off no label: the text is shortened. Unseen characters are written out in it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"L", "\u202E", "\uD83E\uDEA2"})
+    void longLot_isShortenedInTheCodeOfATag(String character) throws IOException {
+        Path reels = shop.resolve("reels.csv");
+        Files.writeString(reels, Files.readString(reels).replace("P22-11", character.repeat(4_000)));
+        Run check = run("check");
+        assertTrue(check.code() == 0 || check.code() == 3, check.err());
+        if (check.code() == 0) {
+            assertEquals(0, run("plan", "--time", "200ms").code());
+            Run tags = run("sheet", "--tags");
+            assertEquals(0, tags.code(), tags.err());
+            assertTrue(Files.readString(shop.resolve("tags.html")).contains("<svg"));
+        }
+    }
+
+    /** The machine fails in the middle of a command: planted where the command prints its first word. */
+    @Test
+    void errorOfTheMachine_isOneSentence() {
+        for (Error planted : List.of(
+                new OutOfMemoryError("Java heap space"),
+                new StackOverflowError(),
+                new NoClassDefFoundError("org/sqlite/JDBC"),
+                new AssertionError("planted"),
+                new InternalError("a fault occurred in an unsafe memory access operation"),
+                new IOError(new IOException("planted")))) {
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            PrintStream failing = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8) {
+                @Override
+                public void print(String text) {
+                    throw planted;
+                }
+            };
+            PrintStream told = new PrintStream(err, true, StandardCharsets.UTF_8);
+            int code = Main.run(
+                    new String[] {"check", shop.toString()},
+                    new Terminal(failing, told, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN));
+            String text = err.toString(StandardCharsets.UTF_8);
+            assertEquals(1, code, text);
+            assertTrue(text.startsWith("error: ") && text.lines().count() == 1, text);
+            assertFalse(text.contains("\tat "), text);
+        }
+    }
+
+    /** A real one: 100,000 rows in a heap that cannot hold them, in a process of its own. */
+    @Test
+    void heapThatIsTooSmall_isOneSentence() throws IOException, InterruptedException {
+        StringBuilder rows = new StringBuilder("reel,rope,lot,length\n");
+        for (int reel = 0; reel < 100_000; reel++) {
+            rows.append("K-").append(reel).append(",DB12,P22,120 m\n");
+        }
+        Files.writeString(shop.resolve("reels.csv"), rows);
+        Path err = folder.resolve("err.txt");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx24m",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        "bitterend.cli.Main",
+                        "check",
+                        shop.toString())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(err.toFile())
+                .start();
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+        String told = Files.readString(err);
+        assertEquals(1, process.exitValue(), told);
+        assertTrue(told.contains("error: there is not enough memory for this"), told);
+        assertFalse(told.contains("\tat "), told);
+    }
+
+    @Test
+    void explainOfACutPiece_saysThatItIsCut() {
+        posted();
+        Run explained = run("plan", "--explain", "1002/1.1");
+        assertEquals(0, explained.code(), explained.err());
+        assertTrue(explained.out().contains("cut already, off reel R-10"), explained.out());
+        assertFalse(run("plan", "--explain", "1002/1.1", "--json").out().isEmpty());
+    }
+
+    /** In the middle of the ledger, where other rows stand on both sides. */
+    @Test
+    void unreadableRow_isADamagedLedgerInEveryCommand() throws IOException, SQLException {
+        posted();
+        assertEquals(0, run("stock", "move", "R-104", "bench").code());
+        assertEquals(0, run("stock", "move", "R-105", "bench").code());
+        Path ledger = shop.resolve("stock.db");
+        Path sound = Files.copy(ledger, folder.resolve("sound.db"));
+        for (String change : List.of(
+                "UPDATE movement SET kind = 'BOUGHT' WHERE number = ?",
+                "UPDATE movement SET length_mm = -4 WHERE number = ?",
+                "UPDATE movement SET use_by = 'soon' WHERE number = ?",
+                "UPDATE event SET at = 'yesterday' WHERE number = ?",
+                "UPDATE event SET kind = 'BOUGHT' WHERE number = ?")) {
+            Files.copy(sound, ledger, StandardCopyOption.REPLACE_EXISTING);
+            plant(ledger, change.replace("?", "3"));
+            Run verify = run("stock", "verify");
+            assertEquals(3, verify.code(), change + verify.out());
+            int told = toldByCommands(change);
+            assertTrue(told >= 5, change + " was told by " + told + " commands");
+        }
+    }
+
+    /** How many commands stopped at the damage; the others had nothing to do with that row. */
+    private int toldByCommands(String change) {
+        int told = 0;
+        for (List<String> words : List.of(
+                List.of("stock", "list"),
+                List.of("stock", "export"),
+                List.of("check"),
+                List.of(
+                        "plan",
+                        "--time",
+                        "50ms",
+                        "--out",
+                        folder.resolve("out.json").toString()),
+                List.of("stock", "history", "R-104"),
+                List.of("stock", "history", "R-105"),
+                List.of("stock", "trace", "1002/1.1"),
+                List.of("stock", "post", "--all"),
+                List.of("orders"))) {
+            Run run = run(words.toArray(String[]::new));
+            assertTrue(run.code() != 1 && run.code() != 2, words + change + run.err());
+            assertFalse(run.err().contains("Exception"), words + run.err());
+            if (run.code() == 3) {
+                assertTrue(run.err().contains("the ledger is damaged"), words + change + run.err());
+                assertTrue(run.err().matches("(?s).*(movement|event) \\d+.*"), words + run.err());
+                told++;
+            }
+        }
+        return told;
+    }
+
+    private static void plant(Path ledger, String change) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + ledger);
+                Statement statement = connection.createStatement()) {
+            List<String> triggers = new ArrayList<>();
+            List<String> again = new ArrayList<>();
+            try (var rows = statement.executeQuery("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'")) {
+                while (rows.next()) {
+                    triggers.add(rows.getString(1));
+                    again.add(rows.getString(2));
+                }
+            }
+            for (String trigger : triggers) {
+                statement.execute("DROP TRIGGER " + trigger);
+            }
+            statement.execute("PRAGMA ignore_check_constraints = ON");
+            assertEquals(1, statement.executeUpdate(change), change);
+            for (String trigger : again) {
+                statement.execute(trigger);
+            }
+        }
+    }
+
+    /** Whatever state the folder is in, posting says what is missing. */
+    @Test
+    void post_inAFolderThatIsNotReady_saysWhy() throws IOException {
+        assertPost(3, "stock open");
+        assertEquals(0, run("stock", "open").code());
+        assertPost(3, "plan");
+        assertEquals(0, run("plan", "--time", "200ms").code());
+        Path plan = shop.resolve("plans/1.json");
+        byte[] whole = Files.readAllBytes(plan);
+        Files.write(plan, new byte[0]);
+        assertPost(3, "1.json");
+        Files.write(plan, new byte[] {(byte) 0xff, 0, 7});
+        assertPost(3, "1.json");
+        Files.delete(plan);
+        assertPost(3, "plan 1");
+        Files.createDirectory(plan);
+        assertPost(3, "1.json");
+        Files.delete(plan);
+        Files.write(plan, whole);
+        for (String file : List.of("orders.csv", "ropes.json", "shop.json")) {
+            String text = Files.readString(shop.resolve(file));
+            Files.writeString(shop.resolve(file), "?");
+            assertPost(3, file);
+            Files.delete(shop.resolve(file));
+            assertPost(3, file);
+            Files.writeString(shop.resolve(file), text);
+        }
+        byte[] ledger = Files.readAllBytes(shop.resolve("stock.db"));
+        Files.write(shop.resolve("stock.db"), new byte[0]);
+        assertPost(3, "stock.db");
+        Files.write(shop.resolve("stock.db"), ledger);
+        Run nowhere = Run.of("stock", "post", folder.resolve("nowhere").toString(), "--all");
+        assertEquals(3, nowhere.code(), nowhere.err());
+        assertPost(0, "");
+        assertEquals(0, run("stock", "verify").code());
+    }
+
+    private void assertPost(int code, String word) {
+        Run post = run("stock", "post", "--all");
+        assertEquals(code, post.code(), post.out() + post.err());
+        assertTrue(post.err().contains(word), post.err());
+        assertFalse(post.err().contains("Exception"), post.err());
+    }
+
+    private void posted() {
+        assertEquals(0, run("stock", "open").code());
+        assertEquals(0, run("plan", "--time", "200ms").code());
+        Run post = run("stock", "post", "--all");
+        assertEquals(0, post.code(), post.err());
+    }
+
+    /** A command of this shop: its folder comes behind the words that name the command. */
+    private Run run(String... words) {
+        List<String> args = new ArrayList<>(List.of(words));
+        args.add(words[0].equals("stock") ? 2 : 1, shop.toString());
+        return Run.of(args.toArray(String[]::new));
+    }
+}
