@@ -1,7 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.OrderedPieces;
-import bitterend.exchange.OrdersJson;
+import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Shop;
 import bitterend.report.PackingNotePage;
 import bitterend.report.QuoteDocument;
@@ -75,7 +75,7 @@ final class OrdersDeliverCommand implements Callable<Integer> {
     private void print(Shop read, Deliver.Result.Delivered delivered) {
         QuoteDocument page = new PackingNotePage(at.at.units.figures(read))
                 .of(read.settings().name(), delivered.note());
-        terminal.out().print(at.at.common.json ? OrdersJson.note(delivered.note()) : page.text(terminal.ink()));
+        terminal.out().print(at.at.common.json ? PackingNoteForm.text(delivered.note()) : page.text(terminal.ink()));
         QuotePaper paper = new QuotePaper();
         for (Path written : files.write(() -> paper.html(page), size -> paper.pdf(page, size))) {
             terminal.err().println(written);

@@ -25,6 +25,11 @@ final class PageFiles {
             description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
     private Paper paper = Paper.A4;
 
+    /** Whether a file was asked for. */
+    boolean isAsked() {
+        return html != null || pdf != null;
+    }
+
     /** Writes what was asked for; the files that were written. */
     List<Path> write(Supplier<String> asHtml, Function<Paper, byte[]> asPdf) {
         List<Path> written = new ArrayList<>();

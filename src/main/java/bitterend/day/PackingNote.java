@@ -1,7 +1,6 @@
 package bitterend.day;
 
 import bitterend.measure.Length;
-import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -21,6 +20,14 @@ public record PackingNote(
     public PackingNote {
         lines = List.copyOf(lines);
         toCome = List.copyOf(toCome);
+    }
+
+    /** Ids of the pieces that go out. */
+    public List<String> pieces() {
+        return lines.stream()
+                .flatMap(line -> line.items().stream())
+                .map(Item::piece)
+                .toList();
     }
 
     /**
@@ -53,9 +60,20 @@ public record PackingNote(
      * A piece that goes out.
      *
      * @param piece its id, as on its tag
-     * @param reel the reel it was cut off, as it was then: its lot and papers are those of the piece
+     * @param lot lot of the reel it was cut off, as it was then; empty when not known
+     * @param certificate kind and number of the certificate of that reel; both empty for none
      * @param found what it measures finished, and what was found when it was looked over
      * @param released that its set was released from matching, in words; empty usually
      */
-    public record Item(String piece, Reel reel, LookedOver found, String released) {}
+    public record Item(String piece, String lot, Certificate certificate, LookedOver found, String released) {}
+
+    /**
+     * A paper that goes with a piece.
+     *
+     * @param kind such as {@code 3.1}
+     * @param number its number; may be empty
+     */
+    public record Certificate(String kind, String number) {
+        public static final Certificate NONE = new Certificate("", "");
+    }
 }

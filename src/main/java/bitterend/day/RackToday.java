@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan needs to know of the ledger, as it is at one moment.
@@ -70,7 +71,15 @@ public record RackToday(
 
     /** That a matched set was released: when, by whom and why; empty when it was not. */
     public String released(String set) {
-        Event release = released.get(set);
+        return toldIfAny(set, released.get(set));
+    }
+
+    /** That a matched set was released by what the ledger says at one moment. */
+    public static String released(String set, Ledger.Stock stock) {
+        return toldIfAny(set, releases(stock).get(set));
+    }
+
+    private static String toldIfAny(String set, @Nullable Event release) {
         return release == null ? "" : told(set, release);
     }
 
@@ -84,20 +93,22 @@ public record RackToday(
     }
 
     public static RackToday of(Ledger ledger) {
-        return ledger.read(stock -> {
-            List<Reel> reels = new ArrayList<>();
-            Set<String> gone = new TreeSet<>();
-            Map<String, Long> movements = new TreeMap<>();
-            for (Holding holding : stock.holdings()) {
-                movements.put(holding.id(), holding.movements());
-                if (holding.gone()) {
-                    gone.add(holding.id());
-                } else {
-                    reels.add(holding.reel());
-                }
+        return ledger.read(RackToday::of);
+    }
+
+    private static RackToday of(Ledger.Stock stock) {
+        List<Reel> reels = new ArrayList<>();
+        Set<String> gone = new TreeSet<>();
+        Map<String, Long> movements = new TreeMap<>();
+        for (Holding holding : stock.holdings()) {
+            movements.put(holding.id(), holding.movements());
+            if (holding.gone()) {
+                gone.add(holding.id());
+            } else {
+                reels.add(holding.reel());
             }
-            return new RackToday(reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock));
-        });
+        }
+        return new RackToday(reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock));
     }
 
     private static Map<String, Event> releases(Ledger.Stock stock) {

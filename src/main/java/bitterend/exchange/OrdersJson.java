@@ -2,7 +2,6 @@ package bitterend.exchange;
 
 import bitterend.day.OrderChange;
 import bitterend.day.OrderStatus;
-import bitterend.day.PackingNote;
 import bitterend.day.PieceStatus;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
@@ -89,44 +88,6 @@ public final class OrdersJson {
 
     private static String length(Length length) {
         return length.isPositive() ? LengthText.exact(length) : "";
-    }
-
-    /** What goes with a delivery. */
-    public static String note(PackingNote note) {
-        return new JsonTree()
-                .with("format", "bitterend/packing-note/1")
-                .with("order", note.order())
-                .with("customer", note.customer())
-                .with("day", note.day().toString())
-                .with("event", note.event())
-                .with("note", note.note())
-                .with("lines", note.lines().stream().map(OrdersJson::tree).toList())
-                .with("toCome", note.toCome())
-                .text();
-    }
-
-    private static JsonTree tree(PackingNote.Line line) {
-        return new JsonTree()
-                .with("line", line.line())
-                .with("words", line.words())
-                .with("product", line.product())
-                .with("rope", line.rope())
-                .with("finished", LengthText.exact(line.finished()))
-                .with("ends", line.ends())
-                .with("ordered", line.ordered())
-                .with("pieces", line.items().stream().map(OrdersJson::tree).toList());
-    }
-
-    private static JsonTree tree(PackingNote.Item item) {
-        return new JsonTree()
-                .with("piece", item.piece())
-                .with("measured", length(item.found().made()))
-                .with("lot", item.reel().lot())
-                .with("certificate", item.reel().papers().certificate())
-                .with("number", item.reel().papers().number())
-                .with("passed", item.found().isGood())
-                .with("lookedOver", item.found().verdict())
-                .with("released", item.released());
     }
 
     /** What was booked, and what follows from it. */

@@ -2,7 +2,6 @@ package bitterend.report;
 
 import bitterend.day.PackingNote;
 import bitterend.report.QuoteBlock.Column;
-import bitterend.stock.Reel;
 import java.util.List;
 
 /** The packing note of a delivery, for the customer. */
@@ -50,8 +49,8 @@ public final class PackingNotePage {
             table.row(
                     item.piece(),
                     item.found().isMeasured() ? figures.bare(item.found().made()) : "not measured",
-                    item.reel().lot().isEmpty() ? "not known" : item.reel().lot(),
-                    certificate(item.reel().papers()),
+                    item.lot().isEmpty() ? "not known" : item.lot(),
+                    certificate(item.certificate()),
                     item.found().isGood() ? item.found().verdict() : "not recorded");
         }
         page.table(table);
@@ -62,7 +61,7 @@ public final class PackingNotePage {
                 .forEach(words -> page.caution(words + "; its pieces need not match"));
     }
 
-    private static String certificate(Reel.Papers papers) {
-        return papers.certificate().isEmpty() ? "none" : (papers.certificate() + " " + papers.number()).strip();
+    private static String certificate(PackingNote.Certificate paper) {
+        return paper.kind().isEmpty() ? "none" : (paper.kind() + " " + paper.number()).strip();
     }
 }

@@ -99,8 +99,10 @@ public final class Balance {
             flow.by.forEach((account, mm) -> total.merge(account, mm, Long::sum));
             hand += flow.hand;
             Movement.Kind kind = movement.entry().kind();
-            if (kind == Movement.Kind.SPOILED || kind == Movement.Kind.BACK_ON_RACK) {
-                sink = kind == Movement.Kind.SPOILED ? Account.SPOILED : Account.SCRAP;
+            switch (kind) {
+                case SPOILED -> sink = Account.SPOILED;
+                case TRIMMED, BACK_ON_RACK -> sink = Account.SCRAP;
+                default -> {}
             }
         }
         settle(event, hand, sink);
@@ -140,7 +142,7 @@ public final class Balance {
             case CUT_SHORT -> cut(flow.with(Account.SPARE, piece), -by - piece, movement);
             case SCRAPPED -> flow.with(Account.SCRAP, -by);
             case SPOILED -> flow.with(Account.GOOD, -piece).inHand(piece - by);
-            case BACK_ON_RACK -> flow.with(Account.SPARE, -piece).inHand(piece - by);
+            case TRIMMED, BACK_ON_RACK -> flow.with(Account.SPARE, -piece).inHand(piece - by);
             case MADE_SPARE -> flow.with(Account.GOOD, -piece)
                     .with(Account.SPARE, piece)
                     .inHand(-by);

@@ -42,6 +42,8 @@ public record Movement(long number, long event, Instant at, String who, Entry en
         MADE_SPARE("made spare"),
         /** A spare piece that another line takes. */
         GIVEN("given"),
+        /** What was cut off a spare piece that was longer than the line it was given to: scrap, or a coil of the same event. */
+        TRIMMED("trimmed"),
         /** A spare piece that is rope on the rack again. */
         BACK_ON_RACK("back on the rack"),
         UNDONE("undone");
@@ -64,7 +66,10 @@ public record Movement(long number, long event, Instant at, String who, Entry en
 
         /** Whether it happened to a piece that is cut, and to no reel. */
         public boolean isOfPieceAlone() {
-            return this == SPOILED || this == MADE_SPARE || this == GIVEN || this == BACK_ON_RACK;
+            return switch (this) {
+                case SPOILED, MADE_SPARE, GIVEN, TRIMMED, BACK_ON_RACK -> true;
+                default -> false;
+            };
         }
     }
 

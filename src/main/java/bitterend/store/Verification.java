@@ -179,6 +179,8 @@ final class Verification {
         }
         switch (entry.kind()) {
             case CUT -> unless(cut.add(piece), name + " cuts a piece a second time: " + piece);
+            case CUT_SHORT -> cut.add(entry.origin().was());
+            case TRIMMED -> unless(cut.contains(piece), name + " is of a piece that is not cut: " + piece);
             case SPOILED, BACK_ON_RACK -> unless(cut.remove(piece), name + " is of a piece that is not cut: " + piece);
             case GIVEN -> {
                 unless(
@@ -194,6 +196,7 @@ final class Verification {
     private void takeBack(Movement.Entry undone) {
         switch (undone.kind()) {
             case CUT -> cut.remove(undone.origin().piece());
+            case CUT_SHORT -> cut.remove(undone.origin().was());
             case SPOILED, BACK_ON_RACK -> cut.add(undone.origin().piece());
             case GIVEN -> {
                 cut.remove(undone.origin().piece());

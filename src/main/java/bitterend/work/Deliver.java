@@ -11,6 +11,7 @@ import bitterend.day.PieceStatus.State;
 import bitterend.day.RackToday;
 import bitterend.demand.Assembly;
 import bitterend.demand.Piece;
+import bitterend.exchange.PackingNoteForm;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -20,7 +21,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** An order goes out, whole or in part, with a packing note. */
 public final class Deliver {
@@ -64,42 +64,43 @@ public final class Deliver {
         record Refused(String why) implements Result {}
     }
 
-    /** Delivers all of it or nothing. */
+    /** Delivers all of it or nothing; the note is kept with the event, to be printed again. */
     public Result deliver(Request request) {
-        Map<String, PieceStatus> before = new TreeMap<>();
+        List<PackingNote> notes = new ArrayList<>();
         Booking booking = desk.book(
                 Event.Kind.DELIVERED,
                 request.note(),
                 books -> {
-                    List<PieceStatus> out = goingOut(request, books);
-                    out.forEach(piece -> before.put(piece.piece(), piece));
+                    PackingNote note = note(request, books);
+                    notes.add(note);
                     books.fact("order " + request.order(), "");
-                    before.keySet().forEach(piece -> books.fact("piece " + piece, ""));
+                    note.pieces().forEach(piece -> books.fact("piece " + piece, ""));
+                    books.fact(PackingNoteForm.FACT, PackingNoteForm.text(note));
                 },
                 event -> List.of());
         if (booking instanceof Booking.Refused refused) {
             return new Result.Refused(refused.why());
         }
-        Event event = ((Booking.Booked) booking).event();
-        return new Result.Delivered(note(request.order(), event, request.day()));
+        return new Result.Delivered(
+                notes.isEmpty()
+                        ? PackingNoteForm.of(((Booking.Booked) booking).event()).orElseThrow()
+                        : notes.get(0));
     }
 
-    /** The packing note of a delivery again, as the ledger has it. */
-    public PackingNote note(String order, Event event, LocalDate day) {
-        RackToday rack = RackToday.of(desk.ledger());
-        return desk.ledger().read(stock -> {
-            return new PackingNote(
-                    order,
-                    customer(order),
-                    day,
-                    event.number(),
-                    lines(order, event.named("piece"), status(order, stock), rack),
-                    status(order, stock).stream()
-                            .filter(piece -> !piece.is(State.DELIVERED))
-                            .map(PieceStatus::piece)
-                            .toList(),
-                    event.act().note());
-        });
+    private PackingNote note(Request request, Ledger.Stock stock) {
+        List<PieceStatus> all = status(request.order(), stock);
+        List<PieceStatus> out = goingOut(request, all);
+        return new PackingNote(
+                request.order(),
+                customer(request.order()),
+                request.day(),
+                stock.head().event() + 1,
+                lines(request.order(), out, stock),
+                all.stream()
+                        .filter(piece -> !piece.is(State.DELIVERED) && !out.contains(piece))
+                        .map(PieceStatus::piece)
+                        .toList(),
+                request.note());
     }
 
     private String customer(String order) {
@@ -120,8 +121,7 @@ public final class Deliver {
                         .orElseThrow(() -> new LedgerException.Refused("there is no order " + order));
     }
 
-    private List<PieceStatus> goingOut(Request request, Ledger.Stock stock) {
-        List<PieceStatus> all = status(request.order(), stock);
+    private static List<PieceStatus> goingOut(Request request, List<PieceStatus> all) {
         List<PieceStatus> out = new ArrayList<>();
         for (String id : request.pieces()) {
             out.add(all.stream()
@@ -158,13 +158,12 @@ public final class Deliver {
         }
     }
 
-    private List<PackingNote.Line> lines(String order, List<String> pieces, List<PieceStatus> states, RackToday rack) {
+    private List<PackingNote.Line> lines(String order, List<PieceStatus> out, Ledger.Stock stock) {
         List<PackingNote.Line> lines = new ArrayList<>();
         for (OrderBook.Line line : desk.book().lines()) {
             Assembly assembly = line.assembly();
             List<PackingNote.Item> items = line.pieces().stream()
-                    .filter(piece -> pieces.contains(piece.id()))
-                    .flatMap(piece -> item(piece, states, rack).stream())
+                    .flatMap(piece -> item(piece, out, stock).stream())
                     .toList();
             if (assembly.ordered().source().order().equals(order) && !items.isEmpty()) {
                 Piece first = line.pieces().get(0);
@@ -189,15 +188,20 @@ public final class Deliver {
                 : assembly.ordered().product() + ", " + part;
     }
 
-    private static Optional<PackingNote.Item> item(Piece piece, List<PieceStatus> states, RackToday rack) {
-        return states.stream()
+    private static Optional<PackingNote.Item> item(Piece piece, List<PieceStatus> out, Ledger.Stock stock) {
+        return out.stream()
                 .filter(state -> state.piece().equals(piece.id()))
                 .findFirst()
-                .flatMap(state -> state.reel().map(reel -> item(piece, state, reel, rack)));
+                .flatMap(state -> state.reel().map(reel -> item(piece, state, reel, stock)));
     }
 
-    private static PackingNote.Item item(Piece piece, PieceStatus state, Reel reel, RackToday rack) {
-        String released = piece.isMatched() ? rack.released(piece.matching().set()) : "";
-        return new PackingNote.Item(piece.id(), reel, state.found(), released);
+    private static PackingNote.Item item(Piece piece, PieceStatus state, Reel reel, Ledger.Stock stock) {
+        Reel.Papers papers = reel.papers();
+        return new PackingNote.Item(
+                piece.id(),
+                reel.lot(),
+                new PackingNote.Certificate(papers.certificate(), papers.number()),
+                state.found(),
+                piece.isMatched() ? RackToday.released(piece.matching().set(), stock) : "");
     }
 }

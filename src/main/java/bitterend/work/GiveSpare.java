@@ -1,19 +1,27 @@
 package bitterend.work;
 
+import bitterend.catalogue.Rope;
+import bitterend.day.CoilIds;
 import bitterend.day.CutPieces;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
 import bitterend.demand.Piece;
+import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
 import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,13 +36,28 @@ public final class GiveSpare {
         this.open = open;
     }
 
-    /** Gives the spare piece to an open one. */
+    /** Gives the spare piece to an open one; what is cut off it is a coil when that is worth keeping, else scrap. */
     public Booking give(String spare, String to, String note) {
         return desk.book(
                 Event.Kind.GIVEN,
                 note,
                 books -> write(books, fitting(books, spare, to), to, note),
-                event -> List.of(spare + " is " + to + " now: change its tag"));
+                event -> told(event, spare, to));
+    }
+
+    private static List<String> told(Event event, String spare, String to) {
+        List<String> told = new ArrayList<>();
+        told.add(spare + " is " + to + " now: change its tag");
+        for (Movement movement : event.movements()) {
+            Entry entry = movement.entry();
+            if (entry.kind() == Kind.TRIMMED) {
+                told.add("cut " + Words.of(entry.piece().length()) + " off it");
+            }
+            if (entry.kind() == Kind.KEPT) {
+                told.add("what is cut off is coil " + entry.reel() + ", " + Words.of(entry.left()));
+            }
+        }
+        return told;
     }
 
     private SparePiece fitting(Ledger.Stock stock, String id, String to) {
@@ -58,14 +81,34 @@ public final class GiveSpare {
         if (!spare.declared()) {
             MakeSpare.write(books, spare.piece(), note);
         }
-        Holding reel = books.findHolding(spare.reel().id()).orElseThrow();
+        Piece piece = desk.book().find(to).orElseThrow();
+        Length needed = piece.lengthOn(spare.reel().rope()).orElseThrow();
         Ordered ordered = desk.book().ordered().getOrDefault(to, Ordered.NONE);
-        books.append(new Entry(
-                Kind.GIVEN,
-                reel.reel(),
-                reel.gone(),
-                note,
-                new Origin("", "", "", to, spare.piece(), 0),
-                new PieceCut(spare.length(), ordered)));
+        Origin given = new Origin("", "", "", to, spare.piece(), 0);
+        append(books, spare, Kind.GIVEN, note, given, new PieceCut(needed, ordered));
+        Length surplus = spare.length().minus(needed);
+        if (surplus.isPositive()) {
+            append(books, spare, Kind.TRIMMED, "", Origin.ofPiece("", to), new PieceCut(surplus, Ordered.NONE));
+            keepWhatIsWorthIt(books, spare, surplus);
+        }
+    }
+
+    private static void append(
+            Ledger.Books books, SparePiece spare, Kind kind, String note, Origin origin, PieceCut cut) {
+        Holding reel = books.findHolding(spare.reel().id()).orElseThrow();
+        books.append(new Entry(kind, reel.reel(), reel.gone(), note, origin, cut));
+    }
+
+    private void keepWhatIsWorthIt(Ledger.Books books, SparePiece spare, Length surplus) {
+        Rope rope = open.ropes().get(spare.reel().rope());
+        if (rope == null) {
+            return;
+        }
+        Length left = surplus.minus(rope.cutting().loss());
+        if (left.isPositive() && !left.isShorterThan(rope.worth().keepFrom())) {
+            String reel = spare.reel().id();
+            Reel coil = RopeWork.coil(spare.reel(), CoilIds.next(books, reel), left);
+            books.append(new Entry(Kind.KEPT, coil, false, "cut off " + spare.piece(), Origin.off(reel, "")));
+        }
     }
 }

@@ -50,6 +50,7 @@ final class CommandLineTest {
                 "value --help",
                 "orders --help",
                 "orders deliver --help",
+                "orders note --help",
                 "stock --help"
             })
     void help_readsAsTheGoldenFileWithinEightyColumns(String words) {

@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -110,13 +111,59 @@ final class OrdersCommandTest {
         Run tooLong = run(3, "orders", "give", "" + shop, "5118/2.2", "5121/1.1");
         assertTrue(tooLong.err().contains("5121/1.1 takes 6.100 m; 5118/2.2 is 6.000 m"), tooLong.err());
         run(3, "orders", "give", "" + shop, "5118/2.1", "5120/1.1");
-        run(0, "orders", "give", "" + shop, "5118/2.2", "5120/1.1");
+        assertTrue(run(0, "orders", "give", "" + shop, "5118/2.2", "5120/1.1")
+                .out()
+                .contains("cut 0.500 m off it."));
+        assertTrue(account("scrap: trims, flaws, samples, ends").contains("0.500 m"), verified());
+        assertTrue(account("in good pieces").contains("39.500 m"), verified());
         String plan = plan(0).out();
         assertFalse(plan.contains("5120/1.1"), plan);
         assertTrue(plan.contains("5121/1.1"), plan);
         assertFalse(orders().contains("5118/2.2"), orders());
         assertTrue(run(0, "stock", "trace", "" + shop, "5120/1.1").out().contains("given"));
         run(0, "stock", "verify", "" + shop);
+    }
+
+    /** What is cut off a spare piece is rope of its own: a coil when it is worth keeping. It all goes back with undo. */
+    @Test
+    void longSparePiece_leavesACoil_andRopeIsConserved() throws IOException {
+        write("orders.csv", HEADER + BOARD + "5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,3.1\n");
+        String before = verified();
+        Run given = run(0, "orders", "give", "" + shop, "5119/1.1", "5120/1.1");
+        assertTrue(flat(given.out()).contains("cut 22.500 m off it. what is cut off is coil R1-1, "), given.out());
+        assertTrue(account("in good pieces").contains("17.500 m"), verified());
+        assertTrue(account("in spare pieces").contains(" 0.000 m"), verified());
+        run(0, "stock", "undo", "" + shop, given.out().replaceAll("(?s).*Event (\\d+)\\.\\s*", "$1"));
+        assertEquals(balance(before), balance(verified()));
+        assertTrue(orders().contains("5119/1.1 (Port Pilots): its line is cancelled"), orders());
+    }
+
+    /** A piece that was cut short is a spare piece of a name of its own, and as good as any other. */
+    @Test
+    void pieceCutShort_isGivenToAShorterLine_andTheLedgerIsSound() throws IOException {
+        write("orders.csv", HEADER + PILOTS + BOARD + "5120,1,Hollow Quay,DB16,12 m,sealed,sealed,1,2026-03-09,\n");
+        plan(0);
+        run(0, "stock", "post", "" + shop, "--all", "--measured", "5120/1.1=11.2 m", "--sure");
+        write("orders.csv", HEADER + PILOTS + BOARD + "5121,1,Hollow Quay,DB16,11 m,sealed,sealed,1,2026-03-09,\n");
+        String short1 = orders().replaceAll("(?s).*(5120/1\\.1 short \\d+).*", "$1");
+        run(0, "orders", "give", "" + shop, short1, "5121/1.1");
+        verified();
+    }
+
+    private String verified() {
+        return run(0, "stock", "verify", "" + shop).out();
+    }
+
+    private String account(String words) {
+        return verified()
+                .lines()
+                .filter(line -> line.contains(words))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static List<String> balance(String verified) {
+        return verified.lines().filter(line -> line.endsWith(" m")).toList();
     }
 
     @Test
@@ -185,6 +232,54 @@ final class OrdersCommandTest {
                 .out();
         assertTrue(note.contains("5118/2.2") && note.contains("not recorded"), note);
         assertTrue(note.contains("Still to come\n-------------\n5118/2.1"), note);
+    }
+
+    /** As it went out, at any time: the order book and the reel may have changed since. */
+    @Test
+    void packingNote_isPrintedAgain_andRecordsNothing() throws IOException {
+        run(0, "measure", "" + shop, "5118/2.1", "--came-out", "5.99 m", "--passed");
+        run(0, "measure", "" + shop, "5118/2.2", "--came-out", "5.9 m", "--accepted", "Okafor");
+        String first = deliver("5118/2.1");
+        String second = deliver("5118/2.2");
+        assertTrue(second.matches("(?s).*5118/2\\.2 +5\\.900 +L1 +3\\.1 C-77 +accepted by Okafor\\n.*"), second);
+        write("orders.csv", HEADER + PILOTS);
+        run(0, "stock", "correct", "" + shop, "R1", "--lot", "L9");
+        byte[] ledger = Files.readAllBytes(shop.resolve("stock.db"));
+        assertEquals(first + second, run(0, "orders", "note", "" + shop, "5118").out());
+        String number = second.replaceAll("(?s).*Delivery (\\d+).*", "$1");
+        assertEquals(
+                second,
+                run(0, "orders", "note", "" + shop, "--delivery", number).out());
+        String json = run(0, "orders", "note", "" + shop, "5118", "--json").out();
+        assertTrue(json.contains("\"lookedOver\": \"accepted by Okafor\""), json);
+        assertTrue(json.contains("\"event\": " + number), json);
+        Path html = shop.resolve("again.html");
+        run(2, "orders", "note", "" + shop, "5118", "--html", "" + html);
+        run(0, "orders", "note", "" + shop, "--delivery", number, "--html", "" + html);
+        assertTrue(Files.readString(html).contains("accepted by Okafor"));
+        String feet = run(0, "orders", "note", "" + shop, "5118", "--units", "imperial")
+                .out();
+        assertTrue(feet.contains("accepted by Okafor") && !feet.contains("5.900"), feet);
+        assertArrayEquals(ledger, Files.readAllBytes(shop.resolve("stock.db")));
+    }
+
+    @Test
+    void packingNote_ofWhatWasNotDelivered_isRefused() {
+        assertTrue(run(3, "orders", "note", "" + shop, "5118").err().contains("nothing of order 5118 was delivered"));
+        assertTrue(run(3, "orders", "note", "" + shop, "--delivery", "1").err().contains("event 1 is no delivery"));
+        run(2, "orders", "note", "" + shop);
+        String note = deliver("5118/2.1", "--unpassed");
+        String number = note.replaceAll("(?s).*Delivery (\\d+).*", "$1");
+        run(0, "stock", "undo", "" + shop, number);
+        run(3, "orders", "note", "" + shop, "5118");
+        assertTrue(
+                run(3, "orders", "note", "" + shop, "--delivery", number).err().contains("was taken back"));
+    }
+
+    private String deliver(String piece, String... more) {
+        List<String> args = new ArrayList<>(List.of("orders", "deliver", "" + shop, "5118", "--piece", piece));
+        args.addAll(List.of(more));
+        return run(0, args.toArray(String[]::new)).out();
     }
 
     @Test
