@@ -47,9 +47,10 @@ abstract class StockFiles {
                 begun,
                 books -> reels.forEach(reel -> books.append(
                         new Movement.Entry(Movement.Kind.RECEIVED, reel, "on the rack when the ledger was begun"))));
-        terminal.out()
-                .println(at.folder.resolve(SqliteLedger.NAME) + " holds " + reels.size()
-                        + " reels now; reels.csv is no longer read.");
+        Path file = at.folder.resolve(SqliteLedger.NAME);
+        String told = file + " holds " + reels.size() + " reels now; reels.csv is no longer read.\n";
+        Head head = at.reading(ledger -> ledger.read(Ledger.Stock::head));
+        terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);
         return ExitCode.DONE.number();
     }
 
@@ -69,8 +70,11 @@ abstract class StockFiles {
     @Command(name = "backup", header = "Copies the ledger into a new file, while others work.")
     int backup(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "FILE") Path file) {
         Head head = at.reading(ledger -> ledger.backup(file));
-        terminal.out().println("the ledger as it is now stands in " + file);
-        terminal.out().println("head of the ledger: " + head.text());
+        terminal.out()
+                .print(
+                        at.common.json
+                                ? StockJson.ledger(file, head, "")
+                                : "the ledger as it is now stands in " + file + "\n" + told(head));
         return ExitCode.DONE.number();
     }
 
@@ -89,10 +93,20 @@ abstract class StockFiles {
             @Mixin StockNote note) {
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.RESTORED, "", note.text));
         LedgerRestore.Restored restored = new LedgerRestore(at.folder, at.clock()).from(file, act);
-        terminal.out().println("the ledger is that of " + file + " now");
-        restored.aside().ifPresent(aside -> terminal.out().println("the one that was there is kept as " + aside));
-        terminal.out().println("head of the ledger: " + restored.head().text());
+        String aside = restored.aside().map(Path::toString).orElse("");
+        String told = "the ledger is that of " + file + " now\n"
+                + (aside.isEmpty() ? "" : "the one that was there is kept as " + aside + "\n")
+                + told(restored.head());
+        terminal.out()
+                .print(
+                        at.common.json
+                                ? StockJson.ledger(at.folder.resolve(SqliteLedger.NAME), restored.head(), aside)
+                                : told);
         return ExitCode.DONE.number();
+    }
+
+    private static String told(Head head) {
+        return "head of the ledger: " + head.text() + "\n";
     }
 
     @Command(
@@ -114,7 +128,7 @@ abstract class StockFiles {
                             description = "As printed on a sheet, a backup or an export.")
                     @Nullable
                     Head head) {
-        List<String> faults = at.writing(ledger -> {
+        List<String> faults = at.reading(ledger -> {
             List<String> found = new ArrayList<>(ledger.verify());
             if (found.isEmpty() && head != null) {
                 found.addAll(ledger.read(stock -> Head.faults(head, stock)));
@@ -122,6 +136,9 @@ abstract class StockFiles {
             return found;
         });
         if (!faults.isEmpty()) {
+            if (at.common.json) {
+                terminal.out().print(StockJson.damaged(faults));
+            }
             faults.forEach(fault -> terminal.err().println("error: " + Faults.printable(fault)));
             terminal.err().println("the ledger is damaged: use a backup, with stock restore");
             return ExitCode.BAD_INPUT.number();

@@ -2,7 +2,9 @@ package bitterend.cli;
 
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
+import bitterend.exchange.StockJson;
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.report.Figures;
@@ -13,6 +15,8 @@ import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException.Refused;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -93,8 +97,13 @@ final class StockGaugeCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** A figure that may be booked. */
-    private record Estimate(Length length, Length certain, Reel.Known how) {}
+    /**
+     * A figure that may be booked.
+     *
+     * @param text how it is told to a person
+     * @param exact the same for a program
+     */
+    private record Estimate(Length length, Length certain, Reel.Known how, String text, Map<String, String> exact) {}
 
     @Override
     public Integer call() {
@@ -107,6 +116,11 @@ final class StockGaugeCommand implements Callable<Integer> {
         Rope rope = rope(read.get());
         Figures figures = at.units.figures(read.get());
         Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
+        if (!at.common.json) {
+            terminal.out().print(estimate.text());
+        } else if (!book) {
+            terminal.out().print(StockJson.gauged(reel, estimate.exact()));
+        }
         if (book) {
             Length uncertainty = estimate.length().minus(estimate.certain());
             Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))
@@ -132,10 +146,13 @@ final class StockGaugeCommand implements Callable<Integer> {
             throw new Refused("the reel must weigh more than empty, the tolerance lie between 0 and 90 %");
         }
         Gauge.ByWeight weighed = Gauge.byWeight(gross, tare, rope.mass(), Ratio.percent(tolerance));
-        terminal.out().println("by weight  " + figures.length(weighed.expected()));
-        terminal.out().println("at least   " + figures.length(weighed.least()));
-        terminal.out().println("at most    " + figures.length(weighed.most()));
-        return new Estimate(weighed.expected(), weighed.least(), Reel.Known.WEIGHED);
+        String text = "by weight  " + figures.length(weighed.expected()) + "\nat least   "
+                + figures.length(weighed.least()) + "\nat most    " + figures.length(weighed.most()) + "\n";
+        Map<String, String> exact = new LinkedHashMap<>();
+        exact.put("byWeight", LengthText.exact(weighed.expected()));
+        exact.put("least", LengthText.exact(weighed.least()));
+        exact.put("most", LengthText.exact(weighed.most()));
+        return new Estimate(weighed.expected(), weighed.least(), Reel.Known.WEIGHED, text, exact);
     }
 
     private Estimate bySize(Rope rope, Figures figures) {
@@ -152,12 +169,16 @@ final class StockGaugeCommand implements Callable<Integer> {
         if (!sized.safe().isPositive()) {
             throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
         }
-        terminal.out().println("formula      " + figures.length(sized.formula()));
-        terminal.out().println("whole turns  " + figures.length(sized.turns()));
-        terminal.out()
-                .println("safe         " + figures.length(sized.safe()) + "  (fill " + fill.timesRoundedDown(100)
-                        + " %)");
-        return new Estimate(sized.turns(), Length.min(sized.turns(), sized.safe()), Reel.Known.GAUGED);
+        String percent = fill.timesRoundedDown(100) + " %";
+        String text =
+                "formula      " + figures.length(sized.formula()) + "\nwhole turns  " + figures.length(sized.turns())
+                        + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent + ")\n";
+        Map<String, String> exact = new LinkedHashMap<>();
+        exact.put("formula", LengthText.exact(sized.formula()));
+        exact.put("wholeTurns", LengthText.exact(sized.turns()));
+        exact.put("safe", LengthText.exact(sized.safe()));
+        exact.put("fill", percent);
+        return new Estimate(sized.turns(), Length.min(sized.turns(), sized.safe()), Reel.Known.GAUGED, text, exact);
     }
 
     /** The fill of the type, learned from this reel first when its length is known. */

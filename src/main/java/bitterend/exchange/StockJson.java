@@ -7,9 +7,11 @@ import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** What the ledger answers under {@code --json}, exact and for programs. */
 public final class StockJson {
@@ -134,6 +136,40 @@ public final class StockJson {
                 .with("sound", true)
                 .with("head", head.text())
                 .with("accounts", accounts)
+                .text();
+    }
+
+    /**
+     * How much is on a reel by its sizes or its weight.
+     *
+     * @param figures by name, in order
+     */
+    public static String gauged(String reel, Map<String, String> figures) {
+        JsonTree tree = new JsonTree().with("format", "bitterend/gauge/1").with("reel", reel);
+        figures.forEach(tree::with);
+        return tree.text();
+    }
+
+    /** What is wrong with a ledger. */
+    public static String damaged(List<String> faults) {
+        return new JsonTree()
+                .with("format", "bitterend/balance/1")
+                .with("sound", false)
+                .with("faults", (Object) faults)
+                .text();
+    }
+
+    /**
+     * A ledger that stands in a file.
+     *
+     * @param kept where the one is kept that stood there before; empty when none did
+     */
+    public static String ledger(Path file, Head head, String kept) {
+        return new JsonTree()
+                .with("format", "bitterend/ledger/1")
+                .with("file", file.toString())
+                .with("head", head.text())
+                .with("kept", kept)
                 .text();
     }
 

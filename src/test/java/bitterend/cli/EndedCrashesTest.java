@@ -6,11 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.report.Ink;
 import bitterend.report.Tape;
+import com.fasterxml.jackson.annotation.JsonView;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOError;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,11 +28,14 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** Whatever is in the files, on the command line or wrong with the machine: a sentence, never a stack trace. */
 final class EndedCrashesTest {
@@ -98,7 +107,7 @@ final class EndedCrashesTest {
                         "-Xmx24m",
                         "-XX:+UseSerialGC",
                         "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        classPath(),
                         "bitterend.cli.Main",
                         "check",
                         shop.toString())
@@ -110,6 +119,24 @@ final class EndedCrashesTest {
         assertEquals(1, process.exitValue(), told);
         assertTrue(told.contains("error: there is not enough memory for this"), told);
         assertFalse(told.contains("\tat "), told);
+    }
+
+    /** Where the classes of this test come from, whoever runs it. */
+    private static String classPath() {
+        return Stream.of(
+                        Main.class,
+                        CommandLine.class,
+                        ObjectMapper.class,
+                        CsvMapper.class,
+                        JsonFactory.class,
+                        JsonView.class)
+                .map(type -> Path.of(URI.create(type.getProtectionDomain()
+                                .getCodeSource()
+                                .getLocation()
+                                .toString()))
+                        .toString())
+                .distinct()
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     @Test

@@ -266,7 +266,7 @@ final class PlanNumbersTest {
                 .orElseThrow();
     }
 
-    /** A question never writes: the folder is byte for byte as it was. */
+    /** A question never writes: the folder is byte for byte as it was; every command there is: AskingCommandsTest. */
     @Test
     void questions_leaveTheFolderAsItWas() throws IOException {
         Path loft = DemoShop.copy("gannet-loft", folder);
