@@ -97,6 +97,11 @@ final class ArchitectureTest {
     }
 
     @Test
+    void pageOfAReport_knowsNothingOfRope() {
+        mayOnlyUse("bitterend.report.page", "bitterend.finding..").check(HOUSE);
+    }
+
+    @Test
     void proof_isRecordsAlone() {
         mayOnlyUse("bitterend.packing.proof").check(HOUSE);
     }

@@ -12,6 +12,7 @@ import bitterend.packing.RunId;
 import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import bitterend.report.AnswerPage;
+import bitterend.report.page.Document;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,11 +44,11 @@ final class Answers {
     }
 
     /** The page about a piece, or about a reel when no piece has this id. */
-    String to(String id, AnswerPage page) {
+    Document to(String id, AnswerPage page) {
         return explanation
                 .piece(id)
-                .map(page::text)
-                .or(() -> explanation.reel(id).map(page::text))
+                .map(page::of)
+                .or(() -> explanation.reel(id).map(page::of))
                 .orElseThrow(() -> new IllegalArgumentException("no piece and no reel " + id));
     }
 

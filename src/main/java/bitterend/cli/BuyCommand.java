@@ -11,6 +11,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BuyAdvicePage;
+import bitterend.report.page.Document;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -130,13 +131,12 @@ final class BuyCommand implements Callable<Integer> {
             Effort effort =
                     new Effort(time, Long.MAX_VALUE, options.seed(), cores(), keepBest::isAsked, progress -> {});
             advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
-            terminal.out()
-                    .print(
-                            common.json
-                                    ? new BuyJson(read.settings().money()).advice(advice)
-                                    : new BuyAdvicePage(units.figures(read), terminal.ink())
-                                            .text(read.settings().name(), orders, advice));
-            terminal.out().flush();
+            Document page =
+                    new BuyAdvicePage(units.figures(read)).of(read.settings().name(), orders, advice);
+            papers.files.show(
+                    terminal,
+                    page,
+                    common.json ? new BuyJson(read.settings().money()).advice(advice) : page.text(terminal.ink()));
         }
         boolean all = advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
         return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;

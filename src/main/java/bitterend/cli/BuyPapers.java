@@ -3,11 +3,8 @@ package bitterend.cli;
 import bitterend.buying.Verdict;
 import bitterend.exchange.WholeFile;
 import bitterend.report.BuyPictures;
-import bitterend.report.BuySection;
 import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
-import bitterend.report.Ink;
-import bitterend.report.sheet.BuyPaper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -23,7 +20,7 @@ import picocli.CommandLine.Option;
 /** Files that a buying study is written to, each where asked for. */
 final class BuyPapers {
     @Mixin
-    private PageFiles files = new PageFiles();
+    final PageFiles files = new PageFiles();
 
     @Option(
             names = "--pictures",
@@ -33,11 +30,7 @@ final class BuyPapers {
 
     /** Writes what was asked for, and tells where. */
     void write(String shop, List<Verdict> verdicts, Figures figures, Terminal terminal) {
-        List<BuySection> sections = verdicts.stream()
-                .map(verdict -> new BuyStudyPage(figures, Ink.PLAIN, verdict).section())
-                .toList();
-        files.write(() -> new BuyPaper().html(shop, sections), paper -> new BuyPaper().pdf(shop, sections, paper))
-                .forEach(file -> tell(terminal, file));
+        files.write(terminal, BuyStudyPage.of(shop, verdicts, figures));
         if (pictures != null) {
             draw(verdicts, figures, pictures, terminal);
         }
@@ -54,7 +47,7 @@ final class BuyPapers {
             new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
                 Path file = folder.resolve(free(name, taken));
                 WholeFile.write(file, picture);
-                tell(terminal, file);
+                PageFiles.tell(terminal, file);
             });
         }
     }
@@ -67,9 +60,5 @@ final class BuyPapers {
             free = name.substring(0, dot) + "-" + next + name.substring(dot);
         }
         return free;
-    }
-
-    private static void tell(Terminal terminal, Path file) {
-        terminal.err().println(String.format(Locale.ROOT, "written: %s", file));
     }
 }

@@ -143,8 +143,9 @@ final class BuyStudy {
             terminal.out().print(new BuyJson(shop.settings().money()).study(verdicts, hints));
             return;
         }
-        verdicts.forEach(verdict -> terminal.out().println(new BuyStudyPage(figures, terminal.ink(), verdict)));
-        terminal.out().print(new BuyHintsPage(figures, terminal.ink()).text(hints));
+        verdicts.forEach(verdict -> terminal.out()
+                .println(new BuyStudyPage(figures, verdict).document().text(terminal.ink())));
+        terminal.out().print(new BuyHintsPage(figures).of(hints).text(terminal.ink()));
     }
 
     /** The weeks until the quickest offer could be on the rack, begun weeks in full, and one more. */

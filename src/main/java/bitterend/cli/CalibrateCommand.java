@@ -11,6 +11,7 @@ import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.report.CalibrationPage;
 import bitterend.report.FindingsPage;
+import bitterend.report.page.Document;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -41,6 +42,9 @@ final class CalibrateCommand implements Callable<Integer> {
     private boolean write;
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -69,12 +73,9 @@ final class CalibrateCommand implements Callable<Integer> {
         }
         List<Effect> effects =
                 Effect.on(read.orders().stream().map(OrderLine::assembly).toList(), read.catalogue(), calibration);
-        terminal.out()
-                .print(
-                        common.json
-                                ? AnswerJson.calibration(calibration, effects)
-                                : new CalibrationPage(units.figures(read), terminal.ink())
-                                        .text(calibration.fits(), effects, read.catalogue()));
+        Document page = new CalibrationPage(units.figures(read)).of(calibration.fits(), effects, read.catalogue());
+        files.show(
+                terminal, page, common.json ? AnswerJson.calibration(calibration, effects) : page.text(terminal.ink()));
         if (!calibration.findings().isEmpty()) {
             terminal.err().print(new FindingsPage(terminal.ink()).text(calibration.findings()));
         }

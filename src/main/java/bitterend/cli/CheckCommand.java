@@ -56,7 +56,8 @@ final class CheckCommand implements Callable<Integer> {
             terminal.out().print(AnswerJson.findings(withOrders(reading)));
         } else {
             reading.shop().ifPresent(read -> terminal.out()
-                    .print(OrdersNow.block(shop, read, day.of(read), units.figures(read), terminal.ink())));
+                    .print(OrdersNow.top(shop, read, day.of(read), units.figures(read))
+                            .above(terminal.ink())));
             terminal.out().print(new FindingsPage(terminal.ink()).text(reading.findings()));
             reading.shop().ifPresent(this::whatIsThere);
             terminal.out().println(FindingsPage.summary(reading.findings()) + ".");

@@ -73,7 +73,9 @@ final class LengthsCommand implements Callable<Integer> {
                 .print(
                         common.json
                                 ? AnswerJson.lengths(read.orders())
-                                : page(read).list(read.settings().name(), read.pieces()));
+                                : page(read)
+                                        .list(read.settings().name(), read.pieces())
+                                        .text(terminal.ink()));
         return ExitCode.DONE;
     }
 
@@ -94,7 +96,8 @@ final class LengthsCommand implements Callable<Integer> {
                                 ? AnswerJson.lengths(found)
                                 : found.stream()
                                         .map(order -> page(read)
-                                                .derivation(order.assembly(), order.demanded(), read.catalogue()))
+                                                .derivation(order.assembly(), order.demanded(), read.catalogue())
+                                                .text(terminal.ink()))
                                         .collect(Collectors.joining("\n")));
         return ExitCode.DONE;
     }
@@ -125,6 +128,6 @@ final class LengthsCommand implements Callable<Integer> {
     }
 
     private LengthsPage page(Shop read) {
-        return new LengthsPage(units.figures(read), terminal.ink());
+        return new LengthsPage(units.figures(read));
     }
 }

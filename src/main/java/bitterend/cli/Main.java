@@ -1,6 +1,6 @@
 package bitterend.cli;
 
-import bitterend.report.Ink;
+import bitterend.report.page.Ink;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;

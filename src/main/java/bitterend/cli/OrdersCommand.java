@@ -5,8 +5,7 @@ import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
-import bitterend.report.QuoteDocument;
-import bitterend.report.sheet.QuotePaper;
+import bitterend.report.page.Document;
 import bitterend.work.GiveSpare;
 import bitterend.work.KeepAsCut;
 import bitterend.work.MakeSpare;
@@ -82,17 +81,14 @@ final class OrdersCommand implements Callable<Integer> {
         }
         LocalDate today = day.of(read.get());
         OrdersTold told = OrdersNow.of(shop, read.get(), today);
-        QuoteDocument page = new OrdersPage(new OrderWords(units.figures(read.get()), shop.folder.toString()))
+        Document page = new OrdersPage(new OrderWords(units.figures(read.get()), shop.folder.toString()))
                 .of(read.get().settings().name(), today, told, by);
-        terminal.out()
-                .print(
-                        common.json
-                                ? OrdersJson.status(today, told.orders(), told.changes(), told.spares(), told.uses())
-                                : page.text(terminal.ink()));
-        QuotePaper paper = new QuotePaper();
-        for (Path written : files.write(() -> paper.html(page), size -> paper.pdf(page, size))) {
-            terminal.err().println(written);
-        }
+        files.show(
+                terminal,
+                page,
+                common.json
+                        ? OrdersJson.status(today, told.orders(), told.changes(), told.spares(), told.uses())
+                        : page.text(terminal.ink()));
         return ExitCode.DONE.number();
     }
 

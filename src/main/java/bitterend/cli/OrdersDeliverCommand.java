@@ -4,11 +4,9 @@ import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Shop;
 import bitterend.report.PackingNotePage;
-import bitterend.report.QuoteDocument;
-import bitterend.report.sheet.QuotePaper;
+import bitterend.report.page.Document;
 import bitterend.work.Deliver;
 import bitterend.work.Desk;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -73,12 +71,9 @@ final class OrdersDeliverCommand implements Callable<Integer> {
     }
 
     private void print(Shop read, Deliver.Result.Delivered delivered) {
-        QuoteDocument page = new PackingNotePage(at.at.units.figures(read))
+        Document page = new PackingNotePage(at.at.units.figures(read))
                 .of(read.settings().name(), delivered.note());
-        terminal.out().print(at.at.common.json ? PackingNoteForm.text(delivered.note()) : page.text(terminal.ink()));
-        QuotePaper paper = new QuotePaper();
-        for (Path written : files.write(() -> paper.html(page), size -> paper.pdf(page, size))) {
-            terminal.err().println(written);
-        }
+        files.show(
+                terminal, page, at.at.common.json ? PackingNoteForm.text(delivered.note()) : page.text(terminal.ink()));
     }
 }

@@ -8,11 +8,9 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
 import bitterend.report.PackingNotePage;
-import bitterend.report.QuoteDocument;
-import bitterend.report.sheet.QuotePaper;
+import bitterend.report.page.Document;
 import bitterend.stock.LedgerException;
 import bitterend.work.AskNotes;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -76,19 +74,12 @@ final class OrdersNoteCommand implements Callable<Integer> {
         Optional<Settings> settings = ShopFolder.settings(at.folder);
         Figures figures =
                 new Figures(at.units.of(settings.map(Settings::units).orElse(Units.METRIC)), MoneyText.NO_CURRENCY);
-        List<QuoteDocument> pages = notes.stream()
+        Document page = notes.stream()
                 .map(note -> new PackingNotePage(figures)
                         .of(settings.map(Settings::name).orElse(""), note))
-                .toList();
-        if (at.common.json) {
-            terminal.out().print(PackingNoteForm.text(notes));
-        } else {
-            pages.forEach(page -> terminal.out().print(page.text(terminal.ink())));
-        }
-        QuotePaper paper = new QuotePaper();
-        for (Path written : files.write(() -> paper.html(pages.get(0)), size -> paper.pdf(pages.get(0), size))) {
-            terminal.err().println(written);
-        }
+                .reduce(Document::then)
+                .orElse(Document.EMPTY);
+        files.show(terminal, page, at.common.json ? PackingNoteForm.text(notes) : page.text(terminal.ink()));
         return ExitCode.DONE.number();
     }
 }

@@ -7,8 +7,9 @@ import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.Shop;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
-import bitterend.report.Ink;
 import bitterend.report.OrderWords;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.stock.Ledger;
 import bitterend.store.SqliteLedger;
 import bitterend.work.AskOrders;
@@ -16,7 +17,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** How things stand with the orders of a shop, for the pages that say so. */
 final class OrdersNow {
@@ -49,10 +49,13 @@ final class OrdersNow {
     }
 
     /** What changed of one cut piece, or that it is spare; a line each, usually none. */
-    static String about(ShopArgument shop, Shop read, String piece, Figures figures) {
+    static Document about(ShopArgument shop, Shop read, String piece, Figures figures) {
         OrdersTold told = ofCuts(shop, read, read.day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault())));
-        return new OrderWords(figures, shop.folder.toString())
-                .first(told.about(piece)).stream().map(words -> words + ".\n").collect(Collectors.joining());
+        Writing page = new Writing();
+        new OrderWords(figures, shop.folder.toString())
+                .first(told.about(piece))
+                .forEach(words -> page.paragraph(words + "."));
+        return page.document();
     }
 
     /** What stands at the top of a sheet, a sentence each; usually nothing. */
@@ -61,7 +64,7 @@ final class OrdersNow {
     }
 
     /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */
-    static String block(ShopArgument shop, Shop read, LocalDate day, Figures figures, Ink ink) {
-        return new OrderWords(figures, shop.folder.toString()).block(ofCuts(shop, read, day), ink);
+    static Document top(ShopArgument shop, Shop read, LocalDate day, Figures figures) {
+        return new OrderWords(figures, shop.folder.toString()).top(ofCuts(shop, read, day));
     }
 }

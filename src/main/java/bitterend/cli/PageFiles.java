@@ -1,21 +1,22 @@
 package bitterend.cli;
 
 import bitterend.exchange.WholeFile;
+import bitterend.report.page.Document;
+import bitterend.report.sheet.DocumentPaper;
 import bitterend.report.sheet.Paper;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Function;
-import java.util.function.Supplier;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Files that a page is written to beside the terminal, each where asked for. */
 final class PageFiles {
-    @Option(names = "--html", paramLabel = "FILE", description = "Write the page as HTML, too.")
+    @Option(names = "--html", paramLabel = "FILE", converter = Html.class, description = "Write the page as HTML, too.")
     private @Nullable Path html;
 
-    @Option(names = "--pdf", paramLabel = "FILE", description = "Write the page as PDF, too.")
+    @Option(names = "--pdf", paramLabel = "FILE", converter = Pdf.class, description = "Write the page as PDF, too.")
     private @Nullable Path pdf;
 
     @Option(
@@ -30,17 +31,49 @@ final class PageFiles {
         return html != null || pdf != null;
     }
 
-    /** Writes what was asked for; the files that were written. */
-    List<Path> write(Supplier<String> asHtml, Function<Paper, byte[]> asPdf) {
-        List<Path> written = new ArrayList<>();
+    /** Prints the page, or what programs get in its place, and writes the files that were asked for. */
+    void show(Terminal terminal, Document page, String printed) {
+        terminal.out().print(printed);
+        terminal.out().flush();
+        write(terminal, page);
+    }
+
+    /** Writes the files that were asked for, and tells where. */
+    void write(Terminal terminal, Document page) {
+        DocumentPaper paged = new DocumentPaper();
         if (html != null) {
-            WholeFile.write(html, asHtml.get());
-            written.add(html);
+            WholeFile.write(html, paged.html(page));
+            tell(terminal, html);
         }
         if (pdf != null) {
-            WholeFile.write(pdf, asPdf.apply(paper));
-            written.add(pdf);
+            WholeFile.write(pdf, paged.pdf(page, paper));
+            tell(terminal, pdf);
         }
-        return written;
+    }
+
+    static void tell(Terminal terminal, Path file) {
+        terminal.err().println(String.format(Locale.ROOT, "written: %s", file));
+    }
+
+    /** A file with the ending of what is written to it, so that no slip of the hand replaces orders.csv by a page. */
+    private static Path named(String text, String ending) {
+        if (!text.toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw new TypeConversionException("found \"" + text + "\", expected a file that ends in " + ending);
+        }
+        return Path.of(text);
+    }
+
+    static final class Html implements ITypeConverter<Path> {
+        @Override
+        public Path convert(String text) {
+            return named(text, ".html");
+        }
+    }
+
+    static final class Pdf implements ITypeConverter<Path> {
+        @Override
+        public Path convert(String text) {
+            return named(text, ".pdf");
+        }
     }
 }

@@ -16,6 +16,7 @@ import bitterend.report.FindingsPage;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
+import bitterend.report.page.Document;
 import bitterend.work.Plans;
 import bitterend.work.Verdict;
 import java.util.Map;
@@ -60,6 +61,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private OnTheBenchOption bench = new OnTheBenchOption();
+
+    @Mixin
+    private PageFiles files = new PageFiles();
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -108,12 +112,9 @@ final class PlanCommand implements Callable<Integer> {
         passage.remarks().forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));
-        terminal.out()
-                .print(questions.answer(
-                        read,
-                        passed,
-                        shop.rack(),
-                        new PlanQuestions.Printing(units.figures(read), terminal.ink(), common.json)));
+        PlanQuestions.Asked asked = new PlanQuestions.Asked(read, passed, shop.rack());
+        Document page = questions.page(asked, units.figures(read));
+        files.show(terminal, page, common.json ? questions.json(asked) : page.text(terminal.ink()));
         return ExitCode.DONE;
     }
 
@@ -158,19 +159,20 @@ final class PlanCommand implements Callable<Integer> {
                 new PlanFacts.Whole(shop.mark(), movements(), problem));
         PlanKeeping keeping = new PlanKeeping(terminal, shop, bench);
         PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));
-        terminal.out().print(common.json ? PlanJson.text(kept) : page(read, problem, kept));
+        Document page = page(read, problem, kept);
+        files.show(terminal, page, common.json ? PlanJson.text(kept) : page.text(terminal.ink()));
         if (keeping.tellFaults()) {
             return ExitCode.INTERNAL_ERROR;
         }
         return plan.unplanned().isEmpty() && read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    private String page(Shop read, PackingProblem problem, PlanDocument kept) {
+    private Document page(Shop read, PackingProblem problem, PlanDocument kept) {
         Figures figures = units.figures(read);
         PlanView view =
                 PlanViews.of(read, problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
-        return OrdersNow.block(shop, read, kept.plan().day(), figures, terminal.ink())
-                + new PlanPage(figures, terminal.ink(), terminal.tape()).text(view);
+        return OrdersNow.top(shop, read, kept.plan().day(), figures)
+                .then(new PlanPage(figures, terminal.tape()).of(view));
     }
 
     /** How many movements each reel has had, where the shop keeps a ledger. */

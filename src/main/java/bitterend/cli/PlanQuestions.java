@@ -2,18 +2,19 @@ package bitterend.cli;
 
 import bitterend.day.RackToday;
 import bitterend.exchange.ExplainJson;
-import bitterend.exchange.PlanDocument;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.Shop;
-import bitterend.packing.CutPlan;
+import bitterend.measure.MoneyText;
 import bitterend.packing.PackingProblem;
 import bitterend.quoting.PlanShares;
 import bitterend.report.AnswerPage;
 import bitterend.report.Figures;
-import bitterend.report.Ink;
 import bitterend.report.QuoteSharesPage;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.stock.Movement;
 import bitterend.work.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -57,42 +58,57 @@ final class PlanQuestions {
                 Optional.ofNullable(explain == null ? null : today.cut().get(explain)));
     }
 
-    /** The answer, for people or for programs. */
-    String answer(Shop read, Verdict.Passed passed, Optional<RackToday> rack, Printing printing) {
-        PackingProblem problem = passed.problem();
-        PlanDocument document = passed.kept().document();
-        StringBuilder answer = new StringBuilder();
-        ExplainJson json = new ExplainJson(read.settings().money(), document.number());
-        Optional<Movement> cut = cut(rack);
-        if (cut.isPresent()) {
-            answer.append(printing.json() ? json.cut(cut.get()) : cutAlready(cut.get()));
-        } else if (explain != null) {
-            Answers answers =
-                    new Answers(problem, passed.plan(), read.supplies().onOrder());
-            answer.append(
-                    printing.json()
-                            ? answers.to(explain, json)
-                            : answers.to(explain, new AnswerPage(printing.figures(), printing.ink())));
+    /**
+     * What an answer is made from.
+     *
+     * @param rack what is cut already, where the shop keeps a ledger
+     */
+    record Asked(Shop read, Verdict.Passed passed, Optional<RackToday> rack) {
+        PackingProblem problem() {
+            return passed.problem();
         }
-        return shares
-                ? answer.append(shares(read, problem, passed.plan(), printing)).toString()
-                : answer.toString();
+
+        Answers answers() {
+            return new Answers(problem(), passed.plan(), read.supplies().onOrder());
+        }
+
+        List<PlanShares.OrderShare> shares() {
+            return PlanShares.of(problem(), passed.plan());
+        }
     }
 
-    private static String cutAlready(Movement cut) {
+    /** The answer for people. */
+    Document page(Asked asked, Figures figures) {
+        List<Document> pages = new ArrayList<>();
+        if (explain != null) {
+            pages.add(cut(asked.rack()).map(PlanQuestions::cutAlready).orElseGet(() -> asked.answers()
+                    .to(explain, new AnswerPage(figures))));
+        }
+        if (shares) {
+            Shop read = asked.read();
+            String day = asked.passed().plan().day().toString();
+            pages.add(new QuoteSharesPage(figures).of(read.settings().name(), day, asked.shares()));
+        }
+        return pages.stream().reduce(Document::then).orElse(Document.EMPTY);
+    }
+
+    /** The answer for programs. */
+    String json(Asked asked) {
+        MoneyText money = asked.read().settings().money();
+        ExplainJson json =
+                new ExplainJson(money, asked.passed().kept().document().number());
+        String about = explain == null
+                ? ""
+                : cut(asked.rack()).map(json::cut).orElseGet(() -> asked.answers()
+                        .to(explain, json));
+        return shares ? about + new QuoteJson(money).shares(asked.shares()) : about;
+    }
+
+    private static Document cutAlready(Movement cut) {
         String piece = cut.entry().origin().piece();
-        return "Piece " + piece + ": cut already, off reel " + cut.entry().reel() + ", by " + cut.who()
-                + ".\nHow it came to be: bitterend stock trace SHOP " + piece + "\n";
-    }
-
-    /** How an answer is printed. */
-    record Printing(Figures figures, Ink ink, boolean json) {}
-
-    private static String shares(Shop read, PackingProblem problem, CutPlan plan, Printing printing) {
-        List<PlanShares.OrderShare> caused = PlanShares.of(problem, plan);
-        return printing.json()
-                ? new QuoteJson(read.settings().money()).shares(caused)
-                : new QuoteSharesPage(printing.figures(), printing.ink())
-                        .text(read.settings().name(), plan.day().toString(), caused);
+        Writing page = new Writing();
+        page.title("Piece " + piece + ": cut already, off reel " + cut.entry().reel() + ", by " + cut.who() + ".");
+        page.paragraph("How it came to be: bitterend stock trace SHOP " + piece);
+        return page.document();
     }
 }

@@ -17,10 +17,9 @@ import bitterend.quoting.QuoteBasis;
 import bitterend.quoting.QuoteRequest;
 import bitterend.quoting.Quoter;
 import bitterend.report.FindingsPage;
-import bitterend.report.QuoteDocument;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
-import bitterend.report.sheet.QuotePaper;
+import bitterend.report.page.Document;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -151,11 +150,11 @@ final class QuoteCommand implements Callable<Integer> {
 
     private void show(Shop read, Quote quote, List<Finding> leftOut) {
         QuoteJson json = new QuoteJson(read.settings().money());
-        QuoteDocument page = page(read, quote);
+        Document page = page(read, quote);
         if (out != null) {
             WholeFile.write(out, json.forTheFile(quote));
         }
-        files.write(() -> new QuotePaper().html(page), paper -> new QuotePaper().pdf(page, paper));
+        files.write(terminal, page);
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {
@@ -164,7 +163,7 @@ final class QuoteCommand implements Callable<Integer> {
         }
     }
 
-    private QuoteDocument page(Shop read, Quote quote) {
+    private Document page(Shop read, Quote quote) {
         String name = read.settings().name();
         return customer
                 ? new QuotePage(units.figures(read)).of(name, read.catalogue(), quote)

@@ -9,6 +9,7 @@ import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuotedWork;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteComparePage;
+import bitterend.report.page.Document;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Standing;
@@ -52,6 +53,9 @@ final class QuoteCompareCommand implements Callable<Integer> {
     private @Nullable String order;
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -78,13 +82,14 @@ final class QuoteCompareCommand implements Callable<Integer> {
         Map<String, UnitPrice> prices =
                 read.catalogue().ropes().stream().collect(Collectors.toMap(Rope::id, Rope::price));
         List<QuoteComparison.Row> rows = new QuoteComparison(number, posted(), prices).rows(work.get());
-        terminal.out()
-                .print(
-                        common.json
-                                ? new QuoteJson(read.settings().money())
-                                        .comparison(work.get().request(), number, rows)
-                                : new QuoteComparePage(units.figures(read), terminal.ink())
-                                        .text(work.get().request(), number, rows));
+        Document page = new QuoteComparePage(units.figures(read)).of(work.get().request(), number, rows);
+        files.show(
+                terminal,
+                page,
+                common.json
+                        ? new QuoteJson(read.settings().money())
+                                .comparison(work.get().request(), number, rows)
+                        : page.text(terminal.ink()));
         return ExitCode.DONE;
     }
 

@@ -8,6 +8,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
 import bitterend.report.StockPage;
+import bitterend.report.page.Document;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
@@ -16,6 +17,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -78,9 +80,33 @@ final class StockAccess {
 
     /** Prints movements as they were booked. */
     int booked(Terminal terminal, List<Movement> movements) {
-        terminal.out().print(common.json ? StockJson.movements(movements) : page().movements(movements));
+        terminal.out()
+                .print(common.json ? StockJson.movements(movements) : text(terminal, page().movements(movements)));
         return ExitCode.DONE.number();
     }
+
+    /** A page of stock as text. */
+    static String text(Terminal terminal, Document page) {
+        return page.text(terminal.ink(), StockPage.WIDTH);
+    }
+
+    /** Shows a page of stock, or what programs get in its place, and writes the files asked for. */
+    int show(Terminal terminal, PageFiles files, StockView view) {
+        String shop = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+        files.show(
+                terminal,
+                view.page().titled("Stock", view.title(), shop),
+                common.json ? view.json().get() : text(terminal, view.page()));
+        return ExitCode.DONE.number();
+    }
+
+    /**
+     * A page of stock in its two forms.
+     *
+     * @param title what it is about, where it is set on paper
+     * @param json the same for programs
+     */
+    record StockView(String title, Document page, Supplier<String> json) {}
 
     /** Says something beside the result, unless the result is for a program. */
     void say(Terminal terminal, String text) {

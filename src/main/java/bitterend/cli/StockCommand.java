@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.StockAccess.StockView;
 import bitterend.exchange.StockJson;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -63,21 +64,27 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     @Command(name = "list", header = "Lists what is on the rack.")
     int list(
             @Mixin StockAccess at,
+            @Mixin PageFiles files,
             @Option(names = "--all", description = "Also reels of which nothing is left.") boolean all) {
         List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
                 .filter(holding -> all || !holding.gone())
                 .toList();
-        terminal.out()
-                .print(at.common.json ? StockJson.rack(holdings) : at.page().rack(holdings));
-        return ExitCode.DONE.number();
+        return at.show(
+                terminal,
+                files,
+                new StockView("On the rack", at.page().rack(holdings), () -> StockJson.rack(holdings)));
     }
 
     @Command(name = "history", header = "Lists every movement of a reel.")
-    int history(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel) {
+    int history(
+            @Mixin StockAccess at, @Mixin PageFiles files, @Parameters(index = "1", paramLabel = "REEL") String reel) {
         List<Movement> history = at.reading(ledger -> ledger.read(stock -> stock.history(reel)));
         if (history.isEmpty()) {
             throw new LedgerException.Refused("there is no reel " + reel + "; see stock list --all");
         }
-        return at.booked(terminal, history);
+        return at.show(
+                terminal,
+                files,
+                new StockView("Reel " + reel, at.page().movements(history), () -> StockJson.movements(history)));
     }
 }

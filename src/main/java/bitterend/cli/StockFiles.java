@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.StockAccess.StockView;
 import bitterend.exchange.ReelsText;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
@@ -127,7 +128,8 @@ abstract class StockFiles {
                             converter = HeadText.class,
                             description = "As printed on a sheet, a backup or an export.")
                     @Nullable
-                    Head head) {
+                    Head head,
+            @Mixin PageFiles files) {
         List<String> faults = at.reading(ledger -> {
             List<String> found = new ArrayList<>(ledger.verify());
             if (found.isEmpty() && head != null) {
@@ -143,19 +145,18 @@ abstract class StockFiles {
             terminal.err().println("the ledger is damaged: use a backup, with stock restore");
             return ExitCode.BAD_INPUT.number();
         }
-        return at.reading(ledger -> ledger.read(stock -> sound(at, stock)));
+        return at.reading(ledger -> ledger.read(stock -> sound(at, files, stock)));
     }
 
-    private int sound(StockAccess at, Ledger.Stock stock) {
+    private int sound(StockAccess at, PageFiles files, Ledger.Stock stock) {
         Balance balance = Balance.of(stock.events());
-        if (at.common.json) {
-            terminal.out().print(StockJson.balance(balance, stock.head()));
-        } else {
-            terminal.out().println("the ledger is sound: every sum agrees.");
-            terminal.out().print(at.page().balance(balance));
-            terminal.out().println("head of the ledger: " + stock.head().text());
-        }
-        return ExitCode.DONE.number();
+        return at.show(
+                terminal,
+                files,
+                new StockView(
+                        "Where the rope went",
+                        at.page().sound(balance, stock.head()),
+                        () -> StockJson.balance(balance, stock.head())));
     }
 
     /** Reads a printed head. */

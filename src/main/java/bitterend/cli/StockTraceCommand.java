@@ -1,7 +1,9 @@
 package bitterend.cli;
 
+import bitterend.cli.StockAccess.StockView;
 import bitterend.day.Trace;
 import bitterend.exchange.StockJson;
+import bitterend.report.page.Document;
 import bitterend.stock.Holding;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
@@ -28,6 +30,9 @@ final class StockTraceCommand implements Callable<Integer> {
     @Option(names = "--lot", paramLabel = "LOT", description = "Every piece cut of this lot, and what is on the rack.")
     private @Nullable String lot;
 
+    @Mixin
+    private PageFiles files = new PageFiles();
+
     StockTraceCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -48,12 +53,10 @@ final class StockTraceCommand implements Callable<Integer> {
             if (pieces.isEmpty() && rack.isEmpty()) {
                 throw new LedgerException.Refused("nothing was cut of lot " + name + ", and none of it is on the rack");
             }
-            terminal.out()
-                    .print(
-                            at.common.json
-                                    ? StockJson.lot(name, pieces, rack)
-                                    : at.page().lot(pieces, rack));
-            return ExitCode.DONE.number();
+            return at.show(
+                    terminal,
+                    files,
+                    new StockView("Lot " + name, at.page().lot(pieces, rack), () -> StockJson.lot(name, pieces, rack)));
         }));
     }
 
@@ -64,26 +67,24 @@ final class StockTraceCommand implements Callable<Integer> {
             if (found.isEmpty()) {
                 throw new LedgerException.Refused("nothing was cut for piece " + name);
             }
-            int code = at.booked(terminal, found);
             String reel = found.get(found.size() - 1).entry().reel();
             Reel now = stock.findHolding(reel).orElseThrow().reel();
-            at.say(terminal, at.page().events(trace.eventsOf(name), name));
-            at.say(terminal, changed(name));
-            at.say(
-                    terminal,
-                    "off " + String.join(", which came off ", trace.ancestry(reel)) + ":\n"
-                            + at.page().papers(now));
-            return code;
+            Document page = at.page()
+                    .movements(found)
+                    .with(at.page().events(trace.eventsOf(name), name))
+                    .with(changed(name))
+                    .with(at.page().cameOff(trace.ancestry(reel), now));
+            return at.show(terminal, files, new StockView("Piece " + name, page, () -> StockJson.movements(found)));
         }));
     }
 
     /** What its order says otherwise than when it was cut, where the shop can be read. */
-    private String changed(String id) {
+    private Document changed(String id) {
         ShopArgument shop = new ShopArgument();
         shop.folder = at.folder;
         return shop.read()
                 .shop()
                 .map(read -> OrdersNow.about(shop, read, id, at.units.figures(read)))
-                .orElse("");
+                .orElse(Document.EMPTY);
     }
 }

@@ -3,11 +3,11 @@ package bitterend.cli;
 import bitterend.buying.LearnedValue;
 import bitterend.buying.Learning;
 import bitterend.buying.Study;
-import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ValuesJson;
 import bitterend.packing.strategy.StudyStrategy;
 import bitterend.report.BuyValuePage;
+import bitterend.report.page.Document;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +46,9 @@ final class ValueCommand implements Callable<Integer> {
     private StudyOptions options = new StudyOptions(100);
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -78,10 +81,14 @@ final class ValueCommand implements Callable<Integer> {
             terminal.err().println("error: " + BuyStudy.NOTHING);
             return ExitCode.BAD_INPUT;
         }
+        Document pages = Document.EMPTY;
         for (Study study : studies) {
             Optional<Learning.Lesson> lesson = lesson(study, keepBest);
             if (lesson.isPresent()) {
-                tell(read, study, lesson.get());
+                Document page =
+                        new BuyValuePage(units.figures(read)).of(study, read.risingValue(study.rope()), lesson.get());
+                tell(page);
+                pages = pages.then(page);
                 learned.put(study.rope().id(), lesson.get().value());
                 if (!lesson.get().harms()) {
                     kept.put(study.rope().id(), lesson.get().value());
@@ -91,6 +98,9 @@ final class ValueCommand implements Callable<Integer> {
         if (common.json) {
             terminal.out().print(ValuesJson.text(learned));
         }
+        files.write(
+                terminal,
+                pages.titled("Stock", "What coils are worth", read.settings().name()));
         if (write && !keepBest.isAsked()) {
             ValuesJson.write(shop.folder, kept);
             terminal.err().println("written: " + shop.folder.resolve(ValuesJson.NAME));
@@ -110,12 +120,9 @@ final class ValueCommand implements Callable<Integer> {
         return study.options().get(study.options().size() - 1);
     }
 
-    private void tell(Shop read, Study study, Learning.Lesson lesson) {
+    private void tell(Document page) {
         if (!common.json) {
-            Rope rope = study.rope();
-            terminal.out()
-                    .println(new BuyValuePage(units.figures(read), terminal.ink())
-                            .text(study, read.risingValue(rope), lesson));
+            terminal.out().println(page.text(terminal.ink()));
         }
     }
 }

@@ -7,6 +7,8 @@ import bitterend.packing.RunId;
 import bitterend.packing.explain.PieceAnswer;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
 import bitterend.packing.explain.ReelAnswer;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** Why a plan does what it does with one piece or one reel. */
@@ -14,24 +16,22 @@ public final class AnswerPage {
     private static final int BARRED_SHOWN = 12;
 
     private final Figures figures;
-    private final Ink ink;
 
-    public AnswerPage(Figures figures, Ink ink) {
+    public AnswerPage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** Where a piece is cut, why, what it would cost elsewhere, and what would help one that is not planned. */
-    public String text(PieceAnswer answer) {
-        Page page = new Page(ink);
+    public Document of(PieceAnswer answer) {
+        Writing page = new Writing();
         page.title("Piece " + answer.piece() + ": "
                 + answer.place().map(RunId::toString).map("off "::concat).orElse("not planned"));
-        answer.why().forEach(reason -> page.paragraph(0, sentence(reason)));
+        answer.why().forEach(reason -> page.paragraph(sentence(reason)));
         List<Elsewhere> open =
                 answer.elsewhere().stream().filter(Elsewhere::isOpen).toList();
         if (!open.isEmpty()) {
             page.heading("What it would cost elsewhere, all other pieces staying");
-            open.forEach(other -> page.paragraph(0, other.run() + ": " + change(other.change())));
+            open.forEach(other -> page.paragraph(other.run() + ": " + change(other.change())));
         }
         barred(
                 page,
@@ -40,31 +40,28 @@ public final class AnswerPage {
                         .toList());
         if (!answer.help().isEmpty()) {
             page.heading("What would help");
-            answer.help().forEach(reason -> page.paragraph(0, sentence(reason)));
+            answer.help().forEach(reason -> page.paragraph(sentence(reason)));
         }
-        return page.toString();
+        return page.document();
     }
 
     /** What a reel gives and what that costs by rule, or why nothing comes off it. */
-    public String text(ReelAnswer answer) {
-        Page page = new Page(ink);
+    public Document of(ReelAnswer answer) {
+        Writing page = new Writing();
         boolean touched = answer.untouched().isEmpty();
         page.title("Reel " + answer.reel() + ": " + (touched ? figures.money(answer.cost()) : "not touched"));
-        answer.untouched().forEach(reason -> page.paragraph(0, sentence(reason)));
+        answer.untouched().forEach(reason -> page.paragraph(sentence(reason)));
         if (touched) {
             page.heading("What comes off it");
             answer.runs()
                     .forEach(run -> page.paragraph(
-                            0,
                             run.run() + ": " + (run.pieces().isEmpty() ? "nothing" : String.join(", ", run.pieces()))));
             page.heading("What it costs");
             answer.charges()
-                    .forEach(charge -> page.paragraph(
-                            0,
-                            figures.money(charge.cost()) + ": "
-                                    + figures.sentence(charge.reason().sentence())));
+                    .forEach(charge -> page.paragraph(figures.money(charge.cost()) + ": "
+                            + figures.sentence(charge.reason().sentence())));
         }
-        return page.toString();
+        return page.document();
     }
 
     /** Not worth a line: most of a rack holds other rope. */
@@ -72,23 +69,21 @@ public final class AnswerPage {
         return other.bars().stream().anyMatch(bar -> bar.rule() == Rule.SAME_ROPE);
     }
 
-    private void barred(Page page, List<Elsewhere> barred) {
+    private void barred(Writing page, List<Elsewhere> barred) {
         if (barred.isEmpty()) {
             return;
         }
         page.heading("Where it cannot go");
         for (Elsewhere other : barred.subList(0, Math.min(BARRED_SHOWN, barred.size()))) {
-            page.paragraph(
-                    0,
-                    other.run() + ": "
-                            + String.join(
-                                    "; ",
-                                    other.bars().stream()
-                                            .map(bar -> figures.sentence(bar.sentence()))
-                                            .toList()));
+            page.paragraph(other.run() + ": "
+                    + String.join(
+                            "; ",
+                            other.bars().stream()
+                                    .map(bar -> figures.sentence(bar.sentence()))
+                                    .toList()));
         }
         if (barred.size() > BARRED_SHOWN) {
-            page.paragraph(0, "and " + (barred.size() - BARRED_SHOWN) + " more runs.");
+            page.paragraph("and " + (barred.size() - BARRED_SHOWN) + " more runs.");
         }
     }
 

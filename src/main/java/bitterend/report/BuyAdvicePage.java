@@ -6,34 +6,35 @@ import bitterend.buying.Purchase;
 import bitterend.buying.ReelLine;
 import bitterend.buying.Unheld;
 import bitterend.measure.Cost;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.time.LocalDate;
 import java.util.List;
 
 /** What to buy for the orders in hand, as a page of text. */
 public final class BuyAdvicePage {
     private final Figures figures;
-    private final Ink ink;
     private final BuyWords words;
 
-    public BuyAdvicePage(Figures figures, Ink ink) {
+    public BuyAdvicePage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
         words = new BuyWords(figures, List.of());
     }
 
     /** The page of a shop. */
-    public String text(String shop, Orders orders, Advice advice) {
-        Page page = new Page(ink);
+    public Document of(String shop, Orders orders, Advice advice) {
+        Writing page = new Writing();
         page.heading(
                 shop + ": reels to buy for the orders in hand, " + orders.day().day());
-        page.paragraph(0, act(orders, advice.best()));
+        page.paragraph(act(orders, advice.best()));
         if (advice.best().set().reels() > 0) {
             lines(page, orders, advice.best());
         }
         next(page, orders, advice);
         troubles(page, orders, advice);
-        return page.toString();
+        return page.document();
     }
 
     private String act(Orders orders, Purchase best) {
@@ -57,10 +58,10 @@ public final class BuyAdvicePage {
                         + figures.money(best.cost().minus(best.bound())) + " could be saved.";
     }
 
-    private void lines(Page page, Orders orders, Purchase best) {
+    private void lines(Writing page, Orders orders, Purchase best) {
         page.heading("To order");
         for (ReelLine line : best.lines()) {
-            page.paragraph(0, line(orders, line));
+            page.paragraph(line(orders, line));
         }
     }
 
@@ -100,12 +101,12 @@ public final class BuyAdvicePage {
         return orderBy.isBefore(today) ? "; order at once, it comes late" : "; order by " + orderBy;
     }
 
-    private void next(Page page, Orders orders, Advice advice) {
+    private void next(Writing page, Orders orders, Advice advice) {
         if (advice.next().isEmpty()) {
             return;
         }
         page.heading("Next best");
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("Reels"),
                 Column.figure("costs more,\n" + figures.currency().currency()),
                 Column.figure("paid,\n" + figures.currency().currency()));
@@ -117,11 +118,11 @@ public final class BuyAdvicePage {
         }
         page.table(table);
         if (!advice.allCompared()) {
-            page.paragraph(0, "There was no time to look for every set; a longer --time may find a nearer one.");
+            page.paragraph("There was no time to look for every set; a longer --time may find a nearer one.");
         }
     }
 
-    private void troubles(Page page, Orders orders, Advice advice) {
+    private void troubles(Writing page, Orders orders, Advice advice) {
         List<String> joined = orders.offers().stream()
                 .filter(offer -> offer.made().joined())
                 .map(offer -> offer.id())
@@ -135,22 +136,18 @@ public final class BuyAdvicePage {
         }
         page.heading("What cannot be had");
         for (Unheld unheld : advice.unheld()) {
-            page.paragraph(0, unheld.piece() + ": " + figures.sentence(unheld.why()) + ".");
+            page.paragraph(unheld.piece() + ": " + figures.sentence(unheld.why()) + ".");
         }
         if (!advice.best().unplanned().isEmpty()) {
-            page.paragraph(
-                    0,
-                    "Not enough rope is offered for "
-                            + String.join(", ", advice.best().unplanned()) + ".");
+            page.paragraph("Not enough rope is offered for "
+                    + String.join(", ", advice.best().unplanned()) + ".");
         }
         if (!advice.late().isEmpty()) {
-            page.paragraph(0, "Rope comes after the due day for " + String.join(", ", advice.late()) + ".");
+            page.paragraph("Rope comes after the due day for " + String.join(", ", advice.late()) + ".");
         }
         if (!joined.isEmpty()) {
-            page.paragraph(
-                    0,
-                    "Left out, since nobody knows where the joins would lie: " + String.join(", ", joined)
-                            + ". Ask for reels in one length.");
+            page.paragraph("Left out, since nobody knows where the joins would lie: " + String.join(", ", joined)
+                    + ". Ask for reels in one length.");
         }
     }
 }

@@ -1,30 +1,30 @@
 package bitterend.report;
 
 import bitterend.buying.Reorder;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** Which ropes will not cover the weeks to come. */
 public final class BuyHintsPage {
     private final Figures figures;
-    private final Ink ink;
 
-    public BuyHintsPage(Figures figures, Ink ink) {
+    public BuyHintsPage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** A table of the ropes that are due; one line when none is. */
-    public String text(List<Reorder> hints) {
-        Page page = new Page(ink);
+    public Document of(List<Reorder> hints) {
+        Writing page = new Writing();
         page.heading("Rope for the weeks to come");
         List<Reorder> due = hints.stream().filter(Reorder::isDue).toList();
         if (due.isEmpty()) {
-            page.paragraph(
-                    0, "Every rope with a history covers the weeks until new reels could come, nine times in ten.");
-            return page.toString();
+            page.paragraph("Every rope with a history covers the weeks until new reels could come, nine times in ten.");
+            return page.document();
         }
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("Order soon"),
                 Column.figure("weeks to\ncover"),
                 Column.figure("9 times in 10\nenough, " + figures.unit()),
@@ -39,6 +39,6 @@ public final class BuyHintsPage {
                     figures.bare(hint.onOrder()));
         }
         page.table(table);
-        return page.toString();
+        return page.document();
     }
 }

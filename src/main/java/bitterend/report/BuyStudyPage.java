@@ -5,7 +5,10 @@ import bitterend.buying.Standing;
 import bitterend.buying.Study;
 import bitterend.buying.Verdict;
 import bitterend.measure.Length;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,14 +17,12 @@ import java.util.stream.Stream;
 /** Which reels suit work like that of the past, as text. */
 public final class BuyStudyPage {
     private final Figures figures;
-    private final Ink ink;
     private final Verdict verdict;
     private final BuyWords words;
 
     /** The page of one rope. */
-    public BuyStudyPage(Figures figures, Ink ink, Verdict verdict) {
+    public BuyStudyPage(Figures figures, Verdict verdict) {
         this.figures = figures;
-        this.ink = ink;
         this.verdict = verdict;
         words = new BuyWords(
                 figures,
@@ -31,28 +32,29 @@ public final class BuyStudyPage {
                         .toList());
     }
 
-    @Override
-    public String toString() {
-        Page page = new Page(ink);
-        page.heading("Which reels of " + verdict.study().rope().name() + " to buy");
-        page.paragraph(0, act());
-        page.blank();
-        page.table(table().text());
-        page.blank();
-        notes().forEach(note -> page.paragraph(0, note));
-        cautions().forEach(page::caution);
-        return page.toString();
+    /** The pages of several ropes as one. */
+    public static Document of(String shop, List<Verdict> verdicts, Figures figures) {
+        Writing page = new Writing();
+        page.title("Buying", "Which reels to buy", shop);
+        verdicts.forEach(verdict -> new BuyStudyPage(figures, verdict).write(page));
+        return page.document();
     }
 
-    /** The same for paper, with pictures. */
-    public BuySection section() {
-        return new BuySection(
-                verdict.study().rope().name(),
-                act(),
-                table(),
-                notes(),
-                cautions(),
-                List.copyOf(new BuyPictures(figures, verdict).all().values()));
+    /** The page by itself. */
+    public Document document() {
+        Writing page = new Writing();
+        write(page);
+        return page.document();
+    }
+
+    /** What to do, what makes that doubtful, the figures, the pictures, and how the figures came about. */
+    void write(Writing page) {
+        page.heading("Which reels of " + verdict.study().rope().name() + " to buy");
+        page.paragraph(act());
+        cautions().forEach(page::caution);
+        page.tableApart(table());
+        new BuyPictures(figures, verdict).all().values().forEach(page::picture);
+        notes().forEach(page::paragraph);
     }
 
     /** One paragraph to act on. */
@@ -106,9 +108,9 @@ public final class BuyStudyPage {
         return figures.units() == bitterend.measure.Units.METRIC ? "metre" : "foot";
     }
 
-    private QuoteBlock table() {
+    private TableRows table() {
         String money = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("Reels"),
                 Column.figure(words.perLengthUnit()),
                 Column.figure("8 in 10\nfrom - to"),
@@ -131,7 +133,7 @@ public final class BuyStudyPage {
                     words.bare(result.chance()),
                     result.history().millis() < 0 ? "?" : words.bare(result.history()));
         }
-        return table.block();
+        return table;
     }
 
     private static String mark(Result result) {

@@ -6,27 +6,28 @@ import bitterend.buying.Study;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import bitterend.stock.StockValue;
 
 /** What was learned about the worth of a coil, beside the curve that was used before. */
 public final class BuyValuePage {
     private final Figures figures;
-    private final Ink ink;
 
-    public BuyValuePage(Figures figures, Ink ink) {
+    public BuyValuePage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** The page of one rope; {@code before} is the curve without the cap of a study. */
-    public String text(Study study, StockValue before, Learning.Lesson lesson) {
+    public Document of(Study study, StockValue before, Learning.Lesson lesson) {
         BuyWords words = new BuyWords(figures, java.util.List.of());
-        Page page = new Page(ink);
+        Writing page = new Writing();
         page.heading("What a coil of " + study.rope().name() + " is worth");
-        page.paragraph(0, verdict(study, lesson));
-        page.blank();
-        TextTable table = new TextTable(
+        page.paragraph(verdict(study, lesson));
+        page.gap();
+        TableRows table = new TableRows(
                 Column.figure("coil, " + figures.unit()),
                 Column.figure("learned,\n% of price"),
                 Column.figure("before,\n% of price"));
@@ -37,7 +38,7 @@ public final class BuyValuePage {
                     words.percent(share(study, before, knot.length())));
         }
         page.table(table);
-        return page.toString();
+        return page.document();
     }
 
     private String verdict(Study study, Learning.Lesson lesson) {

@@ -6,42 +6,41 @@ import bitterend.catalogue.Termination.What;
 import bitterend.demand.calibration.Effect;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** What measured assemblies teach about take-up, and what that changes in the open orders. */
 public final class CalibrationPage {
     private final Figures figures;
-    private final Ink ink;
 
-    public CalibrationPage(Figures figures, Ink ink) {
+    public CalibrationPage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** The page; without fits it says so. */
-    public String text(List<TakeUpFit> fits, List<Effect> effects, Catalogue catalogue) {
-        Page page = new Page(ink);
+    public Document of(List<TakeUpFit> fits, List<Effect> effects, Catalogue catalogue) {
+        Writing page = new Writing();
         page.title("Take-up as measured");
         if (fits.isEmpty()) {
-            page.paragraph(
-                    0, "Nothing could be fitted: at least three assemblies of a termination and rope are needed.");
-            return page.toString();
+            page.paragraph("Nothing could be fitted: at least three assemblies of a termination and rope are needed.");
+            return page.document();
         }
         fits(page, fits, catalogue);
         fits.forEach(fit -> outliers(page, fit));
-        page.blank();
+        page.gap();
         page.paragraph(
-                0,
                 "All for one end. Planned with is the limit that the next splice stays below 95 times in 100, not the"
                         + " mean. Of two ends alike only the sum is seen: each is given half.");
         effects(page, effects);
-        return page.toString();
+        return page.document();
     }
 
-    private void fits(Page page, List<TakeUpFit> fits, Catalogue catalogue) {
-        TextTable table = new TextTable(
+    private void fits(Writing page, List<TakeUpFit> fits, Catalogue catalogue) {
+        TableRows table = new TableRows(
                 Column.words("termination"),
                 Column.words("rope"),
                 Column.figure("assemblies"),
@@ -76,16 +75,12 @@ public final class CalibrationPage {
                 + (row.allowance(What.TAKE_UP).provenance().verified() ? "" : ", unverified");
     }
 
-    private static void outliers(Page page, TakeUpFit fit) {
+    private static void outliers(Writing page, TakeUpFit fit) {
         if (!fit.outliers().isEmpty()) {
-            page.blank();
-            page.paragraph(
-                    0,
-                    "Left out of " + fit.termination() + " on " + fit.rope() + ", far from the rest: "
-                            + fit.outliers().stream()
-                                    .map(CalibrationPage::named)
-                                    .collect(Collectors.joining(", "))
-                            + ". Look at them: a slip of the tape, or a splice to redo?");
+            page.gap();
+            page.paragraph("Left out of " + fit.termination() + " on " + fit.rope() + ", far from the rest: "
+                    + fit.outliers().stream().map(CalibrationPage::named).collect(Collectors.joining(", "))
+                    + ". Look at them: a slip of the tape, or a splice to redo?");
         }
     }
 
@@ -94,13 +89,13 @@ public final class CalibrationPage {
         return measured.id() + " (" + measured.assembly().origin().place() + splicer + ")";
     }
 
-    private void effects(Page page, List<Effect> effects) {
+    private void effects(Writing page, List<Effect> effects) {
         page.heading("In the open orders");
         if (effects.isEmpty()) {
-            page.paragraph(0, "Nothing changes.");
+            page.paragraph("Nothing changes.");
             return;
         }
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("rope"), Column.figure("pieces"), Column.figure("more rope"), Column.figure("cost"));
         for (Effect effect : effects) {
             table.row(

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.finding.Finding;
+import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,13 +21,13 @@ public final class Cautions {
 
     private Cautions() {}
 
-    static void write(Page page, List<Finding> notes) {
+    static void write(Writing page, List<Finding> notes) {
         if (!notes.isEmpty()) {
             page.heading("Before you cut");
             sentences(notes).forEach(page::caution);
         }
         page.heading("Cautions");
-        ALWAYS.forEach(words -> page.paragraph(0, words));
+        ALWAYS.forEach(words -> page.paragraph(words));
     }
 
     /** What was found, what to do about it, and where it stands; alike ones together. */

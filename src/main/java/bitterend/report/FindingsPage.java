@@ -3,6 +3,8 @@ package bitterend.report;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.finding.Severity;
+import bitterend.report.page.Ink;
+import bitterend.report.page.Wording;
 import java.util.List;
 
 /** Located problems, one a line, as the reader walks through the files. */

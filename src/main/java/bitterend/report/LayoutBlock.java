@@ -1,7 +1,9 @@
 package bitterend.report;
 
 import bitterend.demand.SpliceLayout;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 
 /** Where an end is marked before it is made, as a table, and what is counted. */
 final class LayoutBlock {
@@ -11,9 +13,9 @@ final class LayoutBlock {
         this.figures = figures;
     }
 
-    void write(Page page, SpliceLayout layout) {
+    void write(Writing page, SpliceLayout layout) {
         page.heading("Marks, " + layout.end() + ": " + layout.name());
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("mark"),
                 Column.words("on"),
                 Column.figure("distance\n" + figures.fineUnit()),
@@ -30,9 +32,9 @@ final class LayoutBlock {
                     line.mark().purpose());
         }
         page.table(table);
-        layout.counts().forEach(count -> page.paragraph(0, "* " + count + "."));
+        layout.counts().forEach(count -> page.paragraph("* " + count + "."));
         if (!layout.caution().isEmpty()) {
-            page.paragraph(0, layout.caution());
+            page.paragraph(layout.caution());
         }
     }
 }

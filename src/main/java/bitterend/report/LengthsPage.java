@@ -7,7 +7,10 @@ import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,18 +19,16 @@ import java.util.Map;
 /** Cut lengths on a page: a list of every piece, or how the length of one order line came about. */
 public final class LengthsPage {
     private final Figures figures;
-    private final Ink ink;
 
-    public LengthsPage(Figures figures, Ink ink) {
+    public LengthsPage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** One row for each order line and cut length, on the rope as ordered. */
-    public String list(String shop, List<Piece> pieces) {
-        Page page = new Page(ink);
+    public Document list(String shop, List<Piece> pieces) {
+        Writing page = new Writing();
         page.title("Cut lengths, " + shop);
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("order/line"),
                 Column.figure("pieces"),
                 Column.words("rope"),
@@ -44,15 +45,15 @@ public final class LengthsPage {
                 figures.bare(row.finished()),
                 figures.bare(row.cut())));
         page.table(table);
-        page.blank();
-        page.paragraph(0, "How a length came about: lengths SHOP ORDER/LINE.");
+        page.gap();
+        page.paragraph("How a length came about: lengths SHOP ORDER/LINE.");
         Cautions.write(page, List.of());
-        return page.toString();
+        return page.document();
     }
 
     /** The derivation of an order line on every rope it may be made of. */
-    public String derivation(Assembly assembly, Demanded demanded, Catalogue catalogue) {
-        Page page = new Page(ink);
+    public Document derivation(Assembly assembly, Demanded demanded, Catalogue catalogue) {
+        Writing page = new Writing();
         Piece.Source source = assembly.ordered().source();
         String part = assembly.membership().part();
         page.title("Order " + source.order() + ", line " + source.line() + (part.isEmpty() ? "" : ", " + part)
@@ -66,7 +67,7 @@ public final class LengthsPage {
                 demanded.findings().stream()
                         .filter(finding -> !finding.isError())
                         .toList());
-        return page.toString();
+        return page.document();
     }
 
     private static String customer(Assembly assembly) {
@@ -74,15 +75,15 @@ public final class LengthsPage {
         return customer.isEmpty() ? "" : ", for " + customer;
     }
 
-    private void derivation(Page page, Derivation derivation, Rope rope) {
+    private void derivation(Writing page, Derivation derivation, Rope rope) {
         List<String> pieces = derivation.pieces();
         page.heading("Cut " + FindingsPage.count(pieces.size(), "piece") + " of " + figures.length(derivation.cut())
                 + " from " + rope.name() + " (" + rope.id() + ")");
-        page.paragraph(0, "For " + named(pieces) + ".");
-        page.blank();
+        page.paragraph("For " + named(pieces) + ".");
+        page.gap();
         AlignedAmounts amounts = AlignedAmounts.of(derivation, figures);
         SourceNotes sources = new SourceNotes();
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words(""),
                 Column.figure(figures.fineUnit() + amounts.unitPadding()),
                 Column.words("worked out"),
@@ -95,12 +96,12 @@ public final class LengthsPage {
         table.row("cut length", amounts.sum(), "= " + figures.length(derivation.cut()), "");
         page.table(table);
         if (!sources.notes().isEmpty()) {
-            page.blank();
-            sources.notes().forEach(note -> page.paragraph(0, note));
+            page.gap();
+            sources.notes().forEach(note -> page.paragraph(note));
         }
         if (!derivation.notes().isEmpty()) {
-            page.blank();
-            derivation.notes().forEach(note -> page.paragraph(0, sentence(note)));
+            page.gap();
+            derivation.notes().forEach(note -> page.paragraph(sentence(note)));
         }
     }
 

@@ -3,6 +3,8 @@ package bitterend.report;
 import bitterend.demand.SpliceCard.Outcome;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.report.page.Ink;
+import bitterend.report.page.Writing;
 
 /** What became of a finished piece that was measured. */
 public final class MeasuredPage {
@@ -14,19 +16,17 @@ public final class MeasuredPage {
 
     /** It is booked. */
     public String booked(String piece, Length cameOut, String verdict, Outcome wanted) {
-        Page page = new Page(Ink.PLAIN);
-        page.paragraph(0, found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
-        return page.toString();
+        Writing page = new Writing();
+        page.paragraph(found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
+        return page.document().text(Ink.PLAIN);
     }
 
     /** It does not pass, and nobody said what becomes of it. */
     public String outside(String piece, Length cameOut, Outcome wanted) {
-        Page page = new Page(Ink.PLAIN);
-        page.paragraph(
-                0,
-                "error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say --accepted NAME,"
-                        + " --respliced or --spoiled.");
-        return page.toString();
+        Writing page = new Writing();
+        page.paragraph("error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say --accepted NAME,"
+                + " --respliced or --spoiled.");
+        return page.document().text(Ink.PLAIN);
     }
 
     private String found(String piece, Length cameOut, Outcome wanted) {

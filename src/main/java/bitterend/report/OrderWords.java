@@ -6,6 +6,8 @@ import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.stock.Ordered;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,17 +31,16 @@ public final class OrderWords {
         return first;
     }
 
-    /** The same as a block at the top of a page; empty when there is nothing to tell. */
-    public String block(OrdersTold told, Ink ink) {
+    /** The same as the top of a page; empty when there is nothing to tell. */
+    public Document top(OrdersTold told) {
         List<String> first = first(told);
         if (first.isEmpty()) {
-            return "";
+            return Document.EMPTY;
         }
-        Page page = new Page(ink);
+        Writing page = new Writing();
         page.heading("Changed after cutting, and spare pieces");
-        first.forEach(words -> page.paragraph(0, words + "."));
-        page.blank();
-        return page.toString();
+        first.forEach(words -> page.paragraph(words + "."));
+        return page.document();
     }
 
     /** What changed of pieces that are still wanted; the others are spare. */

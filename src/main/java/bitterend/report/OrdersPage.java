@@ -5,7 +5,10 @@ import bitterend.day.OrdersTold;
 import bitterend.day.PieceStatus;
 import bitterend.day.PieceStatus.State;
 import bitterend.finding.NaturalOrder;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -31,8 +34,9 @@ public final class OrdersPage {
     }
 
     /** As of a day. */
-    public QuoteDocument of(String shop, LocalDate day, OrdersTold told, By by) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
+    public Document of(String shop, LocalDate day, OrdersTold told, By by) {
+        Writing page = new Writing();
+        page.title("Orders on", day.toString(), shop);
         long overdue =
                 told.orders().stream().filter(order -> order.isOverdue(day)).count();
         page.paragraph(FindingsPage.count(told.orders().size(), "order") + ", " + overdue + " overdue.");
@@ -45,12 +49,12 @@ public final class OrdersPage {
             if (!heading.isEmpty()) {
                 page.heading(heading);
             }
-            page.table(table(orders, day));
+            page.tableApart(table(orders, day));
         });
-        return page.document("Orders on", day.toString(), shop);
+        return page.document();
     }
 
-    private static void list(QuoteDocument.Writing page, String heading, List<String> sentences) {
+    private static void list(Writing page, String heading, List<String> sentences) {
         if (!sentences.isEmpty()) {
             page.heading(heading);
             sentences.forEach(page::paragraph);
@@ -75,8 +79,8 @@ public final class OrdersPage {
         return order.due().equals(LocalDate.MAX) ? "any day" : order.due().toString();
     }
 
-    private static QuoteTable table(List<OrderStatus> orders, LocalDate day) {
-        QuoteTable table = new QuoteTable(
+    private static TableRows table(List<OrderStatus> orders, LocalDate day) {
+        TableRows table = new TableRows(
                 Column.words("order"),
                 Column.words("customer"),
                 Column.words("due"),

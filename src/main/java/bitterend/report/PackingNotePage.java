@@ -1,7 +1,10 @@
 package bitterend.report;
 
 import bitterend.day.PackingNote;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** The packing note of a delivery, for the customer. */
@@ -18,8 +21,9 @@ public final class PackingNotePage {
         this.figures = figures;
     }
 
-    public QuoteDocument of(String shop, PackingNote note) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
+    public Document of(String shop, PackingNote note) {
+        Writing page = new Writing();
+        page.title("Packing note for order", note.order(), shop);
         page.paragraph("Order " + note.order() + (note.customer().isEmpty() ? "" : " for " + note.customer())
                 + ", delivered " + note.day() + ". Delivery " + note.event() + ".");
         if (!note.note().isEmpty()) {
@@ -30,16 +34,16 @@ public final class PackingNotePage {
         page.paragraph(note.toCome().isEmpty() ? "Nothing: the order is complete." : String.join(", ", note.toCome()));
         page.heading("Cautions");
         CAUTIONS.forEach(page::paragraph);
-        return page.document("Packing note for order", note.order(), shop);
+        return page.document();
     }
 
-    private void line(QuoteDocument.Writing page, PackingNote.Line line) {
+    private void line(Writing page, PackingNote.Line line) {
         String what = line.product().isEmpty() ? line.rope() : line.product() + ", " + line.rope();
         page.heading("Line " + line.line() + ": " + what);
         page.paragraph((line.words().isEmpty() ? "" : line.words() + ": ") + line.ordered() + " ordered, "
                 + figures.length(line.finished()) + " finished, " + line.ends() + "; "
                 + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("piece"),
                 Column.figure("measured\n" + figures.unit()),
                 Column.words("lot"),
@@ -53,7 +57,7 @@ public final class PackingNotePage {
                     certificate(item.certificate()),
                     item.found().isGood() ? item.found().verdict() : "not recorded");
         }
-        page.table(table);
+        page.tableApart(table);
         line.items().stream()
                 .map(PackingNote.Item::released)
                 .filter(words -> !words.isEmpty())

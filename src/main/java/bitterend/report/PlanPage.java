@@ -4,28 +4,28 @@ import bitterend.finding.Finding;
 import bitterend.packing.CutPlan;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
 public final class PlanPage {
     private final Figures figures;
-    private final Ink ink;
     private final Tape tape;
 
-    public PlanPage(Figures figures, Ink ink, Tape tape) {
+    public PlanPage(Figures figures, Tape tape) {
         this.figures = figures;
-        this.ink = ink;
         this.tape = tape;
     }
 
-    public String text(PlanView view) {
-        Page page = new Page(ink);
+    public Document of(PlanView view) {
+        Writing page = new Writing();
         CutPlan plan = view.plan();
         int number = view.mark().number();
         page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
-        view.notes().stream().filter(Finding::leavesOut).forEach(finding -> page.paragraph(0, sentence(finding)));
-        page.paragraph(0, summary(view) + toMeasure(view));
+        view.notes().stream().filter(Finding::leavesOut).forEach(finding -> page.paragraph(sentence(finding)));
+        page.paragraph(summary(view) + toMeasure(view));
         ReelBlock block = new ReelBlock(view, figures, tape);
         for (ReelDraw draw : plan.draws()) {
             block.write(page, draw);
@@ -34,7 +34,7 @@ public final class PlanPage {
         unplanned(page, view);
         Cautions.write(
                 page, view.notes().stream().filter(note -> !note.leavesOut()).toList());
-        return page.toString();
+        return page.document();
     }
 
     private static String sentence(Finding leftOut) {
@@ -62,15 +62,15 @@ public final class PlanPage {
                 + figures.length(view.probably()) + " on " + reels + ".";
     }
 
-    private void unplanned(Page page, PlanView view) {
+    private void unplanned(Writing page, PlanView view) {
         if (view.plan().unplanned().isEmpty()) {
             return;
         }
         page.heading("Could not be planned");
         ShortWork.of(view).forEach((work, ids) -> {
-            page.paragraph(0, String.join(", ", ids) + (ids.size() == 1 ? ": " : ": each ") + what(work));
-            page.paragraph(2, "Why: " + figures.sentence(work.why()) + ".");
-            page.paragraph(2, "What would help: " + figures.sentence(work.help()) + ".");
+            page.paragraph(String.join(", ", ids) + (ids.size() == 1 ? ": " : ": each ") + what(work));
+            page.paragraph(1, "Why: " + figures.sentence(work.why()) + ".");
+            page.paragraph(1, "What would help: " + figures.sentence(work.help()) + ".");
         });
     }
 

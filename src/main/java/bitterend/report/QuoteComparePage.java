@@ -4,23 +4,25 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.quoting.QuoteComparison.Row;
 import bitterend.quoting.QuotedWork.Drawn;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** What was quoted against what was posted, as text. */
 public final class QuoteComparePage {
     private final Figures figures;
-    private final Ink ink;
 
-    public QuoteComparePage(Figures figures, Ink ink) {
+    public QuoteComparePage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** Three rows for each rope: quoted, posted, and what was posted more. */
-    public String text(String request, String order, List<Row> rows) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
-        QuoteTable table = new QuoteTable(
+    public Document of(String request, String order, List<Row> rows) {
+        Writing page = new Writing();
+        page.title("Quoted and posted: quote", request, "order " + order);
+        TableRows table = new TableRows(
                 Column.words("rope"),
                 Column.words(""),
                 Column.figure("pieces"),
@@ -32,13 +34,12 @@ public final class QuoteComparePage {
             drawn(table, "", "posted", row.posted());
             drawn(table, "", "more", more(row));
         }
-        page.table(table);
+        page.tableApart(table);
         page.paragraph(
                 "Quoted money is what was charged for rope, waste and reel handling; posted money is the rope drawn, scrap"
                         + " and all, at today's price. Scrap falls to the orders that one plan cut from a reel by what their"
                         + " pieces took.");
-        return page.document("Quoted and posted: quote", request, "order " + order)
-                .text(ink);
+        return page.document();
     }
 
     private static Drawn more(Row row) {
@@ -54,7 +55,7 @@ public final class QuoteComparePage {
                 worth);
     }
 
-    private void drawn(QuoteTable table, String rope, String what, Drawn drawn) {
+    private void drawn(TableRows table, String rope, String what, Drawn drawn) {
         table.row(
                 rope,
                 what,

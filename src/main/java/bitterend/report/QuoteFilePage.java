@@ -8,7 +8,10 @@ import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.RopeQuote;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** A quote as the estimator files it: how every price comes about, the rope drawn, the waste and who pays for it. */
@@ -20,8 +23,9 @@ public final class QuoteFilePage {
     }
 
     /** The page of a quote of this shop; for the file, not for the customer. */
-    public QuoteDocument of(String shop, Catalogue catalogue, Quote quote) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
+    public Document of(String shop, Catalogue catalogue, Quote quote) {
+        Writing page = new Writing();
+        page.title("For the file, not for the customer: quote", quote.request().id(), shop);
         QuotePage.head(page, quote);
         page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
         QuotePage.codes(quote).forEach(page::paragraph);
@@ -35,17 +39,16 @@ public final class QuoteFilePage {
             page.heading("Cheaper nearby");
             quote.neighbours().forEach(each -> page.paragraph(new QuoteNeighbourWords(figures).of(each)));
         }
-        return page.document(
-                "For the file, not for the customer: quote", quote.request().id(), shop);
+        return page.document();
     }
 
-    private void line(QuoteDocument.Writing page, Catalogue catalogue, LineQuote quoted) {
+    private void line(Writing page, Catalogue catalogue, LineQuote quoted) {
         QuoteLine line = quoted.line();
         page.heading("Line " + line.name() + ": " + line.quantity() + " at "
                 + figures.currency().print(quoted.buildUp().each()));
         page.paragraph(new QuoteWords(catalogue, figures).what(line));
-        page.table(buildUp(quoted.buildUp()));
-        page.table(metres(quoted));
+        page.tableApart(buildUp(quoted.buildUp()));
+        page.tableApart(metres(quoted));
         List<String> unpriced = line.unpricedHardware();
         if (!unpriced.isEmpty()) {
             page.paragraph("To be picked, without a price of its own: " + String.join(", ", unpriced) + ".");
@@ -57,9 +60,9 @@ public final class QuoteFilePage {
         }
     }
 
-    private QuoteTable buildUp(BuildUp buildUp) {
+    private TableRows buildUp(BuildUp buildUp) {
         String currency = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words(""),
                 Column.figure("line\n" + currency),
                 Column.figure("each\n" + currency),
@@ -71,7 +74,7 @@ public final class QuoteFilePage {
         return table;
     }
 
-    private void row(QuoteTable table, String words, Money amount, BuildUp buildUp) {
+    private void row(TableRows table, String words, Money amount, BuildUp buildUp) {
         Money each = new Money(Math.floorDiv(2 * amount.minor() + buildUp.quantity(), 2L * buildUp.quantity()));
         table.row(
                 words,
@@ -80,9 +83,9 @@ public final class QuoteFilePage {
                 figures.percent(amount.minor(), buildUp.price().minor(), 1));
     }
 
-    private QuoteTable metres(LineQuote quoted) {
+    private TableRows metres(LineQuote quoted) {
         QuoteLine line = quoted.line();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("rope"),
                 Column.figure("line\n" + figures.unit()),
                 Column.figure("each\n" + figures.unit()));
@@ -94,7 +97,7 @@ public final class QuoteFilePage {
         return table;
     }
 
-    private void length(QuoteTable table, String words, long mm, int quantity) {
+    private void length(TableRows table, String words, long mm, int quantity) {
         table.row(
                 words,
                 figures.bare(new Length(mm)),

@@ -3,7 +3,10 @@ package bitterend.report;
 import bitterend.catalogue.Catalogue;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** A quote as the customer gets it: what, how many, at what price, and how long it stands. No figure of the shop's own. */
@@ -15,10 +18,11 @@ public final class QuotePage {
     }
 
     /** The page of a quote of this shop. */
-    public QuoteDocument of(String shop, Catalogue catalogue, Quote quote) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
+    public Document of(String shop, Catalogue catalogue, Quote quote) {
+        Writing page = new Writing();
+        page.title("Quote", quote.request().id(), shop);
         head(page, quote);
-        page.table(lines(catalogue, quote));
+        page.tableApart(lines(catalogue, quote));
         page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
         page.heading("Please note");
         page.paragraph("Lengths are as stated in each line, made to the rope maker's current instructions.");
@@ -26,7 +30,7 @@ public final class QuotePage {
         page.paragraph(
                 "This quote is for the making of the assemblies described. It states no strength and no safe load; for"
                         + " lifting and life safety a competent person and the local code decide.");
-        return page.document("Quote", quote.request().id(), shop);
+        return page.document();
     }
 
     /** The code that slings are made under; it stands on both pages. */
@@ -38,17 +42,17 @@ public final class QuotePage {
         return codes.sentences();
     }
 
-    static void head(QuoteDocument.Writing page, Quote quote) {
+    static void head(Writing page, Quote quote) {
         if (!quote.request().customer().isEmpty()) {
             page.paragraph("For " + quote.request().customer());
         }
         page.paragraph(quote.request().day() + ", valid until " + quote.validUntil());
     }
 
-    private QuoteTable lines(Catalogue catalogue, Quote quote) {
+    private TableRows lines(Catalogue catalogue, Quote quote) {
         QuoteWords words = new QuoteWords(catalogue, figures);
         String currency = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("line"),
                 Column.words("what"),
                 Column.figure("how many"),

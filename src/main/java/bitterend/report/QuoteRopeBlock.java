@@ -11,7 +11,9 @@ import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
 import bitterend.quoting.sharing.RopeShares;
 import bitterend.quoting.sharing.Stability;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -27,11 +29,11 @@ final class QuoteRopeBlock {
         this.rope = rope;
     }
 
-    void write(QuoteDocument.Writing page, Catalogue catalogue) {
+    void write(Writing page, Catalogue catalogue) {
         String name = catalogue.findRope(rope.rope()).map(Rope::name).orElse(rope.rope());
         page.heading(rope.rope() + ", " + name);
-        page.table(lengths());
-        page.table(views());
+        page.tableApart(lengths());
+        page.tableApart(views());
         for (WasteBasis basis : WasteBasis.values()) {
             if (rope.waste().of(basis) instanceof WasteView.NotKnown unknown) {
                 page.paragraph("Waste " + basis.word() + ": not known, since " + unknown.reason() + ".");
@@ -44,8 +46,8 @@ final class QuoteRopeBlock {
                 + " added to past weeks.");
     }
 
-    private QuoteTable lengths() {
-        QuoteTable table = new QuoteTable(
+    private TableRows lengths() {
+        TableRows table = new TableRows(
                 Column.words("cut from new reels"),
                 Column.figure(figures.unit()),
                 Column.figure("of the rope\ndrawn, %"));
@@ -57,16 +59,16 @@ final class QuoteRopeBlock {
         return table;
     }
 
-    private void length(QuoteTable table, String words, Length length) {
+    private void length(TableRows table, String words, Length length) {
         table.row(
                 words,
                 figures.bare(length),
                 figures.percent(length.mm(), rope.book().drawn().mm(), 1));
     }
 
-    private QuoteTable views() {
+    private TableRows views() {
         String currency = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("waste"),
                 Column.figure("least\n" + currency),
                 Column.figure("found, mean\n" + currency),
@@ -88,11 +90,11 @@ final class QuoteRopeBlock {
     }
 
     /** How the cost of cutting the lines alone is shared, and what may be said of that. */
-    void sharing(QuoteDocument.Writing page) {
+    void sharing(Writing page) {
         RopeShares shares = rope.shares();
         boolean one = rope.lines().size() == 1;
         if (!one) {
-            page.table(shareTable(shares));
+            page.tableApart(shareTable(shares));
         }
         page.paragraph((one ? "This line costs " : "The lines of this rope cost ")
                 + figures.money(shares.cost())
@@ -134,9 +136,9 @@ final class QuoteRopeBlock {
         return String.join(", ", groups) + " together";
     }
 
-    private QuoteTable shareTable(RopeShares shares) {
+    private TableRows shareTable(RopeShares shares) {
         String currency = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("line"),
                 Column.figure("by dual prices\n" + currency),
                 Column.figure("stable\n" + currency),

@@ -2,24 +2,26 @@ package bitterend.report;
 
 import bitterend.measure.Money;
 import bitterend.quoting.PlanShares.OrderShare;
-import bitterend.report.QuoteBlock.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** What each order of the day caused, as text. */
 public final class QuoteSharesPage {
     private final Figures figures;
-    private final Ink ink;
 
-    public QuoteSharesPage(Figures figures, Ink ink) {
+    public QuoteSharesPage(Figures figures) {
         this.figures = figures;
-        this.ink = ink;
     }
 
     /** One row for each order and rope. */
-    public String text(String shop, String day, List<OrderShare> shares) {
-        QuoteDocument.Writing page = new QuoteDocument.Writing();
+    public Document of(String shop, String day, List<OrderShare> shares) {
+        Writing page = new Writing();
+        page.title("What each order caused", day, shop);
         String currency = figures.currency().currency();
-        QuoteTable table = new QuoteTable(
+        TableRows table = new TableRows(
                 Column.words("rope"),
                 Column.words("order"),
                 Column.figure("pieces"),
@@ -39,11 +41,11 @@ public final class QuoteSharesPage {
                     figures.bare(share.share()),
                     figures.bare(share.share().minus(share.worth())));
         }
-        page.table(table);
+        page.tableApart(table);
         page.paragraph("Together " + figures.currency().print(all) + ", the cost of all reels drawn.");
         page.paragraph(
                 "Shared by the dual prices behind the proof, where a rope has one, else by cut length. The rack of a day"
                         + " is what it is: these shares promise nothing about what a group would have paid alone.");
-        return page.document("What each order caused", day, shop).text(ink);
+        return page.document();
     }
 }

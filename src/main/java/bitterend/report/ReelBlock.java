@@ -1,7 +1,9 @@
 package bitterend.report;
 
 import bitterend.packing.ReelDraw;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -20,24 +22,24 @@ final class ReelBlock {
         words = new ReelWords(view, figures);
     }
 
-    void write(Page page, ReelDraw draw) {
+    void write(Writing page, ReelDraw draw) {
         page.heading("Reel " + draw.reel() + ": " + view.rope(draw).name());
-        page.paragraph(0, sentence(words.rope(draw)));
-        page.paragraph(0, sentence(words.stands(draw)));
-        page.paragraph(0, sentence(words.contents(draw)));
+        page.paragraph(sentence(words.rope(draw)));
+        page.paragraph(sentence(words.stands(draw)));
+        page.paragraph(sentence(words.contents(draw)));
         String before = view.beforeCut(draw).words();
         if (!before.isEmpty()) {
-            page.paragraph(0, "Before each cut: " + before + ".");
+            page.paragraph("Before each cut: " + before + ".");
         }
         words.flaws(draw).forEach(page::caution);
         String counter = words.counter(draw);
         if (!counter.isEmpty()) {
             page.caution(counter);
         }
-        page.blank();
+        page.gap();
         page.table(table(draw, view.marks(draw)));
-        page.blank();
-        page.paragraph(0, "The rest: " + words.rest(draw));
+        page.gap();
+        page.paragraph("The rest: " + words.rest(draw));
     }
 
     private static String sentence(List<Fact> facts) {
@@ -45,9 +47,9 @@ final class ReelBlock {
         return joined.substring(0, 1).toUpperCase(Locale.ROOT) + joined.substring(1) + ".";
     }
 
-    private TextTable table(ReelDraw draw, List<Mark> marks) {
+    private TableRows table(ReelDraw draw, List<Mark> marks) {
         String unit = "\n" + figures.unit();
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("before\nthe cut"),
                 Column.drawing(""),
                 Column.figure("cut at" + unit),

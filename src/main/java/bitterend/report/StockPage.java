@@ -1,9 +1,14 @@
 package bitterend.report;
 
 import bitterend.measure.Length;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Wording;
+import bitterend.report.page.Writing;
 import bitterend.stock.Balance;
 import bitterend.stock.Event;
+import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
@@ -17,7 +22,8 @@ import java.util.function.Function;
 
 /** Stock as text: the rack, the movements of a reel, the way of a piece. */
 public final class StockPage {
-    private static final int WIDTH = 100;
+    /** How wide these pages are as text. */
+    public static final int WIDTH = 100;
 
     private final Figures figures;
     private final DateTimeFormatter moment;
@@ -29,20 +35,26 @@ public final class StockPage {
     }
 
     /** Reels, one a line, and how many there are. */
-    public String rack(List<Holding> holdings) {
-        return table(
-                        holdings,
-                        this::cells,
-                        Column.words("reel"),
-                        Column.words("rope"),
-                        Column.words("lot"),
-                        Column.figure("length"),
-                        Column.words("known"),
-                        Column.words("place"),
-                        Column.words("state"),
-                        Column.words("to know"),
-                        Column.figure("movements"))
-                + FindingsPage.count(holdings.size(), "reel") + ".\n";
+    public Document rack(List<Holding> holdings) {
+        Writing page = new Writing();
+        rack(page, holdings);
+        return page.document();
+    }
+
+    private void rack(Writing page, List<Holding> holdings) {
+        page.table(table(
+                holdings,
+                this::cells,
+                Column.words("reel"),
+                Column.words("rope"),
+                Column.words("lot"),
+                Column.figure("length"),
+                Column.words("known"),
+                Column.words("place"),
+                Column.words("state"),
+                Column.words("to know"),
+                Column.figure("movements")));
+        page.paragraph(FindingsPage.count(holdings.size(), "reel") + ".");
     }
 
     private String[] cells(Holding holding) {
@@ -93,21 +105,24 @@ public final class StockPage {
         return parts;
     }
 
-    /** Where the rope went: both sides of the equation. */
-    public String balance(Balance balance) {
-        TextTable table = new TextTable(Column.words("rope"), Column.figure("length"));
+    /** Where the rope of a sound ledger went: both sides of the equation, and the head to compare with later. */
+    public Document sound(Balance balance, Head head) {
+        TableRows table = new TableRows(Column.words("rope"), Column.figure("length"));
         for (Balance.Account account : Balance.Account.values()) {
             String sign = account.isSource() ? "" : "  ";
             table.row(sign + account.words(), figures.length(balance.of(account)));
         }
-        StringBuilder text = new StringBuilder();
-        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
-        return text.toString();
+        Writing page = new Writing();
+        page.paragraph("the ledger is sound: every sum agrees.");
+        page.table(table);
+        page.paragraph("head of the ledger: " + head.text());
+        return page.document();
     }
 
     /** Movements, one a line, oldest first. */
-    public String movements(List<Movement> movements) {
-        return table(
+    public Document movements(List<Movement> movements) {
+        Writing page = new Writing();
+        page.table(table(
                 movements,
                 this::cells,
                 Column.figure("no."),
@@ -118,7 +133,8 @@ public final class StockPage {
                 Column.words("what"),
                 Column.figure("by"),
                 Column.figure("left"),
-                Column.words("note"));
+                Column.words("note")));
+        return page.document();
     }
 
     private String[] cells(Movement movement) {
@@ -137,27 +153,21 @@ public final class StockPage {
     }
 
     /** Events about a piece that move no rope, one a line. */
-    public String events(List<Event> events, String piece) {
-        StringBuilder text = new StringBuilder();
-        for (Event event : events) {
-            String value = event.fact("piece " + piece);
-            text.append("event ")
-                    .append(event.number())
-                    .append(", ")
-                    .append(moment.format(event.at()))
-                    .append(", ")
-                    .append(clean(event.act().who()))
-                    .append(": ")
-                    .append(event.act().kind().word())
-                    .append(event.named("set").isEmpty() ? "" : " " + clean(String.join(", ", event.named("set"))))
-                    .append(value.isEmpty() ? "" : ", " + clean(value))
-                    .append(
-                            event.act().note().isEmpty()
-                                    ? ""
-                                    : "; " + clean(event.act().note()))
-                    .append('\n');
-        }
-        return text.toString();
+    public Document events(List<Event> events, String piece) {
+        Writing page = new Writing();
+        events.forEach(event -> page.paragraph(sentence(event, piece)));
+        return page.document();
+    }
+
+    private String sentence(Event event, String piece) {
+        String value = event.fact("piece " + piece);
+        String sets = String.join(", ", event.named("set"));
+        String note = event.act().note();
+        return "event " + event.number() + ", " + moment.format(event.at()) + ", "
+                + event.act().who() + ": " + event.act().kind().word()
+                + (sets.isEmpty() ? "" : " " + sets)
+                + (value.isEmpty() ? "" : ", " + value)
+                + (note.isEmpty() ? "" : "; " + note);
     }
 
     /** The label of a coil that goes back to the rack. */
@@ -166,20 +176,28 @@ public final class StockPage {
     }
 
     /** What a piece has of its reel: its rope, lot and papers, whatever is left of the reel now. */
-    public String papers(Reel reel) {
-        return label(reel, "");
+    public Document cameOff(List<String> ancestry, Reel reel) {
+        Writing page = new Writing();
+        page.paragraph("off " + String.join(", which came off ", ancestry) + ":");
+        labelLines(reel, "").forEach(line -> page.paragraph(1, "| " + line));
+        return page.document();
     }
 
     private static String label(Reel reel, String length) {
+        StringBuilder label = new StringBuilder();
+        labelLines(reel, length)
+                .forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
+        return label.toString();
+    }
+
+    private static List<String> labelLines(Reel reel, String length) {
         List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + length));
         lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
         lines.addAll(paperWords(reel));
         if (reel.custody().isCustomersOwn()) {
             lines.add(reel.custody().owner() + "'s own, order " + reel.custody().order());
         }
-        StringBuilder label = new StringBuilder();
-        lines.forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
-        return label.toString();
+        return lines;
     }
 
     private String note(Movement.Entry entry) {
@@ -256,8 +274,8 @@ public final class StockPage {
     }
 
     /** The pieces that came of a lot, with whom they are for, and the reels and coils of it that are on the rack. */
-    public String lot(List<Movement> pieces, List<Holding> rack) {
-        TextTable table = new TextTable(
+    public Document lot(List<Movement> pieces, List<Holding> rack) {
+        TableRows table = new TableRows(
                 Column.words("piece"),
                 Column.words("customer"),
                 Column.words("due"),
@@ -277,17 +295,18 @@ public final class StockPage {
                     moment.format(movement.at()),
                     entry.kind().word());
         }
-        StringBuilder text = new StringBuilder();
-        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
-        return text.append('\n').append("on the rack:\n").append(rack(rack)).toString();
+        Writing page = new Writing();
+        page.table(table);
+        page.gap();
+        page.paragraph("on the rack:");
+        rack(page, rack);
+        return page.document();
     }
 
-    private static <T> String table(List<T> rows, Function<T, String[]> cells, Column... columns) {
-        TextTable table = new TextTable(columns);
+    private static <T> TableRows table(List<T> rows, Function<T, String[]> cells, Column... columns) {
+        TableRows table = new TableRows(columns);
         rows.forEach(row -> table.row(cells.apply(row)));
-        StringBuilder text = new StringBuilder();
-        table.lines(WIDTH).forEach(line -> text.append(line).append('\n'));
-        return text.toString();
+        return table;
     }
 
     private static String clean(String text) {

@@ -7,7 +7,9 @@ import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
-import bitterend.report.TextTable.Column;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -22,31 +24,29 @@ final class TotalsBlock {
         this.figures = figures;
     }
 
-    void write(Page page) {
+    void write(Writing page) {
         CutPlan plan = view.plan();
         page.heading("Where the rope goes");
         page.table(whereItGoes(view.book()));
-        page.blank();
+        page.gap();
         page.table(byRope());
         page.heading("What it costs");
-        page.paragraph(
-                0,
-                "This plan costs " + figures.money(plan.cost())
-                        + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
-                        + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
-                        + acrossReels(plan)
-                        + (view.uncertain().isEmpty() ? "" : " Rope that is only probably there counts as used up."));
+        page.paragraph("This plan costs " + figures.money(plan.cost())
+                + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
+                + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
+                + acrossReels(plan)
+                + (view.uncertain().isEmpty() ? "" : " Rope that is only probably there counts as used up."));
         proof(page, new Proof(view, figures));
     }
 
-    private void proof(Page page, Proof proof) {
-        page.paragraph(0, proof.sentence());
+    private void proof(Writing page, Proof proof) {
+        page.paragraph(proof.sentence());
         if (proof.rows().isEmpty()) {
             return;
         }
-        page.blank();
+        page.gap();
         String money = figures.currency().currency();
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("ropes"),
                 Column.figure("cost\n" + money),
                 Column.figure("cannot cost\nless than"),
@@ -68,8 +68,8 @@ final class TotalsBlock {
                 : " Orders split over lots and pieces moved to another reel cost " + figures.money(across) + " of it.";
     }
 
-    private TextTable whereItGoes(LengthBook book) {
-        TextTable table = new TextTable(
+    private TableRows whereItGoes(LengthBook book) {
+        TableRows table = new TableRows(
                 Column.words(""),
                 Column.figure("length\n" + figures.unit()),
                 Column.figure("of the rope\ndrawn, %"),
@@ -89,13 +89,13 @@ final class TotalsBlock {
         return table;
     }
 
-    private void probably(TextTable table) {
+    private void probably(TableRows table) {
         if (!view.uncertain().isEmpty()) {
             table.row("of that, probably: measure", figures.bare(view.probably()), "", "");
         }
     }
 
-    private void part(TextTable table, String name, LengthBook book, Function<LengthBook, Length> part) {
+    private void part(TableRows table, String name, LengthBook book, Function<LengthBook, Length> part) {
         table.row(
                 name,
                 figures.bare(part.apply(book)),
@@ -103,7 +103,7 @@ final class TotalsBlock {
                 figures.bare(worth(part).rounded()));
     }
 
-    private void beside(TextTable table, String name, LengthBook book, Function<LengthBook, Length> part) {
+    private void beside(TableRows table, String name, LengthBook book, Function<LengthBook, Length> part) {
         table.row(
                 name,
                 figures.bare(part.apply(book)),
@@ -126,13 +126,13 @@ final class TotalsBlock {
         }
     }
 
-    private TextTable byRope() {
+    private TableRows byRope() {
         Map<String, RopeSum> sums = new TreeMap<>(NaturalOrder.IDS);
         for (ReelDraw draw : view.plan().draws()) {
             Rope rope = view.rope(draw);
             sums.put(rope.id(), sums.getOrDefault(rope.id(), RopeSum.NONE).plus(draw, view.book(draw)));
         }
-        TextTable table = new TextTable(
+        TableRows table = new TableRows(
                 Column.words("rope"),
                 Column.figure("reels"),
                 Column.figure("pieces"),

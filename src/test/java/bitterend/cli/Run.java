@@ -1,7 +1,7 @@
 package bitterend.cli;
 
-import bitterend.report.Ink;
 import bitterend.report.Tape;
+import bitterend.report.page.Ink;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.finding.Finding;
+import bitterend.report.page.Ink;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

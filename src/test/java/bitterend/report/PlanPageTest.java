@@ -8,13 +8,16 @@ import bitterend.Golden;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.ReelDraw;
+import bitterend.report.page.Ink;
 import org.junit.jupiter.api.Test;
 
 final class PlanPageTest {
     private static final MoneyText EURO = new MoneyText("EUR", 2);
 
     private static String page(Units units, Ink ink, Tape tape) {
-        return new PlanPage(new Figures(units, EURO), ink, tape).text(DayOnTheBench.view());
+        return new PlanPage(new Figures(units, EURO), tape)
+                .of(DayOnTheBench.view())
+                .text(ink);
     }
 
     @Test

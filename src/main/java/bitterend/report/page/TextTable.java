@@ -1,5 +1,6 @@
-package bitterend.report;
+package bitterend.report.page;
 
+import bitterend.report.page.Column.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -9,42 +10,11 @@ final class TextTable {
     private static final int GAP = 2;
 
     private final List<Column> columns;
-    private final List<List<String>> rows = new ArrayList<>();
+    private final List<List<String>> rows;
 
-    TextTable(Column... columns) {
-        this.columns = List.of(columns);
-    }
-
-    /** How a column is set. */
-    enum Kind {
-        /** To the right, one line. */
-        FIGURE,
-        /** To the left, wrapped. */
-        WORDS,
-        /** As drawn; when a row takes more lines, the last line of a cell of several is repeated. */
-        DRAWING
-    }
-
-    record Column(String title, Kind kind) {
-        static Column figure(String title) {
-            return new Column(title, Kind.FIGURE);
-        }
-
-        static Column words(String title) {
-            return new Column(title, Kind.WORDS);
-        }
-
-        static Column drawing(String title) {
-            return new Column(title, Kind.DRAWING);
-        }
-    }
-
-    /** One row; a line feed inside a cell begins a new line of that cell. */
-    void row(String... cells) {
-        if (cells.length != columns.size()) {
-            throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
-        }
-        rows.add(List.of(cells));
+    TextTable(Block.Table table) {
+        columns = table.columns();
+        rows = table.rows();
     }
 
     List<String> lines(int pageWidth) {

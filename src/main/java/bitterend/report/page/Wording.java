@@ -1,32 +1,32 @@
-package bitterend.report;
+package bitterend.report.page;
 
 import bitterend.finding.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Text made fit for a page: measured, wrapped, and free of characters that would move the cursor. */
-final class Wording {
+public final class Wording {
     private Wording() {}
 
     /** The text with every character that nobody sees shown, so that a name from a file cannot redraw the terminal. */
-    static String printable(String text) {
+    public static String printable(String text) {
         return Unseen.shown(text);
     }
 
-    static int width(String text) {
+    public static int width(String text) {
         return text.codePointCount(0, text.length());
     }
 
-    static String left(String text, int width) {
+    public static String left(String text, int width) {
         return text + " ".repeat(Math.max(0, width - width(text)));
     }
 
-    static String right(String text, int width) {
+    public static String right(String text, int width) {
         return " ".repeat(Math.max(0, width - width(text))) + text;
     }
 
     /** Lines no wider than {@code width}; a word that is wider than that is broken. At least one line. */
-    static List<String> wrapped(String text, int width) {
+    public static List<String> wrapped(String text, int width) {
         if (width < 1) {
             throw new IllegalArgumentException("width " + width);
         }

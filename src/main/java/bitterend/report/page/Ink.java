@@ -1,4 +1,4 @@
-package bitterend.report;
+package bitterend.report.page;
 
 /** How a page marks what should catch the eye. Meaning never depends on it: the words say the same. */
 public enum Ink {

@@ -1,0 +1,73 @@
+package bitterend.report.page;
+
+import java.util.List;
+
+/** A part of a page, whatever the page is set on. Words are as printed; nothing of a block is worked out by who sets it. */
+public sealed interface Block {
+    /**
+     * What the page is about; at most one on a page, the first.
+     *
+     * @param kind what the page is, in a few words; may be empty
+     * @param words what it is about
+     * @param shop name of the shop; may be empty
+     */
+    record Title(String kind, String words, String shop) implements Block {
+        /** All of it on one line. */
+        @Override
+        public String toString() {
+            return (kind.isEmpty() ? "" : kind + " ") + words + (shop.isEmpty() ? "" : ", " + shop);
+        }
+    }
+
+    /** Begins a section. */
+    record Heading(String words) implements Block {}
+
+    /**
+     * A paragraph.
+     *
+     * @param depth how far it belongs to the one before it: 0 not at all
+     */
+    record Paragraph(int depth, String words) implements Block {
+        public Paragraph {
+            if (depth < 0) {
+                throw new IllegalArgumentException("depth " + depth);
+            }
+        }
+    }
+
+    /** A paragraph that warns; the word is put in front of it where it is set. */
+    record Caution(String words) implements Block {}
+
+    /**
+     * A table.
+     *
+     * @param columns its columns
+     * @param rows a cell for each column; a line feed begins a new line of the cell
+     */
+    record Table(List<Column> columns, List<List<String>> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = rows.stream().map(List::copyOf).toList();
+            for (List<String> row : rows) {
+                if (row.size() != columns.size()) {
+                    throw new IllegalArgumentException(row.size() + " cells for " + columns.size() + " columns");
+                }
+            }
+        }
+
+        /** Whether any column has a title. */
+        public boolean isTitled() {
+            return columns.stream().anyMatch(column -> !column.title().isEmpty());
+        }
+    }
+
+    /**
+     * A drawing, where there can be one; text leaves it out, so what it says is said in words, too.
+     *
+     * @param svg the drawing
+     */
+    record Picture(String svg) implements Block {}
+
+    /** Keeps what follows apart on a page of text; elsewhere the style does. */
+    record Gap() implements Block {}
+}

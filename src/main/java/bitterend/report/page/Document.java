@@ -1,0 +1,67 @@
+package bitterend.report.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page before it is set: as text here, as HTML and PDF by the printers of sheets. */
+public record Document(List<Block> blocks) {
+    /** How wide a page of text is, unless it holds a wide table. */
+    public static final int WIDTH = 80;
+
+    public Document {
+        blocks = List.copyOf(blocks);
+    }
+
+    /** A page that says nothing. */
+    public static final Document EMPTY = new Document(List.of());
+
+    /** What a window or a list of files calls it: its title, else its first heading. */
+    public String name() {
+        return blocks.stream()
+                .filter(Block.Title.class::isInstance)
+                .map(Object::toString)
+                .findFirst()
+                .or(() -> blocks.stream()
+                        .filter(Block.Heading.class::isInstance)
+                        .map(block -> ((Block.Heading) block).words())
+                        .findFirst())
+                .orElse("");
+    }
+
+    /** This and below it another, kept apart. */
+    public Document then(Document next) {
+        return with(new Document(List.of(new Block.Gap()))).with(next);
+    }
+
+    /** This and at once another. */
+    public Document with(Document next) {
+        List<Block> both = new ArrayList<>(blocks);
+        both.addAll(next.blocks);
+        return new Document(both);
+    }
+
+    /** The same under a title, where it has none of its own. */
+    public Document titled(String kind, String words, String shop) {
+        if (blocks.stream().anyMatch(Block.Title.class::isInstance)) {
+            return this;
+        }
+        return new Document(List.of(new Block.Title(kind, words, shop))).with(this);
+    }
+
+    /** As text, {@value #WIDTH} columns wide. */
+    public String text(Ink ink) {
+        return text(ink, WIDTH);
+    }
+
+    /** As text above something else: kept apart from it, and nothing when there is nothing to say. */
+    public String above(Ink ink) {
+        return blocks.isEmpty() ? "" : text(ink) + "\n";
+    }
+
+    /** As text that may be wider. */
+    public String text(Ink ink, int width) {
+        TextPage page = new TextPage(ink, width);
+        blocks.forEach(page::add);
+        return page.toString();
+    }
+}

@@ -1,0 +1,65 @@
+package bitterend.report.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.report.page.Column;
+import bitterend.report.page.Document;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
+import java.io.IOException;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+final class DocumentPaperTest {
+    private static final DocumentPaper PAPER = new DocumentPaper();
+
+    private static Document page() {
+        Writing page = new Writing();
+        page.title("Stock", "On the rack", "Eider <Shed>");
+        page.heading("Flaws");
+        page.paragraph("Two reels & a coil.");
+        page.caution("E8 is chafed");
+        TableRows rows = new TableRows(Column.words("reel"), Column.figure("length"), Column.drawing(""));
+        rows.row("E7", "62.000", "═╤═\n │");
+        page.table(rows);
+        page.picture("<svg viewBox=\"0 0 1 1\"><path d=\"M0 0\"/></svg>");
+        return page.document();
+    }
+
+    @Test
+    void html_saysWhatTheTextSaysAndEscapesIt() {
+        String html = PAPER.html(page());
+        for (String part : new String[] {
+            "<title>Stock On the rack, Eider &lt;Shed&gt;</title>",
+            "<h1>On the rack <span class=\"shop\">Eider &lt;Shed&gt;</span></h1>",
+            "<h2>Flaws</h2>",
+            "Two reels &amp; a coil.",
+            "<b>Caution:</b> E8 is chafed",
+            "<th class=\"figure\" scope=\"col\">length</th>",
+            "<td class=\"figure\">62.000</td>",
+            "<td class=\"drawn\">═╤═\n │</td>",
+            "<svg viewBox=\"0 0 1 1\">"
+        }) {
+            assertTrue(html.contains(part), part + " in " + html.substring(html.indexOf("<body>")));
+        }
+        assertFalse(html.contains("<link") || html.contains("src="), "nothing comes from elsewhere");
+    }
+
+    @Test
+    void pdf_saysTheSameAndIsTheSameBytesAtEveryRun() throws IOException {
+        byte[] pdf = PAPER.pdf(page(), Paper.A4);
+        assertArrayEquals(pdf, PAPER.pdf(page(), Paper.A4));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document);
+            for (String part : new String[] {"On the rack", "Flaws", "Caution: E8 is chafed", "62.000", "==="}) {
+                assertTrue(text.contains(part), part + " in " + text);
+            }
+            assertEquals(1, document.getNumberOfPages());
+        }
+    }
+}
