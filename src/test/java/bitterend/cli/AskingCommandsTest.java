@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.report.Ink;
 import bitterend.report.Tape;
+import bitterend.report.page.Ink;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
