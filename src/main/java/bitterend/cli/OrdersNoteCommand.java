@@ -77,7 +77,7 @@ final class OrdersNoteCommand implements Callable<Integer> {
         Document page = notes.stream()
                 .map(note -> new PackingNotePage(figures)
                         .of(settings.map(Settings::name).orElse(""), note))
-                .reduce(Document::then)
+                .reduce(Document::with)
                 .orElse(Document.EMPTY);
         files.show(terminal, page, at.common.json ? PackingNoteForm.text(notes) : page.text(terminal.ink()));
         return ExitCode.DONE.number();
