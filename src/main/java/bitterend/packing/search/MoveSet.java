@@ -16,10 +16,16 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Moves a matched set whole to another lot or reel, or into the plan: empties some runs there, puts the set on them, and
- * fills what is left with the pieces that had to give way.
+ * fills what is left with the pieces that had to give way. Where single pieces wait for rope, the set now and then gives
+ * way to them.
  */
 final class MoveSet implements MoveKind {
     private static final int RUNS = 3;
+
+    /** Where single pieces wait, one draw of so many lets a set give way to them, to so many at most. */
+    private static final int DROPS = 3;
+
+    private static final int TAKEN_IN = 12;
 
     private final List<MatchedSet> sets;
     private final Map<MatchedSet, List<PieceToCut>> mates = new LinkedHashMap<>();
@@ -45,6 +51,10 @@ final class MoveSet implements MoveKind {
         }
         MatchedSet set = sets.get(random.nextInt(sets.size()));
         List<PieceToCut> pieces = mates.getOrDefault(set, List.of());
+        boolean isPlanned = pieces.get(0).getRun() != null;
+        if (isPlanned && !bench.unplanned().isEmpty() && random.nextInt(DROPS) == 0) {
+            return drop(set, pieces, bench, random);
+        }
         RunOfReel anchor = bench.anyHome(pieces.get(random.nextInt(pieces.size())), random);
         String bond = set.bondOf(anchor);
         Refilling refilling = new Refilling(nodes);
@@ -69,6 +79,26 @@ final class MoveSet implements MoveKind {
         }
         targets.forEach(refilling::fill);
         left.forEach(refilling::fill);
+        return refilling.move();
+    }
+
+    /** Takes the set out of the plan and fills its runs with what lies there besides and single pieces that wait. */
+    private @Nullable PlaceMove drop(MatchedSet set, List<PieceToCut> pieces, Snapshot bench, Random random) {
+        Refilling refilling = new Refilling(nodes);
+        Set<RunOfReel> runs = new LinkedHashSet<>();
+        for (PieceToCut piece : pieces) {
+            RunOfReel run = piece.getRun();
+            if (run != null && runs.add(run)) {
+                refilling.empty(bench, run);
+            }
+        }
+        refilling.drop(set);
+        List<PieceToCut> waiting = new ArrayList<>(bench.unplanned());
+        waiting.removeIf(PieceToCut::isMatched);
+        Collections.shuffle(waiting, random);
+        waiting.subList(0, Math.min(TAKEN_IN, waiting.size())).forEach(refilling::add);
+        refilling.pool().sort(Comparator.comparingInt(PieceToCut::urgency));
+        runs.forEach(refilling::fill);
         return refilling.move();
     }
 

@@ -17,6 +17,7 @@ final class Refilling {
     private final List<PieceToCut> pool = new ArrayList<>();
     private final List<PieceToCut> placed = new ArrayList<>();
     private final List<RunOfReel> places = new ArrayList<>();
+    private final List<PieceToCut> dropped = new ArrayList<>();
     private final int nodes;
 
     /** @param nodes how long the filling of one run may be searched for */
@@ -44,6 +45,12 @@ final class Refilling {
 
     List<PieceToCut> pool() {
         return pool;
+    }
+
+    /** Takes a set out of the pool and out of the plan. */
+    void drop(MatchedSet set) {
+        pool.stream().filter(piece -> isOf(piece, set)).forEach(dropped::add);
+        pool.removeAll(dropped);
     }
 
     /** Takes pieces of a set out of the pool and puts them on the first runs with room; says whether all found one. */
@@ -97,28 +104,32 @@ final class Refilling {
         return rooms.getOrDefault(run, 0L);
     }
 
+    private static Undone work(List<PieceToCut> pieces) {
+        return pieces.stream()
+                .map(piece -> Undone.of(piece.urgency(), piece.weight()))
+                .reduce(Undone.NONE, Undone::plus);
+    }
+
     /**
      * The move that brings this about; null when it would leave more undone than before, or break up a set or a
      * pin.
      */
     @Nullable
     PlaceMove move() {
-        Undone lost = Undone.NONE;
+        Undone lost = work(dropped);
         for (PieceToCut piece : pool) {
             if (piece.isPlanned() && !Snapshot.maySpare(piece)) {
                 return null;
             }
             lost = piece.isPlanned() ? lost.plus(Undone.of(piece.urgency(), piece.weight())) : lost;
         }
-        Undone gained = placed.stream()
-                .filter(piece -> !piece.isPlanned())
-                .map(piece -> Undone.of(piece.urgency(), piece.weight()))
-                .reduce(Undone.NONE, Undone::plus);
+        Undone gained = work(placed.stream().filter(piece -> !piece.isPlanned()).toList());
         if (gained.isLessThan(lost)) {
             return null;
         }
         List<PieceToCut> all = new ArrayList<>(placed);
         all.addAll(pool);
+        all.addAll(dropped);
         @Nullable RunOfReel[] runs = places.toArray(new @Nullable RunOfReel[all.size()]);
         return new PlaceMove(all.toArray(PieceToCut[]::new), runs);
     }

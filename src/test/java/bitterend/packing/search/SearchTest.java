@@ -24,6 +24,7 @@ import bitterend.shops.ShopSize;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -105,6 +106,28 @@ final class SearchTest {
         } finally {
             two.shutdownNow();
         }
+    }
+
+    @Test
+    void setGivesWayToUrgentPiecesAndTheyToAnUrgentSet() {
+        Sketch sketch = new Sketch()
+                .with(reel("K1", 12_000))
+                .with(piece("S/1.1", 5_000).order("S").set("S", Bond.ONE_LOT), "K1", 1)
+                .with(piece("S/1.2", 5_000).order("S").set("S", Bond.ONE_LOT), "K1", 1)
+                .with(piece("R/1.1", 6_000).order("R").priority(1))
+                .with(piece("R/1.2", 3_000).order("R").priority(1));
+        assertEquals(Set.of("R/1.1", "R/1.2"), improved(sketch).places().keySet());
+        Sketch other = new Sketch()
+                .with(reel("K1", 12_000))
+                .with(piece("S/1.1", 5_000).order("S").priority(1).set("S", Bond.ONE_LOT))
+                .with(piece("S/1.2", 5_000).order("S").priority(1).set("S", Bond.ONE_LOT))
+                .with(piece("R/1.1", 6_000).order("R"), "K1", 1)
+                .with(piece("R/1.2", 3_000).order("R"), "K1", 1);
+        assertEquals(Set.of("S/1.1", "S/1.2"), improved(other).places().keySet());
+    }
+
+    private static Packing improved(Sketch sketch) {
+        return Search.improve(sketch.problem(), sketch.packing(), effort(1, 2_000), Profile.reproducible(), Cost.ZERO);
     }
 
     @Test
