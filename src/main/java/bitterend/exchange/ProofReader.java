@@ -21,9 +21,6 @@ import java.util.regex.Pattern;
 final class ProofReader {
     private static final Pattern NUMBERS = Pattern.compile("-?[0-9]{1,18}( -?[0-9]{1,18})*");
 
-    /** Statements above one another. */
-    private static final int DEEPEST = 500;
-
     private ProofReader() {}
 
     static ProofTree read(JsonObject proof) {
@@ -34,7 +31,10 @@ final class ProofReader {
         List<PriceList> prices =
                 proof.objects("prices").stream().map(ProofReader::prices).toList();
         ProofNode root = root(proof).orElseGet(() -> {
-            proof.fields().error("tree", "two cases behind every statement, at most " + DEEPEST + " one in another");
+            proof.fields()
+                    .error(
+                            "tree",
+                            "two cases behind every statement, at most " + ProofTree.DEEPEST + " one in another");
             return ProofNode.EMPTY;
         });
         return new ProofTree(lines, Math.max(1, number(proof.fields(), "scale")), prices, root);
@@ -90,7 +90,7 @@ final class ProofReader {
                 depth = 1 + Math.max(depths.pop(), depths.pop());
             }
             depths.push(depth);
-            if (depth > DEEPEST) {
+            if (depth > ProofTree.DEEPEST) {
                 return Optional.empty();
             }
         }

@@ -11,7 +11,6 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.Undone;
 import bitterend.packing.proof.PriceList;
 import bitterend.packing.proof.ProofTree;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -53,17 +52,43 @@ final class ProofTest {
         assertTrue(searched.sentence().endsWith("worked out again reaches 0.00 EUR."), searched.sentence());
     }
 
+    @Test
+    void gap_isOfTheRopesWhoseBoundIsKnown_andTheOtherSaysSo() {
+        Cost braid = costOf("DB12");
+        Bound known = new Bound(
+                List.of("DB12"), braid.minus(CENT), braid.minus(CENT), 1, Undone.NONE, Bound.noPrices(), List.of());
+        Bound unknown = new Bound(List.of("W14"), Cost.ZERO, Cost.ZERO, 1, Undone.NONE, Bound.noPrices(), List.of());
+        Proof proof = proof(List.of(known, unknown));
+        String said = proof.sentence();
+        assertTrue(said.contains("at the very most 0.01 EUR could be avoided, a gap of 0.01 %"), said);
+        assertTrue(said.endsWith("For W14 it is not known how much less another plan could cost."), said);
+        assertEquals("0.01", proof.rows().get(0).avoidable());
+        assertEquals("not known", proof.rows().get(1).bound());
+        assertEquals("not known", proof.rows().get(1).avoidable());
+        assertEquals("", proof.rows().get(1).gap());
+    }
+
+    private static Cost costOf(String rope) {
+        PlanView day = DayOnTheBench.view();
+        return day.plan().draws().stream()
+                .filter(draw -> day.rope(draw).id().equals(rope))
+                .map(draw -> draw.cost())
+                .reduce(Cost.ZERO, Cost::plus);
+    }
+
     /** A bound from what the draws of all ropes cost. */
     private interface Claim {
         Bound of(Cost cost);
     }
 
     private static Proof proof(Claim claim) {
+        return proof(List.of(claim.of(DayOnTheBench.view().plan().cost())));
+    }
+
+    private static Proof proof(List<Bound> bounds) {
         PlanView day = DayOnTheBench.view();
         CutPlan plan = day.plan();
-        Bound bound = claim.of(plan.cost());
-        CutPlan claiming = new CutPlan(
-                plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), new ArrayList<>(List.of(bound)));
+        CutPlan claiming = new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), bounds);
         PlanView view = new PlanView(day.shop(), day.problem(), claiming, Map.of(), List.of());
         return new Proof(view, new Figures(Units.METRIC, new MoneyText("EUR", 2)));
     }

@@ -60,7 +60,7 @@ final class Branching {
 
     private void undone() {
         for (Item item : model.items) {
-            int column = program.undoneColumn(item);
+            int column = program.choices().undoneColumn(item);
             if (column == Program.NO_ROW) {
                 continue;
             }
@@ -96,7 +96,7 @@ final class Branching {
             double size = set.items.stream()
                     .mapToDouble(item -> (double) item.count() * size(item))
                     .sum();
-            int[] columns = program.holderColumns(set);
+            int[] columns = program.choices().holderColumns(set);
             for (int h = 0; h < columns.length; h++) {
                 double value = solution.value(columns[h]);
                 boolean open = (domain.holders[set.index] >> h & 1) != 0
@@ -154,7 +154,7 @@ final class Branching {
 
     private void lots() {
         for (OrderOnLots order : model.orders) {
-            int[] columns = program.lotColumns(order);
+            int[] columns = program.choices().lotColumns(order);
             for (int l = 0; l < columns.length && columns[l] != Program.NO_ROW; l++) {
                 double value = solution.value(columns[l]);
                 boolean open = (domain.mayLots[order.index] & ~domain.mustLots[order.index] & 1 << l) != 0;

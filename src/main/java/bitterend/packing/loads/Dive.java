@@ -106,9 +106,9 @@ final class Dive {
             if (domain.mustStayUndone(set) || Long.bitCount(domain.holders[set.index]) + (mayStay ? 1 : 0) <= 1) {
                 continue;
             }
-            int[] columns = program.holderColumns(set);
+            int[] columns = program.choices().holderColumns(set);
             for (int h = -1; h < columns.length; h++) {
-                int column = h < 0 ? program.undoneColumn(set.items.get(0)) : columns[h];
+                int column = h < 0 ? program.choices().undoneColumn(set.items.get(0)) : columns[h];
                 boolean open = h < 0 ? mayStay : (domain.holders[set.index] >> h & 1) != 0;
                 double value = open && column != Program.NO_ROW ? shaken(solution.value(column)) : -1;
                 if (value > best) {
@@ -134,7 +134,7 @@ final class Dive {
         Item chosen = null;
         double most = UNDONE;
         for (Item item : model.items) {
-            int column = program.undoneColumn(item);
+            int column = program.choices().undoneColumn(item);
             if (column == Program.NO_ROW || item.set != Item.NONE) {
                 continue;
             }

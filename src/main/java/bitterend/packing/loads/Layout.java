@@ -25,10 +25,14 @@ final class Layout {
     /** Weight undone of a class. */
     final int[] classRow = new int[LoadModel.CLASSES];
 
+    /** Weight of each class that may stay undone. */
+    final long[] allowed;
+
     private final List<Double> rhs = new ArrayList<>();
 
     Layout(LoadModel model, boolean lots, long[] allowed) {
         this.lots = lots;
+        this.allowed = allowed;
         pieceRow = new int[model.items.length][];
         itemRow = new int[model.items.length];
         onLotRow = new int[model.items.length][0];

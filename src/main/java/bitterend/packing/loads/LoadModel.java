@@ -36,20 +36,20 @@ final class LoadModel {
 
     final long[] floor;
 
-    LoadModel(LoadModelBuilder from) {
+    LoadModel(LoadModelBuilder from, PricedReels priced) {
         problem = from.problem;
-        unit = from.unit;
-        cell = from.cell;
+        unit = priced.unit;
+        cell = from.rack.cell;
         items = from.items.toArray(Item[]::new);
         sets = from.sets.values().toArray(SetOfPieces[]::new);
         orders = from.orders.values().toArray(OrderOnLots[]::new);
-        reels = from.reels.toArray(ReelOfRuns[]::new);
+        reels = priced.reels.toArray(ReelOfRuns[]::new);
         runs = Arrays.stream(reels).flatMap(reel -> Arrays.stream(reel.runs)).toArray(RunOfCells[]::new);
         split = (int) (problem.prices().splitOrder().millis() / unit);
-        dear = from.dear;
+        dear = priced.dear;
         nowhere = List.copyOf(from.nowhere);
         floor = from.floor;
-        mostPieces = from.mostPieces;
+        mostPieces = priced.mostPieces;
         nothing = new int[largestRoom() + 1];
     }
 

@@ -11,14 +11,13 @@ final class Penalty {
 
     /** Units of a dual for a unit of weight: as fine as tables hold. */
     static long unit(LoadModel model) {
-        long fitting = LoadModelBuilder.MOST_GAIN / model.mostPieces / (2 * heaviestClass(model) + 1);
+        long fitting = PricedReels.MOST_GAIN / model.mostPieces / (2 * heaviestClass(model) + 1);
         return Math.max(LEAST_UNIT, Math.min(MOST_UNIT, fitting));
     }
 
     /** More than leaving a piece undone can save, as far as tables hold it. */
     static int dear(LoadModel model) {
-        return (int)
-                Math.min(LoadModelBuilder.MOST_GAIN / model.mostPieces, unit(model) * (2 * heaviestClass(model) + 1));
+        return (int) Math.min(PricedReels.MOST_GAIN / model.mostPieces, unit(model) * (2 * heaviestClass(model) + 1));
     }
 
     private static long heaviestClass(LoadModel model) {

@@ -24,9 +24,6 @@ import java.util.Set;
  * first.
  */
 final class ProofWriter {
-    /** Files keep trees no deeper than a little more. */
-    private static final int DEEPEST = 450;
-
     private final LoadModel model;
     private final int stage;
     private final Map<String, Reel> reels = new HashMap<>();
@@ -49,7 +46,7 @@ final class ProofWriter {
         frontier.add(root);
         while (frontier.size() < leaves) {
             Node lowest = frontier.peek();
-            if (lowest == null || lowest.yes == null || lowest.no == null || lowest.depth >= DEEPEST) {
+            if (lowest == null || lowest.yes == null || lowest.no == null || lowest.depth >= ProofTree.DEEPEST) {
                 break;
             }
             frontier.remove();

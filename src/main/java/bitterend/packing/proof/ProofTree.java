@@ -23,6 +23,9 @@ import java.util.List;
  * @param root all plans
  */
 public record ProofTree(List<Line> lines, long scale, List<PriceList> prices, ProofNode root) {
+    /** Files keep no tree in which more statements stand above one another. */
+    public static final int DEEPEST = 500;
+
     public ProofTree {
         if (scale < 1) {
             throw new IllegalArgumentException("scale must be at least 1: " + scale);

@@ -37,7 +37,7 @@ final class PartBounds {
         Cost best = larger(root.best(), larger(new Cost(answer.bound()), new Cost(answer.shown())));
         Cost shown = new Cost(answer.shown());
         List<Bound.CostProof> costs =
-                shown.compareTo(root.root()) > 0 ? List.of(new Bound.CostProof(shown, answer.proof())) : List.of();
+                shown.compareTo(root.shown()) > 0 ? List.of(new Bound.CostProof(shown, answer.proof())) : List.of();
         List<Bound.LeastProof> least = answer.least().stream()
                 .filter(work -> work.weight() > 0)
                 .map(work -> new Bound.LeastProof(work.urgency(), work.weight(), work.proof()))
