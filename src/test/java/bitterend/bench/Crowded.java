@@ -53,7 +53,7 @@ final class Crowded implements Callable<Integer> {
         Benchmarks.positive(spec, "--days", days);
         Benchmarks.positive(spec, "--time", seconds);
         sizes.forEach(size -> Benchmarks.positive(spec, "PIECES", size));
-        out().println("pieces\track_%\tdays\tbehind\tours\tbest_pass\tbounded\tcpu_s");
+        out().println("pieces\track_%\tdays\tbehind\tours\tbest_pass\tleast\tbounded\tcpu_s");
         int behind = 0;
         for (int size : sizes) {
             for (int share : SHARES) {
@@ -65,6 +65,7 @@ final class Crowded implements Callable<Integer> {
 
     private int row(int pieces, int share) {
         int behind = 0;
+        int least = 0;
         int bounded = 0;
         double processorSeconds = 0;
         Undone ours = Undone.NONE;
@@ -78,6 +79,7 @@ final class Crowded implements Callable<Integer> {
             Undone left = price.undone(lap.result().packing());
             Undone best = bestPass(problem, price);
             behind += best.isLessThan(left) ? 1 : 0;
+            least += isProvenLeast(lap.result().bounds()) ? 1 : 0;
             bounded += lap.result().bounds().stream().map(Bound::best).allMatch(Cost.ZERO::equals) ? 0 : 1;
             processorSeconds += lap.processor();
             ours = ours.plus(left);
@@ -85,16 +87,27 @@ final class Crowded implements Callable<Integer> {
         }
         out().printf(
                         Locale.ROOT,
-                        "%d\t%d\t%d\t%d\t%s\t%s\t%d\t%.1f%n",
+                        "%d\t%d\t%d\t%d\t%s\t%s\t%d\t%d\t%.1f%n",
                         pieces,
                         share,
                         days,
                         behind,
                         ours,
                         passes,
+                        least,
                         bounded,
                         processorSeconds / days);
         return behind;
+    }
+
+    /** Whether a proof is written down, class by class, that no plan leaves less undone. */
+    private static boolean isProvenLeast(List<Bound> bounds) {
+        return bounds.stream().allMatch(bound -> {
+            Undone proven = bound.cases().least().stream()
+                    .map(proof -> Undone.of(proof.urgency(), proof.weight()))
+                    .reduce(Undone.NONE, Undone::plus);
+            return proven.equals(bound.undone());
+        });
     }
 
     private static Undone bestPass(PackingProblem problem, PlanPrice price) {
