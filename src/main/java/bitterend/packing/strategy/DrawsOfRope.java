@@ -17,7 +17,9 @@ import java.util.function.ToLongFunction;
  * wanted. For each run only the loads that some price makes the best are kept.
  */
 final class DrawsOfRope {
-    private static final long FINE = 1_000;
+    /** Parts of 1/1000 minor unit in which a millimetre is priced. */
+    static final long FINE = 1_000;
+
     private static final int MOST_POINTS = 2_000;
 
     private final List<Offer> offers = new ArrayList<>();

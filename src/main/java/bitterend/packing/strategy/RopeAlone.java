@@ -21,8 +21,7 @@ import java.util.function.LongUnaryOperator;
  * unit of weight left undone in each class. Known at once however large the day; it may be far below the best plan.
  */
 final class RopeAlone {
-    /** Parts of 1/1000 minor unit in which a millimetre is priced. */
-    private static final long FINE = 1_000;
+    private static final long FINE = DrawsOfRope.FINE;
 
     /** No millimetre is priced at more than so many times what it is worth at most. */
     private static final long DEAREST = 4;
