@@ -14,6 +14,7 @@ import bitterend.measure.FineLength;
  * @param throatAngle angle at which the rope leaves it
  * @param ropeFrom thinnest rope it takes
  * @param ropeTo thickest rope it takes
+ * @param provenance where its sizes come from; verified once the shop has typed its own
  */
 public record Thimble(
         String id,
@@ -23,7 +24,8 @@ public record Thimble(
         FineLength crown,
         ThroatAngle throatAngle,
         Diameter ropeFrom,
-        Diameter ropeTo) {
+        Diameter ropeTo,
+        Provenance provenance) {
     public Thimble {
         if (!groove.isPositive() || !throatToBearing.isPositive() || crown.isNegative()) {
             throw new IllegalArgumentException(

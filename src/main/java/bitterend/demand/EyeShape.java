@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.EyeFormula;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.ThroatAngle;
 import bitterend.catalogue.Yardsticks;
 import bitterend.measure.Diameter;
@@ -16,6 +17,7 @@ import bitterend.measure.FineLength;
  * @param pin what it works on, {@link Diameter#NONE} when not stated
  * @param firm whether no pin changes its length: lined with a thimble, or no eye at all
  * @param crown thickness of that thimble at its crown; zero without one
+ * @param source where the rope round it comes from
  */
 record EyeShape(
         FineLength round,
@@ -24,10 +26,18 @@ record EyeShape(
         FineLength across,
         Diameter pin,
         boolean firm,
-        FineLength crown) {
+        FineLength crown,
+        Provenance source) {
     /** No eye: nothing goes round, and the end bears where it ends. */
     static final EyeShape NONE = new EyeShape(
-            FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, FineLength.ZERO, Diameter.NONE, true, FineLength.ZERO);
+            FineLength.ZERO,
+            FineLength.ZERO,
+            FineLength.ZERO,
+            FineLength.ZERO,
+            Diameter.NONE,
+            true,
+            FineLength.ZERO,
+            Provenance.ARITHMETIC);
 
     /** A ring of this inside circumference; it bears on no throat. */
     static EyeShape ring(FineLength circumference) {
@@ -38,7 +48,8 @@ record EyeShape(
                 circumference.times(Yardsticks.PI.inverse()),
                 Diameter.NONE,
                 true,
-                FineLength.ZERO);
+                FineLength.ZERO,
+                Provenance.ARITHMETIC);
     }
 
     /** Inside length on a pin of a measurement; the eye must reach round it. */

@@ -2,10 +2,12 @@ package bitterend.demand;
 
 import bitterend.catalogue.EyeFormula;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Thimble;
 import bitterend.catalogue.Yardsticks;
+import bitterend.finding.Nearest;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
@@ -77,7 +79,7 @@ final class EyeShaper {
             return Optional.empty();
         }
         FineLength used = pin.equals(Diameter.NONE) ? rest.lying() : EyeFormula.insideLength(rest.round(), pin, rope);
-        return Optional.of(new EyeShape(rest.round(), rest.flat(), used, rest.across(), pin, false, FineLength.ZERO));
+        return Optional.of(soft(rest.round(), rest.flat(), used, rest.across(), pin));
     }
 
     private Optional<EyeShape> ratio(EyeSpec.PinRatio eye, Diameter rope, String end, Problems problems) {
@@ -92,13 +94,23 @@ final class EyeShaper {
         }
         FineLength round = EyeFormula.round(used, eye.pin(), rope);
         FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
-        return Optional.of(new EyeShape(round, flat, used, across(flat), eye.pin(), false, FineLength.ZERO));
+        return Optional.of(soft(round, flat, used, across(flat), eye.pin()));
+    }
+
+    private static EyeShape soft(FineLength round, FineLength flat, FineLength used, FineLength across, Diameter pin) {
+        return new EyeShape(round, flat, used, across, pin, false, FineLength.ZERO, Provenance.ARITHMETIC);
     }
 
     private Optional<EyeShape> thimble(EyeSpec.OnThimble lined, Rope rope, String end, Problems problems) {
         Optional<Thimble> found = splices.findThimble(lined.thimble());
         if (found.isEmpty()) {
-            problems.error(end, lined.thimble(), "the id of a thimble in thimbles.json");
+            problems.error(
+                    end,
+                    lined.thimble(),
+                    "the id of a thimble in thimbles.json, or of the program's own such as light-12 or heavy-1/2in"
+                            + Nearest.hint(
+                                    lined.thimble(),
+                                    splices.thimbles().stream().map(Thimble::id).toList()));
             return Optional.empty();
         }
         Thimble thimble = found.get();
@@ -110,9 +122,17 @@ final class EyeShaper {
                             + DiameterText.print(thimble.ropeTo(), units));
             return Optional.empty();
         }
+        if (!thimble.provenance().verified()) {
+            problems.remark(
+                    end,
+                    "thimble " + thimble.id() + ", from " + thimble.provenance().source(),
+                    "the shop's own measurements in thimbles.json: sheets differ by up to 15 %");
+        }
         FineLength bearing = thimble.throatToBearing();
         FineLength round = EyeFormula.roundThimble(thimble.groove(), thimble.throatAngle(), rope.diameter());
-        return Optional.of(new EyeShape(round, bearing, bearing, FineLength.ZERO, lined.pin(), true, thimble.crown()));
+        Provenance source = thimble.provenance().verified() ? Provenance.ARITHMETIC : thimble.provenance();
+        return Optional.of(
+                new EyeShape(round, bearing, bearing, FineLength.ZERO, lined.pin(), true, thimble.crown(), source));
     }
 
     /** A flat eye opened to a circle: its perimeter 2 h over pi. */

@@ -65,7 +65,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
                     end.name() + ": round the eye",
                     "throat to throat along the centre line",
                     end.eye().round(),
-                    Provenance.ARITHMETIC));
+                    end.eye().source()));
         }
         for (What what : What.values()) {
             Allowance allowance = end.allowance(what);

@@ -67,7 +67,7 @@ public final class SplicesJson {
         if (findings.size() > 0) {
             throw new IllegalStateException("built-in " + findings.sorted().get(0));
         }
-        return book.with(CodesJson.builtIn());
+        return ThimblesJson.builtIn(book.with(CodesJson.builtIn()));
     }
 
     /** The built-in book with a shop's rows added and its changes made. */

@@ -1,9 +1,12 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Fitting;
+import bitterend.catalogue.Grade;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.TeardropFormula;
 import bitterend.catalogue.Thimble;
+import bitterend.catalogue.ThimbleSheet;
 import bitterend.catalogue.ThroatAngle;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
@@ -21,6 +24,9 @@ import java.util.Set;
 final class ThimblesJson {
     static final String NAME = "thimbles.json";
     private static final String FORMAT = "bitterend/thimbles/1";
+    private static final String BUILT_IN = "/bitterend/thimbles.json";
+    private static final Provenance SHOP = new Provenance("the shop's thimbles.json", Grade.SHOP, true);
+    private static final Provenance SHEET = new Provenance("a dealer's sheet", Grade.SECONDARY, false);
     private static final FineLength PLACEHOLDER = FineLength.ofMillimetres(1);
     /** A thimble's throat is rarely wider; the wider, the more rope lies in it. */
     private static final ThroatAngle USUAL_ANGLE = ThroatAngle.ofDegrees(60);
@@ -31,7 +37,17 @@ final class ThimblesJson {
         this.findings = findings;
     }
 
-    /** The book with the thimbles and fittings of a file. */
+    /** The book with the thimbles that a shop starts with, by rope size; each is unverified until the shop types its own. */
+    static SpliceBook builtIn(SpliceBook book) {
+        Findings findings = new Findings();
+        SpliceBook started = new ThimblesJson(findings).read(new InputFile(NAME, BuiltIn.text(BUILT_IN), ""), book);
+        if (findings.size() > 0) {
+            throw new IllegalStateException("built-in " + findings.sorted().get(0));
+        }
+        return started;
+    }
+
+    /** The book with the thimbles and fittings of a file in front of those it has; the same id takes the place of one. */
     SpliceBook read(InputFile file, SpliceBook book) {
         Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
         return document.map(root -> withRows(root, book)).orElse(book);
@@ -48,6 +64,7 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("fittings")) {
             fitting(row, ids).ifPresent(fittings::add);
         }
+        book.thimbles().stream().filter(thimble -> !ids.contains(thimble.id())).forEach(thimbles::add);
         return book.withHardware(thimbles, fittings);
     }
 
@@ -58,24 +75,59 @@ final class ThimblesJson {
                 "groove",
                 "insideWidth",
                 "insideLength",
+                "overallWidth",
+                "overallLength",
                 "throatToBearing",
                 "crown",
                 "throatAngle",
                 "ropeFrom",
                 "ropeTo",
+                "source",
+                "grade",
+                "verified",
                 "note");
         Fields fields = row.fields();
         String id = id(fields, ids);
         String name = fields.optional("name", Readings::text, id);
-        FineLength groove = groove(fields);
-        FineLength bearing = fields.require("throatToBearing", ThimblesJson::positive, PLACEHOLDER);
-        FineLength crown = fields.optional("crown", ThimblesJson::notNegative, FineLength.ZERO);
+        Optional<ThimbleSheet> sheet = row.has("overallWidth") ? sheet(fields) : Optional.empty();
+        boolean measured = sheet.isEmpty();
+        FineLength groove = measured ? groove(fields) : sheet.get().groove();
+        FineLength bearing = measured
+                ? fields.require("throatToBearing", ThimblesJson::positive, PLACEHOLDER)
+                : sheet.get().insideLength();
+        FineLength crown = fields.optional(
+                "crown",
+                ThimblesJson::notNegative,
+                measured ? FineLength.ZERO : sheet.get().crown());
         int degrees = fields.optional("throatAngle", Readings.whole(0, 180), (int) (USUAL_ANGLE.millidegrees() / 1000));
         Diameter from = fields.require("ropeFrom", DiameterText::parse, Diameter.NONE);
         Diameter to = ropeTo(fields, from);
         return fields.sound()
-                ? Optional.of(new Thimble(id, name, groove, bearing, crown, ThroatAngle.ofDegrees(degrees), from, to))
+                ? Optional.of(new Thimble(
+                        id,
+                        name,
+                        groove,
+                        bearing,
+                        crown,
+                        ThroatAngle.ofDegrees(degrees),
+                        from,
+                        to,
+                        BookRow.provenance(fields, measured ? SHOP : SHEET)))
                 : Optional.empty();
+    }
+
+    /** The sizes of a dealer's sheet, from which groove and bearing are estimated; nothing, with an error, when they cannot be. */
+    private static Optional<ThimbleSheet> sheet(Fields fields) {
+        FineLength width = fields.require("overallWidth", ThimblesJson::positive, PLACEHOLDER);
+        FineLength length = fields.require("overallLength", ThimblesJson::positive, PLACEHOLDER);
+        FineLength insideWidth = fields.require("insideWidth", ThimblesJson::positive, PLACEHOLDER);
+        FineLength insideLength = fields.optional(
+                "insideLength", ThimblesJson::positive, ThimbleSheet.insideLength(width, length, insideWidth));
+        if (!ThimbleSheet.isSound(width, length, insideWidth, insideLength)) {
+            fields.error("overallWidth", "an overall width and length above the inside ones, each longer than wide");
+            return Optional.empty();
+        }
+        return Optional.of(new ThimbleSheet(width, length, insideWidth, insideLength));
     }
 
     /** The groove as typed; never shorter than the inside of the ring, of which it runs on the outside. */

@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Thimble;
@@ -239,7 +240,8 @@ final class FeasibilityTest {
                 Bench.fine(6),
                 ThroatAngle.ofDegrees(60),
                 mm(11),
-                mm(13));
+                mm(13),
+                Provenance.ARITHMETIC);
         SpliceBook book = Bench.withThimbles(BOOK, thimble);
         EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T12", mm(30)));
         Demanded demanded = model(book, BRAID).pieces(order(1, 1, make(TEN_METRES, lined, PLAIN), Terms.USUAL, "R"));
@@ -274,7 +276,8 @@ final class FeasibilityTest {
                 Bench.fine(4),
                 ThroatAngle.ofDegrees(60),
                 mm(7),
-                mm(9));
+                mm(9),
+                Provenance.ARITHMETIC);
         EndSpec tight = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T8", Diameter.NONE));
         Demanded demanded = model(Bench.withThimbles(BOOK, narrow), BRAID)
                 .pieces(order(1, 1, make(TEN_METRES, tight, PLAIN), Terms.USUAL, "R"));
