@@ -169,15 +169,18 @@ final class StockGaugeCommand implements Callable<Integer> {
         if (!sized.safe().isPositive()) {
             throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
         }
+        String caution = type.isEmpty() || fill.equals(Gauge.USUAL_FILL) ? Gauge.SLACK : Gauge.TAUGHT;
         String percent = fill.timesRoundedDown(100) + " %";
         String text =
                 "formula      " + figures.length(sized.formula()) + "\nwhole turns  " + figures.length(sized.turns())
-                        + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent + ")\n";
+                        + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent + ")\n"
+                        + caution + "\n";
         Map<String, String> exact = new LinkedHashMap<>();
         exact.put("formula", LengthText.exact(sized.formula()));
         exact.put("wholeTurns", LengthText.exact(sized.turns()));
         exact.put("safe", LengthText.exact(sized.safe()));
         exact.put("fill", percent);
+        exact.put("caution", caution);
         return new Estimate(sized.turns(), Length.min(sized.turns(), sized.safe()), Reel.Known.GAUGED, text, exact);
     }
 

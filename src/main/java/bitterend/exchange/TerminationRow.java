@@ -184,7 +184,7 @@ final class TerminationRow {
     }
 
     private static Seizing seizing(JsonObject seizing) {
-        seizing.allowOnly("stuff", "turns", "riders", "crossing");
+        seizing.allowOnly("stuff", "turns", "riders", "crossing", "racked");
         Fields stated = seizing.fields();
         Ratio stuff = stated.require("stuff", TerminationRow::partOfRope, Ratio.ONE);
         Reading<Integer> count = Readings.whole(0, 100);
@@ -192,7 +192,8 @@ final class TerminationRow {
                 stuff,
                 stated.require("turns", Readings.whole(1, 100), 1),
                 stated.optional("riders", count, 0),
-                stated.optional("crossing", count, 0));
+                stated.optional("crossing", count, 0),
+                stated.optional("racked", Readings::yesOrNo, false));
     }
 
     /** {@code 1/4 diameters}. */

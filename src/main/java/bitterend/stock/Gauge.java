@@ -20,6 +20,16 @@ import java.util.List;
 public final class Gauge {
     public static final Ratio USUAL_FILL = Ratio.percent(85);
 
+    /** What a reel wound too slack does to the figures. */
+    public static final String SLACK =
+            "Wound under less than about 5 % of its breaking strength rope lies slack, and the"
+                    + " turns do not all go on (TB 55-1900-232-10 B-6.3, B-10): the fill allows for that.";
+
+    /** What a fill that was taught by a reel of the type holds. */
+    public static final String TAUGHT =
+            "The fill was found on a reel of this type: rope thicker than its name and slack"
+                    + " winding are in it, and are not taken off twice.";
+
     private Gauge() {}
 
     /**

@@ -31,11 +31,22 @@ final class FormulasTest {
                 .times(turns)
                 .plus(SeizingFormula.rider(ROPE, STUFF).times(riders));
         assertEquals(expected, mm(sum), 0.5);
-        Seizing seizing = new Seizing(new Ratio(1, 4), turns, riders, 2);
+        Seizing seizing = new Seizing(new Ratio(1, 4), turns, riders, 2, false);
         assertEquals(
                 mm(sum) + 4 * mm(SeizingFormula.rider(ROPE, STUFF)),
                 mm(SeizingFormula.whole(ROPE, STUFF, seizing)),
                 0.001);
+    }
+
+    /**
+     * A flat seizing has no riders (published handbook [1], no. 3383): ten turns of 71.12 mm. A racking one (no. 3400) runs in
+     * a figure of eight of two circles, 2 pi (12 + 3) = 94.25 mm a turn. Two crossing turns and both ends as riders of 89.97 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({"false, 711.2", "true, 942.5"})
+    void flatAndRackingSeizings_haveNoRiders(boolean racked, double expected) {
+        Seizing seizing = new Seizing(new Ratio(1, 4), 10, 0, 2, racked);
+        assertEquals(expected + 4 * 89.97, mm(SeizingFormula.whole(ROPE, STUFF, seizing)), 0.2);
     }
 
     /** Heavy thimbles, a dealer's sheet: inside perimeter from inside width and length, in. */

@@ -52,7 +52,11 @@ final class DemoFittingsTest {
                 "fitting spelter-13",
                 "wire rope clip, for 12.7 mm rope",
                 "wire rope clip for the dead end of a wedge socket, for 12.7 mm rope",
-                "seizing wire 3/32 in")) {
+                "seizing wire 3/32 in",
+                "whipping twine, 3 m for a stitched eye, for 10 mm rope",
+                "seizing stuff for a round seizing of ten turns, 3.5 mm thick",
+                "seizing stuff for a flat seizing of ten turns, 3.5 mm thick",
+                "seizing stuff for a racking seizing of ten turns, 3.175 mm thick")) {
             assertTrue(sheet.contains(item), item + "\n" + sheet.substring(sheet.indexOf("To pick")));
         }
         String cards = page("--cards");
@@ -64,6 +68,9 @@ final class DemoFittingsTest {
                 "wire turn-back eye with sleeve",
                 "swaged fitting",
                 "eye with two round seizings",
+                "eye with two flat seizings",
+                "eye with two racking seizings",
+                "stitched and whipped eye in plaited rope",
                 "12-strand bury eye in HMPE, lock stitched")) {
             assertTrue(cards.contains(": " + made + "</h3>"), made);
         }

@@ -230,6 +230,8 @@ final class StockDayTest {
         assertTrue(run(0, "stock", "export", shop).out().contains("R-105,DB12,277088 mm,P22-119,41564 mm,gauged"));
         Run taught = run(0, with(size, "stock", "gauge", shop, "R-105", "--known", "255 m"));
         assertTrue(taught.out().contains("fill 92 %"), taught.out());
+        assertTrue(gauged.out().contains("less than about 5 % of its breaking strength"), gauged.out());
+        assertTrue(taught.out().contains("are not taken off twice"), taught.out());
         run(3, "stock", "gauge", shop, "R-105", "--barrel", "150 mm");
         run(3, "stock", "gauge", shop, "R-105", "--gross", "50 kg", "--tare", "4 kg");
     }
