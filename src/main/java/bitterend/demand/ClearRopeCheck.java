@@ -141,8 +141,9 @@ final class ClearRopeCheck {
             problems.warning(
                     end.name(),
                     LengthText.print(rope.free(end), units) + " of rope still free",
-                    "a slip knot " + LengthText.print(knot, units)
-                            + " from the throat; here it must sit closer: mind the core");
+                    "a slip knot " + LengthText.print(knot, units) + " from the throat"
+                            + FromMemory.mark(end.allowance(What.SLIP_KNOT))
+                            + "; here it must sit closer: mind the core");
         }
     }
 }

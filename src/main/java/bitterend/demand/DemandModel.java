@@ -58,7 +58,9 @@ public final class DemandModel {
         return new Demanded(
                 new PieceMaker(assembly, ordered.get().rings(), units).pieces(derivations),
                 derivations,
-                ordered.get().ends().stream().map(MadeEnd::work).toList(),
+                ordered.get().ends().stream()
+                        .map(end -> end.work(ordered.get().rope()))
+                        .toList(),
                 ordered.get().layouts(units),
                 new CardMaker(ordered.get(), units).card(codes.inForce(ordered.get(), assembly.terms())),
                 findings,

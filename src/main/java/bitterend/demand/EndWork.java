@@ -15,9 +15,17 @@ import java.util.List;
  * @param strength strength kept, as a printed range with its source; empty when not known
  * @param parts what one such end uses up besides rope
  * @param caution what to read before making it; empty for nothing
+ * @param unchecked which of its numbers are from memory, a sentence; empty for none
  */
 public record EndWork(
-        String end, String termination, String name, int minutes, String strength, List<Picked> parts, String caution) {
+        String end,
+        String termination,
+        String name,
+        int minutes,
+        String strength,
+        List<Picked> parts,
+        String caution,
+        String unchecked) {
     public EndWork {
         parts = List.copyOf(parts);
     }

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Lays out the marks of the ends of a leg. */
 final class LayoutMaker {
@@ -32,12 +34,15 @@ final class LayoutMaker {
         marks.addAll(new ClipMarks(end).marks());
         marks.addAll(secondThroat(end));
         String caution = end.termination().work().caution();
+        String unchecked = FromMemory.sentence(end, leg.rope());
         return new SpliceLayout(
                 end.name(),
                 end.termination().name(),
                 marks,
                 BenchCounts.of(end, leg.rope()),
-                caution.isEmpty() || caution.startsWith("Follow the rope maker") ? FOLLOW : caution + " " + FOLLOW);
+                Stream.of(caution.startsWith("Follow the rope maker") ? "" : caution, FOLLOW, unchecked)
+                        .filter(sentence -> !sentence.isEmpty())
+                        .collect(Collectors.joining(" ")));
     }
 
     /** The marks of the row. */

@@ -3,6 +3,7 @@ package bitterend.demand;
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Part;
+import bitterend.catalogue.Rope;
 import bitterend.catalogue.Seizing;
 import bitterend.catalogue.SeizingFormula;
 import bitterend.catalogue.Termination;
@@ -117,8 +118,8 @@ record MadeEnd(
                 + " each";
     }
 
-    /** What it asks of the splicer. */
-    EndWork work() {
+    /** What it asks of the splicer on this rope. */
+    EndWork work(Rope rope) {
         Termination.Work work = termination.work();
         return new EndWork(
                 name,
@@ -127,6 +128,7 @@ record MadeEnd(
                 work.minutes(),
                 work.strength(),
                 picked(work),
-                work.caution());
+                work.caution(),
+                FromMemory.sentence(this, rope));
     }
 }

@@ -52,17 +52,25 @@ final class Watch {
         FineLength spread = leg.ends().stream()
                 .map(end -> end.length(What.TAKE_UP_SPREAD))
                 .reduce(FineLength.ZERO, FineLength::plus);
+        String known = leg.ends().stream()
+                .map(end -> FromMemory.mark(end.allowance(What.TAKE_UP_SPREAD)))
+                .filter(mark -> !mark.isEmpty())
+                .findFirst()
+                .orElse("");
         FineLength finished = leg.make().finished().fine();
-        tighter("tolerance", asked.finished(), finished, spread, problems);
-        tighter("set tolerance", asked.set(), finished, spread.times(2), problems);
+        tighter("tolerance", asked.finished(), finished, new Spread(spread, known), problems);
+        tighter("set tolerance", asked.set(), finished, new Spread(spread.times(2), known), problems);
     }
 
-    private void tighter(String column, Tolerance tolerance, FineLength of, FineLength spread, Problems problems) {
-        if (tolerance.isStated() && tolerance.of(of).compareTo(spread) < 0) {
+    /** Half the width of the band of a take-up, and how it is known. */
+    private record Spread(FineLength width, String known) {}
+
+    private void tighter(String column, Tolerance tolerance, FineLength of, Spread spread, Problems problems) {
+        if (tolerance.isStated() && tolerance.of(of).compareTo(spread.width()) < 0) {
             problems.warning(
                     column,
                     LengthText.print(tolerance.of(of), units),
-                    "no tighter than the take-up is known, " + LengthText.print(spread, units)
+                    "no tighter than the take-up is known, " + LengthText.print(spread.width(), units) + spread.known()
                             + ": measure this splice and calibrate");
         }
     }

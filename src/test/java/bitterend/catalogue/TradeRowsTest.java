@@ -125,6 +125,18 @@ final class TradeRowsTest {
         assertEquals(30 * 25.4, tail.units() / 10_000.0, 0.005);
     }
 
+    /**
+     * published handbook [16], p. 39: legs of 4 to 5 ft whatever the size, the strand laid out half as far again, 6 to 7 1/2 ft.
+     * Fifteen inches per inch of circumference are as long at 3.2 and at 4 in; beyond that ours are longer.
+     */
+    @ParameterizedTest
+    @CsvSource({"3.2, 48, 72", "4, 60, 90"})
+    void longSplice_reachesTheLegsOfAnotherHandbook(String circumference, double leg, double laidOut) {
+        FineLength tail = allowance("long-splice", What.TAIL, diameter(circumference + " in circ"), 0);
+        assertEquals(leg * 25.4, tail.units() / 10_000.0, 0.01);
+        assertEquals(laidOut, 1.5 * leg);
+    }
+
     /** published handbook [8], p. 39: 16 in from each rope, 3/4 in, 4 tucks on each side; 29 CFR 1926.251(d): 6 and 8 tucks. */
     @Test
     void shortSplice_takesSixteenInchesFromEachRope() {
@@ -336,7 +348,7 @@ final class TradeRowsTest {
         assertTrue(row("rope-to-chain").name().contains("long-splice form"));
     }
 
-    /** Avery p. 187: tail 75 mm, a stitch every 15 mm, 3 m of twine. */
+    /** Published handbook [14], p. 187: tail 75 mm, a stitch every 15 mm, 3 m of twine. */
     @Test
     void stitchedEye_takesThreeMetresOfTwine() {
         assertEquals(length("75 mm"), allowance("stitched-eye", What.TAIL, diameter("8 mm"), 0));

@@ -1,7 +1,6 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.Demanded;
-import bitterend.demand.EndWork;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
 import bitterend.measure.Diameter;
@@ -16,6 +15,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The blocks of a card that say how each end is marked and made; two ends alike share one. */
 final class EndBlocks {
@@ -139,12 +140,12 @@ final class EndBlocks {
                 : "";
     }
 
+    /** The caution of the row, and which of its numbers nobody has checked. */
     private String caution(String name) {
         return demanded.work().stream()
                 .filter(work -> work.end().equals(name))
-                .map(EndWork::caution)
-                .filter(caution -> !caution.startsWith("Follow the rope maker"))
-                .findFirst()
-                .orElse("");
+                .flatMap(work -> Stream.of(work.caution(), work.unchecked()))
+                .filter(words -> !words.isEmpty() && !words.startsWith("Follow the rope maker"))
+                .collect(Collectors.joining(" "));
     }
 }
