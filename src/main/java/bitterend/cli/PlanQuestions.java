@@ -80,9 +80,10 @@ final class PlanQuestions {
     /** The answer for people. */
     Document page(Asked asked, Figures figures) {
         List<Document> pages = new ArrayList<>();
-        if (explain != null) {
+        String id = explain;
+        if (id != null) {
             pages.add(cut(asked.rack()).map(PlanQuestions::cutAlready).orElseGet(() -> asked.answers()
-                    .to(explain, new AnswerPage(figures))));
+                    .to(id, new AnswerPage(figures))));
         }
         if (shares) {
             Shop read = asked.read();
@@ -97,10 +98,11 @@ final class PlanQuestions {
         MoneyText money = asked.read().settings().money();
         ExplainJson json =
                 new ExplainJson(money, asked.passed().kept().document().number());
-        String about = explain == null
+        String id = explain;
+        String about = id == null
                 ? ""
                 : cut(asked.rack()).map(json::cut).orElseGet(() -> asked.answers()
-                        .to(explain, json));
+                        .to(id, json));
         return shares ? about + new QuoteJson(money).shares(asked.shares()) : about;
     }
 

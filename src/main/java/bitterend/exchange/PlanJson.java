@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -69,7 +70,9 @@ public final class PlanJson {
                 plan.draws().stream().collect(Collectors.toMap(ReelDraw::reel, draw -> draw, (one, other) -> one));
         return problem.reels().stream()
                 .filter(reel -> draws.containsKey(reel.id()))
-                .flatMap(reel -> UncertainRest.of(problem.ropeOn(reel), reel, draws.get(reel.id())).stream())
+                .flatMap(reel ->
+                        UncertainRest.of(problem.ropeOn(reel), reel, Objects.requireNonNull(draws.get(reel.id())))
+                                .stream())
                 .toList();
     }
 

@@ -17,7 +17,15 @@ final class Quotes {
     private final List<@Nullable OfKind> kinds = new ArrayList<>();
 
     /** By slot: the price, and the change of the reel that it was reckoned after. */
-    private record OfKind(long[] prices, int[] after) {}
+    private static final class OfKind {
+        private final long[] prices;
+        private final int[] after;
+
+        OfKind(int slots) {
+            prices = new long[slots];
+            after = new int[slots];
+        }
+    }
 
     Quotes(int reels, int slots) {
         this.slots = slots;
@@ -32,19 +40,19 @@ final class Quotes {
     }
 
     boolean isKnown(int kind, Slot slot) {
-        return kind < mostKinds && of(kind).after()[slot.number()] == change[slot.reelNumber()];
+        return kind < mostKinds && of(kind).after[slot.number()] == change[slot.reelNumber()];
     }
 
     long get(int kind, Slot slot) {
-        return of(kind).prices()[slot.number()];
+        return of(kind).prices[slot.number()];
     }
 
     void put(int kind, Slot slot, long price) {
         if (kind >= mostKinds) {
             return;
         }
-        of(kind).prices()[slot.number()] = price;
-        of(kind).after()[slot.number()] = change[slot.reelNumber()];
+        of(kind).prices[slot.number()] = price;
+        of(kind).after[slot.number()] = change[slot.reelNumber()];
     }
 
     private OfKind of(int kind) {
@@ -53,7 +61,7 @@ final class Quotes {
         }
         OfKind known = kinds.get(kind);
         if (known == null) {
-            known = new OfKind(new long[slots], new int[slots]);
+            known = new OfKind(slots);
             kinds.set(kind, known);
         }
         return known;

@@ -30,7 +30,15 @@ final class DrawsOfRope {
     private record RunKind(String rope, long mm, StockValue value) {}
 
     /** Loads in mm, rising, and the value that leaves the rack with them. */
-    private record Hull(long[] loads, long[] drops) {
+    private static final class Hull {
+        private final long[] loads;
+        private final long[] drops;
+
+        Hull(List<long[]> points) {
+            loads = points.stream().mapToLong(point -> point[0]).toArray();
+            drops = points.stream().mapToLong(point -> point[1]).toArray();
+        }
+
         /** The most that is earned at a price; none cut is no load of these. */
         long earn(long price) {
             long most = Long.MIN_VALUE;
@@ -84,9 +92,7 @@ final class DrawsOfRope {
             }
             hull.add(point);
         }
-        return new Hull(
-                hull.stream().mapToLong(point -> point[0]).toArray(),
-                hull.stream().mapToLong(point -> point[1]).toArray());
+        return new Hull(hull);
     }
 
     /** Whether the middle of three points lies on or above the line between the others. */

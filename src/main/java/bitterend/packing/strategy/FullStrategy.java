@@ -117,7 +117,7 @@ public final class FullStrategy implements Packer {
         }
 
         private static long weight(PackingProblem part) {
-            return part.pieces().size() + MORE;
+            return (long) part.pieces().size() + MORE;
         }
 
         Share shareOf(PackingProblem part) {
