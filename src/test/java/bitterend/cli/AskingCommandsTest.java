@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -115,7 +116,7 @@ final class AskingCommandsTest {
         Map<String, String> before = digests(shop);
         int files = 0;
         for (Map.Entry<String, List<String>> asked : ASKS.entrySet()) {
-            CommandLine command = commands().get(asked.getKey());
+            CommandLine command = Objects.requireNonNull(commands().get(asked.getKey()));
             for (String words : asked.getValue()) {
                 ask(words, before);
                 if (has(command, "--json")) {

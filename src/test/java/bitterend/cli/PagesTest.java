@@ -24,7 +24,7 @@ import picocli.CommandLine;
 /** Whatever the command line prints as a page is to be had as HTML and as PDF. */
 final class PagesTest {
     @TempDir
-    Path folder;
+    private Path folder = Path.of("");
 
     /** Commands that answer with a page; the rest book, make files, or list what is wrong with the input. */
     private static final Set<String> PAGES = Set.of(

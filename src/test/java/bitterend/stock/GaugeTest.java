@@ -52,7 +52,7 @@ final class GaugeTest {
     @Test
     void oversize_isNotTakenTwice() {
         Length named = Gauge.bySize(wound(150, 450, 300, 12), Ratio.ONE).turns();
-        Length really = new Length(Math.round(named.mm() / (1.04 * 1.04)));
+        Length really = new Length(Math.round((double) named.mm() / (1.04 * 1.04)));
         Ratio taught = new Ratio(really.mm(), named.mm());
         Gauge.BySize again = Gauge.bySize(wound(150, 450, 300, 12), Gauge.fill(List.of(taught)));
         assertNear(really.mm(), again.safe(), 1);
