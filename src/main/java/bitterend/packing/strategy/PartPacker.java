@@ -88,7 +88,9 @@ final class PartPacker {
             BoundOfPart root = patterns(engine.isPresent());
             lessUndone(1);
             PartBounds bounds = loads(engine, root);
-            if (!isProven(bounds) && !share.isSpent() && !everyWay()) {
+            if (isProven(bounds)) {
+                lastOfACoin(bounds);
+            } else if (!share.isSpent() && !everyWay()) {
                 search(improver, fromGreedy, bounds);
             }
             return answer(bounds);
@@ -174,6 +176,13 @@ final class PartPacker {
         EveryWay.Answer answer = EveryWay.best(bench, best, WAYS, share.over(50));
         offer(answer.packing());
         return answer.isBest();
+    }
+
+    /** Of a few pieces the best plan is found to the last part of a coin, though nobody can pay it. */
+    private void lastOfACoin(PartBounds bounds) {
+        if (bestCost.compareTo(target(bounds)) > 0 && !share.isSpent()) {
+            everyWay();
+        }
     }
 
     private Answer answer(PartBounds bounds) {

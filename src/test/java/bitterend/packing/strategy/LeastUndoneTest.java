@@ -49,19 +49,24 @@ final class LeastUndoneTest {
 
     @Test
     void plan_ofATinyShopIsTheBestThereIs() {
-        List<String> notBest = new ArrayList<>();
         for (long seed = FIRST; seed < FIRST + SHOPS; seed++) {
-            PackingProblem shop = ShortRack.tiny(seed);
-            Packing ours = plan(shop, 1_000);
-            BruteForce.Best best = BruteForce.best(shop);
-            boolean same =
-                    best.undone().equals(undone(shop, ours)) && best.cost().equals(new PlanPrice(shop).of(ours));
-            if (!same) {
-                notBest.add("seed " + seed + ": " + best.undone() + " for " + best.cost() + ", ours "
-                        + undone(shop, ours) + " for " + new PlanPrice(shop).of(ours));
-            }
+            assertBest(seed);
         }
-        assertEquals(List.of(), notBest);
+    }
+
+    /** The bound is met to less than a coin there; the best plan is cheaper by a part of one. */
+    @Test
+    void plan_ofATinyShopIsTheBestToThePartOfACoin() {
+        assertBest(31_512);
+        assertBest(31_556);
+    }
+
+    private static void assertBest(long seed) {
+        PackingProblem shop = ShortRack.tiny(seed);
+        Packing ours = plan(shop, 1_000);
+        BruteForce.Best best = BruteForce.best(shop);
+        assertEquals(best.undone(), undone(shop, ours), "seed " + seed);
+        assertEquals(best.cost(), new PlanPrice(shop).of(ours), "seed " + seed);
     }
 
     @Test
