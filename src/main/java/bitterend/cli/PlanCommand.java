@@ -155,7 +155,8 @@ final class PlanCommand implements Callable<Integer> {
                 0,
                 plan,
                 read.settings().money(),
-                new PlanDocument.Made(engine(), effort.seed(), effort.word(), effort.time(), read.digests()),
+                new PlanDocument.Made(
+                        engine(), effort.seed(), effort.word(), effort.time(), read.digests(), read.leftOut()),
                 new PlanFacts.Whole(shop.mark(), movements(), problem));
         PlanKeeping keeping = new PlanKeeping(terminal, shop, bench);
         PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));

@@ -103,9 +103,9 @@ final class ShopArgument {
             terminal.err().print(new FindingsPage(terminal.ink()).text(errors));
             terminal.err().println(summary + ": nothing was planned or written.");
         } else if (!reading.findings().isEmpty()) {
-            List<Finding> leftOut =
-                    reading.findings().stream().filter(Finding::leavesOut).toList();
-            terminal.err().print(new FindingsPage(terminal.ink()).text(leftOut));
+            terminal.err()
+                    .print(new FindingsPage(terminal.ink())
+                            .text(reading.shop().map(Shop::leftOut).orElse(List.of())));
             terminal.err().println(summary + "; to read all of them: bitterend check " + folder);
         }
         return reading.shop();

@@ -91,7 +91,7 @@ public final class DemandModel {
     private Optional<Leg> made(Assembly assembly, String ropeId, String field, Problems problems) {
         Optional<Rope> rope = catalogue.findRope(ropeId);
         if (rope.isEmpty()) {
-            problems.error(field, ropeId, "the id of a rope in ropes.json");
+            problems.error(field, ropeId, "the id of a rope in ropes.json that can be used");
             return Optional.empty();
         }
         Measuring measuring = assembly.make().measuring();

@@ -81,7 +81,7 @@ final class EndMaker {
         }
         Optional<Rope> other = catalogue.findRope(to);
         if (other.isEmpty()) {
-            problems.error(end, to, "the id of a rope in ropes.json");
+            problems.error(end, to, "the id of a rope in ropes.json that can be used");
             return false;
         }
         if (!row.suits().admits(other.get()) || other.get().construction() != rope.construction()) {
@@ -227,7 +227,7 @@ final class EndMaker {
         }
         Optional<Fitting> fitting = splices.findFitting(spec.fitting().id());
         if (fitting.isEmpty()) {
-            problems.error(end, spec.fitting().id(), "the id of a fitting in thimbles.json");
+            problems.error(end, spec.fitting().id(), "the id of a fitting in thimbles.json that can be used");
             return Optional.empty();
         }
         if (!fitting.get().takes(rope.diameter())) {

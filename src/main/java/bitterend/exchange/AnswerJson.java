@@ -48,6 +48,15 @@ public final class AnswerJson {
                 .with("others", told.others());
     }
 
+    /** Adds findings under a name: some hundred at most, the first of each cause. */
+    static void with(JsonTree tree, String name, List<Finding> findings) {
+        tree.with(
+                name,
+                trees(ByCause.of(findings).alike().stream()
+                        .flatMap(alike -> alike.told().stream())
+                        .toList()));
+    }
+
     /** How many findings there are besides those told, and what they are like. */
     private static JsonTree more(ByCause.Alike alike) {
         Finding last = alike.told().get(alike.told().size() - 1);

@@ -1,9 +1,11 @@
 package bitterend.exchange;
 
+import bitterend.finding.Finding;
 import bitterend.measure.MoneyText;
 import bitterend.packing.CutPlan;
 import java.time.Duration;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -31,9 +33,12 @@ public record PlanDocument(int number, CutPlan plan, MoneyText money, Made made,
      * @param effort how hard it was looked for, in a word; empty where it is not known
      * @param time how long the search was allowed to take, to the millisecond
      * @param inputs SHA-256 of every file it was made from, by file name
+     * @param leftOut why order lines are not in it, for who reads it; not known of one that was read
      */
-    public record Made(String engine, long seed, String effort, Duration time, Map<String, String> inputs) {
+    public record Made(
+            String engine, long seed, String effort, Duration time, Map<String, String> inputs, List<Finding> leftOut) {
         public Made {
+            leftOut = List.copyOf(leftOut);
             inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
         }
     }

@@ -32,6 +32,9 @@ public final class PlanJson {
     /** What follows from the rest of a plan, written for other programs and not read. */
     static final String TO_MEASURE = "toMeasure";
 
+    /** Order lines that are not in a plan, with why; written for other programs and not read. */
+    static final String LEFT_OUT = "leftOut";
+
     /** The parts of the book of lengths, in the order in which they are written. */
     static final Map<String, Function<LengthBook, Length>> BOOK = book();
 
@@ -57,6 +60,9 @@ public final class PlanJson {
                 .with(
                         "bounds",
                         plan.bounds().stream().map(bound -> tree(bound, money)).toList());
+        if (!document.made().leftOut().isEmpty()) {
+            AnswerJson.with(text, LEFT_OUT, document.made().leftOut());
+        }
         List<UncertainRest> rests = uncertain(plan, facts.problem());
         if (!rests.isEmpty()) {
             text.with(TO_MEASURE, toMeasure(plan, rests));

@@ -66,6 +66,7 @@ final class PlanReader {
         "draws",
         "unplanned",
         "bounds",
+        PlanJson.LEFT_OUT,
         PlanJson.TO_MEASURE,
         "facts"
     };
@@ -98,7 +99,8 @@ final class PlanReader {
                 whole(fields, "seed"),
                 fields.optional("effort", Readings::text, ""),
                 fields.require("time", PlanReader::milliseconds, Duration.ZERO),
-                texts(object.object("inputs")));
+                texts(object.object("inputs")),
+                List.of());
         CutPlan plan = new CutPlan(
                 fields.require("day", Readings::day, LocalDate.EPOCH),
                 object.objects("draws").stream().map(this::draw).toList(),

@@ -21,6 +21,17 @@ record Ropes(List<Rope> sound, Set<String> stated, boolean readable) {
         stated = Set.copyOf(stated);
     }
 
+    /** The same without the ropes of these ids among the sound ones. */
+    Ropes without(Set<String> broken) {
+        return new Ropes(
+                sound.stream().filter(rope -> !broken.contains(rope.id())).toList(), stated, readable);
+    }
+
+    /** Whether the file states a rope that cannot be used. */
+    boolean isBroken(String id) {
+        return readable && stated.contains(id) && find(id).isEmpty();
+    }
+
     /** Whether a row may speak of this rope; when the file could not be read, nobody can tell. */
     boolean mayKnow(String id) {
         return !readable || stated.contains(id);

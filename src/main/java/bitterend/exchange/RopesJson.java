@@ -56,7 +56,15 @@ final class RopesJson {
 
     /** The ropes by id. */
     Ropes read(InputFile file) {
-        return JsonDocument.open(file, FORMAT, findings).map(this::ropes).orElse(Ropes.UNREAD);
+        return JsonDocument.open(file, FORMAT, findings)
+                .map(this::ropes)
+                .map(ropes -> ropes.without(leftOut(file, findings).ids()))
+                .orElse(Ropes.UNREAD);
+    }
+
+    /** Rows that cannot be used; none that shares an id with one is among the ropes. */
+    static LeftOutRows leftOut(InputFile file, Findings ofFile) {
+        return LeftOutRows.of(file, FORMAT, List.of("ropes"), ofFile);
     }
 
     private Ropes ropes(JsonObject document) {

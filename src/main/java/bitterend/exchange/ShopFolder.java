@@ -13,12 +13,14 @@ import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a shop folder and tells every problem of every file in one run, those of the assemblies included. */
@@ -44,6 +46,7 @@ public final class ShopFolder {
 
     private final Path folder;
     private final Findings findings = new Findings();
+    private final List<LeftOutRows> leftOutRows = new ArrayList<>();
     private final Map<String, String> digests = new TreeMap<>();
     private final @Nullable LedgerReels ledger;
 
@@ -87,9 +90,7 @@ public final class ShopFolder {
         Settings settings = require(ShopJson.NAME)
                 .flatMap(file -> ShopJson.read(file, findings))
                 .orElse(ShopJson.placeholder());
-        Ropes ropes = require(RopesJson.NAME)
-                .map(new RopesJson(settings, findings)::read)
-                .orElse(Ropes.UNREAD);
+        Ropes ropes = ropes(settings);
         Catalogue catalogue = new Catalogue(ropes.sound(), splices(settings.bench()));
         Products products = products();
         Findings ofOrders = new Findings();
@@ -102,6 +103,7 @@ public final class ShopFolder {
         LeftOutLines leftOut = new LeftOutLines(ofOrders);
         List<OrderLine> orders = leftOut.staying(wanted);
         findings.addAll(leftOut.findings());
+        List<Finding> rowsLeftOut = rowsLeftOut(leftOut.findings());
         List<Reel> reels = reels(ropes);
         List<Pin> pins = pins(wanted, orders, reels);
         Supplies supplies = supplies(settings, ropes, products, catalogue);
@@ -111,12 +113,43 @@ public final class ShopFolder {
                         settings,
                         catalogue,
                         orders,
-                        reels,
+                        reels.stream()
+                                .filter(reel -> !ropes.isBroken(reel.rope()))
+                                .toList(),
                         pins,
                         supplies,
                         digests,
-                        leftOut.findings().stream().filter(Finding::leavesOut).toList());
+                        Stream.concat(rowsLeftOut.stream(), leftOut.findings().stream())
+                                .filter(Finding::leavesOut)
+                                .toList());
         return new ShopReading(shop, findings.sorted());
+    }
+
+    private Ropes ropes(Settings settings) {
+        Findings ofFile = new Findings();
+        Optional<InputFile> file = require(RopesJson.NAME);
+        Ropes ropes = file.map(new RopesJson(settings, ofFile)::read).orElse(Ropes.UNREAD);
+        file.ifPresent(read -> {
+            LeftOutRows left = RopesJson.leftOut(read, ofFile);
+            findings.addAll(left.others());
+            if (ropes.sound().isEmpty()) {
+                findings.addAll(left.errors());
+            } else {
+                leftOutRows.add(left);
+            }
+        });
+        return ropes;
+    }
+
+    /** Tells of ropes and hardware that cannot be used: as left out where an order is left out for want of one. */
+    private List<Finding> rowsLeftOut(List<Finding> ofOrders) {
+        Set<String> wanted = new HashSet<>();
+        ofOrders.stream().filter(Finding::leavesOut).map(Finding::found).forEach(wanted::add);
+        List<Finding> told = leftOutRows.stream()
+                .flatMap(rows -> rows.told(wanted::contains).stream())
+                .toList();
+        findings.addAll(told);
+        return told;
     }
 
     /** One line for the day. */
@@ -163,8 +196,17 @@ public final class ShopFolder {
                 .map(new SplicesJson(findings)::read)
                 .orElseGet(SplicesJson::builtIn);
         return digested(InputFile.find(folder, ThimblesJson.NAME, findings))
-                .map(file -> new ThimblesJson(findings).read(file, book))
+                .map(file -> withHardware(file, book))
                 .orElse(book);
+    }
+
+    private SpliceBook withHardware(InputFile file, SpliceBook book) {
+        Findings ofFile = new Findings();
+        SpliceBook whole = new ThimblesJson(ofFile).read(file, book);
+        LeftOutRows left = ThimblesJson.leftOut(file, ofFile);
+        findings.addAll(left.others());
+        leftOutRows.add(left);
+        return whole;
     }
 
     private Products products() {
@@ -179,8 +221,13 @@ public final class ShopFolder {
                 find(OffersCsv.NAME)
                         .filter(file -> ShopJson.isKnown(settings.money()))
                         .map(new OffersCsv(ropes, settings.money(), findings)::read)
-                        .orElse(List.of()),
-                find(OnOrderCsv.NAME).map(new OnOrderCsv(ropes, findings)::read).orElse(List.of()),
+                        .orElse(List.of())
+                        .stream()
+                        .filter(offer -> !ropes.isBroken(offer.rope()))
+                        .toList(),
+                find(OnOrderCsv.NAME).map(new OnOrderCsv(ropes, findings)::read).orElse(List.of()).stream()
+                        .filter(coming -> !ropes.isBroken(coming.rope()))
+                        .toList(),
                 find(HistoryCsv.NAME)
                         .map(
                                 new HistoryCsv(ropes, products, new DemandModel(catalogue, settings.units()), findings)
@@ -199,8 +246,7 @@ public final class ShopFolder {
     private static List<OrderLine> demanded(
             List<Assembly> assemblies, Ropes ropes, DemandModel model, Findings findings) {
         List<OrderLine> orders = assemblies.parallelStream()
-                .filter(assembly -> assembly.ropes().stream()
-                        .allMatch(rope -> ropes.find(rope).isPresent()))
+                .filter(assembly -> ropes.readable())
                 .map(assembly -> new OrderLine(assembly, model.pieces(assembly)))
                 .toList();
         Set<String> told = new HashSet<>();

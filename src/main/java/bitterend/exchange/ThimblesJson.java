@@ -50,10 +50,15 @@ final class ThimblesJson {
     /** The book with the thimbles and fittings of a file in front of those it has; the same id takes the place of one. */
     SpliceBook read(InputFile file, SpliceBook book) {
         Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
-        return document.map(root -> withRows(root, book)).orElse(book);
+        return document.map(root -> withRows(root, file, book)).orElse(book);
     }
 
-    private static SpliceBook withRows(JsonObject root, SpliceBook book) {
+    /** Rows that cannot be used, and those that share an id with one, are not in the book. */
+    static LeftOutRows leftOut(InputFile file, Findings ofFile) {
+        return LeftOutRows.of(file, FORMAT, List.of("thimbles", "fittings"), ofFile);
+    }
+
+    private SpliceBook withRows(JsonObject root, InputFile file, SpliceBook book) {
         root.allowOnly("format", "thimbles", "fittings", "note");
         Set<String> ids = new HashSet<>();
         List<Thimble> thimbles = new ArrayList<>();
@@ -64,6 +69,9 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("fittings")) {
             fitting(row, ids).ifPresent(fittings::add);
         }
+        Set<String> broken = leftOut(file, findings).ids();
+        thimbles.removeIf(row -> broken.contains(row.id()));
+        fittings.removeIf(row -> broken.contains(row.id()));
         book.thimbles().stream().filter(thimble -> !ids.contains(thimble.id())).forEach(thimbles::add);
         return book.withHardware(thimbles, fittings);
     }

@@ -1,10 +1,12 @@
 package bitterend.report;
 
+import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What must be said with every list of lengths: rope under load kills, and a computed length is an estimate. */
@@ -28,6 +30,27 @@ public final class Cautions {
         }
         page.heading("Cautions");
         ALWAYS.forEach(words -> page.paragraph(words));
+    }
+
+    /** Order lines that are not in a plan, each with why; of some hundred and more the first of each cause, and how many. */
+    public static List<String> leftOut(List<Finding> notes) {
+        List<String> sentences = new ArrayList<>();
+        ByCause told = ByCause.of(notes.stream().filter(Finding::leavesOut).toList());
+        for (ByCause.Alike alike : told.alike()) {
+            alike.told().forEach(finding -> sentences.add(sentence(finding)));
+            if (alike.more() > 0) {
+                sentences.add("And " + alike.more() + " more like the last one.");
+            }
+        }
+        if (told.others() > 0) {
+            sentences.add("And " + told.others() + " more of other kinds.");
+        }
+        return sentences;
+    }
+
+    private static String sentence(Finding leftOut) {
+        String words = leftOut.toString();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     /** What was found, what to do about it, and where it stands; alike ones together. */

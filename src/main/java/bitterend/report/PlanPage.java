@@ -1,12 +1,10 @@
 package bitterend.report;
 
-import bitterend.finding.Finding;
 import bitterend.packing.CutPlan;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
@@ -24,7 +22,7 @@ public final class PlanPage {
         CutPlan plan = view.plan();
         int number = view.mark().number();
         page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
-        view.notes().stream().filter(Finding::leavesOut).forEach(finding -> page.paragraph(sentence(finding)));
+        Cautions.leftOut(view.notes()).forEach(page::paragraph);
         page.paragraph(summary(view) + toMeasure(view));
         ReelBlock block = new ReelBlock(view, figures, tape);
         for (ReelDraw draw : plan.draws()) {
@@ -35,11 +33,6 @@ public final class PlanPage {
         Cautions.write(
                 page, view.notes().stream().filter(note -> !note.leavesOut()).toList());
         return page.document();
-    }
-
-    private static String sentence(Finding leftOut) {
-        String words = leftOut.toString();
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     private static String summary(PlanView view) {

@@ -145,7 +145,8 @@ final class PlanJsonTest {
                 random.nextLong() >> 4,
                 "quick",
                 Duration.ofMillis(random.nextInt(1_000_000)),
-                Map.of("orders.csv", "00ff", "reels.csv", "ff00"));
+                Map.of("orders.csv", "00ff", "reels.csv", "ff00"),
+                List.of());
         MoneyText money = new MoneyText("EUR", random.nextInt(5));
         return new PlanDocument(random.nextInt(3), plan, money, made, facts(plan.day(), random));
     }

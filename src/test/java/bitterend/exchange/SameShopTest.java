@@ -110,7 +110,7 @@ final class SameShopTest {
                 1,
                 plan,
                 shop.settings().money(),
-                new PlanDocument.Made("test", 0, "quick", Duration.ofSeconds(60), digests),
+                new PlanDocument.Made("test", 0, "quick", Duration.ofSeconds(60), digests, List.of()),
                 new PlanFacts.Whole(PlanFacts.LedgerMark.NONE, Map.of(), problem)));
     }
 

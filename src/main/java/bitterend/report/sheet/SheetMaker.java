@@ -63,12 +63,14 @@ public final class SheetMaker {
                 made);
     }
 
-    /** The code that slings are made under, then what else to know before the cut. */
+    /** What is not in the plan, the code that slings are made under, then what else to know before the cut. */
     private List<String> notes() {
         CodeWords codes = new CodeWords();
         planned().forEach(line -> codes.add(line.id(), line.demanded()));
-        List<String> notes = new ArrayList<>(codes.sentences());
-        notes.addAll(Cautions.sentences(view.notes()));
+        List<String> notes = new ArrayList<>(Cautions.leftOut(view.notes()));
+        notes.addAll(codes.sentences());
+        notes.addAll(Cautions.sentences(
+                view.notes().stream().filter(note -> !note.leavesOut()).toList()));
         return notes;
     }
 
