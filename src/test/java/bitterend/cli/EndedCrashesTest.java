@@ -140,6 +140,27 @@ final class EndedCrashesTest {
     }
 
     @Test
+    void extremePricesAndMasses_areToldWithTheMostThatIsAllowed() throws IOException {
+        Path ropes = shop.resolve("ropes.json");
+        Path settings = shop.resolve("shop.json");
+        String rope = Files.readString(ropes);
+        String whole = Files.readString(settings);
+        Files.writeString(settings, whole.replace("48 EUR/h", "99999999999999999999 EUR/h"));
+        assertTold("shop.json, labour", "at most 10000000.00 EUR/h");
+        Files.writeString(settings, whole);
+        Files.writeString(ropes, rope.replace("2.45 EUR/m", "99999999999 EUR/m"));
+        assertTold("ropes.json, /ropes/0, price", "at most 10000000000.00 EUR");
+        Files.writeString(ropes, rope.replace("\"price\"", "\"mass\": \"999999999 kg/mm\", \"price\""));
+        assertTold("ropes.json, /ropes/0, mass", "at most 1000 t");
+    }
+
+    private void assertTold(String place, String most) {
+        Run check = run("check");
+        assertEquals(3, check.code(), check.out());
+        assertTrue(check.out().lines().anyMatch(line -> line.contains(place) && line.contains(most)), check.out());
+    }
+
+    @Test
     void explainOfACutPiece_saysThatItIsCut() {
         posted();
         Run explained = run("plan", "--explain", "1002/1.1");

@@ -117,6 +117,10 @@ final class MeasureCommandTest {
         Run tags = Run.of("sheet", shop.toString(), "--tags");
         String page = Files.readString(Path.of(tags.out().strip()));
         assertTrue(page.contains("came out 10790 mm, flat, passed, spliced by Iversen, 2026-03-04"), page);
+        measure("1/3.1", "12.05 m", "10.5 m", "--accepted", "Okafor");
+        Run.of("sheet", shop.toString(), "--tags");
+        page = Files.readString(Path.of(tags.out().strip()));
+        assertTrue(page.contains("came out 10500 mm, flat, accepted by Okafor, spliced by Iversen"), page);
     }
 
     @Test
