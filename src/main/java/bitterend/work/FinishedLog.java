@@ -13,13 +13,19 @@ import bitterend.work.MeasureFinished.Boxes;
 import bitterend.work.MeasureFinished.Said;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** Where it is kept that a piece is made, beside its row of measurements. */
 public interface FinishedLog {
     /** A fact of the event: the row of measurements as it was written with it. */
     String ROW = "measured row";
+
+    /** A row of measurements that is to be written. */
+    @FunctionalInterface
+    interface Row {
+        /** Writes it; the row as written. */
+        String write();
+    }
 
     /** A shop without a ledger: the row says it all. */
     FinishedLog NONE = new FinishedLog() {
@@ -29,8 +35,8 @@ public interface FinishedLog {
         }
 
         @Override
-        public Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row) {
-            String unused = row.get();
+        public Optional<Event> keep(Boxes boxes, String verdict, Row row) {
+            row.write();
             return Optional.empty();
         }
     };
@@ -41,9 +47,8 @@ public interface FinishedLog {
     /**
      * Writes the row and keeps what became of the piece, or neither.
      *
-     * @param row writes it and returns it as written
      */
-    Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row);
+    Optional<Event> keep(Boxes boxes, String verdict, Row row);
 
     /**
      * One event of a ledger for one piece: spliced, with what it measures and what was found; or spoiled.
@@ -61,7 +66,7 @@ public interface FinishedLog {
         }
 
         @Override
-        public Optional<Event> keep(Boxes boxes, String verdict, Supplier<String> row) {
+        public Optional<Event> keep(Boxes boxes, String verdict, Row row) {
             boolean spoiled = boxes.said().equals(Said.SPOILED);
             Event.Act act = caller.apply(Event.Act.of(spoiled ? Event.Kind.SPOILED : Event.Kind.SPLICED, "", note)
                     .withAll(facts(boxes, verdict)));
@@ -71,7 +76,7 @@ public interface FinishedLog {
                 } else {
                     checkCut(new CutPieces(books).cuts(), boxes.piece());
                 }
-                books.fact(ROW, row.get());
+                books.fact(ROW, row.write());
             });
         }
 

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -172,7 +173,7 @@ final class ExtremeFiguresTest {
 
     private static void change(Map<String, String> files, Random random, StringBuilder told) {
         String file = new ArrayList<>(files.keySet()).get(random.nextInt(files.size()));
-        String text = files.get(file);
+        String text = Objects.requireNonNull(files.get(file));
         List<int[]> places = file.endsWith(".json") ? members(text) : cells(text);
         int[] place = places.get(random.nextInt(places.size()));
         String was = text.substring(place[0], place[1]);
