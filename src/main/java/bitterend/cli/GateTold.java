@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.work.Gate;
@@ -40,6 +41,12 @@ final class GateTold {
     Verdict verdict(PlanFolder.Kept kept, Shop shop) {
         String recorded = plans.digestOf(kept.document().number());
         boolean ours = kept.file().toAbsolutePath().startsWith(at.folder.toAbsolutePath());
+        if (ours && recorded.isEmpty() && isNumbered(kept) && kept.document().facts() instanceof PlanFacts.Whole) {
+            return new Verdict.Refused(
+                    Verdict.Why.UNSOUND,
+                    List.of(kept.file() + " was never put in force here: no record says that it is plan "
+                            + kept.document().number()));
+        }
         return new Gate(at.today(shop, kept.document())).pass(kept, ours && isNumbered(kept) ? recorded : "");
     }
 

@@ -42,24 +42,24 @@ abstract class StockReels extends StockFiles {
         return booked(at, note, rack -> rack.count(reel, length, uncertainty, known, note.text));
     }
 
-    @Command(name = "hold", header = "Puts a reel on hold: it is not cut.")
+    @Command(name = "hold", header = "Puts a reel on hold: it is not cut. Whom it is kept for stays.")
     int hold(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, note, rack -> rack.hold(reel, note.text));
+        return kept(at, note, rack -> rack.hold(reel, note.text));
     }
 
-    @Command(name = "release", header = "Ends a hold or a reservation.")
+    @Command(name = "release", header = "Ends a hold; of a reel that is not on hold, its reservation.")
     int release(
             @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, note, rack -> rack.release(reel, note.text));
+        return kept(at, note, rack -> rack.release(reel, note.text));
     }
 
-    @Command(name = "reserve", header = "Keeps a reel for one order.")
+    @Command(name = "reserve", header = "Keeps a reel for one order. A hold stays.")
     int reserve(
             @Mixin StockAccess at,
             @Parameters(index = "1", paramLabel = "REEL") String reel,
             @Parameters(index = "2", paramLabel = "ORDER", converter = Typed.OrderId.class) String order,
             @Mixin StockNote note) {
-        return booked(at, note, rack -> rack.reserve(reel, order, note.text));
+        return kept(at, note, rack -> rack.reserve(reel, order, note.text));
     }
 
     @Command(name = "move", header = "Books a reel to another place.")
@@ -117,6 +117,22 @@ abstract class StockReels extends StockFiles {
 
     private int removed(StockAccess at, Movement.Kind kind, String reel, StockNote note) {
         return booked(at, note, rack -> rack.remove(kind, reel, note.text));
+    }
+
+    /** Books a hold, a release or a reservation, and says what of the other is still there. */
+    private int kept(StockAccess at, StockNote note, Function<Rack, Event> work) {
+        Event event = at.writing(ledger -> work.apply(new Rack(ledger, note.caller(at))));
+        int code = at.booked(terminal, event.movements());
+        for (Movement movement : event.movements()) {
+            Reel reel = movement.entry().after();
+            String order = reel.custody().order();
+            if (reel.custody().isReserved() && movement.entry().kind() != Movement.Kind.RESERVED) {
+                at.say(terminal, "reel " + reel.id() + " is still kept for order " + order + "\n");
+            } else if (reel.custody().isOnHold() && movement.entry().kind() == Movement.Kind.RESERVED) {
+                at.say(terminal, "reel " + reel.id() + " is still on hold: stock release ends that\n");
+            }
+        }
+        return code;
     }
 
     private int booked(StockAccess at, StockNote note, Function<Rack, Event> work) {

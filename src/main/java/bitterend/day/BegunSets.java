@@ -23,7 +23,7 @@ final class BegunSets {
                     && cut != null
                     && !rack.isReleased(piece.matching().set(), cut)) {
                 mates.computeIfAbsent(piece.matching().set(), set -> new ArrayList<>())
-                        .add(mate(piece, cut.entry().after()));
+                        .add(mate(piece, rack.today(cut.entry().after())));
             }
         }
     }

@@ -11,6 +11,7 @@ import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
 import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
+import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import java.util.Optional;
@@ -88,6 +89,9 @@ public final class BenchCut {
 
     private static void write(Ledger.Books books, Cut cut, What what) {
         Reel reel = standing(books, cut);
+        if (what.kind() == Kind.SOLD) {
+            Rack.refuseUnlessForSale(reel);
+        }
         if (cut.length().isLongerThan(reel.length())) {
             reel = RopeWork.counted(reel, cut.length(), Length.ZERO, Reel.Known.COUNTED);
             books.append(new Entry(Kind.COUNTED, reel, "longer than the ledger knew"));

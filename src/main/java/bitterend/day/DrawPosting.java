@@ -208,7 +208,9 @@ final class DrawPosting {
         if (same) {
             return;
         }
-        String note = known.isPositive() ? "measured behind the last cut" : "the reel ended here";
+        String note = known.isPositive()
+                ? RopeWork.countedNote("measured behind the last cut", reel, known)
+                : "the reel ended here";
         gone = !known.isPositive();
         if (!gone) {
             reel = RopeWork.counted(reel, known, Length.ZERO, Reel.Known.COUNTED);

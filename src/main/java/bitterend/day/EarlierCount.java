@@ -9,6 +9,7 @@ import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
 import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
 import bitterend.stock.Standing;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,10 @@ final class EarlierCount {
 
     void takeAway(Ledger.Books books) {
         Reel now = books.findHolding(count.entry().reel()).orElseThrow().reel();
-        append(books, now.withContents(before), "as before the count of event " + count.event());
+        append(
+                books,
+                now.withContents(before).withFlaws(RopeWork.within(now.flaws(), before.length())),
+                "as before the count of event " + count.event());
     }
 
     void bringBack(Ledger.Books books) {
@@ -74,7 +78,10 @@ final class EarlierCount {
         Reel reel = now.gone() ? now.reel().withFlaws(List.of()) : now.reel();
         Reel.Contents contents = new Reel.Contents(
                 counted.length(), counted.uncertainty(), trim, reel.contents().innerWraps(), counted.known());
-        append(books, reel.withContents(contents), "as counted in event " + count.event());
+        append(
+                books,
+                reel.withContents(contents).withFlaws(RopeWork.within(reel.flaws(), contents.length())),
+                RopeWork.countedNote("as counted in event " + count.event(), reel, contents.length()));
     }
 
     private void append(Ledger.Books books, Reel reel, String note) {

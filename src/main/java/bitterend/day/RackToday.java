@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param cut the movement that cut it, of every piece that is cut
  * @param parents the reel that each coil was cut off, by coil
  * @param released the event that released it last, of every matched set that was released
+ * @param known every reel there ever was, as it stands or stood last, by id
  */
 public record RackToday(
         List<Reel> reels,
@@ -31,9 +32,11 @@ public record RackToday(
         Map<String, Long> movements,
         Map<String, Movement> cut,
         Map<String, String> parents,
-        Map<String, Event> released) {
+        Map<String, Event> released,
+        Map<String, Reel> known) {
     /** Of a shop that keeps no ledger. */
-    public static final RackToday NONE = new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    public static final RackToday NONE =
+            new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
     public RackToday {
         reels = List.copyOf(reels);
@@ -42,6 +45,12 @@ public record RackToday(
         cut = Map.copyOf(cut);
         parents = Map.copyOf(parents);
         released = Map.copyOf(released);
+        known = Map.copyOf(known);
+    }
+
+    /** A reel as it was once, with what is known of it today: its lot may have been corrected since. */
+    Reel today(Reel was) {
+        return known.getOrDefault(was.id(), was);
     }
 
     /** A reel, then every other reel and coil that was rope of the same reel when it came. */
@@ -100,15 +109,18 @@ public record RackToday(
         List<Reel> reels = new ArrayList<>();
         Set<String> gone = new TreeSet<>();
         Map<String, Long> movements = new TreeMap<>();
+        Map<String, Reel> known = new TreeMap<>();
         for (Holding holding : stock.holdings()) {
             movements.put(holding.id(), holding.movements());
+            known.put(holding.id(), holding.reel());
             if (holding.gone()) {
                 gone.add(holding.id());
             } else {
                 reels.add(holding.reel());
             }
         }
-        return new RackToday(reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock));
+        return new RackToday(
+                reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock), known);
     }
 
     private static Map<String, Event> releases(Ledger.Stock stock) {

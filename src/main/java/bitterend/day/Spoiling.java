@@ -12,7 +12,6 @@ import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
-import bitterend.stock.RopeWork;
 import java.util.function.UnaryOperator;
 
 /** A piece spoiled at the bench: what can be used of it goes back to the rack as a coil, and the piece is to be made again. */
@@ -64,7 +63,7 @@ public final class Spoiling {
         String plan = cut.entry().origin().plan();
         books.append(new Entry(Kind.SPOILED, reel.reel(), reel.gone(), note, Origin.ofPiece(plan, piece), was));
         if (back.isPositive()) {
-            Reel coil = RopeWork.coil(cut.entry().after(), CoilIds.next(books, reel.id()), back);
+            Reel coil = RopeBack.coil(books, reel.id(), back);
             books.append(new Entry(Kind.KEPT, coil, false, "spoiled " + piece, Origin.off(reel.id(), plan)));
         }
     }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param piece id of the piece
  * @param rope the rope it was cut from
- * @param lot the lot of that rope; empty when it is not known
+ * @param lot the lot of that rope as it is known today; empty when it is not known
  * @param reels the reel it came off, then the other reels and coils that are rope of the same reel
  */
 public record CutMate(String piece, String rope, String lot, List<String> reels) {
@@ -24,8 +24,8 @@ public record CutMate(String piece, String rope, String lot, List<String> reels)
         return toTheReel ? reel : lot.isEmpty() ? reel + " of unknown lot" : "lot " + lot;
     }
 
-    /** Whether rope of this reel and lot is of the lot that the mate came from; a reel of unknown lot is a lot by itself. */
+    /** Whether rope of this reel and lot is of the lot that the mate came from: rope of one reel is, whatever its lot is called. */
     public boolean isOfItsLot(String otherRope, String otherLot, String reel) {
-        return rope.equals(otherRope) && (lot.isEmpty() ? reels.contains(reel) : lot.equals(otherLot));
+        return rope.equals(otherRope) && (reels.contains(reel) || (!lot.isEmpty() && lot.equals(otherLot)));
     }
 }

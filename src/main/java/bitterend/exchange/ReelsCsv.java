@@ -136,10 +136,14 @@ final class ReelsCsv {
         Reel.State state = row.optional("state", STATE, Reel.State.FREE);
         String order = row.optional("for order", Readings::orderId, "");
         boolean needsOrder = state == Reel.State.RESERVED || !owner.isEmpty();
+        boolean takesOrder = needsOrder || state == Reel.State.ON_HOLD;
         if (needsOrder && order.isEmpty()) {
             row.error("for order", "the order that a reserved reel or a customer's own rope is kept for");
-        } else if (!needsOrder && !order.isEmpty()) {
-            row.error("for order", "nothing, unless the reel is reserved or a customer's own");
+            return Reel.Custody.FREE;
+        }
+        if (!takesOrder && !order.isEmpty()) {
+            row.error("for order", "nothing, unless the reel is reserved, on hold or a customer's own");
+            return Reel.Custody.FREE;
         }
         return new Reel.Custody(owner, state, order);
     }

@@ -6,6 +6,7 @@ import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,11 +24,11 @@ public final class ReelsText {
 
     private ReelsText() {}
 
-    /** The text of the file; flaws that overlap, as older ledgers have them, are written as one. */
+    /** The text of the file; flaws that overlap or lie behind the end, as older ledgers have them, are put right. */
     public static String csv(List<Reel> reels) {
         StringBuilder text = new StringBuilder(String.join(",", CELLS.keySet())).append('\n');
         for (Reel booked : reels) {
-            Reel reel = booked.withFlaws(Flaw.merged(booked.flaws()));
+            Reel reel = booked.withFlaws(Flaw.merged(RopeWork.within(booked.flaws(), booked.length())));
             text.append(CELLS.values().stream()
                             .map(cell -> quoted(oneLine(cell.apply(reel))))
                             .collect(Collectors.joining(",")))
@@ -64,7 +65,7 @@ public final class ReelsText {
         cells.put("use by", reel -> day(reel.papers().useBy()));
         cells.put("received", reel -> day(reel.papers().received()));
         cells.put("owner", reel -> reel.custody().owner());
-        cells.put("state", reel -> word(reel.custody().state()));
+        cells.put("state", reel -> word(state(reel.custody())));
         cells.put("for order", reel -> reel.custody().order());
         cells.put("full", reel -> reel.full() ? "yes" : "no");
         cells.put("place", reel -> reel.where().place());
@@ -76,6 +77,11 @@ public final class ReelsText {
         cells.put("draw", reel -> word(reel.where().draw()));
         cells.put("note", reel -> reel.where().note());
         return cells;
+    }
+
+    /** Rope that an older ledger keeps for an order without a number serves none: it is on hold. */
+    private static Reel.State state(Reel.Custody custody) {
+        return custody.isReserved() && custody.order().isEmpty() ? Reel.State.ON_HOLD : custody.state();
     }
 
     private static String flaw(Flaw flaw) {

@@ -40,7 +40,7 @@ public final class Eligibility {
     /** Whether no hard rule keeps a piece off a reel, lengths apart; the engines ask this for every pair. */
     public boolean allows(Piece piece, Reel reel) {
         return piece.isAllowedOn(reel.rope())
-                && reel.custody().state() != Reel.State.ON_HOLD
+                && !reel.custody().isOnHold()
                 && !isKeptForAnother(piece, reel)
                 && isOfTheRightOwner(piece, reel)
                 && carriesPapers(piece, reel)
@@ -77,7 +77,7 @@ public final class Eligibility {
     }
 
     public Optional<Reason> onHold(Piece piece, Reel reel) {
-        return unless(reel.custody().state() != Reel.State.ON_HOLD, Rule.ON_HOLD, () -> reel.id() + " is on hold");
+        return unless(!reel.custody().isOnHold(), Rule.ON_HOLD, () -> reel.id() + " is on hold");
     }
 
     public Optional<Reason> reserved(Piece piece, Reel reel) {
@@ -149,8 +149,7 @@ public final class Eligibility {
     }
 
     private static boolean isKeptForAnother(Piece piece, Reel reel) {
-        return reel.custody().state() == Reel.State.RESERVED
-                && !reel.custody().order().equals(piece.order());
+        return reel.custody().isReserved() && !reel.custody().order().equals(piece.order());
     }
 
     private static boolean isOfTheRightOwner(Piece piece, Reel reel) {

@@ -263,7 +263,9 @@ public final class StockPage {
         }
         String owner = custody.isCustomersOwn() ? custody.owner() + "'s, order " + custody.order() : "";
         return switch (custody.state()) {
-            case ON_HOLD -> "on hold" + (owner.isEmpty() ? "" : ", " + owner);
+            case ON_HOLD -> "on hold"
+                    + (owner.isEmpty() ? "" : ", " + owner)
+                    + (custody.isReserved() ? ", for order " + custody.order() : "");
             case RESERVED -> "for order " + custody.order();
             case FREE -> owner.isEmpty() ? (holding.reel().full() ? "full" : "") : owner;
         };

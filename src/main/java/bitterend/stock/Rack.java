@@ -42,13 +42,17 @@ public final class Rack {
         });
     }
 
-    /** A new figure for the length of a reel. */
+    /** A new figure for the length of a reel; the note of the movement says which flaws ended with it. */
     public Event count(String reel, Length length, Length uncertainty, Reel.Known known, String note) {
-        return change(Event.Kind.COUNTED, Kind.COUNTED, reel, note, old -> {
-            if (!length.minus(uncertainty).isPositive()) {
-                throw new LedgerException.Refused("nothing is certain of a length that may be wrong by all of it");
-            }
-            return RopeWork.counted(old, length, uncertainty, known);
+        if (!length.minus(uncertainty).isPositive()) {
+            throw new LedgerException.Refused("nothing is certain of a length that may be wrong by all of it");
+        }
+        return book(Event.Kind.COUNTED, note, books -> {
+            Reel old = standing(books, reel).reel();
+            books.append(new Entry(
+                    Kind.COUNTED,
+                    RopeWork.counted(old, length, uncertainty, known),
+                    RopeWork.countedNote(note, old, length)));
         });
     }
 
@@ -58,26 +62,30 @@ public final class Rack {
                 Kind.ON_HOLD,
                 reel,
                 note,
-                old -> old.withCustody(new Reel.Custody(
-                        old.custody().owner(), Reel.State.ON_HOLD, old.custody().order())));
+                old -> old.withCustody(old.custody().held()));
     }
 
-    /** Free again, a customer's own rope for its order alone. */
+    /** Ends a hold; of a reel that is not on hold, its reservation. A customer's own rope serves its order alone. */
     public Event release(String reel, String note) {
-        return change(Event.Kind.RELEASED, Kind.RELEASED, reel, note, old -> {
-            Reel.Custody custody = old.custody();
-            String order = custody.isCustomersOwn() ? custody.order() : "";
-            return old.withCustody(new Reel.Custody(custody.owner(), Reel.State.FREE, order));
-        });
+        return change(
+                Event.Kind.RELEASED,
+                Kind.RELEASED,
+                reel,
+                note,
+                old -> old.withCustody(old.custody().released()));
     }
 
+    /** Keeps a reel for one order; a hold stays. */
     public Event reserve(String reel, String order, String note) {
         return change(Event.Kind.RESERVED, Kind.RESERVED, reel, note, old -> {
+            if (order.isEmpty()) {
+                throw new LedgerException.Refused("say which order " + reel + " is kept for");
+            }
             if (old.custody().isCustomersOwn()) {
                 throw new LedgerException.Refused(reel + " is " + old.custody().owner() + "'s own rope, for order "
                         + old.custody().order());
             }
-            return old.withCustody(new Reel.Custody("", Reel.State.RESERVED, order));
+            return old.withCustody(old.custody().reservedFor(order));
         });
     }
 
@@ -87,8 +95,7 @@ public final class Rack {
                 Kind.MOVED,
                 reel,
                 note,
-                old -> old.withWhere(
-                        new Reel.Where(place, old.where().mass(), old.where().draw())));
+                old -> old.withWhere(old.where().at(place)));
     }
 
     /** Wound over: the inner end is the working end now. */
@@ -143,10 +150,20 @@ public final class Rack {
         if (kind != Kind.RETURNED && kind != Kind.SOLD && kind != Kind.SENT && kind != Kind.CONDEMNED) {
             throw new IllegalArgumentException(kind + " removes no rope");
         }
-        return book(
-                Event.Kind.valueOf(kind.name()),
-                note,
-                books -> books.append(new Entry(kind, standing(books, reel).reel(), true, note, Origin.NONE)));
+        return book(Event.Kind.valueOf(kind.name()), note, books -> {
+            Reel leaving = standing(books, reel).reel();
+            if (kind == Kind.SOLD) {
+                refuseUnlessForSale(leaving);
+            }
+            books.append(new Entry(kind, leaving, true, note, Origin.NONE));
+        });
+    }
+
+    /** Rope that is a customer's own, or kept for an order, is not sold to another. */
+    public static void refuseUnlessForSale(Reel reel) {
+        reel.custody().notForSale().ifPresent(why -> {
+            throw new LedgerException.Refused("reel " + reel.id() + " is " + why);
+        });
     }
 
     private Event change(Event.Kind act, Kind kind, String reel, String note, UnaryOperator<Reel> change) {

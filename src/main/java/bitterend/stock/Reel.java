@@ -4,6 +4,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A package of one rope: a full reel, a part reel or a loose coil. Positions are measured from the working end.
@@ -91,17 +92,63 @@ public record Reel(
     }
 
     /**
-     * Whose rope it is and whether it may be cut.
+     * Whose rope it is and whether it may be cut. A customer's own rope is always kept for an order; the shop's rope is kept
+     * for one when it is reserved, and stays so while it is on hold. One that an older ledger has as reserved for no order
+     * serves none.
      *
      * @param owner the customer whose own rope it is; empty when it is the shop's
      * @param state free, reserved or on hold
-     * @param order the order it is kept for, when reserved or a customer's own; else empty
+     * @param order the order it is kept for; empty when for none
      */
     public record Custody(String owner, State state, String order) {
         public static final Custody FREE = new Custody("", State.FREE, "");
 
+        public Custody {
+            if (!owner.isEmpty() && order.isEmpty()) {
+                throw new IllegalArgumentException(owner + "'s own rope is kept for no order");
+            }
+            if (owner.isEmpty() && state == State.FREE && !order.isEmpty()) {
+                throw new IllegalArgumentException("free, and kept for order " + order);
+            }
+        }
+
         public boolean isCustomersOwn() {
             return !owner.isEmpty();
+        }
+
+        public boolean isOnHold() {
+            return state == State.ON_HOLD;
+        }
+
+        /** Whether it is the shop's rope and kept for one order, on hold or not. */
+        public boolean isReserved() {
+            return owner.isEmpty() && (state == State.RESERVED || !order.isEmpty());
+        }
+
+        /** Why it may not be sold to just anybody, after the words "reel W1 is"; nothing when it may. */
+        public Optional<String> notForSale() {
+            return isCustomersOwn()
+                    ? Optional.of(owner + "'s own rope, for order " + order)
+                    : isReserved()
+                            ? Optional.of("kept for order " + order + ": stock release it first")
+                            : Optional.empty();
+        }
+
+        /** Not to be cut; whom it is kept for stays. */
+        public Custody held() {
+            return new Custody(owner, State.ON_HOLD, order);
+        }
+
+        /** Of the shop's rope: kept for one order. A hold stays. */
+        public Custody reservedFor(String other) {
+            return new Custody(owner, isOnHold() ? State.ON_HOLD : State.RESERVED, other);
+        }
+
+        /** Without its hold, still kept for whom it was; without its reservation where it was not on hold. */
+        public Custody released() {
+            return isOnHold() && isReserved()
+                    ? new Custody(owner, State.RESERVED, order)
+                    : new Custody(owner, State.FREE, isCustomersOwn() ? order : "");
         }
     }
 
@@ -126,6 +173,11 @@ public record Reel(
         /** Without a note. */
         public Where(String place, Mass mass, Draw draw) {
             this(place, mass, draw, "");
+        }
+
+        /** The same reel at another place. */
+        public Where at(String other) {
+            return new Where(other, mass, draw, note);
         }
     }
 

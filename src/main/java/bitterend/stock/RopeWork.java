@@ -1,9 +1,12 @@
 package bitterend.stock;
 
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What work at the bench does to a reel: how its length, its flaws and its ends stand afterwards. */
 public final class RopeWork {
@@ -69,13 +72,8 @@ public final class RopeWork {
     /** The first so many metres of a reel, flaws and lead trim in them included, as a reel of their own. */
     public static Reel front(Reel reel, String id, Length length) {
         Length trim = Length.min(reel.contents().leadTrim(), length);
-        List<Flaw> flaws = reel.flaws().stream()
+        List<Flaw> flaws = within(reel.flaws(), length).stream()
                 .filter(flaw -> flaw.avoidFrom().isShorterThan(length))
-                .map(flaw -> new Flaw(
-                        Length.min(flaw.from(), length),
-                        Length.min(flaw.to(), length),
-                        flaw.uncertainty(),
-                        flaw.what()))
                 .toList();
         return coil(reel, id, length)
                 .withContents(new Reel.Contents(length, Length.ZERO, trim, Length.ZERO, Reel.Known.METERED))
@@ -103,13 +101,40 @@ public final class RopeWork {
     }
 
     /**
-     * The reel with a new figure for its length; flaws keep their place from the working end.
+     * The reel with a new figure for its length; flaws keep their place from the working end, and end with the rope.
      *
      * @param uncertainty how much shorter it may really be
      */
     public static Reel counted(Reel reel, Length length, Length uncertainty, Reel.Known known) {
         Reel.Contents before = reel.contents();
-        return reel.withContents(new Reel.Contents(length, uncertainty, before.leadTrim(), before.innerWraps(), known));
+        return reel.withContents(new Reel.Contents(length, uncertainty, before.leadTrim(), before.innerWraps(), known))
+                .withFlaws(within(reel.flaws(), length));
+    }
+
+    /** A note of a count with what it does to the flaws: those behind the new end are gone, one across it is shortened. */
+    public static String countedNote(String note, Reel before, Length length) {
+        String told = before.flaws().stream()
+                .filter(flaw -> flaw.to().isLongerThan(length))
+                .map(flaw -> "flaw at " + LengthText.print(flaw.from(), Units.METRIC) + " to "
+                        + LengthText.print(flaw.to(), Units.METRIC)
+                        + (flaw.avoidFrom().isShorterThan(length)
+                                ? " ends with the rope"
+                                : " is behind the end: dropped"))
+                .collect(Collectors.joining("; "));
+        return note.isEmpty() || told.isEmpty() ? note + told : note + "; " + told;
+    }
+
+    /** Flaws on the first so many metres of a rope, none of them beyond. */
+    public static List<Flaw> within(List<Flaw> flaws, Length length) {
+        return flaws.stream()
+                .filter(flaw ->
+                        !flaw.to().isLongerThan(length) || flaw.avoidFrom().isShorterThan(length))
+                .map(flaw -> new Flaw(
+                        Length.min(flaw.from(), length),
+                        Length.min(flaw.to(), length),
+                        flaw.uncertainty(),
+                        flaw.what()))
+                .toList();
     }
 
     private static Length notNegative(Length length) {

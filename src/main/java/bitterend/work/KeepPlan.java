@@ -2,6 +2,8 @@ package bitterend.work;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder;
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
 import bitterend.stock.LedgerException;
 import java.io.UncheckedIOException;
 import java.time.Clock;
@@ -38,7 +40,7 @@ public final class KeepPlan {
         record NotWritten(PlanDocument plan, Exception fault) implements Outcome {}
     }
 
-    /** Writes it under the next number and puts it in force. */
+    /** Writes it under the next number, reads it back, and puts it in force. */
     public Outcome keep(PlanDocument made) {
         PlanFolder.Kept kept;
         try {
@@ -47,11 +49,23 @@ public final class KeepPlan {
         } catch (UncheckedIOException | LedgerException fault) {
             return new Outcome.NotWritten(made, fault);
         }
+        Findings unreadable = new Findings();
+        if (plans.read(kept.document().number(), unreadable).isEmpty()) {
+            return new Outcome.NotInForce(kept, new LedgerException("it cannot be read back: " + told(unreadable)));
+        }
         try {
             plans.putInForce(kept, who, clock);
             return new Outcome.InForce(kept);
         } catch (UncheckedIOException | LedgerException fault) {
             return new Outcome.NotInForce(kept, fault);
         }
+    }
+
+    private static String told(Findings unreadable) {
+        return unreadable.sorted().stream()
+                .filter(Finding::isError)
+                .map(Finding::toString)
+                .findFirst()
+                .orElse("the file is not there");
     }
 }

@@ -6,6 +6,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Event.Act;
 import bitterend.stock.Event.Kind;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.stock.Standing;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -14,8 +15,8 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * The log of a shop with a ledger: events of the ledger. Until it has one, what was written down before the ledger was
- * begun still holds.
+ * The log of a shop with a ledger: what was written down before the ledger was begun, which still holds, then events of
+ * the ledger.
  */
 public final class LedgerLog implements PlanLog {
     private static final Map<What, Kind> KINDS = new EnumMap<>(
@@ -48,17 +49,25 @@ public final class LedgerLog implements PlanLog {
                 });
             }
         }
-        return events.isEmpty() ? before.events() : events;
+        List<PlanEvent> all = new ArrayList<>(before.events());
+        all.addAll(events);
+        return all;
     }
 
     private static PlanEvent told(Event event, What what) {
         return new PlanEvent(
-                event.at(),
-                event.act().who(),
-                what,
-                Integer.parseInt(event.fact("number")),
-                event.fact("digest"),
-                event.named("reel"));
+                event.at(), event.act().who(), what, number(event), event.fact("digest"), event.named("reel"));
+    }
+
+    private static int number(Event event) {
+        try {
+            return Integer.parseInt(event.fact("number"));
+        } catch (NumberFormatException damaged) {
+            throw new LedgerException.Unreadable(
+                    "the ledger is damaged: event " + event.number() + " is of plan \"" + event.fact("number")
+                            + "\", which is no number; use a backup, with stock restore",
+                    damaged);
+        }
     }
 
     @Override

@@ -1,6 +1,6 @@
 package bitterend.work;
 
-import bitterend.day.CoilIds;
+import bitterend.day.RopeBack;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
 import bitterend.stock.Event;
@@ -13,10 +13,9 @@ import bitterend.stock.Movement.Origin;
 import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
-import bitterend.stock.RopeWork;
 import java.util.List;
 
-/** A spare piece goes back to the rack as a coil, with the lot and the papers of the reel it was cut off. */
+/** A spare piece goes back to the rack as a coil, with the lot and the papers that its reel has today. */
 public final class ReturnSpare {
     private final Desk desk;
 
@@ -53,7 +52,7 @@ public final class ReturnSpare {
                 note,
                 Origin.ofPiece("", id),
                 new PieceCut(spare.length(), Ordered.NONE)));
-        Reel coil = RopeWork.coil(spare.reel(), CoilIds.next(books, spare.reel().id()), spare.length());
+        Reel coil = RopeBack.coil(books, spare.reel().id(), spare.length());
         books.append(new Entry(
                 Kind.KEPT,
                 coil,

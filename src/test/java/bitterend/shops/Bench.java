@@ -42,9 +42,9 @@ final class Bench {
 
     private static boolean matches(CutMate mate, Reel reel, Bond bond) {
         boolean sameReel = mate.reels().contains(reel.id());
-        boolean byReel = bond == Bond.ONE_REEL || mate.lot().isEmpty();
-        return mate.rope().equals(reel.rope())
-                && (byReel ? sameReel : mate.lot().equals(reel.lot()));
+        boolean sameLot =
+                bond == Bond.ONE_LOT && !mate.lot().isEmpty() && mate.lot().equals(reel.lot());
+        return mate.rope().equals(reel.rope()) && (sameReel || sameLot);
     }
 
     List<RunId> runs() {

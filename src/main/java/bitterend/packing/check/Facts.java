@@ -65,7 +65,9 @@ final class Facts {
         if (custody.state() == Reel.State.ON_HOLD) {
             broken.put(Check.ON_HOLD, reel.id() + " is on hold");
         }
-        if (custody.state() == Reel.State.RESERVED && !custody.order().equals(piece.order())) {
+        boolean kept = custody.state() == Reel.State.RESERVED
+                || (custody.owner().isEmpty() && !custody.order().isEmpty());
+        if (kept && !custody.order().equals(piece.order())) {
             broken.put(Check.RESERVED, both.get() + ": the reel is kept for " + custody.order());
         }
         if (breaksOwnership(piece, custody)) {
@@ -100,9 +102,7 @@ final class Facts {
         for (CutMate mate : piece.matching().begun()) {
             boolean sameReel = mate.reels().contains(reel.id());
             boolean sameLot = !mate.lot().isEmpty() && mate.lot().equals(reel.lot());
-            boolean matches = piece.matching().bond() == Piece.Bond.ONE_REEL
-                    ? sameReel
-                    : sameLot || (mate.lot().isEmpty() && sameReel);
+            boolean matches = piece.matching().bond() == Piece.Bond.ONE_REEL ? sameReel : sameLot || sameReel;
             if (!matches || !mate.rope().equals(reel.rope())) {
                 return Optional.of(mate.piece() + " of the set is cut off other rope");
             }

@@ -115,7 +115,8 @@ public final class LedgerSets {
                         Check.BEGUN_SET,
                         piece.id(),
                         "off " + reel + " it would not match " + mate.id() + ", which the ledger has as cut off "
-                                + source.reel().id() + ", " + Facts.lot(source.reel())));
+                                + source.reel().id() + ", "
+                                + Facts.lot(reels.getOrDefault(source.reel().id(), source.reel()))));
             }
         }
         return Optional.empty();
@@ -123,8 +124,9 @@ public final class LedgerSets {
 
     private boolean matches(Bond bond, Reel was, Reel is) {
         boolean sameReel = received(was.id()).equals(received(is.id()));
-        boolean byReel = bond == Bond.ONE_REEL || was.lot().isEmpty();
-        return was.rope().equals(is.rope()) && (byReel ? sameReel : was.lot().equals(is.lot()));
+        String lot = reels.getOrDefault(was.id(), was).lot();
+        boolean sameLot = bond == Bond.ONE_LOT && !lot.isEmpty() && lot.equals(is.lot());
+        return was.rope().equals(is.rope()) && (sameReel || sameLot);
     }
 
     private String received(String reel) {
