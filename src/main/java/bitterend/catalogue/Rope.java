@@ -61,6 +61,15 @@ public record Rope(
                 throw new IllegalArgumentException("loss " + loss + ", to nearest " + toNearest);
             }
         }
+
+        /**
+         * The multiple of {@code toNearest} that became this cut length in whole millimetres: 12,650 mm cut to the next half
+         * inch are 41 ft 6 in. A length that no multiple became is as it is.
+         */
+        public FineLength exactly(Length cut) {
+            FineLength multiple = toNearest.times(Math.floorDiv(cut.fine().units(), toNearest.units()));
+            return multiple.roundedUp().equals(cut) ? multiple : cut.fine();
+        }
     }
 
     /**

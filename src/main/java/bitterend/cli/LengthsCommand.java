@@ -65,7 +65,8 @@ final class LengthsCommand implements Callable<Integer> {
             terminal.err().println("error: --html wants an ORDER/LINE, such as " + example(read.get()));
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        return (line == null ? list(read.get()) : derivation(read.get(), line)).number();
+        Shop said = read.get().inWordsOf(units.figures(read.get()).units());
+        return (line == null ? list(said) : derivation(said, line)).number();
     }
 
     private ExitCode list(Shop read) {
@@ -74,7 +75,7 @@ final class LengthsCommand implements Callable<Integer> {
                         common.json
                                 ? AnswerJson.lengths(read.orders())
                                 : page(read)
-                                        .list(read.settings().name(), read.pieces())
+                                        .list(read.settings().name(), read.pieces(), read.catalogue())
                                         .text(terminal.ink()));
         return ExitCode.DONE;
     }

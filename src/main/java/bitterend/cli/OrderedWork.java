@@ -24,7 +24,7 @@ final class OrderedWork {
     private static boolean isAsThen(Piece piece, Map<String, Piece> then) {
         Piece was = then.get(piece.id());
         return was == null
-                || (was.ends().equals(piece.ends())
+                || (was.hasEndsOf(piece)
                         && was.finished().equals(piece.finished())
                         && was.choices().equals(piece.choices()));
     }

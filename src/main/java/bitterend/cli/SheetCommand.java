@@ -158,7 +158,8 @@ final class SheetCommand implements Callable<Integer> {
         Figures figures = units.figures(read);
         PlanView view = PlanViews.of(read, passed.problem(), passed.plan(), figures.units())
                 .marked(mark);
-        List<CardWork> work = cardWork(read, passed.problem(), MeasuredRows.words(shop != null ? shop : folder));
+        List<CardWork> work = cardWork(
+                read.inWordsOf(figures.units()), passed.problem(), MeasuredRows.words(shop != null ? shop : folder));
         String made = MadeWords.of(passed.kept().document());
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));

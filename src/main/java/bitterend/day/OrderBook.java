@@ -67,7 +67,7 @@ public final class OrderBook {
         LocalDate due = piece.source().due();
         return new Ordered(
                 new Ordered.Piece(id.order(), id.line(), id.number(), id.legs() == 1 ? 0 : id.leg(), id.part()),
-                new Ordered.Make(piece.orderedRope(), piece.finished().mm() + " mm", piece.ends(), piece.cut()),
+                new Ordered.Make(piece.orderedRope(), piece.finished().kept(), piece.ends(), piece.cut()),
                 new Ordered.Bond(piece.matching().set(), match(piece.matching().bond())),
                 new Ordered.Wish(assembly.ordered().customer(), due.equals(LocalDate.MAX) ? "" : due.toString()));
     }

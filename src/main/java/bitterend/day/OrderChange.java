@@ -47,8 +47,8 @@ public record OrderChange(String piece, What what, Ordered was, Ordered now, Len
         return String.join(
                 " | ",
                 now.make().rope(),
-                now.make().finished(),
-                now.make().ends(),
+                now.make().exactly().finished(),
+                now.make().exactly().ends(),
                 now.bond().set(),
                 now.bond().match());
     }

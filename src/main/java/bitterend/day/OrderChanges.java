@@ -74,8 +74,9 @@ public final class OrderChanges {
         if (needed.isEmpty()) {
             return Optional.of(OrderChange.What.ROPE);
         }
-        boolean finished = !was.make().finished().equals(now.make().finished());
-        boolean ends = !was.make().ends().equals(now.make().ends());
+        boolean finished =
+                !was.make().exactly().finished().equals(now.make().exactly().finished());
+        boolean ends = !was.make().exactly().ends().equals(now.make().exactly().ends());
         if ((finished || ends) && needed.get().isLongerThan(length)) {
             return Optional.of(OrderChange.What.TOO_SHORT);
         }

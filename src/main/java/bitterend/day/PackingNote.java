@@ -1,6 +1,6 @@
 package bitterend.day;
 
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -47,7 +47,7 @@ public record PackingNote(
             String words,
             String product,
             String rope,
-            Length finished,
+            Written finished,
             String ends,
             int ordered,
             List<Item> items) {

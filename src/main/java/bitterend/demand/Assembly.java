@@ -1,7 +1,8 @@
 package bitterend.demand;
 
-import bitterend.measure.Length;
+import bitterend.measure.FineLength;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.util.List;
 
 /**
@@ -62,21 +63,21 @@ public record Assembly(
     /**
      * What one leg looks like when finished.
      *
-     * @param finished finished length as stated; positive
+     * @param finished finished length as the order states it; positive
      * @param measuring how that length is measured
      * @param endA the end that is cut first
      * @param endB the other end
      * @param extras rope wanted beyond the assembly
      * @param asked how near it must come, and where it is to be marked
      */
-    public record Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked) {
+    public record Make(Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked) {
         /** Without tolerances and marks. */
-        public Make(Length finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
+        public Make(Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
             this(finished, measuring, endA, endB, extras, Asked.NOTHING);
         }
 
         public Make {
-            if (!finished.isPositive()) {
+            if (!finished.exact().isPositive()) {
                 throw new IllegalArgumentException("finished length must be positive: " + finished);
             }
         }
@@ -88,11 +89,11 @@ public record Assembly(
      * @param spare added to every piece
      * @param sample added to the first piece of the line and cut off it afterwards, for a break test
      */
-    public record Extras(Length spare, Length sample) {
-        public static final Extras NONE = new Extras(Length.ZERO, Length.ZERO);
+    public record Extras(Written spare, Written sample) {
+        public static final Extras NONE = new Extras(Written.NOTHING, Written.NOTHING);
 
         public Extras {
-            if (spare.isNegative() || sample.isNegative()) {
+            if (spare.exact().isNegative() || sample.exact().isNegative()) {
                 throw new IllegalArgumentException("spare " + spare + ", sample " + sample);
             }
         }
@@ -138,7 +139,7 @@ public record Assembly(
      * @param part part of the finished length; from 0 to 1
      * @param from distance added to that part
      */
-    public record WantedMark(String name, Ratio part, Length from) {}
+    public record WantedMark(String name, Ratio part, FineLength from) {}
 
     /**
      * What a line of a standard product is a part of.

@@ -32,7 +32,7 @@ final class CardMaker {
         return new SpliceCard(
                 ordered(),
                 fresh(),
-                standing.clear(leg.make().finished()),
+                standing.clear(leg.make().finished().exact()),
                 leg.ends().stream()
                         .filter(end -> !isRing() || end.termination().kind() == Kind.GROMMET)
                         .map(this::end)
@@ -41,7 +41,7 @@ final class CardMaker {
     }
 
     private Outcome ordered() {
-        FineLength length = leg.make().finished().fine();
+        FineLength length = leg.make().finished().exact();
         return new Outcome(
                 length, between() + conditions(), leg.make().asked().finished().of(length));
     }
@@ -50,7 +50,7 @@ final class CardMaker {
     private String between() {
         boolean eyes = isRing() || leg.ends().stream().anyMatch(MadeEnd::hasEye);
         return eyes || measuring.between() != Between.BEARING_POINTS
-                ? standing.lines(leg.make().finished()).get(0).formula()
+                ? standing.lines(leg.make().finished().exact()).get(0).formula()
                 : ends();
     }
 
@@ -73,7 +73,7 @@ final class CardMaker {
     private Map<How, Outcome> fresh() {
         Map<How, Outcome> fresh = new EnumMap<>(How.class);
         fresh.put(How.SLACK, floor());
-        FineLength slack = measuring.slack(leg.make().finished().fine());
+        FineLength slack = measuring.slack(leg.make().finished().exact());
         String points = between();
         if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
             fresh.put(How.PINS, new Outcome(slack, points + ", slack and dry", tolerance()));
@@ -93,7 +93,7 @@ final class CardMaker {
 
     /** The tolerance on slack, dry rope. */
     private FineLength tolerance() {
-        FineLength stated = leg.make().finished().fine();
+        FineLength stated = leg.make().finished().exact();
         return measuring.slack(leg.make().asked().finished().of(stated));
     }
 
@@ -103,7 +103,7 @@ final class CardMaker {
      */
     private Outcome floor() {
         boolean outside = measuring.between() == Between.OUTSIDE;
-        FineLength length = standing.clear(leg.make().finished());
+        FineLength length = standing.clear(leg.make().finished().exact());
         for (MadeEnd end : leg.ends()) {
             length = length.plus(end.eye().flat()).plus(end.pinToBore());
             length = outside ? length.plus(end.beyondBearing()) : length;

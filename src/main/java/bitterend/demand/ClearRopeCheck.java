@@ -38,7 +38,7 @@ final class ClearRopeCheck {
             Length shortest = leg.standingPart(units).shortest(needed);
             problems.error(
                     "length",
-                    LengthText.print(leg.make().finished(), units) + ", which leaves "
+                    leg.make().finished().print(units, length -> LengthText.print(length, units)) + ", which leaves "
                             + LengthText.print(rope.finished(), units) + " between the throats",
                     (needed.equals(SOME)
                                     ? "rope between the ends"

@@ -95,7 +95,7 @@ public final class DemandModel {
             return Optional.empty();
         }
         Measuring measuring = assembly.make().measuring();
-        FineLength round = measuring.round(assembly.make().finished().fine());
+        FineLength round = measuring.round(assembly.make().finished().exact());
         Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", round, problems);
         Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", round, problems);
         if (endA.isEmpty() || endB.isEmpty()) {
@@ -112,22 +112,22 @@ public final class DemandModel {
         List<String> ids = PieceMaker.ids(assembly, legs.get(0).rings()).stream()
                 .map(PieceId::text)
                 .toList();
-        Length sample = assembly.make().extras().sample();
+        FineLength sample = assembly.make().extras().sample().exact();
         List<Derivation> derivations = new ArrayList<>();
         for (Leg leg : legs) {
             if (!sample.isPositive()) {
-                derivations.add(derivation(assembly, leg, ids, Length.ZERO));
+                derivations.add(derivation(assembly, leg, ids, FineLength.ZERO));
                 continue;
             }
             derivations.add(derivation(assembly, leg, ids.subList(0, 1), sample));
             if (ids.size() > 1) {
-                derivations.add(derivation(assembly, leg, ids.subList(1, ids.size()), Length.ZERO));
+                derivations.add(derivation(assembly, leg, ids.subList(1, ids.size()), FineLength.ZERO));
             }
         }
         return derivations;
     }
 
-    private Derivation derivation(Assembly assembly, Leg leg, List<String> ids, Length sample) {
+    private Derivation derivation(Assembly assembly, Leg leg, List<String> ids, FineLength sample) {
         List<Line> lines = leg.lines(sample, units);
         List<String> words = new ArrayList<>(inherited(assembly));
         words.addAll(notes.of(leg));

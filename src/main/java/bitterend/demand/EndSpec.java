@@ -3,9 +3,10 @@ package bitterend.demand;
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
 import bitterend.measure.FineLength;
+import java.util.Objects;
 
 /**
- * One end of an assembly as the order states it. In a file it is one cell: the termination, then the eye or the fitting,
+ * One end of an assembly as the order states it; equal to another that is made alike, however that was written. In a file it is one cell: the termination, then the eye or the fitting,
  * then options, such as
  *
  * <pre>
@@ -25,8 +26,14 @@ import bitterend.measure.FineLength;
  * @param eye the eye, {@link EyeSpec#NONE} for an end without one
  * @param fitting the metal end, {@link FittingSpec#NONE} for an end without one
  * @param options what the order asks beyond the usual
+ * @param words the end as the order wrote it, in the order of the form, without who accepted what; empty for an end that
+ *     nobody wrote
  */
-public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options) {
+public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options, String words) {
+    /** An end that nobody wrote. */
+    public EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options) {
+        this(termination, eye, fitting, options, "");
+    }
 
     /**
      * The metal end of an order: one of the catalogue, or its depth stated outright.
@@ -60,6 +67,20 @@ public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Opti
                 throw new IllegalArgumentException("tucks cannot be negative: " + tucks);
             }
         }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof EndSpec end
+                && end.termination.equals(termination)
+                && end.eye.equals(eye)
+                && end.fitting.equals(fitting)
+                && end.options.equals(options);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(termination, eye, fitting, options);
     }
 
     /** An end with neither eye nor fitting nor options. */

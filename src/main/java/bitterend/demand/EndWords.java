@@ -8,11 +8,14 @@ import bitterend.measure.LengthText;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 
-/** An end in words, in the form of the cell of an order. */
+/** An end in words, in the form of the cell of an order: as it was written, where somebody wrote it. */
 final class EndWords {
     private EndWords() {}
 
     static String of(EndSpec end, Units units) {
+        if (!end.words().isEmpty()) {
+            return end.words();
+        }
         EndSpec.Options options = end.options();
         return end.termination()
                 + eye(end.eye(), units)

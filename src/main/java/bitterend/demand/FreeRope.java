@@ -14,7 +14,7 @@ final class FreeRope {
     private final MadeEnd endB;
 
     FreeRope(Leg leg, Units units) {
-        this.clear = leg.standingPart(units).clear(leg.make().finished());
+        this.clear = leg.standingPart(units).clear(leg.make().finished().exact());
         this.endA = leg.ends().get(0);
         this.endB = leg.ends().get(1);
     }

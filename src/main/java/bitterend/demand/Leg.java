@@ -7,8 +7,8 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.Assembly.Make;
 import bitterend.demand.Derivation.Line;
+import bitterend.measure.FeetAndInches;
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
@@ -39,20 +39,27 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
     }
 
     /** Every line down to the cut length, the rounding last. */
-    List<Line> lines(Length sample, Units units) {
-        List<Line> lines = new ArrayList<>(standingPart(units).lines(make.finished()));
+    List<Line> lines(FineLength sample, Units units) {
+        List<Line> lines =
+                new ArrayList<>(standingPart(units).lines(make.finished().exact()));
         ends.forEach(end -> addEnd(lines, end, units));
-        addOrdered(lines, "spare", make.extras().spare());
+        addOrdered(lines, "spare", make.extras().spare().exact());
         addOrdered(lines, "sample for the break test", sample);
         counters.forEach(counter -> addCounter(lines, counter));
         FineLength sum = sum(lines);
         FineLength step = rope.cutting().toNearest();
         lines.add(new Line(
                 "rounding up",
-                "to the next " + LengthText.print(step, units),
+                "to the next " + step(step, units),
                 sum.roundedUpTo(step).fine().minus(sum),
                 Provenance.ARITHMETIC));
         return lines;
+    }
+
+    /** In inches only where sixteenths say it exactly: 10 mm are no 3/8 in. */
+    private static String step(FineLength step, Units units) {
+        boolean sixteenths = step.units() % FeetAndInches.UNITS_PER_SIXTEENTH == 0;
+        return sixteenths ? LengthText.print(step, units) : LengthText.exact(step);
     }
 
     static FineLength sum(List<Line> lines) {
@@ -106,9 +113,9 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         return layouts;
     }
 
-    private static void addOrdered(List<Line> lines, String label, Length amount) {
+    private static void addOrdered(List<Line> lines, String label, FineLength amount) {
         if (amount.isPositive()) {
-            lines.add(new Line(label, "", amount.fine(), Provenance.ORDER));
+            lines.add(new Line(label, "", amount, Provenance.ORDER));
         }
     }
 }

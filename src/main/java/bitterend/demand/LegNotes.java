@@ -5,9 +5,7 @@ import bitterend.catalogue.Preparation;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
@@ -47,7 +45,7 @@ final class LegNotes {
 
     /** The reading at which the true length is reached, rounded up to a millimetre. */
     private String counter(CounterRule counter, Leg leg) {
-        FineLength cut = Leg.sum(leg.lines(Length.ZERO, units));
+        FineLength cut = Leg.sum(leg.lines(FineLength.ZERO, units));
         FineLength reading = cut.times(counter.factor().inverse()).roundedUp().fine();
         return "the counter reads " + LengthText.print(reading, units) + " at " + LengthText.print(cut, units)
                 + ": true length is " + RatioText.exact(counter.factor()) + " x its reading";
@@ -55,7 +53,7 @@ final class LegNotes {
 
     private void addTolerances(Leg leg, List<String> notes) {
         Assembly.Asked asked = leg.make().asked();
-        FineLength finished = leg.make().finished().fine();
+        FineLength finished = leg.make().finished().exact();
         addTolerance("finished length", asked.finished(), finished, notes);
         leg.ends().stream()
                 .filter(MadeEnd::hasEye)
@@ -66,7 +64,7 @@ final class LegNotes {
 
     private void addTolerance(String what, Tolerance tolerance, FineLength of, List<String> notes) {
         if (tolerance.isStated()) {
-            notes.add(what + ": within " + LengthText.print(tolerance.of(of), units));
+            notes.add(what + ": within " + tolerance.words(of, units));
         }
     }
 
@@ -77,9 +75,9 @@ final class LegNotes {
         }
         return end.name() + ": throat angle "
                 + eye.throatAngle(end.yardsticks().rope()).words() + " on a pin of "
-                + DiameterText.print(eye.pin(), units) + "; the eye is " + LengthText.print(eye.used(), units)
+                + LengthText.print(eye.pin().asLength(), units) + "; the eye is " + LengthText.tape(eye.used(), units)
                 + " long in use, " + times(eye.used(), eye.pin()) + " x its pin, and "
-                + LengthText.print(eye.flat(), units) + " laid flat, " + times(eye.flat(), eye.pin()) + " x";
+                + LengthText.tape(eye.flat(), units) + " laid flat, " + times(eye.flat(), eye.pin()) + " x";
     }
 
     /** To two digits, rounded down: the eye is not praised as larger than it is. */

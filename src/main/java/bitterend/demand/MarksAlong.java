@@ -22,7 +22,7 @@ final class MarksAlong {
         Measuring measuring = leg.make().measuring();
         this.bearingA = endA.throatToBearing(measuring);
         this.bearingB = leg.ends().get(1).throatToBearing(measuring);
-        this.clear = leg.standingPart(units).clear(leg.make().finished());
+        this.clear = leg.standingPart(units).clear(leg.make().finished().exact());
     }
 
     SpliceLayout layout() {
@@ -47,7 +47,6 @@ final class MarksAlong {
 
     private FineLength fromBearing(WantedMark wanted) {
         FineLength between = clear.plus(bearingA).plus(bearingB);
-        return between.times(wanted.part())
-                .plus(leg.make().measuring().slack(wanted.from().fine()));
+        return between.times(wanted.part()).plus(leg.make().measuring().slack(wanted.from()));
     }
 }

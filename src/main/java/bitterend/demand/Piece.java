@@ -1,6 +1,8 @@
 package bitterend.demand;
 
 import bitterend.measure.Length;
+import bitterend.measure.LengthsInWords;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +16,7 @@ import java.util.Optional;
  * @param matching which other pieces must come from the same rope
  * @param certificate the kind of certificate the reel must carry; empty when none is asked for
  * @param ownRope whether it must come off the customer's own rope
- * @param finished finished length as ordered
+ * @param finished finished length as the order states it
  * @param ends the two ends in words, as printed beside the cut
  */
 public record Piece(
@@ -24,7 +26,7 @@ public record Piece(
         Matching matching,
         String certificate,
         boolean ownRope,
-        Length finished,
+        Written finished,
         String ends) {
 
     public Piece {
@@ -44,7 +46,15 @@ public record Piece(
             boolean ownRope,
             Length finished,
             String ends) {
-        this(PieceId.outsideTheBook(id, source), source, choices, matching, certificate, ownRope, finished, ends);
+        this(
+                PieceId.outsideTheBook(id, source),
+                source,
+                choices,
+                matching,
+                certificate,
+                ownRope,
+                Written.worked(finished),
+                ends);
     }
 
     /**
@@ -149,6 +159,11 @@ public record Piece(
             }
         }
         return false;
+    }
+
+    /** Whether its ends are those of another, however their lengths are written. */
+    public boolean hasEndsOf(Piece other) {
+        return LengthsInWords.exact(ends).equals(LengthsInWords.exact(other.ends));
     }
 
     public boolean isMatched() {

@@ -25,7 +25,7 @@ final class StandingPart {
     }
 
     /** Clear rope for a finished length; negative when the ends alone are longer. */
-    FineLength clear(Length finished) {
+    FineLength clear(FineLength finished) {
         return lines(finished).stream().map(Line::amount).reduce(FineLength.ZERO, FineLength::plus);
     }
 
@@ -33,12 +33,12 @@ final class StandingPart {
     Length shortest(FineLength clear) {
         long low = 0;
         long high = 1;
-        while (clear(new Length(high)).compareTo(clear) < 0) {
+        while (clear(FineLength.ofMillimetres(high)).compareTo(clear) < 0) {
             high = Math.multiplyExact(high, 2L);
         }
         while (high - low > 1) {
             long middle = (low + high) / 2;
-            if (clear(new Length(middle)).compareTo(clear) < 0) {
+            if (clear(FineLength.ofMillimetres(middle)).compareTo(clear) < 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -48,9 +48,9 @@ final class StandingPart {
     }
 
     /** From the finished length as stated to the clear rope, line by line. */
-    List<Line> lines(Length finished) {
+    List<Line> lines(FineLength finished) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line("finished length", asMeasured(), finished.fine(), Provenance.ORDER));
+        lines.add(new Line("finished length", asMeasured(), finished, Provenance.ORDER));
         FineLength slack = unstretched(finished, lines);
         FineLength dry = beforeWetting(slack, lines);
         FineLength once = beforeBedding(dry, lines);
@@ -73,14 +73,14 @@ final class StandingPart {
         return lines;
     }
 
-    private FineLength unstretched(Length finished, List<Line> lines) {
+    private FineLength unstretched(FineLength finished, List<Line> lines) {
         Ratio extension = measuring.extension();
-        FineLength slack = finished.fine().times(Ratio.ONE.plus(extension).inverse());
+        FineLength slack = finished.times(Ratio.ONE.plus(extension).inverse());
         if (extension.isPositive()) {
             lines.add(new Line(
                     "slack again",
                     "divided by 1 + " + RatioText.percent(extension) + ", the extension at its measuring tension",
-                    slack.minus(finished.fine()),
+                    slack.minus(finished),
                     Provenance.ORDER));
         }
         return slack;

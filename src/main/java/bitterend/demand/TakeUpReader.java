@@ -29,7 +29,8 @@ final class TakeUpReader {
                     "one spliced end, or both alike: of two kinds neither take-up can be told from the sum");
             return TakeUp.unknown(problems.findings());
         }
-        FineLength accounted = leg.standingPart(units).clear(leg.make().finished());
+        FineLength accounted =
+                leg.standingPart(units).clear(leg.make().finished().exact());
         for (MadeEnd end : leg.ends()) {
             accounted = accounted
                     .plus(end.hasEye() ? end.eye().round() : FineLength.ZERO)

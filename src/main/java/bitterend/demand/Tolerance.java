@@ -1,8 +1,10 @@
 package bitterend.demand;
 
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
+import bitterend.measure.Units;
+import bitterend.measure.Written;
 
 /**
  * How far a length may be off: a length, or a part of the length it is a tolerance of.
@@ -10,12 +12,13 @@ import bitterend.measure.Ratio;
  * @param absolute as a length; zero when it is relative
  * @param relative as a part; zero when it is absolute
  */
-public record Tolerance(Length absolute, Ratio relative) {
+public record Tolerance(Written absolute, Ratio relative) {
     /** No tolerance was stated. */
-    public static final Tolerance NONE = new Tolerance(Length.ZERO, Ratio.ZERO);
+    public static final Tolerance NONE = new Tolerance(Written.NOTHING, Ratio.ZERO);
 
     public Tolerance {
-        if (absolute.isNegative() || relative.isNegative() || (absolute.isPositive() && relative.isPositive())) {
+        FineLength length = absolute.exact();
+        if (length.isNegative() || relative.isNegative() || (length.isPositive() && relative.isPositive())) {
             throw new IllegalArgumentException("tolerance " + absolute + " or " + relative);
         }
     }
@@ -26,6 +29,13 @@ public record Tolerance(Length absolute, Ratio relative) {
 
     /** The tolerance of a length; a relative one is rounded up to 0.0001 mm. */
     public FineLength of(FineLength length) {
-        return absolute.isPositive() ? absolute.fine() : length.times(relative);
+        return absolute.exact().isPositive() ? absolute.exact() : length.times(relative);
+    }
+
+    /** The tolerance of a length in words: a length as it was written, a part as the length that it comes to. */
+    String words(FineLength length, Units units) {
+        return absolute.exact().isPositive()
+                ? absolute.print(units, off -> LengthText.print(off, units))
+                : LengthText.print(of(length), units);
     }
 }

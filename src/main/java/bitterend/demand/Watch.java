@@ -57,7 +57,7 @@ final class Watch {
                 .filter(mark -> !mark.isEmpty())
                 .findFirst()
                 .orElse("");
-        FineLength finished = leg.make().finished().fine();
+        FineLength finished = leg.make().finished().exact();
         tighter("tolerance", asked.finished(), finished, new Spread(spread, known), problems);
         tighter("set tolerance", asked.set(), finished, new Spread(spread.times(2), known), problems);
     }
@@ -69,14 +69,15 @@ final class Watch {
         if (tolerance.isStated() && tolerance.of(of).compareTo(spread.width()) < 0) {
             problems.warning(
                     column,
-                    LengthText.print(tolerance.of(of), units),
+                    tolerance.words(of, units),
                     "no tighter than the take-up is known, " + LengthText.print(spread.width(), units) + spread.known()
                             + ": measure this splice and calibrate");
         }
     }
 
     private void mass(Leg leg, Problems problems) {
-        Length cut = Leg.sum(leg.lines(leg.make().extras().sample(), units)).roundedUp();
+        Length cut =
+                Leg.sum(leg.lines(leg.make().extras().sample().exact(), units)).roundedUp();
         Mass mass = leg.rope().mass().of(cut);
         if (bench.handlingLimit().grams() > 0 && mass.compareTo(bench.handlingLimit()) > 0) {
             problems.warning(

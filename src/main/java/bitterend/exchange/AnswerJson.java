@@ -107,7 +107,10 @@ public final class AnswerJson {
                         "due",
                         source.due().equals(LocalDate.MAX) ? "" : source.due().toString())
                 .with("priority", source.priority())
-                .with("finished", LengthText.exact(line.assembly().make().finished()))
+                .with(
+                        "finished",
+                        LengthText.exact(line.assembly().make().finished().exact()))
+                .with("written", line.assembly().make().finished().text())
                 .with("pieces", demanded.pieces().stream().map(AnswerJson::tree).toList())
                 .with(
                         "derivations",

@@ -3,11 +3,12 @@ package bitterend.exchange;
 import bitterend.demand.Accepted;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.demand.Tolerance;
-import bitterend.measure.Length;
+import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.measure.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,15 +32,15 @@ final class AskedText {
         String size = form.group("size");
         return size.endsWith("%")
                 ? RatioText.parse(size).then(AskedText::relative)
-                : LengthText.parseRoundedDown(size)
-                        .then(length -> length.isPositive()
+                : Written.parse(size)
+                        .then(length -> length.exact().isPositive()
                                 ? Parsed.of(new Tolerance(length, Ratio.ZERO))
                                 : Parsed.refused(EXPECTED_TOLERANCE));
     }
 
     private static Parsed<Tolerance> relative(Ratio part) {
         return part.isPositive() && part.compareTo(Ratio.ONE) < 0
-                ? Parsed.of(new Tolerance(Length.ZERO, part))
+                ? Parsed.of(new Tolerance(Written.NOTHING, part))
                 : Parsed.refused(EXPECTED_TOLERANCE);
     }
 
@@ -54,7 +55,7 @@ final class AskedText {
                     marks.add(part("third quarter", 3, 4));
                 }
                 default -> {
-                    Parsed<Length> from = LengthText.parse(place.strip());
+                    Parsed<FineLength> from = LengthText.parseFine(place.strip());
                     if (from.value().isEmpty() || !from.value().get().isPositive()) {
                         return Parsed.refused(EXPECTED_MARKS);
                     }
@@ -84,6 +85,6 @@ final class AskedText {
     }
 
     private static WantedMark part(String name, long above, long below) {
-        return new WantedMark(name, new Ratio(above, below), Length.ZERO);
+        return new WantedMark(name, new Ratio(above, below), FineLength.ZERO);
     }
 }

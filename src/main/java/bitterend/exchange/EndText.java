@@ -38,6 +38,8 @@ final class EndText {
             "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tail|tucks|tapered|to|accepted)(?= |$)");
     private static final Pattern PART_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._#+/()-]{0,39}");
     private static final List<String> EYES = List.of("length", "perimeter", "diameter", "ratio", "thimble");
+    private static final List<String> WRITTEN = List.of(
+            "length", "perimeter", "diameter", "ratio", "thimble", "pin", "bore", "tail", "tucks", "tapered", "to");
     private static final Set<String> LAST = Set.of("accepted");
     private static final String EXPECTED = "an end such as sealed, double-braid-eye perimeter 600 mm,"
             + " bury-eye length 300 mm pin 150 mm, bury-eye thimble T12 or swaged fork-12";
@@ -59,8 +61,19 @@ final class EndText {
         if (!sound || words.containsKey("?")) {
             return Parsed.refused(EXPECTED);
         }
-        return eye(words).then(eye -> fitting(names, words)
-                .then(fitting -> options(words).map(options -> new EndSpec(names[0], eye, fitting, options))));
+        return eye(words).then(eye -> fitting(names, words).then(fitting -> options(words)
+                .map(options -> new EndSpec(names[0], eye, fitting, options, written(head, words)))));
+    }
+
+    /** Every word with what was written behind it, in one order; who accepted it is told elsewhere. */
+    private static String written(String head, Map<String, String> words) {
+        StringBuilder written = new StringBuilder(head);
+        for (String word : WRITTEN) {
+            if (words.containsKey(word)) {
+                written.append(" ").append((word + " " + words.get(word)).strip());
+            }
+        }
+        return written.toString();
     }
 
     /** What stands in front of the first word; each word with what follows it; "?" when a word stands twice. */

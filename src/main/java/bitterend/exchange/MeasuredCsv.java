@@ -8,6 +8,7 @@ import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -73,7 +74,7 @@ public final class MeasuredCsv {
         }
         Measuring points = OrdersCsv.measuring(row);
         Assembly.Make make = new Assembly.Make(
-                row.require("finished", Readings::wantedLength, new Length(1)),
+                row.require("finished", Readings::wantedAsWritten, Written.worked(new Length(1))),
                 points,
                 row.require("end a", EndText::parse, EndSpec.of("plain")),
                 row.optional("end b", EndText::parse, EndSpec.of("plain")),

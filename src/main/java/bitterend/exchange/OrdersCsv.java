@@ -14,6 +14,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -139,13 +140,13 @@ final class OrdersCsv {
         Assembly.Ordered ordered = ordered(row);
         List<String> allowed = ropes(row);
         Assembly.Make make = new Assembly.Make(
-                row.require("length", Readings::wantedLength, new Length(1)),
+                row.require("length", Readings::wantedAsWritten, Written.worked(new Length(1))),
                 measuring(row),
                 row.optional("end a", EndText::parse, EndSpec.of("plain")),
                 row.optional("end b", EndText::parse, EndSpec.of("plain")),
                 new Assembly.Extras(
-                        row.optional("spare", Readings::allowance, Length.ZERO),
-                        row.optional("sample", Readings::allowance, Length.ZERO)),
+                        row.optional("spare", Readings::allowanceAsWritten, Written.NOTHING),
+                        row.optional("sample", Readings::allowanceAsWritten, Written.NOTHING)),
                 new Assembly.Asked(
                         row.optional("tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("eye tolerance", AskedText::tolerance, Tolerance.NONE),

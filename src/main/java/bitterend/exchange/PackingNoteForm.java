@@ -56,12 +56,12 @@ public final class PackingNoteForm {
     }
 
     private static JsonTree tree(PackingNote.Line line) {
-        return new JsonTree()
+        JsonTree tree = new JsonTree()
                 .with("line", line.line())
                 .with("words", line.words())
                 .with("product", line.product())
-                .with("rope", line.rope())
-                .with("finished", LengthText.exact(line.finished()))
+                .with("rope", line.rope());
+        return WrittenForm.with(tree, line.finished())
                 .with("ends", line.ends())
                 .with("ordered", line.ordered())
                 .with("pieces", line.items().stream().map(PackingNoteForm::tree).toList());
@@ -99,7 +99,7 @@ public final class PackingNoteForm {
                 words(fields, "words"),
                 words(fields, "product"),
                 words(fields, "rope"),
-                fields.require("finished", LengthText::parse, Length.ZERO),
+                WrittenForm.read(fields),
                 words(fields, "ends"),
                 fields.require("ordered", Readings.whole(1, Integer.MAX_VALUE), 1),
                 object.objects("pieces").stream().map(PackingNoteForm::item).toList());

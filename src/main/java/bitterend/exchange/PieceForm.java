@@ -101,7 +101,7 @@ final class PieceForm {
         if (piece.ownRope()) {
             tree.with("ownRope", true);
         }
-        return tree.with("finished", LengthText.exact(piece.finished())).with("ends", piece.ends());
+        return WrittenForm.with(tree, piece.finished()).with("ends", piece.ends());
     }
 
     private static void fields(JsonTree tree, List<PieceId> ids) {
@@ -175,7 +175,8 @@ final class PieceForm {
                 "released",
                 "certificate",
                 "ownRope",
-                "finished",
+                WrittenForm.LENGTH,
+                WrittenForm.TEXT,
                 "ends");
         Fields fields = group.fields();
         List<Piece.RopeChoice> choices =
@@ -184,13 +185,14 @@ final class PieceForm {
             fields.error("cut", "a list of at least one rope with its length");
             return List.of();
         }
+        Piece.Source source = new Piece.Source(
+                fields.require("order", PieceForm::any, "?"),
+                fields.require("line", PieceForm::any, "?"),
+                fields.optional("due", Readings::day, LocalDate.MAX),
+                fields.require("priority", Readings.whole(1, 9), 5));
         Piece piece = new Piece(
-                "?",
-                new Piece.Source(
-                        fields.require("order", PieceForm::any, "?"),
-                        fields.require("line", PieceForm::any, "?"),
-                        fields.optional("due", Readings::day, LocalDate.MAX),
-                        fields.require("priority", Readings.whole(1, 9), 5)),
+                PieceId.outsideTheBook("?", source),
+                source,
                 choices,
                 new Piece.Matching(
                         fields.optional("set", PieceForm::any, ""),
@@ -199,11 +201,9 @@ final class PieceForm {
                         fields.optional("released", PieceForm::any, "")),
                 fields.optional("certificate", PieceForm::any, ""),
                 fields.optional("ownRope", Readings::yesOrNo, false),
-                fields.require("finished", LengthText::parse, Length.ZERO),
+                WrittenForm.read(fields),
                 fields.optional("ends", PieceForm::any, ""));
-        return ids(group, piece.source()).stream()
-                .map(id -> named(id).apply(piece))
-                .toList();
+        return ids(group, source).stream().map(id -> named(id).apply(piece)).toList();
     }
 
     private static List<PieceId> ids(JsonObject group, Piece.Source source) {

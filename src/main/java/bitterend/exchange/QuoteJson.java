@@ -107,7 +107,9 @@ public final class QuoteJson {
         return new JsonTree()
                 .with("line", line.name())
                 .with("rope", line.rope())
-                .with("finished", LengthText.exact(line.assembly().make().finished()))
+                .with(
+                        "finished",
+                        LengthText.exact(line.assembly().make().finished().exact()))
                 .with("legs", line.assembly().ordered().legs())
                 .with("ends", line.pieces().get(0).ends())
                 .with("code", code(line))
@@ -190,7 +192,7 @@ public final class QuoteJson {
 
     private JsonTree variant(Neighbour.Variant variant) {
         return new JsonTree()
-                .with("finished", LengthText.exact(variant.finished()))
+                .with("finished", LengthText.exact(variant.finished().exact()))
                 .with("quantity", variant.quantity())
                 .with("waste", money.exact(variant.waste()))
                 .with("ropeInPieces", money.exact(variant.worth()));

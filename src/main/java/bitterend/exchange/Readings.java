@@ -4,6 +4,7 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -48,6 +49,16 @@ final class Readings {
     /** Something to cut: above nothing, rounded up. */
     static Parsed<Length> wantedLength(String text) {
         return LengthText.parse(text).then(Readings::positive);
+    }
+
+    /** The same as it was written. */
+    static Parsed<Written> wantedAsWritten(String text) {
+        return wantedLength(text).then(sound -> Written.parse(text));
+    }
+
+    /** An allowance as it was written. */
+    static Parsed<Written> allowanceAsWritten(String text) {
+        return allowance(text).then(sound -> Written.parse(text));
     }
 
     /** What cut lengths are rounded up to a multiple of: above nothing, at most 1 m, exact to 0.0001 mm. */

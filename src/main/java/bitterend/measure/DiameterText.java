@@ -23,7 +23,7 @@ public final class DiameterText {
     private static final Pattern CIRCUMFERENCE =
             Pattern.compile("(?<length>.*[^a-z])? *circ(?:\\.|umference)?", Pattern.DOTALL);
     private static final Pattern SIZE = Pattern.compile("size *(?<number>.*)", Pattern.DOTALL);
-    private static final long UNITS_PER_SIXTEENTH = 15_875;
+    private static final long UNITS_PER_THOUSANDTH = 254;
 
     private DiameterText() {}
 
@@ -48,10 +48,11 @@ public final class DiameterText {
         if (units == Units.METRIC) {
             return LengthText.plain(BigDecimal.valueOf(LengthText.nearest(diameter.units(), 100), 2)) + " mm";
         }
-        if (diameter.units() > 0 && diameter.units() % UNITS_PER_SIXTEENTH == 0) {
-            return LengthText.inches(diameter.units() / UNITS_PER_SIXTEENTH) + " in";
+        if (diameter.units() % FeetAndInches.UNITS_PER_SIXTEENTH == 0) {
+            return FeetAndInches.nearest(diameter.asLength()).inches() + " in";
         }
-        return LengthText.print(diameter.asLength(), units);
+        return LengthText.plain(BigDecimal.valueOf(LengthText.nearest(diameter.units(), UNITS_PER_THOUSANDTH), 3))
+                + " in";
     }
 
     private static Parsed<BigDecimal> millimetres(String text) {

@@ -61,6 +61,16 @@ public record FineLength(long units) implements Comparable<FineLength> {
         return roundedUpTo(new Length(1));
     }
 
+    /** To the nearest millimetre; halves go up. */
+    public Length toNearestMillimetre() {
+        return new Length(Math.floorDiv(Math.addExact(units, UNITS_PER_MM / 2), UNITS_PER_MM));
+    }
+
+    /** The largest whole number of millimetres that is not longer. */
+    public Length roundedDown() {
+        return new Length(Math.floorDiv(units, UNITS_PER_MM));
+    }
+
     @Override
     public int compareTo(FineLength other) {
         return Long.compare(units, other.units);

@@ -14,9 +14,6 @@ public final class LengthText {
     private static final String EXPECTED = "a length with its unit, such as 12.5 m, 12500 mm, 41 ft 6 in or 3 fathoms";
     private static final BigDecimal LONGEST_MM = new BigDecimal("1000000000");
     private static final BigDecimal FINE = BigDecimal.valueOf(FineLength.UNITS_PER_MM);
-    private static final long UNITS_PER_SIXTEENTH = 15_875;
-    private static final long UNITS_PER_QUARTER = 4 * UNITS_PER_SIXTEENTH;
-    private static final long UNITS_PER_THOUSANDTH = 254;
 
     private LengthText() {}
 
@@ -49,31 +46,41 @@ public final class LengthText {
     public static String print(Length length, Units units) {
         return units == Units.METRIC
                 ? BigDecimal.valueOf(length.mm(), 3).toPlainString() + " m"
-                : feetAndInches(asTyped(length));
+                : FeetAndInches.nearest(length.fine()).words();
     }
 
-    /**
-     * What is finer than a millimetre was rounded up when it was read, or cut to the next half inch: where a quarter of an
-     * inch lies within the millimetre below, it is that. 18 in are read as 458 mm and are 18 in.
-     */
-    private static FineLength asTyped(Length length) {
-        long top = length.fine().units();
-        long quarter = Math.floorDiv(top, UNITS_PER_QUARTER) * UNITS_PER_QUARTER;
-        return top - quarter < FineLength.UNITS_PER_MM ? new FineLength(quarter) : length.fine();
-    }
-
-    /** For people, finely: {@code 618.97 mm}, exact, or {@code 24.369 in}, to the nearest thousandth. */
+    /** For people, finely: {@code 618.97 mm}, exact, or {@code 2 ft 3/8 in}, to the nearest sixteenth. */
     public static String print(FineLength length, Units units) {
         return units == Units.METRIC
                 ? exact(length)
-                : plain(BigDecimal.valueOf(nearest(length.units(), UNITS_PER_THOUSANDTH), 3)) + " in";
+                : FeetAndInches.nearest(length).words();
+    }
+
+    /** As a tape finds it: {@code 619 mm}, to the nearest millimetre, or {@code 2 ft 3/8 in}, to the nearest sixteenth. */
+    public static String tape(FineLength length, Units units) {
+        return units == Units.METRIC ? exact(length.toNearestMillimetre()) : print(length, units);
+    }
+
+    /** Whether a text that was read as a length is of this system; nothing is of both. */
+    static boolean isIn(String text, Units units) {
+        return Amount.all(unsigned(text), EXPECTED).value().orElse(List.of()).stream()
+                .flatMap(amount -> LengthUnit.of(amount.unit()).stream())
+                .allMatch(unit -> unit.system() == units);
+    }
+
+    private static String unsigned(String text) {
+        return isNegative(text) ? text.substring(1) : text;
+    }
+
+    private static boolean isNegative(String text) {
+        return text.startsWith("-") || text.startsWith("\u2212");
     }
 
     /** A text as millimetres, exact, with its sign; {@code expected} tells what was wanted. */
     static Parsed<BigDecimal> millimetres(String text, String expected) {
         String stripped = text.strip();
-        boolean negative = stripped.startsWith("-") || stripped.startsWith("\u2212");
-        return Amount.all(negative ? stripped.substring(1) : stripped, expected)
+        boolean negative = isNegative(stripped);
+        return Amount.all(unsigned(stripped), expected)
                 .then(amounts -> sum(amounts, expected))
                 .then(mm ->
                         mm.compareTo(LONGEST_MM) > 0 ? Parsed.refused("a length of at most 1000 km") : Parsed.of(mm))
@@ -107,33 +114,6 @@ public final class LengthText {
 
     private static boolean continues(LengthUnit coarser, LengthUnit finer, BigDecimal part) {
         return coarser.system() == finer.system() && part.compareTo(coarser.millimetres()) < 0 && finer != coarser;
-    }
-
-    private static String feetAndInches(FineLength length) {
-        long sixteenths = nearest(Math.abs(length.units()), UNITS_PER_SIXTEENTH);
-        long feet = sixteenths / 192;
-        String inches = inches(sixteenths % 192);
-        String sign = length.isNegative() && sixteenths > 0 ? "-" : "";
-        if (feet == 0) {
-            return sign + (inches.isEmpty() ? "0" : inches) + " in";
-        }
-        return sign + feet + " ft" + (inches.isEmpty() ? "" : " " + inches + " in");
-    }
-
-    /** {@code 6 1/16}, {@code 1/16} or {@code 6}; empty for none. */
-    static String inches(long sixteenths) {
-        long whole = sixteenths / 16;
-        long above = sixteenths % 16;
-        long below = 16;
-        while (above > 0 && above % 2 == 0) {
-            above /= 2;
-            below /= 2;
-        }
-        String fraction = above == 0 ? "" : above + "/" + below;
-        if (whole == 0) {
-            return fraction;
-        }
-        return fraction.isEmpty() ? Long.toString(whole) : whole + " " + fraction;
     }
 
     /** To the nearest whole number of steps; halves go up. */

@@ -1,7 +1,9 @@
 package bitterend.measure;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,6 +32,13 @@ enum LengthUnit {
 
     static Optional<LengthUnit> of(String word) {
         return Optional.ofNullable(BY_WORD.get(word));
+    }
+
+    /** The words of all units, longer ones first. */
+    static List<String> words() {
+        return BY_WORD.keySet().stream()
+                .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .toList();
     }
 
     Units system() {

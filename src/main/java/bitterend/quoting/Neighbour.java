@@ -1,7 +1,7 @@
 package bitterend.quoting;
 
 import bitterend.measure.Cost;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.math.BigInteger;
 
 /**
@@ -21,7 +21,7 @@ public record Neighbour(String line, Variant asked, Variant better) {
      * @param waste what cutting costs beyond the rope in all pieces of that rope
      * @param worth the rope in those pieces
      */
-    public record Variant(Length finished, int quantity, Cost waste, Cost worth) implements Comparable<Variant> {
+    public record Variant(Written finished, int quantity, Cost waste, Cost worth) implements Comparable<Variant> {
         @Override
         public int compareTo(Variant other) {
             return wasteTimesWorthOf(other).compareTo(other.wasteTimesWorthOf(this));

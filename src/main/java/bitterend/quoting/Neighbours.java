@@ -4,7 +4,8 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
-import bitterend.measure.Length;
+import bitterend.measure.FineLength;
+import bitterend.measure.Written;
 import bitterend.quoting.Neighbour.Variant;
 import bitterend.quoting.sharing.CostRange;
 import bitterend.quoting.sharing.NewRope;
@@ -36,7 +37,7 @@ final class Neighbours {
                 .filter(other -> !other.equals(line))
                 .flatMap(other -> other.pieces().stream())
                 .toList();
-        Length finished = line.assembly().make().finished();
+        Written finished = line.assembly().make().finished();
         List<Variant> lengths = lengths(line).stream()
                 .flatMap(length -> variant(line, others, length, line.quantity()).stream())
                 .toList();
@@ -56,8 +57,9 @@ final class Neighbours {
     private static Optional<Variant> best(Variant asked, List<Variant> variants) {
         return variants.stream()
                 .min(Comparator.<Variant>naturalOrder()
-                        .thenComparingLong(each ->
-                                Math.abs(each.finished().mm() - asked.finished().mm()))
+                        .thenComparingLong(
+                                each -> Math.abs(each.finished().exact().units()
+                                        - asked.finished().exact().units()))
                         .thenComparingInt(each -> Math.abs(each.quantity() - asked.quantity())))
                 .filter(best -> saves(asked, best));
     }
@@ -71,8 +73,8 @@ final class Neighbours {
     }
 
     /** Every length in steps of what cuts are rounded to, wider where that would be more than forty. */
-    private List<Length> lengths(QuoteLine line) {
-        Length finished = line.assembly().make().finished();
+    private List<Written> lengths(QuoteLine line) {
+        FineLength finished = line.assembly().make().finished().exact();
         QuoteLine.Leeway leeway = line.asked().leeway();
         long step = basis.newRope(line.rope())
                 .rope()
@@ -82,12 +84,13 @@ final class Neighbours {
                 .mm();
         long range = leeway.shorter().plus(leeway.longer()).mm();
         long wider = step * Math.max(1, -Math.floorDiv(-range, step * MOST_TRIALS));
-        List<Length> lengths = new ArrayList<>();
+        List<Written> lengths = new ArrayList<>();
         for (long mm = -leeway.shorter().mm() / wider * wider;
                 mm <= leeway.longer().mm();
                 mm += wider) {
-            if (mm != 0 && finished.mm() + mm > 0) {
-                lengths.add(new Length(finished.mm() + mm));
+            FineLength changed = finished.plus(FineLength.ofMillimetres(mm));
+            if (mm != 0 && changed.isPositive()) {
+                lengths.add(Written.worked(changed));
             }
         }
         return lengths;
@@ -108,7 +111,7 @@ final class Neighbours {
     }
 
     /** What the rope of the line costs when the line is changed; nothing when it could not be made so. */
-    private Optional<Variant> variant(QuoteLine line, List<Piece> others, Length finished, int quantity) {
+    private Optional<Variant> variant(QuoteLine line, List<Piece> others, Written finished, int quantity) {
         NewRope rope = basis.newRope(line.rope());
         Demanded demanded = basis.model().apply(changed(line.assembly(), finished, quantity));
         List<Piece> pieces = new ArrayList<>(others);
@@ -124,7 +127,7 @@ final class Neighbours {
         return Optional.of(new Variant(finished, quantity, new Cost(cost.found()).minus(worth), worth));
     }
 
-    private static Assembly changed(Assembly assembly, Length finished, int quantity) {
+    private static Assembly changed(Assembly assembly, Written finished, int quantity) {
         Assembly.Ordered ordered = assembly.ordered();
         Assembly.Make make = assembly.make();
         return new Assembly(

@@ -85,6 +85,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
     public Length finished() {
         return assembly.make()
                 .finished()
+                .roundedUp()
                 .times((long) quantity() * assembly.ordered().legs());
     }
 

@@ -43,7 +43,7 @@ public final class Quoter {
                         line.assembly().origin().file(),
                         line.assembly().origin().place(),
                         "length",
-                        LengthText.exact(line.assembly().make().finished()),
+                        line.assembly().make().finished().kept(),
                         "pieces no longer than the longest reel of " + line.rope() + " that is bought, "
                                 + LengthText.exact(rope.longest())));
             }
@@ -78,7 +78,7 @@ public final class Quoter {
                     line, Length.ZERO, Money.ZERO, LinePrice.of(policy, line, Money.ZERO, Money.ZERO, Money.ZERO));
         }
         NewRope bought = basis.newRope(line.rope());
-        Length sample = line.assembly().make().extras().sample();
+        Length sample = line.assembly().make().extras().sample().roundedUp();
         return new LineQuote(
                 line,
                 rope.drawnFor(line.name()),

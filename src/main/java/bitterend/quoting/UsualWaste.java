@@ -63,7 +63,7 @@ final class UsualWaste {
                 Piece.Matching.NONE,
                 "",
                 false,
-                piece.finished(),
+                piece.finished().roundedUp(),
                 piece.ends());
     }
 }

@@ -1,6 +1,5 @@
 package bitterend.report;
 
-import bitterend.demand.Derivation;
 import java.util.List;
 
 /** The amounts of a derivation as text, one under another with their decimal points in line. */
@@ -17,12 +16,8 @@ final class AlignedAmounts {
         this.sum = padded(sum);
     }
 
-    static AlignedAmounts of(Derivation derivation, Figures figures) {
-        return new AlignedAmounts(
-                derivation.lines().stream()
-                        .map(line -> figures.fine(line.amount()))
-                        .toList(),
-                figures.fine(derivation.cut().fine()));
+    static AlignedAmounts of(PrintedAmounts amounts) {
+        return new AlignedAmounts(amounts.lines(), amounts.sum());
     }
 
     String line(int index) {

@@ -1,7 +1,6 @@
 package bitterend.report;
 
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
@@ -27,10 +26,9 @@ public record BeforeCut(String brief, String words, Ratio counter, Mass handling
         return handlingLimit.grams() > 0 && mass.compareTo(handlingLimit) > 0;
     }
 
-    /** What the counter shows at a true length, to the nearest millimetre. */
-    Length reading(Length length) {
-        FineLength reading = length.fine().times(counter.inverse());
-        return new Length(Math.floorDiv(reading.units() + FineLength.UNITS_PER_MM / 2, FineLength.UNITS_PER_MM));
+    /** What the counter shows at a true length. */
+    FineLength reading(FineLength length) {
+        return length.times(counter.inverse());
     }
 
     /** What a reader of its figures must know of the counter; empty for one that reads true. */

@@ -1,6 +1,8 @@
 package bitterend.report;
 
+import bitterend.catalogue.Rope.Cutting;
 import bitterend.demand.Piece;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
@@ -18,19 +20,20 @@ import java.util.stream.Collectors;
 /** The marks of one reel in the order in which they pass the bench, from the working end. */
 final class CuttingTable {
     private final Reel reel;
-    private final Length loss;
+    private final Cutting cutting;
     private final Map<String, Piece> pieces;
     private final String beforeCut;
     private final Length end;
+    private FineLength over = FineLength.ZERO;
     private final List<Mark> marks = new ArrayList<>();
 
     /**
-     * @param loss rope lost at each cut
+     * @param cutting how the rope is cut
      * @param pieces by id
      * @param beforeCut what to do before each cut, in a few words
      */
-    static List<Mark> of(Reel reel, ReelDraw draw, Length loss, Map<String, Piece> pieces, String beforeCut) {
-        CuttingTable table = new CuttingTable(reel, draw.leadTrim(), loss, pieces, beforeCut);
+    static List<Mark> of(Reel reel, ReelDraw draw, Cutting cutting, Map<String, Piece> pieces, String beforeCut) {
+        CuttingTable table = new CuttingTable(reel, draw.leadTrim(), cutting, pieces, beforeCut);
         table.workingEnd(draw.leadTrim());
         Length done = Length.ZERO;
         for (RunDraw run : draw.runs()) {
@@ -52,16 +55,14 @@ final class CuttingTable {
                         mark.at().minus(rest.byLedger()),
                         rest.byLedger(),
                         rest.byLedger(),
-                        "",
-                        "keep if " + Words.of(rest.keepFrom()) + " or more",
-                        "")
+                        "keep if " + Words.of(rest.keepFrom()) + " or more")
                 : mark);
         return List.copyOf(measuring);
     }
 
-    private CuttingTable(Reel reel, Length leadTrim, Length loss, Map<String, Piece> pieces, String beforeCut) {
+    private CuttingTable(Reel reel, Length leadTrim, Cutting cutting, Map<String, Piece> pieces, String beforeCut) {
         this.reel = reel;
-        this.loss = loss;
+        this.cutting = cutting;
         this.pieces = pieces;
         this.beforeCut = beforeCut;
         this.end = reel.length().minus(leadTrim).minus(reel.contents().innerWraps());
@@ -91,7 +92,8 @@ final class CuttingTable {
         if (piece == null) {
             throw new IllegalArgumentException("no piece " + cut.piece());
         }
-        Length leftOfRun = Length.max(Length.ZERO, run.to().minus(cut.to()).minus(loss));
+        Length leftOfRun = Length.max(Length.ZERO, run.to().minus(cut.to()).minus(cutting.loss()));
+        over = over.plus(cut.length().fine().minus(cutting.exactly(cut.length())));
         marks.add(new Mark(
                 Kind.CUT,
                 cut.to(),
@@ -99,7 +101,8 @@ final class CuttingTable {
                 leftOfRun.plus(end.minus(run.to())),
                 cut.piece(),
                 words(piece),
-                beforeCut));
+                beforeCut,
+                over));
     }
 
     private static String words(Piece piece) {
@@ -144,6 +147,6 @@ final class CuttingTable {
     }
 
     private void add(Kind kind, Length at, Length length, Length left, String words) {
-        marks.add(new Mark(kind, at, length, left, "", words, ""));
+        marks.add(new Mark(kind, at, length, left, words));
     }
 }

@@ -1,14 +1,17 @@
 package bitterend.report;
 
 import bitterend.measure.Cost;
+import bitterend.measure.FeetAndInches;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.LengthsInWords;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
+import bitterend.measure.Written;
 import bitterend.packing.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,20 +23,24 @@ import java.math.RoundingMode;
  * @param currency the shop's currency
  */
 public record Figures(Units units, MoneyText currency) {
-    /** Steps of a tape, in 1/10,000 mm. */
-    private static final BigDecimal MM = BigDecimal.valueOf(FineLength.UNITS_PER_MM);
-
-    private static final BigDecimal SIXTEENTH = new BigDecimal("15875");
-    private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
-
     /** {@code 12.340 m}, or {@code 40 ft 5 13/16 in}. */
     public String length(Length length) {
         return LengthText.print(length, units);
     }
 
-    /** The same to the nearest millimetre or sixteenth of an inch. */
+    /** To the nearest millimetre or sixteenth of an inch. */
     public String length(FineLength length) {
-        return units == Units.METRIC ? length(new Length(steps(length))) : tape(length);
+        return units == Units.METRIC ? length(length.toNearestMillimetre()) : tape(length);
+    }
+
+    /** As it was written, and in this page's units behind it where they are others: {@code 31 ft 6 in (9.601 m)}. */
+    public String written(Written length) {
+        return length.print(units, this::length);
+    }
+
+    /** Words as they were written that hold lengths, such as the ends of an order: {@code length 14 in (356 mm)}. */
+    public String written(String words) {
+        return LengthsInWords.replaced(words, length -> length.print(units, this::tape));
     }
 
     /** A sentence of the plan, which names lengths in exact metres, with its lengths as on this page. */
@@ -43,9 +50,14 @@ public record Figures(Units units, MoneyText currency) {
 
     /** For a column that names its unit: {@code 12.340}, or {@code 40' 5 13/16"} to the nearest sixteenth. */
     public String bare(Length length) {
+        return units == Units.METRIC ? BigDecimal.valueOf(length.mm(), 3).toPlainString() : bare(length.fine());
+    }
+
+    /** The same, rounded once. */
+    public String bare(FineLength length) {
         return units == Units.METRIC
-                ? BigDecimal.valueOf(length.mm(), 3).toPlainString()
-                : FeetAndInches.nearest(length).toString();
+                ? bare(length.toNearestMillimetre())
+                : FeetAndInches.nearest(length).marks();
     }
 
     /** The unit of a column of lengths. */
@@ -53,23 +65,25 @@ public record Figures(Units units, MoneyText currency) {
         return units == Units.METRIC ? "m" : "ft, in";
     }
 
-    /** A line of a derivation in millimetres, all digits; or in inches to four. No trailing zeros. */
+    /** A line of a derivation in millimetres, all digits without trailing zeros; or in inches and sixteenths. */
     public String fine(FineLength length) {
+        if (units == Units.IMPERIAL) {
+            return bareTape(steps(length));
+        }
         BigDecimal mm = BigDecimal.valueOf(length.units(), 4);
-        BigDecimal shown = units == Units.METRIC ? mm : mm.divide(MM_PER_INCH, 4, RoundingMode.HALF_UP);
-        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+        return mm.signum() == 0 ? "0" : mm.stripTrailingZeros().toPlainString();
     }
 
-    /** A length in steps of a tape, millimetres or sixteenths of an inch, to the nearest; halves go up. */
+    /** A length in steps of a tape, millimetres or sixteenths of an inch, to the nearest. */
     public long steps(FineLength length) {
-        return BigDecimal.valueOf(length.units())
-                .divide(BigDecimal.valueOf(stepUnits()), 0, RoundingMode.HALF_UP)
-                .longValueExact();
+        return units == Units.METRIC
+                ? length.toNearestMillimetre().mm()
+                : FeetAndInches.nearest(length).sixteenths();
     }
 
     /** One step of a tape, in 1/10,000 mm. */
     public long stepUnits() {
-        return (units == Units.METRIC ? MM : SIXTEENTH).longValueExact();
+        return units == Units.METRIC ? FineLength.UNITS_PER_MM : FeetAndInches.UNITS_PER_SIXTEENTH;
     }
 
     /** Steps of a tape in words: {@code 252 mm}, {@code 1 ft 6 1/16 in}. */
@@ -84,7 +98,7 @@ public record Figures(Units units, MoneyText currency) {
 
     /** A mark to set with a tape: to the nearest millimetre, {@code 252 mm}, or sixteenth of an inch. */
     public String tape(FineLength length) {
-        return tape(steps(length));
+        return LengthText.tape(length, units);
     }
 
     /** The unit of {@link #fine}. */

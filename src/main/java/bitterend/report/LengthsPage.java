@@ -6,7 +6,9 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -25,7 +27,7 @@ public final class LengthsPage {
     }
 
     /** One row for each order line and cut length, on the rope as ordered. */
-    public Document list(String shop, List<Piece> pieces) {
+    public Document list(String shop, List<Piece> pieces, Catalogue catalogue) {
         Writing page = new Writing();
         page.title("Cut lengths, " + shop);
         TableRows table = new TableRows(
@@ -33,7 +35,7 @@ public final class LengthsPage {
                 Column.figure("pieces"),
                 Column.words("rope"),
                 Column.words("ends"),
-                Column.figure("finished\n" + figures.unit()),
+                Column.words("finished"),
                 Column.figure("cut length\n" + figures.unit()));
         Map<Alike, Integer> rows = new LinkedHashMap<>();
         pieces.forEach(piece -> rows.merge(Alike.of(piece), 1, Integer::sum));
@@ -42,8 +44,8 @@ public final class LengthsPage {
                 Integer.toString(count),
                 row.rope(),
                 row.ends(),
-                figures.bare(row.finished()),
-                figures.bare(row.cut())));
+                figures.written(row.finished()),
+                figures.bare(catalogue.rope(row.rope()).cutting().exactly(row.cut()))));
         page.table(table);
         page.gap();
         page.paragraph("How a length came about: lengths SHOP ORDER/LINE.");
@@ -77,11 +79,12 @@ public final class LengthsPage {
 
     private void derivation(Writing page, Derivation derivation, Rope rope) {
         List<String> pieces = derivation.pieces();
-        page.heading("Cut " + FindingsPage.count(pieces.size(), "piece") + " of " + figures.length(derivation.cut())
-                + " from " + rope.name() + " (" + rope.id() + ")");
+        FineLength cut = rope.cutting().exactly(derivation.cut());
+        page.heading("Cut " + FindingsPage.count(pieces.size(), "piece") + " of " + figures.length(cut) + " from "
+                + rope.name() + " (" + rope.id() + ")");
         page.paragraph("For " + named(pieces) + ".");
         page.gap();
-        AlignedAmounts amounts = AlignedAmounts.of(derivation, figures);
+        AlignedAmounts amounts = AlignedAmounts.of(PrintedAmounts.of(derivation, rope, figures));
         SourceNotes sources = new SourceNotes();
         TableRows table = new TableRows(
                 Column.words(""),
@@ -93,7 +96,7 @@ public final class LengthsPage {
             table.row(line.label(), amounts.line(i), line.formula(), sources.mark(line.provenance()));
         }
         table.row("", "-".repeat(amounts.width()), "", "");
-        table.row("cut length", amounts.sum(), "= " + figures.length(derivation.cut()), "");
+        table.row("cut length", amounts.sum(), "= " + figures.length(cut), "");
         page.table(table);
         if (!sources.notes().isEmpty()) {
             page.gap();
@@ -115,7 +118,7 @@ public final class LengthsPage {
     }
 
     /** What pieces of one row have in common. */
-    private record Alike(String line, String rope, String ends, Length finished, Length cut) {
+    private record Alike(String line, String rope, String ends, Written finished, Length cut) {
         static Alike of(Piece piece) {
             return new Alike(
                     piece.order() + "/" + piece.source().line(),

@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 
 /**
@@ -12,12 +13,23 @@ import bitterend.measure.Length;
  * @param piece id of the piece; empty for anything but a cut
  * @param words the ends of a piece, or what is done
  * @param before what to do at the mark before the cut; may be empty
+ * @param over how much of the reading is only what the cuts up to here were brought up to whole millimetres by
  */
-public record Mark(Kind kind, Length at, Length length, Length left, String piece, String words, String before) {
+public record Mark(
+        Kind kind, Length at, Length length, Length left, String piece, String words, String before, FineLength over) {
+    /** A mark that no cut brought up. */
+    Mark(Kind kind, Length at, Length length, Length left, String words) {
+        this(kind, at, length, left, "", words, "", FineLength.ZERO);
+    }
+
+    /** The reading when every cut is exact: multiples of half an inch, say. */
+    FineLength exactlyAt() {
+        return at.fine().minus(over);
+    }
 
     /** The same mark with other words. */
     public Mark with(String other) {
-        return new Mark(kind, at, length, left, piece, other, before);
+        return new Mark(kind, at, length, left, piece, other, before, over);
     }
 
     /** The piece, or the word for what is done. */

@@ -4,14 +4,11 @@ import bitterend.day.OrderChange;
 import bitterend.day.OrdersTold;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Ordered;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What is said of orders that changed after cutting, and of spare pieces, on every page alike. */
 public final class OrderWords {
@@ -84,9 +81,8 @@ public final class OrderWords {
     }
 
     private String make(Ordered ordered) {
-        Optional<Length> finished = LengthText.parse(ordered.make().finished()).value();
-        return finished.map(figures::length).orElse(ordered.make().finished()) + ", "
-                + ordered.make().ends();
+        return figures.written(ordered.make().finished()) + ", "
+                + figures.written(ordered.make().ends());
     }
 
     private static String set(Ordered ordered) {

@@ -41,7 +41,7 @@ public final class PackingNotePage {
         String what = line.product().isEmpty() ? line.rope() : line.product() + ", " + line.rope();
         page.heading("Line " + line.line() + ": " + what);
         page.paragraph((line.words().isEmpty() ? "" : line.words() + ": ") + line.ordered() + " ordered, "
-                + figures.length(line.finished()) + " finished, " + line.ends() + "; "
+                + figures.written(line.finished()) + " finished, " + figures.written(line.ends()) + "; "
                 + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
         TableRows table = new TableRows(
                 Column.words("piece"),

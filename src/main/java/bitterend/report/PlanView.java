@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -123,7 +124,7 @@ public record PlanView(
         List<Mark> marks = CuttingTable.of(
                 reel(draw),
                 draw,
-                rope(draw).cutting().loss(),
+                rope(draw).cutting(),
                 pieces(),
                 beforeCut(draw).brief());
         return uncertain(draw).map(rest -> CuttingTable.measuring(rest, marks)).orElse(marks);
@@ -135,8 +136,25 @@ public record PlanView(
     }
 
     /** What the counter shows at a true length from the clean end of this reel. */
-    public Length reading(ReelDraw draw, Length length) {
-        return beforeCut(draw).reading(length);
+    public FineLength reading(ReelDraw draw, Length length) {
+        return beforeCut(draw).reading(length.fine());
+    }
+
+    /** What the counter shows at a mark on this reel. */
+    public FineLength reading(ReelDraw draw, Mark mark) {
+        return beforeCut(draw).reading(mark.exactlyAt());
+    }
+
+    /** The length of a piece off this reel, as it is to be cut. */
+    public FineLength exactly(ReelDraw draw, Length cut) {
+        return rope(draw).cutting().exactly(cut);
+    }
+
+    /** The length beside a mark on this reel. */
+    public FineLength length(ReelDraw draw, Mark mark) {
+        return mark.kind() == Mark.Kind.CUT
+                ? exactly(draw, mark.length())
+                : mark.length().fine();
     }
 
     /** What a length off this reel would cost to buy again; nothing when the rope is a customer's own. */

@@ -26,9 +26,9 @@ final class QuoteWords {
         }
         parts.add(rope(line));
         int legs = line.assembly().ordered().legs();
-        parts.add((legs == 1 ? "" : legs + " legs of ") + figures.length(make.finished()) + " finished, "
+        parts.add((legs == 1 ? "" : legs + " legs of ") + figures.written(make.finished()) + " finished, "
                 + between(make));
-        parts.add(line.pieces().get(0).ends());
+        parts.add(figures.written(line.pieces().get(0).ends()));
         String certificate = line.assembly().terms().certificate();
         if (!certificate.isEmpty()) {
             parts.add("with certificate " + certificate);

@@ -62,8 +62,8 @@ final class ReelBlock {
             table.row(
                     mark.before(),
                     tape.cell(mark.kind(), i == marks.size() - 1),
-                    figures.bare(view.reading(draw, mark.at())),
-                    mark.length().isPositive() ? figures.bare(mark.length()) : "",
+                    figures.bare(view.reading(draw, mark)),
+                    mark.length().isPositive() ? figures.bare(view.length(draw, mark)) : "",
                     mark.name(),
                     words.of(draw, mark),
                     figures.bare(mark.left()));

@@ -1,6 +1,8 @@
 package bitterend.stock;
 
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.LengthsInWords;
 
 /**
  * What was ordered when a piece was cut, so that a later change of the order can be seen.
@@ -34,7 +36,14 @@ public record Ordered(Piece piece, Make make, Bond bond, Wish wish) {
      * @param ends both ends in words
      * @param needed cut length needed on the rope it was cut from
      */
-    public record Make(String rope, String finished, String ends, Length needed) {}
+    public record Make(String rope, String finished, String ends, Length needed) {
+        /** The same with every length in millimetres: equal however the lengths were written, and as older ledgers have it. */
+        public Make exactly() {
+            String millimetres =
+                    LengthText.parse(finished).value().map(LengthText::exact).orElse(finished);
+            return new Make(rope, millimetres, LengthsInWords.exact(ends), needed);
+        }
+    }
 
     /**
      * The set it belongs to.

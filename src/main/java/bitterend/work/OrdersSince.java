@@ -69,7 +69,7 @@ final class OrdersSince {
             return "was to be cut at " + Words.of(was.lengthOn(rope).orElse(was.cut())) + ", now at "
                     + Words.of(is.lengthOn(rope).orElse(is.cut()));
         }
-        if (!was.ends().equals(is.ends())) {
+        if (!was.hasEndsOf(is)) {
             return "had the ends " + was.ends() + ", now " + is.ends();
         }
         if (!was.certificate().equals(is.certificate()) || was.ownRope() != is.ownRope()) {

@@ -58,9 +58,8 @@ final class OrdersCommandTest {
     @Test
     void longerLength_isToldWithWhatItTakes_andAPersonDecides() throws IOException {
         write("orders.csv", HEADER + PILOTS.replace("28 m", "29.5 m") + BOARD);
-        String told =
-                "5119/1.1 (Port Pilots): ordered 28.000 m, sealed / sealed when it was cut, 29.500 m, sealed / sealed"
-                        + " now; it takes 29.500 m and is cut at 28.000 m;";
+        String told = "5119/1.1 (Port Pilots): ordered 28 m, sealed / sealed when it was cut, 29.5 m, sealed / sealed"
+                + " now; it takes 29.500 m and is cut at 28.000 m;";
         assertTrue(orders().contains(told), orders());
         assertTrue(flat(run(0, "check", "" + shop).out()).startsWith("Changed after cutting, and spare pieces"));
         assertTrue(flat(run(0, "check", "" + shop, "--json").out()).contains(told));
@@ -86,8 +85,7 @@ final class OrdersCommandTest {
     @Test
     void otherEnd_isTold() throws IOException {
         write("orders.csv", HEADER + PILOTS.replace("sealed,sealed", "sealed,plain") + BOARD);
-        assertTrue(
-                orders().contains("ordered 28.000 m, sealed / sealed when it was cut, 28.000 m, sealed / plain now"));
+        assertTrue(orders().contains("ordered 28 m, sealed / sealed when it was cut, 28 m, sealed / plain now"));
     }
 
     @Test

@@ -189,7 +189,7 @@ final class QuoteDayTest {
     void cheaperLengthWithinTheLeeway_isTold() {
         Run run = run(0, "quote", shop, request("Q-2603.csv"), "--time", "500ms");
         assertTrue(
-                run.out().contains("Line 1: 36.200 m costs 106 % more waste than 35.600 m (41.58 EUR against 20.18"),
+                run.out().contains("Line 1: 36.2 m costs 106 % more waste than 35.600 m (41.58 EUR against 20.18"),
                 run.out());
     }
 

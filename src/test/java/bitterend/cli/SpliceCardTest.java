@@ -62,10 +62,10 @@ final class SpliceCardTest {
     void sampleAndSpare_standOnCardAndTag() throws IOException {
         plan();
         String cards = sheet("--cards");
-        assertTrue(cards.contains("1/2.1-1 carries 1.000 m for the break test"), cards);
-        assertTrue(cards.contains("every piece carries 0.150 m more than it needs"), cards);
+        assertTrue(cards.contains("1/2.1-1 carries 1 m for the break test"), cards);
+        assertTrue(cards.contains("every piece carries 150 mm more than it needs"), cards);
         String tags = sheet("--tags");
-        assertTrue(tags.contains("with a sample of 1.000 m, with 0.150 m spare"), tags);
+        assertTrue(tags.contains("with a sample of 1 m, with 150 mm spare"), tags);
         assertTrue(tags.contains("on pins of 300 mm, after a first wetting that shrinks it by 5 %"), tags);
         assertTrue(tags.contains("passes 7.975 m to 8.025 m"), tags);
         assertEquals(1, tags.split("with a sample", -1).length - 1);

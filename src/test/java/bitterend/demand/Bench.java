@@ -25,6 +25,7 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.UnitPrice;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -69,7 +70,7 @@ final class Bench {
     }
 
     static Make make(Length finished, EndSpec endA, EndSpec endB) {
-        return new Make(finished, Measuring.USUAL, endA, endB, Extras.NONE);
+        return new Make(Written.worked(finished), Measuring.USUAL, endA, endB, Extras.NONE);
     }
 
     static Assembly one(Make make) {

@@ -19,6 +19,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -72,12 +73,16 @@ final class CardDerivationTest {
                 row.id(), new EyeSpec.FlatLength(FineLength.ofMillimetres(60 + random.nextInt(900)), Diameter.NONE));
         EndSpec other = random.nextBoolean() ? eye : EndSpec.of("plain");
         Make make = new Make(
-                new Length(500 + random.nextInt(20_000)),
+                Written.worked(new Length(500 + random.nextInt(20_000))),
                 measuring(random),
                 eye,
                 other,
-                new Extras(new Length(random.nextInt(200)), Length.ZERO),
-                new Asked(new Tolerance(new Length(20), Ratio.ZERO), Tolerance.NONE, Tolerance.NONE, List.of()));
+                new Extras(Written.worked(new Length(random.nextInt(200))), Written.NOTHING),
+                new Asked(
+                        new Tolerance(Written.worked(new Length(20)), Ratio.ZERO),
+                        Tolerance.NONE,
+                        Tolerance.NONE,
+                        List.of()));
         Demanded demanded = Bench.model(BOOK, rope).pieces(Bench.one(make));
         return demanded.pieces().isEmpty()
                 ? java.util.Optional.empty()

@@ -24,6 +24,7 @@ import bitterend.demand.Assembly.Use;
 import bitterend.exchange.SplicesJson;
 import bitterend.finding.Finding;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -142,8 +143,8 @@ final class CodesTest {
                 Tolerance.NONE,
                 List.of(),
                 List.of(new Accepted(Accepted.CODE, "Jansen")));
-        Assembly.Make made =
-                new Assembly.Make(Length.ofMetres(10), Measuring.USUAL, soft, PLAIN, Assembly.Extras.NONE, accepted);
+        Assembly.Make made = new Assembly.Make(
+                Written.worked(Length.ofMetres(10)), Measuring.USUAL, soft, PLAIN, Assembly.Extras.NONE, accepted);
         Demanded demanded = model(BOOK, WIRE).pieces(order(1, 1, made, terms(Use.LIFTING, "us"), "R"));
         assertTrue(said(demanded, false).contains("accepted by Jansen"), said(demanded, false));
     }

@@ -21,6 +21,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -66,7 +67,11 @@ final class DerivationPropertiesTest {
             @ForAll("wanted") Wanted wanted, @ForAll @LongRange(min = 1, max = 5_000) long more) {
         Make make = wanted.make();
         Make longer = new Make(
-                new Length(make.finished().mm() + more), make.measuring(), make.endA(), make.endB(), make.extras());
+                Written.worked(new Length(make.finished().roundedUp().mm() + more)),
+                make.measuring(),
+                make.endA(),
+                make.endB(),
+                make.extras());
         DemandModel model = model(BOOK, wanted.rope());
         Demanded first = model.pieces(one(make));
         Demanded second = model.pieces(one(longer));
@@ -109,7 +114,7 @@ final class DerivationPropertiesTest {
         Measuring measuring = wanted.make().measuring();
         FineLength stated =
                 slack.times(Ratio.ONE.minus(measuring.shrinkage())).times(Ratio.ONE.plus(measuring.extension()));
-        long difference = stated.units() - wanted.make().finished().fine().units();
+        long difference = stated.units() - wanted.make().finished().exact().units();
         assertTrue(Math.abs(difference) <= TOLERANCE, () -> difference + " units off");
     }
 
@@ -160,8 +165,12 @@ final class DerivationPropertiesTest {
                         ends,
                         ends,
                         Arbitraries.longs().between(0, 200))
-                .as((finished, measuring, a, b, spare) ->
-                        new Make(new Length(finished), measuring, a, b, new Extras(new Length(spare), Length.ZERO)));
+                .as((finished, measuring, a, b, spare) -> new Make(
+                        Written.worked(new Length(finished)),
+                        measuring,
+                        a,
+                        b,
+                        new Extras(Written.worked(new Length(spare)), Written.NOTHING)));
     }
 
     private static Arbitrary<Measuring> measurings() {

@@ -28,6 +28,7 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -246,8 +247,8 @@ final class LayoutTest {
     /** Middle of 10 m: 4,700 mm of clear rope beyond the throat, which lies tail, eye and take-up from the cut end. */
     @Test
     void marksAlong_lieWhereTheFinishedAssemblyWantsThem() {
-        WantedMark middle = new WantedMark("middle", new Ratio(1, 2), Length.ZERO);
-        WantedMark near = new WantedMark("1 m", Ratio.ZERO, Length.ofMetres(1));
+        WantedMark middle = new WantedMark("middle", new Ratio(1, 2), FineLength.ZERO);
+        WantedMark near = new WantedMark("1 m", Ratio.ZERO, Length.ofMetres(1).fine());
         Demanded demanded = marked(List.of(middle, near));
         SpliceLayout along = demanded.layouts().get(demanded.layouts().size() - 1);
         long throat = 2_520_000 + 6_189_696 + 1_764_000;
@@ -258,7 +259,8 @@ final class LayoutTest {
     /** A mark at 5 m of the wet and tensioned length lies as much further along the slack and dry piece. */
     @Test
     void marksAlong_followTensionAndWettingAsTheLengthDoes() {
-        List<SpliceLayout> layouts = converted(List.of(new WantedMark("5 m", Ratio.ZERO, Length.ofMetres(5))));
+        List<SpliceLayout> layouts = converted(
+                List.of(new WantedMark("5 m", Ratio.ZERO, Length.ofMetres(5).fine())));
         double throat = 252 + 618.9696 + 176.4;
         double place = throat + 5_000 / 1.02 / 0.95 - 300;
         assertEquals(place, fromCutEnd(layouts.get(layouts.size() - 1), "5 m").units() / 10_000.0, 0.001);
@@ -266,7 +268,7 @@ final class LayoutTest {
 
     @Test
     void marksAlong_insideAnEyeAreRefused() {
-        Demanded demanded = marked(List.of(new WantedMark("0.2 m", Ratio.ZERO, new Length(200))));
+        Demanded demanded = marked(List.of(new WantedMark("0.2 m", Ratio.ZERO, new Length(200).fine())));
         assertEquals("marks", demanded.findings().get(0).field());
         assertEquals(List.of(), demanded.pieces());
     }
@@ -274,7 +276,8 @@ final class LayoutTest {
     private static Demanded marked(List<WantedMark> marks) {
         Asked asked = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, marks);
         return model(BOOK, BRAID)
-                .pieces(one(new Make(Length.ofMetres(10), Measuring.USUAL, EYE, PLAIN, Extras.NONE, asked)));
+                .pieces(one(new Make(
+                        Written.worked(Length.ofMetres(10)), Measuring.USUAL, EYE, PLAIN, Extras.NONE, asked)));
     }
 
     /** Two eyes, wanted wet at 5 % shrinkage and under 2 % of tension. */
@@ -283,7 +286,7 @@ final class LayoutTest {
                 new Measuring(Measuring.Between.BEARING_POINTS, Diameter.NONE, Ratio.percent(2), Ratio.percent(5));
         Asked asked = new Asked(Tolerance.NONE, Tolerance.NONE, Tolerance.NONE, marks);
         return model(BOOK, BRAID)
-                .pieces(one(new Make(Length.ofMetres(10), wet, EYE, EYE, Extras.NONE, asked)))
+                .pieces(one(new Make(Written.worked(Length.ofMetres(10)), wet, EYE, EYE, Extras.NONE, asked)))
                 .layouts();
     }
 

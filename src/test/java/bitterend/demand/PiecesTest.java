@@ -22,6 +22,7 @@ import bitterend.exchange.SplicesJson;
 import bitterend.finding.Finding;
 import bitterend.measure.Diameter;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -75,7 +76,7 @@ final class PiecesTest {
 
     @Test
     void spare_isOnEveryPieceAndTheSampleOnTheFirst() {
-        Extras extras = new Extras(new Length(50), new Length(2_000));
+        Extras extras = new Extras(Written.worked(new Length(50)), Written.worked(new Length(2_000)));
         Make make = new Make(EYED.finished(), EYED.measuring(), EYED.endA(), EYED.endB(), extras);
         Demanded demanded = demanded(order(3, 1, make, Terms.USUAL, "B12"));
         assertEquals(

@@ -31,6 +31,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,13 +48,13 @@ final class WatchTest {
     @ParameterizedTest
     @CsvSource({"125, 0, 1", "126, 0, 0", "0, 1, 1", "0, 2, 0"})
     void tolerance_tighterThanTheTakeUpIsKnownWarns(long mm, int percent, int warnings) {
-        Tolerance tolerance = new Tolerance(new Length(mm), Ratio.percent(percent));
+        Tolerance tolerance = new Tolerance(Written.worked(new Length(mm)), Ratio.percent(percent));
         assertEquals(warnings, findings(asked(tolerance, Tolerance.NONE)).size());
     }
 
     @Test
     void setTolerance_mustHoldBetweenTwoPieces() {
-        Tolerance tight = new Tolerance(new Length(200), Ratio.ZERO);
+        Tolerance tight = new Tolerance(Written.worked(new Length(200)), Ratio.ZERO);
         assertEquals(
                 "set tolerance", findings(asked(Tolerance.NONE, tight)).get(0).field());
     }
@@ -61,8 +62,8 @@ final class WatchTest {
     @Test
     void tolerances_standInTheNotes() {
         Asked asked = new Asked(
-                new Tolerance(Length.ZERO, Ratio.percent(2)),
-                new Tolerance(new Length(10), Ratio.ZERO),
+                new Tolerance(Written.NOTHING, Ratio.percent(2)),
+                new Tolerance(Written.worked(new Length(10)), Ratio.ZERO),
                 Tolerance.NONE,
                 List.of());
         List<String> notes =
@@ -121,7 +122,7 @@ final class WatchTest {
         Measuring bedded =
                 new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO, Ratio.percent(1));
         Derivation derivation = model(BOOK, LAID)
-                .pieces(one(new Make(new Length(10_100), bedded, PLAIN, PLAIN, Extras.NONE)))
+                .pieces(one(new Make(Written.worked(new Length(10_100)), bedded, PLAIN, PLAIN, Extras.NONE)))
                 .derivations()
                 .get(0);
         assertEquals(10_000, derivation.cut().mm());
@@ -199,7 +200,8 @@ final class WatchTest {
     void ring_mayBeOrderedByItsWorkingLength() {
         EndSpec ring = EndSpec.of("fibre-grommet");
         Measuring flat = new Measuring(Between.FLAT, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
-        Demanded working = model(BOOK, LAID).pieces(one(new Make(new Length(500), flat, ring, PLAIN, Extras.NONE)));
+        Demanded working = model(BOOK, LAID)
+                .pieces(one(new Make(Written.worked(new Length(500)), flat, ring, PLAIN, Extras.NONE)));
         Demanded round = model(BOOK, LAID).pieces(one(Bench.make(new Length(1_000), ring, PLAIN)));
         assertEquals(round.pieces().get(0).cut(), working.pieces().get(0).cut());
         assertEquals(
@@ -268,6 +270,6 @@ final class WatchTest {
 
     private static Make eyed(Asked asked) {
         EndSpec eye = EndSpec.of("double-braid-eye", flat(300));
-        return new Make(Length.ofMetres(10), Measuring.USUAL, eye, eye, Extras.NONE, asked);
+        return new Make(Written.worked(Length.ofMetres(10)), Measuring.USUAL, eye, eye, Extras.NONE, asked);
     }
 }

@@ -31,6 +31,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -88,7 +89,10 @@ final class WorkedLengthsTest {
         EyeSpec perimeter = new EyeSpec.Perimeter(new FineLength(43 * 254_000L), Diameter.NONE);
         EndSpec eye = new EndSpec("three-strand-eye", perimeter, FittingSpec.NONE, new Options(4, false, "", ""));
         Measuring outside = new Measuring(Between.OUTSIDE, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
-        return derive(withoutProjection(splices), rope, new Make(new Length(6096), outside, eye, eye, Extras.NONE));
+        return derive(
+                withoutProjection(splices),
+                rope,
+                new Make(Written.worked(new Length(6096)), outside, eye, eye, Extras.NONE));
     }
 
     /** 10 m pin to pin, two swaged ends of 45 mm. */
@@ -106,8 +110,8 @@ final class WorkedLengthsTest {
         Rope rope = rope(Construction.THREE_STRAND, Fibre.NYLON, mm(12));
         Measuring wetted = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.percent(5));
         EndSpec plain = EndSpec.of("plain");
-        Derivation derivation =
-                derive(BUILT_IN, rope, new Make(Length.ofMetres(10), wetted, plain, plain, Extras.NONE));
+        Derivation derivation = derive(
+                BUILT_IN, rope, new Make(Written.worked(Length.ofMetres(10)), wetted, plain, plain, Extras.NONE));
         assertEquals(new Length(10_527), derivation.cut());
         assertEquals(new FineLength(5_263_158), amount(derivation, "before wetting"));
     }
@@ -118,8 +122,8 @@ final class WorkedLengthsTest {
         Rope rope = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
         Measuring tensioned = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.percent(2), Ratio.ZERO);
         EndSpec plain = EndSpec.of("plain");
-        Derivation derivation =
-                derive(BUILT_IN, rope, new Make(Length.ofMetres(220), tensioned, plain, plain, Extras.NONE));
+        Derivation derivation = derive(
+                BUILT_IN, rope, new Make(Written.worked(Length.ofMetres(220)), tensioned, plain, plain, Extras.NONE));
         assertEquals(new Length(215_687), derivation.cut());
     }
 

@@ -9,6 +9,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
@@ -65,7 +66,7 @@ final class Counter {
                 new Assembly.Ordered(new Piece.Source("Q", name, PlainShop.DAY.plusDays(30), 5), "", "", quantity, 1),
                 List.of("R"),
                 new Assembly.Make(
-                        new Length(mm),
+                        Written.worked(new Length(mm)),
                         Measuring.USUAL,
                         EndSpec.of("plain"),
                         EndSpec.of("plain"),
@@ -105,7 +106,7 @@ final class Counter {
                         ordered.source().order(),
                         ordered.source().line(),
                         n,
-                        assembly.make().finished().mm()))
+                        assembly.make().finished().roundedUp().mm()))
                 .toList();
         return new Demanded(pieces, List.of(), List.of(), List.of(), null, List.of(), List.of());
     }

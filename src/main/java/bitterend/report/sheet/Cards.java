@@ -64,7 +64,7 @@ final class Cards {
                 title(line.assembly()),
                 order(line, pieces),
                 rope(view.rope(first.draw())),
-                lengths(card),
+                lengths(line.assembly().make(), card),
                 pieces.stream().map(this::cut).toList(),
                 notes(line, first.draw()),
                 view.beforeCut(first.draw()).words(),
@@ -117,9 +117,11 @@ final class Cards {
         return facts;
     }
 
-    private List<Fact> lengths(SpliceCard card) {
+    private List<Fact> lengths(Assembly.Make make, SpliceCard card) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("finished", outcome(card.ordered())));
+        facts.add(new Fact(
+                "finished",
+                figures.written(make.finished()) + " " + card.ordered().measured()));
         facts.add(new Fact("on the floor", outcome(card.floor())));
         facts.add(new Fact(
                 "passes",
@@ -140,7 +142,11 @@ final class Cards {
     private CardSheet.Cut cut(Piece piece) {
         Drawn found = drawnAs(piece);
         Reel reel = view.reel(found.draw());
-        return new CardSheet.Cut(piece.id(), figures.length(found.cut().length()), reel.id(), reel.lot());
+        return new CardSheet.Cut(
+                piece.id(),
+                figures.length(view.exactly(found.draw(), found.cut().length())),
+                reel.id(),
+                reel.lot());
     }
 
     /** Sample and spare by the piece they are on; what the code asks; how the counter reads; substitutes. */

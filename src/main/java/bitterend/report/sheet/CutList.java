@@ -47,7 +47,9 @@ public final class CutList {
                         mark.kind().word(),
                         mark.piece(),
                         Long.toString(mark.at().mm()),
-                        Long.toString(view.reading(draw, mark.at()).mm()),
+                        Long.toString(view.reading(draw, mark.at())
+                                .toNearestMillimetre()
+                                .mm()),
                         Long.toString(mark.length().mm()),
                         Long.toString(mark.left().mm()),
                         mark.before(),

@@ -4,8 +4,8 @@ import bitterend.demand.Demanded;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
 import bitterend.report.BenchMarks;
 import bitterend.report.Figures;
 import bitterend.report.sheet.CardSheet.EndBlock;
@@ -115,7 +115,8 @@ final class EndBlocks {
         if (eye.pin().equals(Diameter.NONE) || !eye.lining().isEmpty()) {
             return "";
         }
-        return "on its pin of " + DiameterText.print(eye.pin(), figures.units()) + " it is " + figures.tape(eye.used())
+        return "on its pin of " + LengthText.print(eye.pin().asLength(), figures.units()) + " it is "
+                + figures.tape(eye.used())
                 + " long, " + times(eye.used(), eye.pin()) + " x the pin; laid flat " + times(eye.flat(), eye.pin())
                 + " x";
     }

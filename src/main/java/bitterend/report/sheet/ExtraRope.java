@@ -1,7 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.Assembly;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.Figures;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,26 +18,26 @@ final class ExtraRope {
     List<String> sentences(CardWork line) {
         Assembly.Extras extras = line.assembly().make().extras();
         List<String> sentences = new ArrayList<>();
-        if (extras.sample().isPositive() && !line.demanded().pieces().isEmpty()) {
+        if (extras.sample().exact().isPositive() && !line.demanded().pieces().isEmpty()) {
             sentences.add("Sample: " + line.demanded().pieces().get(0).id() + " carries "
-                    + figures.length(extras.sample())
+                    + figures.written(extras.sample())
                     + " for the break test. Cut it off first, at end B; then mark end B from the new cut end.");
         }
-        if (extras.spare().isPositive()) {
-            sentences.add("Spare: every piece carries " + figures.length(extras.spare())
+        if (extras.spare().exact().isPositive()) {
+            sentences.add("Spare: every piece carries " + figures.written(extras.spare())
                     + " more than it needs; it stays beyond the tail mark of end B until the length is measured.");
         }
         return sentences;
     }
 
     /** What a tag says of the rope beyond the assembly; empty for nothing. */
-    static String brief(Length sample, Length spare, Figures figures) {
+    static String brief(Written sample, Written spare, Figures figures) {
         List<String> words = new ArrayList<>();
-        if (sample.isPositive()) {
-            words.add("with a sample of " + figures.length(sample));
+        if (sample.exact().isPositive()) {
+            words.add("with a sample of " + figures.written(sample));
         }
-        if (spare.isPositive()) {
-            words.add("with " + figures.length(spare) + " spare");
+        if (spare.exact().isPositive()) {
+            words.add("with " + figures.written(spare) + " spare");
         }
         return String.join(", ", words);
     }

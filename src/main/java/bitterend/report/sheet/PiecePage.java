@@ -2,6 +2,7 @@ package bitterend.report.sheet;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Rope;
 import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
@@ -9,6 +10,7 @@ import bitterend.demand.EndSpec;
 import bitterend.report.Cautions;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.PrintedAmounts;
 import bitterend.report.SourceNotes;
 import bitterend.report.sheet.PieceSheet.DerivedLength;
 import bitterend.report.sheet.PieceSheet.DrawnEnd;
@@ -37,10 +39,9 @@ public final class PiecePage {
                         + ordered.source().line() + customer,
                 figures.fineUnit(),
                 List.of(end("end A: ", make.endA(), demanded), end("end B: ", make.endB(), demanded)),
-                figures.length(make.finished()),
+                figures.written(make.finished()),
                 demanded.derivations().stream()
-                        .map(derivation -> length(
-                                derivation, catalogue.rope(derivation.rope()).name()))
+                        .map(derivation -> length(derivation, catalogue.rope(derivation.rope())))
                         .toList(),
                 new Layouts(figures).of(List.of(demanded)),
                 Cautions.ALWAYS);
@@ -63,20 +64,22 @@ public final class PiecePage {
         return new DrawnEnd(eye, fitting, tail, amounts);
     }
 
-    private DerivedLength length(Derivation derivation, String rope) {
+    private DerivedLength length(Derivation derivation, Rope rope) {
         SourceNotes sources = new SourceNotes();
-        List<Line> lines = derivation.lines().stream()
-                .map(line -> new Line(
-                        line.label(), figures.fine(line.amount()), line.formula(), sources.mark(line.provenance())))
-                .toList();
+        PrintedAmounts amounts = PrintedAmounts.of(derivation, rope, figures);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < derivation.lines().size(); i++) {
+            Derivation.Line line = derivation.lines().get(i);
+            lines.add(new Line(line.label(), amounts.lines().get(i), line.formula(), sources.mark(line.provenance())));
+        }
         List<String> notes = new ArrayList<>(sources.notes());
         derivation.notes().forEach(note -> notes.add(note.endsWith(".") ? note : note + "."));
         return new DerivedLength(
-                FindingsPage.count(derivation.pieces().size(), "piece") + " from " + rope,
+                FindingsPage.count(derivation.pieces().size(), "piece") + " from " + rope.name(),
                 String.join(", ", derivation.pieces()),
                 lines,
-                figures.fine(derivation.cut().fine()),
-                figures.length(derivation.cut()),
+                amounts.sum(),
+                figures.length(rope.cutting().exactly(derivation.cut())),
                 notes);
     }
 }

@@ -69,8 +69,8 @@ final class ReelSheets {
             rows.add(new Row(
                     mark,
                     cut ? cuts : 0,
-                    figures.bare(view.reading(draw, mark.at())),
-                    mark.length().isPositive() ? figures.bare(mark.length()) : "",
+                    figures.bare(view.reading(draw, mark)),
+                    mark.length().isPositive() ? figures.bare(view.length(draw, mark)) : "",
                     figures.bare(mark.left()),
                     heights.of(mark)));
         }

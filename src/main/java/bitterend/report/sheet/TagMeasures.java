@@ -3,7 +3,7 @@ package bitterend.report.sheet;
 import bitterend.demand.Assembly;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.Figures;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -55,6 +55,6 @@ final class TagMeasures {
     private String extra(CardWork line, Piece piece) {
         Assembly.Extras extras = line.assembly().make().extras();
         boolean first = piece.id().equals(line.demanded().pieces().get(0).id());
-        return ExtraRope.brief(first ? extras.sample() : Length.ZERO, extras.spare(), figures);
+        return ExtraRope.brief(first ? extras.sample() : Written.NOTHING, extras.spare(), figures);
     }
 }

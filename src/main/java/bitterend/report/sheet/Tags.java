@@ -96,9 +96,10 @@ final class Tags {
         }
         lines.add(order(piece));
         lines.add(view.rope(draw).name());
-        lines.add(piece.ends());
+        lines.add(figures.written(piece.ends()));
         released(piece).ifPresent(lines::add);
-        String measure = "cut " + figures.length(cut.length()) + ", finished " + figures.length(piece.finished());
+        String measure = "cut " + figures.length(view.exactly(draw, cut.length())) + ", finished "
+                + figures.written(piece.finished());
         if (!view.mark().changesOf(reel.id()).isEmpty()) {
             lines.add(0, "CHANGED since it was planned: see the sheet");
         }
@@ -127,7 +128,7 @@ final class Tags {
                 .sorted(Comparator.comparing(PieceId::text, NaturalOrder.IDS))
                 .collect(Collectors.groupingBy(PieceId::part, TreeMap::new, Collectors.toList()));
         List<String> lines = parts.values().stream().map(Tags::part).collect(Collectors.toCollection(ArrayList::new));
-        lines.add(first.ends());
+        lines.add(figures.written(first.ends()));
         released(first).ifPresent(lines::add);
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();

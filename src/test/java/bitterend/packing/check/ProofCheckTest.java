@@ -140,7 +140,14 @@ final class ProofCheckTest {
             Piece.Matching matching =
                     pieces.size() < 2 ? new Piece.Matching("S", Piece.Bond.ONE_LOT) : Piece.Matching.NONE;
             pieces.add(new Piece(
-                    piece.id(), piece.source(), piece.choices(), matching, "", false, piece.finished(), piece.ends()));
+                    piece.pieceId(),
+                    piece.source(),
+                    piece.choices(),
+                    matching,
+                    "",
+                    false,
+                    piece.finished(),
+                    piece.ends()));
         }
         return day(shop, pieces, reels);
     }

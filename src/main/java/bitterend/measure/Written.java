@@ -1,0 +1,69 @@
+package bitterend.measure;
+
+import java.util.function.Function;
+
+/**
+ * A length as somebody wrote it: 31 ft 6 in stay 31 ft 6 in on every page, whatever whole millimetres they are cut as.
+ * Equal when the lengths are, however they were written.
+ *
+ * @param exact the length, to 0.0001 mm
+ * @param text as it was written, blanks tidied; empty for a length that was worked out
+ */
+public record Written(FineLength exact, String text) {
+    public static final Written NOTHING = worked(Length.ZERO);
+
+    /** What is finer than 0.0001 mm is rounded up: for what is wanted. */
+    public static Parsed<Written> parse(String text) {
+        return LengthText.parseFine(text).map(exact -> new Written(exact, tidy(text)));
+    }
+
+    /** A length that nobody wrote. */
+    public static Written worked(Length length) {
+        return worked(length.fine());
+    }
+
+    /** A length that nobody wrote. */
+    public static Written worked(FineLength length) {
+        return new Written(length, "");
+    }
+
+    /** Whole millimetres that are no less: for what is to be cut. */
+    public Length roundedUp() {
+        return exact.roundedUp();
+    }
+
+    /** Whole millimetres that are no more: for rope that is there. */
+    public Length roundedDown() {
+        return exact.roundedDown();
+    }
+
+    /** The form for files that keep one text: as written, else exact. */
+    public String kept() {
+        return text.isEmpty() ? LengthText.exact(exact) : text;
+    }
+
+    /**
+     * For people: as written, and behind it, in brackets, in the other system where the page is in that; a length that
+     * was worked out as {@code other} prints it.
+     */
+    public String print(Units units, Function<FineLength, String> other) {
+        if (text.isEmpty()) {
+            return other.apply(exact);
+        }
+        return LengthText.isIn(text, units) ? text : text + " (" + other.apply(exact) + ")";
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Written written && written.exact.equals(exact);
+    }
+
+    @Override
+    public int hashCode() {
+        return exact.hashCode();
+    }
+
+    private static String tidy(String text) {
+        return text.strip().replaceAll("\\s+", " ");
+    }
+}
