@@ -1,0 +1,227 @@
+package bitterend.demand;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.Rope;
+import bitterend.demand.MarksPropertiesTest.Wanted;
+import bitterend.demand.SpliceLayout.Mark;
+import bitterend.exchange.AnswerJson;
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.SplicesJson;
+import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Units;
+import bitterend.report.Figures;
+import bitterend.report.sheet.PiecePage;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/**
+ * What the pages print equals what {@code lengths --json} holds: over every row and random sizes, on a bench in millimetres
+ * and on one in inches, each mark is the nearest step of the tape, and the lines of the derivation add up on paper.
+ */
+final class PagesPropertiesTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final FineLength HALF_INCH = new FineLength(127_000);
+    /** Measured on the finished first eye, and told in a sentence of its own. */
+    private static final String OUTSIDE_THE_TABLE = "throat, measured";
+
+    private static final Pattern MARK = Pattern.compile("<tr><td><b>([^<]*)</b></td><td class=\"c-on\">[^<]*</td>"
+            + "<td class=\"figure\"><b>([^<]*)</b></td><td>([^<]*)</td><td class=\"figure\">([^<]*)</td></tr>");
+    private static final Pattern LINE =
+            Pattern.compile("<tr><td><b>[^<]*</b></td><td class=\"figure\">([^<]*)</td><td>[^<]*</td><td>[^<]*</td></tr>");
+    private static final Pattern CUT =
+            Pattern.compile("<b>cut length</b></td><td class=\"figure\"><b>([^<]*)</b></td><td><b>([^<]*)</b>");
+
+    @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
+    void pageInMillimetres_holdsWhatTheJsonHolds(@ForAll("wanted") Wanted wanted) throws Exception {
+        agree(wanted, Units.METRIC);
+    }
+
+    @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
+    void pageInInches_holdsWhatTheJsonHolds(@ForAll("wanted") Wanted wanted) throws Exception {
+        Rope rope = wanted.rope();
+        Rope inInches = new Rope(
+                rope.id(),
+                rope.name(),
+                rope.identity(),
+                rope.mass(),
+                rope.price(),
+                new Rope.Cutting(rope.cutting().loss(), HALF_INCH),
+                rope.worth(),
+                rope.usualReel(),
+                rope.layLength());
+        agree(new Wanted(wanted.row(), inInches, wanted.eye(), wanted.both(), wanted.more()), Units.IMPERIAL);
+    }
+
+    /** A page whose marks are moved by one step of the tape is found out. */
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void markMovedByAStep_isFound(@ForAll("wanted") Wanted wanted) throws Exception {
+        Optional<OrderLine> line = MarksPropertiesTest.ordered(wanted);
+        if (line.isEmpty() || line.get().demanded().layouts().isEmpty()) {
+            return;
+        }
+        Demanded sound = line.get().demanded();
+        List<SpliceLayout> moved =
+                sound.layouts().stream().map(PagesPropertiesTest::moved).toList();
+        Demanded mutant = new Demanded(
+                sound.pieces(),
+                sound.derivations(),
+                sound.work(),
+                moved,
+                sound.findCard().orElse(null),
+                sound.findings(),
+                sound.remarks());
+        Page page = new Page(wanted.rope(), Units.METRIC);
+        assertFalse(page.differences(new OrderLine(line.get().assembly(), mutant), json(line.get()))
+                .isEmpty());
+    }
+
+    private static SpliceLayout moved(SpliceLayout layout) {
+        FineLength step = FineLength.ofMillimetres(1);
+        List<Mark> marks = layout.marks().stream()
+                .map(mark -> new Mark(
+                        mark.name(),
+                        mark.on(),
+                        mark.from(),
+                        mark.distance().plus(step),
+                        mark.findFromCutEnd().map(step::plus).orElse(null),
+                        mark.purpose()))
+                .toList();
+        return new SpliceLayout(layout.end(), layout.name(), marks, layout.counts(), layout.caution());
+    }
+
+    private static void agree(Wanted wanted, Units units) throws Exception {
+        Optional<OrderLine> line = MarksPropertiesTest.ordered(wanted);
+        if (line.isPresent()) {
+            Page page = new Page(wanted.rope(), units);
+            assertEquals(List.of(), page.differences(line.get(), json(line.get())), wanted.row().id());
+        }
+    }
+
+    private static JsonNode json(OrderLine line) throws Exception {
+        return JSON.readTree(AnswerJson.lengths(List.of(line))).get("lines").get(0);
+    }
+
+    /** The page of a rope in one system of units. */
+    private record Page(Rope rope, Units units) {
+        List<String> differences(OrderLine printed, JsonNode held) {
+            Catalogue catalogue = new Catalogue(List.of(rope), SplicesJson.builtIn());
+            String html = new PiecePage(new Figures(units, new MoneyText("EUR", 2)))
+                    .html(printed.assembly(), printed.demanded(), catalogue);
+            List<String> differences = new ArrayList<>(derivation(html, held.get("derivations").get(0)));
+            List<List<String[]>> layouts = layouts(html);
+            for (JsonNode layout : held.get("layouts")) {
+                List<JsonNode> marks = new ArrayList<>();
+                layout.get("marks").forEach(marks::add);
+                marks.removeIf(mark -> mark.get("mark").asText().equals(OUTSIDE_THE_TABLE));
+                if (layouts.stream().noneMatch(rows -> isSame(rows, marks))) {
+                    differences.add("no such marks: " + layout.get("marks"));
+                }
+            }
+            return differences;
+        }
+
+        /** Lines to the nearest step; all of them together the cut length, which rounded up is the one held. */
+        private List<String> derivation(String html, JsonNode held) {
+            List<String> differences = new ArrayList<>();
+            List<Long> printed = new ArrayList<>();
+            Matcher line = LINE.matcher(html);
+            while (line.find()) {
+                printed.add(exact(line.group(1) + unit()).units());
+            }
+            Matcher cut = CUT.matcher(html);
+            assertTrue(cut.find());
+            long sum = exact(cut.group(1) + unit()).units();
+            if (printed.stream().mapToLong(Long::longValue).sum() != sum) {
+                differences.add(printed + " do not add up to " + sum);
+            }
+            Length whole = new FineLength(sum).roundedUp();
+            if (!LengthText.exact(whole).equals(held.get("cut").asText())
+                    || !exact(cut.group(2)).roundedUp().equals(whole)) {
+                differences.add("cut " + cut.group(1) + ", " + cut.group(2) + ": " + held.get("cut"));
+            }
+            for (int i = 0; i < held.get("lines").size() - 1; i++) {
+                long amount = exact(held.get("lines").get(i).get("amount").asText()).units();
+                if (units == Units.METRIC ? printed.get(i) != amount : steps(printed.get(i)) != steps(amount)) {
+                    differences.add("line " + i + ": " + printed.get(i) + " for " + amount);
+                }
+            }
+            return differences;
+        }
+
+        private static List<List<String[]>> layouts(String html) {
+            List<List<String[]>> layouts = new ArrayList<>();
+            for (String block : html.split("<div class=\"layout\">")) {
+                List<String[]> rows = new ArrayList<>();
+                Matcher row = MARK.matcher(block);
+                while (row.find()) {
+                    rows.add(new String[] {row.group(1), row.group(2), row.group(3), row.group(4)});
+                }
+                layouts.add(rows);
+            }
+            return layouts;
+        }
+
+        /** Places from the cut end to the nearest step, and from mark to mark what lies between those on paper. */
+        private boolean isSame(List<String[]> rows, List<JsonNode> marks) {
+            Map<String, Long> places = new HashMap<>();
+            boolean same = rows.size() == marks.size();
+            for (int i = 0; same && i < rows.size(); i++) {
+                String[] row = rows.get(i);
+                JsonNode mark = marks.get(i);
+                same = row[0].equals(mark.get("mark").asText()) && row[2].equals(mark.get("from").asText());
+                long distance = exact(row[1]).units();
+                same &= Math.abs(distance - exact(mark.get("distance").asText()).units()) <= step();
+                String held = mark.path("fromCutEnd").asText("");
+                same &= held.isEmpty() == row[3].isEmpty();
+                if (same && !held.isEmpty()) {
+                    long place = exact(row[3]).units();
+                    same = steps(place) == steps(exact(held).units())
+                            && place - places.getOrDefault(row[2], 0L) == distance;
+                    places.put(row[0], place);
+                }
+            }
+            return same;
+        }
+
+        private long step() {
+            return units == Units.METRIC ? 10_000 : 15_875;
+        }
+
+        private long steps(long fine) {
+            long size = (2 * Math.abs(fine) + step()) / (2 * step());
+            return fine < 0 ? -size : size;
+        }
+
+        private String unit() {
+            return units == Units.METRIC ? " mm" : " in";
+        }
+
+        private static FineLength exact(String text) {
+            return LengthText.parseFine(text).value().orElseThrow(() -> new AssertionError("no length: " + text));
+        }
+    }
+
+    @Provide
+    Arbitrary<Wanted> wanted() {
+        return MarksPropertiesTest.rows();
+    }
+}
