@@ -67,6 +67,27 @@ final class ProductsTest {
         assertTrue(note.startsWith("from product bridle: rope DB16"), note);
     }
 
+    /** A product may state what its lines are for and the papers of their rope. */
+    @Test
+    void product_maySetUseAndCertificate() throws IOException {
+        write(
+                "assemblies.json",
+                """
+                {'format': 'bitterend/assemblies/1', 'products': [
+                  {'id': 'bridle', 'name': 'lifting bridle', 'parameters': {'pin': ''},
+                   'line': {'rope': 'DB16', 'end a': 'double-braid-eye length 300 mm', 'use': 'lifting',
+                            'certificate': '3.1', 'code': 'us'}}]}
+                """);
+        Assembly.Terms terms = shop("7,1,bridle,pin = 60 mm,4.5 m,,,1")
+                .orderLines("7", "1")
+                .get(0)
+                .assembly()
+                .terms();
+        assertEquals(Assembly.Use.LIFTING, terms.use());
+        assertEquals("3.1", terms.certificate());
+        assertEquals("us", terms.code());
+    }
+
     @Test
     void line_overridesTheProduct() throws IOException {
         OrderLine line = shop("7,1,bridle,pin = 60 mm; eye = 350 mm,4.5 m,3,sealed,1")
