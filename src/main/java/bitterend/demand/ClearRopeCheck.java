@@ -142,7 +142,7 @@ final class ClearRopeCheck {
                     end.name(),
                     LengthText.print(rope.free(end), units) + " of rope still free",
                     "a slip knot " + LengthText.print(knot, units) + " from the throat"
-                            + FromMemory.mark(end.allowance(What.SLIP_KNOT))
+                            + Unchecked.mark(end.allowance(What.SLIP_KNOT))
                             + "; here it must sit closer: mind the core");
         }
     }

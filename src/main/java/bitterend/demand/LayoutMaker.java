@@ -34,7 +34,7 @@ final class LayoutMaker {
         marks.addAll(new ClipMarks(end).marks());
         marks.addAll(secondThroat(end));
         String caution = end.termination().work().caution();
-        String unchecked = FromMemory.sentence(end, leg.rope());
+        String unchecked = Unchecked.sentence(end, leg.rope());
         return new SpliceLayout(
                 end.name(),
                 end.termination().name(),

@@ -129,6 +129,6 @@ record MadeEnd(
                 work.strength(),
                 picked(work),
                 work.caution(),
-                FromMemory.sentence(this, rope));
+                Unchecked.sentence(this, rope));
     }
 }

@@ -53,7 +53,7 @@ final class Watch {
                 .map(end -> end.length(What.TAKE_UP_SPREAD))
                 .reduce(FineLength.ZERO, FineLength::plus);
         String known = leg.ends().stream()
-                .map(end -> FromMemory.mark(end.allowance(What.TAKE_UP_SPREAD)))
+                .map(end -> Unchecked.mark(end.allowance(What.TAKE_UP_SPREAD)))
                 .filter(mark -> !mark.isEmpty())
                 .findFirst()
                 .orElse("");

@@ -74,6 +74,7 @@ final class DemoFittingsTest {
                 "12-strand bury eye in HMPE, lock stitched")) {
             assertTrue(cards.contains(": " + made + "</h3>"), made);
         }
+        assertTrue(cards.contains("Its thimble is from a dealer's sheet of light stainless thimbles"), "card G-2117/3");
         int ends = cards.split("<section class=\"card\">", -1).length - 1;
         assertTrue(cards.split("<svg", -1).length - 1 >= ends - 1, "drawings for " + ends + " cards");
     }

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is from memory is marked wherever it is shown: in every row, on the card, in the derivation, in warnings. */
-final class FromMemoryTest {
+final class UncheckedTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final EndSpec PLAIN = EndSpec.of("plain");
     private static final List<What> ON_THE_CARD =

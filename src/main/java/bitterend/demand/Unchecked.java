@@ -9,16 +9,17 @@ import bitterend.catalogue.Yardstick;
 import bitterend.measure.FineLength;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Marks what nobody has checked: numbers from memory are told wherever they are shown. */
-final class FromMemory {
+/** Marks what nobody has checked: numbers from memory, and a thimble off a sheet, are told wherever they are shown. */
+final class Unchecked {
     private static final List<What> SHOWN =
             List.of(What.TAIL, What.TAKE_UP, What.MARGIN, What.TRIM, What.ROOM, What.SLIP_KNOT);
 
-    private FromMemory() {}
+    private Unchecked() {}
 
-    /** {@code From memory, unchecked: tail, take-up.}; empty where nothing of an end is. */
+    /** {@code From memory, unchecked: tail, take-up.}; and a thimble that the shop has not typed. Empty where all is. */
     static String sentence(MadeEnd end, Rope rope) {
         List<String> unchecked = new ArrayList<>();
         for (What what : SHOWN) {
@@ -29,7 +30,16 @@ final class FromMemory {
         if (rope.layLength().equals(FineLength.ZERO) && countsLays(end.allowance(What.TAIL))) {
             unchecked.add("lay of the rope");
         }
-        return unchecked.isEmpty() ? "" : "From memory, unchecked: " + String.join(", ", unchecked) + ".";
+        String memory = unchecked.isEmpty() ? "" : "From memory, unchecked: " + String.join(", ", unchecked) + ".";
+        return Stream.of(thimble(end), memory)
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String thimble(MadeEnd end) {
+        return end.eye().source().verified()
+                ? ""
+                : "Its thimble is from " + end.eye().source().source() + ", unverified: measure yours and type it.";
     }
 
     /** {@code , from memory} behind a figure that is. */
