@@ -10,7 +10,12 @@ final class MadeWords {
 
     private MadeWords() {}
 
-    static String of(PlanDocument document) {
+    /** The words, and how far the ledger of the shop has got now, so that the paper shows it if its end is cut off. */
+    static String of(PlanDocument document, PlanFacts.LedgerMark now) {
+        return of(document) + (now.isKept() ? " Printed when the head of the ledger was " + now.head() + "." : "");
+    }
+
+    private static String of(PlanDocument document) {
         PlanDocument.Made made = document.made();
         StringBuilder words = new StringBuilder("Planned by " + made.engine() + ", seed " + made.seed() + ", from");
         String comma = " ";

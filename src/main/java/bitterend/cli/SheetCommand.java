@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.MeasuredRows;
+import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
@@ -148,19 +149,19 @@ final class SheetCommand implements Callable<Integer> {
                                         .map(told -> new PlanMark.Change("", told)),
                                 remarks.stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence())))
                         .toList());
-        write(read, passed, mark);
+        write(at, read, passed, mark);
         return ExitCode.DONE;
     }
 
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */
-    private void write(Shop read, Verdict.Passed passed, PlanMark mark) {
+    private void write(ShopArgument at, Shop read, Verdict.Passed passed, PlanMark mark) {
         Path folder = Files.isDirectory(plan) ? plan : beside(plan);
         Figures figures = units.figures(read);
         PlanView view = PlanViews.of(read, passed.problem(), passed.plan(), figures.units())
                 .marked(mark);
         List<CardWork> work = cardWork(
                 read.inWordsOf(figures.units()), passed.problem(), MeasuredRows.words(shop != null ? shop : folder));
-        String made = MadeWords.of(passed.kept().document());
+        String made = MadeWords.of(passed.kept().document(), ledgerNow(at.folder));
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
         }
@@ -179,6 +180,13 @@ final class SheetCommand implements Callable<Integer> {
                 tell(folder.resolve("sheet.html"), bytes(page.html(sheet)));
             }
         }
+    }
+
+    /** Read anew: issuing may just have been written down. */
+    private static PlanFacts.LedgerMark ledgerNow(Path folder) {
+        ShopArgument now = new ShopArgument();
+        now.folder = folder;
+        return now.mark();
     }
 
     private static List<CardWork> cardWork(Shop read, PackingProblem problem, Map<String, String> measured) {

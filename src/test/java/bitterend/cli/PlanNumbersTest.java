@@ -7,9 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -236,6 +240,65 @@ final class PlanNumbersTest {
 
     private static String plain(String text) {
         return text.replaceAll("\\s+", " ");
+    }
+
+    /** What was printed is what {@code verify} wants, while the ledger goes on from there. */
+    @Test
+    void headOfTheLedger_isPrintedOnTheSheetAndCompared() throws IOException {
+        run(0, "plan", at, "--time", "200ms");
+        run(0, "sheet", at);
+        assertFalse(Files.readString(shop.resolve("sheet.html")).contains("head of the ledger"));
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        run(0, "sheet", at, "--issue");
+        String head = printedHead(Files.readString(shop.resolve("sheet.html")));
+        assertTrue(run(0, "stock", "verify", at).out().contains(head), "issuing is in it");
+        run(0, "sheet", at, "--pdf");
+        try (PDDocument pdf = Loader.loadPDF(shop.resolve("sheet.pdf").toFile())) {
+            assertEquals(head, printedHead(new PDFTextStripper().getText(pdf)));
+        }
+        Files.copy(shop.resolve("stock.db"), shop.resolve("tuesday.db"));
+        run(0, "stock", "move", at, "R-104", "bay 4");
+        run(0, "stock", "verify", at, "--head", head);
+        run(0, "sheet", at, "--cards");
+        String later = printedHead(Files.readString(shop.resolve("cards.html")));
+        Files.move(shop.resolve("tuesday.db"), shop.resolve("stock.db"), StandardCopyOption.REPLACE_EXISTING);
+        Run older = run(3, "stock", "verify", at, "--head", later);
+        assertTrue(older.err().contains("an older copy was put back"), older.err());
+    }
+
+    private static String printedHead(String page) {
+        Matcher head =
+                Pattern.compile("head of the ledger was ([0-9a-f.]+[0-9a-f])").matcher(plain(page));
+        assertTrue(head.find(), page);
+        return head.group(1);
+    }
+
+    @Test
+    void olderPlan_isPostedOffReelsThatNothingChanged() throws IOException {
+        Files.writeString(
+                shop.resolve("reels.csv"),
+                "reel,rope,lot,length,full\nR-1,DB12,L1,150 m,no\nR-2,DB12,L2,150 m,no\nR-3,DB12,L3,150 m,no\n");
+        Files.writeString(shop.resolve("pins.csv"), "piece,reel\n1001/1.1,R-1\n1001/2.1,R-2\n1002/1.1,R-3\n");
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        run(0, "plan", at, "--time", "200ms", "--seed", "5");
+        run(0, "stock", "count", at, "R-2", "140 m", "--who", "Ada");
+        run(0, "stock", "flaw", at, "R-3", "5 m to 6 m: chafed", "--who", "Ben");
+
+        Run all = run(5, "stock", "post", at, "--all", "--plan", "1");
+        assertTrue(all.err().contains("R-2") && all.err().contains("Ada"), all.err());
+        assertTrue(all.err().contains("R-3") && all.err().contains("Ben"), all.err());
+        assertTrue(all.err().contains("Nothing has changed of reel R-1: name it with --reel and --plan 1"), all.err());
+        for (String changed : List.of("R-2", "R-3")) {
+            Run refused = run(5, "stock", "post", at, "--plan", "1", "--reel", changed);
+            assertTrue(refused.err().contains("Nothing was booked"), refused.err());
+        }
+        Run posted = run(0, "stock", "post", at, "--plan", "1", "--reel", "R-1");
+        assertTrue(posted.out().contains("plan 1: reel R-1"), posted.out());
+        assertTrue(run(0, "stock", "trace", at, "1001/1.1").out().contains("R-1"));
+        run(3, "stock", "trace", at, "1001/2.1");
+        run(0, "stock", "verify", at);
     }
 
     /** Two papers for one reel on the bench: the number decides, and nothing is guessed. */
