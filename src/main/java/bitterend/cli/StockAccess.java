@@ -9,6 +9,7 @@ import bitterend.measure.Units;
 import bitterend.report.Figures;
 import bitterend.report.StockPage;
 import bitterend.report.page.Document;
+import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
@@ -75,6 +76,20 @@ final class StockAccess {
         String other = met.before(id);
         if (!other.isEmpty()) {
             terminal.err().println("warning: '" + id + "' looks like '" + other + "', which is another reel");
+        }
+    }
+
+    /** Warns of a lot that looks like another lot of the same rope: a matched set would take them for two. */
+    void warnOfLookAlikeLot(Terminal terminal, String rope, String lot) {
+        LookAlike met = new LookAlike();
+        reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
+                .map(Holding::reel)
+                .filter(reel -> reel.rope().equals(rope))
+                .forEach(reel -> met.before(reel.lot()));
+        String other = met.before(lot);
+        if (!other.isEmpty()) {
+            terminal.err()
+                    .println("warning: lot '" + lot + "' looks like '" + other + "', which is another lot of " + rope);
         }
     }
 

@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.stock.Event;
+import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
@@ -91,6 +92,13 @@ final class StockCorrectCommand implements Callable<Integer> {
             throw new Contradictory(
                     "say what is to be corrected: --lot, --certificate, --certificate-number, --use-by or"
                             + " --no-use-by, --received, --reel-note");
+        }
+        if (lot != null) {
+            String typed = lot;
+            at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
+                    .filter(holding -> holding.id().equals(reel))
+                    .forEach(holding ->
+                            at.warnOfLookAlikeLot(terminal, holding.reel().rope(), typed));
         }
         UnaryOperator<Reel> correction = this::corrected;
         Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))

@@ -174,6 +174,7 @@ final class StockReceiveCommand implements Callable<Integer> {
         }
         Reel coming = coming(read.get());
         at.warnOfLookAlikes(terminal, reel);
+        at.warnOfLookAlikeLot(terminal, coming.rope(), coming.lot());
         Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).receive(coming, note.text));
         int code = at.booked(terminal, event.movements());
         at.say(terminal, at.page().label(coming));

@@ -7,6 +7,7 @@ import bitterend.demand.Piece;
 import bitterend.demand.Tolerance;
 import bitterend.exchange.OrderRows.OrderRow;
 import bitterend.finding.Findings;
+import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
@@ -91,7 +92,9 @@ final class OrdersCsv {
     List<Assembly> read(InputFile file) {
         List<Assembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
+        LookAlike met = new LookAlike();
         for (Fields row : new CsvTable(file, COLUMNS, findings, ofLines).rows()) {
+            row.unlike("order", row.text("order").orElse(""), met);
             assemblies.addAll(assemblies(row, ids));
         }
         assemblies.sort(

@@ -56,10 +56,12 @@ final class ReelsCsv {
         List<Reel> reels = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         LookAlike met = new LookAlike();
+        Map<String, LookAlike> lots = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             Reel reel = reel(row);
             row.once("reel", reel.id(), ids);
             row.unlike("reel", reel.id(), met);
+            row.unlike("lot", reel.lot(), lots.computeIfAbsent(reel.rope(), rope -> new LookAlike()));
             if (row.sound()) {
                 reels.add(reel);
             }

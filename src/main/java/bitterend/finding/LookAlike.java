@@ -1,13 +1,18 @@
 package bitterend.finding;
 
 import java.text.Normalizer;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Finds ids that a person, a file system or a search would take for one another: those that differ only by case, by forms
- * of one letter (full width, raised), by letters of another script that look alike, or by signs that file names do not bear.
+ * of one letter (full width, raised), by letters of another script that look alike, by signs that file names do not bear, by
+ * spaces or by zeros in front of a number.
  */
 public final class LookAlike {
     /** Letters of Greek and Cyrillic, and digits, beside the Latin letter they are taken for. From memory, no source. */
@@ -16,12 +21,26 @@ public final class LookAlike {
                     + " \u0455s \u03B1a \u03B2b \u03B5e \u03B6z \u03B7h \u03B9i \u03BAk \u03BCm \u03BDn \u03BFo \u03C1p \u03C4t"
                     + " \u03C5y \u03C7x 0o 1i li");
 
-    private final Map<String, String> met = new TreeMap<>();
+    private static final Pattern LEADING_ZEROS = Pattern.compile("(?<![0-9])0+(?=[0-9])");
 
-    /** The id met before that this one would be taken for; empty when there is none, or when it is the same. */
+    private final Set<String> ids = new HashSet<>();
+    private final Map<String, String> bySight = new HashMap<>();
+    private final Map<String, String> byNumber = new HashMap<>();
+
+    /** The id met before that this one would be taken for; empty when there is none, or when it was met itself. */
     public String before(String id) {
-        String first = met.putIfAbsent(plain(id), id);
-        return first == null || first.equals(id) ? "" : first;
+        if (id.isEmpty() || !ids.add(id)) {
+            return "";
+        }
+        String sight = bySight.putIfAbsent(plain(id), id);
+        String number = byNumber.putIfAbsent(plain(bare(id)), id);
+        return sight != null ? sight : number != null ? number : "";
+    }
+
+    /** Without spaces, and without zeros in front of a number: {@code R 01} as {@code R1}. */
+    private static String bare(String id) {
+        String folded = Normalizer.normalize(id, Normalizer.Form.NFKC).replaceAll("\\s", "");
+        return LEADING_ZEROS.matcher(folded).replaceAll("");
     }
 
     /** What is left of an id when all that can be mistaken is taken away. */

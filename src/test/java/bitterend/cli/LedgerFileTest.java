@@ -212,6 +212,40 @@ final class LedgerFileTest {
     }
 
     @Test
+    void lookAlikesInFiles_areWarnedOfByCheck() throws IOException {
+        Files.writeString(
+                Path.of(shop, "reels.csv"),
+                "reel,rope,lot,length\nR01,DB12,L-10,50 m\nR1,DB12,L-1O,50 m\nR2,DB12,L-10,50 m\n");
+        Files.writeString(
+                Path.of(shop, "orders.csv"),
+                """
+                order,line,customer,rope,length,end a,end b,quantity
+                0100,1,Harbour Board,DB12,5 m,plain,plain,1
+                0100,2,Harbour Board,DB12,5 m,plain,plain,1
+                100,1,Harbour Board,DB12,5 m,plain,plain,1
+                """);
+        Files.delete(ledger);
+        String told = plain(run(0, "check", shop).out());
+        for (String other : List.of("R01", "L-10", "0100")) {
+            assertEquals(2, told.split("an id that nobody takes for " + other).length, other + "\n" + told);
+        }
+    }
+
+    @Test
+    void lookAlikeLots_areWarnedOfWhenTheyAreTyped() {
+        String[] looking = {"P22-0118", "p22-118", "P22-II8"};
+        for (int i = 0; i < looking.length; i++) {
+            Run run = run(0, "stock", "receive", shop, "Z" + i, "DB12", "10 m", "--lot", looking[i]);
+            assertTrue(run.err().contains("looks like 'P22-118', which is another lot of DB12"), run.err());
+            run(0, "stock", "condemn", shop, "Z" + i);
+        }
+        Run same = run(0, "stock", "receive", shop, "Y0", "DB12", "10 m", "--lot", "P22-118");
+        assertFalse(same.err().contains("looks like"), same.err());
+        Run corrected = run(0, "stock", "correct", shop, "Y0", "--lot", "P22-ll9");
+        assertTrue(corrected.err().contains("looks like 'P22-119'"), corrected.err());
+    }
+
+    @Test
     void overlappingFlaws_becomeOne() {
         run(0, "stock", "flaw", shop, "R-104", "20 m to 21 m: chafed; 20.5 m to 22 m: chafed");
         run(0, "stock", "flaw", shop, "R-104", "20 m to 21 m: chafed");
@@ -343,5 +377,9 @@ final class LedgerFileTest {
         assertEquals(code, run.code(), String.join(" ", words) + "\n" + run.out() + run.err());
         assertFalse(run.err().contains("Exception"), run.err());
         return run;
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ");
     }
 }
