@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.exchange.PlanFolder;
+import bitterend.finding.Findings;
+import bitterend.packing.LengthBook;
+import bitterend.packing.ReelDraw;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,27 +20,36 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Random histories of a ledger through the command line, beside a model that knows nothing of it: what is on every reel, what
  * can be taken back, and where the rope went. Some commands are killed in mid-work and sent again under the same id: they
- * must count once. {@code -Dhistories=N -Doperations=N -Dkills=N} make it longer, as {@code .ci/ledger} does.
+ * must count once. Reels come, are counted, split, moved, sold, sent away; pieces are cut by a plan and without one, and
+ * spoiled; postings are taken back by event or by plan and reel; backups are put in the ledger's place.
+ * {@code -Dhistories=N -Doperations=N -DhistoryKills=N} make it longer, {@code -DfirstHistory=N} begins elsewhere, as
+ * {@code .ci/ledger} does.
  */
 final class LedgerHistoryTest {
     private static final int HISTORIES = Integer.getInteger("histories", 2);
+    private static final int FIRST = Integer.getInteger("firstHistory", 0);
     private static final int OPERATIONS = Integer.getInteger("operations", 60);
     private static final int KILLS = Integer.getInteger("historyKills", 1);
     private static final Pattern REEL = Pattern.compile(
             "\"reel\": \"([^\"]+)\",\\s+\"rope\": \"[^\"]*\",\\s+\"lot\": \"[^\"]*\",\\s+\"length\": \"([0-9]+) mm\"");
+
+    private static final Pattern COIL =
+            Pattern.compile("\"kind\": \"kept\"[\\s\\S]*?\"reel\": \\{\\s*\"reel\": \"([^\"]+)\"");
+    private static final Pattern HEAD = Pattern.compile("head of the ledger: [0-9a-f]+\\.([0-9]+)\\.");
 
     @TempDir
     private Path folder = Path.of("");
 
     @Test
     void randomHistories_agreeWithTheModel() throws Exception {
-        for (int seed = 0; seed < HISTORIES; seed++) {
+        for (int seed = FIRST; seed < FIRST + HISTORIES; seed++) {
             Path shop = shop(seed);
             History history = new History(shop, new SplittableRandom(seed));
             for (int i = 0; i < OPERATIONS; i++) {
@@ -65,6 +78,13 @@ final class LedgerHistoryTest {
         private final List<Long> lengths = new ArrayList<>();
         private final List<Long> events = new ArrayList<>();
 
+        Line copy() {
+            Line copy = new Line();
+            copy.lengths.addAll(lengths);
+            copy.events.addAll(events);
+            return copy;
+        }
+
         long length() {
             return lengths.isEmpty() ? 0 : lengths.get(lengths.size() - 1);
         }
@@ -84,8 +104,32 @@ final class LedgerHistoryTest {
         }
     }
 
-    /** An event of the model: the reels it touched, and what it did to the accounts of the balance. */
-    private record Done(List<String> reels, Map<String, Long> accounts) {}
+    /** A piece that is cut: off which reel, and how long. */
+    private record Made(String reel, long mm) {}
+
+    /**
+     * An event of the model: the reels it touched, what it did to the accounts of the balance, the pieces that it made and
+     * unmade, and by which words else it can be taken back.
+     */
+    private record Done(
+            List<String> reels,
+            Map<String, Long> accounts,
+            Map<String, Made> made,
+            Map<String, Made> unmade,
+            List<String> words) {
+        Done(List<String> reels, Map<String, Long> accounts) {
+            this(reels, accounts, Map.of(), Map.of(), List.of());
+        }
+    }
+
+    /** All that the model knew when a backup was made. */
+    private record Backup(
+            Path file,
+            Map<String, Line> rack,
+            Map<Long, Done> done,
+            Map<String, Long> accounts,
+            Map<String, Made> made,
+            long events) {}
 
     private static final class History {
         private final Path shop;
@@ -93,6 +137,9 @@ final class LedgerHistoryTest {
         private final TreeMap<String, Line> rack = new TreeMap<>();
         private final TreeMap<Long, Done> done = new TreeMap<>();
         private final TreeMap<String, Long> accounts = new TreeMap<>();
+        private final TreeMap<String, Made> made = new TreeMap<>();
+        private @Nullable Backup backup;
+        private String printed = "";
         private long events = 2;
         private int names;
 
@@ -109,7 +156,7 @@ final class LedgerHistoryTest {
         }
 
         void step(String name, boolean killed) throws Exception {
-            switch (random.nextInt(11)) {
+            switch (random.nextInt(17)) {
                 case 0 -> receive(name, killed);
                 case 1 -> count(name, killed);
                 case 2 -> split(name, killed);
@@ -119,8 +166,133 @@ final class LedgerHistoryTest {
                 case 6 -> counter(name, killed);
                 case 7 -> sample(name, killed);
                 case 8 -> quiet(name, killed, "correct", "--lot", "L" + events);
+                case 9, 10 -> piece(name, killed);
+                case 11 -> spoil(name, killed);
+                case 12 -> post(name, killed);
+                case 13 -> copy();
                 default -> undo(name);
             }
+        }
+
+        /** The pieces that are ordered, and the least that each takes. */
+        private static Map<String, Long> wanted() {
+            Map<String, Long> wanted = new TreeMap<>();
+            for (int serial = 1; serial <= 6; serial++) {
+                if (serial <= 4) {
+                    wanted.put("1001/1." + serial, 12_350L);
+                }
+                wanted.put("1002/1." + serial, 9_200L);
+            }
+            wanted.put("1001/2.1", 31_000L);
+            return wanted;
+        }
+
+        private void piece(String name, boolean killed) throws Exception {
+            List<String> open = wanted().keySet().stream()
+                    .filter(piece -> !made.containsKey(piece))
+                    .toList();
+            if (open.isEmpty()) {
+                return;
+            }
+            String piece = open.get(random.nextInt(open.size()));
+            String reel = any();
+            long was = line(reel).length();
+            long mm = Objects.requireNonNull(wanted().get(piece)) + random.nextInt(20);
+            if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--piece", piece)) {
+                long taken = Math.min(was, mm + 10);
+                touch(reel, was - taken);
+                Map<String, Long> flows = new TreeMap<>(Map.of("good", mm, "cut loss", taken - mm));
+                close(new Done(List.of(reel), flows, Map.of(piece, new Made(reel, mm)), Map.of(), List.of()));
+            }
+        }
+
+        private void spoil(String name, boolean killed) throws Exception {
+            if (made.isEmpty()) {
+                return;
+            }
+            List<String> pieces = List.copyOf(made.keySet());
+            String piece = pieces.get(random.nextInt(pieces.size()));
+            Made was = Objects.requireNonNull(made.get(piece));
+            long back = random.nextInt(3) == 0 ? 0 : 1 + random.nextLong(was.mm());
+            book(name, killed, true, "spoil", piece, "--back", back + " mm", "--json");
+            List<String> reels = new ArrayList<>(List.of(was.reel()));
+            touch(was.reel(), line(was.reel()).length());
+            if (back > 0) {
+                Matcher coil = COIL.matcher(printed);
+                assertTrue(coil.find(), printed);
+                reels.add(coil.group(1));
+                touch(coil.group(1), back);
+            }
+            Map<String, Long> flows = new TreeMap<>(Map.of("good", -was.mm(), "spoiled", was.mm() - back));
+            close(new Done(reels, flows, Map.of(), Map.of(piece, was), List.of()));
+        }
+
+        /** One reel of a new plan, as its book says; the book itself is checked elsewhere. */
+        private void post(String name, boolean killed) throws Exception {
+            Run planned = Run.of("plan", shop.toString(), "--time", "200ms", "--json");
+            assertTrue(planned.code() == 0 || planned.code() == 4, name + planned.err());
+            Matcher head =
+                    HEAD.matcher(Run.of("stock", "export", shop.toString()).err());
+            assertTrue(head.find(), name);
+            events = Long.parseLong(head.group(1));
+            PlanFolder plans = new PlanFolder(shop);
+            List<Integer> numbers = plans.numbers();
+            PlanFolder.Kept kept =
+                    plans.read(numbers.get(numbers.size() - 1), new Findings()).orElseThrow();
+            List<ReelDraw> draws = kept.document().plan().draws();
+            if (draws.isEmpty()) {
+                return;
+            }
+            ReelDraw draw = draws.get(random.nextInt(draws.size()));
+            String number = Integer.toString(kept.document().number());
+            book(name, killed, true, "post", "--plan", number, "--reel", draw.reel());
+            LengthBook book = draw.book();
+            long trims = book.leadTrim().plus(book.flaws()).plus(book.scrap()).mm();
+            boolean stays = draw.leftOnReel().isPositive();
+            long wraps = book.innerWraps().mm();
+            touch(draw.reel(), stays ? draw.leftOnReel().mm() + wraps : 0);
+            Map<String, Long> flows = new TreeMap<>(Map.of(
+                    "good", book.pieces().mm(), "cut loss", book.cutLoss().mm(), "scrap", trims + (stays ? 0 : wraps)));
+            Map<String, Made> pieces = new TreeMap<>();
+            draw.cuts()
+                    .forEach(cut -> pieces.put(
+                            cut.piece(), new Made(draw.reel(), cut.length().mm())));
+            List<String> words = List.of("--plan", number, "--reel", draw.reel());
+            close(new Done(List.of(draw.reel()), flows, pieces, Map.of(), words));
+        }
+
+        /** A backup, and later that in the place of the ledger. */
+        private void copy() {
+            Backup old = backup;
+            if (old == null) {
+                Path file = shop.resolveSibling("backup" + names++ + ".db");
+                assertEquals(
+                        0,
+                        Run.of("stock", "backup", shop.toString(), file.toString())
+                                .code());
+                backup = new Backup(
+                        file, copyOf(rack), Map.copyOf(done), Map.copyOf(accounts), Map.copyOf(made), events);
+                return;
+            }
+            Run restored =
+                    Run.of("stock", "restore", shop.toString(), old.file().toString());
+            assertEquals(0, restored.code(), restored.err());
+            rack.clear();
+            rack.putAll(copyOf(old.rack()));
+            done.clear();
+            done.putAll(old.done());
+            accounts.clear();
+            accounts.putAll(old.accounts());
+            made.clear();
+            made.putAll(old.made());
+            events = old.events() + 1;
+            backup = null;
+        }
+
+        private static Map<String, Line> copyOf(Map<String, Line> rack) {
+            Map<String, Line> copy = new TreeMap<>();
+            rack.forEach((reel, line) -> copy.put(reel, line.copy()));
+            return copy;
         }
 
         private Line line(String reel) {
@@ -181,10 +353,14 @@ final class LedgerHistoryTest {
         private void remove(String name, boolean killed) throws Exception {
             String reel = any();
             long was = line(reel).length();
-            String[] commands = {"sell", "condemn", "return"};
-            String[] names = {"sold", "condemned", "returned"};
-            int which = random.nextInt(3);
-            if (random.nextInt(3) == 0 && book(name, killed, was > 0, commands[which], reel)) {
+            String[] commands = {"sell", "condemn", "return", "send"};
+            String[] names = {"sold", "condemned", "returned", "sent"};
+            int which = random.nextInt(4);
+            List<String> words = new ArrayList<>(List.of(commands[which], reel));
+            if (which == 3) {
+                words.add("the other loft");
+            }
+            if (random.nextInt(3) == 0 && book(name, killed, was > 0, words.toArray(String[]::new))) {
                 touch(reel, 0);
                 close(List.of(reel), names[which], was);
             }
@@ -230,8 +406,18 @@ final class LedgerHistoryTest {
             List<Long> numbers = List.copyOf(done.keySet());
             long number = numbers.get(numbers.size() - 1 - random.nextInt(Math.min(4, numbers.size())));
             Done wrong = Objects.requireNonNull(done.get(number));
+            if (wrong.unmade().keySet().stream().anyMatch(made::containsKey)) {
+                return;
+            }
             boolean last = wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
-            if (book(name, false, last, "undo", "" + number)) {
+            List<String> words = new ArrayList<>(List.of("undo"));
+            words.addAll(last && random.nextBoolean() ? wrong.words() : List.of());
+            if (words.size() == 1) {
+                words.add("" + number);
+            }
+            if (book(name, false, last, words.toArray(String[]::new))) {
+                made.keySet().removeAll(wrong.made().keySet());
+                made.putAll(wrong.unmade());
                 wrong.reels().forEach(reel -> line(reel).takeBack());
                 wrong.accounts().forEach((account, mm) -> accounts.merge(account, -mm, Long::sum));
                 done.remove(number);
@@ -245,8 +431,14 @@ final class LedgerHistoryTest {
         }
 
         private void close(List<String> reels, Map<String, Long> flows) {
-            flows.forEach((account, mm) -> accounts.merge(account, mm, Long::sum));
-            done.put(events, new Done(reels, flows));
+            close(new Done(reels, flows));
+        }
+
+        private void close(Done event) {
+            event.accounts().forEach((account, mm) -> accounts.merge(account, mm, Long::sum));
+            made.putAll(event.made());
+            made.keySet().removeAll(event.unmade().keySet());
+            done.put(events, event);
         }
 
         /** Books something; whether it was booked is what the model expects. */
@@ -261,6 +453,7 @@ final class LedgerHistoryTest {
             Run run = Run.of(all.toArray(String[]::new));
             assertEquals(expected ? 0 : 3, run.code(), name + ": " + all + "\n" + run.err());
             assertFalse(run.err().contains("Exception"), run.err());
+            printed = run.out();
             events += expected ? 1 : 0;
             return expected;
         }
@@ -302,8 +495,17 @@ final class LedgerHistoryTest {
             assertEquals(0, verified.code(), name + verified.err());
             long sum = mine.values().stream().mapToLong(Long::longValue).sum();
             assertAccount(name, verified.out(), "rack", sum);
-            for (String account :
-                    List.of("received", "differences", "sold", "condemned", "returned", "cut loss", "scrap")) {
+            for (String account : List.of(
+                    "received",
+                    "differences",
+                    "good",
+                    "spoiled",
+                    "sold",
+                    "condemned",
+                    "returned",
+                    "sent",
+                    "cut loss",
+                    "scrap")) {
                 assertAccount(name, verified.out(), account, accounts.getOrDefault(account, 0L));
             }
         }
