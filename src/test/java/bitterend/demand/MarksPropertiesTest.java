@@ -64,7 +64,10 @@ final class MarksPropertiesTest {
         }
         Amounts amounts = new Amounts(made.get().derivations().get(0));
         for (SpliceLayout layout : made.get().layouts()) {
-            assertEquals(List.of(), outside(layout, amounts, wanted.both()), wanted.row().id());
+            assertEquals(
+                    List.of(),
+                    outside(layout, amounts, wanted.both()),
+                    wanted.row().id());
         }
     }
 
@@ -83,7 +86,10 @@ final class MarksPropertiesTest {
             List<Mark> marks = new ArrayList<>(layout.marks());
             marks.add(mark);
             SpliceLayout planted = new SpliceLayout(layout.end(), layout.name(), marks, List.of(), "");
-            assertEquals(1, outside(planted, amounts, wanted.both()).size(), wanted.row().id());
+            assertEquals(
+                    1,
+                    outside(planted, amounts, wanted.both()).size(),
+                    wanted.row().id());
         }
     }
 

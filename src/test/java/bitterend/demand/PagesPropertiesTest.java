@@ -45,8 +45,8 @@ final class PagesPropertiesTest {
 
     private static final Pattern MARK = Pattern.compile("<tr><td><b>([^<]*)</b></td><td class=\"c-on\">[^<]*</td>"
             + "<td class=\"figure\"><b>([^<]*)</b></td><td>([^<]*)</td><td class=\"figure\">([^<]*)</td></tr>");
-    private static final Pattern LINE =
-            Pattern.compile("<tr><td><b>[^<]*</b></td><td class=\"figure\">([^<]*)</td><td>[^<]*</td><td>[^<]*</td></tr>");
+    private static final Pattern LINE = Pattern.compile(
+            "<tr><td><b>[^<]*</b></td><td class=\"figure\">([^<]*)</td><td>[^<]*</td><td>[^<]*</td></tr>");
     private static final Pattern CUT =
             Pattern.compile("<b>cut length</b></td><td class=\"figure\"><b>([^<]*)</b></td><td><b>([^<]*)</b>");
 
@@ -112,7 +112,10 @@ final class PagesPropertiesTest {
         Optional<OrderLine> line = MarksPropertiesTest.ordered(wanted);
         if (line.isPresent()) {
             Page page = new Page(wanted.rope(), units);
-            assertEquals(List.of(), page.differences(line.get(), json(line.get())), wanted.row().id());
+            assertEquals(
+                    List.of(),
+                    page.differences(line.get(), json(line.get())),
+                    wanted.row().id());
         }
     }
 
@@ -126,7 +129,8 @@ final class PagesPropertiesTest {
             Catalogue catalogue = new Catalogue(List.of(rope), SplicesJson.builtIn());
             String html = new PiecePage(new Figures(units, new MoneyText("EUR", 2)))
                     .html(printed.assembly(), printed.demanded(), catalogue);
-            List<String> differences = new ArrayList<>(derivation(html, held.get("derivations").get(0)));
+            List<String> differences =
+                    new ArrayList<>(derivation(html, held.get("derivations").get(0)));
             List<List<String[]>> layouts = layouts(html);
             for (JsonNode layout : held.get("layouts")) {
                 List<JsonNode> marks = new ArrayList<>();
@@ -159,7 +163,8 @@ final class PagesPropertiesTest {
                 differences.add("cut " + cut.group(1) + ", " + cut.group(2) + ": " + held.get("cut"));
             }
             for (int i = 0; i < held.get("lines").size() - 1; i++) {
-                long amount = exact(held.get("lines").get(i).get("amount").asText()).units();
+                long amount =
+                        exact(held.get("lines").get(i).get("amount").asText()).units();
                 if (units == Units.METRIC ? printed.get(i) != amount : steps(printed.get(i)) != steps(amount)) {
                     differences.add("line " + i + ": " + printed.get(i) + " for " + amount);
                 }
@@ -187,7 +192,8 @@ final class PagesPropertiesTest {
             for (int i = 0; same && i < rows.size(); i++) {
                 String[] row = rows.get(i);
                 JsonNode mark = marks.get(i);
-                same = row[0].equals(mark.get("mark").asText()) && row[2].equals(mark.get("from").asText());
+                same = row[0].equals(mark.get("mark").asText())
+                        && row[2].equals(mark.get("from").asText());
                 long distance = exact(row[1]).units();
                 same &= Math.abs(distance - exact(mark.get("distance").asText()).units()) <= step();
                 String held = mark.path("fromCutEnd").asText("");

@@ -88,7 +88,10 @@ final class UncheckedTest {
     void guessedSpread_isMarkedInItsWarning() {
         Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.MANILA, mm(12));
         Assembly.Asked tight = new Assembly.Asked(
-                new Tolerance(bitterend.measure.Written.worked(new Length(1)), bitterend.measure.Ratio.ZERO), Tolerance.NONE, Tolerance.NONE, List.of());
+                new Tolerance(bitterend.measure.Written.worked(new Length(1)), bitterend.measure.Ratio.ZERO),
+                Tolerance.NONE,
+                Tolerance.NONE,
+                List.of());
         Assembly.Make make = new Assembly.Make(
                 bitterend.measure.Written.worked(Length.ofMetres(10)),
                 Measuring.USUAL,
