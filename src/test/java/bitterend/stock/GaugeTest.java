@@ -55,7 +55,7 @@ final class GaugeTest {
         Length really = new Length(Math.round((double) named.mm() / (1.04 * 1.04)));
         Ratio taught = new Ratio(really.mm(), named.mm());
         Gauge.BySize again = Gauge.bySize(wound(150, 450, 300, 12), Gauge.fill(List.of(taught)));
-        assertNear(really.mm(), again.safe(), 1);
+        assertNear((double) really.mm(), again.safe(), 1);
     }
 
     /** Worked from the formula and from whole turns: B 200, flange 600, W 400, d 16 mm; B 150, F 450, W 300, d 12 mm. */
