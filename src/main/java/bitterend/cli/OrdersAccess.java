@@ -6,10 +6,12 @@ import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
 import bitterend.packing.PackingProblem;
+import bitterend.stock.Ledger;
 import bitterend.work.Booking;
 import bitterend.work.Desk;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 
 /** The shop whose ordered pieces are decided about, who decides and why. */
@@ -31,9 +33,9 @@ final class OrdersAccess {
         return shop;
     }
 
-    /** What is still to be cut today. */
-    PackingProblem open(Shop read, DayOption day) {
-        return new OpenWork(read.problem(day.of(read)), shop().rack().orElse(RackToday.NONE)).fresh();
+    /** What is still to be cut today, by what the ledger says when it is asked. */
+    Function<Ledger.Stock, PackingProblem> open(Shop read, DayOption day) {
+        return stock -> new OpenWork(read.problem(day.of(read)), RackToday.of(stock)).fresh();
     }
 
     /** Books something and tells what follows from it. */

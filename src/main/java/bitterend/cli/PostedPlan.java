@@ -16,6 +16,7 @@ import bitterend.work.Gate;
 import bitterend.work.Plans;
 import bitterend.work.Remark;
 import bitterend.work.ShopToday;
+import bitterend.work.TornSets;
 import bitterend.work.Verdict;
 import bitterend.work.WhichPlan;
 import bitterend.work.WhichPlan.Meant;
@@ -26,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -48,11 +50,12 @@ final class PostedPlan {
      *
      * @param plan the plan; nothing when none may be booked from
      * @param words which plan and which reels
+     * @param guard refuses what would tear a set, asked while no one else can book
      * @param code what the command ends with when none may
      */
-    record Choice(@Nullable RecordedPlan plan, String words, ExitCode code) {
+    record Choice(@Nullable RecordedPlan plan, String words, Consumer<Ledger.Stock> guard, ExitCode code) {
         static Choice none(ExitCode code) {
-            return new Choice(null, "", code);
+            return new Choice(null, "", stock -> {}, code);
         }
 
         Optional<RecordedPlan> recorded() {
@@ -127,7 +130,11 @@ final class PostedPlan {
                 passed.plan(),
                 passed.kept().document().facts().movements(),
                 facts(shop));
-        return new Choice(recorded, "plan " + passed.number() + ": " + told(booked), ExitCode.DONE);
+        return new Choice(
+                recorded,
+                "plan " + passed.number() + ": " + told(booked),
+                stock -> TornSets.refuse(passed.plan(), booked, shop.pieces(), stock),
+                ExitCode.DONE);
     }
 
     private static ShopFacts facts(Shop shop) {

@@ -11,12 +11,13 @@ import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -101,37 +102,30 @@ final class StockCutCommand implements Callable<Integer> {
             }
             return sample != null
                     ? bench.sample(cut, sample)
-                    : piece(bench, cut, wanted(shop, RackToday.of(ledger), off), shop, off);
+                    : bench.piece(cut, "" + piece, stock -> wanted(shop, stock));
         });
         int code = at.booked(terminal, event.movements());
         tellShort(event);
         return code;
     }
 
-    private static Event piece(BenchCut bench, BenchCut.Cut cut, Piece wanted, Shop shop, Reel off) {
-        Map<String, Ordered> ordered = OrderedPieces.of(shop);
-        return bench.piece(
-                cut,
-                wanted.id(),
-                ordered.getOrDefault(wanted.id(), Ordered.NONE),
-                wanted.lengthOn(off.rope()).orElseThrow());
-    }
-
-    /** The piece, where the rules let it come off this reel. */
-    private Piece wanted(Shop shop, RackToday today, Reel off) {
-        if (today.cut().containsKey("" + piece)) {
-            throw new LedgerException.Refused("piece " + piece + " is cut already; see stock trace");
-        }
-        PackingProblem open = new OpenWork(shop.problem(day.of(shop)), today).fresh();
+    /** What is wanted, where the rules let the piece come off this reel by what the ledger says at that moment. */
+    private BenchCut.Wanted wanted(Shop shop, Ledger.Stock stock) {
+        PackingProblem open = new OpenWork(shop.problem(day.of(shop)), RackToday.of(stock)).fresh();
         Piece wanted = open.pieces().stream()
                 .filter(each -> each.id().equals(piece))
                 .findFirst()
                 .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece));
+        Reel off = stock.findHolding(reel)
+                .map(Holding::reel)
+                .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
         new Eligibility(open).against(wanted, off).ifPresent(reason -> {
             throw new LedgerException.Refused(
                     "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence());
         });
-        return wanted;
+        return new BenchCut.Wanted(
+                OrderedPieces.of(shop).getOrDefault(wanted.id(), Ordered.NONE),
+                wanted.lengthOn(off.rope()).orElseThrow());
     }
 
     private void tellShort(Event event) {

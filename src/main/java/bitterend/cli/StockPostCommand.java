@@ -112,7 +112,8 @@ final class StockPostCommand implements Callable<Integer> {
         if (recorded.isEmpty()) {
             return choice.code().number();
         }
-        Posting.Posted posted = at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part));
+        Posting.Posted posted =
+                at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part, choice.guard()));
         at.say(terminal, choice.words() + "\n");
         return told(posted);
     }

@@ -67,7 +67,7 @@ final class StockTraceCommand implements Callable<Integer> {
             if (found.isEmpty()) {
                 throw new LedgerException.Refused("nothing was cut for piece " + name);
             }
-            String reel = found.get(found.size() - 1).entry().reel();
+            String reel = trace.reelOf(name);
             Reel now = stock.findHolding(reel).orElseThrow().reel();
             Document page = at.page()
                     .movements(found)

@@ -15,6 +15,7 @@ import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /** A cut that is in no plan: sold over the counter, a sample, or a piece of an order off another reel than planned. */
@@ -60,21 +61,31 @@ public final class BenchCut {
     /**
      * A piece of an order.
      *
+     * @param ordered what was ordered
      * @param needed cut length it needs on this reel's rope; a shorter one leaves the piece open
      */
-    public Event piece(Cut cut, String piece, Ordered ordered, Length needed) {
-        boolean tooShort = cut.length().isShorterThan(needed);
+    public record Wanted(Ordered ordered, Length needed) {}
+
+    /**
+     * Books a piece of an order.
+     *
+     * @param rules what is wanted, asked for while no one else can book; it throws where the piece may not be cut so
+     */
+    public Event piece(Cut cut, String piece, Function<Ledger.Stock, Wanted> rules) {
         Event.Act act = Event.Act.of(Event.Kind.CUT, "", "").with("piece " + piece, "");
         return ledger.change(caller.apply(act), books -> {
                     if (new CutPieces(books).cuts().containsKey(piece)) {
                         throw new LedgerException.Refused("piece " + piece + " is cut already; see stock trace");
                     }
+                    Wanted wanted = rules.apply(books);
+                    Length needed = wanted.needed();
+                    boolean tooShort = cut.length().isShorterThan(needed);
                     Origin origin = Origin.ofPiece("", piece);
                     What what = new What(
                             tooShort ? Kind.CUT_SHORT : Kind.CUT,
                             tooShort ? "needed " + Words.of(needed) : "",
                             tooShort ? CutPieces.shortOf(books, origin) : origin,
-                            new PieceCut(cut.length(), ordered));
+                            new PieceCut(cut.length(), wanted.ordered()));
                     write(books, cut, what);
                 })
                 .orElseThrow();

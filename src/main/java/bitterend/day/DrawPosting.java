@@ -26,15 +26,19 @@ final class DrawPosting {
     private final RecordedPlan recorded;
     private final ReelDraw draw;
     private final Part part;
+    private final boolean counted;
     private final MeasuredPiece measured;
     private final List<Movement> written = new ArrayList<>();
     private final List<String> asks = new ArrayList<>();
 
     private Reel reel;
+    private String leftToTheCount = "";
     private boolean gone;
     private @Nullable Length left;
 
-    DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Part part) {
+    /** @param counted whether the reel was counted behind these cuts: then what is left on it is known */
+    DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Part part, boolean counted) {
+        this.counted = counted;
         this.books = books;
         this.recorded = recorded;
         this.draw = draw;
@@ -48,6 +52,11 @@ final class DrawPosting {
 
     List<Movement> written() {
         return written;
+    }
+
+    /** The step that disposes of the rest of the reel, where the count has the last word on it; else empty. */
+    String leftToTheCount() {
+        return leftToTheCount;
     }
 
     /** Figures that have to be measured before this can be posted, each in a sentence. */
@@ -166,6 +175,10 @@ final class DrawPosting {
      */
     private void scrapReel(Step step, Origin origin) {
         Length known = left;
+        if (counted && known == null) {
+            leftToTheCount = step.key();
+            return;
+        }
         if (known == null) {
             if (!isWorthKeeping(reel.contents().certainEnd(), step)) {
                 askForUncertainScrap(keepFrom());

@@ -68,10 +68,12 @@ final class EarlierCount {
         append(
                 books,
                 now.withContents(before).withFlaws(RopeWork.within(now.flaws(), before.length())),
-                "as before the count of event " + count.event());
+                "as before the count of event " + count.event(),
+                "");
     }
 
-    void bringBack(Ledger.Books books) {
+    /** @param step the step of the plan that the counted figure stands for; empty when it stands for none */
+    void bringBack(Ledger.Books books, String step) {
         Holding now = books.findHolding(count.entry().reel()).orElseThrow();
         Reel.Contents counted = count.entry().after().contents();
         Length trim = now.gone() ? Length.ZERO : now.reel().contents().leadTrim();
@@ -81,10 +83,11 @@ final class EarlierCount {
         append(
                 books,
                 reel.withContents(contents).withFlaws(RopeWork.within(reel.flaws(), contents.length())),
-                RopeWork.countedNote("as counted in event " + count.event(), reel, contents.length()));
+                RopeWork.countedNote("as counted in event " + count.event(), reel, contents.length()),
+                step);
     }
 
-    private void append(Ledger.Books books, Reel reel, String note) {
-        books.append(new Entry(Kind.COUNTED, reel, false, note, Origin.off("", plan)));
+    private void append(Ledger.Books books, Reel reel, String note, String step) {
+        books.append(new Entry(Kind.COUNTED, reel, false, note, Origin.ofStep(plan, step)));
     }
 }

@@ -27,7 +27,10 @@ public record OrdersTold(List<OrderStatus> orders, List<OrderChange> changes, Li
         return new OrdersTold(
                 List.of(),
                 changes.stream().filter(change -> change.piece().equals(piece)).toList(),
-                spares.stream().filter(spare -> spare.piece().equals(piece)).toList(),
+                spares.stream()
+                        .filter(spare ->
+                                spare.cutAs().equals(piece) || spare.piece().equals(piece))
+                        .toList(),
                 uses);
     }
 }

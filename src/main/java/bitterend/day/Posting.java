@@ -1,5 +1,6 @@
 package bitterend.day;
 
+import bitterend.finding.CommandWord;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.packing.ReelDraw;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
@@ -60,9 +62,11 @@ public final class Posting {
     /**
      * Posts a part of a plan as one event.
      *
+     * @param guard looks at the ledger before anything is written and while no one else can book; it throws where that may
+     *     not be
      * @throws LedgerException.StockChanged when a reel has had movements since the plan was made that change its rope
      */
-    public Posted post(RecordedPlan plan, Part part) {
+    public Posted post(RecordedPlan plan, Part part, Consumer<Ledger.Stock> guard) {
         AtomicInteger already = new AtomicInteger();
         Event.Act act = caller.apply(Event.Act.of(Event.Kind.POSTED, "", ""));
         Optional<Event> event = ledger.change(act, books -> {
@@ -70,6 +74,7 @@ public final class Posting {
             List<Movement> ofPlan = Standing.movements(books.ofPlan(plan.id()));
             checkUnchanged(books, plan, part);
             checkNotCut(books, plan, part);
+            guard.accept(books);
             List<String> asks = new ArrayList<>();
             for (ReelDraw draw : plan.plan().draws()) {
                 if (part.has(draw)) {
@@ -78,10 +83,10 @@ public final class Posting {
                     Optional<EarlierCount> count =
                             done ? Optional.empty() : EarlierCount.since(books, plan, draw, part);
                     count.ifPresent(each -> each.takeAway(books));
-                    DrawPosting posting = new DrawPosting(books, plan, draw, part);
+                    DrawPosting posting = new DrawPosting(books, plan, draw, part, count.isPresent());
                     already.addAndGet(posting.post(steps));
                     asks.addAll(posting.asks());
-                    count.ifPresent(each -> each.bringBack(books));
+                    count.ifPresent(each -> each.bringBack(books, posting.leftToTheCount()));
                     if (!posting.written().isEmpty()) {
                         state(books, plan, draw);
                     }
@@ -92,6 +97,11 @@ public final class Posting {
             }
         });
         return new Posted(event.map(Event::movements).orElse(List.of()), already.get());
+    }
+
+    /** Posts a part of a plan in whose sets nobody else can have a hand. */
+    public Posted post(RecordedPlan plan, Part part) {
+        return post(plan, part, stock -> {});
     }
 
     private static void state(Ledger.Books books, RecordedPlan plan, ReelDraw draw) {
@@ -185,7 +195,7 @@ public final class Posting {
                         .forEach(movement -> again.add("piece "
                                 + movement.entry().origin().piece() + " was cut already: " + told(movement)
                                 + "\n  to book what else was cut here: stock post ... --skipped "
-                                + movement.entry().origin().piece()));
+                                + CommandWord.of(movement.entry().origin().piece())));
             }
         }
         if (!again.isEmpty()) {

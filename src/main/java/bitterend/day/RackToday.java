@@ -105,7 +105,8 @@ public record RackToday(
         return ledger.read(RackToday::of);
     }
 
-    private static RackToday of(Ledger.Stock stock) {
+    /** What the ledger says at one moment, such as while an event is written. */
+    public static RackToday of(Ledger.Stock stock) {
         List<Reel> reels = new ArrayList<>();
         Set<String> gone = new TreeSet<>();
         Map<String, Long> movements = new TreeMap<>();

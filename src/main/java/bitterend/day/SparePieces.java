@@ -8,14 +8,14 @@ import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Words;
 import bitterend.stock.Ledger;
-import bitterend.stock.Movement;
-import bitterend.stock.Standing;
+import bitterend.stock.LedgerException;
+import bitterend.stock.PieceAccount.Made;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,43 +23,39 @@ import java.util.Set;
 public final class SparePieces {
     private SparePieces() {}
 
-    /** Those that a person made spare and those that no order asks for, by id. */
+    /** Those that a person made spare and those that no order asks for, by name. */
     public static List<SparePiece> of(Ledger.Stock stock, OrderBook book) {
         CutPieces pieces = new CutPieces(stock);
-        Map<String, Movement> cuts = lastCuts(stock);
         Set<String> delivered = DeliveredPieces.of(stock);
         List<SparePiece> spares = new ArrayList<>();
-        pieces.spares()
-                .forEach((id, made) -> spares.add(new SparePiece(
-                        id,
-                        made.entry().piece().length(),
-                        cuts.getOrDefault(id, made).entry().after(),
-                        made.entry().piece().ordered(),
-                        true)));
-        pieces.cuts().forEach((id, cut) -> {
-            boolean known = cut.entry().piece().ordered().isKnown();
+        pieces.spares().forEach((name, made) -> spares.add(spare(name, made, true)));
+        pieces.good().forEach((id, made) -> {
+            boolean known = made.made().entry().piece().ordered().isKnown();
             if (known && book.find(id).isEmpty() && !delivered.contains(id)) {
-                spares.add(new SparePiece(
-                        id,
-                        cut.entry().piece().length(),
-                        cut.entry().after(),
-                        cut.entry().piece().ordered(),
-                        false));
+                spares.add(spare(id, made, false));
             }
         });
         spares.sort(Comparator.comparing(SparePiece::piece, NaturalOrder.IDS));
         return spares;
     }
 
-    /** The movement that cut each piece last. */
-    private static Map<String, Movement> lastCuts(Ledger.Stock stock) {
-        Map<String, Movement> cuts = new HashMap<>();
-        for (Movement movement : Standing.movements(stock.ofPieces())) {
-            if (movement.entry().kind() == Movement.Kind.CUT) {
-                cuts.put(movement.entry().origin().piece(), movement);
-            }
-        }
-        return cuts;
+    private static SparePiece spare(String name, Made made, boolean declared) {
+        PieceCut piece = made.made().entry().piece();
+        Reel reel = made.cut().entry().after();
+        return new SparePiece(name, made.piece(), piece.length(), reel, piece.ordered(), declared);
+    }
+
+    /**
+     * The spare piece that a person names, by its own name or by the id it was cut under.
+     *
+     * @throws LedgerException.Refused when there is none, or several were cut under that id
+     */
+    public static SparePiece named(String words, Ledger.Stock stock, OrderBook book) {
+        String name = new CutPieces(stock).named(words);
+        return of(stock, book).stream()
+                .filter(each -> each.piece().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new LedgerException.Refused("there is no spare piece " + words));
     }
 
     /**

@@ -50,6 +50,9 @@ public final class Spoiling {
         if (cut == null) {
             throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be spoiled");
         }
+        if (DeliveredPieces.of(books).contains(piece)) {
+            throw new LedgerException.Refused("piece " + piece + " is delivered, so it cannot be spoiled");
+        }
         write(books, cut, back, note);
     }
 

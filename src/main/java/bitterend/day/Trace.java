@@ -4,12 +4,15 @@ import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
+import bitterend.stock.PieceAccount.Made;
 import bitterend.stock.Standing;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -21,18 +24,49 @@ public final class Trace {
         this.stock = stock;
     }
 
-    /** Everything that happened to a piece, oldest first, what was taken back included. */
+    /**
+     * Everything that happened to a piece, oldest first, what was taken back included: to the good piece of that id, to the
+     * spare pieces that were made of it or that it was made of, or to the spare piece of that name.
+     */
     public List<Movement> ofPiece(String piece) {
-        return stock.ofPieces().stream()
-                .filter(movement -> movement.entry().origin().piece().equals(piece)
-                        || movement.entry().origin().was().equals(piece))
+        List<Movement> all = stock.ofPieces();
+        Set<String> names = new HashSet<>(Set.of(piece));
+        Set<Long> cuts = new HashSet<>();
+        source(piece).ifPresent(made -> cuts.add(made.cut().number()));
+        all.stream()
+                .map(movement -> movement.entry().origin())
+                .filter(origin -> origin.piece().equals(piece) && !origin.was().isEmpty())
+                .forEach(origin -> names.add(origin.was()));
+        return all.stream()
+                .filter(movement -> cuts.contains(movement.number())
+                        || names.contains(movement.entry().origin().piece())
+                        || names.contains(movement.entry().origin().was()))
                 .toList();
+    }
+
+    /** The reel that the rope of a piece was cut off; that of its last movement when there is no such piece any more. */
+    public String reelOf(String piece) {
+        return source(piece)
+                .map(Made::cut)
+                .orElseGet(() -> {
+                    List<Movement> found = ofPiece(piece);
+                    return found.get(found.size() - 1);
+                })
+                .entry()
+                .reel();
+    }
+
+    private Optional<Made> source(String piece) {
+        CutPieces pieces = new CutPieces(stock);
+        return Optional.ofNullable(pieces.good().get(piece))
+                .or(() -> Optional.ofNullable(pieces.spares().get(piece)));
     }
 
     /** What was decided about a piece or its set without moving rope, oldest first: released, spliced, passed, delivered. */
     public List<Event> eventsOf(String piece) {
         Set<String> sets = new LinkedHashSet<>();
-        ofPiece(piece)
+        ofPiece(piece).stream()
+                .filter(movement -> movement.entry().origin().piece().equals(piece))
                 .forEach(movement ->
                         sets.add(movement.entry().piece().ordered().bond().set()));
         return Standing.events(stock.events()).stream()
@@ -51,9 +85,10 @@ public final class Trace {
         CutPieces pieces = new CutPieces(stock);
         Map<String, String> now = new HashMap<>();
         stock.holdings().forEach(holding -> now.put(holding.id(), holding.reel().lot()));
-        return Stream.concat(pieces.cuts().values().stream(), pieces.spares().values().stream())
-                .filter(movement -> movement.entry().after().lot().equals(lot)
-                        || lot.equals(now.get(movement.entry().reel())))
+        return Stream.concat(pieces.good().values().stream(), pieces.spares().values().stream())
+                .filter(made -> made.cut().entry().after().lot().equals(lot)
+                        || lot.equals(now.get(made.cut().entry().reel())))
+                .map(Made::made)
                 .sorted(Comparator.comparingLong(Movement::number))
                 .toList();
     }

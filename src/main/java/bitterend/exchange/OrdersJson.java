@@ -47,6 +47,7 @@ public final class OrdersJson {
     private static JsonTree tree(SparePiece spare, List<Use> uses) {
         return new JsonTree()
                 .with("piece", spare.piece())
+                .with("cutAs", spare.cutAs())
                 .with("order", spare.ordered().piece().order())
                 .with("length", LengthText.exact(spare.length()))
                 .with("rope", spare.reel().rope())

@@ -4,6 +4,7 @@ import bitterend.day.OrderChange;
 import bitterend.day.OrdersTold;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
+import bitterend.finding.CommandWord;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Ordered;
@@ -18,7 +19,7 @@ public final class OrderWords {
     /** @param shop the shop folder, as commands name it */
     public OrderWords(Figures figures, String shop) {
         this.figures = figures;
-        this.shop = shop;
+        this.shop = CommandWord.of(shop);
     }
 
     /** Every change after cutting, then every spare piece. */
@@ -91,11 +92,13 @@ public final class OrderWords {
     }
 
     private String again(OrderChange change) {
-        return "bitterend orders spare " + shop + " " + change.piece() + " opens it again, orders keep accepts it";
+        return "bitterend orders spare " + shop + " " + CommandWord.of(change.piece())
+                + " opens it again, orders keep accepts it";
     }
 
     private String keep(OrderChange change) {
-        return "bitterend orders keep " + shop + " " + change.piece() + " accepts it, orders spare opens it again";
+        return "bitterend orders keep " + shop + " " + CommandWord.of(change.piece())
+                + " accepts it, orders spare opens it again";
     }
 
     /** Why it is spare, where the order book says so. */
@@ -119,8 +122,10 @@ public final class OrderWords {
                         .filter(use -> use.spare().piece().equals(spare.piece()))
                         .findFirst()
                         .map(use -> "it fits " + use.piece() + ", " + figures.length(use.surplus())
-                                + " to cut off: bitterend orders give " + shop + " " + spare.piece() + " "
-                                + use.piece())
-                        .orElse("bitterend orders back " + shop + " " + spare.piece() + " makes it a coil");
+                                + " to cut off: bitterend orders give " + shop + " " + CommandWord.of(spare.piece())
+                                + " "
+                                + CommandWord.of(use.piece()))
+                        .orElse("bitterend orders back " + shop + " " + CommandWord.of(spare.piece())
+                                + " makes it a coil");
     }
 }

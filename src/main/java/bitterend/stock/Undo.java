@@ -8,19 +8,14 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /**
  * Takes events back, each whole: every movement of it by one against it. An event on which others were built is not taken
  * back before those are.
  */
 public final class Undo {
-    private static final int MOST_NAMED = 12;
     private static final int SHORTEST = 8;
 
     private final Ledger ledger;
@@ -71,6 +66,7 @@ public final class Undo {
                         throw new LedgerException.Refused("nothing stands that was posted of plan " + plan
                                 + " off reel " + reel + "; see stock history");
                     }
+                    BuiltOn.refuse(books, posted);
                     takeBack(books, posted);
                 })
                 .orElseThrow();
@@ -113,84 +109,20 @@ public final class Undo {
         List<Movement> left = standing(books).stream()
                 .filter(movement -> ours.contains(movement.number()))
                 .toList();
-        refuseLookedOverSince(books, wrong);
+        BuiltOn.refuse(books, wrong);
         takeBack(books, left);
         return wrong;
     }
 
-    /** What was measured or passed is not taken back while a later fact about the same pieces stands. */
-    private static void refuseLookedOverSince(Ledger.Stock stock, Event wrong) {
-        if (wrong.act().kind() != Event.Kind.SPLICED && wrong.act().kind() != Event.Kind.PASSED) {
-            return;
-        }
-        List<String> pieces = wrong.named("piece");
-        TreeMap<Long, String> later = new TreeMap<>();
-        Standing.events(stock.events()).stream()
-                .filter(event -> event.number() > wrong.number()
-                        && event.movements().isEmpty()
-                        && event.named("piece").stream().anyMatch(pieces::contains))
-                .forEach(event -> later.put(event.number(), told(event)));
-        refuse(later, "event " + wrong.number());
-    }
-
+    /** Each by one against it; what was built on them was asked for before. */
     private static void takeBack(Ledger.Books books, List<Movement> wrong) {
         Map<String, List<Movement>> histories = new HashMap<>();
         wrong.forEach(movement -> histories.computeIfAbsent(
                 movement.entry().reel(), reel -> new ArrayList<>(Standing.movements(books.history(reel)))));
-        refuseBuiltOn(books, histories, wrong);
         wrong.stream()
                 .sorted(Comparator.comparingLong(Movement::number).reversed())
                 .forEach(movement -> books.append(against(
                         movement, histories.getOrDefault(movement.entry().reel(), List.of()))));
-    }
-
-    /** Later movements of the same reels, and later facts about the same pieces, such as a delivery, that still stand. */
-    private static void refuseBuiltOn(Ledger.Stock stock, Map<String, List<Movement>> histories, List<Movement> wrong) {
-        Set<Long> ours = new HashSet<>();
-        Set<String> pieces = new HashSet<>();
-        TreeSet<Long> events = new TreeSet<>();
-        Map<String, Long> first = new HashMap<>();
-        for (Movement movement : wrong) {
-            ours.add(movement.number());
-            events.add(movement.event());
-            pieces.add(movement.entry().origin().piece());
-            first.merge(movement.entry().reel(), movement.number(), Math::min);
-        }
-        TreeMap<Long, String> later = new TreeMap<>();
-        histories.forEach((reel, history) -> history.stream()
-                .filter(movement -> movement.number() > first.getOrDefault(reel, Long.MAX_VALUE)
-                        && !ours.contains(movement.number()))
-                .forEach(movement -> later.putIfAbsent(movement.event(), told(movement))));
-        Standing.events(stock.events()).stream()
-                .filter(event -> event.movements().isEmpty()
-                        && !events.isEmpty()
-                        && event.number() > events.first()
-                        && event.named("piece").stream().anyMatch(pieces::contains))
-                .forEach(event -> later.put(event.number(), told(event)));
-        refuse(later, "event " + events.stream().map(String::valueOf).collect(Collectors.joining(", ")));
-    }
-
-    private static String told(Movement movement) {
-        return "event " + movement.event() + ": " + movement.entry().kind().word() + " on reel "
-                + movement.entry().reel() + ", by " + movement.who();
-    }
-
-    private static String told(Event event) {
-        return "event " + event.number() + ": " + event.act().kind().word() + ", by "
-                + event.act().who();
-    }
-
-    private static void refuse(NavigableMap<Long, String> later, String name) {
-        if (later.isEmpty()) {
-            return;
-        }
-        List<String> lines = new ArrayList<>();
-        lines.add("this was built on " + name + "; take it back first, in this order:");
-        later.descendingMap().values().stream().limit(MOST_NAMED).forEach(line -> lines.add("  " + line));
-        if (later.size() > MOST_NAMED) {
-            lines.add("  and " + (later.size() - MOST_NAMED) + " more");
-        }
-        throw new LedgerException.Refused(String.join("\n", lines));
     }
 
     /** The movement against one, as the reel stood before it; that one is taken from the reel's standing history. */

@@ -6,6 +6,7 @@ import bitterend.stock.Chain;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
+import bitterend.stock.PieceAccount;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
@@ -13,10 +14,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Adds the whole ledger up again, event by event and movement by movement, follows its chain, and looks at the file behind
@@ -29,7 +28,7 @@ final class Verification {
     private final Map<String, Long> counts = new HashMap<>();
     private final Map<String, Length> lengths = new HashMap<>();
     private final Map<Long, Movement> earlier = new HashMap<>();
-    private final Set<String> cut = new HashSet<>();
+    private final PieceAccount pieces = new PieceAccount();
     private final Balance balance = new Balance();
 
     private long nextMovement = 1;
@@ -163,47 +162,12 @@ final class Verification {
                 name + " leaves " + entry.left().mm() + " mm, the sum of the movements is " + length.mm() + " mm");
         String parent = entry.origin().parent();
         unless(parent.isEmpty() || counts.containsKey(parent), name + " comes off a reel that is not there: " + parent);
-        addPiece(entry, name);
-        earlier.put(movement.number(), movement);
-    }
-
-    private void addPiece(Movement.Entry entry, String name) {
-        String piece = entry.origin().piece();
         if (entry.origin().undoes() != 0) {
             Movement undone = earlier.get(entry.origin().undoes());
             unless(undone != null && undone.entry().reel().equals(entry.reel()), name + " undoes nothing of its reel");
-            if (undone != null) {
-                takeBack(undone.entry());
-            }
-            return;
         }
-        switch (entry.kind()) {
-            case CUT -> unless(cut.add(piece), name + " cuts a piece a second time: " + piece);
-            case CUT_SHORT -> cut.add(entry.origin().was());
-            case TRIMMED -> unless(cut.contains(piece), name + " is of a piece that is not cut: " + piece);
-            case SPOILED, BACK_ON_RACK -> unless(cut.remove(piece), name + " is of a piece that is not cut: " + piece);
-            case GIVEN -> {
-                unless(
-                        cut.remove(entry.origin().was()),
-                        name + " is of a piece that is not cut: "
-                                + entry.origin().was());
-                unless(cut.add(piece), name + " makes a piece a second time: " + piece);
-            }
-            default -> {}
-        }
-    }
-
-    private void takeBack(Movement.Entry undone) {
-        switch (undone.kind()) {
-            case CUT -> cut.remove(undone.origin().piece());
-            case CUT_SHORT -> cut.remove(undone.origin().was());
-            case SPOILED, BACK_ON_RACK -> cut.add(undone.origin().piece());
-            case GIVEN -> {
-                cut.remove(undone.origin().piece());
-                cut.add(undone.origin().was());
-            }
-            default -> {}
-        }
+        pieces.add(movement).ifPresent(wrong -> faults.add(name + " " + wrong));
+        earlier.put(movement.number(), movement);
     }
 
     private void unless(boolean kept, String sentence) {

@@ -9,15 +9,12 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.check.Fault;
-import bitterend.packing.check.LedgerSets;
 import bitterend.packing.check.PlanChecker;
 import bitterend.work.Verdict.Passed;
 import bitterend.work.Verdict.Refused;
 import bitterend.work.Verdict.Why;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The one door before every use of a plan: printing, booking, planning from it, explaining it. The independent checker
@@ -101,13 +98,9 @@ public final class Gate {
 
     /** Sets of which other pieces were cut since, off rope that these would not match. */
     private List<Remark> setsSince(Passed plan) {
-        Map<String, String> reels = new HashMap<>();
-        plan.plan().draws().forEach(draw -> draw.cuts().forEach(cut -> reels.put(cut.piece(), draw.reel())));
-        return today.rack().stream()
-                .flatMap(rack -> LedgerSets.faults(plan.plan(), today.shop().pieces(), rack.book()).stream())
-                .map(fault ->
-                        Remark.barring(reels.getOrDefault(fault.where(), ""), fault.where() + ": " + fault.sentence()))
-                .toList();
+        return today.rack()
+                .map(rack -> TornSets.of(plan.plan(), today.shop().pieces(), rack.book()))
+                .orElse(List.of());
     }
 
     private static Verdict refused(Why why, String reason) {

@@ -24,25 +24,23 @@ import bitterend.stock.RopeWork;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A spare piece becomes a piece of another line that it fits: same rope, long enough, papers and set respected. */
 public final class GiveSpare {
     private final Desk desk;
-    private final PackingProblem open;
+    private final Function<Ledger.Stock, PackingProblem> day;
 
-    /** @param open what is still to be cut, with the sets as they are bound */
-    public GiveSpare(Desk desk, PackingProblem open) {
+    /** @param day what is still to be cut, with the sets as they are bound; asked for while no one else can book */
+    public GiveSpare(Desk desk, Function<Ledger.Stock, PackingProblem> day) {
         this.desk = desk;
-        this.open = open;
+        this.day = day;
     }
 
     /** Gives the spare piece to an open one; what is cut off it is a coil when that is worth keeping, else scrap. */
     public Booking give(String spare, String to, String note) {
         return desk.book(
-                Event.Kind.GIVEN,
-                note,
-                books -> write(books, fitting(books, spare, to), to, note),
-                event -> told(event, spare, to));
+                Event.Kind.GIVEN, note, books -> give(books, spare, to, note), event -> told(event, spare, to));
     }
 
     private static List<String> told(Event event, String spare, String to) {
@@ -60,11 +58,16 @@ public final class GiveSpare {
         return told;
     }
 
-    private SparePiece fitting(Ledger.Stock stock, String id, String to) {
-        SparePiece spare = SparePieces.of(stock, desk.book()).stream()
-                .filter(each -> each.piece().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new LedgerException.Refused("there is no spare piece " + id));
+    private void give(Ledger.Books books, String spare, String to, String note) {
+        PackingProblem open = day.apply(books);
+        SparePiece fitting = fitting(books, open, spare, to);
+        Length surplus = write(books, fitting, to, note);
+        Optional.ofNullable(open.ropes().get(fitting.reel().rope()))
+                .ifPresent(rope -> keepWhatIsWorthIt(books, fitting, rope, surplus));
+    }
+
+    private SparePiece fitting(Ledger.Stock stock, PackingProblem open, String id, String to) {
+        SparePiece spare = SparePieces.named(id, stock, desk.book());
         Piece piece = open.pieces().stream()
                 .filter(each -> each.id().equals(to))
                 .findFirst()
@@ -77,20 +80,19 @@ public final class GiveSpare {
         return spare;
     }
 
-    private void write(Ledger.Books books, SparePiece spare, String to, String note) {
-        if (!spare.declared()) {
-            MakeSpare.write(books, spare.piece(), note);
-        }
+    /** The piece changes hands; how much is cut off it. */
+    private Length write(Ledger.Books books, SparePiece spare, String to, String note) {
+        String name = spare.declared() ? spare.piece() : MakeSpare.write(books, spare.piece(), note);
         Piece piece = desk.book().find(to).orElseThrow();
         Length needed = piece.lengthOn(spare.reel().rope()).orElseThrow();
         Ordered ordered = desk.book().ordered().getOrDefault(to, Ordered.NONE);
-        Origin given = new Origin("", "", "", to, spare.piece(), 0);
+        Origin given = new Origin("", "", "", to, name, 0);
         append(books, spare, Kind.GIVEN, note, given, new PieceCut(needed, ordered));
         Length surplus = spare.length().minus(needed);
         if (surplus.isPositive()) {
             append(books, spare, Kind.TRIMMED, "", Origin.ofPiece("", to), new PieceCut(surplus, Ordered.NONE));
-            keepWhatIsWorthIt(books, spare, surplus);
         }
+        return surplus;
     }
 
     private static void append(
@@ -99,11 +101,7 @@ public final class GiveSpare {
         books.append(new Entry(kind, reel.reel(), reel.gone(), note, origin, cut));
     }
 
-    private void keepWhatIsWorthIt(Ledger.Books books, SparePiece spare, Length surplus) {
-        Rope rope = open.ropes().get(spare.reel().rope());
-        if (rope == null) {
-            return;
-        }
+    private static void keepWhatIsWorthIt(Ledger.Books books, SparePiece spare, Rope rope, Length surplus) {
         Length left = surplus.minus(rope.cutting().loss());
         if (left.isPositive() && !left.isShorterThan(rope.worth().keepFrom())) {
             String reel = spare.reel().id();

@@ -23,10 +23,7 @@ public final class MakeSpare {
     /** All of these pieces, or none. */
     public Booking pieces(List<String> pieces, String note) {
         return desk.book(
-                Event.Kind.MADE_SPARE,
-                note,
-                books -> pieces.forEach(piece -> write(books, piece, note)),
-                event -> told(pieces));
+                Event.Kind.MADE_SPARE, note, books -> pieces.forEach(piece -> write(books, piece, note)), this::told);
     }
 
     /** All cut pieces of a matched set, so that it is made again whole. */
@@ -39,12 +36,11 @@ public final class MakeSpare {
                     ReleaseSet.cut(set, desk.book().ofSet(set), new CutPieces(books).cuts())
                             .forEach(piece -> write(books, piece, note));
                 },
-                event -> told(event.movements().stream()
-                        .map(movement -> movement.entry().origin().piece())
-                        .toList()));
+                this::told);
     }
 
-    static void write(Ledger.Books books, String piece, String note) {
+    /** Makes one piece spare; the name it has from then on. */
+    static String write(Ledger.Books books, String piece, String note) {
         Movement cut = new CutPieces(books).cuts().get(piece);
         if (cut == null) {
             throw new LedgerException.Refused("piece " + piece + " is not cut, so it cannot be a spare piece");
@@ -53,20 +49,24 @@ public final class MakeSpare {
             throw new LedgerException.Refused("piece " + piece + " is delivered, so it cannot be a spare piece");
         }
         Holding reel = books.findHolding(cut.entry().reel()).orElseThrow();
-        String plan = cut.entry().origin().plan();
+        Origin origin = CutPieces.spareOf(books, cut.entry().origin().plan(), piece);
         books.append(new Entry(
                 Kind.MADE_SPARE,
                 reel.reel(),
                 reel.gone(),
                 note,
-                Origin.ofPiece(plan, piece),
+                origin,
                 cut.entry().piece()));
+        return origin.was();
     }
 
-    private List<String> told(List<String> pieces) {
-        return pieces.stream()
-                .map(piece -> piece + " is a spare piece"
-                        + (desk.book().find(piece).isPresent() ? "; what was ordered is to be made again" : ""))
+    private List<String> told(Event event) {
+        return event.movements().stream()
+                .map(movement -> movement.entry().origin())
+                .map(origin -> origin.piece() + " is spare piece '" + origin.was() + "' now"
+                        + (desk.book().find(origin.piece()).isPresent()
+                                ? "; what was ordered is to be made again"
+                                : ""))
                 .toList();
     }
 }

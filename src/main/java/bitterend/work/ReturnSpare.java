@@ -6,7 +6,6 @@ import bitterend.day.SparePieces;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
@@ -37,27 +36,22 @@ public final class ReturnSpare {
     }
 
     private void write(Ledger.Books books, String id, String note) {
-        SparePiece spare = SparePieces.of(books, desk.book()).stream()
-                .filter(each -> each.piece().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new LedgerException.Refused("there is no spare piece " + id));
-        if (!spare.declared()) {
-            MakeSpare.write(books, id, note);
-        }
+        SparePiece spare = SparePieces.named(id, books, desk.book());
+        String name = spare.declared() ? spare.piece() : MakeSpare.write(books, id, note);
         Holding reel = books.findHolding(spare.reel().id()).orElseThrow();
         books.append(new Entry(
                 Kind.BACK_ON_RACK,
                 reel.reel(),
                 reel.gone(),
                 note,
-                Origin.ofPiece("", id),
+                Origin.ofPiece("", name),
                 new PieceCut(spare.length(), Ordered.NONE)));
         Reel coil = RopeBack.coil(books, spare.reel().id(), spare.length());
         books.append(new Entry(
                 Kind.KEPT,
                 coil,
                 false,
-                "spare piece " + id,
+                "spare piece " + name,
                 Origin.off(spare.reel().id(), "")));
     }
 }

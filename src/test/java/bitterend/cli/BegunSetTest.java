@@ -135,7 +135,7 @@ final class BegunSetTest {
         run(0, "orders", "again", "" + shop, "9001/1.1", "--note", "lot is gone");
         Run plan = plan(0);
         assertTrue(plan.out().contains("all 4 pieces off 1 reel"), plan.out());
-        assertTrue(plan.out().contains("9001/1.1-1: 4.000 m of DB16, lot S1"), plan.out());
+        assertTrue(plan.out().contains("9001/1.1-1 spare 4: 4.000 m of DB16, lot S1"), plan.out());
         run(0, "stock", "verify", "" + shop);
     }
 

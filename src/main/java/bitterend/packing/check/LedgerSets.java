@@ -45,8 +45,13 @@ public final class LedgerSets {
             holdings = List.copyOf(holdings);
         }
 
+        /** What it says while an event is written. */
+        public static Book of(Ledger.Stock stock) {
+            return new Book(stock.movements(), stock.events(), stock.holdings());
+        }
+
         public static Book of(Ledger ledger) {
-            return ledger.read(stock -> new Book(stock.movements(), stock.events(), stock.holdings()));
+            return ledger.read(Book::of);
         }
     }
 
