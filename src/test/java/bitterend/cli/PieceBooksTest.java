@@ -76,7 +76,7 @@ final class PieceBooksTest {
         long given = event(stock("cut", "W1", "3.5 m", "--piece", LEG));
         long returned = event(stock("cut", "W1", "3.6 m", "--piece", LEG));
         write("orders.csv", LEGS + PAIR + "9002,1,DB16,3.5 m,sealed,sealed,,1\n");
-        String page = run(0, "orders", "" + shop).out();
+        String page = flat(run(0, "orders", "" + shop));
         assertTrue(page.contains(" \"" + LEG + " short " + given + "\" 9002/1.1"), page);
         orders("give", LEG + " short " + given, "9002/1.1");
         orders("back", LEG);
