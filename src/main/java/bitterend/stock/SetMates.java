@@ -74,9 +74,8 @@ final class SetMates {
         Reel is = other.cut().entry().after();
         String lot = lots.getOrDefault(was.id(), was.lot());
         boolean sameReel = received(was.id()).equals(received(is.id()));
-        boolean sameLot = !bond(one).match().equals("reel")
-                && !lot.isEmpty()
-                && lot.equals(lots.getOrDefault(is.id(), is.lot()));
+        boolean sameLot =
+                !bond(one).match().equals("reel") && !lot.isEmpty() && lot.equals(lots.getOrDefault(is.id(), is.lot()));
         return was.rope().equals(is.rope()) && (sameReel || sameLot);
     }
 

@@ -138,6 +138,25 @@ final class OrdersCommandTest {
         assertTrue(orders().contains("5119/1.1 (Port Pilots): its line is cancelled"), orders());
     }
 
+    /** What was ordered is made again, and that one, too, becomes spare: two spare pieces of one id are told apart. */
+    @Test
+    void pieceMadeAgain_isNotItsSparePiece() {
+        run(0, "stock", "receive", "" + shop, "R2", "DB16", "100 m", "--lot", "L2");
+        run(0, "orders", "spare", "" + shop, "5118/2.1");
+        run(0, "stock", "cut", "" + shop, "R2", "6.02 m", "--piece", "5118/2.1");
+        verified();
+        Run again = run(0, "orders", "spare", "" + shop, "5118/2.1");
+        String second = again.out().replaceAll("(?s).*is spare piece '([^']*)' now.*", "$1");
+        String told = flat(orders());
+        assertTrue(told.matches(".*5118/2\\.1 spare \\d+ \\(Harbour Board\\): 6\\.000 m of DB16, lot L1.*"), told);
+        assertTrue(told.contains(second + " (Harbour Board): 6.020 m of DB16, lot L2"), told);
+        run(0, "orders", "give", "" + shop, second, "5118/2.1");
+        run(0, "orders", "back", "" + shop, "5118/2.1");
+        verified();
+        String list = run(0, "stock", "list", "" + shop, "--json").out();
+        assertTrue(list.substring(list.indexOf("\"R1-1\"")).contains("\"6000 mm\""), list);
+    }
+
     /** A piece that was cut short is a spare piece of a name of its own, and as good as any other. */
     @Test
     void pieceCutShort_isGivenToAShorterLine_andTheLedgerIsSound() throws IOException {
