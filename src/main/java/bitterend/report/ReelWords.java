@@ -15,6 +15,8 @@ import java.util.List;
 
 /** What is said of a reel beside its cutting table, on every kind of page. */
 public final class ReelWords {
+    private static final String HEAVY = ": two people or a hoist";
+
     private final PlanView view;
     private final Figures figures;
 
@@ -63,15 +65,21 @@ public final class ReelWords {
                 reel.papers().useBy().equals(LocalDate.MAX)
                         ? ""
                         : "" + reel.papers().useBy());
-        add(facts, "mass", mass(reel));
+        add(facts, "mass", mass(draw));
         add(facts, "own rope of", reel.custody().owner());
         add(facts, "kept for order", reel.custody().order());
         add(facts, "drawn from the", reel.where().draw() == Reel.Draw.INSIDE ? "inside" : "outside");
         return facts;
     }
 
-    String mass(Reel reel) {
-        return reel.where().mass().grams() == 0 ? "" : figures.mass(reel.where().mass());
+    /** What it weighs with its reel, else its rope alone where that is too heavy; with what to do about it. */
+    public String mass(ReelDraw draw) {
+        Mass whole = view.reel(draw).where().mass();
+        if (whole.grams() == 0) {
+            String heavy = heavy(draw, view.reel(draw).contents().length());
+            return heavy.isEmpty() ? "" : "rope alone " + heavy;
+        }
+        return figures.mass(whole) + (view.beforeCut(draw).isHeavy(whole) ? HEAVY : "");
     }
 
     /** How much rope is on it, and how far it can be used. */
@@ -110,7 +118,7 @@ public final class ReelWords {
     /** {@code 31.2 kg: two people or a hoist} for a length too heavy for one person; empty for others. */
     public String heavy(ReelDraw draw, Length length) {
         Mass mass = view.rope(draw).mass().of(length);
-        return view.beforeCut(draw).isHeavy(mass) ? figures.mass(mass) + ": two people or a hoist" : "";
+        return view.beforeCut(draw).isHeavy(mass) ? figures.mass(mass) + HEAVY : "";
     }
 
     /** What to know of a counter that does not read true, as a sentence; empty for one that does. */

@@ -12,6 +12,7 @@ import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.Proof;
+import bitterend.report.ReelWords;
 import bitterend.report.ShortWork;
 import bitterend.report.sheet.Sheet.Fetch;
 import bitterend.report.sheet.Sheet.Shortfall;
@@ -103,9 +104,7 @@ public final class SheetMaker {
                 view.rope(draw).name(),
                 reel.lot(),
                 reel.where().place(),
-                reel.where().mass().grams() == 0
-                        ? ""
-                        : figures.mass(reel.where().mass()),
+                new ReelWords(view, figures).mass(draw),
                 Integer.toString(draw.cuts().size()),
                 figures.bare(view.book(draw).drawn()));
     }
