@@ -138,7 +138,7 @@ final class ReelsSince {
         return told
                 + (same
                         ? ""
-                        : " (movement " + movement.number() + "), which changed its length by "
+                        : " (event " + movement.event() + "), which changed its length by "
                                 + movement.by().mm() + " mm")
                 + (entry.note().isEmpty() ? "" : ": " + entry.note());
     }
