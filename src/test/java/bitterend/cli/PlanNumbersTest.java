@@ -135,9 +135,11 @@ final class PlanNumbersTest {
         run(0, "plan", at, "--time", "200ms");
         run(0, "stock", "move", at, "R-104", "bench");
         run(0, "stock", "post", at, "--piece", lastPieceOf("R-105"));
+        String orders = Files.readString(shop.resolve("orders.csv"));
+        assertTrue(orders.contains("DB12,12.345 m"), orders);
         Files.writeString(
                 shop.resolve("orders.csv"),
-                Files.readString(shop.resolve("orders.csv")).replace("DB12,12 m", "DB12,13 m")
+                orders.replace("DB12,12.345 m", "DB12,13 m")
                         + "1009,1,Port Pilots,DB12,14 m,plain,plain,2,2026-03-03,1\n");
         Files.writeString(shop.resolve("history.csv"), "order,placed,line,rope,length,end a,end b,quantity\n\n");
         for (String paper : new String[] {"--pdf", "--csv", "--tags"}) {
@@ -147,6 +149,7 @@ final class PlanNumbersTest {
         String sheet = Files.readString(shop.resolve("sheet.html"));
         assertTrue(sheet.contains("Changed since this was planned"), sheet);
         assertTrue(sheet.contains("reel R-105: posted"), sheet);
+        assertTrue(sheet.contains("order 1001 changed: "), sheet);
         assertTrue(sheet.contains("order 1009: 2 pieces are not in this plan"), sheet);
         assertTrue(sheet.contains("reel R-104: moved"), sheet);
     }
