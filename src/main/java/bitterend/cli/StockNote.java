@@ -1,12 +1,27 @@
 package bitterend.cli;
 
 import bitterend.stock.Event;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Why something is booked, in the words of who books it, and under which id. */
 final class StockNote {
+    /** Options that change how a booking is shown, not what is booked; and who sends it. */
+    private static final Set<String> SHOWN_ONLY =
+            Set.of("--once", "--who", "--json", "--units", "--debug", "--html", "--pdf", "--paper", "--sure");
+
+    @Spec(Spec.Target.MIXEE)
+    @Nullable
+    private CommandSpec command;
+
     @Option(
             names = "--note",
             paramLabel = "TEXT",
@@ -23,9 +38,28 @@ final class StockNote {
     @Nullable
     String id;
 
-    /** Puts into an act who does it, and its id. */
+    /** Puts into an act who does it, and its id with the words it was asked for in. */
     UnaryOperator<Event.Act> caller(StockAccess at) {
         String own = id;
-        return act -> own == null ? act.by(at.who()) : act.by(at.who()).withId(own);
+        return act -> own == null
+                ? act.by(at.who())
+                : act.by(at.who()).withId(own).with(Event.ASKED, asked());
+    }
+
+    /** The command with its words, in an order that does not depend on how they were typed. */
+    private String asked() {
+        CommandSpec spec = command;
+        if (spec == null) {
+            return "";
+        }
+        Set<String> words = new TreeSet<>();
+        for (ArgSpec said : spec.commandLine().getParseResult().matchedArgs()) {
+            if (said instanceof OptionSpec option && !SHOWN_ONLY.contains(option.longestName())) {
+                words.add(option.longestName() + " " + String.join(" ", option.originalStringValues()));
+            } else if (said instanceof PositionalParamSpec place && place.index().min() > 0) {
+                words.add(place.index().min() + " " + String.join(" ", place.originalStringValues()));
+            }
+        }
+        return spec.name() + "; " + String.join("; ", words);
     }
 }

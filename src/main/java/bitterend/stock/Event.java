@@ -22,6 +22,9 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
     /** A fact of every event that was made from a ledger of an older version. */
     public static final String OLDER = "older ledger";
 
+    /** A fact of an event that was booked under an id of the caller's: what was asked for, in the caller's words. */
+    public static final String ASKED = "asked";
+
     public Event {
         movements = List.copyOf(movements);
     }

@@ -165,10 +165,15 @@ public final class SqliteLedger implements Ledger {
     }
 
     private static void refuseAnother(Event earlier, Event.Act act) {
-        if (earlier.act().kind() != act.kind()) {
+        if (earlier.act().kind() != act.kind() || !isSaidAlike(earlier.fact(Event.ASKED), act)) {
             throw new LedgerException.Refused("the id " + act.id() + " was given to event " + earlier.number() + " ("
-                    + earlier.act().kind().word() + "); give this one another");
+                    + earlier.act().kind().word() + "), which was something else; give this one another");
         }
+    }
+
+    /** Whether an act was asked for in the words of an earlier one; an event of before words were kept may be any. */
+    private static boolean isSaidAlike(String earlier, Event.Act act) {
+        return earlier.isEmpty() || earlier.equals(act.facts().getOrDefault(Event.ASKED, ""));
     }
 
     private Optional<Event> book(Event.Act act, Consumer<Books> work) {

@@ -270,9 +270,23 @@ final class StockBenchTest {
     void bookingSentTwice_countsOnce() {
         assertEquals(post("--piece", "1/1.1", "--once", "tick 1"), post("--piece", "1/1.1", "--once", "tick 1"));
         run(0, "stock", "move", shop, "R1", "bay 4", "--once", "tick 2");
-        run(0, "stock", "move", shop, "R1", "bay 5", "--once", "tick 2");
+        run(0, "stock", "move", shop, "R1", "bay 4", "--once", "tick 2", "--json", "--who", "Ada");
         assertTrue(list().contains("bay 4"), list());
         run(3, "stock", "hold", shop, "R1", "--once", "tick 2");
+    }
+
+    /** It would be told as done, and never be booked. */
+    @Test
+    void anotherBookingUnderAnIdThatIsGiven_isRefused() {
+        run(0, "stock", "move", shop, "R1", "bay 4", "--once", "tick 2");
+        Run other = run(3, "stock", "move", shop, "R1", "bay 5", "--once", "tick 2");
+        assertTrue(other.err().contains("the id tick 2 was given to event"), other.err());
+        run(0, "stock", "receive", shop, "N1", "DB12", "90 m", "--once", "tick 3");
+        run(0, "stock", "receive", shop, "N1", "DB12", "90 m", "--once", "tick 3");
+        Run receive = run(3, "stock", "receive", shop, "N2", "DB12", "90 m", "--once", "tick 3");
+        assertEquals("", receive.out());
+        run(3, "stock", "receive", shop, "N1", "DB12", "80 m", "--once", "tick 3");
+        assertFalse(list().contains("N2"), list());
     }
 
     private void undoLast() {
