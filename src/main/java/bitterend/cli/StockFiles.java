@@ -91,9 +91,14 @@ abstract class StockFiles {
     int restore(
             @Mixin StockAccess at,
             @Parameters(index = "1", paramLabel = "FILE", description = "Made by stock backup.") Path file,
+            @Option(
+                            names = "--other-ledger",
+                            description = "The backup may be of another ledger than the one that is there.")
+                    boolean other,
             @Mixin StockNote note) {
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.RESTORED, "", note.text));
-        LedgerRestore.Restored restored = new LedgerRestore(at.folder, at.clock()).from(file, act);
+        LedgerRestore.Restored restored = new LedgerRestore(at.folder, at.clock())
+                .from(file, other ? LedgerRestore.Whose.ANY : LedgerRestore.Whose.ITS_OWN, act);
         String aside = restored.aside().map(Path::toString).orElse("");
         String told = "the ledger is that of " + file + " now\n"
                 + (aside.isEmpty() ? "" : "the one that was there is kept as " + aside + "\n")

@@ -28,9 +28,23 @@ public final class LedgerRestore {
     private final Path ledger;
     private final Clock clock;
 
+    /** @throws LedgerException.Unreadable when the ledger of the folder is a link that leads nowhere */
     public LedgerRestore(Path folder, Clock clock) {
-        this.ledger = folder.resolve(SqliteLedger.NAME);
+        this.ledger = file(folder);
         this.clock = clock;
+    }
+
+    /** The file itself where the ledger of the folder is a link to it: the link stays. */
+    private static Path file(Path folder) {
+        Path named = folder.resolve(SqliteLedger.NAME);
+        if (!Files.isSymbolicLink(named) || !SqliteLedger.isKeptIn(folder)) {
+            return named;
+        }
+        try {
+            return named.toRealPath();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 
     /**
@@ -41,13 +55,23 @@ public final class LedgerRestore {
      */
     public record Restored(Head head, Optional<Path> aside) {}
 
+    /** Whose backup may take the place of the ledger. */
+    public enum Whose {
+        /** One of the ledger that is there; any where there is none that can be read. */
+        ITS_OWN,
+        /** One of another ledger, too. */
+        ANY
+    }
+
     /**
      * Restores a backup.
      *
+     * @param whose what the backup may be of
      * @param act who does it, and why; of kind {@link Event.Kind#RESTORED}
-     * @throws LedgerException.Refused when the backup is missing or is not sound; nothing was changed
+     * @throws LedgerException.Refused when the backup is missing, is not sound or is of another ledger than it may be; nothing
+     *     was changed
      */
-    public Restored from(Path backup, Event.Act act) {
+    public Restored from(Path backup, Whose whose, Event.Act act) {
         if (!Files.isRegularFile(backup)) {
             throw new LedgerException.Refused("there is no file " + backup);
         }
@@ -58,7 +82,7 @@ public final class LedgerRestore {
             if (Files.exists(sibling(backup, JOURNAL))) {
                 Files.copy(sibling(backup, JOURNAL), sibling(part, JOURNAL));
             }
-            Head head = sound(part, backup, act);
+            Head head = booked(part, backup, whose, act);
             LedgerCopy.synced(part);
             Optional<Path> aside = putAside();
             Files.move(part, ledger, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
@@ -71,19 +95,28 @@ public final class LedgerRestore {
     }
 
     /** Brings the copy up to date, looks it through and books that it was restored; its head afterwards. */
-    private Head sound(Path part, Path backup, Event.Act act) {
+    private Head booked(Path part, Path backup, Whose whose, Event.Act act) {
         try (Ledger copy = SqliteLedger.openFile(part, clock, false)) {
             List<String> faults = copy.verify();
             if (!faults.isEmpty()) {
                 throw new LedgerException.Refused(
                         backup + " is no sound ledger, nothing was changed: " + faults.get(0));
             }
-            Event.Act known = act.with("from", copy.read(Ledger.Stock::head).text());
-            copy.change(
-                    replaced().map(head -> known.with("replaced", head.text())).orElse(known), books -> {});
+            Head from = copy.read(Ledger.Stock::head);
+            Optional<Head> there = replaced();
+            there.filter(own -> whose == Whose.ITS_OWN).ifPresent(own -> refuseAnother(backup, from, own));
+            Event.Act known = act.with("from", from.text());
+            copy.change(there.map(own -> known.with("replaced", own.text())).orElse(known), books -> {});
             return copy.read(Ledger.Stock::head);
         } catch (LedgerException.Unreadable fault) {
             throw new LedgerException.Refused(backup + " is no sound ledger, nothing was changed");
+        }
+    }
+
+    private static void refuseAnother(Path backup, Head from, Head own) {
+        if (!from.ledger().equals(own.ledger())) {
+            throw new LedgerException.Refused(backup + " is of another ledger (" + from.text() + ") than the one that is"
+                    + " there (" + own.text() + "), nothing was changed; if that is meant, give --other-ledger too");
         }
     }
 

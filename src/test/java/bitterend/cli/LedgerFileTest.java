@@ -79,6 +79,44 @@ final class LedgerFileTest {
     }
 
     @Test
+    void backupOfAnotherLedger_isRefusedUnlessItIsMeant() throws IOException {
+        String other = TestShop.in(Files.createDirectory(folder.resolve("other")))
+                .path()
+                .toString();
+        run(0, "stock", "open", other);
+        String copy = folder.resolve("other.db").toString();
+        String head = head(run(0, "stock", "backup", other, copy));
+        byte[] before = Files.readAllBytes(ledger);
+        Run refused = run(3, "stock", "restore", shop, copy);
+        assertTrue(refused.err().contains("is of another ledger (" + head), refused.err());
+        assertArrayEquals(before, Files.readAllBytes(ledger));
+        assertEquals(List.of(), aside());
+        run(0, "stock", "restore", shop, copy, "--other-ledger");
+        run(0, "stock", "verify", shop, "--head", head);
+        assertEquals(1, aside().size());
+    }
+
+    @Test
+    void ledgerThatIsALink_isReplacedWhereItLeads() throws IOException {
+        Path disk = Files.createDirectory(folder.resolve("disk"));
+        Path file = Files.move(ledger, disk.resolve("rope.db"));
+        Files.createSymbolicLink(ledger, file);
+        String before = rack();
+        String copy = folder.resolve("monday.db").toString();
+        run(0, "stock", "backup", shop, copy);
+        run(0, "stock", "condemn", shop, "R-104");
+        run(0, "stock", "restore", shop, copy);
+        assertTrue(Files.isSymbolicLink(ledger));
+        assertEquals(before, rack());
+        try (Stream<Path> files = Files.list(disk)) {
+            assertEquals(2, files.count(), "the replaced ledger lies beside the file");
+        }
+        Files.delete(file);
+        Run nowhere = run(3, "stock", "restore", shop, copy);
+        assertTrue(nowhere.err().contains("leads nowhere"), nowhere.err());
+    }
+
+    @Test
     void lostOrDamagedLedger_isRestored() throws IOException {
         String before = rack();
         String copy = folder.resolve("monday.db").toString();
