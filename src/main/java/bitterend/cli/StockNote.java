@@ -41,9 +41,8 @@ final class StockNote {
     /** Puts into an act who does it, and its id with the words it was asked for in. */
     UnaryOperator<Event.Act> caller(StockAccess at) {
         String own = id;
-        return act -> own == null
-                ? act.by(at.who())
-                : act.by(at.who()).withId(own).with(Event.ASKED, asked());
+        return act ->
+                own == null ? act.by(at.who()) : act.by(at.who()).withId(own).with(Event.ASKED, asked());
     }
 
     /** The command with its words, in an order that does not depend on how they were typed. */
@@ -56,7 +55,8 @@ final class StockNote {
         for (ArgSpec said : spec.commandLine().getParseResult().matchedArgs()) {
             if (said instanceof OptionSpec option && !SHOWN_ONLY.contains(option.longestName())) {
                 words.add(option.longestName() + " " + String.join(" ", option.originalStringValues()));
-            } else if (said instanceof PositionalParamSpec place && place.index().min() > 0) {
+            } else if (said instanceof PositionalParamSpec place
+                    && place.index().min() > 0) {
                 words.add(place.index().min() + " " + String.join(" ", place.originalStringValues()));
             }
         }

@@ -115,8 +115,9 @@ public final class LedgerRestore {
 
     private static void refuseAnother(Path backup, Head from, Head own) {
         if (!from.ledger().equals(own.ledger())) {
-            throw new LedgerException.Refused(backup + " is of another ledger (" + from.text() + ") than the one that is"
-                    + " there (" + own.text() + "), nothing was changed; if that is meant, give --other-ledger too");
+            throw new LedgerException.Refused(
+                    backup + " is of another ledger (" + from.text() + ") than the one that is" + " there ("
+                            + own.text() + "), nothing was changed; if that is meant, give --other-ledger too");
         }
     }
 

@@ -33,7 +33,7 @@ final class LeftOutTest {
                 "ropes.json",
                 "\"usualReel\": \"220 m\"}",
                 "\"usualReel\": \"220 m\"},\n  {\"id\": \"LA14\", \"construction\": \"3-strand\", \"lay\": \"right ordinary\", \"fibre\": \"polyester\","
-                        + " \"diameter\": \"14 mm\", \"price\": \"1.80 EUR/m\", \"usualReel\": \"110 m\"}");
+                        + " \"diameter\": \"14 mm\", \"layLength\": \"50 mm\", \"price\": \"1.80 EUR/m\", \"usualReel\": \"110 m\"}");
         Files.writeString(
                 shop.resolve("thimbles.json"),
                 """
@@ -52,6 +52,7 @@ final class LeftOutTest {
         "thimbles.json, 150 mm, 150, 'thimbles.json, /thimbles/0, groove'",
         "thimbles.json, 12 mm, 16 mm, 'thimbles.json, /thimbles/0, ropeTo'",
         "ropes.json, 14 mm, 14 mn, 'ropes.json, /ropes/1, diameter'",
+        "ropes.json, 50 mm, 0 mm, 'ropes.json, /ropes/1, layLength'",
         "ropes.json, 1.80 EUR/m, 1.80 USD/m, 'ropes.json, /ropes/1, price'"
     })
     void rowThatSomeOrdersNeed_leavesThoseOut(String file, String was, String is, String place) throws IOException {
