@@ -177,8 +177,9 @@ public final class PieceAccount {
     }
 
     private static boolean isSame(@Nullable Made one, @Nullable Made other) {
-        return one == null || other == null
-                ? one == null && other == null
-                : one.made().number() == other.made().number();
+        if (one == null) {
+            return other == null;
+        }
+        return other != null && one.made().number() == other.made().number();
     }
 }

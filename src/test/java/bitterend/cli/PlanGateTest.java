@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -183,7 +185,18 @@ final class PlanGateTest {
 
     @Test
     void piecesOfACancelledOrder_areNotBookedAndTheOthersAre() throws IOException {
-        TestShop shop = TestShop.in(folder);
+        TestShop shop = TestShop.in(folder)
+                .with("orders.csv", "1003,1,Hollow Quay,LA14,6 m,plain,plain,2,2026-03-05,3")
+                .with("reels.csv", "R-200,LA14,L-9,80 m,,,,counted,,no");
+        Path ropes = shop.path().resolve("ropes.json");
+        Files.writeString(
+                ropes,
+                Files.readString(ropes)
+                        .replace(
+                                "}]}",
+                                "}, {\"id\": \"LA14\", \"construction\": \"3-strand\", \"lay\": \"right ordinary\","
+                                        + " \"fibre\": \"polyester\", \"diameter\": \"14 mm\", \"price\": \"1.80 EUR/m\","
+                                        + " \"usualReel\": \"110 m\"}]}"));
         String at = shop.path().toString();
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "1s");
@@ -196,7 +209,23 @@ final class PlanGateTest {
         Files.writeString(orders, left);
         Run refused = run(5, "stock", "post", at, "--all");
         assertTrue(refused.err().contains("1002/1.1 is not ordered any more"), refused.err());
-        assertFalse(run(0, "stock", "list", at, "--json").out().contains("\"kind\": \"cut\""));
+        Set<Integer> codes = new TreeSet<>();
+        for (JsonNode draw : new ObjectMapper()
+                .readTree(shop.path().resolve("plans/1.json").toFile())
+                .get("draws")) {
+            String reel = draw.get("reel").asText();
+            boolean hasCancelled = draw.toString().contains("\"1002/");
+            assertFalse(
+                    run(0, "stock", "history", at, reel, "--json").out().contains("\"cut\""), "nothing of the refused");
+            Run posted = run(hasCancelled ? 5 : 0, "stock", "post", at, "--reel", reel);
+            codes.add(posted.code());
+            assertEquals(
+                    !hasCancelled,
+                    run(0, "stock", "history", at, reel, "--json").out().contains("\"cut\""),
+                    reel + posted.out() + posted.err());
+        }
+        assertEquals(Set.of(0, 5), codes, "the day has reels of both kinds");
+        run(0, "stock", "verify", at);
     }
 
     @Test
