@@ -406,10 +406,9 @@ final class LedgerHistoryTest {
             List<Long> numbers = List.copyOf(done.keySet());
             long number = numbers.get(numbers.size() - 1 - random.nextInt(Math.min(4, numbers.size())));
             Done wrong = Objects.requireNonNull(done.get(number));
-            if (wrong.unmade().keySet().stream().anyMatch(made::containsKey)) {
-                return;
-            }
-            boolean last = wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
+            boolean madeAgain = wrong.unmade().keySet().stream().anyMatch(made::containsKey);
+            boolean last = !madeAgain
+                    && wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
             List<String> words = new ArrayList<>(List.of("undo"));
             words.addAll(last && random.nextBoolean() ? wrong.words() : List.of());
             if (words.size() == 1) {
