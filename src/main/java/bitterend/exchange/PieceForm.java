@@ -247,7 +247,7 @@ final class PieceForm {
         choice.allowOnly("rope", "length");
         return new Piece.RopeChoice(
                 choice.fields().require("rope", Readings::id, "?"),
-                choice.fields().require("length", Readings::wantedLength, new Length(1)));
+                choice.fields().require("length", Readings::workedLength, new Length(1)));
     }
 
     private static Parsed<String> any(String text) {

@@ -74,6 +74,12 @@ final class Readings {
         return LengthText.parseRoundedDown(text).then(Readings::positive);
     }
 
+    /** What was worked out from a length that may be the longest, its ends and allowances on top: above nothing. */
+    static Parsed<Length> workedLength(String text) {
+        return LengthText.parse(text)
+                .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a length above 0"));
+    }
+
     /** An allowance or an uncertainty: not negative, rounded up. */
     static Parsed<Length> allowance(String text) {
         return LengthText.parse(text)
