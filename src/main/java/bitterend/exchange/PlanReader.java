@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -83,7 +84,8 @@ final class PlanReader {
         Findings own = new Findings();
         Optional<PlanDocument> document =
                 JsonDocument.open(file, PlanJson.FORMAT, own, PlanJson.OLDER).map(object -> document(object, own));
-        findings.addAll(own.sorted());
+        // What the shop was warned of when the plan was made is nothing to say of the plan.
+        findings.addAll(own.sorted().stream().filter(Finding::isError).toList());
         return own.hasErrors() ? Optional.empty() : document;
     }
 
