@@ -246,7 +246,7 @@ final class TradeRowsTest {
         assertTrue(rope.diameter().times(preparation.widthFrom()).compareTo(length("1 in")) <= 0);
         assertTrue(rope.diameter().times(preparation.widthTo()).compareTo(length("1 in")) >= 0);
         assertEquals(
-                "wire seizings on each side of the cut: 3, each 0.75 in to 1.125 in wide, 1.5 in apart",
+                "wire seizings on each side of the cut: 3, each 3/4 in to 1 1/8 in wide, 1 1/2 in apart",
                 preparation.words(rope, Units.IMPERIAL));
     }
 

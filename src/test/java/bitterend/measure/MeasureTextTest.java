@@ -3,6 +3,7 @@ package bitterend.measure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.catalogue.Rope;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -104,7 +105,7 @@ final class MeasureTextTest {
 
     @ParameterizedTest
     @CsvSource({
-        "12650, 41 ft 6 in",
+        "12650, 41 ft 6 1/16 in",
         "12649, 41 ft 6 in",
         "305, 1 ft",
         "304, 11 15/16 in",
@@ -121,7 +122,7 @@ final class MeasureTextTest {
         assertEquals("12.345 m", LengthText.print(new Length(12_345), Units.METRIC));
         assertEquals("-0.005 m", LengthText.print(new Length(-5), Units.METRIC));
         assertEquals("618.97 mm", LengthText.print(new FineLength(6_189_700), Units.METRIC));
-        assertEquals("24.369 in", LengthText.print(new FineLength(6_189_700), Units.IMPERIAL));
+        assertEquals("2 ft 3/8 in", LengthText.print(new FineLength(6_189_700), Units.IMPERIAL));
     }
 
     /**
@@ -221,12 +222,13 @@ final class MeasureTextTest {
         assertEquals("33.33 %", RatioText.percent(new Ratio(1, 3)));
     }
 
-    /** 18 in are 457.2 mm and read as 458; printed they are 18 in again, never 18 1/16. */
+    /** 18 in are 457.2 mm and 458 in whole millimetres; printed they are 18 in again, never 18 1/16. */
     @ParameterizedTest
     @CsvSource({"1 ft 6 in", "41 ft 6 in", "31 ft 6 in", "1 ft 2 in", "1000 ft", "9 ft", "6 3/4 in", "1/4 in"})
-    void inches_readUpToAMillimetreArePrintedAsTheyWere(String text) {
-        Length read = LengthText.parse(text).value().orElseThrow();
-        assertEquals(text, LengthText.print(read, Units.IMPERIAL));
+    void inches_arePrintedAsTheyWereWritten(String text) {
+        Written read = Written.parse(text).value().orElseThrow();
+        assertEquals(text, read.print(Units.IMPERIAL, exact -> LengthText.print(exact, Units.IMPERIAL)));
+        assertEquals(text, LengthText.print(read.exact(), Units.IMPERIAL));
     }
 
     /** 12,649.2 mm are 996 half inches; a cut length rounded up to half an inch is one, printed. */
@@ -234,6 +236,9 @@ final class MeasureTextTest {
     void halfInches_stayHalfInches() {
         FineLength step = LengthText.parseFine("1/2 in").value().orElseThrow();
         FineLength sum = LengthText.parseFine("41 ft 5 3/4 in").value().orElseThrow();
-        assertEquals("41 ft 6 in", LengthText.print(sum.roundedUpTo(step), Units.IMPERIAL));
+        Length cut = sum.roundedUpTo(step);
+        assertEquals(new Length(12_650), cut);
+        FineLength exact = new Rope.Cutting(Length.ZERO, step).exactly(cut);
+        assertEquals("41 ft 6 in", LengthText.print(exact, Units.IMPERIAL));
     }
 }

@@ -178,7 +178,7 @@ final class QuoterTest {
                 .line("1", 5_100, 2, new Leeway(new Length(200), new Length(200), 0, 0))
                 .quote();
         Neighbour found = quote.neighbours().get(0);
-        assertEquals(new Length(5_000), found.better().finished());
+        assertEquals(new Length(5_000), found.better().finished().roundedUp());
         assertEquals(Cost.ZERO, found.better().waste());
         assertEquals(new Cost(9_800_000), found.asked().waste());
     }
