@@ -5,13 +5,13 @@ import bitterend.buying.Buyer;
 import bitterend.buying.Orders;
 import bitterend.buying.Share;
 import bitterend.buying.Study;
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BuyAdvicePage;
-import bitterend.report.page.Document;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -126,20 +126,19 @@ final class BuyCommand implements Callable<Integer> {
                 read.problem(day.of(read)),
                 read.supplies().onOrder(),
                 read.supplies().offers());
-        Advice advice;
         try (KeepBest keepBest = KeepBest.listening()) {
             Effort effort =
                     new Effort(time, Long.MAX_VALUE, options.seed(), cores(), keepBest::isAsked, progress -> {});
-            advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
-            Document page =
-                    new BuyAdvicePage(units.figures(read)).of(read.settings().name(), orders, advice);
+            Advice advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
             papers.files.show(
                     terminal,
-                    page,
-                    common.json ? new BuyJson(read.settings().money()).advice(advice) : page.text(terminal.ink()));
+                    common.json,
+                    new Answer(() -> new BuyJson(read.settings().money()).advice(advice), () -> new BuyAdvicePage(
+                                    units.figures(read))
+                            .of(read.settings().name(), orders, advice)));
+            boolean all = advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
+            return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
-        boolean all = advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
-        return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private int cores() {

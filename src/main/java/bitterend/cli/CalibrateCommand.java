@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.demand.DemandModel;
 import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
@@ -11,7 +12,6 @@ import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.report.CalibrationPage;
 import bitterend.report.FindingsPage;
-import bitterend.report.page.Document;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -73,9 +73,12 @@ final class CalibrateCommand implements Callable<Integer> {
         }
         List<Effect> effects =
                 Effect.on(read.orders().stream().map(OrderLine::assembly).toList(), read.catalogue(), calibration);
-        Document page = new CalibrationPage(units.figures(read)).of(calibration.fits(), effects, read.catalogue());
         files.show(
-                terminal, page, common.json ? AnswerJson.calibration(calibration, effects) : page.text(terminal.ink()));
+                terminal,
+                common.json,
+                new Answer(() -> AnswerJson.calibration(calibration, effects), () -> new CalibrationPage(
+                                units.figures(read))
+                        .of(calibration.fits(), effects, read.catalogue())));
         if (!calibration.findings().isEmpty()) {
             terminal.err().print(new FindingsPage(terminal.ink()).text(calibration.findings()));
         }

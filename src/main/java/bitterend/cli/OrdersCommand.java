@@ -1,11 +1,11 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.day.OrdersTold;
 import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
-import bitterend.report.page.Document;
 import bitterend.work.GiveSpare;
 import bitterend.work.KeepAsCut;
 import bitterend.work.MakeSpare;
@@ -81,14 +81,13 @@ final class OrdersCommand implements Callable<Integer> {
         }
         LocalDate today = day.of(read.get());
         OrdersTold told = OrdersNow.of(shop, read.get(), today);
-        Document page = new OrdersPage(new OrderWords(units.figures(read.get()), shop.folder.toString()))
-                .of(read.get().settings().name(), today, told, by);
+        OrdersPage page = new OrdersPage(new OrderWords(units.figures(read.get()), shop.folder.toString()));
         files.show(
                 terminal,
-                page,
-                common.json
-                        ? OrdersJson.status(today, told.orders(), told.changes(), told.spares(), told.uses())
-                        : page.text(terminal.ink()));
+                common.json,
+                new Answer(
+                        () -> OrdersJson.status(today, told.orders(), told.changes(), told.spares(), told.uses()),
+                        () -> page.of(read.get().settings().name(), today, told, by)));
         return ExitCode.DONE.number();
     }
 

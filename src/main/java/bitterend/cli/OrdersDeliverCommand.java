@@ -1,10 +1,10 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Shop;
 import bitterend.report.PackingNotePage;
-import bitterend.report.page.Document;
 import bitterend.work.Deliver;
 import bitterend.work.Desk;
 import java.util.List;
@@ -71,9 +71,11 @@ final class OrdersDeliverCommand implements Callable<Integer> {
     }
 
     private void print(Shop read, Deliver.Result.Delivered delivered) {
-        Document page = new PackingNotePage(at.at.units.figures(read))
-                .of(read.settings().name(), delivered.note());
         files.show(
-                terminal, page, at.at.common.json ? PackingNoteForm.text(delivered.note()) : page.text(terminal.ink()));
+                terminal,
+                at.at.common.json,
+                new Answer(() -> PackingNoteForm.text(delivered.note()), () -> new PackingNotePage(
+                                at.at.units.figures(read))
+                        .of(read.settings().name(), delivered.note())));
     }
 }

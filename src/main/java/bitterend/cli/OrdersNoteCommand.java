@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.day.PackingNote;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Settings;
@@ -74,12 +75,11 @@ final class OrdersNoteCommand implements Callable<Integer> {
         Optional<Settings> settings = ShopFolder.settings(at.folder);
         Figures figures =
                 new Figures(at.units.of(settings.map(Settings::units).orElse(Units.METRIC)), MoneyText.NO_CURRENCY);
-        Document page = notes.stream()
-                .map(note -> new PackingNotePage(figures)
-                        .of(settings.map(Settings::name).orElse(""), note))
-                .reduce(Document::with)
-                .orElse(Document.EMPTY);
-        files.show(terminal, page, at.common.json ? PackingNoteForm.text(notes) : page.text(terminal.ink()));
+        PackingNotePage page = new PackingNotePage(figures);
+        String shop = settings.map(Settings::name).orElse("");
+        files.show(terminal, at.common.json, new Answer(() -> PackingNoteForm.text(notes), () -> notes.stream()
+                .map(note -> page.of(shop, note))
+                .reduce(Document.EMPTY, Document::with)));
         return ExitCode.DONE.number();
     }
 }

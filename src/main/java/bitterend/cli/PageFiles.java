@@ -6,6 +6,7 @@ import bitterend.report.sheet.DocumentPaper;
 import bitterend.report.sheet.Paper;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -31,12 +32,26 @@ final class PageFiles {
         return html != null || pdf != null;
     }
 
-    /** Prints the page, or what programs get in its place, and writes the files that were asked for. */
-    void show(Terminal terminal, Document page, String printed) {
-        terminal.out().print(printed);
+    /** Prints an answer for people, or for programs, and writes its page to the files that were asked for. */
+    void show(Terminal terminal, boolean json, Answer answer) {
+        Document page = page(json, answer);
+        terminal.out().print(json ? answer.json().get() : page.text(terminal.ink()));
         terminal.out().flush();
         write(terminal, page);
     }
+
+    /** The page of an answer; nothing where nobody is shown it. */
+    Document page(boolean json, Answer answer) {
+        return json && !isAsked() ? Document.EMPTY : answer.page().get();
+    }
+
+    /**
+     * An answer in its two forms, each made only where it is asked for.
+     *
+     * @param json for programs
+     * @param page for people
+     */
+    record Answer(Supplier<String> json, Supplier<Document> page) {}
 
     /** Writes the files that were asked for, and tells where. */
     void write(Terminal terminal, Document page) {

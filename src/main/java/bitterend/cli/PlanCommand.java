@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
@@ -113,8 +114,10 @@ final class PlanCommand implements Callable<Integer> {
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));
         PlanQuestions.Asked asked = new PlanQuestions.Asked(read, passed, shop.rack());
-        Document page = questions.page(asked, units.figures(read));
-        files.show(terminal, page, common.json ? questions.json(asked) : page.text(terminal.ink()));
+        files.show(
+                terminal,
+                common.json,
+                new Answer(() -> questions.json(asked), () -> questions.page(asked, units.figures(read))));
         return ExitCode.DONE;
     }
 
@@ -160,8 +163,7 @@ final class PlanCommand implements Callable<Integer> {
                 new PlanFacts.Whole(shop.mark(), movements(), problem));
         PlanKeeping keeping = new PlanKeeping(terminal, shop, bench);
         PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));
-        Document page = page(read, problem, kept);
-        files.show(terminal, page, common.json ? PlanJson.text(kept) : page.text(terminal.ink()));
+        files.show(terminal, common.json, new Answer(() -> PlanJson.text(kept), () -> page(read, problem, kept)));
         if (keeping.tellFaults()) {
             return ExitCode.INTERNAL_ERROR;
         }

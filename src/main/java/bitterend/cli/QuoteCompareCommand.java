@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.catalogue.Rope;
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteReader;
 import bitterend.exchange.Shop;
@@ -9,7 +10,6 @@ import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuotedWork;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteComparePage;
-import bitterend.report.page.Document;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Standing;
@@ -82,14 +82,13 @@ final class QuoteCompareCommand implements Callable<Integer> {
         Map<String, UnitPrice> prices =
                 read.catalogue().ropes().stream().collect(Collectors.toMap(Rope::id, Rope::price));
         List<QuoteComparison.Row> rows = new QuoteComparison(number, posted(), prices).rows(work.get());
-        Document page = new QuoteComparePage(units.figures(read)).of(work.get().request(), number, rows);
+        String request = work.get().request();
         files.show(
                 terminal,
-                page,
-                common.json
-                        ? new QuoteJson(read.settings().money())
-                                .comparison(work.get().request(), number, rows)
-                        : page.text(terminal.ink()));
+                common.json,
+                new Answer(
+                        () -> new QuoteJson(read.settings().money()).comparison(request, number, rows),
+                        () -> new QuoteComparePage(units.figures(read)).of(request, number, rows)));
         return ExitCode.DONE;
     }
 

@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Settings;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.StockJson;
@@ -18,7 +19,6 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -105,23 +105,15 @@ final class StockAccess {
         return page.text(terminal.ink(), StockPage.WIDTH);
     }
 
-    /** Shows a page of stock, or what programs get in its place, and writes the files asked for. */
-    int show(Terminal terminal, PageFiles files, StockView view) {
+    /** As {@link PageFiles#show}, for a page of stock: wider as text, and under a title where it is set on paper. */
+    int show(Terminal terminal, PageFiles files, String title, Answer answer) {
+        Document page = files.page(common.json, answer);
+        terminal.out().print(common.json ? answer.json().get() : text(terminal, page));
+        terminal.out().flush();
         String shop = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        files.show(
-                terminal,
-                view.page().titled("Stock", view.title(), shop),
-                common.json ? view.json().get() : text(terminal, view.page()));
+        files.write(terminal, page.titled("Stock", title, shop));
         return ExitCode.DONE.number();
     }
-
-    /**
-     * A page of stock in its two forms.
-     *
-     * @param title what it is about, where it is set on paper
-     * @param json the same for programs
-     */
-    record StockView(String title, Document page, Supplier<String> json) {}
 
     /** Says something beside the result, unless the result is for a program. */
     void say(Terminal terminal, String text) {

@@ -1,6 +1,6 @@
 package bitterend.cli;
 
-import bitterend.cli.StockAccess.StockView;
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.StockJson;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -69,10 +69,8 @@ final class StockCommand extends StockReels implements Callable<Integer> {
         List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
                 .filter(holding -> all || !holding.gone())
                 .toList();
-        return at.show(
-                terminal,
-                files,
-                new StockView("On the rack", at.page().rack(holdings), () -> StockJson.rack(holdings)));
+        return at.show(terminal, files, "On the rack", new Answer(() -> StockJson.rack(holdings), () -> at.page()
+                .rack(holdings)));
     }
 
     @Command(name = "history", header = "Lists every movement of a reel.")
@@ -82,9 +80,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
         if (history.isEmpty()) {
             throw new LedgerException.Refused("there is no reel " + reel + "; see stock list --all");
         }
-        return at.show(
-                terminal,
-                files,
-                new StockView("Reel " + reel, at.page().movements(history), () -> StockJson.movements(history)));
+        return at.show(terminal, files, "Reel " + reel, new Answer(() -> StockJson.movements(history), () -> at.page()
+                .movements(history)));
     }
 }

@@ -1,6 +1,6 @@
 package bitterend.cli;
 
-import bitterend.cli.StockAccess.StockView;
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.ReelsText;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
@@ -158,10 +158,9 @@ abstract class StockFiles {
         return at.show(
                 terminal,
                 files,
-                new StockView(
-                        "Where the rope went",
-                        at.page().sound(balance, stock.head()),
-                        () -> StockJson.balance(balance, stock.head())));
+                "Where the rope went",
+                new Answer(() -> StockJson.balance(balance, stock.head()), () -> at.page()
+                        .sound(balance, stock.head())));
     }
 
     /** Reads a printed head. */

@@ -1,10 +1,11 @@
 package bitterend.cli;
 
-import bitterend.cli.StockAccess.StockView;
+import bitterend.cli.PageFiles.Answer;
 import bitterend.day.Trace;
 import bitterend.exchange.StockJson;
 import bitterend.report.page.Document;
 import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
@@ -54,9 +55,8 @@ final class StockTraceCommand implements Callable<Integer> {
                 throw new LedgerException.Refused("nothing was cut of lot " + name + ", and none of it is on the rack");
             }
             return at.show(
-                    terminal,
-                    files,
-                    new StockView("Lot " + name, at.page().lot(pieces, rack), () -> StockJson.lot(name, pieces, rack)));
+                    terminal, files, "Lot " + name, new Answer(() -> StockJson.lot(name, pieces, rack), () -> at.page()
+                            .lot(pieces, rack)));
         }));
     }
 
@@ -67,15 +67,22 @@ final class StockTraceCommand implements Callable<Integer> {
             if (found.isEmpty()) {
                 throw new LedgerException.Refused("nothing was cut for piece " + name);
             }
-            String reel = trace.reelOf(name);
-            Reel now = stock.findHolding(reel).orElseThrow().reel();
-            Document page = at.page()
-                    .movements(found)
-                    .with(at.page().events(trace.eventsOf(name), name))
-                    .with(changed(name))
-                    .with(at.page().cameOff(trace.ancestry(reel), now));
-            return at.show(terminal, files, new StockView("Piece " + name, page, () -> StockJson.movements(found)));
+            return at.show(
+                    terminal,
+                    files,
+                    "Piece " + name,
+                    new Answer(() -> StockJson.movements(found), () -> page(name, trace, stock)));
         }));
+    }
+
+    private Document page(String name, Trace trace, Ledger.Stock stock) {
+        String reel = trace.reelOf(name);
+        Reel now = stock.findHolding(reel).orElseThrow().reel();
+        return at.page()
+                .movements(trace.ofPiece(name))
+                .with(at.page().events(trace.eventsOf(name), name))
+                .with(changed(name))
+                .with(at.page().cameOff(trace.ancestry(reel), now));
     }
 
     /** What its order says otherwise than when it was cut, where the shop can be read. */

@@ -13,7 +13,6 @@ import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -80,7 +79,7 @@ public final class StockPage {
                         + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")")));
         addUnlessZero(parts, "lead trim ", reel.contents().leadTrim());
         addUnlessZero(parts, "inner wraps ", reel.contents().innerWraps());
-        parts.addAll(paperWords(reel));
+        parts.addAll(ReelLabel.papers(reel));
         if (!reel.where().note().isEmpty()) {
             parts.add(reel.where().note());
         }
@@ -91,18 +90,6 @@ public final class StockPage {
         if (length.isPositive()) {
             parts.add(what + figures.length(length));
         }
-    }
-
-    private static List<String> paperWords(Reel reel) {
-        List<String> parts = new ArrayList<>();
-        Reel.Papers papers = reel.papers();
-        if (!papers.certificate().isEmpty()) {
-            parts.add(("certificate " + papers.certificate() + " " + papers.number()).strip());
-        }
-        if (!papers.useBy().equals(LocalDate.MAX)) {
-            parts.add("use by " + papers.useBy());
-        }
-        return parts;
     }
 
     /** Where the rope of a sound ledger went: both sides of the equation, and the head to compare with later. */
@@ -172,32 +159,18 @@ public final class StockPage {
 
     /** The label of a coil that goes back to the rack. */
     public String label(Reel reel) {
-        return label(reel, ", " + figures.length(reel.length()));
+        StringBuilder label = new StringBuilder();
+        ReelLabel.lines(reel, ", " + figures.length(reel.length()))
+                .forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
+        return label.toString();
     }
 
     /** What a piece has of its reel: its rope, lot and papers, whatever is left of the reel now. */
     public Document cameOff(List<String> ancestry, Reel reel) {
         Writing page = new Writing();
         page.paragraph("off " + String.join(", which came off ", ancestry) + ":");
-        labelLines(reel, "").forEach(line -> page.paragraph(1, "| " + line));
+        ReelLabel.lines(reel, "").forEach(line -> page.paragraph(1, "| " + line));
         return page.document();
-    }
-
-    private static String label(Reel reel, String length) {
-        StringBuilder label = new StringBuilder();
-        labelLines(reel, length)
-                .forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
-        return label.toString();
-    }
-
-    private static List<String> labelLines(Reel reel, String length) {
-        List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + length));
-        lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
-        lines.addAll(paperWords(reel));
-        if (reel.custody().isCustomersOwn()) {
-            lines.add(reel.custody().owner() + "'s own, order " + reel.custody().order());
-        }
-        return lines;
     }
 
     private String note(Movement.Entry entry) {

@@ -1,0 +1,35 @@
+package bitterend.report;
+
+import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What stands on the label of a reel, a line each. */
+final class ReelLabel {
+    private ReelLabel() {}
+
+    /** @param length what is said of its length behind its rope; may be empty */
+    static List<String> lines(Reel reel, String length) {
+        List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + length));
+        lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
+        lines.addAll(papers(reel));
+        if (reel.custody().isCustomersOwn()) {
+            lines.add(reel.custody().owner() + "'s own, order " + reel.custody().order());
+        }
+        return lines;
+    }
+
+    /** Its certificate and its last day, as far as they are stated. */
+    static List<String> papers(Reel reel) {
+        List<String> parts = new ArrayList<>();
+        Reel.Papers papers = reel.papers();
+        if (!papers.certificate().isEmpty()) {
+            parts.add(("certificate " + papers.certificate() + " " + papers.number()).strip());
+        }
+        if (!papers.useBy().equals(LocalDate.MAX)) {
+            parts.add("use by " + papers.useBy());
+        }
+        return parts;
+    }
+}
