@@ -30,10 +30,24 @@ public final class DrawPrice {
     }
 
     /**
-     * What touching a reel costs whatever comes off it: opening when it is full, changing, less the credit for its full
-     * years on the rack; never negative.
+     * What touching a reel costs whatever comes off it: opening when it is full, with what its rope loses by that alone,
+     * changing, less the credit for its full years on the rack; never negative.
      */
     public static Cost fixedCost(PackingProblem problem, Reel reel) {
+        return fetching(problem, reel).plus(lostOnOpening(problem, reel));
+    }
+
+    /** What a full reel is worth unopened beyond what its runs are worth as coils. */
+    public static Cost lostOnOpening(PackingProblem problem, Reel reel) {
+        StockValue value = problem.valueOn(reel);
+        return !reel.full()
+                ? Cost.ZERO
+                : reel.runs().stream()
+                        .map(run -> value.unopened(run.length()).minus(value.of(run.length())))
+                        .reduce(Cost.ZERO, Cost::plus);
+    }
+
+    private static Cost fetching(PackingProblem problem, Reel reel) {
         Prices prices = problem.prices();
         Cost fixed = reel.full() ? prices.opening().plus(prices.changing()) : prices.changing();
         if (reel.papers().received().equals(java.time.LocalDate.MIN)) {

@@ -120,7 +120,12 @@ final class DrawWriter {
         long years = received.equals(LocalDate.MIN) || received.isAfter(problem.day())
                 ? 0
                 : received.until(problem.day()).getYears();
-        return Math.max(0, fetching - years * problem.prices().ageCredit().millis());
+        long lost = runs.stream()
+                .mapToLong(run -> value.unopened(run.length())
+                        .minus(value.of(run.length()))
+                        .millis())
+                .sum();
+        return Math.max(0, fetching - years * problem.prices().ageCredit().millis()) + (reel.full() ? lost : 0);
     }
 
     private long value(long mm) {

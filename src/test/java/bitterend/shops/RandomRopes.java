@@ -13,6 +13,9 @@ import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.RisingValue;
 import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilTerms;
+import bitterend.stock.worth.CoilValue;
+import bitterend.stock.worth.PastCuts;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,15 +63,29 @@ final class RandomRopes {
         return dice.pick(List.of(Length.ZERO, new Length(10), new Length(20), dice.lengthOrNone(0, 45)));
     }
 
-    /** Four kinds of curve; none falls, and none makes two coils worth more than one of both lengths. */
+    /** Five kinds of curve; none falls, and none makes two coils worth more than one of both lengths. */
     static StockValue value(Dice dice, Rope rope) {
         return switch (dice.between(0, 9)) {
             case 0 -> StockValue.NOTHING;
             case 1 -> straight(rope);
             case 2 -> steps(rope);
+            case 4, 5 -> coils(dice, rope);
             case 3 -> new RisingValue(rope.price(), rope.worth(), Ratio.ONE, dice.cost(100_000));
             default -> new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), dice.cost(40_000));
         };
+    }
+
+    /** By the work of a past that never was. */
+    private static StockValue coils(Dice dice, Rope rope) {
+        List<Length> past = new ArrayList<>();
+        for (int piece = dice.between(1, 12); piece > 0; piece--) {
+            past.add(dice.length(500, 20_000));
+        }
+        PastCuts cuts = PastCuts.of(past, rope.cutting().loss(), dice.between(1, 9), PastCuts.Source.HISTORY);
+        CoilTerms.Holding holding =
+                new CoilTerms.Holding(Ratio.percent(dice.between(1, 20)), dice.cost(20_000), Length.ZERO);
+        CoilTerms terms = CoilTerms.of(rope.price(), rope.usualReel(), rope.usualReel(), holding);
+        return CoilValue.of(cuts, terms, dice.lengthOrNone(30, 400_000));
     }
 
     private static StockValue straight(Rope rope) {

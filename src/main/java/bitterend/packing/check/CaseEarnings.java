@@ -66,8 +66,7 @@ final class CaseEarnings {
     OptionalLong of(ProofCase at, ReadPrices prices, int reel) {
         Reel drawn = day.reels().get(reel);
         long handling = goal.scaled(day.facts().problem().prices().handling());
-        long fetching = goal.scaled(DerivedDraw.fetching(
-                day.facts().problem().prices(), day.facts().problem().day(), drawn));
+        long fetching = goal.scaled(DerivedDraw.fetching(day.facts(), drawn));
         int runs = day.runs(reel).size();
         int lastForced = lastForced(at, reel);
         long best = at.mustBeUsed(reel) || lastForced >= 0 ? NEVER : 0;

@@ -34,6 +34,7 @@ public enum Check {
     COST(
             "A draw costs the value that leaves the rack and its opening, changing and handling; the plan costs their sum."),
     REASON("The reason why a piece is unplanned is true."),
+    CURVE("What coils are worth follows from the past, the settings and the rack of the morning."),
     BOUND("What is said to be proven is proven."),
     SIZE("The numbers of the plan can be added up.");
 

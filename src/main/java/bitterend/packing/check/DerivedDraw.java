@@ -44,7 +44,7 @@ final class DerivedDraw {
         loss = facts.problem().ropeOn(reel).cutting().loss();
         all = facts.runs(reel);
         drawn = draw.runs().size();
-        cost = fetching(facts.problem().prices(), facts.problem().day(), reel);
+        cost = fetching(facts, reel);
         Length behindLast = reel.contents().leadTrim();
         for (RunDraw run : draw.runs()) {
             Stretch stretch = all.get(runs.size());
@@ -136,8 +136,24 @@ final class DerivedDraw {
         return reel.custody().isCustomersOwn() ? rest.isPositive() : worth.millis() > 0;
     }
 
-    /** Opening of a full reel and changing, less the credit for full years on the rack, never below zero. */
-    static Cost fetching(Prices prices, LocalDate day, Reel reel) {
+    /**
+     * Opening of a full reel and changing, less the credit for full years on the rack, never below zero; and what the runs
+     * of a full reel are worth less once it is open.
+     */
+    static Cost fetching(Facts facts, Reel reel) {
+        Cost fetching = fetching(facts.problem().prices(), facts.problem().day(), reel);
+        if (!reel.full()) {
+            return fetching;
+        }
+        StockValue value = facts.problem().valueOn(reel);
+        for (Stretch run : facts.runs(reel)) {
+            Cost lost = value.unopened(run.length()).minus(value.of(run.length()));
+            fetching = lost.millis() > 0 ? fetching.plus(lost) : fetching;
+        }
+        return fetching;
+    }
+
+    private static Cost fetching(Prices prices, LocalDate day, Reel reel) {
         Cost fetching = reel.full() ? prices.changing().plus(prices.opening()) : prices.changing();
         LocalDate received = reel.papers().received();
         boolean known = !received.equals(LocalDate.MIN) && received.isBefore(day);

@@ -80,6 +80,7 @@ public final class PlanChecker {
         new WholePlanCheck(facts, faults, plan).check();
         new SetCheck(facts, faults, plan).check();
         new ReasonCheck(facts, faults, plan).check();
+        new CurveCheck(facts, faults).check();
         if (faults.all().isEmpty()) {
             new OrderCheck(facts, faults, plan).check();
         }

@@ -160,8 +160,7 @@ final class ProofDay {
                     one.rope(),
                     anyLot ? "" : one.lot(),
                     one.custody().isCustomersOwn(),
-                    DerivedDraw.fetching(
-                            facts.problem().prices(), facts.problem().day(), one),
+                    DerivedDraw.fetching(facts, one),
                     facts.runs(one).stream().map(SoundRope.Stretch::length).toList(),
                     sizes);
             byTerms.computeIfAbsent(terms, any -> new ArrayList<>()).add(reel);

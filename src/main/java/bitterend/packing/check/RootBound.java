@@ -156,8 +156,7 @@ final class RootBound {
 
     private long earning(Reel reel) {
         List<Kind> kinds = kinds(reel);
-        long fetching = scaled(
-                DerivedDraw.fetching(facts.problem().prices(), facts.problem().day(), reel));
+        long fetching = scaled(DerivedDraw.fetching(facts, reel));
         List<Length> runs = facts.runs(reel).stream().map(Stretch::length).toList();
         Object sameDraws =
                 List.of(kinds, runs, fetching, reel.rope(), reel.custody().isCustomersOwn());

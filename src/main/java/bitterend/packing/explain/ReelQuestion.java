@@ -47,12 +47,14 @@ final class ReelQuestion {
     private List<Charge> charges() {
         DrawPrice draw = rack.prices().draw(reel.id());
         List<Charge> charges = new ArrayList<>();
-        Cost fixed = DrawPrice.fixedCost(problem, reel);
+        Cost opened = DrawPrice.lostOnOpening(problem, reel);
+        Cost fixed = DrawPrice.fixedCost(problem, reel).minus(opened);
         Cost changing = fixed.compareTo(problem.prices().changing()) < 0
                 ? fixed
                 : problem.prices().changing();
         add(charges, Rule.OPENING, fixed.minus(changing), reel.id() + " is a full reel and is opened");
         add(charges, Rule.CHANGING, changing, reel.id() + " is fetched and put back");
+        add(charges, Rule.STOCK_VALUE, opened, reel.id() + " is worth less as a coil than unopened at its price");
         int deepest = 0;
         for (Run run : reel.runs()) {
             deepest = rack.load(reel, run).isEmpty() ? deepest : run.index();

@@ -182,8 +182,7 @@ final class BoundCheckerTest {
         static long earning(BoundClaim claim, Reel reel, long scale) {
             PackingProblem shop = claim.facts().problem();
             long best = 0;
-            long before = -scale
-                    * DerivedDraw.fetching(shop.prices(), shop.day(), reel).millis();
+            long before = -scale * DerivedDraw.fetching(claim.facts(), reel).millis();
             for (Run run : reel.runs()) {
                 long here = earning(claim, reel, run, scale);
                 best = here == Long.MIN_VALUE ? best : Math.max(best, before + here);

@@ -1,0 +1,116 @@
+package bitterend.stock.worth;
+
+import bitterend.measure.Length;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * How often which length of one rope is cut: what is known of the work that a coil waits for.
+ *
+ * @param counts how often each length was cut, the loss of its cut in it; lengths and counts positive, at least one
+ * @param weeks in how many weeks; positive
+ * @param source where that is known from
+ */
+public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source) {
+    /** Fewer past pieces prove no gain over the rule "coils first". */
+    public static final int ENOUGH = 35;
+
+    private static final int MOST_LENGTHS = 300;
+
+    public PastCuts {
+        counts = Collections.unmodifiableSortedMap(new TreeMap<>(counts));
+        boolean sound = !counts.isEmpty()
+                && counts.entrySet().stream().allMatch(cut -> cut.getKey().isPositive() && cut.getValue() > 0);
+        if (!sound || weeks < 1) {
+            throw new IllegalArgumentException(weeks + " weeks with " + counts);
+        }
+    }
+
+    /** Where the cuts are known from. */
+    public enum Source {
+        HISTORY("history", "past orders"),
+        ORDERS("orders", "orders in hand, since the past tells too little"),
+        REEL("reel", "the usual reel alone, since nobody has ordered any");
+
+        private final String word;
+        private final String words;
+
+        Source(String word, String words) {
+            this.word = word;
+            this.words = words;
+        }
+
+        /** Its name in a file. */
+        public String word() {
+            return word;
+        }
+
+        /** Its name on a page. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Counts of these lengths, to each of which the loss of its cut is added. */
+    public static PastCuts of(Collection<Length> lengths, Length loss, int weeks, Source source) {
+        SortedMap<Length, Long> counts = new TreeMap<>();
+        lengths.forEach(length -> counts.merge(length.plus(loss), 1L, Long::sum));
+        return new PastCuts(thinned(counts), weeks, source);
+    }
+
+    /** Of very many lengths neighbours are counted as the longest of them. */
+    private static SortedMap<Length, Long> thinned(SortedMap<Length, Long> counts) {
+        if (counts.size() <= MOST_LENGTHS) {
+            return counts;
+        }
+        int together = (counts.size() + MOST_LENGTHS - 1) / MOST_LENGTHS;
+        SortedMap<Length, Long> thinned = new TreeMap<>();
+        long count = 0;
+        int at = 0;
+        for (Map.Entry<Length, Long> cut : counts.entrySet()) {
+            count += cut.getValue();
+            at++;
+            if (at % together == 0 || at == counts.size()) {
+                thinned.put(cut.getKey(), count);
+                count = 0;
+            }
+        }
+        return thinned;
+    }
+
+    /**
+     * The work of a rope that was never ordered, so that a form can be given: a usual reel in half a year, cut to pieces of
+     * a twentieth, a tenth and a quarter of it. Our own choice, no source.
+     */
+    public static PastCuts ofReel(Length reel) {
+        SortedMap<Length, Long> counts = new TreeMap<>();
+        counts.merge(part(reel, 20), 4L, Long::sum);
+        counts.merge(part(reel, 10), 3L, Long::sum);
+        counts.merge(part(reel, 4), 2L, Long::sum);
+        return new PastCuts(counts, 26, Source.REEL);
+    }
+
+    private static Length part(Length reel, long parts) {
+        return new Length(Math.max(1, reel.mm() / parts));
+    }
+
+    /** How many pieces. */
+    public long pieces() {
+        return counts.values().stream().reduce(0L, Math::addExact);
+    }
+
+    /** All the rope that was cut. */
+    public Length rope() {
+        return counts.entrySet().stream()
+                .map(cut -> cut.getKey().times(cut.getValue()))
+                .reduce(Length.ZERO, Length::plus);
+    }
+
+    /** What a week uses, rounded down. */
+    public Length weekly() {
+        return new Length(rope().mm() / weeks);
+    }
+}
