@@ -4,10 +4,10 @@ import java.util.Arrays;
 
 /**
  * A basis of a linear program: its columns, factorised, the values of those, and the duals of the rows. Whoever changes
- * a price or a right-hand side makes it {@link #stale}.
+ * a price or a right-hand side makes it {@link #needsRefactorisation}.
  */
 final class Basis {
-    private static final int MOST_EXCHANGES = 100;
+    private static final int MOST_ETAS = 100;
 
     private final Rows rows;
     private final Columns columns;
@@ -18,7 +18,7 @@ final class Basis {
     /** Duals of the rows. */
     double[] y;
     /** Values and duals are to be worked out again. */
-    boolean stale = true;
+    boolean needsRefactorisation = true;
 
     private Lu lu;
 
@@ -44,7 +44,7 @@ final class Basis {
     /** Gives up what can be worked out again. */
     void release() {
         lu = new Lu(rows.m);
-        stale = true;
+        needsRefactorisation = true;
     }
 
     /** Back to the basis of artificial and surplus columns, which is always feasible. */
@@ -54,7 +54,7 @@ final class Basis {
             column[i] = rows.perturbed(i) >= 0 ? rows.artificial[i] : rows.surplus[i];
         }
         takePlaces();
-        stale = true;
+        needsRefactorisation = true;
     }
 
     private void takePlaces() {
@@ -92,8 +92,8 @@ final class Basis {
     }
 
     /** Works everything out again if anything changed; whether it did. */
-    boolean freshen() {
-        if (!stale) {
+    boolean refactorise() {
+        if (!needsRefactorisation) {
             return false;
         }
         refresh();
@@ -115,17 +115,17 @@ final class Basis {
             y[r] = columns.cost[column[r]];
         }
         lu.solveTransposed(y);
-        stale = false;
+        needsRefactorisation = false;
     }
 
     /** So many exchanges that working everything out again is cheaper. */
-    boolean worn() {
-        return lu.exchanges() >= MOST_EXCHANGES || lu.exchangeEntries() > 2 * lu.entries() + 40 * rows.m;
+    boolean hasTooManyEtas() {
+        return lu.etas() >= MOST_ETAS || lu.etaEntries() > 2 * lu.entries() + 40 * rows.m;
     }
 
     /** Columns exchanged since everything was worked out. */
-    int exchanges() {
-        return lu.exchanges();
+    int etas() {
+        return lu.etas();
     }
 
     /** Reduced cost of a column. */
@@ -140,7 +140,7 @@ final class Basis {
     }
 
     /** What one unit of a column takes from each basic one. */
-    void load(int q, double[] alpha) {
+    void ftran(int q, double[] alpha) {
         Arrays.fill(alpha, 0);
         int[] at = columns.index[q];
         double[] values = columns.value[q];
@@ -151,7 +151,7 @@ final class Basis {
     }
 
     /** Row r of the inverse. */
-    void rowOfInverse(int r, double[] rho) {
+    void btran(int r, double[] rho) {
         Arrays.fill(rho, 0);
         rho[r] = 1;
         lu.solveTransposed(rho);
@@ -165,10 +165,10 @@ final class Basis {
      * @param length the value of the column afterwards
      */
     void pivot(int q, int r, double[] alpha, double[] rho, double length) {
-        double turn = reduced(q) / alpha[r];
+        double updateReducedCosts = reduced(q) / alpha[r];
         for (int i = 0; i < alpha.length; i++) {
             x[i] -= length * alpha[i];
-            y[i] += turn * rho[i];
+            y[i] += updateReducedCosts * rho[i];
         }
         x[r] = length;
         columns.place[column[r]] = -1;
@@ -198,7 +198,7 @@ final class Basis {
 
     /** Values of all columns with the true right-hand side; those below zero are read as zero. */
     double[] values() {
-        freshen();
+        refactorise();
         double[] exact = rows.rhs.clone();
         lu.solve(exact);
         double[] all = new double[columns.n];

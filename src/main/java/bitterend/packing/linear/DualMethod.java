@@ -29,7 +29,7 @@ final class DualMethod {
         this.columns = columns;
         this.basis = basis;
         this.budget = budget;
-        basis.freshen();
+        basis.refactorise();
         int m = basis.x.length;
         alpha = new double[m];
         rho = new double[m];
@@ -46,27 +46,27 @@ final class DualMethod {
      */
     void run(double cutoff, int most) {
         for (int round = 0; round < most; round++) {
-            if (basis.worn()) {
+            if (basis.hasTooManyEtas()) {
                 refresh();
             }
             int r = leaving();
             if (r < 0 || (cutoff < Double.MAX_VALUE && round % LOOK == 0 && basis.objective() > cutoff)) {
                 return;
             }
-            basis.rowOfInverse(r, rho);
+            basis.btran(r, rho);
             int q = entering();
             if (budget.spend(columns.n + 4L * alpha.length) || q < 0) {
                 return;
             }
-            basis.load(q, alpha);
+            basis.ftran(q, alpha);
             if (alpha[r] > -PIVOT) {
                 refresh();
                 if (round > 0 && leaving() == r) {
                     return;
                 }
             } else {
-                measure(r);
-                turn(q, r);
+                updateReferenceWeights(r);
+                updateReducedCosts(q, r);
                 basis.pivot(q, r, alpha, rho, basis.x[r] / alpha[r]);
             }
         }
@@ -122,7 +122,7 @@ final class DualMethod {
     }
 
     /** Carries the reference weights on over the exchange at place r. */
-    private void measure(int r) {
+    private void updateReferenceWeights(int r) {
         double own = reference[r] / (alpha[r] * alpha[r]);
         for (int i = 0; i < alpha.length; i++) {
             if (alpha[i] != 0 && i != r) {
@@ -133,7 +133,7 @@ final class DualMethod {
     }
 
     /** Carries the reduced costs on over the exchange of column q at place r. */
-    private void turn(int q, int r) {
+    private void updateReducedCosts(int q, int r) {
         double step = price[q] / row[q];
         for (int j = 0; j < price.length; j++) {
             price[j] -= step * row[j];

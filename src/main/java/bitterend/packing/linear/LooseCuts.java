@@ -19,7 +19,7 @@ final class LooseCuts {
         this.rows = rows;
         this.columns = columns;
         this.basis = basis;
-        basis.freshen();
+        basis.refactorise();
         fresh = new int[rows.m];
         int stay = 0;
         for (int i = 0; i < rows.m; i++) {

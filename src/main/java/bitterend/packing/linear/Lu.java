@@ -6,7 +6,7 @@ final class Lu {
     static final double TINY = 1e-13;
 
     private final Triangles triangles;
-    private final Exchanges exchanges = new Exchanges();
+    private final EtaFile etas = new EtaFile();
 
     Lu(int m) {
         triangles = new Triangles(m);
@@ -21,7 +21,7 @@ final class Lu {
      * @return whether any column had to be replaced
      */
     boolean factorise(int[] basis, int[][] index, double[][] value, int[] spare) {
-        exchanges.clear();
+        etas.clear();
         Elimination elimination = new Elimination(basis, index, value, triangles);
         boolean replaced = !elimination.run();
         if (replaced) {
@@ -33,16 +33,16 @@ final class Lu {
 
     /** Replaces the column at place {@code row}; {@code alpha} is the new one after {@link #solve}. */
     void exchange(int row, double[] alpha) {
-        exchanges.add(row, alpha);
+        etas.add(row, alpha);
     }
 
-    int exchanges() {
-        return exchanges.count();
+    int etas() {
+        return etas.count();
     }
 
     /** Entries of the elementary columns: grows with every exchange. */
-    int exchangeEntries() {
-        return exchanges.entries();
+    int etaEntries() {
+        return etas.entries();
     }
 
     int entries() {
@@ -52,12 +52,12 @@ final class Lu {
     /** Solves B x = a in place. */
     void solve(double[] a) {
         triangles.solve(a);
-        exchanges.solve(a);
+        etas.solve(a);
     }
 
     /** Solves B' y = c in place. */
     void solveTransposed(double[] c) {
-        exchanges.solveTransposed(c);
+        etas.solveTransposed(c);
         triangles.solveTransposed(c);
     }
 }

@@ -42,27 +42,27 @@ final class PrimalMethod {
         double[] rho = new double[alpha.length];
         boolean exact = fresh;
         while (true) {
-            if (basis.worn()) {
+            if (basis.hasTooManyEtas()) {
                 basis.refresh();
                 exact = true;
             }
             int q = entering(budget);
             if (q < 0) {
-                if (exact || basis.exchanges() < FEW_EXCHANGES) {
+                if (exact || basis.etas() < FEW_EXCHANGES) {
                     return true;
                 }
                 basis.refresh();
                 exact = true;
                 continue;
             }
-            basis.load(q, alpha);
+            basis.ftran(q, alpha);
             int r = leaving(alpha);
             if (budget.spend(4L * alpha.length) || r < 0) {
-                basis.stale = true;
+                basis.needsRefactorisation = true;
                 return r < 0;
             }
             exact = false;
-            basis.rowOfInverse(r, rho);
+            basis.btran(r, rho);
             basis.pivot(q, r, alpha, rho, Math.max(0, basis.x[r]) / alpha[r]);
         }
     }

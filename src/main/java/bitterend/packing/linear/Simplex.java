@@ -91,7 +91,7 @@ public final class Simplex {
     /** Changes a right-hand side. */
     public void rhs(int i, double bound) {
         rows.rhs[i] = bound;
-        basis.stale = true;
+        basis.needsRefactorisation = true;
     }
 
     /** The right-hand side of a row. */
@@ -102,7 +102,7 @@ public final class Simplex {
     /** Changes the price of a column. */
     public void cost(int j, double price) {
         columns.cost[j] = price;
-        basis.stale = true;
+        basis.needsRefactorisation = true;
     }
 
     /** The artificial column of a row. */
@@ -118,7 +118,7 @@ public final class Simplex {
     /** Row r of the inverse of the basis. */
     public double[] rowOfInverse(int r) {
         double[] row = new double[rows.m];
-        basis.rowOfInverse(r, row);
+        basis.btran(r, row);
         return row;
     }
 
@@ -165,7 +165,7 @@ public final class Simplex {
 
     /** Primal simplex from a feasible basis; false when the budget ended first. */
     public boolean primal(Budget budget) {
-        boolean fresh = basis.freshen();
+        boolean fresh = basis.refactorise();
         repair(budget);
         return primal.run(fresh, budget);
     }
@@ -203,7 +203,7 @@ public final class Simplex {
      */
     public boolean settle(Budget budget) {
         rows.unperturbed = true;
-        basis.stale = true;
+        basis.needsRefactorisation = true;
         dual(Double.MAX_VALUE, budget);
         boolean settled = basis.feasible(NEGATIVE);
         rows.unperturbed = false;

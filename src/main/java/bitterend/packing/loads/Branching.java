@@ -19,7 +19,7 @@ final class Branching {
     private double part = PART;
 
     private double bestScore;
-    private Optional<Cut> best = Optional.empty();
+    private Optional<Decision> best = Optional.empty();
 
     Branching(Program program, Solution solution, Domain domain) {
         this.model = program.model;
@@ -29,7 +29,7 @@ final class Branching {
     }
 
     /** The best statement of the first rule that has any; empty when the solution is a plan. */
-    Optional<Cut> choose() {
+    Optional<Decision> choose() {
         List<Runnable> rules = List.of(
                 this::undone,
                 this::used,
@@ -51,7 +51,7 @@ final class Branching {
         return best;
     }
 
-    private void offer(Cut cut, double score) {
+    private void offer(Decision cut, double score) {
         if (score > bestScore) {
             bestScore = score;
             best = Optional.of(cut);
@@ -70,7 +70,7 @@ final class Branching {
             if (open && rest > part && rest < 1 - part) {
                 long weight = item.set == Item.NONE ? item.weight : model.sets[item.set].weight();
                 int count = item.set == Item.NONE ? (int) value : 0;
-                offer(new Cut.UndoneAtMost(item.index, count), rest * (1 - rest) * weight);
+                offer(new Decision.UndoneAtMost(item.index, count), rest * (1 - rest) * weight);
             }
         }
     }
@@ -86,7 +86,7 @@ final class Branching {
         for (RunOfCells run : model.runs) {
             double free = 1 - touched[run.index];
             if (free > part && free < 1 - part && domain.least[run.index] == 0) {
-                offer(new Cut.LoadAtMost(run.index, 0), free * (1 - free) * run.room);
+                offer(new Decision.LoadAtMost(run.index, 0), free * (1 - free) * run.room);
             }
         }
     }
@@ -102,7 +102,7 @@ final class Branching {
                 boolean open = (domain.holders[set.index] >> h & 1) != 0
                         && (Long.bitCount(domain.holders[set.index]) > 1 || domain.mayStayUndone(set));
                 if (open && value > part && value < 1 - part) {
-                    offer(new Cut.SetOn(set.index, h), Math.min(value, 1 - value) * size);
+                    offer(new Decision.SetOn(set.index, h), Math.min(value, 1 - value) * size);
                 }
             }
         }
@@ -146,7 +146,7 @@ final class Branching {
                 int cut = Math.max(domain.least[j], Math.min(domain.most[j] - 1, (int) average));
                 double hidden = Math.abs(run.drop[(int) Math.round(average)] - drop[j] / (sum[j] + free));
                 if (cut >= domain.least[j] && cut < domain.most[j]) {
-                    offer(new Cut.LoadAtMost(j, cut), hidden + 10 * apart[j]);
+                    offer(new Decision.LoadAtMost(j, cut), hidden + 10 * apart[j]);
                 }
             }
         }
@@ -159,7 +159,7 @@ final class Branching {
                 double value = solution.value(columns[l]);
                 boolean open = (domain.mayLots[order.index] & ~domain.mustLots[order.index] & 1 << l) != 0;
                 if (open && value > part && value < 1 - part) {
-                    offer(new Cut.OrderTakes(order.index, l), Math.min(value, 1 - value) * model.split);
+                    offer(new Decision.OrderTakes(order.index, l), Math.min(value, 1 - value) * model.split);
                 }
             }
         }
@@ -186,7 +186,7 @@ final class Branching {
                         && value < domain.mostCopies(run.index, item);
                 if (open && rest > SMALL && rest < 1 - SMALL) {
                     offer(
-                            new Cut.CopiesAtMost(item.index, run.index, (int) value),
+                            new Decision.CopiesAtMost(item.index, run.index, (int) value),
                             Math.min(rest, 1 - rest) * size(item));
                 }
             }

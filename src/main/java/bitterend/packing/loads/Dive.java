@@ -124,7 +124,7 @@ final class Dive {
         if (holder < 0) {
             chosen.items.forEach(item -> domain.leastUndone[item.index] = item.count());
         } else {
-            new Cut.SetOn(chosen.index, holder).narrow(domain, true, model);
+            new Decision.SetOn(chosen.index, holder).narrow(domain, true, model);
         }
         return true;
     }

@@ -59,10 +59,10 @@ final class LoadTree {
     }
 
     private void expand(Node node, Solution solution, Budget budget) {
-        Optional<Cut> cut = new Branching(program, solution, node.domain).choose();
-        if (cut.isEmpty()) {
+        Optional<Decision> decision = new Branching(program, solution, node.domain).choose();
+        if (decision.isEmpty()) {
             offer(solution);
-            cut = solver.solve(node, goal.cutoff(), false, budget).flatMap(exact -> {
+            decision = solver.solve(node, goal.cutoff(), false, budget).flatMap(exact -> {
                 offer(exact);
                 return new Branching(program, exact, node.domain).choose();
             });
@@ -70,7 +70,7 @@ final class LoadTree {
             dive(node, solution, budget);
         }
         if (node.bound < goal.cutoff()) {
-            cut.ifPresent(at -> branch(node, at));
+            decision.ifPresent(at -> branch(node, at));
         }
     }
 
@@ -78,10 +78,10 @@ final class LoadTree {
         goal.plans().offer(DrawsToPacking.packing(model, solution.means(model)));
     }
 
-    private void branch(Node node, Cut cut) {
-        node.cut = cut;
-        node.yes = node.child(cut, true, model);
-        node.no = node.child(cut, false, model);
+    private void branch(Node node, Decision decision) {
+        node.decision = decision;
+        node.yes = node.child(decision, true, model);
+        node.no = node.child(decision, false, model);
         for (Node child : List.of(node.yes, node.no)) {
             if (!child.empty) {
                 open.add(child);

@@ -12,7 +12,7 @@ final class Node {
     Duals duals;
     /** Where it was branched on, and the two that are left instead. */
     @Nullable
-    Cut cut;
+    Decision decision;
 
     @Nullable
     Node yes;
@@ -30,7 +30,7 @@ final class Node {
     }
 
     /** The child where the statement holds, or where it does not. */
-    Node child(Cut at, boolean holds, LoadModel model) {
+    Node child(Decision at, boolean holds, LoadModel model) {
         Domain part = domain.copy();
         at.narrow(part, holds, model);
         Node child = new Node(part, depth + 1, bound, duals);

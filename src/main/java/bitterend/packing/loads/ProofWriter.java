@@ -76,34 +76,34 @@ final class ProofWriter {
     }
 
     private ProofNode node(Node node) {
-        Cut cut = node.cut;
+        Decision decision = node.decision;
         Node yes = node.yes;
         Node no = node.no;
-        if (cut != null && yes != null && no != null && opened.contains(node)) {
-            return new ProofNode.Branch(statement(cut), node(yes), node(no));
+        if (decision != null && yes != null && no != null && opened.contains(node)) {
+            return new ProofNode.Branch(statement(decision), node(yes), node(no));
         }
         return new ProofNode.Leaf(numbers.computeIfAbsent(node.duals, this::list));
     }
 
-    private Statement statement(Cut cut) {
-        if (cut instanceof Cut.LoadAtMost load) {
+    private Statement statement(Decision decision) {
+        if (decision instanceof Decision.LoadAtMost load) {
             return new Statement.LoadAtMost(run(load.run()), load.cells() * model.cell);
         }
-        if (cut instanceof Cut.SetOn set) {
+        if (decision instanceof Decision.SetOn set) {
             SetOfPieces pieces = model.sets[set.set()];
             return new Statement.SetOn(pieces.name, holder(pieces, set.holder()));
         }
-        if (cut instanceof Cut.OrderTakes order) {
+        if (decision instanceof Decision.OrderTakes order) {
             OrderOnLots lots = model.orders[order.order()];
             return new Statement.OrderTakes(lots.number, lot(lots.lots.get(order.lot())[0]));
         }
-        if (cut instanceof Cut.UndoneAtMost undone) {
+        if (decision instanceof Decision.UndoneAtMost undone) {
             return new Statement.UndoneAtMost(undone.item(), undone.count());
         }
-        if (cut instanceof Cut.CopiesAtMost copies) {
+        if (decision instanceof Decision.CopiesAtMost copies) {
             return new Statement.CopiesAtMost(copies.item(), run(copies.run()), copies.count());
         }
-        throw new IllegalArgumentException("a branch of an unknown kind: " + cut);
+        throw new IllegalArgumentException("a branch of an unknown kind: " + decision);
     }
 
     private RunOfReel run(int index) {

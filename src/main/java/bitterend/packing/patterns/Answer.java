@@ -12,7 +12,7 @@ import java.util.Map;
 final class Answer {
     private final PatternProblem problem;
     private final Normaliser normaliser;
-    private final Task task;
+    private final Instance instance;
     /** Pieces still to hand out, by the task's items. */
     private final List<ArrayDeque<Stock>> pieces = new ArrayList<>();
 
@@ -29,12 +29,12 @@ final class Answer {
         }
     }
 
-    private record Key(int kind, List<Take> takes) {}
+    private record Key(int type, List<Take> takes) {}
 
-    Answer(PatternProblem problem, Normaliser normaliser, Task task) {
+    Answer(PatternProblem problem, Normaliser normaliser, Instance instance) {
         this.problem = problem;
         this.normaliser = normaliser;
-        this.task = task;
+        this.instance = instance;
         for (List<Integer> behind : normaliser.itemsBehind) {
             ArrayDeque<Stock> queue = new ArrayDeque<>();
             behind.forEach(i -> queue.add(new Stock(i, problem.items().get(i).demand())));
@@ -47,14 +47,14 @@ final class Answer {
         }
     }
 
-    PatternPlan of(Best best, Solver solver, long work) {
+    PatternPlan of(Incumbent best, Solver solver, long work) {
         Map<Key, Integer> draws = new LinkedHashMap<>();
         List<Pattern> plan = new ArrayList<>(best.plan());
         for (Pattern pattern : plan) {
-            draws.merge(new Key(one(reels.get(pattern.kind), 1).get(0)[0], takes(pattern)), 1, Integer::sum);
+            draws.merge(new Key(one(reels.get(pattern.type), 1).get(0)[0], takes(pattern)), 1, Integer::sum);
         }
         List<Draw> list = new ArrayList<>();
-        draws.forEach((key, times) -> list.add(new Draw(key.kind(), times, key.takes())));
+        draws.forEach((key, times) -> list.add(new Draw(key.type(), times, key.takes())));
         return new PatternPlan(
                 list,
                 unplanned(),
@@ -62,8 +62,8 @@ final class Answer {
                 best.cost(),
                 best.weightBound(),
                 best.bound(),
-                certificate(solver.root(), solver.rootGiven(), task.step),
-                certificate(solver.weightRoot(), 0, 1),
+                proof(solver.root(), solver.rootGiven(), instance.step),
+                proof(solver.weightRoot(), 0, 1),
                 work);
     }
 
@@ -105,7 +105,7 @@ final class Answer {
         return List.of(counts);
     }
 
-    private Certificate certificate(Bound bound, long given, long step) {
+    private DualProof proof(Bound bound, long given, long step) {
         List<Long> duals = new ArrayList<>(Collections.nCopies(problem.items().size(), 0L));
         for (int i = 0; i < bound.price().length; i++) {
             for (int original : normaliser.itemsBehind.get(i)) {
@@ -113,6 +113,6 @@ final class Answer {
             }
         }
         long ceiling = Math.multiplyExact(Math.floorDiv(bound.ceiling() + step - 1, step), step);
-        return new Certificate(bound.scale(), duals, bound.unplannedPrice(), given, bound.numerator(), ceiling);
+        return new DualProof(bound.scale(), duals, bound.unplannedPrice(), given, bound.numerator(), ceiling);
     }
 }

@@ -12,13 +12,13 @@ import java.util.stream.IntStream;
 final class Branching {
     private static final double WHOLE = 1e-5;
 
-    private final Task task;
+    private final Instance instance;
     private final boolean counted;
     private final List<Pattern> columns;
     private final double[] x;
 
-    Branching(Task task, boolean counted, List<Pattern> columns, double[] x) {
-        this.task = task;
+    Branching(Instance instance, boolean counted, List<Pattern> columns, double[] x) {
+        this.instance = instance;
         this.counted = counted;
         this.columns = columns;
         this.x = x;
@@ -28,7 +28,7 @@ final class Branching {
     List<Branch> candidates(int most) {
         List<Branch> list = new ArrayList<>();
         if (counted) {
-            kinds(list, (most + 1) / 2);
+            types(list, (most + 1) / 2);
         }
         pairs(list, most - list.size());
         if (list.isEmpty()) {
@@ -48,11 +48,11 @@ final class Branching {
         return new Branch(at, value);
     }
 
-    private void kinds(List<Branch> list, int most) {
-        double[] sums = new double[task.kinds.length];
+    private void types(List<Branch> list, int most) {
+        double[] sums = new double[instance.types.length];
         for (int j = 0; j < x.length; j++) {
             if (!columns.get(j).empty()) {
-                sums[columns.get(j).kind] += x[j];
+                sums[columns.get(j).type] += x[j];
             }
         }
         IntStream.range(0, sums.length)
@@ -60,7 +60,7 @@ final class Branching {
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> -distance(sums[k])))
                 .limit(most)
-                .forEach(kind -> list.add(of(j -> columns.get(j).kind == kind, sums[kind])));
+                .forEach(type -> list.add(of(j -> columns.get(j).type == type, sums[type])));
     }
 
     /** What whole columns add to a pair does not change how far it is from whole. */

@@ -16,39 +16,40 @@ import java.util.Random;
 final class Dive {
     private static final int ROUNDS = 30;
 
-    private final Task task;
-    private final Best best;
+    private final Instance instance;
+    private final Incumbent best;
     private final Random random;
-    private final Filler filler;
-    private final Leaving leaving;
+    private final GreedyHeuristic filler;
+    private final Rejection rejection;
     private final double noise;
 
     /** @param noise in the choice of what to round up, 0 for none */
-    Dive(Task task, Leaving leaving, Best best, long seed, double noise) {
-        this.leaving = leaving;
-        this.task = task;
+    Dive(Instance instance, Rejection rejection, Incumbent best, long seed, double noise) {
+        this.rejection = rejection;
+        this.instance = instance;
         this.best = best;
         this.random = new Random(seed);
-        this.filler = new Filler(task, random);
+        this.filler = new GreedyHeuristic(instance, random);
         this.noise = noise;
     }
 
     /** Dives from a solved program, which is used up. */
-    void run(Master master, Partial fixed, Budget budget) {
+    void run(Master master, PartialPlan fixed, Budget budget) {
         boolean first = true;
         while (!fixed.done() && !budget.over()) {
             if (!first) {
                 master.settle(budget);
-                master.solve(best.cutoff(leaving) - fixed.cost, ROUNDS, true, budget);
+                master.solve(best.cutoff(rejection) - fixed.cost, ROUNDS, true, budget);
             }
             first = false;
-            long reachable = task.roundUp((long) Math.ceil(fixed.cost + master.value() - 1e-6 * (1 + master.value())));
-            if (budget.over() || reachable >= best.cutoff(leaving)) {
+            long reachable =
+                    instance.roundUp((long) Math.ceil(fixed.cost + master.value() - 1e-6 * (1 + master.value())));
+            if (budget.over() || reachable >= best.cutoff(rejection)) {
                 return;
             }
             List<Master.Share> shares = master.shares();
             complete(master, fixed, shares, budget);
-            if (best.closed(leaving)) {
+            if (best.closed(rejection)) {
                 return;
             }
             if (!step(master, fixed, shares)) {
@@ -59,7 +60,7 @@ final class Dive {
     }
 
     /** Whole parts are cut; where there is none, the largest fraction is rounded up. */
-    private boolean step(Master master, Partial fixed, List<Master.Share> shares) {
+    private boolean step(Master master, PartialPlan fixed, List<Master.Share> shares) {
         boolean any = false;
         for (Master.Share share : shares) {
             int times = Math.min((int) Math.floor(share.value() + 1e-6), fixed.room(share.pattern()));
@@ -87,13 +88,13 @@ final class Dive {
         return true;
     }
 
-    private static void cut(Master master, Partial fixed, Pattern pattern, int times) {
+    private static void cut(Master master, PartialPlan fixed, Pattern pattern, int times) {
         fixed.cut(pattern, times);
         master.fix(pattern, times);
     }
 
-    private void complete(Master master, Partial fixed, List<Master.Share> shares, Budget budget) {
-        Partial plan = fixed.copy();
+    private void complete(Master master, PartialPlan fixed, List<Master.Share> shares, Budget budget) {
+        PartialPlan plan = fixed.copy();
         for (Master.Share share : shares) {
             int times = Math.min((int) Math.floor(share.value() + 1e-6), plan.room(share.pattern()));
             if (times > 0) {
@@ -101,12 +102,12 @@ final class Dive {
             }
         }
         long[] worth = master.bound().price().length == 0
-                ? Starts.lengths(task)
+                ? InitialPlans.lengths(instance)
                 : master.bound().price();
-        Partial other = plan.copy();
-        filler.complete(plan, worth, Filler.Manner.LEAST_SLACK, 0, budget);
+        PartialPlan other = plan.copy();
+        filler.complete(plan, worth, GreedyHeuristic.Manner.LEAST_SLACK, 0, budget);
         best.offer(plan.reels);
-        filler.complete(other, worth, Filler.Manner.LONGEST_FIRST, 0, budget);
+        filler.complete(other, worth, GreedyHeuristic.Manner.LONGEST_FIRST, 0, budget);
         best.offer(other.reels);
     }
 }

@@ -15,15 +15,15 @@ import java.util.List;
  * Fulkerson, S. Johnson, "Solution of a large-scale traveling-salesman problem", Operations Research 2 (1954) 393-410.
  */
 final class Enumeration {
-    private final Task task;
+    private final Instance instance;
     private final Pricer pricer;
     private final Bound bound;
     private final Budget budget;
     private final FoundPatterns found;
 
     /** @param most patterns before giving up */
-    Enumeration(Task task, Pricer pricer, Bound bound, int most, Budget budget) {
-        this.task = task;
+    Enumeration(Instance instance, Pricer pricer, Bound bound, int most, Budget budget) {
+        this.instance = instance;
         this.pricer = pricer;
         this.bound = bound;
         this.budget = budget;
@@ -38,22 +38,22 @@ final class Enumeration {
      */
     boolean run(long target, int[] least) {
         long scale = bound.scale();
-        long[] need = new long[task.kinds.length];
+        long[] need = new long[instance.types.length];
         for (int k = 0; k < need.length; k++) {
             need[k] = least[k] > 0 ? Pricer.LOW : 0;
         }
-        Pricer.Offers offers = pricer.price(bound.price(), scale, task.demand, need, false, budget);
+        Pricer.Offers offers = pricer.price(bound.price(), scale, instance.demand, need, false, budget);
         if (!offers.safe || budget.over()) {
             return false;
         }
         long distance = Math.subtractExact(Math.multiplyExact(target, scale), bound.numerator());
-        for (Kind kind : task.kinds) {
-            long net = offers.net[kind.index];
-            long enough = (least[kind.index] > 0 ? net : Math.max(0, net)) - distance;
-            if (kind.single()) {
-                single(kind, enough + kind.opening * scale);
+        for (ReelType type : instance.types) {
+            long reducedProfit = offers.reducedProfit[type.index];
+            long enough = (least[type.index] > 0 ? reducedProfit : Math.max(0, reducedProfit)) - distance;
+            if (type.single()) {
+                single(type, enough + type.opening * scale);
             } else {
-                several(kind, enough);
+                several(type, enough);
             }
             if (!found.all()) {
                 return false;
@@ -66,40 +66,40 @@ final class Enumeration {
         return found.patterns();
     }
 
-    private void single(Kind kind, long enough) {
-        for (RunBest way : ways(kind, 0, enough, kind.flat() && task.trimmable())) {
+    private void single(ReelType type, long enough) {
+        for (RunSolution way : ways(type, 0, enough, type.flat() && instance.trimmable())) {
             int size = way.items().length;
-            found.add(Pattern.of(task, kind.index, new int[size], way.items(), way.counts(), size));
+            found.add(Pattern.of(instance, type.index, new int[size], way.items(), way.counts(), size));
         }
     }
 
-    private void several(Kind kind, long enough) {
-        Question question = new Question(bound.price(), bound.scale(), task.demand, false, budget);
+    private void several(ReelType type, long enough) {
+        PricingProblem pricing = new PricingProblem(bound.price(), bound.scale(), instance.demand, false, budget);
         Pricer.Offers runs = new Pricer.Offers(0);
-        long[] best = pricer.bestByRun(kind, question, runs);
+        long[] best = pricer.bestByRun(type, pricing, runs);
         if (!runs.safe) {
             found.giveUp();
         }
-        ReelWays reel = new ReelWays(task, kind, bound.scale(), best, enough, found);
+        ReelEnumeration reel = new ReelEnumeration(instance, type, bound.scale(), best, enough, found);
         long widest = reel.widest();
         if (widest < 0) {
             return;
         }
-        List<List<RunBest>> byRun = new ArrayList<>();
+        List<List<RunSolution>> byRun = new ArrayList<>();
         for (int r = 0; r < best.length && found.all(); r++) {
-            List<RunBest> ways = best[r] > Pricer.LOW ? ways(kind, r, best[r] - widest, false) : new ArrayList<>();
-            ways.sort(Comparator.comparingLong(way -> -way.net()));
+            List<RunSolution> ways = best[r] > Pricer.LOW ? ways(type, r, best[r] - widest, false) : new ArrayList<>();
+            ways.sort(Comparator.comparingLong(way -> -way.reducedProfit()));
             byRun.add(ways);
         }
         reel.join(byRun);
     }
 
     /** All ways to draw from one run that bring at least so much. */
-    private List<RunBest> ways(Kind kind, int r, long enough, boolean maximal) {
-        Stretch run = kind.runs[r];
-        Order order = Order.of(kind.load, lifted(), task.demand, run.cap);
-        Reach reach = new Reach(order, run, pricer.hull(run), bound.scale());
-        return new RunWays(run, order, reach, bound.scale(), enough, maximal, found).find();
+    private List<RunSolution> ways(ReelType type, int r, long enough, boolean maximal) {
+        ValuedRun run = type.runs[r];
+        ItemsByDensity order = ItemsByDensity.of(type.load, lifted(), instance.demand, run.cap);
+        KnapsackBound reach = new KnapsackBound(order, run, pricer.hull(run), bound.scale());
+        return new RunEnumeration(run, order, reach, bound.scale(), enough, maximal, found).find();
     }
 
     /** Items without a price are taken along at the lowest price there is. */

@@ -23,7 +23,7 @@ final class Hull {
      * Between two sampled loads the drop is at least that of the lower one, so the corner stands just below the upper
      * one.
      */
-    static Hull of(Stretch run) {
+    static Hull of(ValuedRun run) {
         int samples = (int) Math.max(1, Math.min(SAMPLES, run.cap));
         long[] xs = new long[samples + 2];
         long[] ys = new long[samples + 2];

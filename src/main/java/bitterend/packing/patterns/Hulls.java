@@ -5,9 +5,9 @@ import java.util.Map;
 
 /** The hull of every run, worked out when first asked for. */
 final class Hulls {
-    private final Map<Stretch, Hull> byRun = new HashMap<>();
+    private final Map<ValuedRun, Hull> byRun = new HashMap<>();
 
-    Hull of(Stretch run) {
+    Hull of(ValuedRun run) {
         return byRun.computeIfAbsent(run, Hull::of);
     }
 }

@@ -5,41 +5,41 @@ package bitterend.packing.patterns;
  * or cut off.
  */
 final class JoinedRuns {
-    private final Kind kind;
-    private final Question question;
-    private final RunBest[] bests;
-    private long net = Pricer.LOW;
+    private final ReelType type;
+    private final PricingProblem pricing;
+    private final RunSolution[] bests;
+    private long reducedProfit = Pricer.LOW;
     private int last = -1;
 
     JoinedRuns(RunSearch search) {
-        kind = search.kind;
-        question = search.question;
-        bests = new RunBest[kind.runs.length];
-        long before = -kind.opening * question.scale;
+        type = search.type;
+        pricing = search.pricing;
+        bests = new RunSolution[type.runs.length];
+        long before = -type.opening * pricing.scale;
         for (int r = 0; r < bests.length; r++) {
-            RunBest best = search.best(r, Pricer.LOW);
+            RunSolution best = search.best(r, Pricer.LOW);
             bests[r] = best;
-            if (best.net() > Pricer.LOW && before + best.net() > net) {
-                net = before + best.net();
+            if (best.reducedProfit() > Pricer.LOW && before + best.reducedProfit() > reducedProfit) {
+                reducedProfit = before + best.reducedProfit();
                 last = r;
             }
-            before += Math.max(best.net(), cutOff(r));
+            before += Math.max(best.reducedProfit(), cutOff(r));
         }
     }
 
     /** What cutting off a run unused brings. */
     private long cutOff(int r) {
-        return -kind.runs[r].handling * question.scale;
+        return -type.runs[r].handling * pricing.scale;
     }
 
     /** No way to draw from the reel brings more. */
-    long net() {
-        return net;
+    long reducedProfit() {
+        return reducedProfit;
     }
 
     /** One pattern of the ways to draw from the runs; no item is taken more often than it may be. */
-    Pattern pattern(Task task) {
-        int[] left = question.bound.clone();
+    Pattern pattern(Instance instance) {
+        int[] left = pricing.bound.clone();
         int most = 0;
         for (int r = 0; r <= last; r++) {
             most += bests[r].items().length;
@@ -49,7 +49,7 @@ final class JoinedRuns {
         int[] counts = new int[most];
         int size = 0;
         for (int r = 0; r <= last; r++) {
-            if (r < last && bests[r].net() <= cutOff(r)) {
+            if (r < last && bests[r].reducedProfit() <= cutOff(r)) {
                 continue;
             }
             for (int t = 0; t < bests[r].items().length; t++) {
@@ -61,6 +61,6 @@ final class JoinedRuns {
                 counts[size++] = count;
             }
         }
-        return Pattern.of(task, kind.index, runs, items, counts, size);
+        return Pattern.of(instance, type.index, runs, items, counts, size);
     }
 }

@@ -7,9 +7,9 @@ package bitterend.packing.patterns;
  * ACM 21 (1974) 277-292; the bounded form after S. Martello, P. Toth, <i>Knapsack Problems</i>, Wiley 1990, chapter 3.
  */
 final class Knapsack {
-    private final Order order;
-    private final Stretch run;
-    private final Reach reach;
+    private final ItemsByDensity order;
+    private final ValuedRun run;
+    private final KnapsackBound reach;
     private final long scale;
     private final long most;
     private final int[] count;
@@ -22,7 +22,7 @@ final class Knapsack {
     private boolean stopped;
 
     /** @param most nodes before the search gives up */
-    Knapsack(Order order, Stretch run, Reach reach, long scale, long most) {
+    Knapsack(ItemsByDensity order, ValuedRun run, KnapsackBound reach, long scale, long most) {
         this.order = order;
         this.run = run;
         this.reach = reach;
@@ -67,9 +67,9 @@ final class Knapsack {
     }
 
     private void take(int u, long load, long worth) {
-        long net = worth - scale * run.drop(load);
-        if (net > best) {
-            best = net;
+        long reducedProfit = worth - scale * run.drop(load);
+        if (reducedProfit > best) {
+            best = reducedProfit;
             bestCount = new int[depth];
             bestItem = new int[depth];
             for (int t = 0; t < depth; t++) {

@@ -20,9 +20,9 @@ final class Master {
     /** Where hasty pricing still finds something, every so many rounds it is asked for a bound all the same. */
     private static final int BOUND_EVERY = 8;
 
-    private final Task task;
+    private final Instance instance;
     private final Pricer pricer;
-    private final Leaving leaving;
+    private final Rejection rejection;
     private final MasterProgram program;
     private Bound bound = Bound.NOTHING;
     /** Duals of the best bound so far. */
@@ -32,24 +32,24 @@ final class Master {
     private Bound floor = Bound.NOTHING;
 
     private boolean converged;
-    private boolean hasty;
+    private boolean heuristic;
     private double slack;
 
     /** A pattern and how many reels the linear program cuts by it. */
     record Share(Pattern pattern, double value) {}
 
-    Master(Task task, Pricer pricer, Leaving leaving, List<Pattern> start, long seed) {
-        this.task = task;
+    Master(Instance instance, Pricer pricer, Rejection rejection, List<Pattern> start, long seed) {
+        this.instance = instance;
         this.pricer = pricer;
-        this.leaving = leaving;
-        program = new MasterProgram(task, leaving, seed);
+        this.rejection = rejection;
+        program = new MasterProgram(instance, rejection, seed);
         addAll(start);
     }
 
     private Master(Master from) {
-        task = from.task;
+        instance = from.instance;
         pricer = from.pricer;
-        leaving = from.leaving;
+        rejection = from.rejection;
         program = from.program.copy();
         bound = from.bound;
         center = from.center.clone();
@@ -62,14 +62,14 @@ final class Master {
     }
 
     /** Prices of a bound known beforehand are where the search for better ones starts. */
-    void startFrom(Bound given, long[] net) {
+    void startFrom(Bound given, long[] reducedProfit) {
         floor = given;
-        center = program.rows.duals(given, net, program.size());
+        center = program.rows.duals(given, reducedProfit, program.size());
     }
 
     /** From now on gives up on patterns that are hard to find, and with them on most bounds. */
-    void hasty(boolean only) {
-        hasty = only;
+    void heuristic(boolean only) {
+        heuristic = only;
     }
 
     /** From now on ends when the bound is almost as high as it can get. */
@@ -102,7 +102,7 @@ final class Master {
             double[] duals = program.duals();
             double[] used = mixed(duals, smooth);
             int added = generate(used, duals, true, budget);
-            if (!hasty && (added == 0 || round % BOUND_EVERY == BOUND_EVERY - 1)) {
+            if (!heuristic && (added == 0 || round % BOUND_EVERY == BOUND_EVERY - 1)) {
                 int patient = generate(used, duals, false, budget);
                 added = added == 0 ? patient : added;
                 if (enough(cutoff, whole)) {
@@ -121,7 +121,7 @@ final class Master {
     }
 
     private boolean enough(long cutoff, boolean whole) {
-        long proven = task.roundUp(bound.ceiling());
+        long proven = instance.roundUp(bound.ceiling());
         return proven >= cutoff
                 || (slack > 0 && proven >= value() * (1 - slack))
                 || (whole && proven >= value() - 1e-6 * program.units.cost);
@@ -140,18 +140,18 @@ final class Master {
 
     /** Adds the patterns that the pricer offers for the duals used and that improve the program; how many. */
     private int generate(double[] used, double[] duals, boolean early, Budget budget) {
-        long[] price = new long[task.items];
+        long[] price = new long[instance.items];
         for (int i = 0; i < price.length; i++) {
             price[i] = program.units.price(used[i]);
         }
         Pricer.Offers offers = pricer.price(price, program.units.scale, program.residual, need(used), early, budget);
         if (offers.safe) {
-            improveBound(price, used, offers.net);
+            improveBound(price, used, offers.reducedProfit);
         }
         int added = 0;
         double[] ofKinds = program.rows.ofKinds(duals, program.leastRow);
         for (Pattern pattern : offers.patterns) {
-            if (program.rows.reduced(pattern, duals, ofKinds[pattern.kind]) < -Simplex.EPS * 10
+            if (program.rows.reduced(pattern, duals, ofKinds[pattern.type]) < -Simplex.EPS * 10
                     && program.add(pattern)) {
                 added++;
             }
@@ -168,11 +168,11 @@ final class Master {
         return need;
     }
 
-    private void improveBound(long[] price, double[] used, long[] net) {
-        boolean limited = leaving.mode() == Leaving.Mode.LIMITED;
-        long mu = limited ? program.units.ofWeight(used[program.rows.leaving()]) : 0;
-        new SafeBound(task, leaving)
-                .of(program.units.scale, price, mu, net, program.residual, program.least, program.most)
+    private void improveBound(long[] price, double[] used, long[] reducedProfit) {
+        boolean limited = rejection.mode() == Rejection.Mode.LIMITED;
+        long mu = limited ? program.units.ofWeight(used[program.rows.rejection()]) : 0;
+        new SafeBound(instance, rejection)
+                .of(program.units.scale, price, mu, reducedProfit, program.residual, program.least, program.most)
                 .ifPresent(found -> {
                     if (bound.price().length == 0 || found.higherThan(bound)) {
                         bound = found;

@@ -17,8 +17,8 @@ final class MasterProgram {
 
     private static final double SMALL = 1e-6;
 
-    private final Task task;
-    final MasterUnits units;
+    private final Instance instance;
+    final Scaling units;
     final MasterRows rows;
     private final Simplex lp;
     /** The pattern of each column, nothing for the rows' own. */
@@ -34,17 +34,17 @@ final class MasterProgram {
     /** The row for the least reels of each kind, {@link MasterRows#NO_ROW} until a branch asks for it. */
     final int[] leastRow;
 
-    MasterProgram(Task task, Leaving leaving, long seed) {
-        this.task = task;
-        units = new MasterUnits(task, leaving);
-        rows = new MasterRows(task, leaving, units);
-        residual = task.demand.clone();
-        most = new int[task.kinds.length];
-        least = new int[task.kinds.length];
-        leastRow = new int[task.kinds.length];
+    MasterProgram(Instance instance, Rejection rejection, long seed) {
+        this.instance = instance;
+        units = new Scaling(instance, rejection);
+        rows = new MasterRows(instance, rejection, units);
+        residual = instance.demand.clone();
+        most = new int[instance.types.length];
+        least = new int[instance.types.length];
+        leastRow = new int[instance.types.length];
         Arrays.fill(leastRow, MasterRows.NO_ROW);
-        for (Kind kind : task.kinds) {
-            most[kind.index] = kind.supply;
+        for (ReelType type : instance.types) {
+            most[type.index] = type.supply;
         }
         lp = rows.program(residual, most, seed);
         columns = new ArrayList<>();
@@ -55,7 +55,7 @@ final class MasterProgram {
     }
 
     private MasterProgram(MasterProgram from) {
-        task = from.task;
+        instance = from.instance;
         units = from.units;
         rows = from.rows;
         lp = from.lp.copy();
@@ -76,7 +76,7 @@ final class MasterProgram {
         if (pattern.empty() || !known.add(pattern)) {
             return false;
         }
-        int row = leastRow[pattern.kind];
+        int row = leastRow[pattern.type];
         lp.addColumn(rows.at(pattern, row), rows.values(pattern, row), pattern.cost / units.cost);
         columns.add(pattern);
         return true;
@@ -139,7 +139,7 @@ final class MasterProgram {
     double unmet() {
         double[] values = lp.values();
         double sum = 0;
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             sum += values[lp.artificial(i)];
         }
         return sum;
@@ -156,26 +156,26 @@ final class MasterProgram {
             residual[i] = Math.max(0, residual[i] - pattern.count[t] * times);
             lp.rhs(i, residual[i]);
         }
-        int kind = pattern.kind;
-        limit(kind, Math.max(0, least[kind] - times), most[kind] - times);
+        int type = pattern.type;
+        limit(type, Math.max(0, least[type] - times), most[type] - times);
     }
 
-    private void limit(int kind, int from, int to) {
-        least[kind] = from;
-        most[kind] = to;
+    private void limit(int type, int from, int to) {
+        least[type] = from;
+        most[type] = to;
         if (rows.counted) {
-            lp.rhs(rows.most(kind), -to);
+            lp.rhs(rows.most(type), -to);
         }
-        if (leastRow[kind] != MasterRows.NO_ROW) {
-            lp.rhs(leastRow[kind], from);
+        if (leastRow[type] != MasterRows.NO_ROW) {
+            lp.rhs(leastRow[type], from);
         } else if (from > 0 && rows.counted) {
-            leastRow[kind] = addLeast(kind, from);
+            leastRow[type] = addLeast(type, from);
         }
     }
 
-    private int addLeast(int kind, int from) {
+    private int addLeast(int type, int from) {
         int[] at = IntStream.range(0, columns.size())
-                .filter(j -> !columns.get(j).empty() && columns.get(j).kind == kind)
+                .filter(j -> !columns.get(j).empty() && columns.get(j).type == type)
                 .toArray();
         double[] coefficients = new double[at.length];
         Arrays.fill(coefficients, 1);

@@ -12,45 +12,45 @@ final class MasterRows {
     static final double DEAR = 100;
     private static final double DEAREST = 1000;
 
-    private final Task task;
-    private final Leaving leaving;
-    private final MasterUnits units;
+    private final Instance instance;
+    private final Rejection rejection;
+    private final Scaling units;
     /** Reels of a kind are limited, or there are several kinds. */
     final boolean counted;
 
-    MasterRows(Task task, Leaving leaving, MasterUnits units) {
-        this.task = task;
-        this.leaving = leaving;
+    MasterRows(Instance instance, Rejection rejection, Scaling units) {
+        this.instance = instance;
+        this.rejection = rejection;
         this.units = units;
-        counted = task.counted();
+        counted = instance.counted();
     }
 
     /** The row for the most reels of a kind. */
-    int most(int kind) {
-        return task.items + kind;
+    int most(int type) {
+        return instance.items + type;
     }
 
     /** The row for the weight left out. */
-    int leaving() {
-        return task.items + (counted ? task.kinds.length : 0);
+    int rejection() {
+        return instance.items + (counted ? instance.types.length : 0);
     }
 
     /** The program without any patterns. */
     Simplex program(int[] demand, int[] most, long seed) {
-        int kinds = counted ? task.kinds.length : 0;
-        double[] rhs = new double[task.items + kinds];
+        int types = counted ? instance.types.length : 0;
+        double[] rhs = new double[instance.items + types];
         double[] price = new double[rhs.length];
         Arrays.fill(price, DEAR);
         double lightest = lightest();
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             rhs[i] = demand[i];
             price[i] = leavingOut(i, lightest);
         }
-        for (int k = 0; k < kinds; k++) {
+        for (int k = 0; k < types; k++) {
             rhs[most(k)] = -most[k];
         }
         Simplex program = new Simplex(rhs, price, seed);
-        if (leaving.mode() == Leaving.Mode.LIMITED) {
+        if (rejection.mode() == Rejection.Mode.LIMITED) {
             limit(program);
         }
         return program;
@@ -58,29 +58,29 @@ final class MasterRows {
 
     /** The price of leaving out a piece of an item. */
     private double leavingOut(int i, double lightest) {
-        return switch (leaving.mode()) {
-            case NEVER -> DEAR * Math.min(DEAREST, task.weight[i] / lightest);
-            case PRICED -> task.weight[i] / units.cost;
+        return switch (rejection.mode()) {
+            case NEVER -> DEAR * Math.min(DEAREST, instance.weight[i] / lightest);
+            case PRICED -> instance.weight[i] / units.cost;
             case LIMITED -> 0;
         };
     }
 
     private double lightest() {
         double lightest = Double.MAX_VALUE;
-        for (long w : task.weight) {
+        for (long w : instance.weight) {
             lightest = Math.min(lightest, (double) w);
         }
         return lightest;
     }
 
     private void limit(Simplex program) {
-        int[] left = new int[task.items];
-        double[] coefficient = new double[task.items];
-        for (int i = 0; i < task.items; i++) {
+        int[] left = new int[instance.items];
+        double[] coefficient = new double[instance.items];
+        for (int i = 0; i < instance.items; i++) {
             left[i] = program.artificial(i);
-            coefficient[i] = -task.weight[i] / units.weight;
+            coefficient[i] = -instance.weight[i] / units.weight;
         }
-        program.addRow(-leaving.weight() / units.weight, left, coefficient, DEAR);
+        program.addRow(-rejection.weight() / units.weight, left, coefficient, DEAR);
     }
 
     /**
@@ -92,7 +92,7 @@ final class MasterRows {
         int size = pattern.item.length;
         int[] rows = Arrays.copyOf(pattern.item, size(pattern, least));
         if (counted) {
-            rows[size] = most(pattern.kind);
+            rows[size] = most(pattern.type);
         }
         if (least != NO_ROW) {
             rows[size + 1] = least;
@@ -131,25 +131,25 @@ final class MasterRows {
 
     /** What the reels of each kind are worth by these duals, beyond what is drawn from them. */
     double[] ofKinds(double[] duals, int[] least) {
-        double[] net = new double[task.kinds.length];
-        for (int k = 0; counted && k < net.length; k++) {
-            net[k] = duals[most(k)] - (least[k] == NO_ROW ? 0 : duals[least[k]]);
+        double[] reducedProfit = new double[instance.types.length];
+        for (int k = 0; counted && k < reducedProfit.length; k++) {
+            reducedProfit[k] = duals[most(k)] - (least[k] == NO_ROW ? 0 : duals[least[k]]);
         }
-        return net;
+        return reducedProfit;
     }
 
     /** The duals that whole prices come from. */
-    double[] duals(Bound bound, long[] net, int size) {
+    double[] duals(Bound bound, long[] reducedProfit, int size) {
         double[] duals = new double[size];
         double unit = units.cost * bound.scale();
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             duals[i] = bound.price()[i] / unit;
         }
-        for (int k = 0; k < net.length && counted; k++) {
-            duals[most(k)] = Math.max(0, net[k]) / unit;
+        for (int k = 0; k < reducedProfit.length && counted; k++) {
+            duals[most(k)] = Math.max(0, reducedProfit[k]) / unit;
         }
-        if (leaving.mode() == Leaving.Mode.LIMITED) {
-            duals[leaving()] = bound.unplannedPrice() * units.weight / unit;
+        if (rejection.mode() == Rejection.Mode.LIMITED) {
+            duals[rejection()] = bound.unplannedPrice() * units.weight / unit;
         }
         return duals;
     }

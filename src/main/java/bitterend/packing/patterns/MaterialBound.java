@@ -16,25 +16,25 @@ import java.util.function.ToDoubleFunction;
 final class MaterialBound {
     private static final int ROUNDS = 3;
 
-    private final Task task;
+    private final Instance instance;
     private final Pricer pricer;
     private final long[][] loads;
     private final long[] longest;
-    private long[] net = new long[0];
+    private long[] reducedProfit = new long[0];
 
-    MaterialBound(Task task, Pricer pricer) {
-        this.task = task;
+    MaterialBound(Instance instance, Pricer pricer) {
+        this.instance = instance;
         this.pricer = pricer;
-        loads = new long[task.ropes][];
-        longest = new long[task.ropes];
-        for (Kind kind : task.kinds) {
-            loads[kind.rope] = kind.load;
-            longest[kind.rope] = Math.max(longest[kind.rope], kind.longestCap());
+        loads = new long[instance.ropes][];
+        longest = new long[instance.ropes];
+        for (ReelType type : instance.types) {
+            loads[type.rope] = type.load;
+            longest[type.rope] = Math.max(longest[type.rope], type.longestCap());
         }
     }
 
     /** A way to draw from a kind: what it takes of load, and what it costs. */
-    private record Corner(int kind, long load, long cost) {
+    private record Corner(int type, long load, long cost) {
         double perLoad() {
             return (double) cost / load;
         }
@@ -45,35 +45,36 @@ final class MaterialBound {
      *
      * @param scale units of price in one unit of cost
      */
-    Optional<Bound> bound(Leaving leaving, long scale, Budget budget) {
-        if (leaving.mode() == Leaving.Mode.PRICED) {
+    Optional<Bound> bound(Rejection rejection, long scale, Budget budget) {
+        if (rejection.mode() == Rejection.Mode.PRICED) {
             return Optional.empty();
         }
         long[] price = prices(scale);
         if (Arrays.stream(price).allMatch(each -> each == 0)) {
             return Optional.empty();
         }
-        int[] supply = new int[task.kinds.length];
-        for (Kind kind : task.kinds) {
-            supply[kind.index] = kind.supply;
+        int[] supply = new int[instance.types.length];
+        for (ReelType type : instance.types) {
+            supply[type.index] = type.supply;
         }
-        Pricer.Offers offers = pricer.price(price, scale, task.demand, new long[supply.length], false, budget);
+        Pricer.Offers offers = pricer.price(price, scale, instance.demand, new long[supply.length], false, budget);
         if (!offers.safe) {
             return Optional.empty();
         }
-        net = offers.net;
-        long mu = leaving.mode() == Leaving.Mode.NEVER ? 0 : unplannedPrice(price, leaving.weight());
-        return new SafeBound(task, leaving).of(scale, price, mu, net, task.demand, new int[supply.length], supply);
+        reducedProfit = offers.reducedProfit;
+        long mu = rejection.mode() == Rejection.Mode.NEVER ? 0 : unplannedPrice(price, rejection.weight());
+        return new SafeBound(instance, rejection)
+                .of(scale, price, mu, reducedProfit, instance.demand, new int[supply.length], supply);
     }
 
     /** What the best way to draw from each kind brings above its cost, at the prices of the bound. */
-    long[] net() {
-        return net;
+    long[] reducedProfit() {
+        return reducedProfit;
     }
 
     private long[] prices(long scale) {
         double[] perLoad = perLoad();
-        long[] price = new long[task.items];
+        long[] price = new long[instance.items];
         for (int i = 0; i < price.length; i++) {
             double least = least(i, perLoad) * scale;
             price[i] = least == Double.MAX_VALUE ? 0 : (long) Math.floor(Math.min(least, 1e17));
@@ -87,10 +88,10 @@ final class MaterialBound {
      */
     private double[] perLoad() {
         List<Corner> corners = new ArrayList<>();
-        for (Kind kind : task.kinds) {
-            corners(kind, corners);
+        for (ReelType type : instance.types) {
+            corners(type, corners);
         }
-        double[] perLoad = new double[task.ropes];
+        double[] perLoad = new double[instance.ropes];
         double[] all = corners.stream()
                 .mapToDouble(Corner::perLoad)
                 .sorted()
@@ -100,8 +101,8 @@ final class MaterialBound {
             Arrays.fill(perLoad, price);
             return promise(perLoad, corners);
         }));
-        for (int round = 0; round < ROUNDS && task.ropes > 1; round++) {
-            for (int rope = 0; rope < task.ropes; rope++) {
+        for (int round = 0; round < ROUNDS && instance.ropes > 1; round++) {
+            for (int rope = 0; rope < instance.ropes; rope++) {
                 perLoad[rope] = ofRope(rope, perLoad.clone(), corners);
             }
         }
@@ -110,7 +111,7 @@ final class MaterialBound {
 
     private double ofRope(int rope, double[] perLoad, List<Corner> corners) {
         double[] candidates = corners.stream()
-                .filter(corner -> task.kinds[corner.kind()].rope == rope)
+                .filter(corner -> instance.types[corner.type()].rope == rope)
                 .mapToDouble(Corner::perLoad)
                 .sorted()
                 .distinct()
@@ -125,13 +126,13 @@ final class MaterialBound {
         return promise(perLoad, corners) > promised ? better : before;
     }
 
-    private void corners(Kind kind, List<Corner> corners) {
+    private void corners(ReelType type, List<Corner> corners) {
         long load = 0;
-        long cost = kind.opening;
-        for (Stretch run : kind.runs) {
+        long cost = type.opening;
+        for (ValuedRun run : type.runs) {
             Hull hull = pricer.hull(run);
             for (int s = 1; s < hull.load.length; s++) {
-                corners.add(new Corner(kind.index, load + hull.load[s], cost + hull.drop[s]));
+                corners.add(new Corner(type.index, load + hull.load[s], cost + hull.drop[s]));
             }
             load += run.cap;
             cost += Math.min(run.handling, run.drop(run.cap));
@@ -140,18 +141,18 @@ final class MaterialBound {
 
     /** What prices in proportion to the load would prove if reels could be drawn to the last bit. */
     private double promise(double[] perLoad, List<Corner> corners) {
-        double[] most = new double[task.kinds.length];
+        double[] most = new double[instance.types.length];
         for (Corner corner : corners) {
-            double price = perLoad[task.kinds[corner.kind()].rope];
-            most[corner.kind()] = Math.max(most[corner.kind()], price * corner.load() - corner.cost());
+            double price = perLoad[instance.types[corner.type()].rope];
+            most[corner.type()] = Math.max(most[corner.type()], price * corner.load() - corner.cost());
         }
         double sum = 0;
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             double least = least(i, perLoad);
-            sum += least == Double.MAX_VALUE ? 0 : least * task.demand[i];
+            sum += least == Double.MAX_VALUE ? 0 : least * instance.demand[i];
         }
-        for (Kind kind : task.kinds) {
-            sum -= most[kind.index] * kind.supply;
+        for (ReelType type : instance.types) {
+            sum -= most[type.index] * type.supply;
         }
         return sum;
     }
@@ -186,13 +187,13 @@ final class MaterialBound {
     private long unplannedPrice(long[] price, long weight) {
         double[] ratios = new double[price.length];
         for (int i = 0; i < ratios.length; i++) {
-            ratios[i] = Math.ceil((double) price[i] / task.weight[i]);
+            ratios[i] = Math.ceil((double) price[i] / instance.weight[i]);
         }
         double[] candidates = Arrays.stream(ratios).sorted().distinct().toArray();
         return (long) highest(candidates, mu -> {
             double sum = -mu * (double) weight;
             for (int i = 0; i < price.length; i++) {
-                sum += Math.min((double) price[i], mu * (double) task.weight[i]) * task.demand[i];
+                sum += Math.min((double) price[i], mu * (double) instance.weight[i]) * instance.demand[i];
             }
             return sum;
         });

@@ -6,13 +6,13 @@ import java.util.OptionalLong;
 
 /** Bounds a node by whole numbers: duals rounded down, reduced costs of all its columns worked out exactly. */
 final class NodeBound {
-    private final Task task;
+    private final Instance instance;
     private final Simplex lp;
     private final double unit;
     private final long scale;
 
-    NodeBound(Task task, Simplex lp, double unit, long scale) {
-        this.task = task;
+    NodeBound(Instance instance, Simplex lp, double unit, long scale) {
+        this.instance = instance;
         this.lp = lp;
         this.unit = unit;
         this.scale = scale;
@@ -48,8 +48,8 @@ final class NodeBound {
         long most = 0;
         for (int t = 0; t < pattern.item.length; t++) {
             int i = pattern.item[t];
-            most = Math.max(most, -Math.floorDiv(-task.demand[i], pattern.count[t]));
+            most = Math.max(most, -Math.floorDiv(-instance.demand[i], pattern.count[t]));
         }
-        return Math.min(most, task.kinds[pattern.kind].supply);
+        return Math.min(most, instance.types[pattern.type].supply);
     }
 }

@@ -46,7 +46,7 @@ final class Normaliser {
         return weight;
     }
 
-    Task task() {
+    Instance instance() {
         List<long[]> kindLoads = mergeKinds();
         mergeItems(kindLoads);
         int m = itemsBehind.size();
@@ -64,25 +64,25 @@ final class Normaliser {
     private List<long[]> mergeKinds() {
         Map<Twin, List<Integer>> twins = new LinkedHashMap<>();
         for (int k = 0; k < problem.reels().size(); k++) {
-            ReelKind kind = problem.reels().get(k);
-            if (kind.supply() == 0 || !holdsAnything(kind)) {
+            ReelKind type = problem.reels().get(k);
+            if (type.supply() == 0 || !holdsAnything(type)) {
                 continue;
             }
-            Twin twin = new Twin(kind.runs(), kind.opening(), kind.cutLoss(), kind.lengths(), kind.value());
+            Twin twin = new Twin(type.runs(), type.opening(), type.cutLoss(), type.lengths(), type.value());
             twins.computeIfAbsent(twin, unseen -> new ArrayList<>()).add(k);
         }
         List<long[]> kindLoads = new ArrayList<>();
         for (List<Integer> same : twins.values()) {
             kindsBehind.add(List.copyOf(same));
-            ReelKind kind = problem.reels().get(same.get(0));
-            kindLoads.add(loadsOf(kind));
+            ReelKind type = problem.reels().get(same.get(0));
+            kindLoads.add(loadsOf(type));
         }
         return kindLoads;
     }
 
-    private static boolean holdsAnything(ReelKind kind) {
-        for (Run run : kind.runs()) {
-            for (long length : kind.lengths()) {
+    private static boolean holdsAnything(ReelKind type) {
+        for (Run run : type.runs()) {
+            for (long length : type.lengths()) {
                 if (length != ReelKind.NOT_ALLOWED && length <= run.length()) {
                     return true;
                 }
@@ -91,14 +91,14 @@ final class Normaliser {
         return false;
     }
 
-    private long[] loadsOf(ReelKind kind) {
+    private long[] loadsOf(ReelKind type) {
         Map<Long, long[]> byLoss = sameList.computeIfAbsent(
-                kind.lengths(), list -> loads.computeIfAbsent(list, unseen -> new HashMap<>()));
-        return byLoss.computeIfAbsent(kind.cutLoss(), loss -> {
-            long[] load = new long[kind.lengths().size()];
+                type.lengths(), list -> loads.computeIfAbsent(list, unseen -> new HashMap<>()));
+        return byLoss.computeIfAbsent(type.cutLoss(), loss -> {
+            long[] load = new long[type.lengths().size()];
             for (int i = 0; i < load.length; i++) {
-                long length = kind.lengths().get(i);
-                load[i] = length == ReelKind.NOT_ALLOWED ? Kind.NEVER : length + loss;
+                long length = type.lengths().get(i);
+                load[i] = length == ReelKind.NOT_ALLOWED ? ReelType.NEVER : length + loss;
             }
             return load;
         });
@@ -123,18 +123,18 @@ final class Normaliser {
         itemsBehind.addAll(groups);
     }
 
-    private Task withKinds(int[] demand, long[] weights, List<long[]> kindLoads) {
+    private Instance withKinds(int[] demand, long[] weights, List<long[]> kindLoads) {
         IdentityHashMap<long[], long[]> merged = new IdentityHashMap<>();
         IdentityHashMap<long[], Integer> ropes = new IdentityHashMap<>();
-        Kind[] kinds = new Kind[kindsBehind.size()];
-        for (int k = 0; k < kinds.length; k++) {
+        ReelType[] types = new ReelType[kindsBehind.size()];
+        for (int k = 0; k < types.length; k++) {
             long[] load = merged.computeIfAbsent(kindLoads.get(k), this::ofMerged);
             Integer known = ropes.get(load);
             int rope = known == null ? ropes.size() : known;
             ropes.put(load, rope);
-            kinds[k] = kind(k, load, rope, demand);
+            types[k] = type(k, load, rope, demand);
         }
-        return new Task(demand, weights, kinds, ropes.size());
+        return new Instance(demand, weights, types, ropes.size());
     }
 
     private long[] ofMerged(long[] load) {
@@ -145,19 +145,19 @@ final class Normaliser {
         return shorter;
     }
 
-    private Kind kind(int k, long[] load, int rope, int[] demand) {
-        ReelKind kind = problem.reels().get(kindsBehind.get(k).get(0));
+    private ReelType type(int k, long[] load, int rope, int[] demand) {
+        ReelKind type = problem.reels().get(kindsBehind.get(k).get(0));
         long divisor = 0;
         for (long each : load) {
-            divisor = each == Kind.NEVER ? divisor : Task.gcd(divisor, each);
+            divisor = each == ReelType.NEVER ? divisor : Instance.gcd(divisor, each);
         }
-        int useful = lastUsefulRun(kind, load);
-        Stretch[] runs = new Stretch[useful + 1];
+        int useful = lastUsefulRun(type, load);
+        ValuedRun[] runs = new ValuedRun[useful + 1];
         long longest = 0;
         for (int r = 0; r <= useful; r++) {
-            Run run = kind.runs().get(r);
-            long cap = Math.floorDiv(run.length() + kind.cutLoss(), divisor) * divisor;
-            runs[r] = new Stretch(run.length(), cap, run.handling(), kind.value());
+            Run run = type.runs().get(r);
+            long cap = Math.floorDiv(run.length() + type.cutLoss(), divisor) * divisor;
+            runs[r] = new ValuedRun(run.length(), cap, run.handling(), type.value());
             longest = Math.max(longest, cap);
         }
         long fit = 0;
@@ -169,17 +169,18 @@ final class Normaliser {
             supply += Math.min(fit, problem.reels().get(original).supply());
         }
         boolean limited = supply < fit;
-        return new Kind(k, (int) Math.min(supply, Integer.MAX_VALUE / 2), limited, kind.opening(), runs, load, rope);
+        return new ReelType(
+                k, (int) Math.min(supply, Integer.MAX_VALUE / 2), limited, type.opening(), runs, load, rope);
     }
 
-    private static int lastUsefulRun(ReelKind kind, long[] load) {
-        long shortest = Kind.NEVER;
+    private static int lastUsefulRun(ReelKind type, long[] load) {
+        long shortest = ReelType.NEVER;
         for (long each : load) {
             shortest = Math.min(shortest, each);
         }
         int last = 0;
-        for (int r = 0; r < kind.runs().size(); r++) {
-            if (shortest <= kind.runs().get(r).length() + kind.cutLoss()) {
+        for (int r = 0; r < type.runs().size(); r++) {
+            if (shortest <= type.runs().get(r).length() + type.cutLoss()) {
                 last = r;
             }
         }

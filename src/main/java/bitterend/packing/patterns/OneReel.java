@@ -8,8 +8,8 @@ import java.util.List;
 final class OneReel {
     static final long NEVER = Long.MAX_VALUE / 4;
 
-    private final Task task;
-    private final Kind kind;
+    private final Instance instance;
+    private final ReelType type;
     private final States states;
     private final long[] cost;
     private final int[] lastRun;
@@ -20,15 +20,15 @@ final class OneReel {
     private final int[] reachable;
     private long work;
 
-    OneReel(Task task, Kind kind, States states) {
-        this.task = task;
-        this.kind = kind;
+    OneReel(Instance instance, ReelType type, States states) {
+        this.instance = instance;
+        this.type = type;
         this.states = states;
         int size = states.size();
         cost = filled(size);
         lastRun = new int[size];
-        drawn = new long[kind.runs.length][];
-        before = new int[kind.runs.length][];
+        drawn = new long[type.runs.length][];
+        before = new int[type.runs.length][];
         draw();
         reachable = java.util.stream.IntStream.range(1, size)
                 .filter(s -> cost[s] < NEVER)
@@ -51,13 +51,13 @@ final class OneReel {
 
     private void draw() {
         long[] reached = filled(states.size());
-        reached[0] = kind.opening;
-        for (int r = 0; r < kind.runs.length; r++) {
-            Stretch run = kind.runs[r];
+        reached[0] = type.opening;
+        for (int r = 0; r < type.runs.length; r++) {
+            ValuedRun run = type.runs[r];
             drawn[r] = filled(states.size());
             before[r] = new int[states.size()];
             for (int take = 1; take < states.size(); take++) {
-                long load = states.load(take, kind.load);
+                long load = states.load(take, type.load);
                 if (load <= run.cap) {
                     draw(r, reached, take, run.drop(load));
                 }
@@ -89,7 +89,7 @@ final class OneReel {
         int r = lastRun[state];
         while (rest != 0) {
             int earlier = before[r][rest];
-            for (int i = 0; i < task.items; i++) {
+            for (int i = 0; i < instance.items; i++) {
                 int count = states.count(rest, i) - states.count(earlier, i);
                 if (count > 0) {
                     takes.add(new int[] {r, i, count});
@@ -98,7 +98,7 @@ final class OneReel {
             rest = earlier;
             r = rest == 0 ? 0 : runBefore(r, rest);
         }
-        return Pattern.of(task, kind.index, column(takes, 0), column(takes, 1), column(takes, 2), takes.size());
+        return Pattern.of(instance, type.index, column(takes, 0), column(takes, 1), column(takes, 2), takes.size());
     }
 
     /** The run that was drawn last to reach a state before a later run. */
@@ -111,7 +111,7 @@ final class OneReel {
                 least = drawn[r][state] + handled;
                 best = r;
             }
-            handled += kind.runs[r].handling;
+            handled += type.runs[r].handling;
         }
         return best;
     }

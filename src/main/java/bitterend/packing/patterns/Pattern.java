@@ -7,7 +7,7 @@ final class Pattern {
     /** Draws nothing. */
     static final Pattern NOTHING = new Pattern(0, new int[0], new int[0], new int[0], new int[0], new int[0], 0);
 
-    final int kind;
+    final int type;
     /** Parallel arrays, one entry for each take. */
     final int[] run;
 
@@ -19,8 +19,8 @@ final class Pattern {
     final int[] count;
     final long cost;
 
-    private Pattern(int kind, int[] run, int[] takeItem, int[] takeCount, int[] item, int[] count, long cost) {
-        this.kind = kind;
+    private Pattern(int type, int[] run, int[] takeItem, int[] takeCount, int[] item, int[] count, long cost) {
+        this.type = type;
         this.run = run;
         this.takeItem = takeItem;
         this.takeCount = takeCount;
@@ -34,7 +34,7 @@ final class Pattern {
      *
      * @param length how many entries of the arrays count
      */
-    static Pattern of(Task task, int kind, int[] run, int[] item, int[] count, int length) {
+    static Pattern of(Instance instance, int type, int[] run, int[] item, int[] count, int length) {
         long[] order = new long[length];
         for (int t = 0; t < length; t++) {
             order[t] = ((long) run[t] << 52) | ((long) item[t] << 24) | t;
@@ -60,55 +60,55 @@ final class Pattern {
         runs = Arrays.copyOf(runs, size);
         items = Arrays.copyOf(items, size);
         counts = Arrays.copyOf(counts, size);
-        return summed(task, kind, runs, items, counts);
+        return summed(instance, type, runs, items, counts);
     }
 
-    private static Pattern summed(Task task, int kind, int[] runs, int[] items, int[] counts) {
-        long cost = costOf(task.kinds[kind], runs, items, counts);
+    private static Pattern summed(Instance instance, int type, int[] runs, int[] items, int[] counts) {
+        long cost = costOf(instance.types[type], runs, items, counts);
         if (items.length == 0 || runs[0] == runs[runs.length - 1]) {
-            return new Pattern(kind, runs, items, counts, items, counts, cost);
+            return new Pattern(type, runs, items, counts, items, counts, cost);
         }
         int[] sorted = Arrays.stream(items).distinct().sorted().toArray();
         int[] sums = new int[sorted.length];
         for (int t = 0; t < items.length; t++) {
             sums[Arrays.binarySearch(sorted, items[t])] += counts[t];
         }
-        return new Pattern(kind, runs, items, counts, sorted, sums, cost);
+        return new Pattern(type, runs, items, counts, sorted, sums, cost);
     }
 
-    private static long costOf(Kind kind, int[] runs, int[] items, int[] counts) {
+    private static long costOf(ReelType type, int[] runs, int[] items, int[] counts) {
         if (items.length == 0) {
             return 0;
         }
-        long cost = kind.opening;
+        long cost = type.opening;
         int t = 0;
         int last = runs[runs.length - 1];
         for (int r = 0; r <= last; r++) {
             long load = 0;
             for (; t < items.length && runs[t] == r; t++) {
-                load += counts[t] * kind.load[items[t]];
+                load += counts[t] * type.load[items[t]];
             }
-            if (load > kind.runs[r].cap) {
-                throw new IllegalArgumentException("load " + load + " does not fit " + kind.runs[r].cap);
+            if (load > type.runs[r].cap) {
+                throw new IllegalArgumentException("load " + load + " does not fit " + type.runs[r].cap);
             }
-            cost += load == 0 ? kind.runs[r].handling : kind.runs[r].drop(load);
+            cost += load == 0 ? type.runs[r].handling : type.runs[r].drop(load);
         }
         return cost;
     }
 
     /** The same takes priced by another task over the same items and kinds. */
-    Pattern in(Task task) {
+    Pattern in(Instance instance) {
         return new Pattern(
-                kind, run, takeItem, takeCount, item, count, costOf(task.kinds[kind], run, takeItem, takeCount));
+                type, run, takeItem, takeCount, item, count, costOf(instance.types[type], run, takeItem, takeCount));
     }
 
     /** One piece of an item less, from the last run that holds it. */
-    Pattern without(Task task, int less) {
+    Pattern without(Instance instance, int less) {
         int[] counts = takeCount.clone();
         for (int t = takeItem.length - 1; t >= 0; t--) {
             if (takeItem[t] == less) {
                 counts[t]--;
-                return of(task, kind, run, takeItem, counts, counts.length);
+                return of(instance, type, run, takeItem, counts, counts.length);
             }
         }
         throw new IllegalArgumentException("item " + less + " is not in the pattern");
@@ -141,7 +141,7 @@ final class Pattern {
     @Override
     public boolean equals(Object other) {
         return other instanceof Pattern that
-                && kind == that.kind
+                && type == that.type
                 && Arrays.equals(run, that.run)
                 && Arrays.equals(takeItem, that.takeItem)
                 && Arrays.equals(takeCount, that.takeCount);
@@ -149,6 +149,6 @@ final class Pattern {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * (31 * kind + Arrays.hashCode(run)) + Arrays.hashCode(takeItem)) + Arrays.hashCode(takeCount);
+        return 31 * (31 * (31 * type + Arrays.hashCode(run)) + Arrays.hashCode(takeItem)) + Arrays.hashCode(takeCount);
     }
 }

@@ -39,7 +39,7 @@ final class PatternNode {
         return side;
     }
 
-    void add(Cut cut) {
+    void add(ValidInequality cut) {
         lp.addCut(cut.rhs(), cut.columns(), cut.coefficients(), PatternProgram.DEAR);
         rowAdded();
     }
@@ -65,7 +65,7 @@ final class PatternNode {
 
     /** Whether whole numbers near the duals prove that every plan of this node costs more than {@code target}. */
     boolean proves(long target) {
-        if (bound <= target && value() > target - 0.5 * program.task.step) {
+        if (bound <= target && value() > target - 0.5 * program.instance.step) {
             raise();
         }
         return bound > target;
@@ -73,9 +73,9 @@ final class PatternNode {
 
     /** Raises the bound to what whole numbers near the duals prove. */
     void raise() {
-        OptionalLong found = new NodeBound(program.task, lp, program.unit, program.scale).of(columns);
+        OptionalLong found = new NodeBound(program.instance, lp, program.unit, program.scale).of(columns);
         if (found.isPresent()) {
-            bound = Math.max(bound, program.task.roundUp(found.getAsLong()));
+            bound = Math.max(bound, program.instance.roundUp(found.getAsLong()));
         }
     }
 

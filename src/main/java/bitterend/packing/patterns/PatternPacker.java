@@ -22,10 +22,10 @@ public final class PatternPacker {
     private static PatternPlan pack(PatternProblem problem, Effort effort, boolean shortcut) {
         Budget budget = Budget.of(effort.work(), effort.time(), effort.cancelled());
         Normaliser normaliser = new Normaliser(problem);
-        Task task = normaliser.task();
-        Best best = new Best(task, effort.listener());
-        Solver solver = new Solver(task, best, effort, budget, shortcut);
+        Instance instance = normaliser.instance();
+        Incumbent best = new Incumbent(instance, effort.listener());
+        Solver solver = new Solver(instance, best, effort, budget, shortcut);
         solver.run();
-        return new Answer(problem, normaliser, task).of(best, solver, budget.spent());
+        return new Answer(problem, normaliser, instance).of(best, solver, budget.spent());
     }
 }

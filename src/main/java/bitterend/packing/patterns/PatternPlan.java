@@ -22,8 +22,8 @@ public record PatternPlan(
         long cost,
         long weightBound,
         long bound,
-        Certificate root,
-        Certificate weightRoot,
+        DualProof root,
+        DualProof weightRoot,
         long work) {
     public PatternPlan {
         draws = List.copyOf(draws);

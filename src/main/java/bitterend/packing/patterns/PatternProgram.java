@@ -15,7 +15,7 @@ final class PatternProgram {
 
     private static final int BITS_OF_DEAR = 8;
 
-    final Task task;
+    final Instance instance;
     /** Cost of the dearest reel: what prices in the program are stated in. */
     final double unit;
     /** Units of whole prices in one unit of cost. */
@@ -25,33 +25,33 @@ final class PatternProgram {
     /** Where a piece cut once too often is not free to leave out, no piece may be cut too often. */
     private final boolean exact;
 
-    PatternProgram(Task task) {
-        this.task = task;
-        unit = task.dearest();
-        counted = task.counted();
-        exact = !task.trimmable();
+    PatternProgram(Instance instance) {
+        this.instance = instance;
+        unit = instance.dearest();
+        counted = instance.counted();
+        exact = !instance.trimmable();
         int bits = Math.max(1, Math.getExponent(unit) + 1);
-        int pieces = 64 - Long.numberOfLeadingZeros(task.pieces());
+        int pieces = 64 - Long.numberOfLeadingZeros(instance.pieces());
         scale = 1L << Math.max(0, Math.min(36, 58 - BITS_OF_DEAR - pieces) - bits);
     }
 
     /** The program over these patterns, not yet solved. */
     PatternNode root(List<Pattern> patterns, int[] least, int[] most) {
-        int m = task.items;
-        int kinds = counted ? task.kinds.length : 0;
-        int rows = m + 2 * kinds + (exact ? m : 0);
+        int m = instance.items;
+        int types = counted ? instance.types.length : 0;
+        int rows = m + 2 * types + (exact ? m : 0);
         double[] rhs = new double[rows];
         double[] price = new double[rows];
         Arrays.fill(price, DEAR);
         for (int i = 0; i < m; i++) {
-            rhs[i] = task.demand[i];
+            rhs[i] = instance.demand[i];
             if (exact) {
-                rhs[m + 2 * kinds + i] = -task.demand[i];
+                rhs[m + 2 * types + i] = -instance.demand[i];
             }
         }
-        for (int k = 0; k < kinds; k++) {
+        for (int k = 0; k < types; k++) {
             rhs[m + k] = -most[k];
-            rhs[m + kinds + k] = least[k];
+            rhs[m + types + k] = least[k];
         }
         Simplex lp = new Simplex(rhs, price, 7);
         List<Pattern> columns = new ArrayList<>();
@@ -70,11 +70,11 @@ final class PatternProgram {
         int[] rows = Arrays.copyOf(pattern.item, size + (counted ? 2 : 0) + (exact ? size : 0));
         int at = size;
         if (counted) {
-            rows[at++] = task.items + pattern.kind;
-            rows[at++] = task.items + task.kinds.length + pattern.kind;
+            rows[at++] = instance.items + pattern.type;
+            rows[at++] = instance.items + instance.types.length + pattern.type;
         }
         for (int t = 0; t < size && exact; t++) {
-            rows[at++] = task.items + (counted ? 2 * task.kinds.length : 0) + pattern.item[t];
+            rows[at++] = instance.items + (counted ? 2 * instance.types.length : 0) + pattern.item[t];
         }
         return rows;
     }

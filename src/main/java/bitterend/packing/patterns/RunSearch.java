@@ -5,21 +5,21 @@ package bitterend.packing.patterns;
  * runs of one kind.
  */
 final class RunSearch {
-    private static final long HASTY_NODES = 3_000;
-    private static final long PATIENT_NODES = 40_000;
+    private static final long HEURISTIC_NODES = 3_000;
+    private static final long EXACT_NODES = 40_000;
     private static final int BLOCK = 32;
 
-    final Kind kind;
-    final Question question;
-    private final Order order;
+    final ReelType type;
+    final PricingProblem pricing;
+    private final ItemsByDensity order;
     private final SharedStates shared;
     private final Hulls hulls;
     private boolean safe = true;
 
     /** @param order the items of the kind's rope at the prices asked about */
-    RunSearch(Kind kind, Question question, Order order, SharedStates shared, Hulls hulls) {
-        this.kind = kind;
-        this.question = question;
+    RunSearch(ReelType type, PricingProblem pricing, ItemsByDensity order, SharedStates shared, Hulls hulls) {
+        this.type = type;
+        this.pricing = pricing;
         this.order = order;
         this.shared = shared;
         this.hulls = hulls;
@@ -31,19 +31,19 @@ final class RunSearch {
     }
 
     /** The best way to draw from run r that brings more than {@code floor}. */
-    RunBest best(int r, long floor) {
-        Stretch run = kind.runs[r];
-        RunBest best = searched(run, floor);
-        return best.found() && best.net() >= 0 ? best : worthless(run, best);
+    RunSolution best(int r, long floor) {
+        ValuedRun run = type.runs[r];
+        RunSolution best = searched(run, floor);
+        return best.found() && best.reducedProfit() >= 0 ? best : worthless(run, best);
     }
 
     /** Where nothing brings more than it costs, a run may still be drawn for a piece of no price: the shortest. */
-    private RunBest worthless(Stretch run, RunBest best) {
-        long[] load = kind.load;
+    private RunSolution worthless(ValuedRun run, RunSolution best) {
+        long[] load = type.load;
         int shortest = -1;
         for (int i = 0; i < load.length; i++) {
-            if (question.price[i] <= 0
-                    && question.bound[i] > 0
+            if (pricing.price[i] <= 0
+                    && pricing.bound[i] > 0
                     && load[i] <= run.cap
                     && (shortest < 0 || load[i] < load[shortest])) {
                 shortest = i;
@@ -52,38 +52,40 @@ final class RunSearch {
         if (shortest < 0) {
             return best;
         }
-        long net = -question.scale * run.drop(load[shortest]);
-        return net > best.net() ? new RunBest(net, new int[] {shortest}, new int[] {1}) : best;
+        long reducedProfit = -pricing.scale * run.drop(load[shortest]);
+        return reducedProfit > best.reducedProfit()
+                ? new RunSolution(reducedProfit, new int[] {shortest}, new int[] {1})
+                : best;
     }
 
-    private RunBest searched(Stretch run, long floor) {
-        Reach reach = new Reach(order, run, hulls.of(run), question.scale);
-        long nodes = question.hasty ? HASTY_NODES : shared.tried() ? 1 : PATIENT_NODES;
-        Knapsack knapsack = new Knapsack(order, run, reach, question.scale, nodes);
+    private RunSolution searched(ValuedRun run, long floor) {
+        KnapsackBound reach = new KnapsackBound(order, run, hulls.of(run), pricing.scale);
+        long nodes = pricing.heuristic ? HEURISTIC_NODES : shared.tried() ? 1 : EXACT_NODES;
+        Knapsack knapsack = new Knapsack(order, run, reach, pricing.scale, nodes);
         boolean complete = knapsack.search(floor);
-        question.budget.spend(knapsack.nodes());
-        if (complete || question.hasty) {
+        pricing.budget.spend(knapsack.nodes());
+        if (complete || pricing.heuristic) {
             safe &= complete;
-            return new RunBest(knapsack.best(), knapsack.items(), knapsack.counts());
+            return new RunSolution(knapsack.best(), knapsack.items(), knapsack.counts());
         }
-        StateList all = shared.list();
+        KnapsackTable all = shared.list();
         return all != null ? readOff(all, run, floor) : byLoads(run, reach, knapsack);
     }
 
     /** Goes on from a search that did not end: over all loads, and if those are too many, with what can be reached. */
-    private RunBest byLoads(Stretch run, Reach reach, Knapsack knapsack) {
+    private RunSolution byLoads(ValuedRun run, KnapsackBound reach, Knapsack knapsack) {
         long best = knapsack.best();
-        StateList states = new StateList(order, run.cap, SharedStates.MOST);
-        if (!states.build((next, load, worth) -> reach.from(next, load, worth) <= best, question.budget)) {
-            return new RunBest(Math.max(best, reach.from(0, 0, 0)), knapsack.items(), knapsack.counts());
+        KnapsackTable states = new KnapsackTable(order, run.cap, SharedStates.MOST);
+        if (!states.build((next, load, worth) -> reach.from(next, load, worth) <= best, pricing.budget)) {
+            return new RunSolution(Math.max(best, reach.from(0, 0, 0)), knapsack.items(), knapsack.counts());
         }
-        RunBest better = readOff(states, run, best);
-        return better.found() ? better : new RunBest(best, knapsack.items(), knapsack.counts());
+        RunSolution better = readOff(states, run, best);
+        return better.found() ? better : new RunSolution(best, knapsack.items(), knapsack.counts());
     }
 
     /** The state that brings most, and more than {@code floor}; blocks that cannot hold one are passed over. */
-    private RunBest readOff(StateList states, Stretch run, long floor) {
-        long scale = question.scale;
+    private RunSolution readOff(KnapsackTable states, ValuedRun run, long floor) {
+        long scale = pricing.scale;
         long best = floor;
         int at = -1;
         for (int from = 0; from < states.states() && states.load(from) <= run.cap; from += BLOCK) {
@@ -92,18 +94,18 @@ final class RunSearch {
                 continue;
             }
             for (int s = from; s < to && states.load(s) <= run.cap; s++) {
-                long net = states.worth(s) - scale * run.drop(states.load(s));
-                if (net > best && states.load(s) > 0) {
-                    best = net;
+                long reducedProfit = states.worth(s) - scale * run.drop(states.load(s));
+                if (reducedProfit > best && states.load(s) > 0) {
+                    best = reducedProfit;
                     at = s;
                 }
             }
         }
         if (at < 0) {
-            return RunBest.none(best);
+            return RunSolution.none(best);
         }
-        int[] all = new int[question.price.length];
+        int[] all = new int[pricing.price.length];
         states.trace(at, all);
-        return RunBest.of(best, all);
+        return RunSolution.of(best, all);
     }
 }

@@ -9,14 +9,14 @@ final class SharedStates {
     static final int MOST = 3_000_000;
 
     private final boolean useful;
-    private final Order order;
+    private final ItemsByDensity order;
     private final long cap;
     private final Budget budget;
-    private @Nullable StateList list;
+    private @Nullable KnapsackTable list;
     private boolean tried;
 
     /** @param useful false where a search for each run is cheaper: then there is no list */
-    SharedStates(boolean useful, Order order, long cap, Budget budget) {
+    SharedStates(boolean useful, ItemsByDensity order, long cap, Budget budget) {
         this.useful = useful;
         this.order = order;
         this.cap = cap;
@@ -30,10 +30,10 @@ final class SharedStates {
 
     /** Null when there is none, or there would be too many states. */
     @Nullable
-    StateList list() {
+    KnapsackTable list() {
         if (useful && !tried) {
             tried = true;
-            StateList made = new StateList(order, cap, MOST);
+            KnapsackTable made = new KnapsackTable(order, cap, MOST);
             list = made.build((next, load, worth) -> false, budget) ? made : null;
         }
         return list;

@@ -12,15 +12,15 @@ import java.util.List;
 final class SmallProblem {
     private static final long STEPS_PER_STATE = 10_000;
 
-    private final Task task;
+    private final Instance instance;
     private final States states;
     private final List<OneReel> layers = new ArrayList<>();
     private final List<int[]> origins = new ArrayList<>();
     private long[] cost;
 
-    private SmallProblem(Task task) {
-        this.task = task;
-        states = States.of(task.demand);
+    private SmallProblem(Instance instance) {
+        this.instance = instance;
+        states = States.of(instance.demand);
         cost = new long[states.size()];
         java.util.Arrays.fill(cost, 1, cost.length, OneReel.NEVER);
     }
@@ -30,35 +30,35 @@ final class SmallProblem {
      *
      * @return whether it was small enough
      */
-    static boolean settle(Task task, Best best, Leaving leaving, long mostWork, Budget budget) {
+    static boolean settle(Instance instance, Incumbent best, Rejection rejection, long mostWork, Budget budget) {
         long most = mostWork / STEPS_PER_STATE;
-        if (States.count(task.demand, most) > most) {
+        if (States.count(instance.demand, most) > most) {
             return false;
         }
-        SmallProblem small = new SmallProblem(task);
+        SmallProblem small = new SmallProblem(instance);
         if (!small.solve(mostWork, budget)) {
             return false;
         }
-        small.report(best, leaving);
+        small.report(best, rejection);
         return true;
     }
 
     private boolean solve(long mostWork, Budget budget) {
         List<OneReel> reels = new ArrayList<>();
         long work = 0;
-        for (Kind kind : task.kinds) {
-            OneReel reel = new OneReel(task, kind, states);
+        for (ReelType type : instance.types) {
+            OneReel reel = new OneReel(instance, type, states);
             reels.add(reel);
-            work += reel.work() + (long) kind.supply * reel.reachable().length * states.size();
+            work += reel.work() + (long) type.supply * reel.reachable().length * states.size();
             if (work > mostWork || budget.spend(reel.work())) {
                 return false;
             }
         }
-        for (Kind kind : task.kinds) {
+        for (ReelType type : instance.types) {
             boolean more = true;
-            for (int copy = 0; copy < kind.supply && more; copy++) {
-                more = add(reels.get(kind.index));
-                if (budget.spend((long) reels.get(kind.index).reachable().length * states.size())) {
+            for (int copy = 0; copy < type.supply && more; copy++) {
+                more = add(reels.get(type.index));
+                if (budget.spend((long) reels.get(type.index).reachable().length * states.size())) {
                     return false;
                 }
             }
@@ -88,7 +88,7 @@ final class SmallProblem {
         return better;
     }
 
-    private void report(Best best, Leaving leaving) {
+    private void report(Incumbent best, Rejection rejection) {
         int lightest = 0;
         long cheapest = Long.MAX_VALUE;
         for (int s = 0; s < cost.length; s++) {
@@ -98,18 +98,18 @@ final class SmallProblem {
             long weight = weightLeft(s);
             int order = Long.compare(weight, weightLeft(lightest));
             lightest = order < 0 || (order == 0 && cost[s] < cost[lightest]) ? s : lightest;
-            cheapest = weight <= leaving.weight() ? Math.min(cheapest, cost[s]) : cheapest;
+            cheapest = weight <= rejection.weight() ? Math.min(cheapest, cost[s]) : cheapest;
         }
         best.offer(plan(lightest));
-        if (leaving.mode() == Leaving.Mode.PRICED) {
-            best.raise(weightLeft(lightest), leaving);
+        if (rejection.mode() == Rejection.Mode.PRICED) {
+            best.raise(weightLeft(lightest), rejection);
         } else if (cheapest < Long.MAX_VALUE) {
-            best.raise(cheapest, leaving);
+            best.raise(cheapest, rejection);
         }
     }
 
     private long weightLeft(int state) {
-        return task.weightOf(states.left(state));
+        return instance.weightOf(states.left(state));
     }
 
     private List<Pattern> plan(int state) {

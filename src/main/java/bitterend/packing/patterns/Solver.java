@@ -8,8 +8,8 @@ import java.util.List;
 final class Solver {
     private static final int LIMITS = 3;
 
-    private final Task task;
-    private final Best best;
+    private final Instance instance;
+    private final Incumbent best;
     private final Effort effort;
     private final Budget budget;
     private final boolean shortcut;
@@ -18,9 +18,9 @@ final class Solver {
     private long rootGiven;
 
     /** @param shortcut whether small problems may be solved by counting their states */
-    Solver(Task task, Best best, Effort effort, Budget budget, boolean shortcut) {
+    Solver(Instance instance, Incumbent best, Effort effort, Budget budget, boolean shortcut) {
         this.shortcut = shortcut;
-        this.task = task;
+        this.instance = instance;
         this.best = best;
         this.effort = effort;
         this.budget = budget;
@@ -28,14 +28,14 @@ final class Solver {
 
     void run() {
         boolean quick = effort.depth() == Effort.Depth.QUICK;
-        new Starts(task, best, effort.seed(), budget).run(quick ? 4 : 16);
-        if (best.closed(Leaving.NEVER) || task.kinds.length == 0) {
-            best.raise(task.kinds.length == 0 ? best.weight() : 0, Leaving.PRICED);
+        new InitialPlans(instance, best, effort.seed(), budget).run(quick ? 4 : 16);
+        if (best.closed(Rejection.NEVER) || instance.types.length == 0) {
+            best.raise(instance.types.length == 0 ? best.weight() : 0, Rejection.PRICED);
             return;
         }
         Budget part =
                 best.complete() ? budget : budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
-        Phase phase = new Phase(task, Leaving.NEVER, best, effort, shortcut);
+        ColumnGeneration phase = new ColumnGeneration(instance, Rejection.NEVER, best, effort, shortcut);
         phase.run(part);
         if (part != budget) {
             budget.charge(part);
@@ -49,19 +49,20 @@ final class Solver {
 
     /** Not everything can be planned, or so it seems: how much must be left out, and what does the rest cost. */
     private void leaveOut() {
-        Task free = task.free();
-        Best lightest = new Best(free, progress -> {});
+        Instance free = instance.free();
+        Incumbent lightest = new Incumbent(free, progress -> {});
         lightest.offer(in(free, best.plan()));
-        Phase weigh = new Phase(free, Leaving.PRICED, lightest, effort, shortcut);
+        ColumnGeneration weigh = new ColumnGeneration(free, Rejection.PRICED, lightest, effort, shortcut);
         Budget half = budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 2));
         weigh.run(half);
         budget.charge(half);
         weightRoot = weigh.root();
-        best.raise(lightest.weightBound(), Leaving.PRICED);
-        best.offer(in(task, lightest.plan()));
+        best.raise(lightest.weightBound(), Rejection.PRICED);
+        best.offer(in(instance, lightest.plan()));
         for (int round = 0; round < LIMITS && (round == 0 || isLighter()); round++) {
             rootGiven = best.weight();
-            Phase phase = new Phase(task, Leaving.limited(rootGiven), best, effort, shortcut);
+            ColumnGeneration phase =
+                    new ColumnGeneration(instance, Rejection.limited(rootGiven), best, effort, shortcut);
             phase.run(budget);
             root = phase.root();
         }
@@ -72,7 +73,7 @@ final class Solver {
         return !budget.over() && best.weight() < rootGiven;
     }
 
-    private static List<Pattern> in(Task other, List<Pattern> plan) {
+    private static List<Pattern> in(Instance other, List<Pattern> plan) {
         return plan.stream().map(pattern -> pattern.in(other)).toList();
     }
 

@@ -60,14 +60,14 @@ final class States {
         return true;
     }
 
-    /** The load of a state on a kind, or {@link Kind#NEVER} when it holds an item that may not be cut from it. */
+    /** The load of a state on a kind, or {@link ReelType#NEVER} when it holds an item that may not be cut from it. */
     long load(int state, long[] load) {
         long sum = 0;
         for (int i = 0; i < demand.length; i++) {
             int count = count(state, i);
             if (count > 0) {
-                if (load[i] >= Kind.NEVER) {
-                    return Kind.NEVER;
+                if (load[i] >= ReelType.NEVER) {
+                    return ReelType.NEVER;
                 }
                 sum += count * load[i];
             }

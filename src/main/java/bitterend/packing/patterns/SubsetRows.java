@@ -16,7 +16,7 @@ final class SubsetRows {
     private static final int MOST = 40;
     private static final double VIOLATION = 0.02;
 
-    private final Task task;
+    private final Instance instance;
     private final List<Pattern> columns;
     private final double[] x;
     private final List<Integer> used = new ArrayList<>();
@@ -33,11 +33,11 @@ final class SubsetRows {
         }
     }
 
-    SubsetRows(Task task, List<Pattern> columns, double[] x) {
-        this.task = task;
+    SubsetRows(Instance instance, List<Pattern> columns, double[] x) {
+        this.instance = instance;
         this.columns = columns;
         this.x = x;
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             with.add(new ArrayList<>());
         }
         for (int j = 0; j < x.length; j++) {
@@ -51,14 +51,14 @@ final class SubsetRows {
     }
 
     /** The most violated cuts. */
-    List<Cut> violated() {
+    List<ValidInequality> violated() {
         List<Candidate> candidates = new ArrayList<>();
-        for (int i = 0; i < task.items; i++) {
+        for (int i = 0; i < instance.items; i++) {
             consider(candidates, i);
         }
         BitSet[] near = neighbours();
         Set<Long> seen = new HashSet<>();
-        for (int a = 0; a < task.items; a++) {
+        for (int a = 0; a < instance.items; a++) {
             for (int b = near[a].nextSetBit(0); b >= 0; b = near[a].nextSetBit(b + 1)) {
                 for (int c = near[b].nextSetBit(0); c >= 0; c = near[b].nextSetBit(c + 1)) {
                     int[] triple = {a, b, c};
@@ -72,8 +72,8 @@ final class SubsetRows {
             }
         }
         candidates.sort(Comparator.comparingDouble((Candidate candidate) -> -candidate.violation));
-        List<Cut> cuts = new ArrayList<>();
-        int[] shared = new int[task.items];
+        List<ValidInequality> cuts = new ArrayList<>();
+        int[] shared = new int[instance.items];
         for (Candidate candidate : candidates) {
             if (cuts.size() < MOST && fresh(candidate.items, shared)) {
                 cuts.add(cut(candidate));
@@ -95,7 +95,7 @@ final class SubsetRows {
     }
 
     private BitSet[] neighbours() {
-        BitSet[] near = new BitSet[task.items];
+        BitSet[] near = new BitSet[instance.items];
         for (int i = 0; i < near.length; i++) {
             near[i] = new BitSet();
         }
@@ -118,7 +118,7 @@ final class SubsetRows {
     private void consider(List<Candidate> candidates, int... items) {
         int demand = 0;
         for (int i : items) {
-            demand += task.demand[i];
+            demand += instance.demand[i];
         }
         if (demand % 2 == 0) {
             return;
@@ -148,10 +148,10 @@ final class SubsetRows {
         return (sum + 1) / 2;
     }
 
-    private Cut cut(Candidate candidate) {
+    private ValidInequality cut(Candidate candidate) {
         int demand = 0;
         for (int i : candidate.items) {
-            demand += task.demand[i];
+            demand += instance.demand[i];
         }
         int[] at = new int[columns.size()];
         double[] coefficients = new double[columns.size()];
@@ -164,6 +164,6 @@ final class SubsetRows {
             }
         }
         int rhs = (demand + 1) / 2;
-        return new Cut(rhs, Arrays.copyOf(at, size), Arrays.copyOf(coefficients, size));
+        return new ValidInequality(rhs, Arrays.copyOf(at, size), Arrays.copyOf(coefficients, size));
     }
 }

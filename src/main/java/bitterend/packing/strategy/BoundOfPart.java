@@ -5,7 +5,7 @@ import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Undone;
-import bitterend.packing.patterns.Certificate;
+import bitterend.packing.patterns.DualProof;
 import bitterend.packing.patterns.PatternPlan;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ final class BoundOfPart {
      */
     Bound forUndone(Undone undone) {
         long weight = scale.numberOf(undone);
-        Certificate root = patterns.root();
+        DualProof root = patterns.root();
         boolean sameWeight = weight <= root.unplannedWeight();
         long price = sameWeight ? root.unplannedPrice() : bestPrice(weight);
         Cost proven = new Cost(sameWeight ? ceiling(big(root.numerator())) : ceiling(numerator(weight, price)));
@@ -66,7 +66,7 @@ final class BoundOfPart {
 
     /** What the duals prove, times the scale, when this much weight is left out at this price. */
     private BigInteger numerator(long weight, long price) {
-        Certificate root = patterns.root();
+        DualProof root = patterns.root();
         boolean limited = root.unplannedWeight() > 0;
         BigInteger onReels = worth(root.unplannedPrice(), limited)
                 .subtract(big(root.unplannedPrice()).multiply(big(root.unplannedWeight())))

@@ -37,7 +37,7 @@ final class Handout {
         bridge.reels().forEach(kind -> reels.add(new ArrayDeque<>(kind)));
         for (Draw draw : plan.draws()) {
             for (int i = 0; i < draw.reels(); i++) {
-                open(reels.get(draw.kind()).removeFirst(), draw.takes());
+                open(reels.get(draw.type()).removeFirst(), draw.takes());
             }
         }
         open.forEach(kind -> kind.sort(Comparator.comparing((Place place) -> PlanPrice.lotOf(place.reel()))

@@ -18,8 +18,8 @@ final class ProofWriterTest {
         Node root = new Node(new Domain(model, model.everything()), 0, 0, Duals.none(model));
         Node deepest = root;
         for (int depth = 0; depth < DEEP; depth++) {
-            Cut cut = new Cut.LoadAtMost(0, depth);
-            deepest.cut = cut;
+            Decision cut = new Decision.LoadAtMost(0, depth);
+            deepest.decision = cut;
             deepest.yes = new Node(deepest.domain.copy(), depth + 1, 1_000_000, deepest.duals);
             deepest.no = new Node(deepest.domain.copy(), depth + 1, depth, deepest.duals);
             deepest = deepest.no;

@@ -15,30 +15,30 @@ final class AllPlans {
     private final boolean exactly;
     private long steps;
 
-    private AllPlans(Task task, List<Pattern> patterns, long steps, Consumer<int[]> told) {
+    private AllPlans(Instance instance, List<Pattern> patterns, long steps, Consumer<int[]> told) {
         this.patterns = patterns;
         this.told = told;
         this.steps = steps;
-        exactly = !task.trimmable();
-        left = task.demand.clone();
+        exactly = !instance.trimmable();
+        left = instance.demand.clone();
         times = new int[patterns.size()];
-        supply = new int[task.kinds.length];
-        for (Kind kind : task.kinds) {
-            supply[kind.index] = kind.supply;
+        supply = new int[instance.types.length];
+        for (ReelType type : instance.types) {
+            supply[type.index] = type.supply;
         }
     }
 
     /** Tells of every plan that serves all pieces, some too often where that costs nothing; false when so many steps were not enough. */
-    static boolean tell(Task task, List<Pattern> patterns, long steps, Consumer<int[]> told) {
-        AllPlans all = new AllPlans(task, patterns, steps, told);
+    static boolean tell(Instance instance, List<Pattern> patterns, long steps, Consumer<int[]> told) {
+        AllPlans all = new AllPlans(instance, patterns, steps, told);
         all.serve(0, 0);
         return all.steps > 0;
     }
 
     /** Least cost of such a plan; nothing known when there are too many. */
-    static List<Long> cheapest(Task task, List<Pattern> patterns, long steps) {
+    static List<Long> cheapest(Instance instance, List<Pattern> patterns, long steps) {
         List<Long> costs = new ArrayList<>();
-        boolean all = tell(task, patterns, steps, times -> {
+        boolean all = tell(instance, patterns, steps, times -> {
             long cost = 0;
             for (int p = 0; p < times.length; p++) {
                 cost += times[p] * patterns.get(p).cost;
@@ -64,7 +64,7 @@ final class AllPlans {
         }
         for (int p = open == item ? from : 0; p < patterns.size() && steps-- > 0; p++) {
             Pattern pattern = patterns.get(p);
-            if (pattern.countOf(open) > 0 && supply[pattern.kind] > 0) {
+            if (pattern.countOf(open) > 0 && supply[pattern.type] > 0) {
                 use(pattern, p, 1);
                 serve(p, open);
                 use(pattern, p, -1);
@@ -74,7 +74,7 @@ final class AllPlans {
 
     private void use(Pattern pattern, int number, int by) {
         pattern.takeFrom(left, by);
-        supply[pattern.kind] -= by;
+        supply[pattern.type] -= by;
         times[number] += by;
     }
 }

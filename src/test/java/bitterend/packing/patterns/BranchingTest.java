@@ -18,15 +18,15 @@ final class BranchingTest {
         int broken = 0;
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
-            Task task = new Normaliser(TreeShops.all(random, 8, 11)).task();
-            List<Pattern> patterns = AllPatterns.of(task);
+            Instance instance = new Normaliser(TreeShops.all(random, 8, 11)).instance();
+            List<Pattern> patterns = AllPatterns.of(instance);
             if (patterns.isEmpty()) {
                 continue;
             }
-            PatternNode node = PatternNodeTest.root(task, patterns);
+            PatternNode node = PatternNodeTest.root(instance, patterns);
             double[] x = node.lp.values();
             List<Branch> candidates =
-                    new Branching(task, task.counted(), node.columns(), x).candidates(1 + random.nextInt(8));
+                    new Branching(instance, instance.counted(), node.columns(), x).candidates(1 + random.nextInt(8));
             for (Branch branch : candidates) {
                 double sum =
                         Arrays.stream(branch.columns()).mapToDouble(j -> x[j]).sum();

@@ -20,16 +20,16 @@ final class EnumerationTest {
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
             PatternProblem problem = TreeShops.all(random, 6, 10);
-            Task task = new Normaliser(problem).task();
-            List<Pattern> all = AllPatterns.of(task);
-            Optional<Bound> bound = bound(task, random);
+            Instance instance = new Normaliser(problem).instance();
+            List<Pattern> all = AllPatterns.of(instance);
+            Optional<Bound> bound = bound(instance, random);
             if (all.isEmpty() || bound.isEmpty()) {
                 continue;
             }
-            Pricer pricer = new Pricer(task);
-            Enumeration enumeration = new Enumeration(task, pricer, bound.get(), 1_000_000, Budget.endless());
-            long target = bound.get().ceiling() + random.nextInt(1 + (int) task.dearest() / 3);
-            if (!enumeration.run(target, new int[task.kinds.length])) {
+            Pricer pricer = new Pricer(instance);
+            Enumeration enumeration = new Enumeration(instance, pricer, bound.get(), 1_000_000, Budget.endless());
+            long target = bound.get().ceiling() + random.nextInt(1 + (int) instance.dearest() / 3);
+            if (!enumeration.run(target, new int[instance.types.length])) {
                 continue;
             }
             List<Pattern> found = enumeration.found();
@@ -38,7 +38,7 @@ final class EnumerationTest {
                 if (lost(all, pattern, bound.get()) <= distance) {
                     kept++;
                     assertTrue(
-                            found.stream().anyMatch(other -> standsFor(task, other, pattern)),
+                            found.stream().anyMatch(other -> standsFor(instance, other, pattern)),
                             "seed " + (SEED + shop) + " " + problem + ": a pattern is missing");
                 } else {
                     left++;
@@ -52,33 +52,33 @@ final class EnumerationTest {
     private static long lost(List<Pattern> all, Pattern pattern, Bound bound) {
         long best = 0;
         for (Pattern other : all) {
-            best = other.kind == pattern.kind ? Math.max(best, net(other, bound)) : best;
+            best = other.type == pattern.type ? Math.max(best, reducedProfit(other, bound)) : best;
         }
-        return best - net(pattern, bound);
+        return best - reducedProfit(pattern, bound);
     }
 
-    private static long net(Pattern pattern, Bound bound) {
-        long net = -pattern.cost * bound.scale();
+    private static long reducedProfit(Pattern pattern, Bound bound) {
+        long reducedProfit = -pattern.cost * bound.scale();
         for (int t = 0; t < pattern.item.length; t++) {
-            net += pattern.count[t] * bound.price()[pattern.item[t]];
+            reducedProfit += pattern.count[t] * bound.price()[pattern.item[t]];
         }
-        return net;
+        return reducedProfit;
     }
 
     /** The same, or more for the same money where a piece too many costs nothing. */
-    private static boolean standsFor(Task task, Pattern other, Pattern pattern) {
-        return other.equals(pattern) || AllPatterns.outdoes(task, other, pattern);
+    private static boolean standsFor(Instance instance, Pattern other, Pattern pattern) {
+        return other.equals(pattern) || AllPatterns.outdoes(instance, other, pattern);
     }
 
-    static Optional<Bound> bound(Task task, Random random) {
-        long[] price = new long[task.items];
+    static Optional<Bound> bound(Instance instance, Random random) {
+        long[] price = new long[instance.items];
         for (int i = 0; i < price.length; i++) {
-            price[i] = random.nextInt(8) == 0 ? 0 : random.nextInt(1 + (int) task.dearest());
+            price[i] = random.nextInt(8) == 0 ? 0 : random.nextInt(1 + (int) instance.dearest());
         }
-        int[] supply = NodeBoundTest.supplies(task);
+        int[] supply = NodeBoundTest.supplies(instance);
         Pricer.Offers offers =
-                new Pricer(task).price(price, 1, task.demand, new long[supply.length], false, Budget.endless());
-        return new SafeBound(task, Leaving.NEVER)
-                .of(1, price, 0, offers.net, task.demand, new int[supply.length], supply);
+                new Pricer(instance).price(price, 1, instance.demand, new long[supply.length], false, Budget.endless());
+        return new SafeBound(instance, Rejection.NEVER)
+                .of(1, price, 0, offers.reducedProfit, instance.demand, new int[supply.length], supply);
     }
 }

@@ -31,9 +31,9 @@ final class Exhaustive {
         long[] least = new long[masks];
         Arrays.fill(least, NEVER);
         least[0] = 0;
-        for (ReelKind kind : problem.reels()) {
-            long[] one = oneReel(kind);
-            int times = Math.min(kind.supply(), pieces.size());
+        for (ReelKind type : problem.reels()) {
+            long[] one = oneReel(type);
+            int times = Math.min(type.supply(), pieces.size());
             for (int t = 0; t < times; t++) {
                 least = combined(least, one);
             }
@@ -74,20 +74,20 @@ final class Exhaustive {
     }
 
     /** Least cost of cutting exactly these pieces from one reel. */
-    private long[] oneReel(ReelKind kind) {
+    private long[] oneReel(ReelKind type) {
         long[] result = new long[masks];
         Arrays.fill(result, NEVER);
         long[] before = new long[masks];
         Arrays.fill(before, NEVER);
-        before[0] = kind.opening();
-        for (Run run : kind.runs()) {
+        before[0] = type.opening();
+        for (Run run : type.runs()) {
             long[] next = new long[masks];
             for (int mask = 0; mask < masks; mask++) {
                 next[mask] = before[mask] + run.handling();
             }
             for (int mask = 1; mask < masks; mask++) {
                 for (int sub = mask; sub > 0; sub = (sub - 1) & mask) {
-                    long cost = before[mask ^ sub] + drop(kind, run, sub);
+                    long cost = before[mask ^ sub] + drop(type, run, sub);
                     next[mask] = Math.min(next[mask], cost);
                     result[mask] = Math.min(result[mask], cost);
                 }
@@ -97,12 +97,12 @@ final class Exhaustive {
         return result;
     }
 
-    private long drop(ReelKind kind, Run run, int sub) {
+    private long drop(ReelKind type, Run run, int sub) {
         long sum = 0;
         int n = 0;
         for (int p = 0; p < pieces.size(); p++) {
             if ((sub >> p & 1) == 1) {
-                long length = kind.lengths().get(pieces.get(p));
+                long length = type.lengths().get(pieces.get(p));
                 if (length < 0) {
                     return NEVER;
                 }
@@ -110,10 +110,10 @@ final class Exhaustive {
                 n++;
             }
         }
-        if (sum + (n - 1) * kind.cutLoss() > run.length()) {
+        if (sum + (n - 1) * type.cutLoss() > run.length()) {
             return NEVER;
         }
-        long left = Math.max(0, run.length() - sum - n * kind.cutLoss());
-        return kind.value().applyAsLong(run.length()) - kind.value().applyAsLong(left);
+        long left = Math.max(0, run.length() - sum - n * type.cutLoss());
+        return type.value().applyAsLong(run.length()) - type.value().applyAsLong(left);
     }
 }

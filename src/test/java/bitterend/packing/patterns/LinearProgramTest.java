@@ -118,8 +118,8 @@ final class LinearProgramTest {
             lengths.add(Long.parseLong(piece.split("x")[0]));
             demands.add(Integer.parseInt(piece.split("x")[1]));
         }
-        Task task = new Normaliser(PatternProblem.oneLength(capacity, lengths, demands)).task();
-        Master master = new Master(task, new Pricer(task), Leaving.NEVER, List.of(), 1);
+        Instance instance = new Normaliser(PatternProblem.oneLength(capacity, lengths, demands)).instance();
+        Master master = new Master(instance, new Pricer(instance), Rejection.NEVER, List.of(), 1);
         master.solve(Long.MAX_VALUE / 4, Integer.MAX_VALUE, false, Budget.endless());
         assertTrue(master.converged());
         assertEquals(expected, master.value(), 1e-6);

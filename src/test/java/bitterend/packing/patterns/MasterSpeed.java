@@ -34,7 +34,7 @@ public class MasterSpeed {
     @Param({"30", "100", "300"})
     public int pieces;
 
-    private Task task;
+    private Instance instance;
     private List<Pattern> patterns;
     private double unit;
 
@@ -49,8 +49,8 @@ public class MasterSpeed {
     /** Finds the patterns of a day. */
     @Setup
     public void solve() {
-        task = new Normaliser(RandomDays.day(1, pieces, pieces / 7, 1_500, 40_000, 3_000)).task();
-        Master master = new Master(task, new Pricer(task), Leaving.NEVER, List.of(), 1);
+        instance = new Normaliser(RandomDays.day(1, pieces, pieces / 7, 1_500, 40_000, 3_000)).instance();
+        Master master = new Master(instance, new Pricer(instance), Rejection.NEVER, List.of(), 1);
         master.solve(Long.MAX_VALUE / 4, Integer.MAX_VALUE, false, Budget.endless());
         patterns = master.patterns();
         unit = patterns.stream().mapToDouble(pattern -> pattern.cost).max().orElse(1);
@@ -70,14 +70,14 @@ public class MasterSpeed {
 
     /** A row for every item, and one for the supply of every kind of reel. */
     private Simplex bare() {
-        double[] rhs = new double[task.items + task.kinds.length];
+        double[] rhs = new double[instance.items + instance.types.length];
         double[] artificial = new double[rhs.length];
         Arrays.fill(artificial, DEAR);
-        for (int i = 0; i < task.items; i++) {
-            rhs[i] = task.demand[i];
+        for (int i = 0; i < instance.items; i++) {
+            rhs[i] = instance.demand[i];
         }
-        for (Kind kind : task.kinds) {
-            rhs[task.items + kind.index] = -kind.supply;
+        for (ReelType type : instance.types) {
+            rhs[instance.items + type.index] = -type.supply;
         }
         return new Simplex(rhs, artificial, 1);
     }
@@ -89,7 +89,7 @@ public class MasterSpeed {
         for (int t = 0; t < size; t++) {
             values[t] = pattern.count[t];
         }
-        rows[size] = task.items + pattern.kind;
+        rows[size] = instance.items + pattern.type;
         values[size] = -1;
         lp.addColumn(rows, values, pattern.cost / unit);
     }

@@ -19,21 +19,21 @@ final class NodeBoundTest {
         int tight = 0;
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
-            Task task = new Normaliser(TreeShops.all(random, 5, 8)).task();
-            List<Pattern> patterns = random.nextBoolean() ? AllPatterns.of(task) : AllPatterns.fullest(task);
-            List<Long> cheapest = AllPlans.cheapest(task, patterns, 2_000_000);
+            Instance instance = new Normaliser(TreeShops.all(random, 5, 8)).instance();
+            List<Pattern> patterns = random.nextBoolean() ? AllPatterns.of(instance) : AllPatterns.fullest(instance);
+            List<Long> cheapest = AllPlans.cheapest(instance, patterns, 2_000_000);
             if (cheapest.isEmpty()) {
                 continue;
             }
-            PatternProgram program = new PatternProgram(task);
-            PatternNode node = program.root(patterns, new int[task.kinds.length], supplies(task));
+            PatternProgram program = new PatternProgram(instance);
+            PatternNode node = program.root(patterns, new int[instance.types.length], supplies(instance));
             for (int stage = 0; stage < 8; stage++) {
-                OptionalLong bound = new NodeBound(task, node.lp, program.unit, program.scale).of(node.columns());
+                OptionalLong bound = new NodeBound(instance, node.lp, program.unit, program.scale).of(node.columns());
                 assertTrue(
                         bound.isEmpty() || bound.getAsLong() <= cheapest.get(0),
                         "seed " + (SEED + shop) + " stage " + stage + ": " + bound + " above " + cheapest);
                 compared++;
-                tight += bound.isPresent() && task.roundUp(bound.getAsLong()) == cheapest.get(0) ? 1 : 0;
+                tight += bound.isPresent() && instance.roundUp(bound.getAsLong()) == cheapest.get(0) ? 1 : 0;
                 if (stage < 6) {
                     node.lp.dual(Double.MAX_VALUE, Budget.endless(), 1);
                 } else {
@@ -45,10 +45,10 @@ final class NodeBoundTest {
         assertTrue(tight > SHOPS / 8, "hardly any bound was tight: " + tight);
     }
 
-    static int[] supplies(Task task) {
-        int[] most = new int[task.kinds.length];
-        for (Kind kind : task.kinds) {
-            most[kind.index] = kind.supply;
+    static int[] supplies(Instance instance) {
+        int[] most = new int[instance.types.length];
+        for (ReelType type : instance.types) {
+            most[type.index] = type.supply;
         }
         return most;
     }

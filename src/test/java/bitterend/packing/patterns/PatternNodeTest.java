@@ -20,17 +20,17 @@ final class PatternNodeTest {
         int used = 0;
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
-            Task task = new Normaliser(TreeShops.all(random, 5, 8)).task();
-            List<Pattern> patterns = AllPatterns.of(task);
-            List<Long> cheapest = AllPlans.cheapest(task, patterns, 1_000_000);
+            Instance instance = new Normaliser(TreeShops.all(random, 5, 8)).instance();
+            List<Pattern> patterns = AllPatterns.of(instance);
+            List<Long> cheapest = AllPlans.cheapest(instance, patterns, 1_000_000);
             if (cheapest.isEmpty()) {
                 continue;
             }
-            PatternNode node = root(task, patterns);
-            long target = cheapest.get(0) + random.nextInt(3) * task.step;
+            PatternNode node = root(instance, patterns);
+            long target = cheapest.get(0) + random.nextInt(3) * instance.step;
             node.drop(target);
             List<Pattern> left = node.columns();
-            AllPlans.tell(task, patterns, 1_000_000, times -> {
+            AllPlans.tell(instance, patterns, 1_000_000, times -> {
                 long cost = 0;
                 for (int p = 0; p < times.length; p++) {
                     cost += times[p] * patterns.get(p).cost;
@@ -54,15 +54,15 @@ final class PatternNodeTest {
         int branches = 0;
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
-            Task task = new Normaliser(TreeShops.all(random, 5, 8)).task();
-            List<Pattern> patterns = AllPatterns.of(task);
-            List<Long> cheapest = AllPlans.cheapest(task, patterns, 1_000_000);
+            Instance instance = new Normaliser(TreeShops.all(random, 5, 8)).instance();
+            List<Pattern> patterns = AllPatterns.of(instance);
+            List<Long> cheapest = AllPlans.cheapest(instance, patterns, 1_000_000);
             if (cheapest.isEmpty()) {
                 continue;
             }
-            PatternNode node = root(task, patterns);
+            PatternNode node = root(instance, patterns);
             double[] x = node.lp.values();
-            for (Branch branch : new Branching(task, task.counted(), node.columns(), x).candidates(4)) {
+            for (Branch branch : new Branching(instance, instance.counted(), node.columns(), x).candidates(4)) {
                 long best = Long.MAX_VALUE;
                 for (boolean more : new boolean[] {true, false}) {
                     PatternNode side = node.side(branch, more);
@@ -79,18 +79,18 @@ final class PatternNodeTest {
 
     @Test
     void columns_standBesideTheirVariables() {
-        Task task = new Normaliser(TreeShops.all(new Random(SEED), 8, 8)).task();
-        List<Pattern> patterns = AllPatterns.of(task);
-        PatternNode node = root(task, patterns);
+        Instance instance = new Normaliser(TreeShops.all(new Random(SEED), 8, 8)).instance();
+        List<Pattern> patterns = AllPatterns.of(instance);
+        PatternNode node = root(instance, patterns);
         List<Pattern> real = new ArrayList<>(node.columns());
         real.removeIf(Pattern::empty);
         assertEquals(patterns, real);
         assertEquals(node.lp.columns(), node.columns().size());
     }
 
-    static PatternNode root(Task task, List<Pattern> patterns) {
-        PatternNode node =
-                new PatternProgram(task).root(patterns, new int[task.kinds.length], NodeBoundTest.supplies(task));
+    static PatternNode root(Instance instance, List<Pattern> patterns) {
+        PatternNode node = new PatternProgram(instance)
+                .root(patterns, new int[instance.types.length], NodeBoundTest.supplies(instance));
         node.lp.primal(Budget.endless());
         return node;
     }

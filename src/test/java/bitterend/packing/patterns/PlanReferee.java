@@ -15,8 +15,8 @@ final class PlanReferee {
         int[] used = new int[problem.reels().size()];
         long cost = 0;
         for (Draw draw : plan.draws()) {
-            used[draw.kind()] += draw.reels();
-            cost += draw.reels() * cost(problem.reels().get(draw.kind()), draw);
+            used[draw.type()] += draw.reels();
+            cost += draw.reels() * cost(problem.reels().get(draw.type()), draw);
             for (Take take : draw.takes()) {
                 cut[take.item()] += draw.reels() * take.count();
             }
@@ -42,26 +42,26 @@ final class PlanReferee {
         assertTrue(plan.root().bound() <= plan.cost());
     }
 
-    private static long cost(ReelKind kind, Draw draw) {
+    private static long cost(ReelKind type, Draw draw) {
         TreeMap<Integer, long[]> runs = new TreeMap<>();
         for (Take take : draw.takes()) {
-            long length = kind.lengths().get(take.item());
-            assertTrue(length > 0, "item " + take.item() + " is not allowed on kind " + draw.kind());
+            long length = type.lengths().get(take.item());
+            assertTrue(length > 0, "item " + take.item() + " is not allowed on kind " + draw.type());
             long[] sums = runs.computeIfAbsent(take.run(), unseen -> new long[2]);
             sums[0] += length * take.count();
             sums[1] += take.count();
         }
-        long cost = kind.opening();
+        long cost = type.opening();
         for (int r = 0; r <= runs.lastKey(); r++) {
-            Run run = kind.runs().get(r);
+            Run run = type.runs().get(r);
             long[] sums = runs.get(r);
             if (sums == null) {
                 cost += run.handling();
                 continue;
             }
-            assertTrue(sums[0] + (sums[1] - 1) * kind.cutLoss() <= run.length(), "run " + r + " is overfull");
-            long left = Math.max(0, run.length() - sums[0] - sums[1] * kind.cutLoss());
-            cost += kind.value().applyAsLong(run.length()) - kind.value().applyAsLong(left);
+            assertTrue(sums[0] + (sums[1] - 1) * type.cutLoss() <= run.length(), "run " + r + " is overfull");
+            long left = Math.max(0, run.length() - sums[0] - sums[1] * type.cutLoss());
+            cost += type.value().applyAsLong(run.length()) - type.value().applyAsLong(left);
         }
         return cost;
     }

@@ -26,7 +26,7 @@ public class PricingSpeed {
     @Param({"30", "100", "300"})
     public int pieces;
 
-    private Task task;
+    private Instance instance;
     private Pricer pricer;
     private Bound bound;
     private long[] need;
@@ -34,27 +34,27 @@ public class PricingSpeed {
     /** Solves the linear program of a day. */
     @Setup
     public void solve() {
-        task = new Normaliser(RandomDays.day(1, pieces, pieces / 7, 1_500, 40_000, 3_000)).task();
-        pricer = new Pricer(task);
-        Master master = new Master(task, pricer, Leaving.NEVER, List.of(), 1);
+        instance = new Normaliser(RandomDays.day(1, pieces, pieces / 7, 1_500, 40_000, 3_000)).instance();
+        pricer = new Pricer(instance);
+        Master master = new Master(instance, pricer, Rejection.NEVER, List.of(), 1);
         master.solve(Long.MAX_VALUE / 4, Integer.MAX_VALUE, false, Budget.endless());
         bound = master.bound();
-        need = new long[task.kinds.length];
+        need = new long[instance.types.length];
         Pricer.Offers best = exact();
         for (int k = 0; k < need.length; k++) {
-            need[k] = Math.max(0, best.net[k] - 1);
+            need[k] = Math.max(0, best.reducedProfit[k] - 1);
         }
     }
 
     /** Gives up early where patterns are hard to find: most rounds of column generation. */
     @Benchmark
-    public Pricer.Offers hasty() {
-        return pricer.price(bound.price(), bound.scale(), task.demand, need, true, Budget.endless());
+    public Pricer.Offers heuristic() {
+        return pricer.price(bound.price(), bound.scale(), instance.demand, need, true, Budget.endless());
     }
 
     /** Proves that there is no better pattern: what a bound rests on. */
     @Benchmark
     public Pricer.Offers exact() {
-        return pricer.price(bound.price(), bound.scale(), task.demand, need, false, Budget.endless());
+        return pricer.price(bound.price(), bound.scale(), instance.demand, need, false, Budget.endless());
     }
 }

@@ -11,15 +11,15 @@ final class RandomShops {
 
     /** A problem of at most seven pieces; lengths and prices times {@code factor}. */
     static PatternProblem problem(Random random, long factor) {
-        int kinds = 1 + random.nextInt(3);
+        int types = 1 + random.nextInt(3);
         int size = 1 + random.nextInt(4);
         List<Item> items = new ArrayList<>();
         int pieces = 0;
-        boolean leaving = random.nextInt(3) == 0;
+        boolean rejection = random.nextInt(3) == 0;
         for (int i = 0; i < size && pieces < 7; i++) {
             int demand = Math.min(7 - pieces, 1 + random.nextInt(3));
             pieces += demand;
-            items.add(new Item(demand, leaving && random.nextInt(5) > 0 ? 1 + random.nextInt(9) : 0));
+            items.add(new Item(demand, rejection && random.nextInt(5) > 0 ? 1 + random.nextInt(9) : 0));
         }
         int capacity = 5 + random.nextInt(35);
         List<List<Long>> ropes = new ArrayList<>();
@@ -30,7 +30,7 @@ final class RandomShops {
         boolean worthless = random.nextInt(3) == 0;
         boolean oneRope = random.nextInt(3) > 0;
         List<ReelKind> reels = new ArrayList<>();
-        for (int k = 0; k < kinds; k++) {
+        for (int k = 0; k < types; k++) {
             List<Run> runs = new ArrayList<>();
             int flaws = random.nextInt(3) == 0 ? 1 + random.nextInt(2) : 0;
             for (int r = 0; r <= flaws; r++) {

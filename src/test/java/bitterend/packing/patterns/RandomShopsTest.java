@@ -41,12 +41,12 @@ final class RandomShopsTest {
             long seed = SEED + shop;
             PatternProblem problem = RandomShops.problem(new Random(seed), 1);
             PatternPlan plan = PatternPacker.pack(problem, Effort.ofWork(300_000));
-            long step = new Normaliser(problem).task().step;
-            long worked = CertificateReferee.bound(problem, plan.root());
+            long step = new Normaliser(problem).instance().step;
+            long worked = DualProofReferee.bound(problem, plan.root());
             assertEquals(plan.root().bound(), (worked + step - 1) / step * step, "seed " + seed + " " + problem);
             assertEquals(
                     plan.weightRoot().bound(),
-                    CertificateReferee.weightBound(problem, plan.weightRoot()),
+                    DualProofReferee.weightBound(problem, plan.weightRoot()),
                     "seed " + seed + " " + problem);
         }
     }
@@ -58,28 +58,35 @@ final class RandomShopsTest {
             Random random = new Random(seed);
             PatternProblem problem = RandomShops.problem(random, 1);
             Exhaustive.Optimum optimum = new Exhaustive(problem).optimum();
-            Task task = new Normaliser(problem).task();
+            Instance instance = new Normaliser(problem).instance();
             for (int round = 0; round < 5; round++) {
-                assertNoMore(task, optimum, random, "seed " + seed + " " + problem);
+                assertNoMore(instance, optimum, random, "seed " + seed + " " + problem);
             }
         }
     }
 
-    private static void assertNoMore(Task task, Exhaustive.Optimum optimum, Random random, String where) {
-        long[] price = new long[task.items];
+    private static void assertNoMore(Instance instance, Exhaustive.Optimum optimum, Random random, String where) {
+        long[] price = new long[instance.items];
         for (int i = 0; i < price.length; i++) {
             price[i] = random.nextInt(60);
         }
         long scale = 1L + random.nextInt(3);
-        int[] supply = new int[task.kinds.length];
-        for (Kind kind : task.kinds) {
-            supply[kind.index] = kind.supply;
+        int[] supply = new int[instance.types.length];
+        for (ReelType type : instance.types) {
+            supply[type.index] = type.supply;
         }
         long[] need = random.longs(supply.length, -50, 50).toArray();
-        Pricer.Offers offers = new Pricer(task).price(price, scale, task.demand, need, false, Budget.endless());
-        Leaving leaving = Leaving.limited(optimum.weight());
-        Optional<Bound> bound = new SafeBound(task, leaving)
-                .of(scale, price, random.nextInt(20), offers.net, task.demand, new int[supply.length], supply);
+        Pricer.Offers offers = new Pricer(instance).price(price, scale, instance.demand, need, false, Budget.endless());
+        Rejection rejection = Rejection.limited(optimum.weight());
+        Optional<Bound> bound = new SafeBound(instance, rejection)
+                .of(
+                        scale,
+                        price,
+                        random.nextInt(20),
+                        offers.reducedProfit,
+                        instance.demand,
+                        new int[supply.length],
+                        supply);
         assertTrue(bound.isEmpty() || bound.get().ceiling() <= optimum.cost(), where);
     }
 

@@ -20,7 +20,7 @@ final class SearchTreeTest {
         for (int shop = 0; shop < SHOPS; shop++) {
             Random random = new Random(SEED + shop);
             PatternProblem problem = TreeShops.problem(random, 8, 14);
-            Optional<Exhaustive.Optimum> found = StateReferee.optimum(new Normaliser(problem).task());
+            Optional<Exhaustive.Optimum> found = StateReferee.optimum(new Normaliser(problem).instance());
             if (found.isEmpty()) {
                 continue;
             }
@@ -49,7 +49,7 @@ final class SearchTreeTest {
             PatternProblem problem = TreeShops.problem(new Random(SEED + shop), 4, 7);
             assertEquals(
                     new Exhaustive(problem).optimum(),
-                    StateReferee.optimum(new Normaliser(problem).task()).orElseThrow(),
+                    StateReferee.optimum(new Normaliser(problem).instance()).orElseThrow(),
                     "seed " + (SEED + shop) + " " + problem);
         }
     }

@@ -10,12 +10,12 @@ final class StateReferee {
     private StateReferee() {}
 
     /** Least weight left out and least cost with it; nothing when there are too many states. */
-    static Optional<Exhaustive.Optimum> optimum(Task task) {
-        Best best = new Best(task, progress -> {});
-        if (task.kinds.length == 0) {
+    static Optional<Exhaustive.Optimum> optimum(Instance instance) {
+        Incumbent best = new Incumbent(instance, progress -> {});
+        if (instance.types.length == 0) {
             return Optional.of(new Exhaustive.Optimum(best.weight(), 0));
         }
-        return SmallProblem.settle(task, best, Leaving.NEVER, STEPS, Budget.endless())
+        return SmallProblem.settle(instance, best, Rejection.NEVER, STEPS, Budget.endless())
                 ? Optional.of(new Exhaustive.Optimum(best.weight(), best.cost()))
                 : Optional.empty();
     }

@@ -40,8 +40,8 @@ final class TreeShops {
         List<Long> shared = List.copyOf(lengths);
         LongUnaryOperator value = random.nextInt(3) > 0 ? ReelKind.WORTHLESS : curve();
         List<ReelKind> reels = new ArrayList<>();
-        int kinds = 1 + random.nextInt(3);
-        for (int k = 0; k < kinds; k++) {
+        int types = 1 + random.nextInt(3);
+        for (int k = 0; k < types; k++) {
             reels.add(reel(shared, value, rejecting));
         }
         return new PatternProblem(items, reels);
