@@ -55,13 +55,13 @@ final class RepositoryTest {
     }
 
     @Test
-    void developersPage_namesEveryRoom() throws IOException {
+    void developersPage_namesEveryPackage() throws IOException {
         String page = Files.readString(Path.of("DEVELOPERS.md"));
-        try (Stream<Path> rooms = Files.list(Path.of("src/main/java/bitterend"))) {
+        try (Stream<Path> packages = Files.list(Path.of("src/main/java/bitterend"))) {
             assertEquals(
                     Set.of(),
-                    rooms.map(room -> room.getFileName().toString())
-                            .filter(room -> !page.contains("`" + room + "`"))
+                    packages.map(found -> found.getFileName().toString())
+                            .filter(name -> !page.contains("`" + name + "`"))
                             .collect(Collectors.toSet()));
         }
     }

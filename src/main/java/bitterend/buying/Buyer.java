@@ -26,7 +26,7 @@ public final class Buyer {
 
     /** What to buy. */
     public Advice advise() {
-        List<Orders> parts = Parts.of(orders);
+        List<Orders> parts = IndependentRopes.of(orders);
         long pieces = Math.max(
                 1, parts.stream().mapToLong(part -> part.day().pieces().size()).sum());
         List<Callable<Advice>> tasks = new ArrayList<>();

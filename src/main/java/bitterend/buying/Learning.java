@@ -108,7 +108,8 @@ public final class Learning {
         long[] shares = new long[lengths.size()];
         for (int i = 0; i < shares.length; i++) {
             int at = i;
-            long mean = Errors.mean(savings.stream().mapToLong(each -> each[at]).toArray());
+            long mean = StandardErrors.mean(
+                    savings.stream().mapToLong(each -> each[at]).toArray());
             long price = study.rope().price().of(lengths.get(i)).millis();
             shares[i] = price == 0
                     ? 0
@@ -117,7 +118,7 @@ public final class Learning {
                             .divide(BigInteger.valueOf(price))
                             .longValueExact();
         }
-        long[] rising = Rising.of(shares);
+        long[] rising = IsotonicRegression.of(shares);
         List<LearnedValue.Knot> knots = new ArrayList<>();
         for (int i = 0; i < rising.length; i++) {
             long share = Math.min(THOUSAND, Math.max(0, rising[i]));
@@ -140,7 +141,8 @@ public final class Learning {
         if (saved.length < 2) {
             return Optional.empty();
         }
-        return Optional.of(new Lesson(learned, new Cost(Errors.mean(saved)), Errors.ofChance(saved), saved.length));
+        return Optional.of(new Lesson(
+                learned, new Cost(StandardErrors.mean(saved)), StandardErrors.ofChance(saved), saved.length));
     }
 
     /** Under the same cap as the old curve, so that the two differ in their shares alone. */

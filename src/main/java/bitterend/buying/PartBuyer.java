@@ -19,12 +19,12 @@ final class PartBuyer {
 
     private final Orders orders;
     private final Packer packer;
-    private final Pace pace;
+    private final EffortShare pace;
 
     PartBuyer(Orders orders, Packer packer, Effort effort) {
         this.orders = orders;
         this.packer = packer;
-        this.pace = new Pace(effort);
+        this.pace = new EffortShare(effort);
     }
 
     /** What to buy; the best set takes half of the effort at most. */
@@ -42,15 +42,15 @@ final class PartBuyer {
         Holding inTime = holding(pieces, Set.of());
         Set<String> late = new HashSet<>();
         pieces.stream().filter(piece -> !inTime.holds(piece)).map(Piece::id).forEach(late::add);
-        Purchase best = solved(new Packs(orders, pieces, late), Limits.NONE);
+        Purchase best = solved(new PurchasePacker(orders, pieces, late), Limits.NONE);
         Set<String> scarce = new HashSet<>(best.unplanned());
         if (late.addAll(scarce)) {
-            best = solved(new Packs(orders, pieces, late), Limits.NONE);
+            best = solved(new PurchasePacker(orders, pieces, late), Limits.NONE);
         }
-        return compared(best, new Packs(orders, pieces, late), unheld, late);
+        return compared(best, new PurchasePacker(orders, pieces, late), unheld, late);
     }
 
-    private Advice compared(Purchase best, Packs packs, List<Unheld> unheld, Set<String> late) {
+    private Advice compared(Purchase best, PurchasePacker packs, List<Unheld> unheld, Set<String> late) {
         List<Branch> without = without(best.set(), Limits.NONE, packs);
         Optional<Branch> second = cheapest(without, best);
         List<Purchase> next = new ArrayList<>();
@@ -73,7 +73,7 @@ final class PartBuyer {
     private record Branch(Limits limits, Purchase purchase) {}
 
     /** For each offer of a set, the best that has at least one reel less of it. */
-    private List<Branch> without(ReelSet set, Limits limits, Packs packs) {
+    private List<Branch> without(ReelSet set, Limits limits, PurchasePacker packs) {
         List<Branch> branches = new ArrayList<>();
         set.counts().forEach((offer, count) -> {
             Limits fewer = limits.atMost(offer, count - 1);
@@ -92,7 +92,7 @@ final class PartBuyer {
     }
 
     /** The best within limits that respects every minimum. */
-    private Purchase solved(Packs packs, Limits limits) {
+    private Purchase solved(PurchasePacker packs, Limits limits) {
         Purchase found = packs.purchase(packer, limits, pace.next());
         Optional<Offer> small = orders.plannable().stream()
                 .filter(offer -> found.set().of(offer.id()) > 0)

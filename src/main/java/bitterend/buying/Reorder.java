@@ -53,7 +53,8 @@ public record Reorder(String rope, int weeks, Length wanted, Length there, Lengt
                 .filter(each -> each.rope().equals(rope.id()))
                 .map(each -> each.length().times(each.quantity()))
                 .reduce(Length.ZERO, Length::plus);
-        return new Reorder(rope.id(), weeks, new Length(Errors.percentile(sums, PERCENT)), there(rope, reels), onOrder);
+        return new Reorder(
+                rope.id(), weeks, new Length(StandardErrors.percentile(sums, PERCENT)), there(rope, reels), onOrder);
     }
 
     private static Length there(bitterend.catalogue.Rope rope, List<Reel> reels) {

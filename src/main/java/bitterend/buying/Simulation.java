@@ -100,9 +100,9 @@ public final class Simulation {
         }
     }
 
-    private Optional<Rack> lived(Study study, Option option, List<Length> coils, int number) {
+    private Optional<SimulatedRack> lived(Study study, Option option, List<Length> coils, int number) {
         Effort effort = new Effort(AGES, WORK_OF_A_PACKING, study.size().seed(), 1, cancelled, progress -> {});
-        Rack rack = new Rack(study, curves(study), option, coils, packer, effort);
+        SimulatedRack rack = new SimulatedRack(study, curves(study), option, coils, packer, effort);
         for (int week : study.weeksOf(number)) {
             rack.cut(study.weeks().get(week));
             if (cancelled.getAsBoolean()) {

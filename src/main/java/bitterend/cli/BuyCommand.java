@@ -126,9 +126,9 @@ final class BuyCommand implements Callable<Integer> {
                 read.problem(day.of(read)),
                 read.supplies().onOrder(),
                 read.supplies().offers());
-        try (KeepBest keepBest = KeepBest.listening()) {
+        try (Interrupt interrupt = Interrupt.listening()) {
             Effort effort =
-                    new Effort(time, Long.MAX_VALUE, options.seed(), cores(), keepBest::isAsked, progress -> {});
+                    new Effort(time, Long.MAX_VALUE, options.seed(), cores(), interrupt::isAsked, progress -> {});
             Advice advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
             papers.files.show(
                     terminal,

@@ -1,6 +1,6 @@
 package bitterend.cli;
 
-import bitterend.buying.Judge;
+import bitterend.buying.HoldOutComparison;
 import bitterend.buying.Reorder;
 import bitterend.buying.Scenario;
 import bitterend.buying.Share;
@@ -69,8 +69,8 @@ final class BuyStudy {
         if (nothingToStudy()) {
             return ExitCode.BAD_INPUT;
         }
-        try (KeepBest keepBest = KeepBest.listening()) {
-            terminal.out().print(StudyJson.text(part(workedOut(share, keepBest))));
+        try (Interrupt interrupt = Interrupt.listening()) {
+            terminal.out().print(StudyJson.text(part(workedOut(share, interrupt))));
             terminal.out().flush();
         }
         return ExitCode.DONE;
@@ -81,10 +81,10 @@ final class BuyStudy {
         if (nothingToStudy()) {
             return ExitCode.BAD_INPUT;
         }
-        try (KeepBest keepBest = KeepBest.listening()) {
+        try (Interrupt interrupt = Interrupt.listening()) {
             Findings findings = new Findings();
             Optional<StudyPart> part = shares.isEmpty()
-                    ? Optional.of(part(workedOut(Share.ALL, keepBest)))
+                    ? Optional.of(part(workedOut(Share.ALL, interrupt)))
                     : StudyJson.merged(shares, part(Map.of()), findings);
             terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
             if (part.isEmpty()) {
@@ -105,13 +105,13 @@ final class BuyStudy {
         return studies.isEmpty();
     }
 
-    private Map<String, List<Scenario>> workedOut(Share share, KeepBest keepBest) {
+    private Map<String, List<Scenario>> workedOut(Share share, Interrupt interrupt) {
         Map<String, List<Scenario>> scenarios = new TreeMap<>();
         for (Study study : studies) {
             Simulation simulation = new Simulation(
                     new StudyStrategy(),
                     threads,
-                    keepBest::isAsked,
+                    interrupt::isAsked,
                     new StudyProgress(terminal.err(), study.rope().id()));
             scenarios.put(study.rope().id(), simulation.scenarios(study, share));
         }
@@ -126,8 +126,8 @@ final class BuyStudy {
         List<Verdict> verdicts = new ArrayList<>();
         for (Study study : studies) {
             List<Scenario> scenarios = part.ropes().getOrDefault(study.rope().id(), List.of());
-            if (Judge.isEnough(scenarios)) {
-                verdicts.add(Judge.of(study, scenarios));
+            if (HoldOutComparison.isEnough(scenarios)) {
+                verdicts.add(HoldOutComparison.of(study, scenarios));
             } else {
                 terminal.err()
                         .println(

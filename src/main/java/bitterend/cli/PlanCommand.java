@@ -132,22 +132,22 @@ final class PlanCommand implements Callable<Integer> {
         }
         PackingProblem day =
                 KeptDraws.pinned(read.problem(this.day.of(read)), named.get().keep());
-        Noon noon = new Noon(terminal, day, shop.rack());
-        PackingProblem open = noon.open(named.get().from());
-        noon.compareWith(plans);
+        Replan replan = new Replan(terminal, day, shop.rack());
+        PackingProblem open = replan.open(named.get().from());
+        replan.compareWith(plans);
         GateTold gate = new GateTold(terminal, shop, plans);
         PackingProblem held = bench.held(open, terminal, gate, plans, read, units.figures(read));
-        return plan(read, noon, held, strategy.get());
+        return plan(read, replan, held, strategy.get());
     }
 
-    private ExitCode plan(Shop read, Noon noon, PackingProblem problem, FullStrategy strategy) {
-        try (KeepBest keepBest = KeepBest.listening()) {
+    private ExitCode plan(Shop read, Replan replan, PackingProblem problem, FullStrategy strategy) {
+        try (Interrupt interrupt = Interrupt.listening()) {
             ProgressLines progress =
                     new ProgressLines(terminal.err(), read.settings().money(), effort.time());
             DayPlanner.Checked checked =
-                    new DayPlanner(strategy).checked(problem, effort.effort(problem, keepBest::isAsked, progress));
+                    new DayPlanner(strategy).checked(problem, effort.effort(problem, interrupt::isAsked, progress));
             CutPlan plan = checked.plan();
-            noon.tellChanges(problem, plan, units.figures(read));
+            replan.tellChanges(problem, plan, units.figures(read));
             ProofTold.tell(terminal, checked);
             return keep(read, problem, plan);
         }

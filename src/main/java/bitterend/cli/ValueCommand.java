@@ -68,12 +68,12 @@ final class ValueCommand implements Callable<Integer> {
         if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        try (KeepBest keepBest = KeepBest.listening()) {
-            return learn(read.get(), size.get(), keepBest).number();
+        try (Interrupt interrupt = Interrupt.listening()) {
+            return learn(read.get(), size.get(), interrupt).number();
         }
     }
 
-    private ExitCode learn(Shop read, Study.Size size, KeepBest keepBest) {
+    private ExitCode learn(Shop read, Study.Size size, Interrupt interrupt) {
         Map<String, LearnedValue> kept = new TreeMap<>(read.supplies().learned());
         Map<String, LearnedValue> learned = new TreeMap<>();
         List<Study> studies = BuyStudy.studies(read, size, options.ropes(), read::risingValue);
@@ -83,7 +83,7 @@ final class ValueCommand implements Callable<Integer> {
         }
         Document pages = Document.EMPTY;
         for (Study study : studies) {
-            Optional<Learning.Lesson> lesson = lesson(study, keepBest);
+            Optional<Learning.Lesson> lesson = lesson(study, interrupt);
             if (lesson.isPresent()) {
                 Document page =
                         new BuyValuePage(units.figures(read)).of(study, read.risingValue(study.rope()), lesson.get());
@@ -101,18 +101,18 @@ final class ValueCommand implements Callable<Integer> {
         files.write(
                 terminal,
                 pages.titled("Stock", "What coils are worth", read.settings().name()));
-        if (write && !keepBest.isAsked()) {
+        if (write && !interrupt.isAsked()) {
             ValuesJson.write(shop.folder, kept);
             terminal.err().println("written: " + shop.folder.resolve(ValuesJson.NAME));
         }
         return ExitCode.DONE;
     }
 
-    private Optional<Learning.Lesson> lesson(Study study, KeepBest keepBest) {
+    private Optional<Learning.Lesson> lesson(Study study, Interrupt interrupt) {
         terminal.err()
                 .println(study.rope().id() + ": learning from " + study.weeks().size() + " weeks");
         int threads = Runtime.getRuntime().availableProcessors();
-        return new Learning(study, all(study), new StudyStrategy(), threads, keepBest::isAsked).learn();
+        return new Learning(study, all(study), new StudyStrategy(), threads, interrupt::isAsked).learn();
     }
 
     /** Any size may be bought. */

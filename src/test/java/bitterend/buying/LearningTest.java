@@ -48,9 +48,9 @@ final class LearningTest {
 
     @Test
     void rising_poolsNeighboursThatFall() {
-        assertArrayEquals(new long[] {1, 3, 3, 3, 9}, Rising.of(new long[] {1, 5, 3, 1, 9}));
-        assertArrayEquals(new long[] {2, 2, 2}, Rising.of(new long[] {3, 2, 1}));
-        assertArrayEquals(new long[] {}, Rising.of(new long[] {}));
+        assertArrayEquals(new long[] {1, 3, 3, 3, 9}, IsotonicRegression.of(new long[] {1, 5, 3, 1, 9}));
+        assertArrayEquals(new long[] {2, 2, 2}, IsotonicRegression.of(new long[] {3, 2, 1}));
+        assertArrayEquals(new long[] {}, IsotonicRegression.of(new long[] {}));
     }
 
     /** Cutting a length up never creates value: V(a) + V(b) is at most V(a + b). */

@@ -55,7 +55,7 @@ final class StudyTest {
                     study.weeks(),
                     study.unheld(),
                     study.size());
-            Verdict verdict = Judge.of(singles, simulation(2).scenarios(singles, Share.ALL));
+            Verdict verdict = HoldOutComparison.of(singles, simulation(2).scenarios(singles, Share.ALL));
             ties += verdict.ties().size() == 1 ? 1 : 0;
         }
         assertTrue(ties >= 95, "called a tie with " + ties + " of " + seeds + " seeds");
@@ -88,8 +88,8 @@ final class StudyTest {
                         new StudyStrategy(), 1, stop::get, (done, all) -> stop.compareAndSet(false, done >= 9))
                 .scenarios(study, Share.ALL);
         assertEquals(9, some.size());
-        assertTrue(Judge.isEnough(some));
-        assertEquals(9, Judge.of(study, some).scenarios());
+        assertTrue(HoldOutComparison.isEnough(some));
+        assertEquals(9, HoldOutComparison.of(study, some).scenarios());
         assertEquals(simulation(1).scenarios(study, Share.ALL).subList(0, 9), some);
     }
 
@@ -152,10 +152,10 @@ final class StudyTest {
             weeks.add(new int[] {week});
         }
         double known = Math.sqrt(8.25 * 10_000 * 10_000 / 9);
-        long estimated = Errors.ofHistory(values, weeks, 10).getAsLong();
+        long estimated = StandardErrors.ofHistory(values, weeks, 10).getAsLong();
         assertEquals(known, (double) estimated, known / 20);
-        assertTrue(Errors.ofHistory(values, List.copyOf(weeks), 1).isEmpty());
-        assertFalse(Errors.ofHistory(values, weeks, 10).isEmpty());
+        assertTrue(StandardErrors.ofHistory(values, List.copyOf(weeks), 1).isEmpty());
+        assertFalse(StandardErrors.ofHistory(values, weeks, 10).isEmpty());
     }
 
     private static List<List<Length>> tiedWeeks() {
@@ -188,7 +188,7 @@ final class StudyTest {
 
     private static Verdict verdict(long seed, int scenarios, int length, List<List<Length>> weeks, List<Offer> offers) {
         Study study = study(seed, scenarios, length, weeks, offers);
-        return Judge.of(study, simulation(2).scenarios(study, Share.ALL));
+        return HoldOutComparison.of(study, simulation(2).scenarios(study, Share.ALL));
     }
 
     private static Study study(long seed, int scenarios, int length, List<List<Length>> weeks, List<Offer> offers) {

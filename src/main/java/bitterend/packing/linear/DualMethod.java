@@ -1,5 +1,6 @@
 package bitterend.packing.linear;
 
+import bitterend.packing.linear.Simplex.Steps;
 import java.util.Arrays;
 
 /**
@@ -13,7 +14,7 @@ final class DualMethod {
 
     private final Columns columns;
     private final Basis basis;
-    private final Budget budget;
+    private final Steps budget;
     /** What one unit of the entering column takes from each basic one. */
     private final double[] alpha;
     /** Row of the inverse where a column leaves. */
@@ -25,7 +26,7 @@ final class DualMethod {
     /** What a value below zero is measured by, by place. */
     private final double[] reference;
 
-    DualMethod(Columns columns, Basis basis, Budget budget) {
+    DualMethod(Columns columns, Basis basis, Steps budget) {
         this.columns = columns;
         this.basis = basis;
         this.budget = budget;

@@ -1,5 +1,7 @@
 package bitterend.packing.linear;
 
+import bitterend.packing.linear.Simplex.Steps;
+
 /**
  * The primal simplex method: as long as a column promises to lower the cost, it enters, and the first basic column to
  * reach zero leaves.
@@ -37,7 +39,7 @@ final class PrimalMethod {
      * @param fresh everything was just worked out
      * @return false when the budget ended first
      */
-    boolean run(boolean fresh, Budget budget) {
+    boolean run(boolean fresh, Steps budget) {
         double[] alpha = new double[basis.x.length];
         double[] rho = new double[alpha.length];
         boolean exact = fresh;
@@ -68,7 +70,7 @@ final class PrimalMethod {
     }
 
     /** The column of a block that promises most for its length; blocks are looked at in turn until one has any. */
-    private int entering(Budget budget) {
+    private int entering(Steps budget) {
         int n = columns.n;
         int looked = 0;
         while (looked < n) {

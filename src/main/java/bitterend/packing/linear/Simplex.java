@@ -13,6 +13,12 @@ import java.util.function.IntPredicate;
  * weights).
  */
 public final class Simplex {
+    /** How long a method may go on. */
+    public interface Steps {
+        /** Spends some steps; true once nothing is left. */
+        boolean spend(long steps);
+    }
+
     /** Reduced costs count as zero up to here. */
     public static final double EPS = 1e-9;
     /** Values are below zero from here on. */
@@ -164,14 +170,14 @@ public final class Simplex {
     }
 
     /** Primal simplex from a feasible basis; false when the budget ended first. */
-    public boolean primal(Budget budget) {
+    public boolean primal(Steps budget) {
         boolean fresh = basis.refactorise();
         repair(budget);
         return primal.run(fresh, budget);
     }
 
     /** A basis that lost its feasibility to rounding is brought back by the dual method, or from the start. */
-    private void repair(Budget budget) {
+    private void repair(Steps budget) {
         if (!basis.feasible(BROKEN)) {
             dual(Double.MAX_VALUE, budget);
             if (!basis.feasible(BROKEN)) {
@@ -186,12 +192,12 @@ public final class Simplex {
      *
      * @param cutoff stops once the objective has passed it
      */
-    public void dual(double cutoff, Budget budget) {
+    public void dual(double cutoff, Steps budget) {
         dual(cutoff, budget, 50 + 6 * rows.m);
     }
 
     /** So many steps of the dual simplex at most: what the objective has come to then is still a lower bound. */
-    public void dual(double cutoff, Budget budget, int most) {
+    public void dual(double cutoff, Steps budget, int most) {
         new DualMethod(columns, basis, budget).run(cutoff, most);
     }
 
@@ -201,7 +207,7 @@ public final class Simplex {
      *
      * @return false when rounding or the budget left some value below zero
      */
-    public boolean settle(Budget budget) {
+    public boolean settle(Steps budget) {
         rows.unperturbed = true;
         basis.needsRefactorisation = true;
         dual(Double.MAX_VALUE, budget);

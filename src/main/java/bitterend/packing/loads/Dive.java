@@ -1,7 +1,7 @@
 package bitterend.packing.loads;
 
 import bitterend.packing.Packing;
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -3,7 +3,7 @@ package bitterend.packing.loads;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Undone;
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import bitterend.packing.proof.PriceList;
 import bitterend.packing.proof.ProofTree;
 import java.util.ArrayList;

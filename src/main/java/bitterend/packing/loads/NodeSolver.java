@@ -1,6 +1,6 @@
 package bitterend.packing.loads;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.Arrays;
 import java.util.Optional;
 

@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.Exact;
+
 /**
  * A lower bound made of whole numbers.
  *

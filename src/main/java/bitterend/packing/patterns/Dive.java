@@ -1,6 +1,6 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.List;
 import java.util.Random;
 

@@ -1,6 +1,10 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
+import bitterend.packing.patterns.knapsack.ItemsByDensity;
+import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.RunSolution;
+import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

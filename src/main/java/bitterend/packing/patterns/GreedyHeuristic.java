@@ -1,6 +1,7 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
+import bitterend.packing.patterns.knapsack.Exact;
 import java.util.Comparator;
 import java.util.Random;
 import java.util.stream.IntStream;

@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.ValuedRun;
+
 /** A normalised problem: equal items and equal kinds merged, cut loss folded into the loads. */
 final class Instance {
     final int items;

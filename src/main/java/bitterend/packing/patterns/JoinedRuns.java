@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.RunSolution;
+
 /**
  * The best way to draw from a reel of several runs: each run by itself, where runs before the last one drawn are drawn
  * or cut off.

@@ -1,6 +1,8 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
+import bitterend.packing.patterns.knapsack.Hull;
+import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

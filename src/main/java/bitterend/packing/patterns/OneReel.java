@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

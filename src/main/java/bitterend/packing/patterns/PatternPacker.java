@@ -1,6 +1,6 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 
 /**
  * Packs by patterns: column generation for the bound, dives for the plan, and exact search to close what is left

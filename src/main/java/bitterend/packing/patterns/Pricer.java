@@ -1,6 +1,14 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
+import bitterend.packing.patterns.knapsack.Hull;
+import bitterend.packing.patterns.knapsack.Hulls;
+import bitterend.packing.patterns.knapsack.ItemsByDensity;
+import bitterend.packing.patterns.knapsack.Knapsack;
+import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.RunSolution;
+import bitterend.packing.patterns.knapsack.SharedStates;
+import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.List;
 

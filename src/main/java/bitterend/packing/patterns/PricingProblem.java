@@ -1,6 +1,6 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 
 /** What the pricer is asked: the best way to draw for these prices. */
 final class PricingProblem {

@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.RunSolution;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.ValuedRun;
+
 /** A reel kind as the engine sees it. */
 final class ReelType {
     /** Load of an item that may not, or cannot, be cut from this kind. */

@@ -1,5 +1,9 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.ItemsByDensity;
+import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.RunSolution;
+import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,14 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.Hulls;
+import bitterend.packing.patterns.knapsack.ItemsByDensity;
+import bitterend.packing.patterns.knapsack.Knapsack;
+import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.KnapsackTable;
+import bitterend.packing.patterns.knapsack.RunSolution;
+import bitterend.packing.patterns.knapsack.SharedStates;
+import bitterend.packing.patterns.knapsack.ValuedRun;
+
 /**
  * The search for the best way to draw from a run: depth first, and where that does not end, over all loads. Serves all
  * runs of one kind.

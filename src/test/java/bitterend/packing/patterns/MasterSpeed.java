@@ -1,6 +1,6 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import bitterend.packing.linear.Simplex;
 import java.util.Arrays;
 import java.util.List;

@@ -2,7 +2,7 @@ package bitterend.packing.patterns;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;

@@ -1,6 +1,6 @@
 package bitterend.packing.patterns;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.Optional;
 
 /** The optimum of a small problem by {@link SmallProblem}, which the searches are tested without. */

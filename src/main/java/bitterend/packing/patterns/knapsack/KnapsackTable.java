@@ -1,6 +1,6 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import java.util.Arrays;
 
 /**
@@ -10,9 +10,9 @@ import java.util.Arrays;
  * <p>Source: H. Kellerer, U. Pferschy, D. Pisinger, <i>Knapsack Problems</i>, Springer 2004, section 3.4 (dynamic
  * programming with lists).
  */
-final class KnapsackTable {
+public final class KnapsackTable {
     /** States that cannot become interesting any more may be left out. */
-    interface Hopeless {
+    public interface Hopeless {
         boolean test(int next, long load, long worth);
     }
 
@@ -28,17 +28,16 @@ final class KnapsackTable {
     private int[] front = new int[1024];
     private int[] spare = new int[1024];
     private int frontSize;
-    private long steps;
 
     /** @param most states to keep before giving up */
-    KnapsackTable(ItemsByDensity order, long cap, int most) {
+    public KnapsackTable(ItemsByDensity order, long cap, int most) {
         this.order = order;
         this.cap = cap;
         this.most = most;
     }
 
     /** False when there are too many states or the budget ended. */
-    boolean build(Hopeless hopeless, Budget budget) {
+    public boolean build(Hopeless hopeless, Budget budget) {
         add(0, 0, -1, -1, 0);
         front[0] = 0;
         frontSize = 1;
@@ -50,7 +49,6 @@ final class KnapsackTable {
                 if (!merge(u, now, left == 0 ? u + 1 : u, hopeless)) {
                     return false;
                 }
-                steps += frontSize;
                 if (budget.spend(frontSize)) {
                     return false;
                 }
@@ -121,24 +119,23 @@ final class KnapsackTable {
         return size++;
     }
 
-    int states() {
+    /** How many states there are, by rising load. */
+    public int states() {
         return frontSize;
     }
 
-    long load(int state) {
+    /** Load of a state. */
+    public long load(int state) {
         return load[front[state]];
     }
 
-    long worth(int state) {
+    /** Worth of a state. */
+    public long worth(int state) {
         return worth[front[state]];
     }
 
-    long steps() {
-        return steps;
-    }
-
     /** Adds the items of a state to the counts. */
-    void trace(int state, int[] counts) {
+    public void trace(int state, int[] counts) {
         for (int s = front[state]; s > 0; s = parent[s]) {
             counts[order.item[via[s]]] += times[s];
         }

@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 import java.util.Arrays;
 
@@ -7,16 +7,21 @@ import java.util.Arrays;
  * in the order onwards. Densities are whole numbers scaled by a power of two and rounded up, so that no bound made of
  * them is ever too low.
  */
-final class ItemsByDensity {
-    final int size;
-    final int[] item;
-    final long[] load;
-    final long[] worth;
-    final int[] bound;
+public final class ItemsByDensity {
+    /** How many items there are. */
+    public final int size;
+    /** Index of each item in the problem. */
+    public final int[] item;
+    /** Length and cut loss of each. */
+    public final long[] load;
+    /** Price of each at the scale asked for. */
+    public final long[] worth;
+    /** How many of each may be taken. */
+    public final int[] bound;
     /** Highest density from here on, times {@code 2^shift}. */
     final long[] density;
     /** Shortest load from here on. */
-    final long[] shortest;
+    public final long[] shortest;
 
     final int shift;
 
@@ -32,7 +37,7 @@ final class ItemsByDensity {
     }
 
     /** Items with a price, a demand and a load of at most {@code cap}. */
-    static ItemsByDensity of(long[] loads, long[] price, int[] demand, long cap) {
+    public static ItemsByDensity of(long[] loads, long[] price, int[] demand, long cap) {
         int count = 0;
         int shift = 62;
         long dearest = 1;

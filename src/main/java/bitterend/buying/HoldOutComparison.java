@@ -12,7 +12,7 @@ import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 
 /** Chooses on the scenarios of even number, reports on the others, and says what cannot be told apart. */
-public final class Judge {
+public final class HoldOutComparison {
     /** Less than one minor unit in a scenario is nothing that anybody pays. */
     private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
 
@@ -21,7 +21,7 @@ public final class Judge {
     private final List<Scenario> reporting;
     private final int all;
 
-    private Judge(Study study, List<Scenario> scenarios) {
+    private HoldOutComparison(Study study, List<Scenario> scenarios) {
         this.study = study;
         choosing = scenarios.stream().filter(each -> each.number() % 2 == 0).toList();
         reporting = scenarios.stream().filter(each -> each.number() % 2 == 1).toList();
@@ -40,13 +40,13 @@ public final class Judge {
             throw new IllegalArgumentException(
                     scenarios.size() + " scenarios, " + study.options().size() + " options");
         }
-        return new Judge(study, scenarios).verdict();
+        return new HoldOutComparison(study, scenarios).verdict();
     }
 
     private Verdict verdict() {
         int best = IntStream.range(0, study.options().size())
                 .boxed()
-                .min(Comparator.comparingLong(option -> Errors.mean(costs(choosing, option))))
+                .min(Comparator.comparingLong(option -> StandardErrors.mean(costs(choosing, option))))
                 .orElseThrow();
         List<Result> results = new ArrayList<>();
         for (int option = 0; option < study.options().size(); option++) {
@@ -60,12 +60,12 @@ public final class Judge {
     private Result result(int option, int best) {
         long[] costs = costs(reporting, option);
         long[] more = differences(costs, costs(reporting, best));
-        Cost chance = Errors.ofChance(more);
-        OptionalLong history = Errors.ofHistory(
+        Cost chance = StandardErrors.ofChance(more);
+        OptionalLong history = StandardErrors.ofHistory(
                 more,
                 reporting.stream().map(each -> study.weeksOf(each.number())).toList(),
                 study.weeks().size());
-        Cost mean = new Cost(Errors.mean(more));
+        Cost mean = new Cost(StandardErrors.mean(more));
         Standing standing = option == best ? Standing.CHOSEN : standing(mean, chance, history);
         return new Result(
                 study.options().get(option),
@@ -87,15 +87,15 @@ public final class Judge {
     }
 
     private Cost margin(Cost error) {
-        return Errors.margin(error, reporting.size(), study.options().size() - 1);
+        return StandardErrors.margin(error, reporting.size(), study.options().size() - 1);
     }
 
     private long weeksToSettle(List<Result> results) {
         return results.stream()
                 .filter(Result::isTied)
                 .filter(result -> result.more().millis() > 0 && result.history().millis() > 0)
-                .mapToLong(
-                        result -> Errors.weeksToSettle(study.weeks().size(), margin(result.history()), result.more()))
+                .mapToLong(result ->
+                        StandardErrors.weeksToSettle(study.weeks().size(), margin(result.history()), result.more()))
                 .min()
                 .orElse(0);
     }
@@ -106,23 +106,23 @@ public final class Judge {
         long[] wastes = values(scenario -> perMetre(
                 outcome(scenario, option).waste().mm(), scenario.useful().mm()));
         return new Result.Range(
-                new Cost(Errors.percentile(prices, 10)),
-                new Cost(Errors.percentile(prices, 90)),
-                new Ratio(Errors.percentile(wastes, 10), 1000),
-                new Ratio(Errors.percentile(wastes, 90), 1000));
+                new Cost(StandardErrors.percentile(prices, 10)),
+                new Cost(StandardErrors.percentile(prices, 90)),
+                new Ratio(StandardErrors.percentile(wastes, 10), 1000),
+                new Ratio(StandardErrors.percentile(wastes, 90), 1000));
     }
 
     private Result.Means means(int option) {
         Length useful = new Length(useful() / reporting.size());
         long worth = study.rope().price().of(useful).millis();
-        long avoidable =
-                Errors.mean(values(each -> outcome(each, option).avoidable().millis()));
+        long avoidable = StandardErrors.mean(
+                values(each -> outcome(each, option).avoidable().millis()));
         return new Result.Means(
                 useful,
-                new Length(
-                        Errors.mean(values(each -> outcome(each, option).waste().mm()))),
-                Errors.mean(values(each -> 10L * outcome(each, option).coils())),
-                Errors.mean(values(each -> 10L * outcome(each, option).reels())),
+                new Length(StandardErrors.mean(
+                        values(each -> outcome(each, option).waste().mm()))),
+                StandardErrors.mean(values(each -> 10L * outcome(each, option).coils())),
+                StandardErrors.mean(values(each -> 10L * outcome(each, option).reels())),
                 worth == 0 ? Ratio.ZERO : new Ratio(avoidable, worth));
     }
 

@@ -1,21 +1,22 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 import java.util.function.LongUnaryOperator;
 
 /** A run as the engine sees it: every piece carries its cut loss, so loads simply add up to at most {@link #cap}. */
-final class ValuedRun {
+public final class ValuedRun {
     /** Length of the run itself. */
-    final long length;
+    public final long length;
     /** Length and one cut loss. */
-    final long cap;
+    public final long cap;
     /** Price of cutting it off unused. */
-    final long handling;
+    public final long handling;
     /** Value of the whole run. */
-    final long full;
+    public final long full;
 
     private final LongUnaryOperator value;
 
-    ValuedRun(long length, long cap, long handling, LongUnaryOperator value) {
+    /** @param value worth of what is left, by its length */
+    public ValuedRun(long length, long cap, long handling, LongUnaryOperator value) {
         this.length = length;
         this.cap = cap;
         this.handling = handling;
@@ -24,12 +25,12 @@ final class ValuedRun {
     }
 
     /** What is left is worth nothing whatever is drawn. */
-    boolean flat() {
+    public boolean flat() {
         return full == 0;
     }
 
     /** What the run loses when pieces of this load are drawn from it. */
-    long drop(long load) {
+    public long drop(long load) {
         if (full == 0) {
             return 0;
         }

@@ -8,7 +8,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
  * Ctrl-C while a plan is being made: the engines are told to stop, and the process stays until the best plan so far is
  * checked, written and shown.
  */
-final class KeepBest implements AutoCloseable {
+final class Interrupt implements AutoCloseable {
     private static final long PATIENCE_SECONDS = 20;
 
     private final AtomicBoolean asked = new AtomicBoolean();
@@ -16,8 +16,8 @@ final class KeepBest implements AutoCloseable {
     private final Thread hook = new Thread(this::onShutdown, "keep-best");
 
     /** Listens until closed. */
-    static KeepBest listening() {
-        KeepBest keepBest = new KeepBest();
+    static Interrupt listening() {
+        Interrupt keepBest = new Interrupt();
         Runtime.getRuntime().addShutdownHook(keepBest.hook);
         return keepBest;
     }

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
  * Splits the orders in hand into ropes that have nothing to do with one another: what is bought of one does not change
  * what the other costs. Ropes linked by a substitute or a matched set stay together.
  */
-final class Parts {
-    private Parts() {}
+final class IndependentRopes {
+    private IndependentRopes() {}
 
     /** The parts with at least one piece that is not to be cut from a customer's own rope, by their first rope. */
     static List<Orders> of(Orders orders) {

@@ -4,13 +4,13 @@ import bitterend.packing.Effort;
 import java.time.Duration;
 
 /** Hands an effort out over packings whose number is not known beforehand: half to the first, an eighth of the rest to each other. */
-final class Pace {
+final class EffortShare {
     private final Effort effort;
     private final long deadline;
     private boolean begun;
     private boolean ranOut;
 
-    Pace(Effort effort) {
+    EffortShare(Effort effort) {
         this.effort = effort;
         deadline = System.nanoTime()
                 + Math.min(effort.time().toNanos(), Duration.ofDays(365).toNanos());

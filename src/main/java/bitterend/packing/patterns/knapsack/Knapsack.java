@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 /**
  * The pieces worth most, less what the run loses, from one run: depth first, densest items first, within the demand.
@@ -6,7 +6,7 @@ package bitterend.packing.patterns;
  * <p>Source: E. Horowitz, S. Sahni, "Computing partitions with applications to the knapsack problem", Journal of the
  * ACM 21 (1974) 277-292; the bounded form after S. Martello, P. Toth, <i>Knapsack Problems</i>, Wiley 1990, chapter 3.
  */
-final class Knapsack {
+public final class Knapsack {
     private final ItemsByDensity order;
     private final ValuedRun run;
     private final KnapsackBound reach;
@@ -22,7 +22,7 @@ final class Knapsack {
     private boolean stopped;
 
     /** @param most nodes before the search gives up */
-    Knapsack(ItemsByDensity order, ValuedRun run, KnapsackBound reach, long scale, long most) {
+    public Knapsack(ItemsByDensity order, ValuedRun run, KnapsackBound reach, long scale, long most) {
         this.order = order;
         this.run = run;
         this.reach = reach;
@@ -33,7 +33,7 @@ final class Knapsack {
     }
 
     /** Looks for something better than {@code floor}; true when the search was complete. */
-    boolean search(long floor) {
+    public boolean search(long floor) {
         best = floor;
         descend(0, 0, 0);
         return !stopped;
@@ -80,24 +80,28 @@ final class Knapsack {
         descend(u + 1, load, worth);
     }
 
-    long best() {
+    /** The best worth less drop that was found, or the floor. */
+    public long best() {
         return best;
     }
 
-    long nodes() {
+    /** Nodes looked at. */
+    public long nodes() {
         return nodes;
     }
 
     /** Whether anything beat the floor. */
-    boolean found() {
+    public boolean found() {
         return bestItem.length > 0;
     }
 
-    int[] items() {
+    /** The items of the best found. */
+    public int[] items() {
         return bestItem;
     }
 
-    int[] counts() {
+    /** How many of each of {@link #items()}. */
+    public int[] counts() {
         return bestCount;
     }
 }

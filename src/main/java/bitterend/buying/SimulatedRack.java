@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A rack that is lived from week after week: coils are carried on, reels of the option are bought when they are opened. */
-final class Rack {
+final class SimulatedRack {
     private static final LocalDate SOME_DAY = LocalDate.EPOCH;
 
     private final Study study;
@@ -36,7 +36,7 @@ final class Rack {
     private Length cut = Length.ZERO;
     private int reels;
 
-    Rack(Study study, Curves curves, Option option, List<Length> coils, Packer packer, Effort effort) {
+    SimulatedRack(Study study, Curves curves, Option option, List<Length> coils, Packer packer, Effort effort) {
         this.study = study;
         this.curves = curves;
         this.option = option;

@@ -1,7 +1,7 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 /** The best way to draw from one run. */
-final class RunSolution {
+public final class RunSolution {
     private final long reducedProfit;
     private final int[] items;
     private final int[] counts;
@@ -11,18 +11,19 @@ final class RunSolution {
      * @param items taken, empty when nothing better than asked for was found
      * @param counts of each
      */
-    RunSolution(long reducedProfit, int[] items, int[] counts) {
+    public RunSolution(long reducedProfit, int[] items, int[] counts) {
         this.reducedProfit = reducedProfit;
         this.items = items;
         this.counts = counts;
     }
 
-    static RunSolution none(long reducedProfit) {
+    /** Nothing is better than this. */
+    public static RunSolution none(long reducedProfit) {
         return new RunSolution(reducedProfit, new int[0], new int[0]);
     }
 
     /** @param all how many of every item, mostly none */
-    static RunSolution of(long reducedProfit, int[] all) {
+    public static RunSolution of(long reducedProfit, int[] all) {
         int size = 0;
         for (int c : all) {
             size += c > 0 ? 1 : 0;
@@ -39,19 +40,23 @@ final class RunSolution {
         return new RunSolution(reducedProfit, items, counts);
     }
 
-    long reducedProfit() {
+    /** What it brings at the prices less what the run loses. */
+    public long reducedProfit() {
         return reducedProfit;
     }
 
-    int[] items() {
+    /** The items taken. */
+    public int[] items() {
         return items;
     }
 
-    int[] counts() {
+    /** How many of each of {@link #items()}. */
+    public int[] counts() {
         return counts;
     }
 
-    boolean found() {
+    /** Whether anything is taken. */
+    public boolean found() {
         return items.length > 0;
     }
 }

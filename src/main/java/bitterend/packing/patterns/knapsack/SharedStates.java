@@ -1,12 +1,12 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
-import bitterend.packing.linear.Budget;
+import bitterend.packing.effort.Budget;
 import org.jspecify.annotations.Nullable;
 
 /** One list of states for all runs of a rope, made when first asked for. */
-final class SharedStates {
+public final class SharedStates {
     /** States in a list before giving up. */
-    static final int MOST = 3_000_000;
+    public static final int MOST = 3_000_000;
 
     private final boolean useful;
     private final ItemsByDensity order;
@@ -16,7 +16,7 @@ final class SharedStates {
     private boolean tried;
 
     /** @param useful false where a search for each run is cheaper: then there is no list */
-    SharedStates(boolean useful, ItemsByDensity order, long cap, Budget budget) {
+    public SharedStates(boolean useful, ItemsByDensity order, long cap, Budget budget) {
         this.useful = useful;
         this.order = order;
         this.cap = cap;
@@ -24,13 +24,13 @@ final class SharedStates {
     }
 
     /** Whether the list was asked for before. */
-    boolean tried() {
+    public boolean tried() {
         return tried;
     }
 
     /** Null when there is none, or there would be too many states. */
     @Nullable
-    KnapsackTable list() {
+    public KnapsackTable list() {
         if (useful && !tried) {
             tried = true;
             KnapsackTable made = new KnapsackTable(order, cap, MOST);

@@ -16,7 +16,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Planning while the day is under way: what is cut already, and what an earlier plan meant to do. */
-final class Noon {
+final class Replan {
     private static final int MOST_TOLD = 20;
 
     private final Terminal terminal;
@@ -25,7 +25,7 @@ final class Noon {
     private @Nullable CutPlan earlier;
     private int inForce;
 
-    Noon(Terminal terminal, PackingProblem day, Optional<RackToday> rack) {
+    Replan(Terminal terminal, PackingProblem day, Optional<RackToday> rack) {
         this.terminal = terminal;
         this.day = day;
         this.rack = rack;

@@ -17,14 +17,14 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The reels of each offer that a packing cuts, and the order of reels that follows from it. */
-final class Bought {
+final class PurchasedReels {
     private final Orders orders;
     private final Market market;
     private final PackingProblem problem;
     private final Packing packing;
     private final Map<String, List<Reel>> cut = new TreeMap<>();
 
-    Bought(Orders orders, Market market, PackingProblem problem, Packing packing) {
+    PurchasedReels(Orders orders, Market market, PackingProblem problem, Packing packing) {
         this.orders = orders;
         this.market = market;
         this.problem = problem;

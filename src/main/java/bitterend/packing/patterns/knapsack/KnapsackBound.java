@@ -1,10 +1,10 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 /**
  * How much worth, less what the run loses, can still be reached from a load: the bound of all knapsack searches. It
  * follows the convex hull of the drop up to the corner where the hull gets steeper than the densest item left.
  */
-final class KnapsackBound {
+public final class KnapsackBound {
     private final ItemsByDensity order;
     private final long cap;
     private final int shift;
@@ -16,7 +16,8 @@ final class KnapsackBound {
     /** For every place in the order, the corner up to which filling pays. */
     private final int[] corner;
 
-    KnapsackBound(ItemsByDensity order, ValuedRun run, Hull hull, long scale) {
+    /** @param scale units of worth to a unit of cost */
+    public KnapsackBound(ItemsByDensity order, ValuedRun run, Hull hull, long scale) {
         this.order = order;
         this.cap = run.cap;
         this.shift = order.shift;
@@ -64,7 +65,7 @@ final class KnapsackBound {
     }
 
     /** At least the best worth minus drop over all ways to go on from here with items from place u on, or to stop. */
-    long from(int u, long load, long worth) {
+    public long from(int u, long load, long worth) {
         return worth + gain(u, load);
     }
 

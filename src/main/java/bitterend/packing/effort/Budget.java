@@ -1,10 +1,11 @@
-package bitterend.packing.linear;
+package bitterend.packing.effort;
 
+import bitterend.packing.linear.Simplex;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
 
 /** What may still be spent. Looks at the clock and the cancel flag every so many steps only. */
-public final class Budget {
+public final class Budget implements Simplex.Steps {
     private static final long LOOK = 1 << 14;
 
     private final long limit;
@@ -52,6 +53,7 @@ public final class Budget {
     }
 
     /** Spends some steps; true once nothing is left. */
+    @Override
     public boolean spend(long steps) {
         spent += steps;
         if (spent - looked >= LOOK) {

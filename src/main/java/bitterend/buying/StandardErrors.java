@@ -10,11 +10,11 @@ import org.apache.commons.math3.distribution.TDistribution;
  * How sure a mean is. Two errors, never mixed: that of chance, which more scenarios make smaller, and that of a thin
  * history, which only more weeks make smaller. Every error is rounded up to 1/1000 minor unit.
  */
-final class Errors {
+final class StandardErrors {
     /** One claim in twenty may be wrong. */
     private static final double RISK = 0.05;
 
-    private Errors() {}
+    private StandardErrors() {}
 
     /** The mean, rounded down. */
     static long mean(long[] values) {

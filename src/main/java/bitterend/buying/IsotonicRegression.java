@@ -4,8 +4,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** The rising sequence nearest to given numbers, by least squares: neighbours that fall are pooled at their mean. */
-final class Rising {
-    private Rising() {}
+final class IsotonicRegression {
+    private IsotonicRegression() {}
 
     private record Pool(long sum, int size) {
         boolean isAbove(Pool next) {

@@ -1,4 +1,4 @@
-package bitterend.packing.patterns;
+package bitterend.packing.patterns.knapsack;
 
 import java.util.Arrays;
 
@@ -6,13 +6,14 @@ import java.util.Arrays;
  * The largest convex function below the drop of a run, as corner points. It tells how much a load must cost at least,
  * whatever the value curve looks like; only that the curve never falls is used.
  */
-final class Hull {
+public final class Hull {
     private static final int SAMPLES = 2048;
 
     /** Loads and drops of the corners, both rising; the first is (0, 0). */
-    final long[] load;
+    public final long[] load;
 
-    final long[] drop;
+    /** What the run has lost at each corner. */
+    public final long[] drop;
 
     private Hull(long[] load, long[] drop) {
         this.load = load;

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Set;
 
 /** Packs the orders in hand within limits on what may be bought, and reads the purchase off the packing. */
-final class Packs {
+final class PurchasePacker {
     private final Orders orders;
     private final List<Piece> pieces;
     private final Market market;
 
-    Packs(Orders orders, List<Piece> pieces, Set<String> late) {
+    PurchasePacker(Orders orders, List<Piece> pieces, Set<String> late) {
         this.orders = orders;
         this.pieces = pieces;
         market = new Market(orders, late);
@@ -27,7 +27,7 @@ final class Packs {
     Purchase purchase(Packer packer, Limits limits, Effort effort) {
         PackingProblem problem = market.problem(pieces, limits);
         Packer.Result result = packer.pack(problem, effort);
-        Bought bought = new Bought(orders, market, problem, result.packing());
+        PurchasedReels bought = new PurchasedReels(orders, market, problem, result.packing());
         ReelSet set = bought.set(limits.committed());
         Cost sunk = sum(limits.committed(), this::sunk);
         Cost bound = result.bounds().stream().map(Bound::best).reduce(Cost.ZERO, Cost::plus);
