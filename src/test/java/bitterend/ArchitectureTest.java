@@ -39,7 +39,7 @@ final class ArchitectureTest {
             .importPackages("bitterend");
 
     /** What everything about ropes, orders and reels is told in. */
-    private static final String FACTS = "catalogue demand finding measure stock ";
+    private static final String FACTS = "catalogue demand finding measure stock stock.worth ";
 
     /** Every package, and the packages of ours that it may use beside itself. */
     private static final Map<String, String> MAY_USE = Map.ofEntries(
@@ -49,6 +49,7 @@ final class ArchitectureTest {
             Map.entry("demand", "catalogue finding measure"),
             Map.entry("demand.calibration", "catalogue demand finding measure"),
             Map.entry("stock", "catalogue finding measure"),
+            Map.entry("stock.worth", "catalogue finding measure stock"),
             Map.entry("packing", FACTS + "packing.proof"),
             Map.entry("packing.proof", ""),
             Map.entry("packing.linear", ""),
@@ -95,6 +96,7 @@ final class ArchitectureTest {
             + "|catalogue/(EyeFormula|TeardropFormula|SeizingFormula)[.]java"
             + "|demand/calibration/PredictionFormula[.]java"
             + "|stock/Gauge[.]java"
+            + "|stock/worth/CoilFormula[.]java|packing/check/Curve(Formula|Check)[.]java"
             + "|buying/StandardErrors[.]java"
             // choices of a search: no length and no price rests on them
             + "|packing/(model/RunOfReel|greedy/Job)[.]java");
