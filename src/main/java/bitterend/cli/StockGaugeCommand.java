@@ -7,6 +7,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
 import bitterend.report.Figures;
 import bitterend.stock.Event;
 import bitterend.stock.Fills;
@@ -34,6 +35,7 @@ import picocli.CommandLine.Parameters;
             "By size: --barrel, --traverse and --depth (or --flange when it is full). Three",
             "figures: the formula, whole turns, and the safe one, which is the turns times a",
             "fill of 0.85, or the least fill found on reels of that --type with --known.",
+            "With the rope maker's --factor a fourth, and the safe one is never above it.",
             "By weight: --gross and --tare. --book books the figure; plans count on no more",
             "than the safe part of it.",
             ""
@@ -73,6 +75,13 @@ final class StockGaugeCommand implements Callable<Integer> {
             converter = LengthOption.class,
             description = "Length that is really on it: teaches the fill of its type.")
     private @Nullable Length known;
+
+    @Option(
+            names = "--factor",
+            paramLabel = "FACTOR",
+            defaultValue = "",
+            description = "The rope maker's factor for a full reel: feet from inches.")
+    private String factor = "";
 
     @Option(names = "--gross", paramLabel = "MASS", converter = MassOption.class, description = "Rope and reel.")
     private @Nullable Mass gross;
@@ -166,22 +175,42 @@ final class StockGaugeCommand implements Callable<Integer> {
         Gauge.Wound wound = new Gauge.Wound(barrel, deep, traverse, rope.diameter());
         Ratio fill = fill(wound);
         Gauge.BySize sized = Gauge.bySize(wound, fill);
-        if (!sized.safe().isPositive()) {
+        Length made = factor.isEmpty() ? null : byFactor(wound);
+        if (!sized.safe().isPositive() || (made != null && !made.isPositive())) {
             throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
         }
+        return told(sized, made, fill, figures);
+    }
+
+    /** With the maker's factor the smaller figure counts: it has the rope's oversize in it, which is not taken off twice. */
+    private Estimate told(Gauge.BySize sized, @Nullable Length made, Ratio fill, Figures figures) {
+        Length most = made == null ? sized.turns() : Length.min(sized.turns(), made);
+        Length safe = Length.min(most, sized.safe());
         String caution = type.isEmpty() || fill.equals(Gauge.USUAL_FILL) ? Gauge.SLACK : Gauge.TAUGHT;
         String percent = fill.timesRoundedDown(100) + " %";
-        String text =
-                "formula      " + figures.length(sized.formula()) + "\nwhole turns  " + figures.length(sized.turns())
-                        + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent + ")\n"
-                        + caution + "\n";
+        String text = "formula      " + figures.length(sized.formula())
+                + (made == null ? "" : "\nby factor    " + figures.length(made))
+                + "\nwhole turns  " + figures.length(sized.turns())
+                + "\nsafe         " + figures.length(safe) + "  (fill " + percent + ")\n"
+                + caution + "\n";
         Map<String, String> exact = new LinkedHashMap<>();
         exact.put("formula", LengthText.exact(sized.formula()));
+        if (made != null) {
+            exact.put("byFactor", LengthText.exact(made));
+        }
         exact.put("wholeTurns", LengthText.exact(sized.turns()));
-        exact.put("safe", LengthText.exact(sized.safe()));
+        exact.put("safe", LengthText.exact(safe));
         exact.put("fill", percent);
         exact.put("caution", caution);
-        return new Estimate(sized.turns(), Length.min(sized.turns(), sized.safe()), Reel.Known.GAUGED, text, exact);
+        return new Estimate(most, safe, Reel.Known.GAUGED, text, exact);
+    }
+
+    private Length byFactor(Gauge.Wound wound) {
+        return RatioText.parse(factor)
+                .value()
+                .filter(stated -> stated.compareTo(Ratio.ZERO) > 0 && stated.compareTo(Ratio.of(10_000)) <= 0)
+                .map(stated -> Gauge.byFactor(wound, stated))
+                .orElseThrow(() -> new Refused("--factor " + factor + ": give a factor such as 0.925"));
     }
 
     /** The fill of the type, learned from this reel first when its length is known. */

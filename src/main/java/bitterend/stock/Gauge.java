@@ -78,6 +78,20 @@ public final class Gauge {
         return new BySize(new Length((long) Math.floor(formula)), whole, new Length(fill.timesRoundedDown(whole.mm())));
     }
 
+    /**
+     * By the factor that the rope's maker prints for its size, {@code (h + B) x h x W x factor} in feet from inches (a winch
+     * hirer's page; a maker's general note: the factor has rope thicker than its name in it already).
+     *
+     * @param factor above nothing; 0.2618 / d^2 in inches where nothing is allowed for
+     */
+    public static Length byFactor(Wound wound, Ratio factor) {
+        double cubicMillimetres = (double) wound.depth().mm()
+                * (wound.depth().mm() + wound.barrel().mm())
+                * wound.traverse().mm();
+        double feet = cubicMillimetres / (25.4 * 25.4 * 25.4) * factor.numerator() / factor.denominator();
+        return new Length((long) Math.floor(feet * 304.8));
+    }
+
     private static double millimetres(Diameter diameter) {
         return diameter.units() / (double) bitterend.measure.FineLength.UNITS_PER_MM;
     }

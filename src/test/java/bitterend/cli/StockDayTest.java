@@ -219,7 +219,10 @@ final class StockDayTest {
         run(0, "stock", "verify", shop);
     }
 
-    /** Worked: 12 mm rope on barrel 150, flange 450, traverse 300 mm is 277.1 m in whole turns; 0.85 of it is safe. */
+    /**
+     * Worked: 12 mm rope on barrel 150, flange 450, traverse 300 mm is 277.1 m in whole turns; 0.85 of it is safe. By a factor
+     * of 0.925: 5.9055 x 11.811 x 11.811 in x 0.925 = 762.03 ft.
+     */
     @Test
     void gaugedReel_isBookedWithItsUncertainty() {
         run(0, "stock", "open", shop);
@@ -232,6 +235,12 @@ final class StockDayTest {
         assertTrue(taught.out().contains("fill 92 %"), taught.out());
         assertTrue(gauged.out().contains("less than about 5 % of its breaking strength"), gauged.out());
         assertTrue(taught.out().contains("are not taken off twice"), taught.out());
+        Run factor = run(0, with(size, "stock", "gauge", shop, "R-105", "--factor", "0.925"));
+        assertTrue(factor.out().contains("by factor    232.267 m\n"), factor.out());
+        assertTrue(factor.out().contains("safe         232.267 m"), factor.out());
+        assertTrue(run(3, with(size, "stock", "gauge", shop, "R-105", "--factor", "0"))
+                .err()
+                .contains("give a factor such as 0.925"));
         run(3, "stock", "gauge", shop, "R-105", "--barrel", "150 mm");
         run(3, "stock", "gauge", shop, "R-105", "--gross", "50 kg", "--tare", "4 kg");
     }

@@ -45,6 +45,14 @@ final class GaugeTest {
                 626.8, Gauge.bySize(tenthsOfAnInch, Gauge.USUAL_FILL).formula().mm() / 120.0, 0.1);
     }
 
+    /** The printed factor, in any unit: A 9, D 12, B 18 in at 0.2618 is 890.6 ft, 271,463 mm; sizes in millimetres here. */
+    @Test
+    void factorOfTheMaker_givesThePrintedLength() {
+        Gauge.Wound inches = new Gauge.Wound(mm(3048), mm(2286), mm(4572), Diameter.ofMillimetres(254));
+        Length tenfold = Gauge.byFactor(inches, new Ratio(2618, 10_000));
+        assertEquals(890.6, tenfold.mm() / 304.8 / 1000, 0.06);
+    }
+
     /**
      * Rope 4 % thicker than its name holds so much less: a fill found on a reel of the type has that in it, and the usual
      * 0.85 is not taken off it again.
