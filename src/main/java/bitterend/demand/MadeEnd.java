@@ -89,6 +89,9 @@ record MadeEnd(
         }
         if (!spec.fitting().id().isEmpty()) {
             picked.add(new EndWork.Picked("fitting " + spec.fitting().id(), 1));
+        } else if (spec.fitting().pinToBore().isPositive()) {
+            picked.add(new EndWork.Picked(
+                    "fitting, pin to bore " + LengthText.exact(spec.fitting().pinToBore()), yardsticks.rope(), 1));
         }
         if (yardsticks.counted().clips() > 0) {
             picked.add(new EndWork.Picked(

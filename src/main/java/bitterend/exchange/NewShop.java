@@ -151,6 +151,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, B
                 .with("overhead", RatioText.percent(usual.surcharges().overhead()))
                 .with("margin", RatioText.percent(usual.surcharges().margin()))
                 .with("minimum", money.print(usual.surcharges().minimum()))
+                .with("parts", List.of())
                 .with("validDays", usual.validDays());
     }
 

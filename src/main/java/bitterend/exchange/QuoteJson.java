@@ -1,12 +1,15 @@
 package bitterend.exchange;
 
 import bitterend.demand.CodeInForce;
+import bitterend.demand.EndWork;
 import bitterend.demand.SpliceCard;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Units;
 import bitterend.quoting.BuildUp;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Neighbour;
+import bitterend.quoting.PartPrices;
 import bitterend.quoting.PlanShares;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteComparison;
@@ -32,7 +35,11 @@ public final class QuoteJson {
     /** Format {@code bitterend/quote/1}: for the file. */
     public String forTheFile(Quote quote) {
         return head(FORMAT, quote)
-                .with("lines", quote.lines().stream().map(this::inside).toList())
+                .with(
+                        "lines",
+                        quote.lines().stream()
+                                .map(line -> inside(line, quote.policy().parts()))
+                                .toList())
                 .with("total", money.print(quote.total()))
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
                 .with(
@@ -127,14 +134,25 @@ public final class QuoteJson {
                 .orElse("");
     }
 
-    private JsonTree inside(LineQuote quoted) {
+    private JsonTree inside(LineQuote quoted, PartPrices prices) {
         return outside(quoted)
                 .with("ownRope", quoted.line().ownRope())
                 .with("cut", LengthText.exact(quoted.line().cut()))
                 .with("drawn", LengthText.exact(quoted.drawn()))
                 .with("minutes", quoted.line().minutes())
                 .with("shareOfCuttingAlone", money.print(quoted.alone()))
+                .with(
+                        "parts",
+                        quoted.line().parts().stream()
+                                .map(part -> part(part, prices))
+                                .toList())
                 .with("items", quoted.buildUp().items().stream().map(this::item).toList());
+    }
+
+    private JsonTree part(EndWork.Picked part, PartPrices prices) {
+        JsonTree tree = new JsonTree().with("item", part.words(Units.METRIC)).with("count", part.count());
+        prices.each(part).ifPresent(each -> tree.with("each", money.print(each)));
+        return tree;
     }
 
     private JsonTree item(BuildUp.Item item) {

@@ -1,13 +1,19 @@
 package bitterend.exchange;
 
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.quoting.PartPrices;
 import bitterend.quoting.QuotePolicy;
 import bitterend.quoting.WasteBasis;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +21,16 @@ import java.util.regex.Pattern;
 /** Reads the member {@code quote} of {@code shop.json}: how a price is made. Everything in it may be left out. */
 final class QuotePolicyJson {
     static final List<String> MEMBERS = List.of(
-            "waste", "floorAtRope", "settingUp", "spoilage", "packing", "overhead", "margin", "minimum", "validDays");
+            "waste",
+            "floorAtRope",
+            "settingUp",
+            "spoilage",
+            "packing",
+            "overhead",
+            "margin",
+            "minimum",
+            "parts",
+            "validDays");
 
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Reading<WasteBasis> WASTE = Readings.word(WasteBasis.values(), WasteBasis::word);
@@ -55,7 +70,23 @@ final class QuotePolicyJson {
                                 usual.surcharges().margin()),
                         fields.optional(
                                 "minimum", this::amount, usual.surcharges().minimum())),
+                parts(quote.objects("parts")),
                 fields.optional("validDays", Readings.whole(1, 999), usual.validDays()));
+    }
+
+    private PartPrices parts(List<JsonObject> rows) {
+        List<PartPrices.Row> parts = new ArrayList<>();
+        Map<String, String> places = new HashMap<>();
+        for (JsonObject row : rows) {
+            row.allowOnly("item", "rope", "price", "note");
+            Fields fields = row.fields();
+            String item = fields.require("item", Readings::text, "?");
+            Diameter rope = fields.optional("rope", DiameterText::parse, Diameter.NONE);
+            Money each = fields.require("price", this::amount, Money.ZERO);
+            fields.once("item", item + " " + rope.units(), places);
+            parts.add(new PartPrices.Row(item, rope, each));
+        }
+        return new PartPrices(parts);
     }
 
     static Parsed<Integer> minutes(String text) {

@@ -34,7 +34,7 @@ final class LinePrice {
     private void work(QuoteLine line, Money sample) {
         int quantity = line.quantity();
         QuotePolicy.Work work = policy.work();
-        add(Kind.HARDWARE, line.asked().hardware().times(quantity));
+        add(Kind.HARDWARE, line.hardware(policy.parts()));
         add(Kind.LABOUR, Amounts.labour(work.labour(), (long) line.minutes() * quantity));
         Money atRisk = sum;
         add(Kind.SETTING_UP, Amounts.labour(work.labour(), work.setUpMinutes()));

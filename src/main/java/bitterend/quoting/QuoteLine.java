@@ -97,14 +97,19 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
                         * demanded.work().stream().mapToInt(EndWork::minutes).sum();
     }
 
-    /** Parts to be picked that nobody has stated a price for. */
-    public List<String> unpricedHardware() {
+    /** Parts to be picked for the whole line; none where the request states one price for them all. */
+    public List<EndWork.Picked> parts() {
         if (!asked.hardware().equals(Money.ZERO)) {
             return List.of();
         }
         PickList parts = new PickList();
         parts.add(assembly, demanded);
-        return parts.items().stream().map(EndWork.Picked::item).toList();
+        return parts.items();
+    }
+
+    /** Hardware of the whole line: as the request states it for each assembly, else the parts that have a price. */
+    Money hardware(PartPrices prices) {
+        return asked.hardware().times(quantity()).plus(prices.of(parts()));
     }
 
     /** Ends that take time which nobody has stated. */

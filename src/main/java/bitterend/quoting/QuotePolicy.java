@@ -11,9 +11,11 @@ import bitterend.measure.Ratio;
  *     lines pays more than it would alone
  * @param work what time and breakage cost
  * @param surcharges what is put on top
+ * @param parts what the parts of the pick list cost, where a request does not state its hardware
  * @param validDays days a price stands
  */
-public record QuotePolicy(WasteBasis waste, boolean floorAtRope, Work work, Surcharges surcharges, int validDays) {
+public record QuotePolicy(
+        WasteBasis waste, boolean floorAtRope, Work work, Surcharges surcharges, PartPrices parts, int validDays) {
 
     /**
      * What time and breakage cost.
@@ -47,6 +49,7 @@ public record QuotePolicy(WasteBasis waste, boolean floorAtRope, Work work, Surc
                 false,
                 new Work(labour, 10, Ratio.percent(2), Money.ZERO),
                 new Surcharges(Ratio.percent(15), Ratio.percent(20), Money.ZERO),
+                PartPrices.NONE,
                 30);
     }
 }

@@ -5,6 +5,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.quoting.BuildUp;
 import bitterend.quoting.LineQuote;
+import bitterend.quoting.PartPrices;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.RopeQuote;
@@ -29,7 +30,7 @@ public final class QuoteFilePage {
         QuotePage.head(page, quote);
         page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
         QuotePage.codes(quote).forEach(page::paragraph);
-        quote.lines().forEach(line -> line(page, catalogue, line));
+        quote.lines().forEach(line -> line(page, catalogue, quote.policy().parts(), line));
         for (RopeQuote rope : quote.ropes()) {
             QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);
             block.write(page, catalogue);
@@ -42,17 +43,14 @@ public final class QuoteFilePage {
         return page.document();
     }
 
-    private void line(Writing page, Catalogue catalogue, LineQuote quoted) {
+    private void line(Writing page, Catalogue catalogue, PartPrices prices, LineQuote quoted) {
         QuoteLine line = quoted.line();
         page.heading("Line " + line.name() + ": " + line.quantity() + " at "
                 + figures.currency().print(quoted.buildUp().each()));
         page.paragraph(new QuoteWords(catalogue, figures).what(line));
         page.tableApart(buildUp(quoted.buildUp()));
         page.tableApart(metres(quoted));
-        List<String> unpriced = line.unpricedHardware();
-        if (!unpriced.isEmpty()) {
-            page.paragraph("To be picked, without a price of its own: " + String.join(", ", unpriced) + ".");
-        }
+        new QuoteParts(figures, prices).write(page, line);
         List<String> untimed = line.untimedEnds();
         if (!untimed.isEmpty()) {
             page.caution(

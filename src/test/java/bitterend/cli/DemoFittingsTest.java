@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -50,6 +51,7 @@ final class DemoFittingsTest {
                 "thimble TW6",
                 "sleeve, for 6 mm rope",
                 "fitting spelter-13",
+                "fitting wedge-13",
                 "wire rope clip, for 12.7 mm rope",
                 "wire rope clip for the dead end of a wedge socket, for 12.7 mm rope",
                 "seizing wire 3/32 in",
@@ -98,16 +100,32 @@ final class DemoFittingsTest {
                 """
                 line,customer,rope,length,end a,end b,quantity,hardware,minutes
                 1,yacht Sanderling,W6,3.1 m,wire-sleeve-eye thimble TW6,swaged fork-6,2,9.40 EUR,20 min
-                2,yacht Sanderling,HM8,5.2 m,bury-eye-hmpe thimble light-8,sealed,1,3.10 EUR,25 min
-                3,yacht Sanderling,W-HALF,7.4 m,wedge-socket bore 82 mm,plain,1,,15 min
+                2,yacht Sanderling,W-HALF,7.4 m,wedge-socket bore 82 mm,plain,1,,15 min
                 """);
-        String inside = run(0, "quote", shop.toString(), request.toString(), "--time", "1s")
-                .out();
-        assertTrue(inside.contains("hardware"), inside);
+        String inside = words(run(0, "quote", shop.toString(), request.toString(), "--time", "1s"));
+        assertTrue(inside.contains("hardware 18.80 9.40"), inside);
         assertTrue(
-                inside.replaceAll("\\s+", " ")
-                        .contains("To be picked, without a price of its own: wire rope clip for the dead end"),
-                inside);
+                inside.contains("without a price of its own: fitting, pin to bore 82 mm, for 12.7 mm rope."), inside);
+        assertTrue(
+                inside.contains("wire rope clip for the dead end of a wedge socket, for 12.7 mm rope 1 2.30"), inside);
+    }
+
+    /** Of an order in the book every part has a price of the shop's list; 31.00 + 2.30 and 46.00 + 2 x 0.60 by hand. */
+    @Test
+    void everyPartThatIsOrdered_hasAPrice() {
+        for (String order : List.of("G-2115", "G-2116", "G-2117")) {
+            String inside = words(run(0, "quote", shop.toString(), "--order", order, "--time", "1s"));
+            assertFalse(inside.contains("without a price of its own"), inside);
+            assertTrue(inside.contains("hardware"), inside);
+            if (order.equals("G-2115")) {
+                assertTrue(inside.contains("hardware 33.30 33.30"), inside);
+                assertTrue(inside.contains("hardware 47.20 47.20"), inside);
+            }
+        }
+    }
+
+    private static String words(Run run) {
+        return run.out().replaceAll("\\s+", " ");
     }
 
     /** Torque is the clip maker's: as typed, with its source, or said to be his. */

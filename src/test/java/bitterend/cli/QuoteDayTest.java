@@ -70,7 +70,7 @@ final class QuoteDayTest {
         for (String words : List.of(
                 "not for the customer",
                 "waste and reel handling   27.73    4.62",
-                "price                    762.24  127.04",
+                "price                    767.10  127.85",
                 "drawn     63.336  10.556",
                 "alone     27.73        27.73  27.73",
                 "Charged: waste alone, 272.00 EUR",
@@ -109,7 +109,7 @@ final class QuoteDayTest {
     private static void showsNothingOfTheInside(String shown) {
         hasNone(INSIDE, shown);
         hasNone(List.of("whole price", "139.8", "139810"), shown);
-        assertTrue(shown.contains("131.78") && shown.contains("2500.76"), shown);
+        assertTrue(shown.contains("132.29") && shown.contains("2506.37"), shown);
     }
 
     @Test

@@ -36,6 +36,7 @@ final class Counter {
             false,
             new QuotePolicy.Work(new Money(6000), 0, Ratio.ZERO, Money.ZERO),
             new QuotePolicy.Surcharges(Ratio.ZERO, Ratio.ZERO, Money.ZERO),
+            PartPrices.NONE,
             30);
 
     Counter(PlainShop shop) {

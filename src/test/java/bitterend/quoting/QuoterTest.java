@@ -30,6 +30,7 @@ final class QuoterTest {
                 floor,
                 new QuotePolicy.Work(new Money(6000), 10, Ratio.percent(10), new Money(30)),
                 new QuotePolicy.Surcharges(overhead, margin, minimum),
+                PartPrices.NONE,
                 30);
     }
 
