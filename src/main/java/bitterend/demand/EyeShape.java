@@ -17,7 +17,7 @@ import bitterend.measure.FineLength;
  * @param pin what it works on, {@link Diameter#NONE} when not stated
  * @param firm whether no pin changes its length: lined with a thimble, or no eye at all
  * @param crown thickness of that thimble at its crown; zero without one
- * @param source where the rope round it comes from
+ * @param source where the rope round it and its length come from
  */
 record EyeShape(
         FineLength round,

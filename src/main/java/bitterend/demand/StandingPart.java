@@ -66,10 +66,15 @@ final class StandingPart {
                     lines,
                     end.name() + ": outside of the eye",
                     "rope and thimble beyond the bearing",
-                    end.beyondBearing()));
+                    end.beyondBearing(),
+                    end.eye().source()));
         }
         ends.forEach(end -> subtract(
-                lines, end.name() + ": throat to bearing point", bearing(end), end.throatToBearing(measuring)));
+                lines,
+                end.name() + ": throat to bearing point",
+                bearing(end),
+                end.throatToBearing(measuring),
+                end.eye().source()));
         return lines;
     }
 
@@ -147,9 +152,10 @@ final class StandingPart {
         };
     }
 
-    private static void subtract(List<Line> lines, String label, String formula, FineLength amount) {
+    private static void subtract(
+            List<Line> lines, String label, String formula, FineLength amount, Provenance provenance) {
         if (amount.isPositive()) {
-            lines.add(new Line(label, formula, FineLength.ZERO.minus(amount), Provenance.ARITHMETIC));
+            lines.add(new Line(label, formula, FineLength.ZERO.minus(amount), provenance));
         }
     }
 }
