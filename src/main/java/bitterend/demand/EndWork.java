@@ -2,6 +2,8 @@ package bitterend.demand;
 
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
+import bitterend.measure.LengthText;
+import bitterend.measure.LengthsInWords;
 import bitterend.measure.Units;
 import java.util.List;
 
@@ -44,9 +46,11 @@ public record EndWork(
             this(item, Diameter.NONE, count);
         }
 
-        /** The item with its size. */
+        /** The item with its size; lengths in its name as they were written, and in these units. */
         public String words(Units units) {
-            return rope.equals(Diameter.NONE) ? item : item + ", for " + DiameterText.print(rope, units) + " rope";
+            String name = LengthsInWords.replaced(
+                    item, length -> length.print(units, exact -> LengthText.tape(exact, units)));
+            return rope.equals(Diameter.NONE) ? name : name + ", for " + DiameterText.print(rope, units) + " rope";
         }
     }
 }

@@ -3,9 +3,10 @@ package bitterend.exchange;
 import bitterend.demand.CodeInForce;
 import bitterend.demand.EndWork;
 import bitterend.demand.SpliceCard;
+import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
-import bitterend.measure.Units;
 import bitterend.quoting.BuildUp;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Neighbour;
@@ -150,7 +151,10 @@ public final class QuoteJson {
     }
 
     private JsonTree part(EndWork.Picked part, PartPrices prices) {
-        JsonTree tree = new JsonTree().with("item", part.words(Units.METRIC)).with("count", part.count());
+        JsonTree tree = new JsonTree()
+                .with("item", part.item())
+                .with("rope", part.rope().equals(Diameter.NONE) ? "" : DiameterText.exact(part.rope()))
+                .with("count", part.count());
         prices.each(part).ifPresent(each -> tree.with("each", money.print(each)));
         return tree;
     }
