@@ -6,16 +6,20 @@ import bitterend.measure.Length;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** The hard rules that concern one piece on one run, whatever else is cut there. */
 public final class Eligibility {
     private final PackingProblem problem;
     private final Map<String, Pin> pins = new HashMap<>();
     private final Map<String, Integer> issued = new HashMap<>();
+    private final Set<String> ordersWithReels = new HashSet<>();
     private final List<BiFunction<Piece, Reel, Optional<Reason>>> reelRules = List.of(
             this::sameRope,
             this::onHold,
@@ -35,6 +39,19 @@ public final class Eligibility {
                 issued.put(pin.reel(), pin.issued());
             }
         }
+        problem.reels().forEach(reel -> ordersWithReels.add(reel.custody().order()));
+    }
+
+    /** All that decides which reels a piece may come off; an order does only when a reel is kept for it. */
+    public PieceKind kindOf(Piece piece) {
+        Pin pin = pins.get(piece.id());
+        return new PieceKind(
+                piece.choices(),
+                piece.certificate(),
+                piece.ownRope(),
+                ordersWithReels.contains(piece.order()) ? piece.order() : "",
+                piece.matching().begun(),
+                pin == null ? "" : pin.reel());
     }
 
     /** Whether no hard rule keeps a piece off a reel, lengths apart; the engines ask this for every pair. */
@@ -54,13 +71,16 @@ public final class Eligibility {
         if (allows(piece, reel)) {
             return Optional.empty();
         }
-        for (BiFunction<Piece, Reel, Optional<Reason>> rule : reelRules) {
-            Optional<Reason> reason = rule.apply(piece, reel);
-            if (reason.isPresent()) {
-                return reason;
-            }
-        }
-        return Optional.empty();
+        return reasons(piece, reel).findFirst();
+    }
+
+    /** Every hard rule that keeps a piece off a reel, lengths apart; {@link #allows} says the same in fewer steps. */
+    public List<Reason> all(Piece piece, Reel reel) {
+        return reasons(piece, reel).toList();
+    }
+
+    private Stream<Reason> reasons(Piece piece, Reel reel) {
+        return reelRules.stream().flatMap(rule -> rule.apply(piece, reel).stream());
     }
 
     /** The first hard rule that keeps a piece off a run that is otherwise untouched. */
@@ -114,10 +134,11 @@ public final class Eligibility {
                 () -> reel.id() + " was to be used by " + reel.papers().useBy());
     }
 
-    /** The first cut piece of its set that the piece would not match. */
+    /** The first cut piece of its set that the piece would not match, on a rope that would do. */
     public Optional<Reason> begunSet(Piece piece, Reel reel) {
         boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
         return mateElsewhere(piece, reel)
+                .filter(mate -> piece.isAllowedOn(reel.rope()))
                 .map(mate -> new Reason(
                         Rule.BEGUN_SET,
                         "set " + piece.matching().set() + " is begun: " + mate.piece() + " is cut off "

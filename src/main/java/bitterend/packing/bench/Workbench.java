@@ -6,7 +6,7 @@ import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
+import bitterend.packing.PieceKind;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
@@ -15,11 +15,9 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -131,35 +129,23 @@ public final class Workbench {
     private int readPieces(Numbering<String> ropes) {
         Urgency urgencies = new Urgency(problem);
         Eligibility rules = new Eligibility(problem);
-        Map<String, String> pins =
-                problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (a, b) -> a));
-        Set<String> ordersWithReels = problem.reels().stream()
-                .map(reel -> reel.custody().order())
-                .collect(Collectors.toCollection(HashSet::new));
         Map<String, Long> sizeOfOrder =
                 problem.pieces().stream().collect(Collectors.groupingBy(Piece::order, Collectors.counting()));
         Map<String, Integer> numberOfReel = new HashMap<>();
         problem.reels().forEach(reel -> numberOfReel.put(reel.id(), numberOfReel.size()));
-        Numbering<Object> kinds = new Numbering<>();
+        Numbering<PieceKind> kinds = new Numbering<>();
         Numbering<String> orderNumbers = new Numbering<>();
         for (int p = 0; p < pieces; p++) {
             Piece piece = piece(p);
-            String pin = pins.getOrDefault(piece.id(), "");
-            String order = ordersWithReels.contains(piece.order()) ? piece.order() : "";
-            kindOf[p] = kinds.of(List.of(
-                    piece.choices(),
-                    piece.certificate(),
-                    piece.ownRope(),
-                    order,
-                    pin,
-                    piece.matching().begun()));
+            PieceKind kind = rules.kindOf(piece);
+            kindOf[p] = kinds.of(kind);
             if (kindOf[p] == homes.size()) {
                 addKind(piece, rules, ropes);
             }
             numberOfPiece.put(piece.id(), p);
             urgency[p] = urgencies.classOf(piece);
             weight[p] = Urgency.weight(piece);
-            pinned[p] = !pin.isEmpty();
+            pinned[p] = kind.isPinned();
             orderOf[p] = sizeOfOrder.getOrDefault(piece.order(), 0L) > 1 ? orderNumbers.of(piece.order()) : NONE;
             earlier[p] = numberOfReel.getOrDefault(problem.earlier().getOrDefault(piece.id(), ""), NONE);
         }

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Tries one piece on every run of the rack. */
 final class PieceQuestion {
@@ -75,19 +74,8 @@ final class PieceQuestion {
 
     /** Every rule that keeps the piece off a run, not only the first. */
     private List<Reason> bars(Reel reel, Run run, RunId id) {
-        List<Reason> bars = new ArrayList<>(Stream.of(
-                        rules.sameRope(piece, reel),
-                        rules.onHold(piece, reel),
-                        rules.reserved(piece, reel),
-                        rules.ownRope(piece, reel),
-                        rules.certificate(piece, reel),
-                        rules.useBy(piece, reel),
-                        rules.pinned(piece, reel),
-                        rules.issued(piece, reel))
-                .flatMap(Optional::stream)
-                .toList());
+        List<Reason> bars = new ArrayList<>(rules.all(piece, reel));
         if (bars.stream().noneMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
-            rules.begunSet(piece, reel).ifPresent(bars::add);
             Optional<Reason> tooShort = rules.fits(piece, reel, run);
             tooShort.or(() -> noRoom(reel, run, id)).ifPresent(bars::add);
             leavesItsSet(reel).ifPresent(bars::add);

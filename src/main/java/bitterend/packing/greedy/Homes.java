@@ -1,42 +1,27 @@
 package bitterend.packing.greedy;
 
-import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
+import bitterend.packing.PieceKind;
 import bitterend.packing.PlanPrice;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The runs that may take a piece by the rules of its own; pieces that are alike are asked about once. */
 final class Homes {
     private final PackingProblem problem;
     private final Eligibility rules;
     private final List<Slot> slots = new ArrayList<>();
-    private final Map<String, String> pins;
-    private final Set<String> ordersWithReels = new HashSet<>();
-    private final Map<Kind, Open> known = new HashMap<>();
+    private final Map<PieceKind, Open> known = new HashMap<>();
     private final Map<String, Open> ofPiece = new HashMap<>();
-
-    /** All that decides which reels a piece may come off. An order does only when a reel is kept for it. */
-    private record Kind(
-            List<Piece.RopeChoice> choices,
-            String certificate,
-            boolean ownRope,
-            String order,
-            List<CutMate> begun,
-            String pinnedTo) {}
 
     /** The runs that are open to pieces of a kind; kinds are counted from zero. */
     record Open(int kind, List<Slot> slots, BitSet numbers) {}
@@ -47,10 +32,8 @@ final class Homes {
     Homes(PackingProblem problem, PlanPrice prices) {
         this.problem = problem;
         rules = new Eligibility(problem);
-        pins = problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (a, b) -> a));
         List<Reel> reels = problem.reels();
         for (int r = 0; r < reels.size(); r++) {
-            ordersWithReels.add(reels.get(r).custody().order());
             DrawPrice draw = prices.draw(reels.get(r).id());
             for (int run = 0; run < draw.runs().size(); run++) {
                 slots.add(new Slot(reels.get(r), r, run, draw));
@@ -87,7 +70,7 @@ final class Homes {
     }
 
     boolean isPinned(Piece piece) {
-        return pins.containsKey(piece.id());
+        return rules.kindOf(piece).isPinned();
     }
 
     /** Whether a run would take the piece if nothing else were cut there. */
@@ -104,7 +87,7 @@ final class Homes {
     Open open(Piece piece) {
         Open open = ofPiece.get(piece.id());
         if (open == null) {
-            Kind kind = kind(piece);
+            PieceKind kind = rules.kindOf(piece);
             open = known.get(kind);
             if (open == null) {
                 open = ask(piece);
@@ -113,16 +96,6 @@ final class Homes {
             ofPiece.put(piece.id(), open);
         }
         return open;
-    }
-
-    private Kind kind(Piece piece) {
-        return new Kind(
-                piece.choices(),
-                piece.certificate(),
-                piece.ownRope(),
-                ordersWithReels.contains(piece.order()) ? piece.order() : "",
-                piece.matching().begun(),
-                pins.getOrDefault(piece.id(), ""));
     }
 
     private Open ask(Piece piece) {

@@ -4,17 +4,15 @@ import bitterend.demand.Piece;
 import bitterend.packing.Eligibility;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
+import bitterend.packing.PieceKind;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -27,25 +25,25 @@ public final class BenchLayout {
     private final Map<String, RopeOnRack> ropes = new TreeMap<>();
     private final List<RunOfReel> runs = new ArrayList<>();
     private final Map<RunId, RunOfReel> runById = new HashMap<>();
-    private final Map<String, String> pinnedTo;
     private final Map<String, MatchedSet> sets = new HashMap<>();
     private final Map<String, Long> orderSizes;
-    private final Set<String> ordersWithReels = new HashSet<>();
-    private final Map<Object, Integer> kinds = new HashMap<>();
-    private final Map<Object, Homes> homes = new HashMap<>();
+    private final Map<Alike, Integer> kinds = new HashMap<>();
+    private final Map<PieceKind, Homes> homes = new HashMap<>();
+
+    /** Pieces that may change places without anything being different. */
+    private record Alike(
+            PieceKind home, String order, String earlier, Piece.Matching matching, int urgency, long weight) {}
 
     /** @param shapingPercent strength of the shaping, in percent of the price of opening a reel; 0 for money alone */
     public BenchLayout(PackingProblem problem, int shapingPercent) {
         this.problem = problem;
         eligibility = new Eligibility(problem);
         urgency = new Urgency(problem);
-        pinnedTo = problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel));
         orderSizes = problem.pieces().stream().collect(Collectors.groupingBy(Piece::order, Collectors.counting()));
         problem.ropes()
                 .values()
                 .forEach(rope -> ropes.put(rope.id(), new RopeOnRack(problem, rope, ropes.size(), shapingPercent)));
         problem.reels().forEach(this::addRuns);
-        problem.reels().forEach(reel -> ordersWithReels.add(reel.custody().order()));
         problem.pieces().stream()
                 .filter(Piece::isMatched)
                 .collect(Collectors.groupingBy(piece -> piece.matching().set()))
@@ -91,22 +89,15 @@ public final class BenchLayout {
 
     private PieceFacts facts(Piece piece) {
         boolean mates = orderSizes.getOrDefault(piece.order(), 0L) > 1;
-        String pin = pinnedTo.getOrDefault(piece.id(), "");
         String earlier = problem.earlier().getOrDefault(piece.id(), "");
         MatchedSet set = piece.isMatched() ? sets.get(piece.matching().set()) : null;
         int urgent = urgency.classOf(piece);
         long weight = Urgency.weight(piece);
-        Object homeKey = List.of(
-                piece.choices(),
-                ordersWithReels.contains(piece.order()) ? piece.order() : "",
-                piece.certificate(),
-                piece.ownRope(),
-                piece.matching().begun(),
-                pin);
-        Object kindKey = List.of(homeKey, piece.order(), earlier, piece.matching(), urgent, weight);
-        int kind = kinds.computeIfAbsent(kindKey, key -> kinds.size());
-        Homes where = homes.computeIfAbsent(homeKey, key -> homesOf(piece));
-        return new PieceFacts(piece, kind, urgent, weight, where, eligibility, set, !pin.isEmpty(), earlier, mates);
+        PieceKind home = eligibility.kindOf(piece);
+        Alike alike = new Alike(home, piece.order(), earlier, piece.matching(), urgent, weight);
+        int kind = kinds.computeIfAbsent(alike, key -> kinds.size());
+        Homes where = homes.computeIfAbsent(home, key -> homesOf(piece));
+        return new PieceFacts(piece, kind, urgent, weight, where, eligibility, set, home.isPinned(), earlier, mates);
     }
 
     private Homes homesOf(Piece piece) {

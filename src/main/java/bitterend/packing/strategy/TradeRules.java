@@ -3,15 +3,12 @@ package bitterend.packing.strategy;
 import bitterend.demand.Piece;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
+import bitterend.packing.PieceKind;
 import bitterend.packing.bench.Numbering;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Which pieces may come off which reels, asked once for pieces that are alike. Pieces and reels are counted from zero. */
 final class TradeRules {
@@ -28,25 +25,14 @@ final class TradeRules {
     TradeRules(PackingProblem problem) {
         this.problem = problem;
         rules = new Eligibility(problem);
-        Map<String, String> pins =
-                problem.pins().stream().collect(Collectors.toMap(Pin::piece, Pin::reel, (one, other) -> one));
-        Set<String> ordersWithReels =
-                problem.reels().stream().map(reel -> reel.custody().order()).collect(Collectors.toSet());
-        Numbering<List<Object>> kinds = new Numbering<>();
+        Numbering<PieceKind> kinds = new Numbering<>();
         Numbering<List<Piece.RopeChoice>> sizes = new Numbering<>();
         List<Piece> pieces = problem.pieces();
         kindOf = new int[pieces.size()];
         sizeOf = new int[pieces.size()];
         for (int p = 0; p < kindOf.length; p++) {
             Piece piece = pieces.get(p);
-            String pin = pins.getOrDefault(piece.id(), "");
-            kindOf[p] = kinds.of(List.of(
-                    piece.choices(),
-                    ordersWithReels.contains(piece.order()) ? piece.order() : "",
-                    piece.certificate(),
-                    piece.ownRope(),
-                    piece.matching().begun(),
-                    pin));
+            kindOf[p] = kinds.of(rules.kindOf(piece));
             List<Piece.RopeChoice> byRope = new ArrayList<>(piece.choices());
             byRope.sort(Comparator.comparing(Piece.RopeChoice::rope));
             sizeOf[p] = sizes.of(byRope);
