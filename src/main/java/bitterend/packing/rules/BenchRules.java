@@ -1,8 +1,8 @@
 package bitterend.packing.rules;
 
 import static org.optaplanner.core.api.score.stream.ConstraintCollectors.count;
+import static org.optaplanner.core.api.score.stream.ConstraintCollectors.countDistinct;
 import static org.optaplanner.core.api.score.stream.ConstraintCollectors.sumLong;
-import static org.optaplanner.core.api.score.stream.ConstraintCollectors.toList;
 
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
@@ -26,9 +26,9 @@ import org.optaplanner.core.api.score.stream.bi.BiConstraintStream;
 import org.optaplanner.core.api.score.stream.uni.UniConstraintStream;
 
 /**
- * The rules of {@link Rule}, hard ones first. Money is in 1/1000 minor unit, work left undone in the weight of
- * {@link bitterend.packing.Urgency}, on a level for each class; a hard rule counts what is broken. That no piece crosses a flaw needs no rule here:
- * a piece lies on one run, and runs are clear of flaws.
+ * The rules of {@link Rule}, hard ones first. Money is in 1/1000 minor unit, work left undone in the weight of {@link
+ * bitterend.packing.Urgency}, on a level for each class; a hard rule counts what is broken. That no piece crosses a flaw
+ * needs no rule here: a piece lies on one run, and runs are clear of flaws.
  */
 public final class BenchRules implements ConstraintProvider {
     /** Name of the one term that is not a rule of the bench and not money. */
@@ -103,28 +103,23 @@ public final class BenchRules implements ConstraintProvider {
 
     Constraint fitsTheRun(ConstraintFactory factory) {
         return runs(factory)
-                .filter((run, load) -> run.over(load.mm()) > 0)
-                .penalizeLong(Bench.ONE_HARD, (run, load) -> run.over(load.mm()))
-                .justifyWith(
-                        (run, load, score) -> RuleJustification.of(Rule.FITS_THE_RUN, Sentences.tooLong(run, load)))
-                .indictWith((run, load) -> List.copyOf(load.pieces()))
+                .filter((run, load) -> run.over(load) > 0)
+                .penalizeLong(Bench.ONE_HARD, (run, load) -> run.over(load))
                 .asConstraint(Rule.FITS_THE_RUN.name());
     }
 
     Constraint oneLot(ConstraintFactory factory) {
-        return matched(factory, Bond.ONE_LOT, Rule.ONE_LOT, "one lot");
+        return matched(factory, Bond.ONE_LOT, Rule.ONE_LOT);
     }
 
     Constraint oneReel(ConstraintFactory factory) {
-        return matched(factory, Bond.ONE_REEL, Rule.ONE_REEL, "one reel");
+        return matched(factory, Bond.ONE_REEL, Rule.ONE_REEL);
     }
 
     Constraint planned(ConstraintFactory factory, int urgency) {
         return factory.forEachIncludingNullVars(PieceToCut.class)
                 .filter(piece -> piece.urgency() == urgency && !piece.isPlanned())
                 .penalizeLong(Bench.oneUndone(urgency), PieceToCut::weight)
-                .justifyWith((piece, score) -> RuleJustification.of(Rule.PLANNED, Sentences.notPlanned(piece)))
-                .indictWith(List::of)
                 .asConstraint(inClass(Rule.PLANNED, urgency));
     }
 
@@ -132,13 +127,9 @@ public final class BenchRules implements ConstraintProvider {
     Constraint setWhole(ConstraintFactory factory, int urgency) {
         return factory.forEach(PieceToCut.class)
                 .filter(piece -> piece.isMatched() && piece.urgency() == urgency)
-                .groupBy(PieceToCut::matchedSet, count(), sumLong(PieceToCut::weight), toList())
-                .filter((set, planned, weight, pieces) -> planned < set.size())
-                .penalizeLong(Bench.oneUndone(urgency), (set, planned, weight, pieces) -> weight)
-                .justifyWith((set, planned, weight, pieces, score) -> RuleJustification.of(
-                        Rule.SET_WHOLE,
-                        "only " + planned + " of the " + set.size() + " pieces of set " + set.name() + " are planned"))
-                .indictWith((set, planned, weight, pieces) -> List.copyOf(pieces))
+                .groupBy(PieceToCut::matchedSet, count(), sumLong(PieceToCut::weight))
+                .filter((set, planned, weight) -> planned < set.size())
+                .penalizeLong(Bench.oneUndone(urgency), (set, planned, weight) -> weight)
                 .asConstraint(inClass(Rule.SET_WHOLE, urgency));
     }
 
@@ -148,9 +139,7 @@ public final class BenchRules implements ConstraintProvider {
 
     Constraint stockValue(ConstraintFactory factory) {
         return runs(factory)
-                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.dropMillis(load.mm()))
-                .justifyWith((run, load, score) -> RuleJustification.of(Rule.STOCK_VALUE, Sentences.drawn(run, load)))
-                .indictWith((run, load) -> List.copyOf(load.pieces()))
+                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.dropMillis(load))
                 .asConstraint(Rule.STOCK_VALUE.name());
     }
 
@@ -158,9 +147,6 @@ public final class BenchRules implements ConstraintProvider {
         return reels(factory)
                 .filter((reel, skipped) -> reel.openingMillis() > 0)
                 .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.openingMillis())
-                .justifyWith((reel, skipped, score) ->
-                        RuleJustification.of(Rule.OPENING, reel.id() + " is a full reel and is opened"))
-                .indictWith((reel, skipped) -> List.copyOf(skipped.pieces()))
                 .asConstraint(Rule.OPENING.name());
     }
 
@@ -168,21 +154,13 @@ public final class BenchRules implements ConstraintProvider {
         return reels(factory)
                 .filter((reel, skipped) -> reel.changingMillis() > 0)
                 .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.changingMillis())
-                .justifyWith((reel, skipped, score) ->
-                        RuleJustification.of(Rule.CHANGING, reel.id() + " is fetched and put back"))
-                .indictWith((reel, skipped) -> List.copyOf(skipped.pieces()))
                 .asConstraint(Rule.CHANGING.name());
     }
 
     Constraint handling(ConstraintFactory factory) {
         return reels(factory)
-                .filter((reel, skipped) -> skipped.runs() > 0)
-                .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.handlingMillis() * skipped.runs())
-                .justifyWith((reel, skipped, score) -> RuleJustification.of(
-                        Rule.HANDLING,
-                        Sentences.counted(skipped.runs(), "run") + " of " + reel.id()
-                                + " cut off whole and put aside to reach what lies behind"))
-                .indictWith((reel, skipped) -> List.copyOf(skipped.pieces()))
+                .filter((reel, skipped) -> skipped > 0)
+                .penalizeLong(Bench.ONE_MILLI, (reel, skipped) -> reel.handlingMillis() * skipped)
                 .asConstraint(Rule.HANDLING.name());
     }
 
@@ -192,13 +170,10 @@ public final class BenchRules implements ConstraintProvider {
                 .groupBy(
                         piece -> piece.piece().order(),
                         piece -> piece.plannedRun().reel().reel().rope(),
-                        new Spread.Collector(piece -> piece.plannedRun().reel().lot()))
-                .filter((order, rope, lots) -> lots.extra() > 0)
-                .penalizeLong(Bench.ONE_MILLI, (order, rope, lots) -> lots.extra() * lots.splitMillis())
-                .justifyWith((order, rope, lots, score) -> RuleJustification.of(
-                        Rule.SPLIT_ORDER,
-                        "order " + order + " takes " + rope + " from " + lots.places() + " lots: " + lots.names()))
-                .indictWith((order, rope, lots) -> List.copyOf(lots.pieces()))
+                        piece -> piece.plannedRun().reel().splitMillis(),
+                        countDistinct(piece -> piece.plannedRun().reel().lot()))
+                .filter((order, rope, split, lots) -> lots > 1)
+                .penalizeLong(Bench.ONE_MILLI, (order, rope, split, lots) -> (lots - 1) * split)
                 .asConstraint(Rule.SPLIT_ORDER.name());
     }
 
@@ -207,18 +182,13 @@ public final class BenchRules implements ConstraintProvider {
                 .filter(PieceToCut::isMoved)
                 .penalizeLong(
                         Bench.ONE_MILLI, piece -> piece.plannedRun().reel().movedMillis())
-                .justifyWith((piece, score) -> RuleJustification.of(
-                        Rule.MOVED_PIECE,
-                        piece.getId() + " moves from " + piece.earlierReel() + " to "
-                                + piece.plannedRun().reel()))
-                .indictWith(List::of)
                 .asConstraint(Rule.MOVED_PIECE.name());
     }
 
     /** Not money: a run half full costs most, so that the search fills some runs and spares others. */
     Constraint shaping(ConstraintFactory factory) {
         return runs(factory)
-                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.shapingMillis(load.mm()))
+                .penalizeLong(Bench.ONE_MILLI, (run, load) -> run.shapingMillis(load))
                 .asConstraint(SHAPING);
     }
 
@@ -228,9 +198,6 @@ public final class BenchRules implements ConstraintProvider {
                 .filter(BenchRules::isAstray)
                 .filter(piece -> bars.reason(piece).isPresent())
                 .penalize(Bench.ONE_HARD)
-                .justifyWith((piece, score) ->
-                        new RuleJustification(bars.reason(piece).orElseThrow()))
-                .indictWith(List::of)
                 .asConstraint(rule.name());
     }
 
@@ -238,24 +205,21 @@ public final class BenchRules implements ConstraintProvider {
         return !piece.mayComeOff(piece.plannedRun());
     }
 
-    private static Constraint matched(ConstraintFactory factory, Bond bond, Rule rule, String wanted) {
+    private static Constraint matched(ConstraintFactory factory, Bond bond, Rule rule) {
         return factory.forEach(PieceToCut.class)
                 .filter(piece -> piece.piece().matching().bond() == bond)
-                .groupBy(PieceToCut::matchedSet, new Spread.Collector(piece -> piece.matchedSet()
+                .groupBy(PieceToCut::matchedSet, countDistinct(piece -> piece.matchedSet()
                         .bondOf(piece.plannedRun())))
-                .filter((set, places) -> places.extra() > 0)
-                .penalizeLong(Bench.ONE_HARD, (set, places) -> places.extra())
-                .justifyWith((set, places, score) -> RuleJustification.of(
-                        rule, "set " + set.name() + " must come off " + wanted + ", not off " + places.names()))
-                .indictWith((set, places) -> List.copyOf(places.pieces()))
+                .filter((set, places) -> places > 1)
+                .penalizeLong(Bench.ONE_HARD, (set, places) -> places - 1L)
                 .asConstraint(rule.name());
     }
 
-    private BiConstraintStream<RunOfReel, Load> runs(ConstraintFactory factory) {
+    private BiConstraintStream<RunOfReel, Long> runs(ConstraintFactory factory) {
         return streams(factory).runs;
     }
 
-    private BiConstraintStream<ReelOnRack, Skipped> reels(ConstraintFactory factory) {
+    private BiConstraintStream<ReelOnRack, Integer> reels(ConstraintFactory factory) {
         return streams(factory).reels;
     }
 
@@ -266,8 +230,8 @@ public final class BenchRules implements ConstraintProvider {
             UniConstraintStream<PieceToCut> planned = factory.forEach(PieceToCut.class);
             streams = new Streams(
                     factory,
-                    planned.groupBy(PieceToCut::plannedRun, new Load.Collector()),
-                    planned.groupBy(piece -> piece.plannedRun().reel(), new Skipped.Collector()));
+                    planned.groupBy(PieceToCut::plannedRun, sumLong(piece -> piece.sizeOn(piece.plannedRun()))),
+                    planned.groupBy(piece -> piece.plannedRun().reel(), new SkippedRuns()));
             shared = streams;
         }
         return streams;
@@ -275,8 +239,8 @@ public final class BenchRules implements ConstraintProvider {
 
     private record Streams(
             ConstraintFactory factory,
-            BiConstraintStream<RunOfReel, Load> runs,
-            BiConstraintStream<ReelOnRack, Skipped> reels) {}
+            BiConstraintStream<RunOfReel, Long> runs,
+            BiConstraintStream<ReelOnRack, Integer> reels) {}
 
     /** One hard rule of a piece on a reel. */
     private interface BarsReel {

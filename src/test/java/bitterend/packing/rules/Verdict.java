@@ -1,9 +1,7 @@
 package bitterend.packing.rules;
 
-import bitterend.packing.Rule;
 import bitterend.packing.model.Bench;
 import bitterend.packing.model.PieceToCut;
-import java.util.List;
 import org.optaplanner.core.api.score.ScoreExplanation;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
@@ -42,28 +40,5 @@ final class Verdict {
 
     long softCost() {
         return Bench.softMillis(score());
-    }
-
-    /** The sentences said under a rule. */
-    List<String> sentences(Rule rule) {
-        return explanation.getJustificationList(RuleJustification.class).stream()
-                .map(RuleJustification::reason)
-                .filter(reason -> reason.rule() == rule)
-                .map(reason -> reason.sentence())
-                .toList();
-    }
-
-    /** The pieces that are named with a sentence, in the order of the bench. */
-    List<String> pieces(String sentence) {
-        return explanation.getSolution().pieces().stream()
-                .filter(piece -> explanation.getIndictmentMap().containsKey(piece)
-                        && explanation
-                                .getIndictmentMap()
-                                .get(piece)
-                                .getJustificationList(RuleJustification.class)
-                                .stream()
-                                .anyMatch(why -> why.reason().sentence().equals(sentence)))
-                .map(PieceToCut::getId)
-                .toList();
     }
 }

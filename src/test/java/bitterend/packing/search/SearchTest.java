@@ -159,7 +159,7 @@ final class SearchTest {
 
     @Test
     void search_keepsTheBestWhenCalledOff() {
-        PackingProblem shop = RandomShop.of(11, ShopSize.DAY);
+        PackingProblem shop = RandomShop.of(14, ShopSize.DAY);
         Packing start = new GreedyPacker(shop).best();
         AtomicInteger better = new AtomicInteger();
         List<Cost> told = new ArrayList<>();
