@@ -33,14 +33,14 @@ final class LayoutMaker {
         marks.addAll(end.termination().layout().marks().isEmpty() ? usual(end) : stated(end));
         marks.addAll(new ClipMarks(end).marks());
         marks.addAll(secondThroat(end));
-        String caution = end.termination().work().caution();
+        String caution = end.caution(leg.rope());
         String unchecked = Unchecked.sentence(end, leg.rope());
         return new SpliceLayout(
                 end.name(),
                 end.termination().name(),
                 marks,
                 BenchCounts.of(end, leg.rope()),
-                Stream.of(caution.startsWith("Follow the rope maker") ? "" : caution, FOLLOW, unchecked)
+                Stream.of(caution.startsWith(MadeEnd.FOLLOW_THE_MAKER) ? "" : caution, FOLLOW, unchecked)
                         .filter(sentence -> !sentence.isEmpty())
                         .collect(Collectors.joining(" ")));
     }

@@ -105,7 +105,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         LayoutMaker maker = new LayoutMaker(this, units);
         ends.stream()
                 .map(maker::layout)
-                .filter(layout -> !layout.marks().isEmpty())
+                .filter(layout -> !layout.marks().isEmpty() || !layout.counts().isEmpty())
                 .forEach(layouts::add);
         if (!make.asked().marks().isEmpty()) {
             layouts.add(new MarksAlong(this, units).layout());

@@ -2,6 +2,7 @@ package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Part;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.Seizing;
@@ -29,6 +30,11 @@ import java.util.List;
  */
 record MadeEnd(
         String name, EndSpec spec, Termination termination, EyeShape eye, FineLength pinToBore, Yardsticks yardsticks) {
+    /** How the caution of a row begins that only sends to the rope's maker, as every page does. */
+    static final String FOLLOW_THE_MAKER = "Follow the rope maker";
+
+    private static final String STRETCHES = "In rope that stretches much the eye can open until the thimble tumbles out"
+            + " (TB 55-1900-232-10 p. 2-52).";
 
     FineLength length(What what) {
         return allowance(what).length(yardsticks);
@@ -121,6 +127,16 @@ record MadeEnd(
                 + " each";
     }
 
+    /** What to read before it is made on this rope. */
+    String caution(Rope rope) {
+        String caution = termination.work().caution();
+        boolean stretches = hasEye() && eye.firm() && rope.fibre() == Fibre.NYLON;
+        if (!stretches) {
+            return caution;
+        }
+        return caution.startsWith(FOLLOW_THE_MAKER) ? STRETCHES : STRETCHES + " " + caution;
+    }
+
     /** What it asks of the splicer on this rope. */
     EndWork work(Rope rope) {
         Termination.Work work = termination.work();
@@ -131,7 +147,7 @@ record MadeEnd(
                 work.minutes(),
                 work.strength(),
                 picked(work),
-                work.caution(),
+                caution(rope),
                 Unchecked.sentence(this, rope));
     }
 }

@@ -31,7 +31,9 @@ final class LayoutBlock {
                     line.isFromCutEnd() ? figures.bareTape(line.place()) : "",
                     line.mark().purpose());
         }
-        page.table(table);
+        if (!layout.marks().isEmpty()) {
+            page.table(table);
+        }
         layout.counts().forEach(count -> page.paragraph("* " + count + "."));
         if (!layout.caution().isEmpty()) {
             page.paragraph(layout.caution());
