@@ -5,6 +5,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
+import bitterend.measure.Written;
 import bitterend.stock.Reel;
 import java.math.BigInteger;
 import java.time.LocalDate;
@@ -23,7 +24,7 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
     /**
      * What is on a reel.
      *
-     * @param length length as sold; positive
+     * @param written length as sold; positive
      * @param tolerance how much shorter it may come, as a share of the length; from 0, below 1
      * @param known how the supplier knows the length
      * @param joined whether the reel may hold several lengths joined; such an offer is not planned for
@@ -31,16 +32,22 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
      * @param oneLot whether all reels of one order come from one lot
      */
     public record Made(
-            Length length, Ratio tolerance, Reel.Known known, boolean joined, String certificate, boolean oneLot) {
+            Written written, Ratio tolerance, Reel.Known known, boolean joined, String certificate, boolean oneLot) {
         public Made {
+            Length length = written.roundedDown();
             if (!length.isPositive() || tolerance.isNegative() || tolerance.compareTo(Ratio.ONE) >= 0) {
                 throw new IllegalArgumentException("length " + length + ", tolerance " + tolerance);
             }
         }
 
+        /** The length as sold in whole millimetres, rounded down. */
+        public Length length() {
+            return written.roundedDown();
+        }
+
         /** One length, as metered, without papers. */
         public static Made plain(Length length) {
-            return new Made(length, Ratio.ZERO, Reel.Known.METERED, false, "", false);
+            return new Made(Written.worked(length), Ratio.ZERO, Reel.Known.METERED, false, "", false);
         }
     }
 

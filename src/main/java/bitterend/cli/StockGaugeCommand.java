@@ -133,7 +133,12 @@ final class StockGaugeCommand implements Callable<Integer> {
         if (book) {
             Length uncertainty = estimate.length().minus(estimate.certain());
             Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))
-                    .count(reel, estimate.length(), uncertainty, estimate.how(), note.text));
+                    .count(
+                            reel,
+                            bitterend.measure.Written.worked(estimate.length()),
+                            uncertainty,
+                            estimate.how(),
+                            note.text));
             return at.booked(terminal, event.movements());
         }
         return ExitCode.DONE.number();

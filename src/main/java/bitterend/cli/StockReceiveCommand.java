@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.Flaw;
@@ -43,8 +44,8 @@ final class StockReceiveCommand implements Callable<Integer> {
     @Parameters(index = "2", paramLabel = "ROPE", description = "Id of the rope in ropes.json.")
     private String rope = "";
 
-    @Parameters(index = "3", paramLabel = "LENGTH", converter = Typed.Rope.class)
-    private Length length = Length.ZERO;
+    @Parameters(index = "3", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class)
+    private Written length = Written.NOTHING;
 
     @Option(
             names = "--lot",
@@ -191,9 +192,9 @@ final class StockReceiveCommand implements Callable<Integer> {
         Reel.Contents contents = new Reel.Contents(length, uncertain(), leadTrim, innerWraps, known);
         if (!contents.certainEnd().isLongerThan(leadTrim)) {
             throw new LedgerException.Refused("uncertainty, lead trim and inner wraps together are no shorter than the "
-                    + Words.of(length) + " of the reel: nothing of it could be used");
+                    + Words.of(contents.length()) + " of the reel: nothing of it could be used");
         }
-        if (flaws.list().stream().anyMatch(flaw -> flaw.to().isLongerThan(length))) {
+        if (flaws.list().stream().anyMatch(flaw -> flaw.to().isLongerThan(contents.length()))) {
             throw new LedgerException.Refused("a flaw lies behind the end of the reel");
         }
         LocalDate today = LocalDate.now(at.clock().withZone(ZoneId.systemDefault()));
@@ -217,6 +218,8 @@ final class StockReceiveCommand implements Callable<Integer> {
         if (uncertainty != null && tolerance.isPositive()) {
             throw new LedgerException.Contradictory("give a --tolerance or an --uncertainty");
         }
-        return uncertainty != null ? uncertainty : new Length(tolerance.timesRoundedUp(length.mm()));
+        return uncertainty != null
+                ? uncertainty
+                : new Length(tolerance.timesRoundedUp(length.roundedDown().mm()));
     }
 }

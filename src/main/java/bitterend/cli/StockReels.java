@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.stock.Event;
 import bitterend.stock.Movement;
 import bitterend.stock.Rack;
@@ -24,7 +25,7 @@ abstract class StockReels extends StockFiles {
     int count(
             @Mixin StockAccess at,
             @Parameters(index = "1", paramLabel = "REEL") String reel,
-            @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.Rope.class) Length length,
+            @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class) Written length,
             @Option(
                             names = "--uncertainty",
                             paramLabel = "LENGTH",
@@ -81,7 +82,7 @@ abstract class StockReels extends StockFiles {
     int split(
             @Mixin StockAccess at,
             @Parameters(index = "1", paramLabel = "REEL") String reel,
-            @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.Rope.class) Length length,
+            @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class) Written length,
             @Parameters(index = "3", paramLabel = "NEW-REEL", converter = Typed.ReelId.class) String newReel,
             @Mixin StockNote note) {
         at.warnOfLookAlikes(terminal, newReel);

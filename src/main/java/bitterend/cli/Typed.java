@@ -4,6 +4,7 @@ import bitterend.exchange.StockText;
 import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.function.Function;
 import picocli.CommandLine.ITypeConverter;
@@ -67,6 +68,13 @@ final class Typed {
     static final class Rope extends Value<Length> {
         Rope() {
             super(StockText::length);
+        }
+    }
+
+    /** The same as it was typed. */
+    static final class RopeAsTyped extends Value<Written> {
+        RopeAsTyped() {
+            super(StockText::asTyped);
         }
     }
 

@@ -1,6 +1,7 @@
 package bitterend.day;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
@@ -104,7 +105,7 @@ public final class BenchCut {
             Rack.refuseUnlessForSale(reel);
         }
         if (cut.length().isLongerThan(reel.length())) {
-            reel = RopeWork.counted(reel, cut.length(), Length.ZERO, Reel.Known.COUNTED);
+            reel = RopeWork.counted(reel, Written.worked(cut.length()), Length.ZERO, Reel.Known.COUNTED);
             books.append(new Entry(Kind.COUNTED, reel, "longer than the ledger knew"));
         }
         Length taken = Length.min(cut.length().plus(cut.loss()), reel.length());

@@ -1,6 +1,7 @@
 package bitterend.day;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Words;
 import bitterend.stock.Holding;
@@ -129,7 +130,7 @@ final class DrawPosting {
     private void cut(Step step) {
         Length length = measured.of(step, reel);
         if (length.isLongerThan(reel.length())) {
-            reel = RopeWork.counted(reel, length, Length.ZERO, Reel.Known.COUNTED);
+            reel = RopeWork.counted(reel, Written.worked(length), Length.ZERO, Reel.Known.COUNTED);
             append(Kind.COUNTED, "longer than the ledger knew", plain(), PieceCut.NONE);
         }
         Length lost = step.to().minus(step.from()).minus(step.length());
@@ -226,7 +227,7 @@ final class DrawPosting {
                 : "the reel ended here";
         gone = !known.isPositive();
         if (!gone) {
-            reel = RopeWork.counted(reel, known, Length.ZERO, Reel.Known.COUNTED);
+            reel = RopeWork.counted(reel, Written.worked(known), Length.ZERO, Reel.Known.COUNTED);
         }
         append(Kind.COUNTED, note, plain(), PieceCut.NONE);
     }

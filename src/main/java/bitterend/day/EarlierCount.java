@@ -1,6 +1,7 @@
 package bitterend.day;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -55,7 +56,7 @@ final class EarlierCount {
                 .map(Movement::by)
                 .reduce(Length.ZERO, Length::minus);
         Reel.Contents before = new Reel.Contents(
-                was.length().minus(cut),
+                cut.isPositive() ? Written.worked(was.length().minus(cut)) : was.written(),
                 was.uncertainty(),
                 Length.max(Length.ZERO, was.leadTrim().minus(cut)),
                 was.innerWraps(),
@@ -79,7 +80,7 @@ final class EarlierCount {
         Length trim = now.gone() ? Length.ZERO : now.reel().contents().leadTrim();
         Reel reel = now.gone() ? now.reel().withFlaws(List.of()) : now.reel();
         Reel.Contents contents = new Reel.Contents(
-                counted.length(), counted.uncertainty(), trim, reel.contents().innerWraps(), counted.known());
+                counted.written(), counted.uncertainty(), trim, reel.contents().innerWraps(), counted.known());
         append(
                 books,
                 reel.withContents(contents).withFlaws(RopeWork.within(reel.flaws(), contents.length())),

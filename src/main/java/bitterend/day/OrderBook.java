@@ -69,7 +69,11 @@ public final class OrderBook {
                 new Ordered.Piece(id.order(), id.line(), id.number(), id.legs() == 1 ? 0 : id.leg(), id.part()),
                 new Ordered.Make(piece.orderedRope(), piece.finished().kept(), piece.ends(), piece.cut()),
                 new Ordered.Bond(piece.matching().set(), match(piece.matching().bond())),
-                new Ordered.Wish(assembly.ordered().customer(), due.equals(LocalDate.MAX) ? "" : due.toString()));
+                new Ordered.Wish(assembly.ordered().customer(), due.equals(LocalDate.MAX) ? "" : due.toString()),
+                new Ordered.Terms(
+                        piece.certificate(),
+                        piece.ownRope(),
+                        assembly.make().measuring().words()));
     }
 
     private static String match(Piece.Bond bond) {

@@ -2,6 +2,8 @@ package bitterend.day;
 
 import bitterend.measure.Length;
 import bitterend.stock.Ordered;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A piece that was cut for what is not ordered like that any more.
@@ -28,6 +30,12 @@ public record OrderChange(String piece, What what, Ordered was, Ordered now, Len
         /** Another length, for which it is long enough. */
         LENGTH,
         ENDS,
+        /** A certificate that its rope does not carry. */
+        CERTIFICATE,
+        /** The customer's own rope, which it is not of; or not that any more, and it is. */
+        OWN_ROPE,
+        /** Another way of measuring the same length, for which it is long enough. */
+        MEASURING,
         /** Another matched set, or another bond. */
         SET
     }
@@ -39,17 +47,26 @@ public record OrderChange(String piece, What what, Ordered was, Ordered now, Len
 
     /** Whether the piece cannot become what is ordered now. */
     public boolean isUseless() {
-        return isUnwanted() || what == What.ROPE || what == What.TOO_SHORT;
+        return switch (what) {
+            case CANCELLED, FEWER, ROPE, TOO_SHORT, CERTIFICATE, OWN_ROPE -> true;
+            case LENGTH, ENDS, MEASURING, SET -> false;
+        };
     }
 
-    /** What a person who accepts the piece as it is agrees to. */
+    /** What a person who accepts the piece as it is agrees to; of a piece whose terms were not kept, without them. */
     public String accepted() {
-        return String.join(
-                " | ",
+        List<String> agreed = new ArrayList<>(List.of(
                 now.make().rope(),
                 now.make().exactly().finished(),
                 now.make().exactly().ends(),
                 now.bond().set(),
-                now.bond().match());
+                now.bond().match()));
+        if (was.terms().isKept()) {
+            agreed.addAll(List.of(
+                    now.terms().certificate(),
+                    now.terms().ownRope() ? "own rope" : "",
+                    now.terms().measured()));
+        }
+        return String.join(" | ", agreed);
     }
 }

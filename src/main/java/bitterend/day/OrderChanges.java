@@ -7,6 +7,8 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,7 +34,10 @@ public final class OrderChanges {
         Map<String, Movement> cuts = new HashMap<>(new CutPieces(stock).cuts());
         cuts.keySet().removeAll(DeliveredPieces.of(stock));
         for (Map.Entry<String, Movement> cut : cuts.entrySet()) {
-            change(cut.getKey(), cut.getValue())
+            change(
+                            cut.getKey(),
+                            RopeBack.today(stock, cut.getValue()),
+                            cut.getValue().entry().piece())
                     .filter(change -> !isAccepted(change, accepted))
                     .ifPresent(changes::add);
         }
@@ -45,9 +50,9 @@ public final class OrderChanges {
                 .anyMatch(event -> event.fact("piece " + change.piece()).equals(change.accepted()));
     }
 
-    private Optional<OrderChange> change(String id, Movement cut) {
-        Ordered was = cut.entry().piece().ordered();
-        Length length = cut.entry().piece().length();
+    private Optional<OrderChange> change(String id, Reel reel, PieceCut cut) {
+        Ordered was = cut.ordered();
+        Length length = cut.length();
         Ordered now = book.ordered().getOrDefault(id, Ordered.NONE);
         Optional<Piece> piece = book.find(id);
         if (!was.isKnown()) {
@@ -57,8 +62,10 @@ public final class OrderChanges {
             OrderChange.What what = isLineThere(was) ? OrderChange.What.FEWER : OrderChange.What.CANCELLED;
             return Optional.of(new OrderChange(id, what, was, Ordered.NONE, length, Length.ZERO));
         }
-        Optional<Length> needed = piece.get().lengthOn(cut.entry().after().rope());
-        return what(was, now, length, needed)
+        Optional<Length> needed = piece.get().lengthOn(reel.rope());
+        return make(was, now, length, needed)
+                .or(() -> rope(was, now, reel))
+                .or(() -> rest(was, now))
                 .map(what -> new OrderChange(id, what, was, now, length, needed.orElse(Length.ZERO)));
     }
 
@@ -69,23 +76,55 @@ public final class OrderChanges {
                         && now.piece().part().equals(was.piece().part()));
     }
 
-    /** The first of these, worst first. A cut length that only our own tables changed is no change of the order. */
-    private static Optional<OrderChange.What> what(Ordered was, Ordered now, Length length, Optional<Length> needed) {
+    /** Of what the piece cannot become, worst first. A cut length that only our own tables changed is no change. */
+    private static Optional<OrderChange.What> make(Ordered was, Ordered now, Length length, Optional<Length> needed) {
         if (needed.isEmpty()) {
             return Optional.of(OrderChange.What.ROPE);
         }
-        boolean finished =
-                !was.make().exactly().finished().equals(now.make().exactly().finished());
-        boolean ends = !was.make().exactly().ends().equals(now.make().exactly().ends());
-        if ((finished || ends) && needed.get().isLongerThan(length)) {
-            return Optional.of(OrderChange.What.TOO_SHORT);
+        boolean another =
+                isOtherLength(was, now) || isOtherEnds(was, now) || isMeasuredOtherwise(was.terms(), now.terms());
+        return another && needed.get().isLongerThan(length)
+                ? Optional.of(OrderChange.What.TOO_SHORT)
+                : Optional.empty();
+    }
+
+    /** A certificate that is asked for now, or whose rope it is to be, where its rope is not like that. */
+    private static Optional<OrderChange.What> rope(Ordered was, Ordered now, Reel reel) {
+        Ordered.Terms then = was.terms();
+        Ordered.Terms asked = now.terms();
+        if (!then.isKept()) {
+            return Optional.empty();
         }
-        if (finished) {
+        if (!asked.certificate().isEmpty()
+                && !asked.certificate().equals(then.certificate())
+                && !asked.certificate().equals(reel.papers().certificate())) {
+            return Optional.of(OrderChange.What.CERTIFICATE);
+        }
+        return asked.ownRope() == then.ownRope() ? Optional.empty() : Optional.of(OrderChange.What.OWN_ROPE);
+    }
+
+    private static Optional<OrderChange.What> rest(Ordered was, Ordered now) {
+        if (isOtherLength(was, now)) {
             return Optional.of(OrderChange.What.LENGTH);
         }
-        if (ends) {
+        if (isOtherEnds(was, now)) {
             return Optional.of(OrderChange.What.ENDS);
         }
+        if (isMeasuredOtherwise(was.terms(), now.terms())) {
+            return Optional.of(OrderChange.What.MEASURING);
+        }
         return was.bond().equals(now.bond()) ? Optional.empty() : Optional.of(OrderChange.What.SET);
+    }
+
+    private static boolean isOtherLength(Ordered was, Ordered now) {
+        return !was.make().exactly().finished().equals(now.make().exactly().finished());
+    }
+
+    private static boolean isOtherEnds(Ordered was, Ordered now) {
+        return !was.make().exactly().ends().equals(now.make().exactly().ends());
+    }
+
+    private static boolean isMeasuredOtherwise(Ordered.Terms was, Ordered.Terms now) {
+        return was.isKept() && !was.measured().equals(now.measured());
     }
 }

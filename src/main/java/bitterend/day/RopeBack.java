@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.measure.Length;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
@@ -20,6 +21,24 @@ public final class RopeBack {
         Holding holding = stock.findHolding(reel).orElseThrow();
         Reel coil = RopeWork.coil(holding.reel(), CoilIds.next(stock, reel), length);
         return isCondemned(stock, holding) ? coil.withCustody(coil.custody().held()) : coil;
+    }
+
+    /** The reel that a piece was cut off or given from, as it was then but for what was found out of it since. */
+    static Reel today(Ledger.Stock stock, Movement cut) {
+        Reel then = cut.entry().after();
+        Holding holding = stock.findHolding(then.id()).orElseThrow();
+        Reel now = holding.reel();
+        Reel known = new Reel(
+                then.id(),
+                now.rope(),
+                now.lot(),
+                then.contents(),
+                then.flaws(),
+                now.papers(),
+                now.custody(),
+                then.full(),
+                then.where());
+        return isCondemned(stock, holding) ? known.withCustody(known.custody().held()) : known;
     }
 
     private static boolean isCondemned(Ledger.Stock stock, Holding holding) {

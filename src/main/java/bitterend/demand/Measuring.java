@@ -2,7 +2,9 @@ package bitterend.demand;
 
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
+import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
+import bitterend.measure.RatioText;
 
 /**
  * How the finished length of an order is measured.
@@ -34,6 +36,23 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
     /** Measured before bedding in, or on rope that does not bed in. */
     public Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage) {
         this(between, pin, extension, shrinkage, Ratio.ZERO);
+    }
+
+    /** As an order states it: {@code outside}, {@code on pin 50 mm, extension 2 %}; never empty. */
+    public String words() {
+        String points =
+                switch (between) {
+                    case BEARING_POINTS -> "pin to pin";
+                    case FLAT -> "flat";
+                    case ON_PINS -> "on pin " + LengthText.exact(pin.asLength());
+                    case OUTSIDE -> "outside";
+                    case CIRCUMFERENCE -> "circumference";
+                };
+        return points + share("extension", extension) + share("shrinkage", shrinkage) + share("bedding", bedding);
+    }
+
+    private static String share(String name, Ratio share) {
+        return share.equals(Ratio.ZERO) ? "" : ", " + name + " " + RatioText.exact(share);
     }
 
     /** A length as it is stated, on slack rope, dry and not yet bedded in; each step rounded up to 0.0001 mm. */

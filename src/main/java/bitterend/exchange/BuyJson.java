@@ -56,6 +56,7 @@ public final class BuyJson {
                         .with("offer", line.offer().id())
                         .with("reels", line.reels())
                         .with("length", LengthText.exact(line.offer().made().length()))
+                        .with("written", line.offer().made().written().text())
                         .with("oneLot", line.oneLot())
                         .with(
                                 "orderBy",

@@ -11,6 +11,7 @@ import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.UnitPrice;
+import bitterend.measure.Written;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -76,7 +77,7 @@ final class OffersCsv {
 
     private static Offer.Made made(Fields row) {
         return new Offer.Made(
-                row.require("length", Readings::presentLength, new Length(1)),
+                row.require("length", Readings::presentAsWritten, Written.worked(new Length(1))),
                 row.optional("tolerance", OffersCsv::tolerance, Ratio.ZERO),
                 row.optional("known", Readings.word(Reel.Known.values(), Reel.Known::word), Reel.Known.METERED),
                 row.optional("joined", Readings::yesOrNo, false),

@@ -40,6 +40,12 @@ public final class OrdersJson {
                 .with("finishedNow", change.now().make().finished())
                 .with("endsWere", change.was().make().ends())
                 .with("endsAre", change.now().make().ends())
+                .with("certificateWas", change.was().terms().certificate())
+                .with("certificateIs", change.now().terms().certificate())
+                .with("ownRopeWas", change.was().terms().ownRope())
+                .with("ownRopeIs", change.now().terms().ownRope())
+                .with("measuredWas", change.was().terms().measured())
+                .with("measuredIs", change.now().terms().measured())
                 .with("cut", LengthText.exact(change.length()))
                 .with("needed", length(change.needed()));
     }

@@ -74,6 +74,11 @@ final class Readings {
         return LengthText.parseRoundedDown(text).then(Readings::positive);
     }
 
+    /** The same as it was written. */
+    static Parsed<Written> presentAsWritten(String text) {
+        return presentLength(text).then(sound -> Written.parsePresent(text));
+    }
+
     /** What was worked out from a length that may be the longest, its ends and allowances on top: above nothing. */
     static Parsed<Length> workedLength(String text) {
         return LengthText.parse(text)

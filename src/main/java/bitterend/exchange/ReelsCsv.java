@@ -6,6 +6,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
+import bitterend.measure.Written;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -100,7 +101,7 @@ final class ReelsCsv {
 
     private static Reel.Contents contents(Fields row) {
         Reel.Contents contents = new Reel.Contents(
-                row.require("length", Readings::presentLength, new Length(1)),
+                row.require("length", Readings::presentAsWritten, Written.worked(new Length(1))),
                 row.optional("uncertainty", Readings::allowance, Length.ZERO),
                 row.optional("lead trim", Readings::allowance, Length.ZERO),
                 row.optional("inner wraps", Readings::allowance, Length.ZERO),

@@ -53,7 +53,7 @@ public final class ReelsText {
         Map<String, Function<Reel, String>> cells = new LinkedHashMap<>();
         cells.put("reel", Reel::id);
         cells.put("rope", Reel::rope);
-        cells.put("length", reel -> LengthText.exact(reel.length()));
+        cells.put("length", reel -> reel.contents().written().kept());
         cells.put("lot", Reel::lot);
         cells.put("uncertainty", reel -> unlessZero(reel.contents().uncertainty()));
         cells.put("known", reel -> reel.contents().known().word());

@@ -88,7 +88,10 @@ public final class StockJson {
                 .with("set", ordered.bond().set())
                 .with("match", ordered.bond().match())
                 .with("customer", ordered.wish().customer())
-                .with("due", ordered.wish().due());
+                .with("due", ordered.wish().due())
+                .with("certificate", ordered.terms().certificate())
+                .with("ownRope", ordered.terms().ownRope())
+                .with("measured", ordered.terms().measured());
     }
 
     private static JsonTree tree(Reel reel) {
@@ -97,6 +100,7 @@ public final class StockJson {
                 .with("rope", reel.rope())
                 .with("lot", reel.lot())
                 .with("length", LengthText.exact(reel.length()))
+                .with("written", reel.contents().written().text())
                 .with("uncertainty", LengthText.exact(reel.contents().uncertainty()))
                 .with("leadTrim", LengthText.exact(reel.contents().leadTrim()))
                 .with("innerWraps", LengthText.exact(reel.contents().innerWraps()))

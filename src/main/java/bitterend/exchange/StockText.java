@@ -4,6 +4,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 
 /** How what is typed about the rack is understood, in a file and anywhere else: by the same rules. */
@@ -38,6 +39,11 @@ public final class StockText {
     /** Rope that is there: above nothing, rounded down. */
     public static Parsed<Length> length(String text) {
         return Readings.presentLength(text);
+    }
+
+    /** The same as it was typed. */
+    public static Parsed<Written> asTyped(String text) {
+        return Readings.presentAsWritten(text);
     }
 
     /** An uncertainty, a trim, wraps that cannot be used: not negative, rounded up. */

@@ -32,6 +32,11 @@ public final class LengthText {
         return millimetres(text, EXPECTED).map(mm -> new FineLength(whole(mm.multiply(FINE), RoundingMode.CEILING)));
     }
 
+    /** Rounded down to 0.0001 mm: for rope that is there. */
+    static Parsed<FineLength> parseFineRoundedDown(String text) {
+        return millimetres(text, EXPECTED).map(mm -> new FineLength(whole(mm.multiply(FINE), RoundingMode.FLOOR)));
+    }
+
     /** The form for files: {@code 12345 mm}. */
     public static String exact(Length length) {
         return length.mm() + " mm";

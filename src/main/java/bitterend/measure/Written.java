@@ -12,9 +12,23 @@ import java.util.function.Function;
 public record Written(FineLength exact, String text) {
     public static final Written NOTHING = worked(Length.ZERO);
 
+    private static final int LONGEST = 40;
+
     /** What is finer than 0.0001 mm is rounded up: for what is wanted. */
     public static Parsed<Written> parse(String text) {
         return LengthText.parseFine(text).map(exact -> new Written(exact, tidy(text)));
+    }
+
+    /**
+     * Rope that is there: what is finer than 0.0001 mm is rounded down. Whole millimetres are the form in which files state
+     * what was worked out, and are taken for that; so is a text too long for a cell.
+     */
+    public static Parsed<Written> parsePresent(String text) {
+        return LengthText.parseFineRoundedDown(text).map(exact -> {
+            String kept = tidy(text);
+            boolean worked = kept.length() > LONGEST || kept.equals(LengthText.exact(exact.roundedDown()));
+            return worked ? worked(exact.roundedDown()) : new Written(exact, kept);
+        });
     }
 
     /** A length that nobody wrote. */

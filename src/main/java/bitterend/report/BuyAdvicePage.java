@@ -73,7 +73,7 @@ public final class BuyAdvicePage {
             text.append(", ").append(line.offer().supplier());
         }
         text.append(": ").append(orders.day().rope(line.offer().rope()).name()).append(", reels of ");
-        text.append(figures.length(made.length())).append(", each in one length without joins");
+        text.append(figures.written(made.written())).append(", each in one length without joins");
         if (made.tolerance().isPositive()) {
             text.append(", no more than ")
                     .append(words.percent(made.tolerance()))

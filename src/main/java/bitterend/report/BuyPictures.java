@@ -149,7 +149,7 @@ public final class BuyPictures {
                     x,
                     TOP + (high++ % 2 == 0 ? 0 : 11),
                     "middle",
-                    words.shortly(offer.made().length()));
+                    words.shortly(offer.made().written()));
         }
         return svg.toString();
     }

@@ -8,6 +8,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
+import bitterend.measure.Written;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashSet;
@@ -46,7 +47,7 @@ final class BuyWords {
 
     private String reels(int count, Offer offer) {
         return count + (count == 1 ? " reel of " : " reels of ")
-                + figures.length(offer.made().length()) + " " + offer.rope() + " (" + offer.id() + ")";
+                + figures.written(offer.made().written()) + " " + offer.rope() + " (" + offer.id() + ")";
     }
 
     private static Offer offer(List<Offer> offers, String id) {
@@ -64,8 +65,15 @@ final class BuyWords {
 
     /** The size of a reel without needless digits, with the offer's name where sizes alone do not tell. */
     String size(Offer offer) {
-        String size = shortly(offer.made().length());
+        String size = shortly(offer.made().written());
         return ambiguous.contains(offer.made().length()) ? size + " (" + offer.id() + ")" : size;
+    }
+
+    /** The same of a length as it was typed: feet are not those of its whole millimetres. */
+    String shortly(Written length) {
+        return figures.units() == bitterend.measure.Units.METRIC
+                ? shortly(length.roundedDown())
+                : figures.length(length.exact());
     }
 
     /** {@code 100 m}; imperial as everywhere. */

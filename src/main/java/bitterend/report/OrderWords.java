@@ -66,8 +66,14 @@ public final class OrderWords {
                     + again(change);
             case TOO_SHORT -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
                     + " and is cut at " + length + "; " + again(change);
-            case LENGTH, ENDS -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
-                    + " and is cut at " + length + ", long enough; " + keep(change);
+            case CERTIFICATE -> piece + ": ordered with a "
+                    + change.now().terms().certificate() + " certificate now, which its rope does not carry; "
+                    + again(change);
+            case OWN_ROPE -> piece + ": ordered "
+                    + (change.now().terms().ownRope() ? "in the customer's own rope" : "in the shop's rope")
+                    + " now, and cut from other rope; " + again(change);
+            case LENGTH, ENDS, MEASURING -> piece + ": " + wasAndIs(change) + "; it takes "
+                    + figures.length(change.needed()) + " and is cut at " + length + ", long enough; " + keep(change);
             case SET -> piece + ": of " + set(change.was()) + " when it was cut, of " + set(change.now()) + " now; "
                     + keep(change);
         };
@@ -78,12 +84,21 @@ public final class OrderWords {
     }
 
     private String wasAndIs(OrderChange change) {
-        return "ordered " + make(change.was()) + " when it was cut, " + make(change.now()) + " now";
+        Ordered was = change.was();
+        Ordered now = change.now();
+        boolean alike = !was.terms().isKept()
+                || was.terms().measured().equals(now.terms().measured());
+        return "ordered " + make(was) + (alike ? "" : measured(was)) + " when it was cut, " + make(now)
+                + (alike ? "" : measured(now)) + " now";
     }
 
     private String make(Ordered ordered) {
         return figures.written(ordered.make().finished()) + ", "
                 + figures.written(ordered.make().ends());
+    }
+
+    private String measured(Ordered ordered) {
+        return ", measured " + figures.written(ordered.terms().measured());
     }
 
     private static String set(Ordered ordered) {

@@ -93,7 +93,7 @@ public final class ReelWords {
         add(
                 facts,
                 reel.full() ? "full reel of" : "part reel of",
-                figures.length(contents.length()) + " " + contents.known().word() + doubt);
+                figures.written(contents.written()) + " " + contents.known().word() + doubt);
         add(facts, "lead trim", positive(draw.leadTrim()));
         add(facts, "inner wraps", positive(contents.innerWraps()));
         return facts;

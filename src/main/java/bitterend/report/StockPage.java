@@ -62,7 +62,7 @@ public final class StockPage {
             clean(reel.id()),
             clean(reel.rope()),
             clean(reel.lot()),
-            holding.gone() ? "-" : figures.length(reel.length()),
+            holding.gone() ? "-" : figures.written(reel.contents().written()),
             known(reel),
             clean(reel.where().place()),
             clean(state(holding)),
@@ -134,7 +134,9 @@ public final class StockPage {
             clean(entry.reel()),
             entry.kind().word(),
             signed(movement.by()),
-            figures.length(entry.left()),
+            entry.gone()
+                    ? figures.length(Length.ZERO)
+                    : figures.written(entry.after().contents().written()),
             clean(note(entry))
         };
     }
@@ -160,7 +162,7 @@ public final class StockPage {
     /** The label of a coil that goes back to the rack. */
     public String label(Reel reel) {
         StringBuilder label = new StringBuilder();
-        ReelLabel.lines(reel, ", " + figures.length(reel.length()))
+        ReelLabel.lines(reel, ", " + figures.written(reel.contents().written()))
                 .forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
         return label.toString();
     }

@@ -72,6 +72,16 @@ final class EventText {
         line("match", ordered.bond().match());
         line("customer", ordered.wish().customer());
         line("due", ordered.wish().due());
+        terms(ordered.terms());
+    }
+
+    /** Only where they were kept: the text of older events stays as it was. */
+    private void terms(Ordered.Terms terms) {
+        if (!terms.equals(Ordered.Terms.NOT_KEPT)) {
+            line("certificate asked", terms.certificate());
+            line("own rope", terms.ownRope());
+            line("measured", terms.measured());
+        }
     }
 
     private void reel(Reel reel) {
@@ -80,6 +90,9 @@ final class EventText {
         line("rope", reel.rope());
         line("lot", reel.lot());
         line("length", contents.length().mm());
+        if (!contents.written().text().isEmpty()) {
+            line("length text", contents.written().text());
+        }
         line("uncertainty", contents.uncertainty().mm());
         line("lead trim", contents.leadTrim().mm());
         line("inner wraps", contents.innerWraps().mm());

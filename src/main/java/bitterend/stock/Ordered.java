@@ -11,11 +11,16 @@ import bitterend.measure.LengthsInWords;
  * @param make what it is
  * @param bond which set it belongs to
  * @param wish who wants it, and when
+ * @param terms what its rope must be, and how its length is measured
  */
-public record Ordered(Piece piece, Make make, Bond bond, Wish wish) {
+public record Ordered(Piece piece, Make make, Bond bond, Wish wish, Terms terms) {
     /** Of a piece that no order line asked for, or that was cut before the ledger kept this. */
     public static final Ordered NONE = new Ordered(
-            new Piece("", "", 0, 0, ""), new Make("", "", "", Length.ZERO), new Bond("", ""), new Wish("", ""));
+            new Piece("", "", 0, 0, ""),
+            new Make("", "", "", Length.ZERO),
+            new Bond("", ""),
+            new Wish("", ""),
+            Terms.NOT_KEPT);
 
     /**
      * Which piece of which line.
@@ -60,6 +65,22 @@ public record Ordered(Piece piece, Make make, Bond bond, Wish wish) {
      * @param due day such as 2026-03-02; empty when not stated
      */
     public record Wish(String customer, String due) {}
+
+    /**
+     * What its rope must be, and how its length is measured.
+     *
+     * @param certificate the kind of certificate asked for; empty when none is
+     * @param ownRope whether it must come off the customer's own rope
+     * @param measured how the finished length is measured, in words; empty in ledgers that did not keep these terms
+     */
+    public record Terms(String certificate, boolean ownRope, String measured) {
+        /** Of a piece that was cut before the ledger kept them: nothing is known, which is not the same as nothing asked. */
+        public static final Terms NOT_KEPT = new Terms("", false, "");
+
+        public boolean isKept() {
+            return !measured.isEmpty();
+        }
+    }
 
     /** Whether anything is known of it. */
     public boolean isKnown() {

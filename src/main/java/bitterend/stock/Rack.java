@@ -1,6 +1,7 @@
 package bitterend.stock;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
@@ -43,8 +44,8 @@ public final class Rack {
     }
 
     /** A new figure for the length of a reel; the note of the movement says which flaws ended with it. */
-    public Event count(String reel, Length length, Length uncertainty, Reel.Known known, String note) {
-        if (!length.minus(uncertainty).isPositive()) {
+    public Event count(String reel, Written length, Length uncertainty, Reel.Known known, String note) {
+        if (!length.roundedDown().minus(uncertainty).isPositive()) {
             throw new LedgerException.Refused("nothing is certain of a length that may be wrong by all of it");
         }
         return book(Event.Kind.COUNTED, note, books -> {
@@ -52,7 +53,7 @@ public final class Rack {
             books.append(new Entry(
                     Kind.COUNTED,
                     RopeWork.counted(old, length, uncertainty, known),
-                    RopeWork.countedNote(note, old, length)));
+                    RopeWork.countedNote(note, old, length.roundedDown())));
         });
     }
 
@@ -133,7 +134,8 @@ public final class Rack {
     }
 
     /** Some rope off the working end onto a reel or coil of its own. */
-    public Event split(String reel, Length length, String newId, String note) {
+    public Event split(String reel, Written typed, String newId, String note) {
+        Length length = typed.roundedDown();
         return book(Event.Kind.SPLIT, note, books -> {
             Reel old = standing(books, reel).reel();
             if (!length.isPositive() || !length.isShorterThan(old.length())) {
@@ -141,7 +143,7 @@ public final class Rack {
             }
             refuseKnown(books, newId);
             books.append(new Entry(Kind.SPLIT, RopeWork.takenOff(old, length).orElseThrow(), note));
-            books.append(new Entry(Kind.SPLIT, RopeWork.front(old, newId, length), false, note, Origin.off(reel, "")));
+            books.append(new Entry(Kind.SPLIT, RopeWork.front(old, newId, typed), false, note, Origin.off(reel, "")));
         });
     }
 

@@ -2,6 +2,7 @@ package bitterend.stock;
 
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -39,23 +40,39 @@ public record Reel(
     /**
      * How much rope is on a reel.
      *
-     * @param length booked length
+     * @param written booked length, as it was typed until something was cut
      * @param uncertainty how much shorter it may really be
      * @param leadTrim worn outer end to cut off before the first piece
      * @param innerWraps innermost rope that cannot be used
      * @param known how the length is known
      */
-    public record Contents(Length length, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
+    public record Contents(Written written, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
         public Contents {
+            Length length = written.roundedDown();
             if (!length.isPositive() || uncertainty.isNegative() || leadTrim.isNegative() || innerWraps.isNegative()) {
                 throw new IllegalArgumentException("length " + length + ", uncertainty " + uncertainty + ", lead trim "
                         + leadTrim + ", inner wraps " + innerWraps);
             }
         }
 
+        /** Of a length that was worked out. */
+        public Contents(Length length, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
+            this(Written.worked(length), uncertainty, leadTrim, innerWraps, known);
+        }
+
+        /** Booked length in whole millimetres, rounded down. */
+        public Length length() {
+            return written.roundedDown();
+        }
+
+        /** The same of a length that was worked out: whole millimetres, however they were typed. */
+        public Contents worked() {
+            return new Contents(length(), uncertainty, leadTrim, innerWraps, known);
+        }
+
         /** Where the rope ends that can be counted on, from the working end; may lie before the lead trim. */
         public Length certainEnd() {
-            return length.minus(uncertainty).minus(innerWraps);
+            return length().minus(uncertainty).minus(innerWraps);
         }
     }
 
@@ -215,6 +232,6 @@ public record Reel(
     /** The same as they are if all the rope of the booked length is there. */
     public List<Run> possibleRuns() {
         return Run.runsOf(withContents(new Contents(
-                contents.length(), Length.ZERO, contents.leadTrim(), contents.innerWraps(), contents.known())));
+                contents.written(), Length.ZERO, contents.leadTrim(), contents.innerWraps(), contents.known())));
     }
 }

@@ -3,6 +3,7 @@ package bitterend.stock;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
+import bitterend.measure.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,7 @@ public final class RopeWork {
         }
         Reel.Contents before = reel.contents();
         Reel.Contents contents = new Reel.Contents(
-                left,
+                taken.isPositive() ? Written.worked(left) : before.written(),
                 before.uncertainty(),
                 notNegative(before.leadTrim().minus(taken)),
                 before.innerWraps(),
@@ -70,13 +71,14 @@ public final class RopeWork {
     }
 
     /** The first so many metres of a reel, flaws and lead trim in them included, as a reel of their own. */
-    public static Reel front(Reel reel, String id, Length length) {
+    public static Reel front(Reel reel, String id, Written typed) {
+        Length length = typed.roundedDown();
         Length trim = Length.min(reel.contents().leadTrim(), length);
         List<Flaw> flaws = within(reel.flaws(), length).stream()
                 .filter(flaw -> flaw.avoidFrom().isShorterThan(length))
                 .toList();
         return coil(reel, id, length)
-                .withContents(new Reel.Contents(length, Length.ZERO, trim, Length.ZERO, Reel.Known.METERED))
+                .withContents(new Reel.Contents(typed, Length.ZERO, trim, Length.ZERO, Reel.Known.METERED))
                 .withFlaws(flaws);
     }
 
@@ -89,7 +91,7 @@ public final class RopeWork {
         Reel.Contents before = reel.contents();
         Length worn = before.innerWraps();
         Length inner = before.leadTrim();
-        Reel.Contents contents = new Reel.Contents(before.length(), before.uncertainty(), worn, inner, before.known());
+        Reel.Contents contents = new Reel.Contents(before.written(), before.uncertainty(), worn, inner, before.known());
         List<Flaw> flaws = reel.flaws().stream()
                 .map(flaw -> new Flaw(
                         notNegative(before.length().minus(before.uncertainty()).minus(flaw.to())),
@@ -105,10 +107,10 @@ public final class RopeWork {
      *
      * @param uncertainty how much shorter it may really be
      */
-    public static Reel counted(Reel reel, Length length, Length uncertainty, Reel.Known known) {
+    public static Reel counted(Reel reel, Written length, Length uncertainty, Reel.Known known) {
         Reel.Contents before = reel.contents();
         return reel.withContents(new Reel.Contents(length, uncertainty, before.leadTrim(), before.innerWraps(), known))
-                .withFlaws(within(reel.flaws(), length));
+                .withFlaws(within(reel.flaws(), length.roundedDown()));
     }
 
     /** A note of a count with what it does to the flaws: those behind the new end are gone, one across it is shortened. */

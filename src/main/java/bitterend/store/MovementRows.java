@@ -2,6 +2,7 @@ package bitterend.store;
 
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
+import bitterend.measure.Written;
 import bitterend.stock.Flaw;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
@@ -53,7 +54,8 @@ final class MovementRows {
             "place",
             "mass_g",
             "draw",
-            "reel_note");
+            "reel_note",
+            "length_text");
     private static final String INSERT = "INSERT INTO movement (" + String.join(", ", COLUMNS) + ") VALUES ("
             + String.join(", ", Collections.nCopies(COLUMNS.size(), "?")) + ")";
     private static final String FLAWS =
@@ -61,7 +63,8 @@ final class MovementRows {
 
     private static final String ORDERED =
             "INSERT INTO ordered (movement, order_number, line, assembly, leg, part, rope, finished, ends, needed_mm,"
-                    + " set_name, match, customer, due) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+                    + " set_name, match, customer, due, certificate, own_rope, measured)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     private static final String SELECT = "SELECT m.*, e.at, e.who FROM movement m JOIN event e ON e.number = m.event ";
 
     private final Sql sql;
@@ -123,7 +126,11 @@ final class MovementRows {
                                         row.getString("ends"),
                                         new Length(row.getLong("needed_mm"))),
                                 new Ordered.Bond(row.getString("set_name"), row.getString("match")),
-                                new Ordered.Wish(row.getString("customer"), row.getString("due"))),
+                                new Ordered.Wish(row.getString("customer"), row.getString("due")),
+                                new Ordered.Terms(
+                                        row.getString("certificate"),
+                                        row.getInt("own_rope") == 1,
+                                        row.getString("measured"))),
                         movement)
                 .stream()
                 .findFirst()
@@ -136,7 +143,7 @@ final class MovementRows {
                 row.getString("rope"),
                 row.getString("lot"),
                 new Reel.Contents(
-                        new Length(row.getLong("length_mm")),
+                        length(row),
                         new Length(row.getLong("uncertainty_mm")),
                         new Length(row.getLong("lead_trim_mm")),
                         new Length(row.getLong("inner_wraps_mm")),
@@ -155,6 +162,18 @@ final class MovementRows {
                         new Mass(row.getLong("mass_g")),
                         Reel.Draw.valueOf(row.getString("draw")),
                         row.getString("reel_note")));
+    }
+
+    /** As it was typed, which must be the millimetres beside it. */
+    private static Written length(ResultSet row) throws SQLException {
+        Written worked = Written.worked(new Length(row.getLong("length_mm")));
+        String text = row.getString("length_text");
+        Written typed =
+                text.isEmpty() ? worked : Written.parsePresent(text).value().orElse(Written.NOTHING);
+        if (!typed.roundedDown().equals(worked.roundedDown())) {
+            throw new IllegalArgumentException("'" + text + "' typed for " + worked.kept());
+        }
+        return typed;
     }
 
     private List<Flaw> flaws(long movement) {
@@ -229,7 +248,10 @@ final class MovementRows {
                 ordered.bond().set(),
                 ordered.bond().match(),
                 ordered.wish().customer(),
-                ordered.wish().due());
+                ordered.wish().due(),
+                ordered.terms().certificate(),
+                ordered.terms().ownRope() ? 1 : 0,
+                ordered.terms().measured());
     }
 
     private static List<Object> values(Reel reel) {
@@ -258,6 +280,7 @@ final class MovementRows {
                 reel.where().place(),
                 reel.where().mass().grams(),
                 reel.where().draw().name(),
-                reel.where().note());
+                reel.where().note(),
+                contents.written().text());
     }
 }

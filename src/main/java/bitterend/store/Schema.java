@@ -14,7 +14,7 @@ final class Schema {
     /** Written into the header of the file, so that no other database is taken for a ledger. */
     static final int APPLICATION = 0x42456e64;
 
-    static final int VERSION = 3;
+    static final int VERSION = 4;
 
     /** The version from which on a ledger is one of events. */
     private static final int EVENTS = 3;
@@ -36,9 +36,9 @@ final class Schema {
         check(sql, name);
         for (long next = version + 1; next <= VERSION; next++) {
             sql.script(script(next));
-            if (next == EVENTS) {
-                new OlderLedger(sql).migrate(now);
-            }
+        }
+        if (version < EVENTS) {
+            new OlderLedger(sql).migrate(now);
         }
         sql.run("PRAGMA application_id = " + APPLICATION);
         sql.run("PRAGMA user_version = " + VERSION);

@@ -143,6 +143,11 @@ final class ReelsSince {
                 + (entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 
+    /** Plans of before hold no lengths as they were typed. */
+    private static Reel inMillimetres(Reel reel) {
+        return reel.withContents(reel.contents().worked());
+    }
+
     /** Without a ledger: what {@code reels.csv} says otherwise. */
     private List<Remark> filed(String id) {
         Reel was = then.get(id);
@@ -158,7 +163,7 @@ final class ReelsSince {
             remarks.add(Remark.barring(
                     id,
                     "reel " + id + ": held " + Words.of(was.length()) + ", holds " + Words.of(is.length()) + " now"));
-        } else if (!was.withWhere(is.where()).equals(is)) {
+        } else if (!inMillimetres(was).withWhere(is.where()).equals(inMillimetres(is))) {
             remarks.add(Remark.barring(id, "reel " + id + " was changed"));
         }
         if (!was.where().place().equals(is.where().place())) {

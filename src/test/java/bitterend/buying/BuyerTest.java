@@ -179,7 +179,7 @@ final class BuyerTest {
                 "",
                 Stall.ROPE,
                 new Offer.Made(
-                        Length.ofMetres(100),
+                        bitterend.measure.Written.worked(Length.ofMetres(100)),
                         bitterend.measure.Ratio.percent(1),
                         bitterend.stock.Reel.Known.METERED,
                         false,

@@ -90,6 +90,47 @@ final class OrdersCommandTest {
         assertTrue(orders().contains("ordered 28 m, sealed / sealed when it was cut, 28 m, sealed / plain now"));
     }
 
+    /** The ledger keeps what was asked of the rope and how the length is measured: a change of either is told. */
+    @Test
+    void otherCertificateOwnRopeOrMeasuring_isTold() throws IOException {
+        write("orders.csv", HEADER + PILOTS.replace(",3.1", ",works") + BOARD);
+        String told = flat(orders());
+        assertTrue(told.contains("ordered with a works certificate now, which its rope does not carry;"), told);
+        assertTrue(flat(run(0, "check", "" + shop).out()).contains("ordered with a works certificate now"));
+        assertTrue(orders("--json").contains("\"what\": \"certificate\""));
+        assertTrue(run(3, "orders", "deliver", "" + shop, "5119", "--unpassed")
+                .err()
+                .contains("is not what is ordered now"));
+        run(0, "orders", "keep", "" + shop, "5119/1.1", "--note", "they take 3.1");
+        assertFalse(orders().contains("Changed after cutting"), orders());
+        write("orders.csv", HEADER + PILOTS.replace(",3.1", ",") + BOARD.replace(",\n", ",3.1\n"));
+        assertFalse(orders().contains("Changed after cutting"), "its rope carries 3.1: " + orders());
+        String header = HEADER.replace("certificate", "certificate,own rope,measured");
+        write("orders.csv", header + PILOTS.replace("\n", ",yes,\n") + BOARD.replace("\n", ",,outside\n"));
+        told = flat(orders());
+        assertTrue(told.contains("ordered in the customer's own rope now, and cut from other rope;"), told);
+        assertTrue(
+                told.contains("ordered 6 m, sealed / sealed, measured pin to pin when it was cut, 6 m, sealed / sealed,"
+                        + " measured outside now; it takes 6.000 m and is cut at 6.000 m, long enough;"),
+                told);
+    }
+
+    /** In a ledger of before, what was asked then is not known: no change of it is made up. */
+    @Test
+    void otherCertificate_whereNoneWasKept_isNotMadeUp() throws Exception {
+        sql("DROP TRIGGER ordered_is_not_changed; UPDATE ordered SET certificate = '', measured = ''");
+        write("orders.csv", HEADER + PILOTS.replace(",3.1", ",works") + BOARD);
+        assertFalse(orders().contains("Changed after cutting"), orders());
+    }
+
+    private void sql(String script) throws java.sql.SQLException {
+        try (java.sql.Connection connection =
+                        java.sql.DriverManager.getConnection("jdbc:sqlite:" + shop.resolve("stock.db"));
+                java.sql.Statement statement = connection.createStatement()) {
+            statement.executeUpdate(script);
+        }
+    }
+
     @Test
     void cancelledLineAndSmallerQuantity_leaveSparePieces() throws IOException {
         write("orders.csv", HEADER + BOARD.replace("sealed,2", "sealed,1"));

@@ -142,9 +142,9 @@ final class StockBenchTest {
         Run refused = refused(5, "--before-count", "--all");
         assertTrue(refused.err().contains("reel R1: counted"), refused.err());
         post("--piece", "1/1.1", "--before-count");
-        assertTrue(list().contains("23.800 m"), list());
+        assertTrue(list().contains("23.8 m"), list());
         post("--all", "--before-count");
-        assertTrue(list().contains("23.800 m"), list());
+        assertTrue(list().contains("23.8 m"), list());
         assertTrue(run(0, "plan", shop, "--time", "1s").err().contains("3 pieces cut already"));
     }
 

@@ -89,7 +89,7 @@ final class RopeWorkTest {
 
     @Test
     void front_takesItsFlawsAndItsLeadTrim() {
-        Reel front = RopeWork.front(reel(List.of(JOIN)), "K1-1", mm(20_100));
+        Reel front = RopeWork.front(reel(List.of(JOIN)), "K1-1", bitterend.measure.Written.worked(mm(20_100)));
         assertEquals(mm(500), front.contents().leadTrim());
         assertEquals(mm(20_100), front.flaws().get(0).to());
         assertEquals(mm(20_100), front.length());

@@ -51,7 +51,8 @@ public final class LedgerWorker {
         RecordedPlan plan = new RecordedPlan("plan " + name, plan(name, pieces), Map.of(name, 1L));
         new Posting(ledger, "worker").post(plan, Part.ALL);
         pieces.forEach(piece -> say("piece " + piece));
-        Event counted = rack.count(name, new Length(40_000), Length.ZERO, Reel.Known.COUNTED, "");
+        Event counted = rack.count(
+                name, bitterend.measure.Written.worked(new Length(40_000)), Length.ZERO, Reel.Known.COUNTED, "");
         say("count " + counted.movements().get(0).number());
     }
 

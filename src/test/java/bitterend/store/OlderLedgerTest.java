@@ -1,6 +1,7 @@
 package bitterend.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,9 +9,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Length;
 import bitterend.stock.Event;
 import bitterend.stock.Fills;
+import bitterend.stock.Head;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
+import bitterend.stock.RopeWork;
 import bitterend.stock.Standing;
 import bitterend.stock.Undo;
 import java.io.InputStream;
@@ -29,6 +35,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A ledger of an older version, as its program wrote it, is taken over whole; its movements become events. */
 final class OlderLedgerTest {
+    private static final Ordered ORDERED = new Ordered(
+            new Ordered.Piece("1001", "1", 1, 0, ""),
+            new Ordered.Make("braid", "4800 mm", "plain", new Length(5_000)),
+            new Ordered.Bond("", ""),
+            new Ordered.Wish("Harbour Board", "2026-03-05"),
+            Ordered.Terms.NOT_KEPT);
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -102,6 +115,54 @@ final class OlderLedgerTest {
                 "CREATE TRIGGER movement_is_not_changed BEFORE UPDATE ON movement BEGIN SELECT RAISE(ABORT, ''); END");
         try (Ledger ledger = open()) {
             assertEquals(List.of(), ledger.verify());
+        }
+    }
+
+    /** Version 3 kept neither what was asked of the rope of a piece nor how lengths were typed: that is not known. */
+    @Test
+    void versionThree_keepsItsChain_andWhatItDidNotKeepIsNotKnown() throws Exception {
+        SqliteLedger.create(folder, Clock.systemUTC(), Event.Act.of(Event.Kind.OPENED, "Ada", ""), books -> {
+            Reel reel = new Reel(
+                    "K1",
+                    "braid",
+                    "L1",
+                    new Reel.Contents(new Length(30_784), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                    List.of(),
+                    Reel.Papers.NONE,
+                    Reel.Custody.FREE,
+                    true,
+                    Reel.Where.UNKNOWN);
+            books.append(new Movement.Entry(Movement.Kind.RECEIVED, reel, ""));
+            books.append(new Movement.Entry(
+                    Movement.Kind.CUT,
+                    RopeWork.takenOff(reel, new Length(5_000)).orElseThrow(),
+                    false,
+                    "",
+                    Movement.Origin.ofCut("p", "1001/1.1"),
+                    new PieceCut(new Length(5_000), ORDERED)));
+        });
+        Head head = headNow();
+        sql(
+                "ALTER TABLE ordered DROP COLUMN certificate",
+                "ALTER TABLE ordered DROP COLUMN own_rope",
+                "ALTER TABLE ordered DROP COLUMN measured",
+                "ALTER TABLE movement DROP COLUMN length_text",
+                "PRAGMA user_version = 3");
+        assertThrows(LedgerException.Unreadable.class, () -> SqliteLedger.openToRead(folder));
+        try (Ledger ledger = open()) {
+            assertEquals(List.of(), ledger.verify());
+            assertEquals(head, ledger.read(Ledger.Stock::head));
+            List<Movement> movements = ledger.read(Ledger.Stock::movements);
+            assertEquals(
+                    "", movements.get(0).entry().after().contents().written().text());
+            assertEquals(ORDERED, movements.get(1).entry().piece().ordered());
+            assertFalse(ORDERED.terms().isKept());
+        }
+    }
+
+    private Head headNow() {
+        try (Ledger ledger = open()) {
+            return ledger.read(Ledger.Stock::head);
         }
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.stock.Event;
 import bitterend.stock.Flaw;
 import bitterend.stock.Ledger;
@@ -61,12 +62,17 @@ final class PlantedFaultTest {
             Rack rack = new Rack(ledger, "Ada");
             rack.move("K1", "bay 2", "tidied");
             ledger.change(act(Event.Kind.POSTED).with("plan", "p"), books -> cut(books, 5_000));
-            rack.split("K1", new Length(4_000), "K1b", "");
+            rack.split("K1", Written.worked(new Length(4_000)), "K1b", "");
             Event hold = rack.hold("K2", "tag missing");
             new Undo(ledger, act(Event.Kind.UNDONE)).event(hold.number());
             ledger.change(act(Event.Kind.ISSUED).with("plan", "p").with("reel K1", ""), books -> {});
             rack.remove(Kind.SOLD, "K1b", "");
-            rack.count("K2", new Length(29_000), new Length(500), Reel.Known.COUNTED, "tape");
+            rack.count(
+                    "K2",
+                    Written.parsePresent("95 ft 2 in").value().orElseThrow(),
+                    new Length(500),
+                    Reel.Known.COUNTED,
+                    "tape");
         }
         connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(SqliteLedger.NAME));
         sql = new Sql(connection);
@@ -86,7 +92,8 @@ final class PlantedFaultTest {
                 new Ordered.Piece("1001", "1", 1, 0, ""),
                 new Ordered.Make("braid", "4800 mm", "plain", new Length(mm)),
                 new Ordered.Bond("S1", "lot"),
-                new Ordered.Wish("Harbour Board", "2026-03-05"));
+                new Ordered.Wish("Harbour Board", "2026-03-05"),
+                new Ordered.Terms("3.1", false, "pin to pin"));
         books.append(new Entry(
                 Kind.CUT,
                 RopeWork.takenOff(reel, new Length(mm + 10)).orElseThrow(),
@@ -155,6 +162,7 @@ final class PlantedFaultTest {
             {"UPDATE movement SET length_mm = -4 WHERE number = 2", "movement 2 cannot be read"},
             {"UPDATE movement SET use_by = 'soon' WHERE number = 2", "movement 2 cannot be read"},
             {"UPDATE flaw SET to_mm = 0", "movement 1 cannot be read"},
+            {"UPDATE movement SET length_text = '31 m' WHERE number = 2", "movement 2 cannot be read"},
             {"UPDATE ledger SET begun = 'once'", "the ledger itself cannot be read"}
         }) {
             String told = assertFound(change[0]).toString();
