@@ -1,13 +1,16 @@
 package bitterend.cli;
 
+import bitterend.exchange.Shop;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +39,12 @@ final class StockCorrectCommand implements Callable<Integer> {
 
     @Parameters(index = "1", paramLabel = "REEL")
     private String reel = "";
+
+    @Option(
+            names = "--rope",
+            paramLabel = "ROPE",
+            description = "Id of its rope in ropes.json, as long as nothing came off it.")
+    private @Nullable String rope;
 
     @Option(names = "--lot", paramLabel = "LOT", converter = Typed.Lot.class, description = "Production run.")
     private @Nullable String lot;
@@ -81,7 +90,8 @@ final class StockCorrectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean nothing = lot == null
+        boolean nothing = rope == null
+                && lot == null
                 && certificate == null
                 && number == null
                 && useBy == null
@@ -90,8 +100,11 @@ final class StockCorrectCommand implements Callable<Integer> {
                 && reelNote == null;
         if (nothing || (noUseBy && useBy != null)) {
             throw new Contradictory(
-                    "say what is to be corrected: --lot, --certificate, --certificate-number, --use-by or"
+                    "say what is to be corrected: --rope, --lot, --certificate, --certificate-number, --use-by or"
                             + " --no-use-by, --received, --reel-note");
+        }
+        if (rope != null && !isInTheCatalogue(rope)) {
+            return ExitCode.BAD_INPUT.number();
         }
         if (lot != null) {
             String typed = lot;
@@ -109,12 +122,22 @@ final class StockCorrectCommand implements Callable<Integer> {
         return at.booked(terminal, event.movements());
     }
 
+    private boolean isInTheCatalogue(String id) {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        Optional<Shop> read = shop.readFiles(terminal);
+        if (read.isPresent() && read.get().catalogue().findRope(id).isEmpty()) {
+            throw new LedgerException.Refused("there is no rope " + id + " in ropes.json");
+        }
+        return read.isPresent();
+    }
+
     private Reel corrected(Reel old) {
         Reel.Papers papers = old.papers();
         LocalDate lastDay = noUseBy ? LocalDate.MAX : useBy;
         return new Reel(
                         old.id(),
-                        old.rope(),
+                        changed("rope", old.rope(), rope),
                         changed("lot", old.lot(), lot),
                         old.contents(),
                         old.flaws(),

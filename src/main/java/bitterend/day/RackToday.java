@@ -6,6 +6,7 @@ import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
+import bitterend.stock.Standing;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,7 +122,13 @@ public record RackToday(
             }
         }
         return new RackToday(
-                reels, gone, movements, new CutPieces(stock).cuts(), parents(stock), releases(stock), known);
+                reels,
+                gone,
+                movements,
+                new CutPieces(stock).cuts(),
+                Standing.parents(stock.movements()),
+                releases(stock),
+                known);
     }
 
     private static Map<String, Event> releases(Ledger.Stock stock) {
@@ -130,17 +137,5 @@ public record RackToday(
             event.named("set").forEach(set -> releases.put(set, event));
         }
         return releases;
-    }
-
-    /** What the first movement of each coil says. */
-    private static Map<String, String> parents(Ledger.Stock stock) {
-        Map<String, String> parents = new TreeMap<>();
-        for (Movement movement : stock.movements()) {
-            String parent = movement.entry().origin().parent();
-            if (movement.count() == 1 && !parent.isEmpty()) {
-                parents.put(movement.entry().reel(), parent);
-            }
-        }
-        return parents;
     }
 }

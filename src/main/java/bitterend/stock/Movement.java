@@ -64,6 +64,14 @@ public record Movement(long number, long event, Instant at, String who, Entry en
             return this == MOVED || isOfPieceAlone();
         }
 
+        /** Whether all the rope is on one reel afterwards as before, whatever is known of it. */
+        boolean leavesOneReel() {
+            return switch (this) {
+                case RECEIVED, COUNTED, MOVED, REWOUND, ON_HOLD, RELEASED, RESERVED, FLAW_FOUND, CORRECTED -> true;
+                default -> false;
+            };
+        }
+
         /** Whether it happened to a piece that is cut, and to no reel. */
         public boolean isOfPieceAlone() {
             return switch (this) {

@@ -7,6 +7,7 @@ import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -35,7 +36,7 @@ public final class Rack {
         this.caller = caller;
     }
 
-    /** A reel that came in; its id must be new. */
+    /** A reel that came in; its id must be new, or that of a reel that never came: everything of it was taken back. */
     public Event receive(Reel reel, String note) {
         return book(Event.Kind.RECEIVED, note, books -> {
             refuseKnown(books, reel.id());
@@ -117,7 +118,8 @@ public final class Rack {
     }
 
     /**
-     * What was written down wrongly of a reel; its rope, its length and its place among the reels stay.
+     * What was written down wrongly of a reel; its length and its place among the reels stay, and so does its rope once
+     * something came off it.
      *
      * @param correction the reel as it should have been
      * @param note what changed, in words; asked for after the correction
@@ -128,6 +130,9 @@ public final class Rack {
             Reel other = correction.apply(old);
             if (other.equals(old)) {
                 throw new LedgerException.Refused("reel " + reel + " says so already");
+            }
+            if (!other.rope().equals(old.rope())) {
+                refuseUnlessWhole(books, old);
             }
             books.append(new Entry(Kind.CORRECTED, other, note.get()));
         });
@@ -181,8 +186,24 @@ public final class Rack {
     }
 
     private static void refuseKnown(Ledger.Stock stock, String id) {
-        if (stock.findHolding(id).isPresent()) {
+        if (!Standing.movements(stock.history(id)).isEmpty()) {
             throw new LedgerException.Refused("there is a reel " + id + " already; give this one a new id");
+        }
+    }
+
+    /** A reel that was of another rope all along: nothing came off it yet, and it came off no other. */
+    private static void refuseUnlessWhole(Ledger.Stock stock, Reel reel) {
+        boolean ofOther = Standing.parents(stock.movements()).entrySet().stream()
+                .anyMatch(coil ->
+                        coil.getKey().equals(reel.id()) || coil.getValue().equals(reel.id()));
+        Optional<Movement> cut = Standing.movements(stock.history(reel.id())).stream()
+                .filter(movement -> !movement.entry().kind().leavesOneReel())
+                .findFirst();
+        if (ofOther || cut.isPresent()) {
+            throw new LedgerException.Refused("the rope of reel " + reel.id() + " cannot be corrected: "
+                    + cut.map(movement -> "it was " + movement.entry().kind().word() + " in event " + movement.event()
+                                    + ", which is to be taken back first")
+                            .orElse("it is of one piece with another reel or coil"));
         }
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Good pieces of matched sets, and which of them came off rope that does not match. */
 final class SetMates {
     private final Map<String, Made> good;
-    private final Map<String, String> parents = new HashMap<>();
+    private final Map<String, String> parents;
     private final Map<String, String> lots = new HashMap<>();
 
     /**
@@ -23,12 +23,9 @@ final class SetMates {
      */
     SetMates(List<Movement> movements, PieceAccount pieces) {
         good = pieces.good();
+        parents = Standing.parents(movements);
         for (Movement movement : movements) {
-            String parent = movement.entry().origin().parent();
             lots.put(movement.entry().reel(), movement.entry().after().lot());
-            if (movement.count() == 1 && !parent.isEmpty()) {
-                parents.put(movement.entry().reel(), parent);
-            }
         }
     }
 

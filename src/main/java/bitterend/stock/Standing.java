@@ -2,7 +2,9 @@ package bitterend.stock;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** What still stands: neither taken back nor taking another back. */
 public final class Standing {
@@ -15,6 +17,22 @@ public final class Standing {
         return all.stream()
                 .filter(movement -> movement.entry().origin().undoes() == 0 && !undone.contains(movement.number()))
                 .toList();
+    }
+
+    /**
+     * The reel that each coil came off, by the first of its movements that stands: an id whose reel was never here is given
+     * again.
+     *
+     * @param all every movement of the ledger, oldest first
+     */
+    public static Map<String, String> parents(List<Movement> all) {
+        Map<String, String> parents = new TreeMap<>();
+        for (Movement movement : movements(all)) {
+            parents.putIfAbsent(
+                    movement.entry().reel(), movement.entry().origin().parent());
+        }
+        parents.values().removeIf(String::isEmpty);
+        return parents;
     }
 
     /**

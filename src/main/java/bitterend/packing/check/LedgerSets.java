@@ -26,6 +26,7 @@ public final class LedgerSets {
     private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, Source> cut = new HashMap<>();
     private final Map<String, Long> released = new HashMap<>();
+    private final Set<String> begun = new HashSet<>();
     private final Map<String, String> parents = new HashMap<>();
 
     /** What a piece was cut off, and by which event. */
@@ -74,7 +75,7 @@ public final class LedgerSets {
     private void book(Movement movement) {
         Movement.Entry entry = movement.entry();
         String piece = entry.origin().piece();
-        if (movement.count() == 1 && !entry.origin().parent().isEmpty()) {
+        if (begun.add(entry.reel()) && !entry.origin().parent().isEmpty()) {
             parents.put(entry.reel(), entry.origin().parent());
         }
         switch (entry.kind()) {
