@@ -1,9 +1,10 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.exchange.ReelsText;
+import bitterend.exchange.ReelsExport;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
+import bitterend.report.FindingsPage;
 import bitterend.stock.Balance;
 import bitterend.stock.Event;
 import bitterend.stock.Head;
@@ -62,9 +63,14 @@ abstract class StockFiles {
                     .filter(holding -> !holding.gone())
                     .map(Holding::reel)
                     .toList();
-            terminal.out().print(at.common.json ? StockJson.rack(stock.holdings()) : ReelsText.csv(reels));
+            ReelsExport table = ReelsExport.of(reels);
+            terminal.out().print(at.common.json ? StockJson.rack(stock.holdings()) : table.csv());
             terminal.err().println("head of the ledger: " + stock.head().text());
-            return ExitCode.DONE.number();
+            if (at.common.json || table.leftOut().isEmpty()) {
+                return ExitCode.DONE.number();
+            }
+            terminal.err().print(new FindingsPage(terminal.ink()).text(table.leftOut()));
+            return ExitCode.NOT_ALL_PLANNED.number();
         }));
     }
 
