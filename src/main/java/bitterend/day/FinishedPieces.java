@@ -41,13 +41,16 @@ public final class FinishedPieces {
             pieces.remove(piece);
         } else {
             String before = pieces.getOrDefault(piece, LookedOver.NOT_YET).verdict();
-            Length made = length(event.fact("piece " + piece));
+            Length made = length(event, "piece " + piece);
             pieces.put(piece, new LookedOver(made, LookedOver.isGood(verdict) ? verdict : before));
         }
     }
 
-    private static Length length(String text) {
-        return LengthText.parse(text).value().orElse(Length.ZERO);
+    private static Length length(Event event, String fact) {
+        return LengthText.parse(event.fact(fact))
+                .value()
+                .filter(Length::isPositive)
+                .orElseThrow(() -> event.damaged(fact, "length"));
     }
 
     /** What was found of a piece; nothing while nobody has made it. */

@@ -132,6 +132,27 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         return act.facts().getOrDefault(name, "");
     }
 
+    /**
+     * A fact of it that is a number.
+     *
+     * @throws LedgerException.Unreadable when it is none
+     */
+    public long number(String fact) {
+        try {
+            return Long.parseLong(fact(fact));
+        } catch (NumberFormatException nonsense) {
+            throw damaged(fact, "number");
+        }
+    }
+
+    /** That a fact of it is not what it must be. */
+    public LedgerException.Unreadable damaged(String fact, String expected) {
+        return new LedgerException.Unreadable(
+                "the ledger is damaged: event " + number + " (" + act.kind().word()
+                        + ") says of \"" + fact + "\" \"" + fact(fact) + "\", which is no " + expected
+                        + "; use a backup, with stock restore");
+    }
+
     /** Whether it was made from movements of a ledger of an older version. */
     public boolean isOfAnOlderLedger() {
         return act.facts().containsKey(OLDER);

@@ -31,7 +31,15 @@ public final class Fills {
     public static List<Ratio> of(Ledger.Stock stock, String type) {
         return stock.standing(Event.Kind.GAUGED).stream()
                 .filter(event -> event.fact(TYPE).equals(type))
-                .map(event -> new Ratio(Long.parseLong(event.fact(KNOWN)), Long.parseLong(event.fact(TURNS))))
+                .map(event -> new Ratio(length(event, KNOWN), length(event, TURNS)))
                 .toList();
+    }
+
+    private static long length(Event event, String fact) {
+        long mm = event.number(fact);
+        if (mm < 1) {
+            throw event.damaged(fact, "length");
+        }
+        return mm;
     }
 }

@@ -6,7 +6,6 @@ import bitterend.stock.Event;
 import bitterend.stock.Event.Act;
 import bitterend.stock.Event.Kind;
 import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.Standing;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -60,14 +59,11 @@ public final class LedgerLog implements PlanLog {
     }
 
     private static int number(Event event) {
-        try {
-            return Integer.parseInt(event.fact("number"));
-        } catch (NumberFormatException damaged) {
-            throw new LedgerException.Unreadable(
-                    "the ledger is damaged: event " + event.number() + " is of plan \"" + event.fact("number")
-                            + "\", which is no number; use a backup, with stock restore",
-                    damaged);
+        long number = event.number("number");
+        if (number < 1 || number > Integer.MAX_VALUE) {
+            throw event.damaged("number", "number of a plan");
         }
+        return (int) number;
     }
 
     @Override

@@ -192,6 +192,87 @@ final class EndedCrashesTest {
         }
     }
 
+    /** A fact that is to be a number or a length and is none: said with its event, never an internal error. */
+    @Test
+    void factThatIsNoFigure_isADamagedLedger() throws IOException, SQLException {
+        posted();
+        assertEquals(
+                0,
+                run("measure", "1002/1.1", "--came-out", "4 m", "--accepted", "Ada")
+                        .code());
+        Run gauge = run(
+                "stock",
+                "gauge",
+                "R-105",
+                "--barrel",
+                "200 mm",
+                "--traverse",
+                "400 mm",
+                "--depth",
+                "150 mm",
+                "--type",
+                "ply",
+                "--known",
+                "90 m");
+        assertEquals(0, gauge.code(), gauge.err());
+        Path ledger = shop.resolve("stock.db");
+        Path sound = Files.copy(ledger, folder.resolve("sound.db"));
+        String inForce = "UPDATE fact SET value = 'x' WHERE name = 'number' AND event IN"
+                + " (SELECT number FROM event WHERE kind = 'IN_FORCE')";
+        for (String words : List.of("sheet", "orders", "plan --explain 1002/1.1", "stock post --all")) {
+            Files.copy(sound, ledger, StandardCopyOption.REPLACE_EXISTING);
+            plant(ledger, inForce);
+            assertDamaged(run(words.split(" ")), "says of \"number\" \"x\", which is no number");
+        }
+        for (String value : List.of("x", "0 mm", "")) {
+            Files.copy(sound, ledger, StandardCopyOption.REPLACE_EXISTING);
+            plant(ledger, "UPDATE fact SET value = '" + value + "' WHERE name = 'piece 1002/1.1'");
+            assertDamaged(run("orders"), "says of \"piece 1002/1.1\" \"" + value + "\", which is no length");
+        }
+        for (String[] value : new String[][] {{"x", "number"}, {"0", "length"}, {"-3", "length"}}) {
+            Files.copy(sound, ledger, StandardCopyOption.REPLACE_EXISTING);
+            plant(ledger, "UPDATE fact SET value = '" + value[0] + "' WHERE name = 'turns mm'");
+            assertDamaged(
+                    run(
+                            "stock",
+                            "gauge",
+                            "R-105",
+                            "--barrel",
+                            "200 mm",
+                            "--traverse",
+                            "400 mm",
+                            "--depth",
+                            "150 mm",
+                            "--type",
+                            "ply"),
+                    "\"turns mm\" \"" + value[0] + "\", which is no " + value[1]);
+        }
+    }
+
+    private static void assertDamaged(Run run, String told) {
+        assertEquals(3, run.code(), run.out() + run.err());
+        assertTrue(run.err().contains("the ledger is damaged: event "), run.err());
+        assertTrue(run.err().replaceAll("\\s+", " ").contains(told), run.err());
+    }
+
+    /** Ids that a ledger of before took and no file may state today: the others are exported, and read back. */
+    @Test
+    void export_namesTheReelsThatNoFileMayState_andPrintsTheOthers() throws IOException, SQLException {
+        assertEquals(0, run("stock", "open").code());
+        plant(shop.resolve("stock.db"), "UPDATE movement SET reel = 'R-104 *new*' WHERE reel = 'R-104'");
+        Run export = run("stock", "export");
+        assertEquals(4, export.code(), export.err());
+        assertFalse(export.out().contains("new"), export.out());
+        assertTrue(export.out().contains("\nR-105,DB12,"), export.out());
+        String told = export.err().replaceAll("\\s+", " ");
+        assertTrue(told.contains("rack, row 2 (reel R-104 *new*), reel: found \"R-104 *new*\", expected an id"), told);
+        Files.writeString(shop.resolve("reels.csv"), export.out());
+        Files.delete(shop.resolve("stock.db"));
+        assertEquals(0, run("check").code());
+        assertEquals(0, run("stock", "open").code());
+        assertEquals(export.out(), run("stock", "export").out());
+    }
+
     /** How many commands stopped at the damage; the others had nothing to do with that row. */
     private int toldByCommands(String change) {
         int told = 0;
