@@ -212,15 +212,6 @@ final class Placing {
         return undone.clone();
     }
 
-    boolean isNothingUndone() {
-        for (long weight : undone) {
-            if (weight > 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     int[] places() {
         return runOf.clone();
     }

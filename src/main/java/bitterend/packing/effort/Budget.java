@@ -42,11 +42,6 @@ public final class Budget implements Simplex.Steps {
         return new Budget(Math.min(work, Math.max(0, limit - spent)), System.nanoTime() + end, stop);
     }
 
-    /** A part that also ends when told so. */
-    public Budget until(BooleanSupplier told) {
-        return new Budget(Math.max(0, limit - spent), deadline, () -> stop.getAsBoolean() || told.getAsBoolean());
-    }
-
     /** Takes over what a part has spent. */
     public void charge(Budget part) {
         spend(part.spent);

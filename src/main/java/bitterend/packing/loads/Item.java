@@ -46,8 +46,4 @@ final class Item {
     int count() {
         return pieces.size();
     }
-
-    boolean isOn(int reel) {
-        return slot[reel] != NONE;
-    }
 }

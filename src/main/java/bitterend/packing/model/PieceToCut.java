@@ -87,11 +87,6 @@ public final class PieceToCut {
         return facts.set() != null;
     }
 
-    /** The reel of an earlier plan; empty when there is none. */
-    public String earlierReel() {
-        return facts.earlierReel();
-    }
-
     /** Whether an earlier plan had it on another reel. */
     public boolean isMoved() {
         return run != null && !facts.earlierReel().isEmpty() && !run.reel().id().equals(facts.earlierReel());

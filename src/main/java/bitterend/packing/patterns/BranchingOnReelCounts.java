@@ -88,11 +88,6 @@ final class BranchingOnReelCounts {
         best.raise(Math.min(lowest, best.cutoff(rejection)), rejection);
     }
 
-    /** Whether branching is done and only leaves are left between bound and plan. */
-    boolean exhausted() {
-        return open.isEmpty();
-    }
-
     private boolean process(Node node, int n) {
         Master master = base.copy();
         master.counts(node.least, node.most, budget);

@@ -47,10 +47,6 @@ public record Effort(
         return new Effort(4_000_000, AGES, () -> false, progress -> {}, 1, Depth.QUICK);
     }
 
-    public Effort withSeed(long newSeed) {
-        return new Effort(work, time, cancelled, listener, newSeed, depth);
-    }
-
     public Effort withCancel(BooleanSupplier newCancelled) {
         return new Effort(work, time, newCancelled, listener, seed, depth);
     }

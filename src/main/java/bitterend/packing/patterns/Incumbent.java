@@ -9,7 +9,6 @@ final class Incumbent {
     private final Instance instance;
     private final Consumer<Progress> listener;
     private List<Pattern> plan = List.of();
-    private int[] unplanned;
     private long weight;
     private long cost;
     private long bound;
@@ -18,8 +17,7 @@ final class Incumbent {
     Incumbent(Instance instance, Consumer<Progress> listener) {
         this.instance = instance;
         this.listener = listener;
-        unplanned = instance.demand.clone();
-        weight = instance.weightOf(unplanned);
+        weight = instance.weightOf(instance.demand);
     }
 
     /** One entry for each reel; what is cut too often is trimmed. True if it is the best now. */
@@ -54,7 +52,6 @@ final class Incumbent {
             return false;
         }
         plan = new ArrayList<>(sound);
-        unplanned = left;
         weight = out;
         cost = sum;
         listener.accept(new Progress(weight, cost, Math.min(bound, cost)));
@@ -108,9 +105,5 @@ final class Incumbent {
 
     synchronized List<Pattern> plan() {
         return plan;
-    }
-
-    synchronized int[] unplanned() {
-        return unplanned;
     }
 }

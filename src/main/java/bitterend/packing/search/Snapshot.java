@@ -7,11 +7,9 @@ import bitterend.packing.model.RunOfReel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.jspecify.annotations.Nullable;
 
 /** The bench at one step of the search: what lies on every run, and what may be moved. */
 final class Snapshot {
-    private final List<RunOfReel> runs;
     private final List<PieceToCut> movable;
     private final long[] loads;
     private final int[] firstOn;
@@ -20,10 +18,10 @@ final class Snapshot {
 
     /** @param movable pieces that no pin fixes and that have a home */
     Snapshot(Bench bench, List<PieceToCut> movable) {
-        runs = bench.runs();
+        int runs = bench.runs().size();
         this.movable = movable;
         loads = bench.loads();
-        firstOn = new int[runs.size() + 1];
+        firstOn = new int[runs + 1];
         for (PieceToCut piece : movable) {
             RunOfReel run = piece.getRun();
             if (run == null) {
@@ -32,10 +30,10 @@ final class Snapshot {
                 firstOn[run.number() + 1]++;
             }
         }
-        for (int i = 0; i < runs.size(); i++) {
+        for (int i = 0; i < runs; i++) {
             firstOn[i + 1] += firstOn[i];
         }
-        byRun = new PieceToCut[firstOn[runs.size()]];
+        byRun = new PieceToCut[firstOn[runs]];
         int[] next = firstOn.clone();
         for (PieceToCut piece : movable) {
             RunOfReel run = piece.getRun();
@@ -43,14 +41,6 @@ final class Snapshot {
                 byRun[next[run.number()]++] = piece;
             }
         }
-    }
-
-    List<RunOfReel> runs() {
-        return runs;
-    }
-
-    List<PieceToCut> movable() {
-        return movable;
     }
 
     /** Movable pieces without a run. */
@@ -65,10 +55,6 @@ final class Snapshot {
     RunOfReel anyHome(PieceToCut piece, Random random) {
         List<RunOfReel> homes = piece.getHomes();
         return homes.get(random.nextInt(homes.size()));
-    }
-
-    long load(RunOfReel run) {
-        return loads[run.number()];
     }
 
     /** What still fits; see {@link RunOfReel#room}. */
@@ -100,10 +86,5 @@ final class Snapshot {
     /** Whether a piece may be taken off the plan by itself. */
     static boolean maySpare(PieceToCut piece) {
         return !piece.isPinned() && !piece.isMatched();
-    }
-
-    /** What a piece takes of the run it lies on; nothing when it is not planned. */
-    static long size(PieceToCut piece, @Nullable RunOfReel run) {
-        return run == null ? 0 : piece.sizeOn(run);
     }
 }
