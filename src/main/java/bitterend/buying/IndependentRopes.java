@@ -7,8 +7,6 @@ import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Splits the orders in hand into ropes that have nothing to do with one another: what is bought of one does not change
@@ -29,21 +27,13 @@ final class IndependentRopes {
 
     private static Orders part(Orders orders, LinkedRopes ropes, String group, List<Piece> pieces) {
         PackingProblem day = orders.day();
-        Set<String> ids = pieces.stream().map(Piece::id).collect(Collectors.toSet());
         List<Reel> reels = day.reels().stream()
                 .filter(reel -> ropes.isIn(group, reel.rope()))
                 .filter(reel -> !reel.custody().isCustomersOwn())
                 .toList();
-        PackingProblem part = new PackingProblem(
-                day.day(),
-                ropes.only(group, day.ropes()),
-                pieces,
-                reels,
-                ropes.only(group, day.values()),
-                day.prices(),
-                day.pins().stream().filter(pin -> ids.contains(pin.piece())).toList(),
-                Map.of(),
-                day.calendar());
+        PackingProblem part = day.about(pieces)
+                .withEarlier(Map.of())
+                .withRack(ropes.only(group, day.ropes()), ropes.only(group, day.values()), reels);
         return new Orders(
                 part,
                 orders.onOrder().stream()

@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +33,6 @@ final class Market {
     /** The packing problem of some pieces with the reels that may be bought. */
     PackingProblem problem(List<Piece> pieces, Limits limits) {
         PackingProblem day = orders.day();
-        Set<String> ids = pieces.stream().map(Piece::id).collect(Collectors.toSet());
         Map<String, Rope> ropes = new HashMap<>(day.ropes());
         Map<String, StockValue> values = new HashMap<>(day.values());
         List<Reel> reels = new ArrayList<>(day.reels());
@@ -51,16 +49,11 @@ final class Market {
             add(offer, committed, true, ropes, values, reels);
             add(offer, free, false, ropes, values, reels);
         }
-        return new PackingProblem(
-                day.day(),
-                ropes,
-                pieces.stream().map(piece -> withChoices(piece, ropes.keySet())).toList(),
-                reels,
-                values,
-                day.prices(),
-                day.pins().stream().filter(pin -> ids.contains(pin.piece())).toList(),
-                Map.of(),
-                day.calendar());
+        return day.about(pieces.stream()
+                        .map(piece -> withChoices(piece, ropes.keySet()))
+                        .toList())
+                .withEarlier(Map.of())
+                .withRack(ropes, values, reels);
     }
 
     /** The offer a reel of such a packing would be bought from, with what it is worth; nothing for other reels. */

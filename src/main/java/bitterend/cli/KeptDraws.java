@@ -37,16 +37,7 @@ final class KeptDraws {
                 .filter(pin -> wanted.contains(pin.piece()) && !pinned.contains(pin.piece()))
                 .toList();
         List<Pin> pins = Stream.concat(day.pins().stream(), kept.stream()).toList();
-        return new PackingProblem(
-                day.day(),
-                day.ropes(),
-                day.pieces(),
-                day.reels(),
-                day.values(),
-                day.prices(),
-                pins,
-                day.earlier(),
-                day.calendar());
+        return day.withPins(pins);
     }
 
     private static Stream<Pin> pins(ReelDraw draw) {

@@ -52,18 +52,7 @@ public final class OpenWork {
                 .toList();
         Set<String> ids = new HashSet<>();
         open.forEach(piece -> ids.add(piece.id()));
-        Map<String, String> places = new HashMap<>(earlier);
-        places.keySet().retainAll(ids);
-        return new PackingProblem(
-                day.day(),
-                day.ropes(),
-                open,
-                day.reels(),
-                day.values(),
-                day.prices(),
-                pins(ids),
-                places,
-                day.calendar());
+        return day.withEarlier(earlier).about(open).withPins(pins(ids));
     }
 
     private List<Pin> pins(Set<String> open) {

@@ -5,8 +5,10 @@ import bitterend.demand.Piece;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -54,6 +56,31 @@ public record PackingProblem(
             List<Pin> pins,
             Map<String, String> earlier) {
         this(day, ropes, pieces, reels, values, prices, pins, earlier, ShopCalendar.USUAL);
+    }
+
+    /** The same question about these pieces alone; pins and earlier places of other pieces are left out. */
+    public PackingProblem about(List<Piece> some) {
+        Set<String> ids = new HashSet<>();
+        some.forEach(piece -> ids.add(piece.id()));
+        Map<String, String> places = new TreeMap<>(earlier);
+        places.keySet().retainAll(ids);
+        List<Pin> fixed = pins.stream().filter(pin -> ids.contains(pin.piece())).toList();
+        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar);
+    }
+
+    /** The same question with these draws that must stay. */
+    public PackingProblem withPins(List<Pin> fixed) {
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, fixed, earlier, calendar);
+    }
+
+    /** The same question after an earlier plan: the reel of each piece by its id. */
+    public PackingProblem withEarlier(Map<String, String> places) {
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar);
+    }
+
+    /** The same question of another rack, with its ropes and what a run of each is worth. */
+    public PackingProblem withRack(Map<String, Rope> held, Map<String, StockValue> worth, List<Reel> there) {
+        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar);
     }
 
     /** The rope on a reel. */

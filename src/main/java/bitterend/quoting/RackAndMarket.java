@@ -3,7 +3,6 @@ package bitterend.quoting;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
@@ -67,20 +66,9 @@ final class RackAndMarket {
             values.putAll(rope.values());
             reels.addAll(rope.reels(all, certificate()));
         }
-        Set<String> ids = new TreeSet<>();
-        pieces.forEach(piece -> ids.add(piece.id()));
-        List<Pin> pins =
-                book.pins().stream().filter(pin -> ids.contains(pin.piece())).toList();
-        return new PackingProblem(
-                book.day(),
-                catalogue,
-                pieces.stream().map(this::onNewReelsToo).toList(),
-                reels,
-                values,
-                book.prices(),
-                pins,
-                Map.of(),
-                book.calendar());
+        return book.about(pieces.stream().map(this::onNewReelsToo).toList())
+                .withEarlier(Map.of())
+                .withRack(catalogue, values, reels);
     }
 
     /** New rope is bought with the first kind of certificate that is asked for. */

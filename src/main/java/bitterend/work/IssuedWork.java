@@ -121,15 +121,6 @@ public final class IssuedWork {
             pins.add(out != null && out.reel().equals(pin.reel()) ? out : pin);
         }
         pins.addAll(issued.values());
-        return new PackingProblem(
-                day.day(),
-                day.ropes(),
-                day.pieces(),
-                day.reels(),
-                day.values(),
-                day.prices(),
-                pins,
-                day.earlier(),
-                day.calendar());
+        return day.withPins(pins);
     }
 }

@@ -54,15 +54,6 @@ final class OlderPlan {
         open.pins().forEach(pin -> pinned.put(pin.piece(), pin.reel()));
         List<Pin> pins = new ArrayList<>();
         pinned.forEach((piece, reel) -> pins.add(new Pin(piece, reel)));
-        return new PackingProblem(
-                open.day(),
-                open.ropes(),
-                open.pieces(),
-                open.reels(),
-                open.values(),
-                open.prices(),
-                pins,
-                near.moved(),
-                open.calendar());
+        return open.withPins(pins).withEarlier(near.moved());
     }
 }

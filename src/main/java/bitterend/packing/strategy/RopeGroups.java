@@ -4,13 +4,10 @@ import bitterend.demand.Piece;
 import bitterend.packing.LinkedRopes;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.Pin;
+import bitterend.stock.Reel;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -36,23 +33,10 @@ final class RopeGroups {
     }
 
     private static PackingProblem part(PackingProblem problem, LinkedRopes ropes, String group, List<Piece> pieces) {
-        Set<String> ids = new HashSet<>();
-        pieces.forEach(piece -> ids.add(piece.id()));
-        Map<String, String> earlier = new HashMap<>(problem.earlier());
-        earlier.keySet().retainAll(ids);
-        List<Pin> pins =
-                problem.pins().stream().filter(pin -> ids.contains(pin.piece())).toList();
-        return new PackingProblem(
-                problem.day(),
-                ropes.only(group, problem.ropes()),
-                pieces,
-                problem.reels().stream()
-                        .filter(reel -> ropes.isIn(group, reel.rope()))
-                        .toList(),
-                ropes.only(group, problem.values()),
-                problem.prices(),
-                pins,
-                earlier,
-                problem.calendar());
+        List<Reel> reels = problem.reels().stream()
+                .filter(reel -> ropes.isIn(group, reel.rope()))
+                .toList();
+        return problem.about(pieces)
+                .withRack(ropes.only(group, problem.ropes()), ropes.only(group, problem.values()), reels);
     }
 }
