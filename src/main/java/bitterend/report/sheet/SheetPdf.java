@@ -1,11 +1,9 @@
 package bitterend.report.sheet;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -33,8 +31,6 @@ public final class SheetPdf {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.useFastMode();
             builder.withHtmlContent(html, null);
-            builder.useFont(() -> font("regular"), "Sheet", 400, FontStyle.NORMAL, true);
-            builder.useFont(() -> font("bold"), "Sheet", 700, FontStyle.NORMAL, true);
             builder.useSVGDrawer(drawings);
             builder.withProducer("Bitter End");
             save(builder, out);
@@ -56,10 +52,6 @@ public final class SheetPdf {
         }
     }
 
-    private static ByteArrayInputStream font(String name) {
-        return new ByteArrayInputStream(SheetPage.bytes("fonts/sheet-" + name + ".ttf"));
-    }
-
     /** The mark stands at the top of every page; the first shows it in its text as well, where screens do. */
     static String markStyle(String mark) {
         return mark.isEmpty()
@@ -68,8 +60,9 @@ public final class SheetPdf {
                         + "\"; font-family: \"Sheet\"; font-weight: bold; font-size: 20px; } }\n";
     }
 
+    /** The paper, and the type of text and drawings: a drawing knows only what the style names. */
     static String pageStyle(Paper paper) {
-        return "@page { size: " + paper.css()
+        return SheetPage.fonts() + "@page { size: " + paper.css()
                 + "; @bottom-right { content: \"page \" counter(page) \" of \" counter(pages); font-family: \"Sheet\";"
                 + " font-size: 11px; } }\n";
     }
