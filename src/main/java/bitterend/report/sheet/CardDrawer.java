@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.catalogue.Termination.Kind;
 import bitterend.demand.SpliceCard;
 import bitterend.measure.FineLength;
 import bitterend.report.BenchMarks;
@@ -99,6 +100,9 @@ final class CardDrawer {
     private List<Stretch> stretches() {
         List<Stretch> stretches = new ArrayList<>(List.of(new Stretch(LEFT, RIGHT - LEFT, "rope")));
         for (SpliceCard.End end : card.ends()) {
+            if (end.kind() == Kind.GROMMET) {
+                continue;
+            }
             add(stretches, end, FineLength.ZERO, end.tail(), "tail");
             add(stretches, end, end.tail(), end.tail().plus(end.eye().round()), "eye");
         }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param fetch thimbles, fittings, clips, twine for one piece
  * @param drawing the piece before and after
  * @param ends how each end is marked and made
- * @param command the command that books what the boxes say
+ * @param booking what becomes of a piece that does not pass, and the command that books what the boxes say
  */
 public record CardSheet(
         String title,
@@ -29,7 +29,7 @@ public record CardSheet(
         List<Fact> fetch,
         CardDrawing drawing,
         List<EndBlock> ends,
-        String command) {
+        String booking) {
     public CardSheet {
         order = List.copyOf(order);
         rope = List.copyOf(rope);

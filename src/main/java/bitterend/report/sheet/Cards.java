@@ -71,8 +71,13 @@ final class Cards {
                 fetch(line),
                 new CardDrawer(card, marks, figures).drawing(),
                 new EndBlocks(line.demanded(), figures).all(),
-                "bitterend measure SHOP " + pieces.get(0).id() + " --cut LENGTH --came-out LENGTH --how "
-                        + "slack|pins|tension --splicer NAME");
+                booking(card, pieces.get(0)));
+    }
+
+    private static String booking(SpliceCard card, Piece piece) {
+        return (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "")
+                + "To book a row: bitterend measure SHOP " + piece.id()
+                + " --cut LENGTH --came-out LENGTH --how slack|pins|tension --splicer NAME";
     }
 
     private Drawn drawnAs(Piece piece) {

@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.catalogue.Termination.Kind;
 import bitterend.demand.Demanded;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
@@ -100,11 +101,11 @@ final class EndBlocks {
                 .orElse("");
     }
 
-    /** The eye, how it works on its pin, and what its splice takes up. */
+    /** The eye, how it works on its pin, and what its splice takes up; a ring's further rounds are marks. */
     private List<String> facts(SpliceCard.End end) {
         List<String> facts =
                 new ArrayList<>(List.of(eye(end), onPin(end.eye()), end.eye().throatAngle()));
-        if (end.takeUp().isPositive()) {
+        if (end.takeUp().isPositive() && end.kind() != Kind.GROMMET) {
             facts.add("takes up about " + figures.tape(end.takeUp()));
         }
         return facts.stream().filter(fact -> !fact.isEmpty()).toList();
