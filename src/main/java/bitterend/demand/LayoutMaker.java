@@ -21,10 +21,12 @@ final class LayoutMaker {
     private static final String THROAT_MARK = "throat mark";
 
     private final Leg leg;
+    private final Units units;
     private final FreeRope rope;
 
     LayoutMaker(Leg leg, Units units) {
         this.leg = leg;
+        this.units = units;
         this.rope = new FreeRope(leg, units);
     }
 
@@ -127,7 +129,7 @@ final class LayoutMaker {
         return List.of(new Mark(
                 "throat, measured",
                 "rope",
-                first.bearingWords(),
+                first.bearingWords(leg.make().measuring(), units),
                 fromBearing,
                 null,
                 "takes rounding, spare and margin out of the finished length: set this throat here, and trim only what lies"

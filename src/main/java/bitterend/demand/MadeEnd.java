@@ -15,6 +15,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -75,11 +76,23 @@ record MadeEnd(
     }
 
     /** What a length is measured from at this end when it is finished. */
-    String bearingWords() {
+    String bearingWords(Measuring measuring, Units units) {
         if (hasEye()) {
-            return "bearing point of the finished " + name;
+            return "bearing point of the finished " + name + (eye.firm() ? "" : lying(measuring, units));
         }
         return pinToBore.isPositive() ? "centre of the pin of " + name : name;
+    }
+
+    /** How a soft eye lies while it is measured so: on a pin it is shorter than flat. */
+    private String lying(Measuring measuring, Units units) {
+        Diameter pin = measuring.between() == Measuring.Between.ON_PINS ? measuring.pin() : eye.pin();
+        FineLength bearing = throatToBearing(measuring);
+        if (bearing.equals(eye.flat())) {
+            return ", laid flat";
+        }
+        return pin.equals(Diameter.NONE)
+                ? ", opened round"
+                : ", on a pin of " + LengthText.print(pin.asLength(), units);
     }
 
     /** Rope and thimble beyond the bearing point, when the finished length is measured over the outside. */

@@ -27,7 +27,7 @@ final class LayoutBlock {
                     line.mark().name(),
                     line.mark().on(),
                     figures.bareTape(line.distance()),
-                    line.mark().from(),
+                    figures.written(line.mark().from()),
                     line.isFromCutEnd() ? figures.bareTape(line.place()) : "",
                     line.mark().purpose());
         }

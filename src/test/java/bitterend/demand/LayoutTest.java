@@ -265,10 +265,19 @@ final class LayoutTest {
     void secondThroat_isMeasuredFromTheFinishedFirstEye() {
         List<SpliceLayout> both = layouts(BRAID, EYE, EYE);
         Mark throat = mark(both.get(1), "throat, measured");
-        assertEquals("bearing point of the finished end A", throat.from());
+        assertEquals("bearing point of the finished end A, laid flat", throat.from());
         assertEquals(new FineLength(97_000_000 + 1_764_000), throat.distance());
         assertEquals(Optional.empty(), throat.findFromCutEnd());
         assertTrue(both.get(0).marks().stream().noneMatch(mark -> mark.name().equals("throat, measured")));
+    }
+
+    /** A 300 mm flat eye is 236.5 mm on its pin of 150 mm: who measures on the floor with the eye flat is 63.5 mm off. */
+    @Test
+    void secondThroat_saysHowTheFirstEyeLies() {
+        EndSpec onPin = EndSpec.of("double-braid-eye", Bench.flatOnPin(300, 150));
+        Mark throat = mark(layouts(BRAID, onPin, EYE).get(1), "throat, measured");
+        assertEquals("bearing point of the finished end A, on a pin of 150 mm", throat.from());
+        assertEquals(new FineLength(97_000_000 + 1_764_000), throat.distance());
     }
 
     /** Wanted wet at 5 % shrinkage and under 2 % tension: 10 m is 10,320 mm slack and dry. */

@@ -97,7 +97,7 @@ final class EndBlocks {
                 .filter(line -> line.mark().name().equals(SECOND_THROAT))
                 .findFirst()
                 .map(line -> figures.length(line.mark().distance()) + " from the "
-                        + line.mark().from())
+                        + figures.written(line.mark().from()))
                 .orElse("");
     }
 
