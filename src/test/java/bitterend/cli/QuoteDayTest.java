@@ -155,7 +155,7 @@ final class QuoteDayTest {
         Files.writeString(
                 Path.of(shop, "orders.csv"),
                 "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
-                        + ",2026-03-04,2,,,,,,,,from the quote\n",
+                        + ",2026-03-04,2,,,,,,,,,,from the quote\n",
                 StandardOpenOption.APPEND);
         run(0, "stock", "open", shop);
         Run before = run(0, "quote", "compare", shop, filed, "--json");
