@@ -5,7 +5,7 @@ import static bitterend.demand.Bench.model;
 import static bitterend.demand.Bench.one;
 import static bitterend.demand.Bench.rope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
@@ -43,6 +43,7 @@ import net.jqwik.api.Provide;
  */
 final class MarksPropertiesTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
+    private static final String TOOL = "tool comes out";
     private static final Pattern LEAST = Pattern.compile("at least ([0-9]+)\\.([0-9]{3}) m$");
 
     /**
@@ -139,38 +140,102 @@ final class MarksPropertiesTest {
         }
         Amounts amounts = new Amounts(made.get().derivations().get(0));
         for (SpliceLayout layout : made.get().layouts()) {
-            for (Mark mark : layout.marks()) {
-                if (mark.name().equals("tool comes out")) {
-                    FineLength tail = amounts.of(layout.end(), "tail");
-                    FineLength filled = tail.plus(amounts.of(layout.end(), "take-up"));
-                    assertTrue(
-                            mark.distance().compareTo(filled) >= 0, wanted.row().id());
-                    long room = wanted.row().id().equals("bury-eye") ? tail.units() * 4 / 3 + 1 : tail.units() * 3 / 2;
-                    assertTrue(mark.distance().units() <= room, wanted.row().id());
-                }
-            }
+            layout.marks()
+                    .forEach(mark -> assertEquals(
+                            List.of(),
+                            toolFaults(layout.end(), mark, wanted, amounts),
+                            wanted.row().id()));
         }
+    }
+
+    /** A tool that comes out where the tail still is, or beyond the room, is found. */
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void toolThatComesOutElsewhere_isFound(@ForAll("buried") Wanted wanted) {
+        Demanded made = made(wanted).orElseThrow();
+        Amounts amounts = new Amounts(made.derivations().get(0));
+        SpliceLayout layout = made.layouts().get(0);
+        FineLength filled = amounts.of(layout.end(), "tail").plus(amounts.of(layout.end(), "take-up"));
+        FineLength beyond = new FineLength(room(wanted, amounts, layout.end()) + 1);
+        for (FineLength wrong : List.of(filled.minus(new FineLength(1)), beyond)) {
+            Mark planted = new Mark(TOOL, "rope", "throat mark", wrong, null, "");
+            assertEquals(1, toolFaults(layout.end(), planted, wanted, amounts).size());
+        }
+    }
+
+    private static List<String> toolFaults(String end, Mark mark, Wanted wanted, Amounts amounts) {
+        if (!mark.name().equals(TOOL)) {
+            return List.of();
+        }
+        FineLength filled = amounts.of(end, "tail").plus(amounts.of(end, "take-up"));
+        boolean within =
+                mark.distance().compareTo(filled) >= 0 && mark.distance().units() <= room(wanted, amounts, end);
+        return within ? List.of() : List.of(end + ": tool at " + mark.distance());
+    }
+
+    /** 4/3 tails below the throat, in HMPE 3/2: published handbook [9], pp. 104, 106. */
+    private static long room(Wanted wanted, Amounts amounts, String end) {
+        long tail = amounts.of(end, "tail").units();
+        return wanted.row().id().equals("bury-eye") ? tail * 4 / 3 + 1 : tail * 3 / 2;
     }
 
     /** Clips sit six diameters apart at least (FM 55-501), on the tail, one saddle of it left beyond the first. */
     @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void clips_fitOnTheTail(@ForAll("clipped") Wanted wanted) {
-        Demanded made = made(wanted).orElseThrow();
-        Amounts amounts = new Amounts(made.derivations().get(0));
-        SpliceLayout layout = made.layouts().get(0);
+        assertEquals(List.of(), clipFaults(centres(wanted), wanted));
+    }
+
+    /** A clip too near its neighbour, one over the end of the tail, and one over the thimble are each found. */
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void clipElsewhere_isFound(@ForAll("clipped") Wanted wanted) {
+        List<Long> sound = centres(wanted);
         long d = wanted.rope().diameter().units();
-        List<Long> centres = layout.marks().stream()
+        int last = sound.size() - 1;
+        assertFalse(clipFaults(with(sound, 1, sound.get(0) + 6 * d - 2), wanted).isEmpty());
+        assertFalse(clipFaults(with(sound, 0, 3 * d * 3 / 2 - 1), wanted).isEmpty());
+        assertFalse(clipFaults(with(sound, last, tail(wanted) - 3 * d / 2 + 1), wanted)
+                .isEmpty());
+        assertFalse(clipFaults(sound.subList(0, 2), wanted).isEmpty());
+    }
+
+    private static List<Long> with(List<Long> centres, int clip, long centre) {
+        List<Long> moved = new ArrayList<>(centres);
+        moved.set(clip, centre);
+        return moved;
+    }
+
+    private static List<Long> centres(Wanted wanted) {
+        return made(wanted).orElseThrow().layouts().get(0).marks().stream()
                 .filter(mark -> mark.name().endsWith(" clip"))
                 .map(mark -> mark.findFromCutEnd().orElseThrow().units())
                 .sorted()
                 .toList();
-        assertTrue(centres.size() >= 3);
-        assertTrue(centres.get(0) >= 3 * d * 3 / 2);
-        assertTrue(centres.get(centres.size() - 1) + 3 * d / 2
-                <= amounts.of("end A", "tail").units());
-        for (int i = 1; i < centres.size(); i++) {
-            assertTrue(centres.get(i) - centres.get(i - 1) >= 6 * d - 1);
+    }
+
+    private static long tail(Wanted wanted) {
+        return new Amounts(made(wanted).orElseThrow().derivations().get(0))
+                .of("end A", "tail")
+                .units();
+    }
+
+    /** Saddles are three diameters: one is left beyond the first clip, half of each lies beyond its centre. */
+    private static List<String> clipFaults(List<Long> centres, Wanted wanted) {
+        long d = wanted.rope().diameter().units();
+        List<String> faults = new ArrayList<>();
+        if (centres.size() < 3) {
+            faults.add(centres.size() + " clips");
         }
+        if (centres.get(0) < 3 * d * 3 / 2) {
+            faults.add("no saddle of rope beyond the first, " + centres.get(0));
+        }
+        if (centres.get(centres.size() - 1) + 3 * d / 2 > tail(wanted)) {
+            faults.add("the last does not sit on the tail");
+        }
+        for (int i = 1; i < centres.size(); i++) {
+            if (centres.get(i) - centres.get(i - 1) < 6 * d - 1) {
+                faults.add("clip " + i + " too near");
+            }
+        }
+        return faults;
     }
 
     /** Every mark from the cut end, those on a drawn core by the marks they are measured from. */
@@ -274,6 +339,13 @@ final class MarksPropertiesTest {
     Arbitrary<Wanted> clipped() {
         return sized(Arbitraries.of(BOOK.terminations().stream()
                 .filter(row -> row.id().equals("clip-eye"))
+                .toList()));
+    }
+
+    @Provide
+    Arbitrary<Wanted> buried() {
+        return sized(Arbitraries.of(BOOK.terminations().stream()
+                .filter(row -> row.id().equals("bury-eye") || row.id().equals("bury-eye-hmpe"))
                 .toList()));
     }
 

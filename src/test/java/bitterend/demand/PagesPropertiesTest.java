@@ -21,9 +21,7 @@ import bitterend.report.sheet.PiecePage;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,7 +39,7 @@ final class PagesPropertiesTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final FineLength HALF_INCH = new FineLength(127_000);
     /** Measured on the finished first eye, and told in a sentence of its own. */
-    private static final String OUTSIDE_THE_TABLE = "throat, measured";
+    static final String OUTSIDE_THE_TABLE = "throat, measured";
 
     private static final Pattern MARK = Pattern.compile("<tr><td><b>([^<]*)</b></td><td class=\"c-on\">[^<]*</td>"
             + "<td class=\"figure\"><b>([^<]*)</b></td><td>([^<]*)</td><td class=\"figure\">([^<]*)</td></tr>");
@@ -57,6 +55,11 @@ final class PagesPropertiesTest {
 
     @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
     void pageInInches_holdsWhatTheJsonHolds(@ForAll("wanted") Wanted wanted) throws Exception {
+        agree(inInches(wanted), Units.IMPERIAL);
+    }
+
+    /** The same on rope that is cut to the half inch. */
+    static Wanted inInches(Wanted wanted) {
         Rope rope = wanted.rope();
         Rope inInches = new Rope(
                 rope.id(),
@@ -68,7 +71,7 @@ final class PagesPropertiesTest {
                 rope.worth(),
                 rope.usualReel(),
                 rope.layLength());
-        agree(new Wanted(wanted.row(), inInches, wanted.eye(), wanted.both(), wanted.more()), Units.IMPERIAL);
+        return new Wanted(wanted.row(), inInches, wanted.eye(), wanted.both(), wanted.more());
     }
 
     /** A page whose marks are moved by one step of the tape is found out. */
@@ -96,7 +99,7 @@ final class PagesPropertiesTest {
                 .isEmpty());
     }
 
-    private static SpliceLayout moved(SpliceLayout layout) {
+    static SpliceLayout moved(SpliceLayout layout) {
         FineLength step = FineLength.ofMillimetres(1);
         List<Mark> marks = layout.marks().stream()
                 .map(mark -> new Mark(
@@ -121,7 +124,7 @@ final class PagesPropertiesTest {
         }
     }
 
-    private static JsonNode json(OrderLine line) throws Exception {
+    static JsonNode json(OrderLine line) throws Exception {
         return JSON.readTree(AnswerJson.lengths(List.of(line))).get("lines").get(0);
     }
 
@@ -129,6 +132,7 @@ final class PagesPropertiesTest {
     private record Page(Rope rope, Units units) {
         List<String> differences(OrderLine printed, JsonNode held) {
             Catalogue catalogue = new Catalogue(List.of(rope), SplicesJson.builtIn());
+            Tape tape = new Tape(units);
             String html = new PiecePage(new Figures(units, new MoneyText("EUR", 2)))
                     .html(printed.assembly(), printed.demanded(), catalogue);
             List<String> differences =
@@ -138,7 +142,7 @@ final class PagesPropertiesTest {
                 List<JsonNode> marks = new ArrayList<>();
                 layout.get("marks").forEach(marks::add);
                 marks.removeIf(mark -> mark.get("mark").asText().equals(OUTSIDE_THE_TABLE));
-                if (layouts.stream().noneMatch(rows -> isSame(rows, marks))) {
+                if (layouts.stream().noneMatch(rows -> tape.isSame(rows, marks))) {
                     differences.add("no such marks: " + layout.get("marks"));
                 }
             }
@@ -147,27 +151,30 @@ final class PagesPropertiesTest {
 
         /** Lines to the nearest step; all of them together the cut length, which rounded up is the one held. */
         private List<String> derivation(String html, JsonNode held) {
+            Tape tape = new Tape(units);
             List<String> differences = new ArrayList<>();
             List<Long> printed = new ArrayList<>();
             Matcher line = LINE.matcher(html);
             while (line.find()) {
-                printed.add(exact(line.group(1) + unit()).units());
+                printed.add(Tape.exact(line.group(1) + unit()).units());
             }
             Matcher cut = CUT.matcher(html);
             assertTrue(cut.find());
-            long sum = exact(cut.group(1) + unit()).units();
+            long sum = Tape.exact(cut.group(1) + unit()).units();
             if (printed.stream().mapToLong(Long::longValue).sum() != sum) {
                 differences.add(printed + " do not add up to " + sum);
             }
             Length whole = new FineLength(sum).roundedUp();
             if (!LengthText.exact(whole).equals(held.get("cut").asText())
-                    || !exact(cut.group(2)).roundedUp().equals(whole)) {
+                    || !Tape.exact(cut.group(2)).roundedUp().equals(whole)) {
                 differences.add("cut " + cut.group(1) + ", " + cut.group(2) + ": " + held.get("cut"));
             }
             for (int i = 0; i < held.get("lines").size() - 1; i++) {
-                long amount =
-                        exact(held.get("lines").get(i).get("amount").asText()).units();
-                if (units == Units.METRIC ? printed.get(i) != amount : steps(printed.get(i)) != steps(amount)) {
+                long amount = Tape.exact(held.get("lines").get(i).get("amount").asText())
+                        .units();
+                if (units == Units.METRIC
+                        ? printed.get(i) != amount
+                        : tape.steps(printed.get(i)) != tape.steps(amount)) {
                     differences.add("line " + i + ": " + printed.get(i) + " for " + amount);
                 }
             }
@@ -187,44 +194,8 @@ final class PagesPropertiesTest {
             return layouts;
         }
 
-        /** Places from the cut end to the nearest step, and from mark to mark what lies between those on paper. */
-        private boolean isSame(List<String[]> rows, List<JsonNode> marks) {
-            Map<String, Long> places = new HashMap<>();
-            boolean same = rows.size() == marks.size();
-            for (int i = 0; same && i < rows.size(); i++) {
-                String[] row = rows.get(i);
-                JsonNode mark = marks.get(i);
-                same = row[0].equals(mark.get("mark").asText())
-                        && row[2].equals(mark.get("from").asText());
-                long distance = exact(row[1]).units();
-                same &= Math.abs(distance - exact(mark.get("distance").asText()).units()) <= step();
-                String held = mark.path("fromCutEnd").asText("");
-                same &= held.isEmpty() == row[3].isEmpty();
-                if (same && !held.isEmpty()) {
-                    long place = exact(row[3]).units();
-                    same = steps(place) == steps(exact(held).units())
-                            && place - places.getOrDefault(row[2], 0L) == distance;
-                    places.put(row[0], place);
-                }
-            }
-            return same;
-        }
-
-        private long step() {
-            return units == Units.METRIC ? 10_000 : 15_875;
-        }
-
-        private long steps(long fine) {
-            long size = (2 * Math.abs(fine) + step()) / (2 * step());
-            return fine < 0 ? -size : size;
-        }
-
         private String unit() {
             return units == Units.METRIC ? " mm" : " in";
-        }
-
-        private static FineLength exact(String text) {
-            return LengthText.parseFine(text).value().orElseThrow(() -> new AssertionError("no length: " + text));
         }
     }
 
