@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -37,9 +39,7 @@ public final class PlanFolder {
     /** The numbers of all plans, lowest first. */
     public List<Integer> numbers() {
         List<Integer> numbers = new java.util.ArrayList<>(numbered(folder()));
-        if (Files.isRegularFile(shop.resolve(OLDER))) {
-            numbers.add(next(numbers));
-        }
+        older().filter(bytes -> movedAs(bytes).isEmpty()).ifPresent(bytes -> numbers.add(next(numbers)));
         return List.copyOf(numbers);
     }
 
@@ -122,21 +122,53 @@ public final class PlanFolder {
         }
     }
 
-    /** Gives a plan of an older version its number: the file is moved as it is. The number, where there was one. */
+    /**
+     * Gives a plan of an older version its number: the file is moved as it is, once, however many do so at the same time.
+     * The number, where there was one.
+     */
     public Optional<Integer> moveOver() {
-        Path older = shop.resolve(OLDER);
-        if (!Files.isRegularFile(older)) {
-            return Optional.empty();
-        }
-        createFolder();
-        try {
-            byte[] bytes = Files.readAllBytes(older);
-            int number = next(numbered(folder()));
-            while (!WholeFile.create(folder().resolve(number + ".json"), bytes)) {
-                number++;
+        Optional<byte[]> bytes = older();
+        Optional<Integer> number = bytes.map(this::moved);
+        if (number.isPresent()) {
+            try {
+                Files.deleteIfExists(shop.resolve(OLDER));
+            } catch (IOException fault) {
+                throw new UncheckedIOException(fault);
             }
-            Files.deleteIfExists(older);
-            return Optional.of(number);
+        }
+        return number;
+    }
+
+    /** Whoever has the next number taken from him looks whether it was for the same plan. */
+    private int moved(byte[] bytes) {
+        createFolder();
+        int number = next(numbered(folder()));
+        Optional<Integer> already = movedAs(bytes);
+        while (already.isEmpty() && !WholeFile.create(folder().resolve(number + ".json"), bytes)) {
+            already = movedAs(bytes);
+            number++;
+        }
+        return already.orElse(number);
+    }
+
+    /** The number that the plan of an older version has been given, while its file is still there as well. */
+    private Optional<Integer> movedAs(byte[] bytes) {
+        return numbered(folder()).stream()
+                .filter(number -> Arrays.equals(
+                        bytes, bytes(folder().resolve(number + ".json")).orElse(null)))
+                .findFirst();
+    }
+
+    /** The plan of an older version as it is; nothing when there is none, or no longer. */
+    private Optional<byte[]> older() {
+        return bytes(shop.resolve(OLDER));
+    }
+
+    private static Optional<byte[]> bytes(Path file) {
+        try {
+            return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+        } catch (NoSuchFileException gone) {
+            return Optional.empty();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }

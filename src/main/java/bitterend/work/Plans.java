@@ -108,6 +108,7 @@ public final class Plans {
     /** Gives a plan of an older version of the program its number, and puts it in force. */
     public void moveOver(String who, Clock clock) {
         folder.moveOver()
+                .filter(number -> events().stream().noneMatch(event -> event.plan() == number))
                 .flatMap(number -> folder.read(number, new Findings()))
                 .ifPresent(plan -> putInForce(plan, who, clock));
     }
