@@ -10,7 +10,7 @@ import bitterend.stock.Reel;
  * @param piece its name: one of its own, or the id it was cut under while no person made it spare
  * @param cutAs the id it was wanted under last
  * @param length how long it is
- * @param reel the reel it was cut off, as it was then: its rope, lot and papers are those of the piece
+ * @param reel the reel it was cut off, with the lot, papers and custody that it has today: they are those of the piece
  * @param ordered what it was cut for
  * @param declared whether a person made it spare; else the order book does not ask for it any more
  */

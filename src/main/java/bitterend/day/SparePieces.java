@@ -28,20 +28,20 @@ public final class SparePieces {
         CutPieces pieces = new CutPieces(stock);
         Set<String> delivered = DeliveredPieces.of(stock);
         List<SparePiece> spares = new ArrayList<>();
-        pieces.spares().forEach((name, made) -> spares.add(spare(name, made, true)));
+        pieces.spares().forEach((name, made) -> spares.add(spare(stock, name, made, true)));
         pieces.good().forEach((id, made) -> {
             boolean known = made.made().entry().piece().ordered().isKnown();
             if (known && book.find(id).isEmpty() && !delivered.contains(id)) {
-                spares.add(spare(id, made, false));
+                spares.add(spare(stock, id, made, false));
             }
         });
         spares.sort(Comparator.comparing(SparePiece::piece, NaturalOrder.IDS));
         return spares;
     }
 
-    private static SparePiece spare(String name, Made made, boolean declared) {
+    private static SparePiece spare(Ledger.Stock stock, String name, Made made, boolean declared) {
         PieceCut piece = made.made().entry().piece();
-        Reel reel = made.cut().entry().after();
+        Reel reel = RopeBack.today(stock, made.cut());
         return new SparePiece(name, made.piece(), piece.length(), reel, piece.ordered(), declared);
     }
 

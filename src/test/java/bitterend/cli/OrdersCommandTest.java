@@ -210,6 +210,62 @@ final class OrdersCommandTest {
         verified();
     }
 
+    /** One spare piece, two lines that want it, two people; then two spare pieces for one line. */
+    @Test
+    void sparePiece_isGivenOnce_whoeverGivesItAtTheSameTime() throws Exception {
+        String later =
+                """
+                5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,
+                5121,1,Hollow Quay,DB16,5.4 m,sealed,sealed,1,2026-03-09,
+                """;
+        write("orders.csv", HEADER + PILOTS + later);
+        List<String> give = List.of("orders", "give", "" + shop);
+        assertEquals(
+                List.of(0, 3),
+                AtOnce.codes(
+                        AtOnce.run(List.of(with(give, "5118/2.1", "5120/1.1"), with(give, "5118/2.1", "5121/1.1")))));
+        verified();
+        String open = plan(0).out().contains("5120/1.1") ? "5120/1.1" : "5121/1.1";
+        run(0, "stock", "cut", "" + shop, "R1", "5.6 m", "--piece", open);
+        run(0, "orders", "spare", "" + shop, open);
+        assertEquals(
+                List.of(0, 3), AtOnce.codes(AtOnce.run(List.of(with(give, "5118/2.2", open), with(give, open, open)))));
+        verified();
+    }
+
+    private static List<String> with(List<String> words, String... more) {
+        List<String> all = new ArrayList<>(words);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    /** What was found out of its reel since holds for a spare piece: a hold, and the lot as it was corrected. */
+    @Test
+    void sparePiece_isJudgedByItsReelAsItIsToday() throws IOException {
+        write("orders.csv", HEADER + PILOTS + "5120,1,Hollow Quay,DB16,5.5 m,sealed,sealed,1,2026-03-09,\n");
+        run(0, "stock", "correct", "" + shop, "R1", "--lot", "L7");
+        assertTrue(orders().contains("6.000 m of DB16, lot L7; it fits 5120/1.1"), orders());
+        run(0, "stock", "hold", "" + shop, "R1", "--note", "recalled by its maker");
+        assertFalse(orders().contains("it fits"), orders());
+        assertTrue(run(3, "orders", "give", "" + shop, "5118/2.1", "5120/1.1")
+                .err()
+                .contains("R1 is on hold"));
+        run(0, "stock", "release", "" + shop, "R1");
+        run(0, "orders", "give", "" + shop, "5118/2.1", "5120/1.1");
+    }
+
+    /** As with stock: another booking under an id that is given would be told as done, and never be booked. */
+    @Test
+    void anotherBookingUnderAnIdThatIsGiven_isRefused() {
+        run(0, "orders", "spare", "" + shop, "5118/2.1", "--once", "tick 1");
+        run(0, "orders", "spare", "" + shop, "5118/2.1", "--once", "tick 1");
+        Run other = run(3, "orders", "spare", "" + shop, "5118/2.2", "--once", "tick 1");
+        assertTrue(other.err().contains("the id tick 1 was given to event"), other.err());
+        run(3, "orders", "back", "" + shop, "5118/2.1", "--once", "tick 1");
+        run(0, "orders", "back", "" + shop, "5118/2.1", "--once", "tick 2");
+        assertFalse(orders().contains("5118/2.2 spare"), orders());
+    }
+
     private String verified() {
         return run(0, "stock", "verify", "" + shop).out();
     }

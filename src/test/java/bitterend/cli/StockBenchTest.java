@@ -289,6 +289,27 @@ final class StockBenchTest {
         assertFalse(list().contains("N2"), list());
     }
 
+    /** Two people post the same plan at the same moment: it is booked once. */
+    @Test
+    void planPostedByTwoAtOnce_isBookedOnce() throws Exception {
+        List<String> post = List.of("stock", "post", shop, "--all");
+        List<Run> answers = AtOnce.run(List.of(post, post));
+        assertEquals(0, AtOnce.codes(answers).get(0), answers.toString());
+        String history = run(0, "stock", "history", shop, "R1", "--json").out();
+        assertEquals(3, history.split("\"kind\": \"cut\"", -1).length - 1, history + answers);
+    }
+
+    /** What was done to a reel since a plan is told by the number that stock undo takes. */
+    @Test
+    void whatWasDoneToAReelSince_isToldByItsEvent() {
+        run(0, "stock", "count", shop, "R1", "59 m");
+        Run refused = run(5, "stock", "post", shop, "--all");
+        String event =
+                refused.err().replaceAll("(?s).*\\(event (\\d+)\\), which changed its length by -1000 mm.*", "$1");
+        run(0, "stock", "undo", shop, event);
+        post("--all");
+    }
+
     private void undoLast() {
         String last =
                 run(0, "stock", "history", shop, "R1", "--json").out().replaceAll("(?s).*\"event\": ([0-9]+).*", "$1");
