@@ -49,6 +49,7 @@ public final class Balance {
     private final Map<Account, Long> total = new EnumMap<>(Account.class);
     private final Map<Long, Flow> flows = new HashMap<>();
     private final List<String> faults = new ArrayList<>();
+    private final PieceAccount pieces = new PieceAccount();
 
     /** What a movement did to the accounts; {@code hand} is rope that another movement of its event must take up. */
     private static final class Flow {
@@ -94,7 +95,12 @@ public final class Balance {
         long hand = 0;
         Account sink = null;
         for (Movement movement : event.movements()) {
+            pieces.add(movement);
             Flow flow = flow(movement, event);
+            if (pieces.isBackAsSpare(movement.number())) {
+                long piece = movement.entry().piece().length().mm();
+                flow.with(Account.GOOD, -piece).with(Account.SPARE, piece);
+            }
             flows.put(movement.number(), flow);
             flow.by.forEach((account, mm) -> total.merge(account, mm, Long::sum));
             hand += flow.hand;

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class PieceAccount {
     private final Map<Place, Made> places = new HashMap<>();
     private final Map<Long, List<Step>> steps = new HashMap<>();
+    private final Set<Long> backAsSpare = new HashSet<>();
 
     /**
      * A piece that is there.
@@ -79,6 +80,11 @@ public final class PieceAccount {
         return touched;
     }
 
+    /** Whether a movement against another brought back a good piece that had been cut again: it is spare. */
+    boolean isBackAsSpare(long movement) {
+        return backAsSpare.contains(movement);
+    }
+
     /** The good piece that a movement took from its place, if it took one. */
     Optional<Made> goodTakenBy(long movement) {
         return steps.getOrDefault(movement, List.of()).stream()
@@ -91,7 +97,7 @@ public final class PieceAccount {
     public Optional<String> add(Movement movement) {
         Origin origin = movement.entry().origin();
         if (origin.undoes() != 0) {
-            return takeBack(origin.undoes());
+            return takeBack(movement);
         }
         return switch (movement.entry().kind()) {
             case CUT -> made(movement, good(origin.piece()));
@@ -159,12 +165,22 @@ public final class PieceAccount {
         steps.computeIfAbsent(movement.number(), number -> new ArrayList<>()).add(new Step(place, before, after));
     }
 
-    /** Every place as it was before; one that something else was done to since stays as it is. */
-    private Optional<String> takeBack(long movement) {
+    /**
+     * Every place as it was before; one that something else was done to since stays as it is. Once a piece could come back
+     * although it had been cut again off another reel: then it is not lost, and not good twice, but a spare piece.
+     */
+    private Optional<String> takeBack(Movement undoing) {
         Optional<String> wrong = Optional.empty();
-        for (Step step : steps.getOrDefault(movement, List.of())) {
+        for (Step step : steps.getOrDefault(undoing.entry().origin().undoes(), List.of())) {
             Made now = places.get(step.place());
-            if (!isSame(now, step.after())) {
+            if (now != null
+                    && step.before() != null
+                    && step.after() == null
+                    && !step.place().spare()) {
+                String piece = step.before().piece();
+                places.put(new Place(true, spareName(piece, undoing.event())), step.before());
+                backAsSpare.add(undoing.number());
+            } else if (!isSame(now, step.after())) {
                 wrong = Optional.of(
                         "takes back what others were built on: " + step.place().name());
             } else if (step.before() == null) {

@@ -5,9 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.store.SqliteLedger;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -231,6 +237,43 @@ final class OrdersCommandTest {
         assertEquals(
                 List.of(0, 3), AtOnce.codes(AtOnce.run(List.of(with(give, "5118/2.2", open), with(give, open, open)))));
         verified();
+    }
+
+    /** As ledgers of before allowed: the spoiling is taken back though the piece was cut again off another reel. */
+    @Test
+    void pieceThatCameBackAfterItWasCutAgain_isASparePiece() {
+        run(0, "stock", "receive", "" + shop, "R2", "DB16", "100 m", "--lot", "L2");
+        run(0, "stock", "spoil", "" + shop, "5118/2.1");
+        run(0, "stock", "cut", "" + shop, "R2", "6 m", "--piece", "5118/2.1");
+        String good = account("in good pieces");
+        takeBackAsBefore(Movement.Kind.SPOILED);
+        assertEquals(good, account("in good pieces"));
+        assertTrue(account("in spare pieces").contains(" 6.000 m"), verified());
+        String told = flat(orders());
+        assertTrue(told.matches(".*5118/2\\.1 spare \\d+ \\(Harbour Board\\): 6\\.000 m of DB16, lot L1.*"), told);
+        run(0, "orders", "back", "" + shop, "5118/2.1");
+        assertTrue(account("in spare pieces").contains(" 0.000 m"), verified());
+        assertEquals(good, account("in good pieces"));
+    }
+
+    private void takeBackAsBefore(Movement.Kind kind) {
+        try (Ledger ledger = SqliteLedger.open(shop, Clock.systemUTC())) {
+            Movement wrong = ledger.read(Ledger.Stock::movements).stream()
+                    .filter(movement -> movement.entry().kind() == kind)
+                    .findFirst()
+                    .orElseThrow();
+            Event.Act act = Event.Act.of(Event.Kind.UNDONE, "Ada", "");
+            ledger.change(act.undoing(wrong.event()), books -> {
+                Holding reel = books.findHolding(wrong.entry().reel()).orElseThrow();
+                books.append(new Movement.Entry(
+                        Movement.Kind.UNDONE,
+                        reel.reel(),
+                        reel.gone(),
+                        "",
+                        new Movement.Origin("", "", "", wrong.entry().origin().piece(), "", wrong.number()),
+                        wrong.entry().piece()));
+            });
+        }
     }
 
     private static List<String> with(List<String> words, String... more) {
