@@ -20,6 +20,7 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,7 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Random histories of a ledger through the command line, beside a model that knows nothing of it: what is on every reel, what
  * can be taken back, and where the rope went. Some commands are killed in mid-work and sent again under the same id: they
  * must count once. Reels come, are counted, split, moved, sold, sent away; pieces are cut by a plan and without one, and
- * spoiled; postings are taken back by event or by plan and reel; backups are put in the ledger's place.
+ * spoiled, cut short, made spare, given to another line, returned to the rack and delivered; postings are taken back by event
+ * or by plan and reel; backups are put in the ledger's place.
  * {@code -Dhistories=N -Doperations=N -DhistoryKills=N} make it longer, {@code -DfirstHistory=N} begins elsewhere, as
  * {@code .ci/ledger} does.
  */
@@ -42,6 +44,8 @@ final class LedgerHistoryTest {
 
     private static final Pattern COIL =
             Pattern.compile("\"kind\": \"kept\"[\\s\\S]*?\"reel\": \\{\\s*\"reel\": \"([^\"]+)\"");
+    private static final Pattern GIVEN_COIL = Pattern.compile("what is cut off is coil (\\S+),\\s+([0-9.]+)\\s+m");
+    private static final Pattern RETURNED_COIL = Pattern.compile("on\\s+the\\s+rack\\s+as\\s+coil\\s+([^\\s.]+)");
     private static final Pattern HEAD = Pattern.compile("head of the ledger: [0-9a-f]+\\.([0-9]+)\\.");
 
     @TempDir
@@ -116,9 +120,30 @@ final class LedgerHistoryTest {
             Map<String, Long> accounts,
             Map<String, Made> made,
             Map<String, Made> unmade,
-            List<String> words) {
+            List<String> words,
+            Map<String, Made> spared,
+            Map<String, Made> unspared) {
         Done(List<String> reels, Map<String, Long> accounts) {
             this(reels, accounts, Map.of(), Map.of(), List.of());
+        }
+
+        Done(
+                List<String> reels,
+                Map<String, Long> accounts,
+                Map<String, Made> made,
+                Map<String, Made> unmade,
+                List<String> words) {
+            this(reels, accounts, made, unmade, words, Map.of(), Map.of());
+        }
+
+        boolean isOfAPieceOf(Done earlier) {
+            return Stream.concat(made.keySet().stream(), unmade.keySet().stream())
+                    .anyMatch(piece -> earlier.made.containsKey(piece) || earlier.unmade.containsKey(piece));
+        }
+
+        /** The same event that also makes these spare pieces and takes those. */
+        Done with(Map<String, Made> spare, Map<String, Made> taken) {
+            return new Done(reels, accounts, made, unmade, words, spare, taken);
         }
     }
 
@@ -129,6 +154,8 @@ final class LedgerHistoryTest {
             Map<Long, Done> done,
             Map<String, Long> accounts,
             Map<String, Made> made,
+            Map<String, Made> spares,
+            Map<String, Long> delivered,
             long events) {}
 
     private static final class History {
@@ -138,6 +165,8 @@ final class LedgerHistoryTest {
         private final TreeMap<Long, Done> done = new TreeMap<>();
         private final TreeMap<String, Long> accounts = new TreeMap<>();
         private final TreeMap<String, Made> made = new TreeMap<>();
+        private final TreeMap<String, Made> spares = new TreeMap<>();
+        private final TreeMap<String, Long> delivered = new TreeMap<>();
         private @Nullable Backup backup;
         private String printed = "";
         private long events = 2;
@@ -156,7 +185,7 @@ final class LedgerHistoryTest {
         }
 
         void step(String name, boolean killed) throws Exception {
-            switch (random.nextInt(17)) {
+            switch (random.nextInt(22)) {
                 case 0 -> receive(name, killed);
                 case 1 -> count(name, killed);
                 case 2 -> split(name, killed);
@@ -170,6 +199,10 @@ final class LedgerHistoryTest {
                 case 11 -> spoil(name, killed);
                 case 12 -> post(name, killed);
                 case 13 -> copy();
+                case 14, 15 -> spare(name, killed);
+                case 16 -> give(name, killed);
+                case 17 -> back(name, killed);
+                case 18 -> deliver(name, killed);
                 default -> undo(name);
             }
         }
@@ -197,20 +230,23 @@ final class LedgerHistoryTest {
             String piece = open.get(random.nextInt(open.size()));
             String reel = any();
             long was = line(reel).length();
-            long mm = Objects.requireNonNull(wanted().get(piece)) + random.nextInt(20);
+            boolean isShort = random.nextInt(4) == 0;
+            long mm = Objects.requireNonNull(wanted().get(piece)) + random.nextInt(20) - (isShort ? 1_000 : 0);
             if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--piece", piece)) {
                 long taken = Math.min(was, mm + 10);
                 touch(reel, was - taken);
-                Map<String, Long> flows = new TreeMap<>(Map.of("good", mm, "cut loss", taken - mm));
-                close(new Done(List.of(reel), flows, Map.of(piece, new Made(reel, mm)), Map.of(), List.of()));
+                Map<String, Long> flows = new TreeMap<>(Map.of(isShort ? "spare" : "good", mm, "cut loss", taken - mm));
+                Map<String, Made> cut = Map.of(isShort ? piece + " short " + events : piece, new Made(reel, mm));
+                close(new Done(List.of(reel), flows, isShort ? Map.of() : cut, Map.of(), List.of())
+                        .with(isShort ? cut : Map.of(), Map.of()));
             }
         }
 
         private void spoil(String name, boolean killed) throws Exception {
-            if (made.isEmpty()) {
+            List<String> pieces = here();
+            if (pieces.isEmpty()) {
                 return;
             }
-            List<String> pieces = List.copyOf(made.keySet());
             String piece = pieces.get(random.nextInt(pieces.size()));
             Made was = Objects.requireNonNull(made.get(piece));
             long back = random.nextInt(3) == 0 ? 0 : 1 + random.nextLong(was.mm());
@@ -225,6 +261,88 @@ final class LedgerHistoryTest {
             }
             Map<String, Long> flows = new TreeMap<>(Map.of("good", -was.mm(), "spoiled", was.mm() - back));
             close(new Done(reels, flows, Map.of(), Map.of(piece, was), List.of()));
+        }
+
+        /** Good pieces that are not delivered. */
+        private List<String> here() {
+            return made.keySet().stream()
+                    .filter(piece -> !delivered.containsKey(piece))
+                    .toList();
+        }
+
+        private void spare(String name, boolean killed) throws Exception {
+            List<String> pieces = here();
+            if (pieces.isEmpty()) {
+                return;
+            }
+            String piece = pieces.get(random.nextInt(pieces.size()));
+            Made was = Objects.requireNonNull(made.get(piece));
+            bookOrder(name, killed, true, "spare", piece);
+            touch(was.reel(), line(was.reel()).length());
+            Map<String, Long> flows = new TreeMap<>(Map.of("good", -was.mm(), "spare", was.mm()));
+            close(new Done(List.of(was.reel()), flows, Map.of(), Map.of(piece, was), List.of())
+                    .with(Map.of(piece + " spare " + events, was), Map.of()));
+        }
+
+        /** To an open piece of the line of 9.2 m; what is cut off is a coil or scrap, as the answer says. */
+        private void give(String name, boolean killed) throws Exception {
+            List<String> open = wanted().keySet().stream()
+                    .filter(piece -> piece.startsWith("1002/") && !made.containsKey(piece))
+                    .toList();
+            if (spares.isEmpty() || open.isEmpty()) {
+                return;
+            }
+            String from = List.copyOf(spares.keySet()).get(random.nextInt(spares.size()));
+            String to = open.get(random.nextInt(open.size()));
+            Made was = Objects.requireNonNull(spares.get(from));
+            long needed = 9_200;
+            if (line(was.reel()).length() == 0 || !free(was.reel())) {
+                return;
+            }
+            if (!bookOrder(name, killed, was.mm() >= needed, "give", from, to)) {
+                return;
+            }
+            List<String> reels = new ArrayList<>(List.of(was.reel()));
+            touch(was.reel(), line(was.reel()).length());
+            long surplus = was.mm() - needed;
+            long kept = 0;
+            Matcher coil = GIVEN_COIL.matcher(printed);
+            if (coil.find()) {
+                kept = Math.round(Double.parseDouble(coil.group(2)) * 1_000);
+                reels.add(coil.group(1));
+                touch(coil.group(1), kept);
+            }
+            Map<String, Long> flows =
+                    new TreeMap<>(Map.of("spare", -was.mm(), "good", needed, "scrap", surplus - kept));
+            close(new Done(reels, flows, Map.of(to, new Made(was.reel(), needed)), Map.of(), List.of())
+                    .with(Map.of(), Map.of(from, was)));
+        }
+
+        private void back(String name, boolean killed) throws Exception {
+            if (spares.isEmpty()) {
+                return;
+            }
+            String from = List.copyOf(spares.keySet()).get(random.nextInt(spares.size()));
+            Made was = Objects.requireNonNull(spares.get(from));
+            bookOrder(name, killed, true, "back", from);
+            Matcher coil = RETURNED_COIL.matcher(printed);
+            assertTrue(coil.find(), printed);
+            touch(was.reel(), line(was.reel()).length());
+            touch(coil.group(1), was.mm());
+            close(new Done(List.of(was.reel(), coil.group(1)), new TreeMap<>(Map.of("spare", -was.mm())))
+                    .with(Map.of(), Map.of(from, was)));
+        }
+
+        private void deliver(String name, boolean killed) throws Exception {
+            List<String> pieces = here();
+            if (pieces.isEmpty()) {
+                return;
+            }
+            String piece = pieces.get(random.nextInt(pieces.size()));
+            String order = piece.substring(0, piece.indexOf('/'));
+            bookOrder(name, killed, true, "deliver", order, "--piece", piece, "--unpassed");
+            delivered.put(piece, events);
+            close(List.of(), "quiet", 0);
         }
 
         /** One reel of a new plan, as its book says; the book itself is checked elsewhere. */
@@ -271,7 +389,14 @@ final class LedgerHistoryTest {
                         Run.of("stock", "backup", shop.toString(), file.toString())
                                 .code());
                 backup = new Backup(
-                        file, copyOf(rack), Map.copyOf(done), Map.copyOf(accounts), Map.copyOf(made), events);
+                        file,
+                        copyOf(rack),
+                        Map.copyOf(done),
+                        Map.copyOf(accounts),
+                        Map.copyOf(made),
+                        Map.copyOf(spares),
+                        Map.copyOf(delivered),
+                        events);
                 return;
             }
             Run restored =
@@ -285,6 +410,10 @@ final class LedgerHistoryTest {
             accounts.putAll(old.accounts());
             made.clear();
             made.putAll(old.made());
+            spares.clear();
+            spares.putAll(old.spares());
+            delivered.clear();
+            delivered.putAll(old.delivered());
             events = old.events() + 1;
             backup = null;
         }
@@ -406,8 +535,11 @@ final class LedgerHistoryTest {
             List<Long> numbers = List.copyOf(done.keySet());
             long number = numbers.get(numbers.size() - 1 - random.nextInt(Math.min(4, numbers.size())));
             Done wrong = Objects.requireNonNull(done.get(number));
-            boolean madeAgain = wrong.unmade().keySet().stream().anyMatch(made::containsKey);
+            boolean madeAgain =
+                    done.tailMap(number, false).values().stream().anyMatch(later -> later.isOfAPieceOf(wrong));
+            boolean sent = wrong.made().keySet().stream().anyMatch(delivered::containsKey);
             boolean last = !madeAgain
+                    && !sent
                     && wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
             List<String> words = new ArrayList<>(List.of("undo"));
             words.addAll(last && random.nextBoolean() ? wrong.words() : List.of());
@@ -417,6 +549,9 @@ final class LedgerHistoryTest {
             if (book(name, false, last, words.toArray(String[]::new))) {
                 made.keySet().removeAll(wrong.made().keySet());
                 made.putAll(wrong.unmade());
+                spares.keySet().removeAll(wrong.spared().keySet());
+                spares.putAll(wrong.unspared());
+                delivered.values().removeIf(event -> event == number);
                 wrong.reels().forEach(reel -> line(reel).takeBack());
                 wrong.accounts().forEach((account, mm) -> accounts.merge(account, -mm, Long::sum));
                 done.remove(number);
@@ -437,12 +572,23 @@ final class LedgerHistoryTest {
             event.accounts().forEach((account, mm) -> accounts.merge(account, mm, Long::sum));
             made.putAll(event.made());
             made.keySet().removeAll(event.unmade().keySet());
+            spares.putAll(event.spared());
+            spares.keySet().removeAll(event.unspared().keySet());
             done.put(events, event);
         }
 
         /** Books something; whether it was booked is what the model expects. */
         private boolean book(String name, boolean killed, boolean expected, String... words) throws Exception {
-            List<String> all = new ArrayList<>(List.of("stock", words[0], shop.toString()));
+            return book("stock", name, killed, expected, words);
+        }
+
+        private boolean bookOrder(String name, boolean killed, boolean expected, String... words) throws Exception {
+            return book("orders", name, killed, expected, words);
+        }
+
+        private boolean book(String group, String name, boolean killed, boolean expected, String... words)
+                throws Exception {
+            List<String> all = new ArrayList<>(List.of(group, words[0], shop.toString()));
             all.addAll(List.of(words).subList(1, words.length));
             all.add("--once");
             all.add(name);
@@ -498,6 +644,7 @@ final class LedgerHistoryTest {
                     "received",
                     "differences",
                     "good",
+                    "spare",
                     "spoiled",
                     "sold",
                     "condemned",
