@@ -3,42 +3,50 @@ package bitterend.buying;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilValue;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The value curves of a study, each length worked out once: packings ask for the same lengths over and over. */
+/** The value curves of a study. Of a typed one each length is worked out once: packings ask for the same over and over. */
 final class Curves {
     /** Longer coils are worked out every time; a table takes 8 bytes a millimetre. */
     private static final int LONGEST_MM = 1_100_000;
 
-    private final StockValue rack;
-    private final Map<Offer, StockValue> offers = new ConcurrentHashMap<>();
+    private final RackWorth worth;
+    private final Length longest;
+    private final Map<StockValue, OfRack> racks = new ConcurrentHashMap<>();
 
     Curves(Study study) {
-        Length longest = Length.ZERO;
-        for (Option option : study.options()) {
-            longest = Length.max(longest, option.longest());
-            option.offers()
-                    .forEach(offer -> offers.computeIfAbsent(
-                            offer,
-                            each -> new Table(
-                                    new PaidValue(study.value(), each.paid(), each.usable(), false), each.usable())));
-        }
-        rack = new Table(study.value(), longest);
+        worth = study.worth();
+        longest = study.options().stream().map(Option::longest).reduce(Length.ZERO, Length::max);
     }
 
-    /** The worth of a coil on the rack. */
-    StockValue rack() {
-        return rack;
+    /** What coils and reels are worth on a rack of so many metres of coils. */
+    OfRack on(Length coils) {
+        return racks.computeIfAbsent(worth.on(coils), curve -> new OfRack(curve, longest));
     }
 
-    /** The worth of a reel of an offer of the study. */
-    StockValue of(Offer offer) {
-        StockValue value = offers.get(offer);
-        if (value == null) {
-            throw new IllegalArgumentException("no offer of the study: " + offer);
+    /** The curves of one kind of rack. */
+    static final class OfRack {
+        private final StockValue rack;
+        private final Map<Offer, StockValue> offers = new ConcurrentHashMap<>();
+
+        private OfRack(StockValue curve, Length longest) {
+            rack = curve instanceof CoilValue ? curve : new Table(curve, longest);
         }
-        return value;
+
+        /** The worth of a coil on the rack. */
+        StockValue rack() {
+            return rack;
+        }
+
+        /** The worth of a reel of an offer. */
+        StockValue of(Offer offer) {
+            return offers.computeIfAbsent(offer, each -> {
+                PaidValue paid = new PaidValue(rack, each.paid(), each.usable(), false);
+                return rack instanceof CoilValue ? paid : new Table(paid, each.usable());
+            });
+        }
     }
 
     /** A curve with the lengths asked for so far. Threads that fill a place at once fill in the same. */

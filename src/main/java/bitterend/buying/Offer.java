@@ -9,6 +9,9 @@ import bitterend.measure.Written;
 import bitterend.stock.Reel;
 import java.math.BigInteger;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A reel that a supplier offers, as often as the terms allow.
@@ -108,5 +111,13 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
     /** The id that reels and ropes of this offer carry inside a packing; no rope of a shop has a colon in its id. */
     String marking() {
         return rope + ": offer " + id;
+    }
+
+    /** The offer of a rope that can be planned for and is cheapest by the metre; the first by id of several. */
+    public static Optional<Offer> cheapest(String rope, List<Offer> offers) {
+        return offers.stream()
+                .filter(offer -> offer.rope().equals(rope) && offer.plannable())
+                .min(Comparator.comparingLong((Offer offer) -> offer.byMetre().millisPerMetre())
+                        .thenComparing(Offer::id));
     }
 }

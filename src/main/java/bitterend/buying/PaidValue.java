@@ -23,11 +23,19 @@ record PaidValue(StockValue usual, Cost paid, Length whole, boolean committed) i
 
     /** What a length off this reel is worth on the rack, rounded down. */
     Cost left(Length length) {
-        Cost share = new Cost(BigInteger.valueOf(paid.millis())
-                .multiply(BigInteger.valueOf(length.mm()))
-                .divide(BigInteger.valueOf(whole.mm()))
-                .longValueExact());
+        Cost share = share(length);
         Cost value = usual.of(length);
         return value.compareTo(share) < 0 ? value : share;
+    }
+
+    private Cost share(Length length) {
+        boolean holds = Math.multiplyHigh(paid.millis(), length.mm()) == 0 && paid.millis() * length.mm() >= 0;
+        return new Cost(
+                holds
+                        ? paid.millis() * length.mm() / whole.mm()
+                        : BigInteger.valueOf(paid.millis())
+                                .multiply(BigInteger.valueOf(length.mm()))
+                                .divide(BigInteger.valueOf(whole.mm()))
+                                .longValueExact());
     }
 }

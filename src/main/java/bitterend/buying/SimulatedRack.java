@@ -50,13 +50,14 @@ final class SimulatedRack {
         if (week.isEmpty()) {
             return;
         }
-        PackingProblem problem = problem(week);
+        Curves.OfRack today = curves.on(sum(coils));
+        PackingProblem problem = problem(week, today);
         Packer.Result result = packer.pack(problem, effort);
         if (result.packing().places().size() < week.size()) {
             throw new IllegalStateException("a reel of the option holds every piece, but "
                     + (week.size() - result.packing().places().size()) + " were left out");
         }
-        take(problem, new PlanPrice(problem).loads(result.packing()));
+        take(problem, today, new PlanPrice(problem).loads(result.packing()));
         week.forEach(length -> cut = cut.plus(length));
         Cost bound = result.bounds().stream().map(Bound::best).reduce(Cost.ZERO, Cost::plus);
         avoidable = avoidable.plus(result.cost().minus(bound));
@@ -65,16 +66,16 @@ final class SimulatedRack {
     /** What it all came to; what was on the rack at first is neither cost nor waste. */
     Outcome outcome(List<Length> atFirst) {
         Length waste = bought.plus(sum(atFirst)).minus(cut).minus(sum(coils));
-        Cost cost = spent.plus(worth(atFirst, study.value())).minus(worth(coils, study.value()));
+        Cost cost = spent.plus(study.worth().of(atFirst)).minus(study.worth().of(coils));
         return new Outcome(cost, waste, coils.size(), reels, avoidable);
     }
 
-    /** What an empty rack cost to live from when what is on it at the end is valued by another curve. */
-    Cost costValuedBy(StockValue other) {
-        return spent.minus(worth(coils, other));
+    /** What an empty rack cost to live from when what is on it at the end is valued another way. */
+    Cost costValuedBy(RackWorth other) {
+        return spent.minus(other.of(coils));
     }
 
-    private void take(PackingProblem problem, Map<String, RunLoad[]> loads) {
+    private void take(PackingProblem problem, Curves.OfRack today, Map<String, RunLoad[]> loads) {
         List<Length> rest = new ArrayList<>();
         for (int i = 0; i < problem.reels().size(); i++) {
             Reel reel = problem.reels().get(i);
@@ -88,7 +89,7 @@ final class SimulatedRack {
             }
             spent = spent.plus(DrawPrice.fixedCost(problem, reel));
             Length left = load[0].leftOf(reel.length(), study.rope().cutting().loss());
-            if (study.value().of(left).millis() > 0) {
+            if (today.rack().of(left).millis() > 0) {
                 rest.add(left);
             }
             if (!old) {
@@ -110,10 +111,10 @@ final class SimulatedRack {
     }
 
     /** The coils first, in the order of the list. */
-    private PackingProblem problem(List<Length> week) {
+    private PackingProblem problem(List<Length> week, Curves.OfRack today) {
         Rope rope = study.rope();
         Map<String, Rope> ropes = new HashMap<>(Map.of(rope.id(), rope));
-        Map<String, StockValue> values = new HashMap<>(Map.of(rope.id(), curves.rack()));
+        Map<String, StockValue> values = new HashMap<>(Map.of(rope.id(), today.rack()));
         List<Reel> there = new ArrayList<>();
         coils.sort(Comparator.reverseOrder());
         for (int i = 0; i < coils.size(); i++) {
@@ -121,7 +122,7 @@ final class SimulatedRack {
         }
         for (Offer offer : option.offers()) {
             ropes.put(offer.marking(), rope);
-            values.put(offer.marking(), curves.of(offer));
+            values.put(offer.marking(), today.of(offer));
             for (int i = 0; i < enough(offer, week); i++) {
                 there.add(reel(offer.marking() + " no. " + i, offer.marking(), offer.usable(), true));
             }
@@ -163,10 +164,6 @@ final class SimulatedRack {
                 Reel.Custody.FREE,
                 full,
                 Reel.Where.UNKNOWN);
-    }
-
-    private static Cost worth(List<Length> lengths, StockValue value) {
-        return lengths.stream().map(value::of).reduce(Cost.ZERO, Cost::plus);
     }
 
     private static Length sum(List<Length> lengths) {

@@ -91,7 +91,7 @@ public final class Simulation {
 
     /** What a scenario costs from an empty rack when what is there at the end is valued as another study does. */
     Optional<Cost> costValuedBy(Study study, Study other, Option option, int number) {
-        return lived(study, option, List.of(), number).map(rack -> rack.costValuedBy(other.value()));
+        return lived(study, option, List.of(), number).map(rack -> rack.costValuedBy(other.worth()));
     }
 
     private Curves curves(Study study) {

@@ -8,13 +8,14 @@ import bitterend.packing.Prices;
 import bitterend.stock.StockValue;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The question which reels of one rope suit work like that of the past. Pieces stand alone in it: matched sets,
  * certificates and substitutes are not looked at, and the rack is empty at first.
  *
  * @param rope the rope
- * @param value what a length of it is worth on the rack; never more than the cheapest offer by the metre
+ * @param worth what coils of it are worth on a rack
  * @param prices of the bench
  * @param options ways to buy, each holding every piece
  * @param tooShort ways to buy whose reels do not hold every piece
@@ -24,7 +25,7 @@ import java.util.List;
  */
 public record Study(
         Rope rope,
-        StockValue value,
+        RackWorth worth,
         Prices prices,
         List<Option> options,
         List<Option> tooShort,
@@ -54,9 +55,18 @@ public record Study(
         }
     }
 
-    /** The study of the offers of this rope that can be planned for; there must be at least one. */
+    /** A study with one value curve, whatever is on the rack, capped at the cheapest offer by the metre. */
     public static Study of(
             Rope rope, StockValue value, Prices prices, List<Offer> offers, List<List<Length>> weeks, Size size) {
+        Optional<UnitPrice> cheapest = Offer.cheapest(rope.id(), offers).map(Offer::byMetre);
+        StockValue capped =
+                cheapest.<StockValue>map(price -> new CappedValue(value, price)).orElse(value);
+        return of(rope, RackWorth.always(capped), prices, offers, weeks, size);
+    }
+
+    /** The study of the offers of this rope that can be planned for; there must be at least one. */
+    public static Study of(
+            Rope rope, RackWorth worth, Prices prices, List<Offer> offers, List<List<Length>> weeks, Size size) {
         List<Offer> ours = offers.stream()
                 .filter(offer -> offer.rope().equals(rope.id()) && offer.plannable())
                 .toList();
@@ -69,13 +79,9 @@ public record Study(
                         week.stream().filter(cut -> !cut.isLongerThan(held)).toList())
                 .toList();
         Length longest = makeable.stream().flatMap(List::stream).reduce(Length.ZERO, Length::max);
-        UnitPrice cheapest = ours.stream()
-                .map(Offer::byMetre)
-                .min(Comparator.comparingLong(UnitPrice::millisPerMetre))
-                .orElseThrow();
         return new Study(
                 rope,
-                new CappedValue(value, cheapest),
+                worth,
                 withoutOrders(prices),
                 Option.allOf(ours).stream()
                         .filter(option -> !longest.isLongerThan(option.longest()))
@@ -92,8 +98,8 @@ public record Study(
                 size);
     }
 
-    /** The same with another worth of a length on the rack. */
-    Study valuedBy(StockValue other) {
+    /** The same with another worth of coils. */
+    Study valuedBy(RackWorth other) {
         return new Study(rope, other, prices, options, tooShort, weeks, unheld, size);
     }
 

@@ -114,7 +114,7 @@ final class BuyCommand implements Callable<Integer> {
         if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE;
         }
-        BuyStudy study = new BuyStudy(terminal, read, size.get(), options.ropes(), cores());
+        BuyStudy study = new BuyStudy(terminal, read, size.get(), options.ropes(), cores(), day.of(read));
         if (share != null) {
             return study.share(share);
         }

@@ -1,6 +1,9 @@
 package bitterend.cli;
 
 import bitterend.buying.HoldOutComparison;
+import bitterend.buying.KnotValue;
+import bitterend.buying.Offer;
+import bitterend.buying.RackWorth;
 import bitterend.buying.Reorder;
 import bitterend.buying.Scenario;
 import bitterend.buying.Share;
@@ -20,6 +23,7 @@ import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.stock.StockValue;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -39,16 +43,36 @@ final class BuyStudy {
     private final List<Study> studies;
 
     /** {@code only} names the ropes to study; all that have offers and a past when it is empty. */
-    BuyStudy(Terminal terminal, Shop shop, Study.Size size, List<String> only, int threads) {
+    BuyStudy(Terminal terminal, Shop shop, Study.Size size, List<String> only, int threads, LocalDate day) {
         this.terminal = terminal;
         this.shop = shop;
         this.size = size;
         this.threads = threads;
-        studies = studies(shop, size, only, shop::value);
+        studies = studies(shop, size, only, rope -> worth(shop, rope, day));
     }
 
-    /** The studies of a shop, a coil being worth what the given curve of its rope says. */
-    static List<Study> studies(Shop shop, Study.Size size, List<String> only, Function<Rope, StockValue> value) {
+    /** What coils of a rope are worth on a rack: as the shop typed it, else by the coil curve. */
+    private static RackWorth worth(Shop shop, Rope rope, LocalDate day) {
+        KnotValue typed = shop.supplies().values().typed().get(rope.id());
+        return typed == null ? coils(shop, rope, day) : typed(shop, typed, rope);
+    }
+
+    /** What coils of a rope are worth by a curve of the shop's own, never more than the cheapest offer by the metre. */
+    static RackWorth typed(Shop shop, StockValue typed, Rope rope) {
+        return Offer.cheapest(rope.id(), shop.supplies().offers())
+                .map(offer -> RackWorth.always(typed, offer.byMetre()))
+                .orElseGet(() -> RackWorth.always(typed));
+    }
+
+    /** What coils of a rope are worth by the coil curve, where the cheapest offer by the metre is bought. */
+    static RackWorth coils(Shop shop, Rope rope, LocalDate day) {
+        return Offer.cheapest(rope.id(), shop.supplies().offers())
+                .map(offer -> RackWorth.of(shop.coilValue(rope, day, offer.byMetre(), offer.usable())))
+                .orElseGet(() -> RackWorth.of(shop.coilValue(rope, day)));
+    }
+
+    /** The studies of a shop, coils being worth what is given for their rope. */
+    static List<Study> studies(Shop shop, Study.Size size, List<String> only, Function<Rope, RackWorth> worth) {
         return shop.catalogue().ropes().stream()
                 .filter(rope -> only.isEmpty() || only.contains(rope.id()))
                 .filter(rope -> shop.supplies().offers().stream()
@@ -56,7 +80,7 @@ final class BuyStudy {
                 .filter(rope -> shop.supplies().history().ropes().contains(rope.id()))
                 .map(rope -> Study.of(
                         rope,
-                        value.apply(rope),
+                        worth.apply(rope),
                         shop.settings().prices(),
                         shop.supplies().offers(),
                         shop.supplies().history().cutsOf(rope.id()),

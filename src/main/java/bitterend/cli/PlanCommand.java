@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
+import bitterend.day.Morning;
 import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
@@ -23,6 +24,7 @@ import bitterend.work.Verdict;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -130,14 +132,28 @@ final class PlanCommand implements Callable<Integer> {
         if (strategy.isEmpty() || named.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        PackingProblem day =
-                KeptDraws.pinned(read.problem(this.day.of(read)), named.get().keep());
+        PackingProblem day = KeptDraws.pinned(
+                morning(read, plans, named.get().from()), named.get().keep());
         Replan replan = new Replan(terminal, day, shop.rack());
         PackingProblem open = replan.open(named.get().from());
         replan.compareWith(plans);
         GateTold gate = new GateTold(terminal, shop, plans);
         PackingProblem held = bench.held(open, terminal, gate, plans, read, units.figures(read));
         return plan(read, replan, held, strategy.get());
+    }
+
+    /** The day's question; coils are worth all day what an earlier plan of the day says they were in the morning. */
+    private PackingProblem morning(Shop read, Plans plans, @Nullable PlanDocument from) {
+        PackingProblem now = read.problem(day.of(read));
+        Optional<PlanDocument> earlier = from != null
+                ? Optional.of(from)
+                : plans.inForce()
+                        .flatMap(number -> plans.read(number, new Findings()))
+                        .map(PlanFolder.Kept::document);
+        return earlier.map(PlanDocument::facts)
+                .filter(PlanFacts.Whole.class::isInstance)
+                .map(facts -> Morning.kept(now, ((PlanFacts.Whole) facts).problem()))
+                .orElse(now);
     }
 
     private ExitCode plan(Shop read, Replan replan, PackingProblem problem, FullStrategy strategy) {

@@ -8,9 +8,11 @@ import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.report.FindingsPage;
 import bitterend.stock.Ledger;
+import bitterend.stock.StockValue;
 import bitterend.store.SqliteLedger;
 import bitterend.work.Gate;
 import bitterend.work.Plans;
@@ -129,7 +131,7 @@ final class PostedPlan {
                 passed.number(),
                 passed.plan(),
                 passed.kept().document().facts().movements(),
-                facts(shop));
+                facts(shop, passed.problem()));
         return new Choice(
                 recorded,
                 "plan " + passed.number() + ": " + told(booked),
@@ -137,11 +139,12 @@ final class PostedPlan {
                 ExitCode.DONE);
     }
 
-    private static ShopFacts facts(Shop shop) {
+    /** What is worth keeping is what the plan says is. */
+    private static ShopFacts facts(Shop shop, PackingProblem problem) {
         Map<String, Length> keepFrom = new TreeMap<>();
-        shop.catalogue()
-                .ropes()
-                .forEach(rope -> keepFrom.put(rope.id(), rope.worth().keepFrom()));
+        problem.values()
+                .forEach((rope, value) ->
+                        keepFrom.put(rope, value.keepFrom().orElse(new Length(StockValue.LONGEST_MM))));
         return new ShopFacts(OrderedPieces.of(shop), keepFrom);
     }
 

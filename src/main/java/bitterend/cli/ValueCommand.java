@@ -1,13 +1,19 @@
 package bitterend.cli;
 
-import bitterend.buying.LearnedValue;
-import bitterend.buying.Learning;
+import bitterend.buying.CurveTrial;
+import bitterend.buying.KnotValue;
 import bitterend.buying.Study;
+import bitterend.catalogue.Rope;
+import bitterend.cli.PageFiles.Answer;
+import bitterend.exchange.CoilValuesJson;
 import bitterend.exchange.Shop;
+import bitterend.exchange.ShopValues;
 import bitterend.exchange.ValuesJson;
 import bitterend.packing.strategy.StudyStrategy;
-import bitterend.report.BuyValuePage;
+import bitterend.report.CoilValuePage;
 import bitterend.report.page.Document;
+import bitterend.stock.worth.CoilValue;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,33 +23,40 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** {@code value SHOP --from-history}: learns what remnants are worth. */
+/** {@code value SHOP}: what coils are worth today, and what a curve of the shop's own costs. */
 @Command(
         name = "value",
-        header = "Learns from the past what a coil on the rack is worth.",
+        header = "Shows what a coil on the rack is worth today, and why.",
         description = {
             "",
-            "Lives through weeks drawn from history.csv with and without a coil of each",
-            "length: its worth is what it saves. Half of the scenarios teach, the other half",
-            "say whether the learned curve helps. --write keeps the curves in values.json,",
-            "the file as it was in values.old.json; plans then use them.",
+            "A coil is worth what it saves later, less interest and room until then; how",
+            "long that is depends on the coils that are on the rack this morning. Prints",
+            "and draws the curve of each rope. --from-history tries a curve that the shop",
+            "has of its own in values.json against it, on weeks drawn from the past.",
+            "--write takes curves that were learned from the past out of values.json; the",
+            "file as it was stays in values.old.json.",
             ""
         },
         sortOptions = false)
 final class ValueCommand implements Callable<Integer> {
+    private static final int SCENARIOS = 16;
+
     private final Terminal terminal;
 
     @Mixin
     private ShopArgument shop = new ShopArgument();
 
-    @Option(names = "--from-history", required = true, description = "Learn from history.csv.")
+    @Mixin
+    private DayOption day = new DayOption();
+
+    @Option(names = "--from-history", description = "Try the shop's own curves on weeks drawn from history.csv.")
     boolean fromHistory;
 
-    @Option(names = "--write", description = "Keep the learned curves that do no harm in values.json.")
+    @Option(names = "--write", description = "Take stale curves, learned from the past once, out of values.json.")
     private boolean write;
 
     @Mixin
-    private StudyOptions options = new StudyOptions(100);
+    private StudyOptions options = new StudyOptions(SCENARIOS);
 
     @Mixin
     private PageFiles files = new PageFiles();
@@ -69,60 +82,75 @@ final class ValueCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         try (Interrupt interrupt = Interrupt.listening()) {
-            return learn(read.get(), size.get(), interrupt).number();
+            return show(read.get(), size.get(), interrupt).number();
         }
     }
 
-    private ExitCode learn(Shop read, Study.Size size, Interrupt interrupt) {
-        Map<String, LearnedValue> kept = new TreeMap<>(read.supplies().learned());
-        Map<String, LearnedValue> learned = new TreeMap<>();
-        List<Study> studies = BuyStudy.studies(read, size, options.ropes(), read::risingValue);
-        if (studies.isEmpty()) {
-            terminal.err().println("error: " + BuyStudy.NOTHING);
-            return ExitCode.BAD_INPUT;
-        }
+    private ExitCode show(Shop read, Study.Size size, Interrupt interrupt) {
+        LocalDate today = day.of(read);
+        Map<String, CoilValue> values = new TreeMap<>(bitterend.finding.NaturalOrder.IDS);
+        List<Rope> ropes = read.catalogue().ropes().stream()
+                .filter(rope -> options.ropes().isEmpty() || options.ropes().contains(rope.id()))
+                .toList();
+        ropes.forEach(rope -> values.put(rope.id(), read.coilValue(rope, today)));
+        ShopValues own = read.supplies().values();
         Document pages = Document.EMPTY;
-        for (Study study : studies) {
-            Optional<Learning.Lesson> lesson = lesson(study, interrupt);
-            if (lesson.isPresent()) {
-                Document page =
-                        new BuyValuePage(units.figures(read)).of(study, read.risingValue(study.rope()), lesson.get());
-                tell(page);
-                pages = pages.then(page);
-                learned.put(study.rope().id(), lesson.get().value());
-                if (!lesson.get().harms()) {
-                    kept.put(study.rope().id(), lesson.get().value());
-                }
-            }
+        CoilValuePage page = new CoilValuePage(units.figures(read));
+        for (Rope rope : ropes) {
+            CoilValue value = values.getOrDefault(rope.id(), read.coilValue(rope, today));
+            pages = pages.with(page.of(rope, value, own(own, rope.id())));
+            pages = pages.with(trial(read, rope, size, interrupt)
+                    .map(found -> page.trial(found, size.weeks()))
+                    .orElse(Document.EMPTY));
         }
-        if (common.json) {
-            terminal.out().print(ValuesJson.text(learned));
-        }
-        files.write(
+        Document whole =
+                pages.titled("Stock", "What coils are worth", read.settings().name());
+        files.show(
                 terminal,
-                pages.titled("Stock", "What coils are worth", read.settings().name()));
-        if (write && !interrupt.isAsked()) {
-            ValuesJson.write(shop.folder, kept);
-            terminal.err().println("written: " + shop.folder.resolve(ValuesJson.NAME));
+                common.json,
+                new Answer(
+                        () -> CoilValuesJson.text(values, own, read.settings().money()), () -> whole));
+        if (write) {
+            takeOut(own);
         }
         return ExitCode.DONE;
     }
 
-    private Optional<Learning.Lesson> lesson(Study study, Interrupt interrupt) {
-        terminal.err()
-                .println(study.rope().id() + ": learning from " + study.weeks().size() + " weeks");
-        int threads = Runtime.getRuntime().availableProcessors();
-        return new Learning(study, all(study), new StudyStrategy(), threads, interrupt::isAsked).learn();
+    private static Optional<CoilValuePage.Own> own(ShopValues values, String rope) {
+        KnotValue typed = values.typed().get(rope);
+        KnotValue learned = values.learned().get(rope);
+        return Optional.ofNullable(typed == null ? learned : typed)
+                .map(curve -> new CoilValuePage.Own(curve, typed != null));
     }
 
-    /** Any size may be bought. */
-    private static bitterend.buying.Option all(Study study) {
-        return study.options().get(study.options().size() - 1);
-    }
-
-    private void tell(Document page) {
-        if (!common.json) {
-            terminal.out().println(page.text(terminal.ink()));
+    private Optional<CurveTrial.Found> trial(Shop read, Rope rope, Study.Size size, Interrupt interrupt) {
+        Optional<CoilValuePage.Own> own = own(read.supplies().values(), rope.id());
+        if (!fromHistory || own.isEmpty()) {
+            return Optional.empty();
         }
+        List<Study> studies = BuyStudy.studies(
+                read, size, List.of(rope.id()), studied -> BuyStudy.coils(read, studied, day.of(read)));
+        int threads = Runtime.getRuntime().availableProcessors();
+        if (studies.isEmpty()) {
+            terminal.err().println(rope.id() + ": " + BuyStudy.NOTHING);
+            return Optional.empty();
+        }
+        return new CurveTrial(studies.get(0), new StudyStrategy(), threads, interrupt::isAsked)
+                .of(BuyStudy.typed(read, own.get().curve(), rope));
+    }
+
+    /** The coil curve is made anew each morning: there is nothing of it to keep. */
+    private void takeOut(ShopValues own) {
+        if (own.learned().isEmpty()) {
+            terminal.err()
+                    .println(
+                            "nothing to write: the coil curve is made anew every morning, and no stale curve is kept.");
+            return;
+        }
+        ValuesJson.write(shop.folder, own.typed());
+        terminal.err()
+                .println("written: " + shop.folder.resolve(ValuesJson.NAME) + ", without the stale "
+                        + (own.learned().size() == 1 ? "curve of " : "curves of ")
+                        + String.join(", ", own.learned().keySet()) + "; as it was: " + ValuesJson.OLD_NAME);
     }
 }

@@ -1,6 +1,5 @@
 package bitterend.day;
 
-import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
@@ -12,6 +11,7 @@ import bitterend.stock.LedgerException;
 import bitterend.stock.PieceAccount.Made;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
+import bitterend.stock.StockValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -97,8 +97,8 @@ public final class SparePieces {
     }
 
     private static Length keepFrom(SparePiece spare, PackingProblem open) {
-        Rope rope = open.ropes().get(spare.reel().rope());
-        return rope == null ? Length.ZERO : rope.worth().keepFrom();
+        StockValue value = open.values().get(spare.reel().rope());
+        return value == null ? Length.ZERO : value.keepFrom().orElse(new Length(StockValue.LONGEST_MM));
     }
 
     /** Why a spare piece cannot become an open one; empty when it can. Ends are not looked at: they are still to be made. */

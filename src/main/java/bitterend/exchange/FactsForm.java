@@ -21,6 +21,9 @@ import java.util.function.Function;
 
 /** The part of a plan file that keeps what the plan was made from: the ledger, settings, ropes, reels and pieces. */
 final class FactsForm {
+    /** Older plans have one; since the coil curve none does. */
+    private static final String AGE_CREDIT = "ageCredit";
+
     private static final Map<String, Function<Prices, Cost>> PRICES = prices();
 
     private final MoneyText money;
@@ -149,7 +152,7 @@ final class FactsForm {
                 price.apply(RulePrice.HANDLING.member()),
                 price.apply(RulePrice.SPLIT_ORDER.member()),
                 price.apply(RulePrice.MOVED_PIECE.member()),
-                price.apply(RulePrice.AGE_CREDIT.member()));
+                price.apply(AGE_CREDIT));
     }
 
     private static Pin pin(JsonObject pin) {
@@ -167,7 +170,7 @@ final class FactsForm {
         prices.put(RulePrice.HANDLING.member(), Prices::handling);
         prices.put(RulePrice.SPLIT_ORDER.member(), Prices::splitOrder);
         prices.put(RulePrice.MOVED_PIECE.member(), Prices::movedPiece);
-        prices.put(RulePrice.AGE_CREDIT.member(), Prices::ageCredit);
+        prices.put(AGE_CREDIT, Prices::ageCredit);
         return prices;
     }
 }

@@ -124,7 +124,8 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, B
                 .with("cutToNearest", toNearest(metric ? "10 mm" : "1/2 in", metric ? "5 mm" : "1/2 in"))
                 .with("benchTools", tools.word())
                 .with("prices", prices())
-                .with("value", new JsonTree().with("shareAtKeepFrom", "15 %"))
+                .with("interest", RatioText.percent(Settings.Holding.USUAL_INTEREST))
+                .with("room", ShopJson.USUAL_ROOM)
                 .with("quote", quote(QuotePolicy.usual(labour)))
                 .text();
     }

@@ -19,8 +19,6 @@ record NewShopExample(Units units, String currency) {
                 .with("colour", "white")
                 .with("price", pick("1.45", "0.45") + " " + currency + pick("/m", "/ft"))
                 .with("usualReel", pick("220 m", "600 ft"))
-                .with("keepFrom", pick("2 m", "6 ft"))
-                .with("asGoodAsNew", pick("40 m", "120 ft"))
                 .with("note", "an example: put your own ropes and prices here");
         return new JsonTree().with("format", RopesJson.FORMAT).with("ropes", List.of(rope));
     }

@@ -76,9 +76,7 @@ public final class PlanJson {
                 plan.draws().stream().collect(Collectors.toMap(ReelDraw::reel, draw -> draw, (one, other) -> one));
         return problem.reels().stream()
                 .filter(reel -> draws.containsKey(reel.id()))
-                .flatMap(reel ->
-                        UncertainRest.of(problem.ropeOn(reel), reel, Objects.requireNonNull(draws.get(reel.id())))
-                                .stream())
+                .flatMap(reel -> UncertainRest.of(problem, reel, Objects.requireNonNull(draws.get(reel.id()))).stream())
                 .toList();
     }
 

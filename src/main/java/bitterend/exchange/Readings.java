@@ -122,6 +122,10 @@ final class Readings {
         };
     }
 
+    /** What is said of settings of an older value curve. */
+    static final String GONE =
+            "nothing: a coil is worth what it saves later less interest and room, so that this has" + " no effect";
+
     /** {@code yes} or {@code no}. */
     static Parsed<Boolean> yesOrNo(String text) {
         return switch (text.toLowerCase(Locale.ROOT)) {

@@ -28,7 +28,10 @@ import java.util.TreeMap;
 final class RopesJson {
     static final String NAME = "ropes.json";
     static final String FORMAT = "bitterend/ropes/1";
-    private static final Length SHORTEST_KEPT = Length.ofMetres(1);
+    private static final String AS_GOOD_AS_NEW = "asGoodAsNew";
+    private static final Length SOME_REEL = Length.ofMetres(1);
+    /** Where a shop sets no floor, the curve alone says what is scrap. */
+    private static final Length NO_FLOOR = new Length(1);
 
     private final MoneyText money;
     private final Settings.Cutting usual;
@@ -83,8 +86,21 @@ final class RopesJson {
         if (stated.isEmpty() && document.fields().sound()) {
             document.fields().error("ropes", "a list of at least one rope");
         }
+        tellWhatWent(document.objects("ropes"));
         sound.sort(Comparator.comparing(Rope::id, NaturalOrder.IDS));
         return new Ropes(sound, stated.keySet(), !stated.isEmpty());
+    }
+
+    /** One warning for what coils were valued by once. */
+    private static void tellWhatWent(List<JsonObject> ropes) {
+        List<Fields> there = ropes.stream()
+                .map(JsonObject::fields)
+                .filter(rope -> rope.text(AS_GOOD_AS_NEW).isPresent())
+                .toList();
+        if (!there.isEmpty()) {
+            String others = there.size() == 1 ? "" : ", here and on " + (there.size() - 1) + " more";
+            there.get(0).warning(AS_GOOD_AS_NEW, Readings.GONE + others);
+        }
     }
 
     private Rope rope(JsonObject entry) {
@@ -105,13 +121,13 @@ final class RopesJson {
                 "cutLoss",
                 "cutToNearest",
                 "keepFrom",
-                "asGoodAsNew",
+                AS_GOOD_AS_NEW,
                 "usualReel",
                 "layLength",
                 "note");
         Fields fields = entry.fields();
         RopeIdentity identity = identity(fields);
-        Length usualReel = fields.require("usualReel", Readings::presentLength, SHORTEST_KEPT);
+        Length usualReel = fields.require("usualReel", Readings::presentLength, SOME_REEL);
         String id = fields.require("id", Readings::id, "?");
         return new Rope(
                 id,
@@ -120,7 +136,7 @@ final class RopesJson {
                 fields.optional("mass", MassText::parseByLength, new LinearMass(0)),
                 fields.require("price", text -> ShopJson.moneyFor(text, money).parseByLength(text), new UnitPrice(0)),
                 cutting(fields, identity),
-                worth(fields, usualReel),
+                worth(fields),
                 usualReel,
                 fields.optional("layLength", RopesJson::layLength, FineLength.ZERO));
     }
@@ -160,15 +176,9 @@ final class RopesJson {
                 fields.optional("cutToNearest", Readings::step, wire ? usual.wireToNearest() : usual.fibreToNearest()));
     }
 
-    /** Without a record of past cuts: kept from one metre, as good as new from half the usual reel. */
-    private static Rope.Worth worth(Fields fields, Length usualReel) {
-        Length keepFrom = fields.optional("keepFrom", Readings::wantedLength, SHORTEST_KEPT);
-        Length half = new Length(usualReel.mm() / 2);
-        Length asGoodAsNew = fields.optional("asGoodAsNew", Readings::wantedLength, Length.max(keepFrom, half));
-        if (asGoodAsNew.isShorterThan(keepFrom)) {
-            fields.error("asGoodAsNew", "a length not shorter than keepFrom");
-            return new Rope.Worth(keepFrom, keepFrom);
-        }
-        return new Rope.Worth(keepFrom, asGoodAsNew);
+    private static Rope.Worth worth(Fields fields) {
+        Length keepFrom = fields.optional("keepFrom", Readings::wantedLength, NO_FLOOR);
+        Length asGoodAsNew = fields.optional(AS_GOOD_AS_NEW, Readings::wantedLength, keepFrom);
+        return new Rope.Worth(keepFrom, Length.max(keepFrom, asGoodAsNew));
     }
 }

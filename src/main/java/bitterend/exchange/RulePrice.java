@@ -14,9 +14,7 @@ public enum RulePrice {
             2,
             "per further lot of an order",
             "another colour tone beside the first, another paper to file"),
-    MOVED_PIECE("movedPiece", 1, "per piece moved in a replan", "a sheet already on the bench is to be changed"),
-    AGE_CREDIT("ageCredit", 1, "per full year on the rack", "old rope should go before new rope"),
-    COIL_CHARGE("coilCharge", 1, "per kept coil", "a coil takes a hook, a label and a line at stock-taking");
+    MOVED_PIECE("movedPiece", 1, "per piece moved in a replan", "a sheet already on the bench is to be changed");
 
     private final String member;
     private final int minutes;

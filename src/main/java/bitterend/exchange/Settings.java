@@ -21,7 +21,7 @@ import java.time.LocalDate;
  * @param day the day the rope is cut; {@link LocalDate#MIN} when the file leaves it to today
  * @param calendar days off, and how far ahead work is urgent
  * @param prices what the soft rules cost
- * @param value what the stock value curve needs beyond the rope's own lengths
+ * @param holding what it costs to hold a coil
  * @param cutting allowances of a cut where a rope states none
  * @param bench what the bench measures with
  * @param quote how prices for customers are made
@@ -33,18 +33,21 @@ public record Settings(
         LocalDate day,
         ShopCalendar calendar,
         Prices prices,
-        Value value,
+        Holding holding,
         Cutting cutting,
         Bench bench,
         QuotePolicy quote) {
 
     /**
-     * What the stock value curve needs.
+     * What it costs to hold a coil; not both nothing, or nothing would speak against filling the rack.
      *
-     * @param shareAtKeepFrom share of the price that the shortest remnant worth keeping has, 0 to 1
-     * @param coilCharge charge per kept coil
+     * @param interest of a year on what lies there
+     * @param room what the place of one coil costs a week, with the care for it
      */
-    public record Value(Ratio shareAtKeepFrom, Cost coilCharge) {}
+    public record Holding(Ratio interest, Cost room) {
+        /** Common practice, no source: 12 % a year. */
+        static final Ratio USUAL_INTEREST = Ratio.percent(12);
+    }
 
     /**
      * How the bench works.

@@ -235,7 +235,7 @@ public final class ShopFolder {
                         .orElse(History.NONE),
                 find(ValuesJson.NAME)
                         .map(file -> ValuesJson.read(file, ropes, findings))
-                        .orElse(Map.of()));
+                        .orElse(ShopValues.NONE));
     }
 
     private Optional<InputFile> find(String name) {

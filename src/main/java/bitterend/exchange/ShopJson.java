@@ -17,9 +17,13 @@ import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads {@code shop.json}: units, currency, day, allowances of a cut, prices of the rules. */
 final class ShopJson {
@@ -30,8 +34,19 @@ final class ShopJson {
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");
-    private static final String[] PRICES =
-            Arrays.stream(RulePrice.values()).map(RulePrice::member).toArray(String[]::new);
+    private static final Pattern SECONDS = Pattern.compile("([0-9]{1,5}) *s");
+    private static final Pattern A_YEAR = Pattern.compile("(.*?) *(a year|/ *year)?");
+    private static final long SECONDS_OF_AN_HOUR = 3600;
+    private static final int USUAL_ROOM_SECONDS = 8;
+    static final String USUAL_ROOM = USUAL_ROOM_SECONDS + " s";
+    /** Prices of an older curve. */
+    private static final String SHARE = "shareAtKeepFrom";
+
+    private static final List<String> GONE = List.of("ageCredit", "coilCharge");
+
+    private static final String[] PRICES = Stream.concat(
+                    Arrays.stream(RulePrice.values()).map(RulePrice::member), GONE.stream())
+            .toArray(String[]::new);
 
     private ShopJson() {}
 
@@ -43,7 +58,7 @@ final class ShopJson {
     /** Usual settings of no shop in particular, so that the other files can be looked at. */
     static Settings placeholder() {
         MoneyText money = MoneyText.NO_CURRENCY;
-        Settings.Value value = new Settings.Value(Ratio.percent(15), Cost.ZERO);
+        Settings.Holding holding = new Settings.Holding(Settings.Holding.USUAL_INTEREST, Cost.ZERO);
         Length step = new Length(10);
         return new Settings(
                 "?",
@@ -52,7 +67,7 @@ final class ShopJson {
                 LocalDate.MIN,
                 ShopCalendar.USUAL,
                 Prices.NONE,
-                value,
+                holding,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
                 new Settings.Bench(BenchTools.METRIC, ""),
                 QuotePolicy.usual(Money.ZERO));
@@ -74,6 +89,8 @@ final class ShopJson {
                 "benchTools",
                 "code",
                 "prices",
+                "interest",
+                "room",
                 "value",
                 "quote");
         Fields fields = shop.fields();
@@ -84,6 +101,7 @@ final class ShopJson {
         Money labour = fields.require("labour", perHour(money), Money.ZERO);
         JsonObject prices = shop.object("prices");
         prices.allowOnly(PRICES);
+        tellWhatWent(shop, prices);
         return new Settings(
                 fields.require("name", Readings::text, "?"),
                 units,
@@ -91,7 +109,7 @@ final class ShopJson {
                 fields.optional("day", Readings::day, LocalDate.MIN),
                 CalendarJson.read(shop),
                 prices(prices.fields(), money, labour),
-                value(shop.object("value"), price(prices.fields(), RulePrice.COIL_CHARGE, money, labour)),
+                holding(fields, money, labour),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
                 bench(fields, units),
                 new QuotePolicyJson(money, labour).read(shop.object("quote")));
@@ -115,7 +133,7 @@ final class ShopJson {
                 price(fields, RulePrice.HANDLING, money, labour),
                 price(fields, RulePrice.SPLIT_ORDER, money, labour),
                 price(fields, RulePrice.MOVED_PIECE, money, labour),
-                price(fields, RulePrice.AGE_CREDIT, money, labour));
+                Cost.ZERO);
     }
 
     private static Cost price(Fields fields, RulePrice price, MoneyText money, Money labour) {
@@ -176,17 +194,60 @@ final class ShopJson {
                 : Parsed.refused("a currency code of three capital letters, such as EUR");
     }
 
-    private static Settings.Value value(JsonObject value, Cost coilCharge) {
-        value.allowOnly("shareAtKeepFrom");
-        return new Settings.Value(
-                value.fields().optional("shareAtKeepFrom", ShopJson::share, Ratio.percent(15)), coilCharge);
+    /** One warning for what coils were valued by once. */
+    private static void tellWhatWent(JsonObject shop, JsonObject prices) {
+        JsonObject value = shop.object("value");
+        value.allowOnly(SHARE);
+        Map<String, Fields> there = new LinkedHashMap<>();
+        GONE.stream()
+                .filter(name -> prices.fields().text(name).isPresent())
+                .forEach(name -> there.put(name, prices.fields()));
+        value.fields().text(SHARE).ifPresent(text -> there.put(SHARE, value.fields()));
+        there.entrySet().stream().findFirst().ifPresent(first -> {
+            List<String> others = there.keySet().stream().skip(1).toList();
+            first.getValue()
+                    .warning(
+                            first.getKey(),
+                            Readings.GONE + (others.isEmpty() ? "" : ", nor has " + String.join(", nor ", others)));
+        });
     }
 
-    private static Parsed<Ratio> share(String text) {
-        return RatioText.parse(text)
+    private static Settings.Holding holding(Fields fields, MoneyText money, Money labour) {
+        Ratio interest = fields.optional("interest", ShopJson::interest, Settings.Holding.USUAL_INTEREST);
+        Cost room = fields.optional("room", roomText(money, labour), seconds(USUAL_ROOM_SECONDS, labour));
+        if (!interest.isPositive() && room.millis() == 0) {
+            fields.error(
+                    "interest", "interest or room above 0: else nothing speaks against filling the rack with coils");
+        }
+        return new Settings.Holding(interest, room);
+    }
+
+    private static Parsed<Ratio> interest(String text) {
+        Matcher aYear = A_YEAR.matcher(text);
+        return RatioText.parse(aYear.matches() ? aYear.group(1) : text)
                 .then(ratio -> ratio.isNegative() || ratio.compareTo(Ratio.ONE) > 0
-                        ? Parsed.refused("a share from 0 to 100 %")
+                        ? Parsed.refused("the interest of a year from 0 to 100 %, such as 12 %")
                         : Parsed.of(ratio));
+    }
+
+    /** What a coil and week costs, as money or as seconds of labour. */
+    private static Reading<Cost> roomText(MoneyText money, Money labour) {
+        return text -> {
+            Matcher seconds = SECONDS.matcher(text);
+            if (seconds.matches()) {
+                return Parsed.of(seconds(Integer.parseInt(seconds.group(1)), labour));
+            }
+            Optional<Money> amount = moneyFor(text, money).parse(text).value();
+            return amount.isPresent() && amount.get().minor() >= 0
+                    ? Parsed.of(amount.get().fine())
+                    : Parsed.refused("what a coil costs a week, such as "
+                            + example(money).print(new Money(10)) + ", or 8 s of labour");
+        };
+    }
+
+    /** Seconds at the labour rate, rounded up to 1/1000 minor unit. */
+    private static Cost seconds(int seconds, Money labour) {
+        return new Cost(-Math.floorDiv(-labour.fine().times(seconds).millis(), SECONDS_OF_AN_HOUR));
     }
 
     /** Defaults are common practice: hot cut 10 mm, between whippings 40 mm (FM 5-125 p. 2-2: 25-50 mm), wire 5 mm. */

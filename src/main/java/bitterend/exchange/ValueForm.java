@@ -1,6 +1,6 @@
 package bitterend.exchange;
 
-import bitterend.buying.LearnedValue;
+import bitterend.buying.KnotValue;
 import bitterend.catalogue.Rope;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -11,10 +11,14 @@ import bitterend.measure.RatioText;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.RisingValue;
 import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilValue;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The day's value curve of a rope as a plan file keeps it: the rising one by its terms, a learned one by its knots. */
+/**
+ * The day's value curve of a rope as a plan file keeps it: the coil curve by all that it follows from and its steps, a typed
+ * one by its knots, that of older plans by its terms.
+ */
 final class ValueForm {
     private final MoneyText money;
 
@@ -24,6 +28,9 @@ final class ValueForm {
 
     JsonTree tree(String rope, StockValue value) {
         JsonTree tree = new JsonTree().with("rope", rope);
+        if (value instanceof CoilValue coils) {
+            return new CoilForm(money).tree(tree, coils);
+        }
         if (value instanceof RisingValue rising) {
             return tree.with("price", money.exact(rising.price()))
                     .with("keepFrom", LengthText.exact(rising.worth().keepFrom()))
@@ -31,20 +38,23 @@ final class ValueForm {
                     .with("shareAtKeepFrom", RatioText.exact(rising.shareAtKeepFrom()))
                     .with("coilCharge", money.exact(rising.coilCharge()));
         }
-        if (value instanceof LearnedValue learned) {
+        if (value instanceof KnotValue learned) {
             return tree.with("price", money.exact(learned.price()))
                     .with("knots", learned.knots().stream().map(ValueForm::knot).toList());
         }
         throw new IllegalArgumentException("a plan file keeps no value curve such as " + value);
     }
 
-    private static JsonTree knot(LearnedValue.Knot knot) {
+    private static JsonTree knot(KnotValue.Knot knot) {
         return new JsonTree()
                 .with("length", LengthText.exact(knot.length()))
                 .with("share", RatioText.exact(knot.share()));
     }
 
     StockValue read(JsonObject entry) {
+        if (entry.has("coils")) {
+            return new CoilForm(money).read(entry);
+        }
         entry.allowOnly("rope", "price", "keepFrom", "asGoodAsNew", "shareAtKeepFrom", "coilCharge", "knots");
         UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
         return entry.has("knots") ? learned(entry, price) : rising(entry.fields(), price);
@@ -65,15 +75,15 @@ final class ValueForm {
     }
 
     private static StockValue learned(JsonObject entry, UnitPrice price) {
-        List<LearnedValue.Knot> knots = new ArrayList<>();
+        List<KnotValue.Knot> knots = new ArrayList<>();
         for (JsonObject each : entry.objects("knots")) {
             each.allowOnly("length", "share");
-            knots.add(new LearnedValue.Knot(
+            knots.add(new KnotValue.Knot(
                     each.fields().require("length", Readings::presentLength, new Length(1)),
                     each.fields().require("share", ValuesJson::share, Ratio.ZERO)));
         }
         try {
-            return new LearnedValue(price, knots);
+            return new KnotValue(price, knots);
         } catch (IllegalArgumentException falling) {
             entry.fields().error("knots", "at least one knot, of rising length, whose shares never fall");
             return StockValue.NOTHING;

@@ -1,6 +1,6 @@
 package bitterend.exchange;
 
-import bitterend.buying.LearnedValue;
+import bitterend.buying.KnotValue;
 import bitterend.catalogue.Rope;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
@@ -17,9 +17,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
-/** Reads and writes {@code values.json}: value curves learned from the past. */
+/**
+ * Reads and writes {@code values.json}: value curves that the shop typed, each marked so, and those that the program
+ * learned from the past and wrote once.
+ */
 public final class ValuesJson {
     public static final String NAME = "values.json";
     /** The file as it was before the last writing. */
@@ -30,17 +34,35 @@ public final class ValuesJson {
     private ValuesJson() {}
 
     /** The curves by rope id; curves of ropes that are not in the catalogue are not wanted. */
-    static Map<String, LearnedValue> read(InputFile file, Ropes ropes, Findings findings) {
-        Map<String, LearnedValue> values = new TreeMap<>();
+    static ShopValues read(InputFile file, Ropes ropes, Findings findings) {
+        Map<String, KnotValue> typed = new TreeMap<>();
+        Map<String, KnotValue> learned = new TreeMap<>();
         JsonDocument.open(file, FORMAT, findings).ifPresent(document -> {
             document.allowOnly("format", "values");
-            document.objects("values").forEach(entry -> curve(entry, ropes, values));
+            for (JsonObject entry : document.objects("values")) {
+                entry.allowOnly("rope", "typed", "knots");
+                boolean own = entry.fields().optional("typed", Readings::yesOrNo, false);
+                curve(entry, ropes, own ? typed : learned);
+            }
+            tellOfLearned(document, learned.keySet());
         });
-        return values;
+        return new ShopValues(typed, learned);
     }
 
-    /** Replaces the file, whole; the file that was there stays beside it under {@link #OLD_NAME}. */
-    public static void write(Path folder, Map<String, LearnedValue> values) {
+    /** One warning for curves that the past taught: they know nothing of the coils of today. */
+    private static void tellOfLearned(JsonObject document, Set<String> ropes) {
+        if (!ropes.isEmpty()) {
+            document.fields()
+                    .warning(
+                            "values",
+                            "no curve that was learned once, as that of " + String.join(", ", ropes)
+                                    + ": it is stale and not used; mark it \"typed\": \"yes\" to keep it, or take it out with"
+                                    + " value --write");
+        }
+    }
+
+    /** Replaces the file by typed curves, whole; the file that was there stays beside it under {@link #OLD_NAME}. */
+    public static void write(Path folder, Map<String, KnotValue> typed) {
         Path file = folder.resolve(NAME);
         try {
             if (Files.exists(file)) {
@@ -49,39 +71,39 @@ public final class ValuesJson {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
-        WholeFile.write(file, text(values));
+        WholeFile.write(file, text(typed));
     }
 
-    /** The text of the file. */
-    public static String text(Map<String, LearnedValue> values) {
+    /** The text of the file with these typed curves. */
+    public static String text(Map<String, KnotValue> values) {
         List<JsonTree> list = new ArrayList<>();
         new TreeMap<>(values)
                 .forEach((rope, value) -> list.add(new JsonTree()
                         .with("rope", rope)
+                        .with("typed", "yes")
                         .with(
                                 "knots",
                                 value.knots().stream().map(ValuesJson::knot).toList())));
         return new JsonTree().with("format", FORMAT).with("values", list).text();
     }
 
-    private static JsonTree knot(LearnedValue.Knot knot) {
+    private static JsonTree knot(KnotValue.Knot knot) {
         return new JsonTree()
                 .with("length", LengthText.exact(knot.length()))
                 .with("share", RatioText.exact(knot.share()));
     }
 
-    private static void curve(JsonObject entry, Ropes ropes, Map<String, LearnedValue> values) {
-        entry.allowOnly("rope", "knots");
+    private static void curve(JsonObject entry, Ropes ropes, Map<String, KnotValue> values) {
         String id = RopeColumn.read(entry.fields(), ropes);
-        List<LearnedValue.Knot> knots = new ArrayList<>();
+        List<KnotValue.Knot> knots = new ArrayList<>();
         boolean sound = true;
         for (JsonObject each : entry.objects("knots")) {
             each.allowOnly("length", "share");
-            LearnedValue.Knot knot = new LearnedValue.Knot(
+            KnotValue.Knot knot = new KnotValue.Knot(
                     each.fields().require("length", Readings::presentLength, new Length(1)),
                     each.fields().require("share", ValuesJson::share, Ratio.ZERO));
             if (each.fields().sound() && !knots.isEmpty()) {
-                LearnedValue.Knot before = knots.get(knots.size() - 1);
+                KnotValue.Knot before = knots.get(knots.size() - 1);
                 if (!knot.length().isLongerThan(before.length()) || knot.share().compareTo(before.share()) < 0) {
                     each.fields().error("share", "knots of rising length whose shares never fall");
                 }
@@ -94,7 +116,7 @@ public final class ValuesJson {
         }
         Optional<Rope> rope = ropes.find(id);
         if (sound && entry.fields().sound() && rope.isPresent()) {
-            values.put(id, new LearnedValue(rope.get().price(), knots));
+            values.put(id, new KnotValue(rope.get().price(), knots));
         }
     }
 

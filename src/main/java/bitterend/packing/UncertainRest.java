@@ -12,14 +12,17 @@ import java.util.Optional;
  * @param reel id of the reel
  * @param byLedger rope behind the last cut if the booked length is true, inner wraps not counted
  * @param certain what of it is there at least
- * @param keepFrom from which length on the shop keeps this rope
+ * @param keepFrom from which length on the shop keeps this rope: what the plan counts as worth anything
  */
 public record UncertainRest(String reel, Length byLedger, Length certain, Length keepFrom) {
 
     /** What is to be measured of this reel after its draw; nothing when its rest stays, or is scrap for certain. */
-    public static Optional<UncertainRest> of(Rope rope, Reel reel, ReelDraw draw) {
+    public static Optional<UncertainRest> of(PackingProblem problem, Reel reel, ReelDraw draw) {
+        return problem.valueOn(reel).keepFrom().flatMap(from -> of(problem.ropeOn(reel), from, reel, draw));
+    }
+
+    private static Optional<UncertainRest> of(Rope rope, Length keepFrom, Reel reel, ReelDraw draw) {
         RunDraw last = draw.runs().get(draw.runs().size() - 1);
-        Length keepFrom = rope.worth().keepFrom();
         boolean uncertain = reel.contents().uncertainty().isPositive()
                 && last.rest() == RunDraw.Rest.SCRAP
                 && !reel.custody().isCustomersOwn();

@@ -96,7 +96,7 @@ public record PlanView(
 
     /** What of this reel is to be measured before anyone knows whether it is scrap. */
     public Optional<UncertainRest> uncertain(ReelDraw draw) {
-        return UncertainRest.of(rope(draw), reel(draw), draw);
+        return UncertainRest.of(problem, reel(draw), draw);
     }
 
     /** All that is to be measured. */

@@ -9,6 +9,8 @@ import bitterend.packing.UncertainRest;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
+import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilValue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,8 +150,26 @@ public final class ReelWords {
         String last = draw.leftOnReel().isPositive()
                 ? figures.length(draw.leftOnReel()) + " stays on the reel."
                 : "Nothing usable stays on the reel.";
-        return words.append(view.uncertain(draw).map(this::toMeasure).orElse(last))
+        return words.append(view.uncertain(draw).map(this::toMeasure).orElseGet(() -> last + whyKept(draw)))
                 .toString();
+    }
+
+    /** Why what is left goes to the rack or not; nothing is said of a customer's own rope, which goes back. */
+    private String whyKept(ReelDraw draw) {
+        Reel reel = view.reel(draw);
+        if (reel.custody().isCustomersOwn() || draw.leftOnReel().equals(reel.length())) {
+            return "";
+        }
+        StockValue value = view.problem().valueOn(reel);
+        if (!(value instanceof CoilValue)) {
+            return value.keepFrom()
+                    .map(from -> " By the shop's own curve coils are kept from " + figures.length(from) + " on.")
+                    .orElse("");
+        }
+        return value.keepFrom()
+                .map(from -> " A coil of this rope saves more today than its room and interest cost from "
+                        + figures.length(from) + " on.")
+                .orElse(" So much of this rope is on the rack today that no coil saves its room and interest.");
     }
 
     private String toMeasure(UncertainRest rest) {

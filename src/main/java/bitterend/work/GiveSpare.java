@@ -1,6 +1,5 @@
 package bitterend.work;
 
-import bitterend.catalogue.Rope;
 import bitterend.day.CoilIds;
 import bitterend.day.CutPieces;
 import bitterend.day.SparePiece;
@@ -21,10 +20,12 @@ import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
+import bitterend.stock.StockValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** A spare piece becomes a piece of another line that it fits: same rope, long enough, papers and set respected. */
 public final class GiveSpare {
@@ -63,7 +64,11 @@ public final class GiveSpare {
         SparePiece fitting = fitting(books, open, spare, to);
         Length surplus = write(books, fitting, to, note);
         Optional.ofNullable(open.ropes().get(fitting.reel().rope()))
-                .ifPresent(rope -> keepWhatIsWorthIt(books, fitting, rope, surplus));
+                .ifPresent(rope -> keepWhatIsWorthIt(
+                        books,
+                        fitting,
+                        open.values().get(rope.id()),
+                        surplus.minus(rope.cutting().loss())));
     }
 
     private SparePiece fitting(Ledger.Stock stock, PackingProblem open, String id, String to) {
@@ -101,9 +106,9 @@ public final class GiveSpare {
         books.append(new Entry(kind, reel.reel(), reel.gone(), note, origin, cut));
     }
 
-    private static void keepWhatIsWorthIt(Ledger.Books books, SparePiece spare, Rope rope, Length surplus) {
-        Length left = surplus.minus(rope.cutting().loss());
-        if (left.isPositive() && !left.isShorterThan(rope.worth().keepFrom())) {
+    private static void keepWhatIsWorthIt(
+            Ledger.Books books, SparePiece spare, @Nullable StockValue value, Length left) {
+        if (value != null && left.isPositive() && value.of(left).millis() > 0) {
             String reel = spare.reel().id();
             Reel coil = RopeWork.coil(spare.reel(), CoilIds.next(books, reel), left);
             books.append(new Entry(Kind.KEPT, coil, false, "cut off " + spare.piece(), Origin.off(reel, "")));

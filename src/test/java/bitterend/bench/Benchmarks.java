@@ -37,7 +37,8 @@ public final class Benchmarks {
                 .addSubcommand(new Growth())
                 .addSubcommand(new MoreAndLess())
                 .addSubcommand(new Rolling())
-                .addSubcommand(new Steps());
+                .addSubcommand(new Steps())
+                .addSubcommand(new Years());
         commandLine.setOut(out);
         commandLine.setErr(err);
         commandLine.setParameterExceptionHandler((fault, given) -> {

@@ -104,7 +104,7 @@ public final class RealDay {
                 price(RulePrice.HANDLING),
                 kind.plain() ? Cost.ZERO : price(RulePrice.SPLIT_ORDER),
                 price(RulePrice.MOVED_PIECE),
-                price(RulePrice.AGE_CREDIT));
+                MINUTE);
     }
 
     private static Cost price(RulePrice price) {
@@ -133,7 +133,7 @@ public final class RealDay {
     }
 
     private static StockValue value(Rope rope) {
-        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), price(RulePrice.COIL_CHARGE));
+        return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), MINUTE);
     }
 
     private void takeOrders(int wanted) {

@@ -48,7 +48,7 @@ final class StudyTest {
                     study(seed, 40, 2, tiedWeeks(), List.of(Stall.offer("60", 60, 60), Stall.offer("80", 80, 80)));
             Study singles = new Study(
                     study.rope(),
-                    study.value(),
+                    study.worth(),
                     study.prices(),
                     study.options().subList(0, 2),
                     study.tooShort(),

@@ -178,7 +178,7 @@ final class AskingCommandsTest {
         book("plan SHOP --time 300ms");
         book("sheet SHOP --issue");
         Files.delete(shop.resolve("sheet.html"));
-        book("stock post SHOP --piece E-32/1.4 --piece E-32/2.3");
+        book("stock post SHOP --piece E-32/1.3 --piece E-32/1.4");
         for (String piece : List.of("E-32/1.1", "E-32/1.2", "E-32/1.3")) {
             book("measure SHOP " + piece + " --cut 6.72m --came-out 6m");
         }

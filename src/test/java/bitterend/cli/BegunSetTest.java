@@ -26,6 +26,12 @@ final class BegunSetTest {
                   {'id': 'DB16', 'construction': 'double braid', 'fibre': 'polyester', 'diameter': '16 mm',
                    'price': '3 EUR/m', 'usualReel': '200 m'}]}
                 """);
+        write(
+                "values.json",
+                """
+                {'format': 'bitterend/values/1', 'values': [{'rope': 'DB16', 'typed': 'yes', 'knots': [
+                  {'length': '1 m', 'share': '15 %'}, {'length': '100 m', 'share': '100 %'}]}]}
+                """);
     }
 
     @Test

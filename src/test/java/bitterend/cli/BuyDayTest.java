@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -71,20 +70,6 @@ final class BuyDayTest {
         assertTrue(page.contains("in one length without joins"), page);
         assertTrue(page.contains("order by 2026-03-18"), page);
         assertTrue(page.contains("Next best"), page);
-    }
-
-    @Test
-    void learnedValues_areKeptWholeBesideTheOldOnes() throws IOException {
-        String[] learn = {"value", shop.toString(), "--from-history", "--scenarios", "6", "--weeks", "3"};
-        String[] write = Stream.concat(Stream.of(learn), Stream.of("--write")).toArray(String[]::new);
-        assertEquals(0, Run.of(learn).code());
-        assertFalse(Files.exists(shop.resolve("values.json")));
-        assertEquals(0, Run.of(write).code());
-        String first = Files.readString(shop.resolve("values.json"));
-        assertTrue(first.contains("\"share\""), first);
-        assertEquals(0, Run.of("check", shop.toString()).code());
-        assertEquals(0, Run.of(write).code());
-        assertEquals(first, Files.readString(shop.resolve("values.old.json")));
     }
 
     @Test

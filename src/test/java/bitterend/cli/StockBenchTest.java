@@ -316,10 +316,15 @@ final class StockBenchTest {
         run(0, "stock", "undo", shop, last);
     }
 
+    /** By a curve of the shop's own. */
     private void keepFrom(String length) throws IOException {
-        Path ropes = Path.of(shop, "ropes.json");
         Files.writeString(
-                ropes, Files.readString(ropes).replace("\"price\":", "\"keepFrom\": \"" + length + "\", \"price\":"));
+                Path.of(shop, "values.json"),
+                """
+                {"format": "bitterend/values/1", "values": [{"rope": "DB12", "typed": "yes", "knots": [
+                  {"length": "%s", "share": "15 %%"}, {"length": "40 m", "share": "100 %%"}]}]}
+                """
+                        .formatted(length));
     }
 
     private void reopen(String... rows) throws IOException {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.buying.LearnedValue;
+import bitterend.buying.KnotValue;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -185,11 +185,11 @@ final class PlanJsonTest {
                         id,
                         problem.values().get(id) instanceof RisingValue rising
                                 ? rising
-                                : new LearnedValue(
+                                : new KnotValue(
                                         rope.price(),
                                         List.of(
-                                                new LearnedValue.Knot(Length.ofMetres(2), Ratio.percent(40)),
-                                                new LearnedValue.Knot(Length.ofMetres(9), new Ratio(2, 3))))));
+                                                new KnotValue.Knot(Length.ofMetres(2), Ratio.percent(40)),
+                                                new KnotValue.Knot(Length.ofMetres(9), new Ratio(2, 3))))));
         return values;
     }
 

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * How often which length of one rope is cut: what is known of the work that a coil waits for.
  *
  * @param counts how often each length was cut, the loss of its cut in it; lengths and counts positive, at least one
- * @param weeks in how many weeks; positive
+ * @param weeks in how many weeks; positive. Where the usual reel is counted in, both are a multiple of what is known
  * @param source where that is known from
  */
 public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source) {
@@ -19,6 +19,7 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     public static final int ENOUGH = 35;
 
     private static final int MOST_LENGTHS = 300;
+    private static final int HALF_A_YEAR = 26;
 
     public PastCuts {
         counts = Collections.unmodifiableSortedMap(new TreeMap<>(counts));
@@ -32,8 +33,8 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     /** Where the cuts are known from. */
     public enum Source {
         HISTORY("history", "past orders"),
-        ORDERS("orders", "orders in hand, since the past tells too little"),
-        REEL("reel", "the usual reel alone, since nobody has ordered any");
+        ORDERS("orders", "past orders, orders in hand and the usual reel, since the past alone tells too little"),
+        REEL("reel", "the usual reel alone, since nobody has ordered this rope");
 
         private final String word;
         private final String words;
@@ -82,19 +83,30 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     }
 
     /**
-     * The work of a rope that was never ordered, so that a form can be given: a usual reel in half a year, cut to pieces of
-     * a twentieth, a tenth and a quarter of it. Our own choice, no source.
+     * The work of a rope that nobody has ordered, so that a form can be given: a usual reel in half a year, cut to pieces of
+     * a hundredth, a fortieth, a twentieth and a tenth of it. Our own choice, no source.
      */
     public static PastCuts ofReel(Length reel) {
         SortedMap<Length, Long> counts = new TreeMap<>();
-        counts.merge(part(reel, 20), 4L, Long::sum);
-        counts.merge(part(reel, 10), 3L, Long::sum);
-        counts.merge(part(reel, 4), 2L, Long::sum);
-        return new PastCuts(counts, 26, Source.REEL);
+        counts.merge(part(reel, 100), 10L, Long::sum);
+        counts.merge(part(reel, 40), 8L, Long::sum);
+        counts.merge(part(reel, 20), 6L, Long::sum);
+        counts.merge(part(reel, 10), 4L, Long::sum);
+        return new PastCuts(counts, HALF_A_YEAR, Source.REEL);
     }
 
     private static Length part(Length reel, long parts) {
         return new Length(Math.max(1, reel.mm() / parts));
+    }
+
+    /** Few known pieces with the work by its reel added, so that a length nobody has ordered yet is not worth nothing. */
+    public static PastCuts thin(Collection<Length> lengths, Length loss, int weeks, Length reel) {
+        SortedMap<Length, Long> counts = new TreeMap<>();
+        of(lengths, loss, weeks, Source.ORDERS)
+                .counts()
+                .forEach((length, count) -> counts.merge(length, count * HALF_A_YEAR, Math::addExact));
+        ofReel(reel).counts().forEach((length, count) -> counts.merge(length, count * weeks, Math::addExact));
+        return new PastCuts(counts, Math.multiplyExact(weeks, HALF_A_YEAR), Source.ORDERS);
     }
 
     /** How many pieces. */

@@ -9,15 +9,15 @@ import java.math.BigInteger;
 import java.util.List;
 
 /**
- * A value curve learned from past work: at each knot a length is worth a share of its price; between two knots the share
+ * A value curve of a shop's own: at each knot a length is worth a share of its price; between two knots the share
  * runs in a straight line, below the first nothing is worth anything, and above the last its share holds. Shares never
  * fall, so that cutting a length up never creates value.
  *
  * @param price replacement price of the rope
  * @param knots at least one, each longer than the one before, its share from 0 to 1 and not below the one before
  */
-public record LearnedValue(UnitPrice price, List<Knot> knots) implements StockValue {
-    public LearnedValue {
+public record KnotValue(UnitPrice price, List<Knot> knots) implements StockValue {
+    public KnotValue {
         knots = List.copyOf(knots);
         if (knots.isEmpty()) {
             throw new IllegalArgumentException("no knots");

@@ -1,0 +1,40 @@
+package bitterend.day;
+
+import bitterend.packing.PackingProblem;
+import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilValue;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** What coils are worth stays all day as it was in the morning, whatever was cut since. */
+public final class Morning {
+    private Morning() {}
+
+    /** The question with the curves of the first plan of its day, where an earlier plan of that day is given. */
+    public static PackingProblem kept(PackingProblem now, PackingProblem earlier) {
+        if (!now.day().equals(earlier.day())) {
+            return now;
+        }
+        Map<String, StockValue> values = new TreeMap<>(now.values());
+        values.replaceAll((rope, value) -> kept(value, earlier.values().get(rope)));
+        return new PackingProblem(
+                now.day(),
+                now.ropes(),
+                now.pieces(),
+                now.reels(),
+                values,
+                now.prices(),
+                now.pins(),
+                now.earlier(),
+                now.calendar());
+    }
+
+    /** The metres on the rack are those of the morning; settings that were changed since hold. */
+    private static StockValue kept(StockValue now, @Nullable StockValue morning) {
+        if (!(now instanceof CoilValue coils) || !(morning instanceof CoilValue before)) {
+            return now;
+        }
+        return coils.terms().equals(before.terms()) ? before : coils.on(before.rack());
+    }
+}

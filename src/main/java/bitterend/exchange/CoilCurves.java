@@ -1,0 +1,93 @@
+package bitterend.exchange;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.measure.Length;
+import bitterend.measure.UnitPrice;
+import bitterend.stock.Run;
+import bitterend.stock.worth.CoilTerms;
+import bitterend.stock.worth.CoilValue;
+import bitterend.stock.worth.CoilsOnRack;
+import bitterend.stock.worth.PastCuts;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The coil curves of a shop's ropes on one morning, from its past orders, else its orders in hand, else its reels. */
+final class CoilCurves {
+    /** A quarter of a year: less tells nothing about a year. Our own choice, no source. */
+    private static final int FEWEST_WEEKS = 13;
+
+    private static final int FEWEST_WEEKS_OF_ORDERS = 4;
+    private static final int MOST_WEEKS_OF_ORDERS = 26;
+    private static final int DAYS_OF_A_WEEK = 7;
+
+    private final Shop shop;
+    private final LocalDate day;
+
+    CoilCurves(Shop shop, LocalDate day) {
+        this.shop = shop;
+        this.day = day;
+    }
+
+    /** The curve of a rope with the coils that are on the rack. */
+    CoilValue of(Rope rope) {
+        return CoilValue.of(past(rope), terms(rope), CoilsOnRack.of(rope.id(), shop.reels(), day));
+    }
+
+    /** The curve on an empty rack where reels of this price and length are bought. */
+    CoilValue bought(Rope rope, UnitPrice price, Length reel) {
+        return CoilValue.of(past(rope), CoilTerms.of(price, reel, longest(rope), holding(rope)), Length.ZERO);
+    }
+
+    private CoilTerms terms(Rope rope) {
+        return CoilTerms.of(rope.price(), rope.usualReel(), longest(rope), holding(rope));
+    }
+
+    private CoilTerms.Holding holding(Rope rope) {
+        Settings.Holding holding = shop.settings().holding();
+        return new CoilTerms.Holding(
+                holding.interest(), holding.room(), rope.worth().keepFrom());
+    }
+
+    private Length longest(Rope rope) {
+        Stream<Length> offered = shop.supplies().offers().stream()
+                .filter(offer -> offer.rope().equals(rope.id()))
+                .map(offer -> offer.usable());
+        Stream<Length> there = shop.reels().stream()
+                .filter(reel -> reel.rope().equals(rope.id()))
+                .flatMap(reel -> reel.runs().stream())
+                .map(Run::length);
+        return Stream.concat(offered, there).reduce(rope.usualReel(), Length::max);
+    }
+
+    private PastCuts past(Rope rope) {
+        List<List<Length>> byWeek = shop.supplies().history().cutsOf(rope.id());
+        List<Length> cuts =
+                new ArrayList<>(byWeek.stream().flatMap(List::stream).toList());
+        Length loss = rope.cutting().loss();
+        if (byWeek.size() >= FEWEST_WEEKS && cuts.size() >= PastCuts.ENOUGH) {
+            return PastCuts.of(cuts, loss, byWeek.size(), PastCuts.Source.HISTORY);
+        }
+        List<Piece> ordered = shop.pieces().stream()
+                .filter(piece -> piece.orderedRope().equals(rope.id()) && !piece.ownRope())
+                .toList();
+        int past = cuts.isEmpty() ? 0 : byWeek.size();
+        ordered.forEach(piece -> cuts.add(piece.cut()));
+        return cuts.isEmpty()
+                ? PastCuts.ofReel(rope.usualReel())
+                : PastCuts.thin(cuts, loss, past + weeksOf(ordered), rope.usualReel());
+    }
+
+    /** How many weeks of work the orders in hand are: until the last of them is due. */
+    private int weeksOf(List<Piece> ordered) {
+        LocalDate last = ordered.stream()
+                .map(piece -> piece.source().due())
+                .filter(due -> !due.equals(LocalDate.MAX))
+                .reduce(day, (a, b) -> a.isAfter(b) ? a : b);
+        long weeks = ChronoUnit.DAYS.between(day, last) / DAYS_OF_A_WEEK + 1;
+        return (int) Math.min(MOST_WEEKS_OF_ORDERS, Math.max(FEWEST_WEEKS_OF_ORDERS, weeks));
+    }
+}

@@ -1,0 +1,33 @@
+package bitterend.exchange;
+
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import bitterend.stock.worth.CoilValue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What the command {@code value} answers to other programs: the coil curves of a day, as a plan file keeps them. */
+public final class CoilValuesJson {
+    private CoilValuesJson() {}
+
+    /** {@code {"format": "bitterend/coils/1", ...}}, by rope. */
+    public static String text(Map<String, CoilValue> values, ShopValues own, MoneyText money) {
+        List<JsonTree> ropes = new ArrayList<>();
+        values.forEach((rope, value) -> {
+            JsonTree tree = new JsonTree()
+                    .with("rope", rope)
+                    .with(
+                            "used",
+                            own.typed().containsKey(rope)
+                                    ? "typed"
+                                    : own.learned().containsKey(rope) ? "coils, not the stale one" : "coils");
+            value.keepFrom().ifPresent(from -> tree.with("keepFromToday", LengthText.exact(from)));
+            ropes.add(new CoilForm(money).tree(tree, value));
+        });
+        return new JsonTree()
+                .with("format", "bitterend/coils/1")
+                .with("ropes", ropes)
+                .text();
+    }
+}

@@ -1,0 +1,139 @@
+package bitterend.bench;
+
+import bitterend.measure.Length;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/**
+ * Years on one stock: a year of coils first, some years of a policy, two years of coils first again, so that the rack at the
+ * end counts for what it truly saves. Every policy sees the same orders; what is printed is the difference to coils first,
+ * paired by draw.
+ */
+@Command(name = "years")
+final class Years implements Callable<Integer> {
+    private static final int YEAR = 52;
+    private static final int PAST = 2 * YEAR;
+    private static final int RUN_OUT = 2 * YEAR;
+    private static final String REFERENCE = "coils-first";
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DRAWS")
+    private int draws = 8;
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "YEARS")
+    private int years = 3;
+
+    @Option(names = "--only")
+    private String only = "";
+
+    @Spec
+    @SuppressWarnings("NullAway.Init")
+    private CommandSpec spec;
+
+    /** What a policy came to: money in 1/1000 minor unit, coils when it ended, coils and reels fetched by it. */
+    private record Came(double money, int coils, long fetched) {}
+
+    @Override
+    public Integer call() {
+        Benchmarks.positive(spec, "DRAWS", draws);
+        Benchmarks.positive(spec, "YEARS", years);
+        out().println(years + " years after one of warm-up, " + draws
+                + " draws; per metre used, in % of the price of rope: coils first above the bare price, then the difference"
+                + " to it +- standard error; [coils at the end, fetched a year]");
+        for (SteadyRope rope : SteadyRope.all()) {
+            if (rope.name().contains(only)) {
+                row(rope);
+            }
+        }
+        return 0;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private static Map<String, Function<List<List<Length>>, SteadyPolicy>> policies(SteadyRope rope) {
+        Map<String, Function<List<List<Length>>, SteadyPolicy>> policies = new LinkedHashMap<>();
+        policies.put(REFERENCE, past -> SteadyPolicy.coilsFirst(rope));
+        policies.put("ours", past -> SteadyPolicy.ours(rope, past));
+        policies.put("plain-rule", past -> SteadyPolicy.plainRule(rope));
+        policies.put("best-fit", past -> SteadyPolicy.bestFit(rope));
+        policies.put("older-curve", past -> SteadyPolicy.olderCurve(rope));
+        return policies;
+    }
+
+    private void row(SteadyRope rope) {
+        Map<String, List<Double>> differences = new LinkedHashMap<>();
+        Map<String, double[]> sums = new LinkedHashMap<>();
+        double above = 0;
+        long pieces = 0;
+        for (int draw = 0; draw < draws; draw++) {
+            List<List<Length>> past = rope.weeks(1_000 + draw, PAST);
+            pieces += past.stream().mapToLong(List::size).sum();
+            List<List<Length>> weeks = rope.weeks(draw, (1 + years) * YEAR + RUN_OUT);
+            double bare = weeks.stream()
+                            .skip(YEAR)
+                            .flatMap(List::stream)
+                            .mapToLong(Length::mm)
+                            .sum()
+                    / 1000.0
+                    * rope.price().millisPerMetre();
+            double reference = 0;
+            for (var policy : policies(rope).entrySet()) {
+                Came came = live(rope, policy.getValue().apply(past), weeks);
+                reference = policy.getKey().equals(REFERENCE) ? came.money() : reference;
+                differences
+                        .computeIfAbsent(policy.getKey(), name -> new ArrayList<>())
+                        .add(100 * (came.money() - reference) / bare);
+                double[] sum = sums.computeIfAbsent(policy.getKey(), name -> new double[2]);
+                sum[0] += came.coils();
+                sum[1] += (double) came.fetched() / years;
+            }
+            above += 100 * (reference / bare - 1) / draws;
+        }
+        StringBuilder line = new StringBuilder(
+                String.format(Locale.ROOT, "%-11s %4d past pieces, %.2f", rope.name(), pieces / draws, above));
+        differences.forEach((name, each) -> line.append(String.format(
+                Locale.ROOT,
+                "; %s %s[%.1f, %.0f]",
+                name,
+                name.equals(REFERENCE) ? "" : String.format(Locale.ROOT, "%+.2f +- %.2f ", mean(each), error(each)),
+                sums.get(name)[0] / draws,
+                sums.get(name)[1] / draws)));
+        out().println(line);
+    }
+
+    private Came live(SteadyRope rope, SteadyPolicy policy, List<List<Length>> weeks) {
+        SteadyRack rack = new SteadyRack(rope);
+        SteadyPolicy coilsFirst = SteadyPolicy.coilsFirst(rope);
+        weeks.subList(0, YEAR).forEach(week -> coilsFirst.cut(rack, week));
+        rack.count(0);
+        int end = (1 + years) * YEAR;
+        weeks.subList(YEAR, end).forEach(week -> policy.cut(rack, week));
+        int coils = rack.coils().size();
+        long fetched = rack.touched();
+        weeks.subList(end, weeks.size()).forEach(week -> coilsFirst.cut(rack, week));
+        return new Came(rack.spent(), coils, fetched);
+    }
+
+    private static double mean(List<Double> each) {
+        return each.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+    }
+
+    private static double error(List<Double> each) {
+        double mean = mean(each);
+        double squares =
+                each.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
+        return each.size() < 2 ? 0 : Math.sqrt(squares / (each.size() - 1) / each.size());
+    }
+}

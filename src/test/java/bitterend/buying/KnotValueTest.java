@@ -1,0 +1,54 @@
+package bitterend.buying;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import bitterend.measure.UnitPrice;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+final class KnotValueTest {
+    /** Cutting a length up never creates value: V(a) + V(b) is at most V(a + b). */
+    @Test
+    void typedCurve_neverPaysForCuttingUp() {
+        KnotValue value = new KnotValue(
+                new UnitPrice(1_370),
+                List.of(
+                        new KnotValue.Knot(new Length(3_000), new Ratio(1, 10)),
+                        new KnotValue.Knot(new Length(12_500), new Ratio(7, 10)),
+                        new KnotValue.Knot(new Length(80_000), new Ratio(95, 100))));
+        assertEquals(0, value.of(new Length(2_999)).millis());
+        assertEquals(411, value.of(new Length(3_000)).millis(), "3 m at 1370 a metre, a tenth of it");
+        Random dice = new Random(8);
+        for (int i = 0; i < 5_000; i++) {
+            Length a = new Length(dice.nextInt(90_000));
+            Length b = new Length(dice.nextInt(90_000));
+            Cost apart = value.of(a).plus(value.of(b));
+            assertTrue(apart.compareTo(value.of(a.plus(b))) <= 0, a + " and " + b);
+        }
+    }
+
+    @Test
+    void reorder_isDueWhenNineScenariosInTenWantMore() {
+        List<List<Length>> weeks = IntStream.range(0, 10)
+                .mapToObj(week -> List.of(Length.ofMetres(week < 2 ? 100 : 10)))
+                .toList();
+        Reorder plenty = Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 150)), List.of(), 1, 3);
+        assertEquals(Length.ofMetres(100), plenty.wanted(), "two weeks in ten want 100");
+        assertEquals(false, plenty.isDue());
+        assertEquals(
+                true,
+                Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(), 1, 3)
+                        .isDue());
+        OnOrder coming = new OnOrder("P", Stall.ROPE, Length.ofMetres(20), 1, Stall.DAY, "");
+        assertEquals(
+                false,
+                Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(coming), 1, 3)
+                        .isDue());
+    }
+}
