@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -173,6 +174,26 @@ final class BegunSetTest {
                 "set 9001/1.1 is begun, 9001/1.1-1, 9001/1.1-2 are cut off lot S1, and it takes 4.000 m and the longest"
                         + " sound run that matches is 2.980 m; W2 is on hold",
                 why(plan(4)));
+    }
+
+    @Test
+    void reelOutOfDateThatWouldDo_isNamed() throws IOException {
+        cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "correct", "" + shop, "W2", "--use-by", "2026-01-31");
+        assertTrue(why(plan(4)).endsWith("; W2 was to be used by 2026-01-31"), why(plan(4)));
+    }
+
+    /** Two people cut the two legs of a set at the same moment, each off another lot: one is booked. */
+    @Test
+    void setCutByTwoAtOnce_isNotTorn() throws Exception {
+        write("orders.csv", "order,line,rope,length,end a,end b,match,legs\n9001,1,DB16,4 m,sealed,sealed,lot,2\n");
+        write("reels.csv", "reel,rope,lot,length\nW1,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        run(0, "stock", "open", "" + shop);
+        List<Run> answers = AtOnce.run(List.of(
+                List.of("stock", "cut", "" + shop, "W1", "4.1 m", "--piece", "9001/1.1-1"),
+                List.of("stock", "cut", "" + shop, "W3", "4.1 m", "--piece", "9001/1.1-2")));
+        assertEquals(List.of(0, 3), AtOnce.codes(answers), answers.toString());
+        run(0, "stock", "verify", "" + shop);
     }
 
     /** Two legs are cut off W1; then the customer wants four. */

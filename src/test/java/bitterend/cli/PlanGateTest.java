@@ -237,7 +237,14 @@ final class PlanGateTest {
         Path plan = shop.path().resolve("plans/1.json");
         Files.writeString(plan, Files.readString(plan).replace("\"seed\": 0", "\"seed\": 1"));
         for (String words : new String[] {
-            "sheet SHOP", "stock post SHOP --all", "plan SHOP --explain 1001/1.1", "plan SHOP --from 1"
+            "sheet SHOP",
+            "sheet SHOP --tags",
+            "sheet SHOP --issue",
+            "stock post SHOP --all",
+            "plan SHOP --explain 1001/1.1",
+            "plan SHOP --shares",
+            "plan SHOP --from 1",
+            "plan SHOP --keep 1"
         }) {
             Run run = run(3, words.replace("SHOP", at).split(" "));
             assertTrue(run.err().contains("not as it was written"), words + run.err());

@@ -8,6 +8,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.DayOnTheBench;
 import bitterend.report.Figures;
+import bitterend.report.PlanMark;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
@@ -27,6 +28,17 @@ final class TagPageTest {
         for (Tag tag : tags) {
             String text = decoded(tag.code());
             assertTrue(text.startsWith("piece " + tag.title() + " reel "), text);
+        }
+    }
+
+    /** Whoever reads the code with a telephone sees the plan, and whether its sheets are issued. */
+    @Test
+    void codeOfATag_namesThePlan() throws ReaderException {
+        PlanMark preview = new PlanMark(17, true, List.of());
+        for (PlanMark mark : List.of(PlanMark.of(17), preview)) {
+            for (Tag tag : new Tags(DayOnTheBench.view().marked(mark), FIGURES, List.of()).all()) {
+                assertTrue(decoded(tag.code()).endsWith(" mm " + mark.words()), decoded(tag.code()));
+            }
         }
     }
 
