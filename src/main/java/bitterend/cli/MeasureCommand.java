@@ -12,6 +12,7 @@ import bitterend.store.SqliteLedger;
 import bitterend.work.FinishedLog;
 import bitterend.work.MeasureFinished;
 import bitterend.work.MeasureFinished.Boxes;
+import bitterend.work.MeasureFinished.Cut;
 import bitterend.work.MeasureFinished.Result;
 import bitterend.work.MeasureFinished.Said;
 import bitterend.work.PassPieces;
@@ -57,6 +58,15 @@ final class MeasureCommand implements Callable<Integer> {
             converter = LengthOption.class,
             description = "What it was cut to. Default: as the ledger has it.")
     private Length cut = Length.ZERO;
+
+    @Option(
+            names = "--rope",
+            paramLabel = "ROPE",
+            defaultValue = "",
+            converter = Typed.Words.class,
+            description =
+                    "The rope it is of, when that is a substitute. Default: as the ledger has it, else as ordered.")
+    private String rope = "";
 
     @Option(
             names = "--came-out",
@@ -142,7 +152,8 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private Result book(Shop read, Length measured) {
-        Boxes boxes = new Boxes(pieces.get(0), cut, measured, how, splicer.strip(), day.of(read), looked.said());
+        Boxes boxes = new Boxes(
+                pieces.get(0), new Cut(cut, rope.strip()), measured, how, splicer.strip(), day.of(read), looked.said());
         if (!SqliteLedger.isKeptIn(at.at.folder)) {
             return new MeasureFinished(at.at.folder, read, FinishedLog.NONE).book(boxes);
         }

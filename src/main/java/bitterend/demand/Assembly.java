@@ -29,6 +29,11 @@ public record Assembly(
         this(origin, ordered, ropes, make, terms, Membership.ALONE);
     }
 
+    /** The same of one rope alone. */
+    public Assembly of(String rope) {
+        return new Assembly(origin, ordered, List.of(rope), make, terms, membership);
+    }
+
     /**
      * Where an order line was read.
      *

@@ -10,6 +10,7 @@ import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.work.MeasureFinished.Boxes;
+import bitterend.work.MeasureFinished.Cut;
 import bitterend.work.MeasureFinished.Said;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,7 @@ public interface FinishedLog {
     /** A shop without a ledger: the row says it all. */
     FinishedLog NONE = new FinishedLog() {
         @Override
-        public Optional<Length> cut(String piece) {
+        public Optional<Cut> cut(String piece) {
             return Optional.empty();
         }
 
@@ -41,8 +42,8 @@ public interface FinishedLog {
         }
     };
 
-    /** What a piece was cut to; nothing when that is not known here. */
-    Optional<Length> cut(String piece);
+    /** What a piece was cut to, and of which rope; nothing when that is not known here. */
+    Optional<Cut> cut(String piece);
 
     /**
      * Writes the row and keeps what became of the piece, or neither.
@@ -59,10 +60,11 @@ public interface FinishedLog {
      */
     record OfLedger(Ledger ledger, UnaryOperator<Event.Act> caller, String note) implements FinishedLog {
         @Override
-        public Optional<Length> cut(String piece) {
-            return ledger.read(
-                    stock -> Optional.ofNullable(new CutPieces(stock).cuts().get(piece))
-                            .map(cut -> cut.entry().piece().length()));
+        public Optional<Cut> cut(String piece) {
+            return ledger.read(stock -> Optional.ofNullable(
+                            new CutPieces(stock).cuts().get(piece))
+                    .map(cut -> new Cut(
+                            cut.entry().piece().length(), cut.entry().after().rope())));
         }
 
         @Override
@@ -85,7 +87,7 @@ public interface FinishedLog {
                     "piece " + boxes.piece(),
                     LengthText.exact(boxes.cameOut()),
                     "cut",
-                    LengthText.exact(boxes.cut()),
+                    LengthText.exact(boxes.cut().length()),
                     "how",
                     boxes.how().word(),
                     "splicer",

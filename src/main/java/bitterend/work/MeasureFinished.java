@@ -2,6 +2,8 @@ package bitterend.work;
 
 import bitterend.day.FinishedPieces;
 import bitterend.day.LookedOver;
+import bitterend.demand.DemandModel;
+import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceCard.How;
@@ -51,16 +53,29 @@ public final class MeasureFinished {
      * The boxes of one piece.
      *
      * @param piece its id
-     * @param cut what it was cut to; zero for what the ledger has
+     * @param cut what it was cut to, and of which rope
      * @param cameOut what it measures when it is made
      * @param how how that was measured
      * @param splicer who made it; empty when not noted
      * @param day when
      * @param said what is said of it: that it passes, or what becomes of one that does not; or {@link Said#NOTHING}
      */
-    public record Boxes(String piece, Length cut, Length cameOut, How how, String splicer, LocalDate day, Said said) {
-        Boxes cutTo(Length length) {
-            return new Boxes(piece, length, cameOut, how, splicer, day, said);
+    public record Boxes(String piece, Cut cut, Length cameOut, How how, String splicer, LocalDate day, Said said) {
+        Boxes cutTo(Cut known) {
+            return new Boxes(piece, known, cameOut, how, splicer, day, said);
+        }
+    }
+
+    /**
+     * A piece before it was made.
+     *
+     * @param length what it was cut to; zero for what the ledger has
+     * @param rope id of the rope it is of; empty for what the ledger has, else the rope that was ordered
+     */
+    public record Cut(Length length, String rope) {
+        /** Of this, what was not typed is as it is known. */
+        Cut or(Cut known) {
+            return new Cut(length.isPositive() ? length : known.length, rope.isEmpty() ? known.rope : rope);
         }
     }
 
@@ -115,7 +130,13 @@ public final class MeasureFinished {
     /** Books the boxes. */
     public Result book(Boxes typed) {
         Optional<OrderLine> line = line(typed.piece());
-        Optional<SpliceCard> card = line.flatMap(found -> found.demanded().findCard());
+        Cut cut = typed.cut().or(log.cut(typed.piece()).orElse(new Cut(Length.ZERO, "")));
+        List<String> allowed = line.map(found -> found.assembly().ropes()).orElse(List.of());
+        if (line.isPresent() && !typed.cut().rope().isEmpty() && !allowed.contains(cut.rope())) {
+            return new Result.Refused(
+                    "piece " + typed.piece() + " may be of " + String.join(", ", allowed) + ", not of " + cut.rope());
+        }
+        Optional<SpliceCard> card = line.flatMap(found -> card(found, cut.rope()));
         if (line.isEmpty() || card.isEmpty()) {
             List<String> known = shop.pieces().stream().map(Piece::id).toList();
             return new Result.Refused("no order asks for piece " + typed.piece() + Nearest.hint(typed.piece(), known));
@@ -125,20 +146,29 @@ public final class MeasureFinished {
             return new Result.Refused("the order of " + typed.piece() + " names no "
                     + (typed.how() == How.PINS ? "pin" : "tension") + " to measure it with; measure it slack");
         }
-        Boxes boxes = typed.cut().isPositive()
-                ? typed
-                : typed.cutTo(log.cut(typed.piece()).orElse(Length.ZERO));
+        String ordered = line.get().assembly().ropes().get(0);
+        Boxes boxes = typed.cutTo(cut.or(new Cut(Length.ZERO, ordered)));
         Optional<String> unlikely = unlikely(boxes);
         return unlikely.isPresent() ? new Result.Refused(unlikely.get()) : judged(boxes, line.get(), wanted.get());
     }
 
+    /** What is wanted of a piece on the rope it is of: a substitute may be thicker, and its eye reach round a pin otherwise. */
+    private Optional<SpliceCard> card(OrderLine line, String rope) {
+        boolean substitute = line.assembly().ropes().indexOf(rope) > 0;
+        Demanded demanded = substitute
+                ? new DemandModel(shop.catalogue(), shop.settings().units())
+                        .pieces(line.assembly().of(rope))
+                : line.demanded();
+        return demanded.findCard();
+    }
+
     private static Optional<String> unlikely(Boxes boxes) {
-        if (!boxes.cut().isPositive()) {
+        if (!boxes.cut().length().isPositive()) {
             return Optional.of("no ledger knows piece " + boxes.piece() + " as cut; say with --cut what it was cut to");
         }
-        return boxes.cut().isShorterThan(boxes.cameOut())
+        return boxes.cut().length().isShorterThan(boxes.cameOut())
                 ? Optional.of("piece " + boxes.piece() + " cannot come out longer than it was cut, "
-                        + Words.of(boxes.cut()) + "; when that was longer, say so with --cut")
+                        + Words.of(boxes.cut().length()) + "; when that was longer, say so with --cut")
                 : Optional.empty();
     }
 
@@ -177,10 +207,10 @@ public final class MeasureFinished {
         Piece piece = line.demanded().pieces().get(0);
         String[] ends = piece.ends().split(" / ", 2);
         Map<String, String> cells = new HashMap<>();
-        cells.put("rope", line.assembly().ropes().get(0));
+        cells.put("rope", boxes.cut().rope());
         cells.put("end a", ends[0]);
         cells.put("end b", ends.length > 1 ? ends[1] : "");
-        cells.put("cut", LengthText.exact(boxes.cut()));
+        cells.put("cut", LengthText.exact(boxes.cut().length()));
         cells.put("finished", LengthText.exact(boxes.cameOut()));
         cells.put("measured", measured(boxes.how(), line));
         cells.put(

@@ -94,6 +94,33 @@ final class MeasureCommandTest {
         assertEquals(List.of(), rows());
     }
 
+    /** Take-up is learned of the rope that was spliced, not of the one that was ordered: as the ledger has it, or as said. */
+    @Test
+    void pieceOfASubstitute_isARowOfItsOwnRope(@TempDir Path other) throws IOException {
+        Path loft = DemoShop.copy("gannet-loft", other);
+        String[] boxes = {"measure", loft.toString(), "G-2101/1.1", "--came-out", "38.5 m"};
+        assertEquals(
+                0, Run.of(with(boxes, "--cut", "39.02 m", "--rope", "DB12-G")).code());
+        Run wrong = Run.of(with(boxes, "--cut", "39.02 m", "--rope", "DB10"));
+        assertEquals(3, wrong.code());
+        assertTrue(
+                wrong.err().contains("piece G-2101/1.1 may be of DB12, DB12-G, not of DB10; nothing was booked"),
+                wrong.err());
+        assertEquals(0, Run.of("stock", "open", loft.toString()).code());
+        Run cut = Run.of("stock", "cut", loft.toString(), "0425", "39.02 m", "--piece", "G-2101/1.1");
+        assertEquals(0, cut.code(), cut.err());
+        Run booked = Run.of(boxes);
+        assertEquals(0, booked.code(), booked.err());
+        List<String> rows = Files.readAllLines(loft.resolve("measured.csv"));
+        assertTrue(rows.get(rows.size() - 2).startsWith("G-2101/1.1,DB12-G,"), rows.toString());
+        assertTrue(rows.get(rows.size() - 1).startsWith("G-2101/1.1 (2),DB12-G,"), rows.toString());
+    }
+
+    private static String[] with(String[] args, String... more) {
+        return java.util.stream.Stream.concat(java.util.Arrays.stream(args), java.util.Arrays.stream(more))
+                .toArray(String[]::new);
+    }
+
     /** The file is the shop's: its columns, its separator and its rows stay as they are. */
     @Test
     void ownFile_keepsItsFormAndItsRows() throws IOException {
