@@ -5,6 +5,7 @@ import bitterend.day.OrdersTold;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
 import bitterend.finding.CommandWord;
+import bitterend.measure.Written;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Ordered;
@@ -93,7 +94,8 @@ public final class OrderWords {
     }
 
     private String make(Ordered ordered) {
-        return figures.written(ordered.make().finished()) + ", "
+        String finished = ordered.make().finished();
+        return Written.parse(finished).value().map(figures::written).orElse(finished) + ", "
                 + figures.written(ordered.make().ends());
     }
 
