@@ -115,11 +115,17 @@ final class InitCommand implements Callable<Integer> {
                 .println("  shop.json   labour at " + money.print(shop.labour())
                         + " an hour; allowances of a cut; prices");
         terminal.out()
-                .println("              splicers measure with " + shop.tools().word() + " tools");
+                .println("              splicers measure with " + shop.tools().word()
+                        + " tools; if not: \"benchTools\": \""
+                        + other(shop.tools()).word() + "\"");
         terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
         terminal.out().println("Then: bitterend check " + folder + ", bitterend plan " + folder);
+    }
+
+    private static BenchTools other(BenchTools tools) {
+        return tools == BenchTools.METRIC ? BenchTools.INCH : BenchTools.METRIC;
     }
 
     private BenchTools tools() {

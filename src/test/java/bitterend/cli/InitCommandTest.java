@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A new shop folder, as its first user meets it. */
@@ -54,6 +55,38 @@ final class InitCommandTest {
         assertEquals(options.contains("--example"), plan.out().contains("Planned: all 7 pieces"), plan.out());
         assertEquals(0, Run.of("sheet", shop.toString()).code());
         assertEquals(0, Run.of("stock", "open", shop.toString()).code());
+    }
+
+    /**
+     * A shop says which tools its bench has; a fid of 1/2 in rope is 11 in by the inch tool (US Coast Guard Auxiliary
+     * training page) and 21 diameters, 266.7 mm, by a metric one.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "--units metric, metric, 266.7 mm",
+        "--units metric --bench-tools inch, inch, 279.4 mm",
+        "--units imperial, inch, 279.4 mm",
+        "--units imperial --bench-tools metric, metric, 266.7 mm"
+    })
+    void benchTools_decideTheFid(String options, String tools, String tail) throws IOException {
+        Run run = init(options.split(" "));
+        assertEquals(0, run.code(), run.err());
+        assertTrue(
+                run.out().contains("splicers measure with " + tools + " tools; if not: \"benchTools\": \""), run.out());
+        assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"" + tools + "\""));
+        Files.writeString(
+                shop.resolve("ropes.json"),
+                """
+                {"format": "bitterend/ropes/1", "ropes": [{"id": "DB", "construction": "double braid", "fibre": "polyester",
+                  "diameter": "1/2 in", "price": "2 EUR/m", "usualReel": "200 m", "keepFrom": "2 m", "asGoodAsNew": "40 m"}]}
+                """);
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                "order,line,rope,length,end a,end b,quantity\n1,1,DB,12 m,double-braid-eye length 300 mm,sealed,1\n");
+        String lengths = Run.of("lengths", shop.toString(), "1/1", "--json").out();
+        int line = lengths.indexOf("\"end A: tail\"");
+        assertTrue(
+                lengths.substring(line, lengths.indexOf('}', line)).contains("\"amount\": \"" + tail + "\""), lengths);
     }
 
     @Test
