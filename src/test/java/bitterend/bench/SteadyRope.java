@@ -65,8 +65,13 @@ record SteadyRope(String name, int[] reels, int dearer, double shortest, double 
                 new LinearMass(100_000),
                 PRICE,
                 new Rope.Cutting(new Length(10), new Length(10)),
-                new Rope.Worth(Length.ofMetres(1), usual().mm() / 2 > 1000 ? new Length(usual().mm() / 2) : usual()),
+                new Rope.Worth(shortestPiece(), new Length(usual().mm() / 2)),
                 usual());
+    }
+
+    /** Nobody keeps a coil that holds no piece. */
+    private Length shortestPiece() {
+        return new Length(Math.round(Math.abs(shortest) * 1000));
     }
 
     /** The size that is cheapest by the metre. */

@@ -34,14 +34,14 @@ final class HostileInputTest {
         TestShop shop = TestShop.in(folder);
         replace(shop.path().resolve("ropes.json"), "Polyester double", "Polyester \u202Edouble");
         replace(shop.path().resolve("orders.csv"), "Harbour Board", TURNED);
-        replace(shop.path().resolve("reels.csv"), "P22-118", "P22\u2066-118");
+        replace(shop.path().resolve("reels.csv"), "P22-119", "P22\u2066-119");
         String at = shop.path().toString();
         Run check = Run.of("check", at);
         assertEquals(0, check.code(), check.err());
         String told = check.out() + check.err();
         assertTrue(told.contains("Harbour [U+202E]Board"), told);
         assertTrue(told.contains("ropes.json, /ropes/0, name"), told);
-        assertTrue(told.contains("lot: found \"P22[U+2066]-118\""), told);
+        assertTrue(told.contains("lot: found \"P22[U+2066]-119\""), told);
         Run plan = Run.of("plan", at, "--time", "1s");
         assertFalse(turns(plan.out()), plan.out());
         for (List<String> options : List.of(List.of("--csv"), List.of("--tags"), List.<String>of())) {
