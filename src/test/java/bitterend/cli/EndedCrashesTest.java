@@ -200,20 +200,7 @@ final class EndedCrashesTest {
                 0,
                 run("measure", "1002/1.1", "--came-out", "4 m", "--accepted", "Ada")
                         .code());
-        Run gauge = run(
-                "stock",
-                "gauge",
-                "R-105",
-                "--barrel",
-                "200 mm",
-                "--traverse",
-                "400 mm",
-                "--depth",
-                "150 mm",
-                "--type",
-                "ply",
-                "--known",
-                "90 m");
+        Run gauge = gauged("--known", "90 m");
         assertEquals(0, gauge.code(), gauge.err());
         Path ledger = shop.resolve("stock.db");
         Path sound = Files.copy(ledger, folder.resolve("sound.db"));
@@ -232,21 +219,15 @@ final class EndedCrashesTest {
         for (String[] value : new String[][] {{"x", "number"}, {"0", "length"}, {"-3", "length"}}) {
             Files.copy(sound, ledger, StandardCopyOption.REPLACE_EXISTING);
             plant(ledger, "UPDATE fact SET value = '" + value[0] + "' WHERE name = 'turns mm'");
-            assertDamaged(
-                    run(
-                            "stock",
-                            "gauge",
-                            "R-105",
-                            "--barrel",
-                            "200 mm",
-                            "--traverse",
-                            "400 mm",
-                            "--depth",
-                            "150 mm",
-                            "--type",
-                            "ply"),
-                    "\"turns mm\" \"" + value[0] + "\", which is no " + value[1]);
+            assertDamaged(gauged(), "\"turns mm\" \"" + value[0] + "\", which is no " + value[1]);
         }
+    }
+
+    private Run gauged(String... more) {
+        List<String> words = new ArrayList<>(List.of("stock", "gauge", "R-105", "--barrel", "200 mm"));
+        words.addAll(List.of("--traverse", "400 mm", "--depth", "150 mm", "--type", "ply"));
+        words.addAll(List.of(more));
+        return run(words.toArray(String[]::new));
     }
 
     private static void assertDamaged(Run run, String told) {
