@@ -8,15 +8,24 @@ import java.util.Locale;
  *
  * @param suits the ropes on which it is
  * @param cores words for their core, one of which it has; empty for any core
+ * @param coresOtherThan words for cores on which it is none; it is on any other, a core that is not stated too; empty to ask
+ *     nothing
  * @param when under which conditions
  * @param because the reason, to follow a colon
  * @param instead which end does, or that none does
  * @param provenance where that comes from
  */
 public record Danger(
-        Suits suits, List<String> cores, When when, String because, String instead, Provenance provenance) {
+        Suits suits,
+        List<String> cores,
+        List<String> coresOtherThan,
+        When when,
+        String because,
+        String instead,
+        Provenance provenance) {
     public Danger {
-        cores = cores.stream().map(core -> core.toLowerCase(Locale.ROOT)).toList();
+        cores = lower(cores);
+        coresOtherThan = lower(coresOtherThan);
     }
 
     /** Under which conditions an end is dangerous. */
@@ -47,12 +56,18 @@ public record Danger(
         return suits.admits(rope)
                 && (when != When.USED_ROPE || used)
                 && (when != When.TURNING_LOAD || turning)
-                && (cores.isEmpty() || hasCore(rope.identity().core()));
+                && (cores.isEmpty() || isOneOf(cores, rope.identity().core()))
+                && (coresOtherThan.isEmpty()
+                        || !isOneOf(coresOtherThan, rope.identity().core()));
     }
 
-    private boolean hasCore(String core) {
+    private static List<String> lower(List<String> words) {
+        return words.stream().map(word -> word.toLowerCase(Locale.ROOT)).toList();
+    }
+
+    private static boolean isOneOf(List<String> words, String core) {
         return List.of(core.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")).stream()
-                .anyMatch(cores::contains);
+                .anyMatch(words::contains);
     }
 
     /** What would do, why, and where that is from. */

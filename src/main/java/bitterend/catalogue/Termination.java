@@ -75,6 +75,8 @@ public record Termination(
         /** Rope left long while the take-up is not known better. */
         MARGIN("margin of the take-up", true),
         TRIM("trim", true),
+        /** From where the rope turns inside a fitting back to where its dead end comes out. */
+        RETURN("back out of the socket", true),
         /** Working room: slack standing part that the splice needs for the tools while it is made. */
         ROOM("room", false),
         /** Standing part that the finished splice fills; two never overlap. What is missing is the room. */

@@ -54,7 +54,7 @@ final class ClearRopeCheck {
     /** Clear rope of the finished leg that both splices fill, and what must stay free between them. */
     private FineLength needed(Assembly.Terms terms) {
         FineLength filled = sum(What.FILLS);
-        FineLength needed = bothHeld() ? filled.plus(free(terms)) : filled;
+        FineLength needed = bothHeld() ? filled.plus(free(terms).length()) : filled;
         for (MadeEnd end : leg.ends()) {
             needed = longer(needed, forItsMarks(end));
         }
@@ -78,39 +78,54 @@ final class ClearRopeCheck {
         return one.compareTo(other) >= 0 ? one : other;
     }
 
-    /** Clear rope asked for between two splices or fittings: the shop's own row, else the largest that the codes in force ask. */
-    private FineLength free(Assembly.Terms terms) {
-        boolean lifting = terms.use().isLifting();
-        Optional<FineLength> own = splices.clearRope().stream()
-                .filter(row -> row.suits().admits(leg.rope()) && (lifting || !row.lifting()))
-                .findFirst()
-                .map(row -> length(row.length()));
-        return own.orElseGet(
-                () -> ruling(terms).map(rule -> length(rule.least().length())).orElse(FineLength.ZERO));
+    /**
+     * Clear rope asked for between two splices or fittings.
+     *
+     * @param length how much
+     * @param words who asks it; empty where nobody does
+     */
+    private record Free(FineLength length, String words) {
+        static final Free NOTHING = new Free(FineLength.ZERO, "");
+
+        Free orMore(Free other) {
+            return other.length.compareTo(length) > 0 ? other : this;
+        }
     }
 
-    private Optional<CodeRule> ruling(Assembly.Terms terms) {
+    /** The largest that the codes in force ask, or the shop's own row where that asks more. */
+    private Free free(Assembly.Terms terms) {
+        return ruling(terms).orElse(Free.NOTHING).orMore(own(terms).orElse(Free.NOTHING));
+    }
+
+    private Optional<Free> own(Assembly.Terms terms) {
+        boolean lifting = terms.use().isLifting();
+        return splices.clearRope().stream()
+                .filter(row -> row.suits().admits(leg.rope()) && (lifting || !row.lifting()))
+                .findFirst()
+                .map(row -> new Free(length(row.length()), "the shop's own row"));
+    }
+
+    private Optional<Free> ruling(Assembly.Terms terms) {
         if (!terms.use().isLifting()) {
             return Optional.empty();
         }
         List<Termination> made = leg.ends().stream().map(MadeEnd::termination).toList();
         return splices.codes().ruling(CodeRule.Rule.CLEAR_ROPE, leg.rope(), made, terms.code()).stream()
-                .max(Comparator.comparing(rule -> length(rule.least().length())));
+                .map(rule -> new Free(length(rule.least().length()), rule.words()))
+                .max(Comparator.comparing(Free::length));
     }
 
     private FineLength length(Allowance allowance) {
         return allowance.length(leg.ends().get(0).yardsticks());
     }
 
-    /** Which code asks how much clear rope; nothing where none does. */
+    /** Who asks how much clear rope; nothing where nobody does. */
     Optional<String> note(Assembly.Terms terms) {
-        if (!bothHeld()) {
-            return Optional.empty();
-        }
-        return ruling(terms)
-                .map(rule -> "clear rope between splices and fittings of at least "
-                        + LengthText.print(length(rule.least().length()), units)
-                        + ": " + rule.words());
+        Free free = bothHeld() ? free(terms) : Free.NOTHING;
+        return free.words().isEmpty()
+                ? Optional.empty()
+                : Optional.of("clear rope between splices and fittings of at least "
+                        + LengthText.print(free.length(), units) + ": " + free.words());
     }
 
     /** Whether either end is a splice or a fitting. */

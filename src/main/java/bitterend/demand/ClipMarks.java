@@ -12,7 +12,8 @@ import java.util.List;
 /**
  * Where the clips of an end sit: the first with one saddle of rope left beyond it, the second hard against the thimble, the
  * rest evenly between. With a saddle of length s and a tail t the outer ones are centred 1 1/2 s and t - s/2 from the cut
- * end. Common practice, no source.
+ * end. Where two ropes are joined, the n clips of each half are as far apart as those next to the middle: the last is half a
+ * gap before the end of the tail, a gap being (t - 1 1/2 s) / (n - 1/2). Common practice, no source.
  */
 final class ClipMarks {
     private static final List<String> ORDINALS = List.of(
@@ -40,7 +41,10 @@ final class ClipMarks {
         this.joins = end.termination().kind() == Termination.Kind.JOIN;
         this.clips = end.yardsticks().counted().clips();
         this.first = saddle.plus(saddle.times(HALF));
-        this.last = end.length(What.TAIL).minus(saddle.times(HALF));
+        FineLength tail = end.length(What.TAIL);
+        this.last = joins
+                ? tail.minus(tail.minus(first).times(new Ratio(1, Math.max(1, 2L * clips - 1))))
+                : tail.minus(saddle.times(HALF));
     }
 
     /** The centres of the clips in the order in which they are set; none without clips. */

@@ -3,6 +3,7 @@ package bitterend.demand;
 import bitterend.catalogue.CodeRule;
 import bitterend.catalogue.CodeRule.Rule;
 import bitterend.catalogue.Codes;
+import bitterend.catalogue.Rope;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
@@ -71,7 +72,7 @@ final class CodeCheck {
         List<Asked> asked = new ArrayList<>();
         boolean softEye = end.termination().kind() == Kind.EYE && !end.eye().firm();
         if (softEye) {
-            ruling(Rule.LEAST_EYE, leg, end, terms).ifPresent(rule -> asked.add(eye(rule, end)));
+            ruling(Rule.LEAST_EYE, leg, end, terms).ifPresent(rule -> asked.add(eye(rule, end, leg.rope())));
         }
         if (terms.use().isLifting() && end.termination().kind() == Kind.EYE && isOnAFitting(end)) {
             ruling(Rule.THIMBLE, leg, end, terms).ifPresent(rule -> asked.add(thimble(rule, end)));
@@ -101,14 +102,17 @@ final class CodeCheck {
         return rule.least().length().length(end.yardsticks());
     }
 
-    private Asked eye(CodeRule rule, MadeEnd end) {
+    private Asked eye(CodeRule rule, MadeEnd end, Rope rope) {
+        boolean fromMemory = rope.layLength().equals(FineLength.ZERO)
+                && Unchecked.countsLays(rule.least().length());
         FineLength flat = end.eye().flat();
         FineLength least = length(rule, end);
         return new Asked(
                 rule,
                 flat.compareTo(least) >= 0,
                 "an eye of " + LengthText.print(flat, units) + " laid flat",
-                "a soft eye of at least " + LengthText.print(least, units) + " laid flat, or a thimble");
+                "a soft eye of at least " + LengthText.print(least, units) + " laid flat"
+                        + (fromMemory ? " (lay of the rope from memory, type yours)" : "") + ", or a thimble");
     }
 
     private static Asked thimble(CodeRule rule, MadeEnd end) {

@@ -60,7 +60,7 @@ record MadeEnd(
 
     /** From the cut end to the throat: what is trimmed, the tail and the rope round the eye. */
     FineLength toThroat() {
-        FineLength tail = length(What.TRIM).plus(length(What.TAIL));
+        FineLength tail = length(What.TRIM).plus(length(What.TAIL)).plus(length(What.RETURN));
         return hasEye() ? tail.plus(eye.round()) : tail;
     }
 

@@ -35,7 +35,8 @@ final class TakeUpReader {
             accounted = accounted
                     .plus(end.hasEye() ? end.eye().round() : FineLength.ZERO)
                     .plus(end.length(What.TAIL))
-                    .plus(end.length(What.TRIM));
+                    .plus(end.length(What.TRIM))
+                    .plus(end.length(What.RETURN));
         }
         return new TakeUp(termination, spliced.size(), cut.fine().minus(accounted), problems.findings());
     }

@@ -51,7 +51,8 @@ final class Unchecked {
         return allowance.provenance().grade() == Grade.MEMORY;
     }
 
-    private static boolean countsLays(Allowance allowance) {
+    /** Whether a figure counts lays of the rope. */
+    static boolean countsLays(Allowance allowance) {
         return Stream.concat(
                         allowance.terms().stream(), allowance.floors().stream().flatMap(List::stream))
                 .anyMatch(term -> term instanceof Term.Multiple some && some.of() == Yardstick.LAY_TURN);

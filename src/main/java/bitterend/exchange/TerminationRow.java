@@ -27,17 +27,18 @@ import java.util.Map;
 final class TerminationRow {
     private static final Reading<Kind> KIND = Readings.word(Kind.values(), Kind::word);
     private static final Reading<Danger.When> WHEN = Readings.word(Danger.When.values(), Danger.When::word);
-    private static final Map<String, What> MEMBERS = Map.of(
-            "tail", What.TAIL,
-            "takeUp", What.TAKE_UP,
-            "takeUpSpread", What.TAKE_UP_SPREAD,
-            "margin", What.MARGIN,
-            "trim", What.TRIM,
-            "room", What.ROOM,
-            "fills", What.FILLS,
-            "slipKnot", What.SLIP_KNOT,
-            "leastEye", What.LEAST_EYE,
-            "leastTail", What.LEAST_TAIL);
+    private static final Map<String, What> MEMBERS = Map.ofEntries(
+            Map.entry("tail", What.TAIL),
+            Map.entry("takeUp", What.TAKE_UP),
+            Map.entry("takeUpSpread", What.TAKE_UP_SPREAD),
+            Map.entry("margin", What.MARGIN),
+            Map.entry("trim", What.TRIM),
+            Map.entry("room", What.ROOM),
+            Map.entry("fills", What.FILLS),
+            Map.entry("slipKnot", What.SLIP_KNOT),
+            Map.entry("leastEye", What.LEAST_EYE),
+            Map.entry("leastTail", What.LEAST_TAIL),
+            Map.entry("return", What.RETURN));
 
     /** Where a number comes from when a shop's row does not say. */
     static final Provenance SHOP = new Provenance("the shop's splices.json", Grade.SHOP, false);
@@ -210,10 +211,20 @@ final class TerminationRow {
 
     private Danger danger(JsonObject danger) {
         danger.allowOnly(
-                "constructions", "fibres", "cores", "when", "because", "instead", "source", "grade", "verified");
+                "constructions",
+                "fibres",
+                "cores",
+                "coresOtherThan",
+                "when",
+                "because",
+                "instead",
+                "source",
+                "grade",
+                "verified");
         return new Danger(
                 BookRow.suits(danger, Suits.ANY),
                 danger.texts("cores"),
+                danger.texts("coresOtherThan"),
                 danger.fields().optional("when", WHEN, Danger.When.LIFTING),
                 danger.fields().require("because", Readings::text, "?"),
                 danger.fields().require("instead", Readings::text, "?"),

@@ -53,7 +53,16 @@ final class Bench {
         return new Rope(
                 "R",
                 "a rope",
-                new RopeIdentity(construction, fibre, "", "", diameter, Lay.NONE, "", "", ""),
+                new RopeIdentity(
+                        construction,
+                        fibre,
+                        construction == Construction.WIRE ? "IWRC" : "",
+                        "",
+                        diameter,
+                        Lay.NONE,
+                        "",
+                        "",
+                        ""),
                 new LinearMass(0),
                 new UnitPrice(1000),
                 new Rope.Cutting(new Length(10), new Length(1)),

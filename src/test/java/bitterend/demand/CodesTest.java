@@ -10,15 +10,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.ClearRope;
 import bitterend.catalogue.CodeRule;
 import bitterend.catalogue.CodeRule.Rule;
 import bitterend.catalogue.Codes;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Suits;
+import bitterend.catalogue.Term;
 import bitterend.demand.Assembly.Terms;
 import bitterend.demand.Assembly.Use;
 import bitterend.exchange.SplicesJson;
@@ -67,6 +70,36 @@ final class CodesTest {
         assertTrue(
                 said(refused, true).contains("a finished length of at least 0." + shortest + " m"),
                 said(refused, true));
+    }
+
+    /** A row of the shop's own asks more than the code and is named, never less: 5 and 12 diameters beside the 10 of us. */
+    @ParameterizedTest
+    @CsvSource({"60, 210, code us", "144, 234, the shop's own row"})
+    void clearRope_ofTheShopsOwnIsNeverBelowTheCode(long own, long shortest, String who) {
+        SpliceBook book = new SpliceBook(
+                BOOK.fids(),
+                BOOK.layTurns(),
+                BOOK.terminations(),
+                BOOK.preparations(),
+                List.of(new ClearRope(Suits.ANY, false, least(own))),
+                BOOK.bench(),
+                BOOK.codes(),
+                BOOK.thimbles(),
+                BOOK.fittings());
+        EndSpec fork =
+                new EndSpec("swaged", EyeSpec.NONE, new EndSpec.FittingSpec("", Bench.fine(45)), EndSpec.Options.NONE);
+        assertEquals(
+                1,
+                demanded(book, WIRE, shortest, fork, fork, Use.LIFTING, "us")
+                        .pieces()
+                        .size());
+        Demanded refused = demanded(book, WIRE, shortest - 1, fork, fork, Use.LIFTING, "us");
+        assertEquals(List.of(), refused.pieces());
+        assertTrue(said(refused, true).contains(": " + who), said(refused, true));
+    }
+
+    private static Allowance least(long mm) {
+        return new Allowance(List.of(new Term.Fixed(Bench.fine(mm))), List.of(), Provenance.ORDER);
     }
 
     /** 29 CFR 1926.251(d) and (c)(4)(i): full tucks at least natural 3, synthetic 4, wire 3. */

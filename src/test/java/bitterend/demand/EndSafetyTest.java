@@ -7,6 +7,7 @@ import static bitterend.demand.Bench.mm;
 import static bitterend.demand.Bench.model;
 import static bitterend.demand.Bench.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Construction;
@@ -25,6 +26,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Dangerous ends are refused for lifting, with the reason and what would do; in other use they are warned of. */
 final class EndSafetyTest {
@@ -86,8 +88,37 @@ final class EndSafetyTest {
 
     /** TB 55-1900-232-10 p. 2-52: swaging only on wire with an independent wire-rope core. */
     @ParameterizedTest
-    @CsvSource({"fibre, 0", "IWRC, 1", "fibre core, 0", "strand, 1", "FC, 0", "'', 1"})
+    @CsvSource({
+        "fibre, 0",
+        "IWRC, 1",
+        "fibre core, 0",
+        "strand, 1",
+        "FC, 0",
+        "NFC, 0",
+        "SFC, 0",
+        "polypropylene, 0",
+        "wire rope, 1"
+    })
     void swagedEnd_isNotForFibreCoreWire(String core, int pieces) {
+        Demanded demanded = swagedOn(core, Terms.USUAL);
+        assertEquals(pieces, demanded.pieces().size());
+        assertEquals(pieces == 0, said(demanded, true).contains("TB 55-1900-232-10"));
+        assertFalse(said(demanded, false).contains("TB 55-1900-232-10"));
+    }
+
+    /** Whoever does not say what the core is of may not lift by a swaged end, and is told otherwise. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "type 3"})
+    void swagedEnd_asksForTheCore(String core) {
+        Demanded general = swagedOn(core, Terms.USUAL);
+        assertEquals(1, general.pieces().size());
+        assertTrue(said(general, false).contains("a core named in ropes.json"), said(general, false));
+        Demanded lifting = swagedOn(core, lifting(""));
+        assertEquals(List.of(), lifting.pieces());
+        assertTrue(said(lifting, true).contains("a core named in ropes.json"), said(lifting, true));
+    }
+
+    private static Demanded swagedOn(String core, Terms terms) {
         RopeIdentity identity = new RopeIdentity(
                 Construction.WIRE,
                 Fibre.STEEL,
@@ -102,9 +133,7 @@ final class EndSafetyTest {
                 "R", "wire", identity, WIRE.mass(), WIRE.price(), WIRE.cutting(), WIRE.worth(), WIRE.usualReel());
         EndSpec swaged =
                 new EndSpec("swaged", EyeSpec.NONE, new EndSpec.FittingSpec("", Bench.fine(45)), EndSpec.Options.NONE);
-        Demanded demanded = demanded(rope, swaged, Terms.USUAL);
-        assertEquals(pieces, demanded.pieces().size());
-        assertEquals(pieces == 0, said(demanded, true).contains("TB 55-1900-232-10"));
+        return demanded(rope, swaged, terms);
     }
 
     /** Inside length laid flat: soft fibre eye 3 D, hand-spliced wire 10 D; common practice, no source. */
@@ -136,6 +165,12 @@ final class EndSafetyTest {
         assertTrue(said(demanded(withSleeve, WIRE, small, lifting("en")), true).contains("at least 180 mm laid flat"));
         assertEquals(
                 1, demanded(withSleeve, WIRE, large, lifting("en")).pieces().size());
+        List<String> asked = demanded(withSleeve, WIRE, large, lifting("en"))
+                .findCard()
+                .flatMap(SpliceCard::findCode)
+                .map(CodeInForce::asks)
+                .orElseThrow();
+        assertTrue(asked.stream().anyMatch(line -> line.contains("lay of the rope from memory")), asked::toString);
     }
 
     /** Five in all synthetics: published handbook [4], p. 210, published handbook [9], p. 97, published handbook [8], p. 40; fewer than four refused: 29 CFR 1926.251(d). */

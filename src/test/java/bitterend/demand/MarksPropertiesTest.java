@@ -116,7 +116,10 @@ final class MarksPropertiesTest {
         SpliceCard card = made.get().findCard().orElseThrow();
         FineLength sum = card.clear().plus(amounts.named("rounding up"));
         for (SpliceCard.End end : card.ends()) {
-            sum = sum.plus(end.tail()).plus(end.takeUp()).plus(amounts.of(end.name(), "margin of the take-up"));
+            sum = sum.plus(end.tail())
+                    .plus(end.takeUp())
+                    .plus(amounts.of(end.name(), "back out of the socket"))
+                    .plus(amounts.of(end.name(), "margin of the take-up"));
             boolean eyed = end.kind() == Kind.EYE || end.kind() == Kind.LOOP;
             sum = eyed ? sum.plus(end.eye().round()) : sum;
         }
@@ -227,8 +230,10 @@ final class MarksPropertiesTest {
         if (centres.get(0) < 3 * d * 3 / 2) {
             faults.add("no saddle of rope beyond the first, " + centres.get(0));
         }
-        if (centres.get(centres.size() - 1) + 3 * d / 2 > tail(wanted)) {
-            faults.add("the last does not sit on the tail");
+        long last = centres.get(centres.size() - 1);
+        boolean joins = wanted.row().kind() == Kind.JOIN;
+        if (last + (joins ? 3 * d - 1 : 3 * d / 2) > tail(wanted)) {
+            faults.add(joins ? "too near the other rope's" : "the last does not sit on the tail");
         }
         for (int i = 1; i < centres.size(); i++) {
             if (centres.get(i) - centres.get(i - 1) < 6 * d - 1) {
@@ -266,7 +271,10 @@ final class MarksPropertiesTest {
         }
 
         FineLength toThroat(String end) {
-            return of(end, "trim").plus(of(end, "tail")).plus(of(end, "round the eye"));
+            return of(end, "trim")
+                    .plus(of(end, "tail"))
+                    .plus(of(end, "back out of the socket"))
+                    .plus(of(end, "round the eye"));
         }
 
         /** Where the rope of this end ends, the other eye and its tail taken off. */
@@ -338,7 +346,7 @@ final class MarksPropertiesTest {
     @Provide
     Arbitrary<Wanted> clipped() {
         return sized(Arbitraries.of(BOOK.terminations().stream()
-                .filter(row -> row.id().equals("clip-eye"))
+                .filter(row -> row.id().equals("clip-eye") || row.id().equals("clip-joint"))
                 .toList()));
     }
 

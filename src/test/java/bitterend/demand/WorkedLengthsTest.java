@@ -15,6 +15,7 @@ import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Fitting;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -53,6 +54,25 @@ final class WorkedLengthsTest {
         assertEquals(fine(-300), amount(derivation, "end A: throat to bearing point"));
         assertEquals(new Length(10_571), derivation.cut());
         assertEquals(new FineLength(304), amount(derivation, "rounding up")); // 10,570.970 and a hair
+    }
+
+    /**
+     * 16 mm wire, 3 m from the pin, 82 mm from the pin to where the rope turns round the wedge, 60 mm back to the mouth, 150 mm
+     * out of it: 3,000 - 82 + 60 + 150. Without the 60, 90 mm stand out, less than the lay that NAVEDTRA 14080 p. 3-9 asks.
+     */
+    @Test
+    void wedgeSocket_countsTheRopeBackToItsMouth() {
+        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(16));
+        Fitting wedge = new Fitting("wedge-16", "wedge", fine(82), fine(60), FineLength.ZERO, mm(16), mm(16));
+        SpliceBook book = BUILT_IN.withHardware(List.of(), List.of(wedge));
+        EndSpec end = new EndSpec("wedge-socket", EyeSpec.NONE, new FittingSpec("wedge-16", fine(82)), Options.NONE);
+        Derivation derivation = derive(book, wire, make(Length.ofMetres(3), end, EndSpec.of("plain")));
+        assertEquals(fine(60), amount(derivation, "end A: back out of the socket"));
+        assertEquals(fine(150), amount(derivation, "end A: tail"));
+        assertEquals(new Length(3_128), derivation.cut());
+        EndSpec depthAlone = new EndSpec("wedge-socket", EyeSpec.NONE, new FittingSpec("", fine(82)), Options.NONE);
+        Derivation longer = derive(book, wire, make(Length.ofMetres(3), depthAlone, EndSpec.of("plain")));
+        assertEquals(fine(82), amount(longer, "end A: back out of the socket"));
     }
 
     @Test

@@ -64,7 +64,10 @@ final class TerminationsPageTest {
 
     private static String tail(Termination row) {
         Allowance projection = row.tucking().projection();
-        return cell(row.allowance(What.TAIL)) + (projection.isNothing() ? "" : " + " + steps(projection));
+        Allowance back = row.allowance(What.RETURN);
+        return cell(row.allowance(What.TAIL))
+                + (projection.isNothing() ? "" : " + " + steps(projection))
+                + (back.isNothing() ? "" : "; " + steps(back) + " back out of the socket");
     }
 
     private static String cell(Allowance allowance) {
