@@ -2,6 +2,7 @@ package bitterend.demand;
 
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Termination;
+import bitterend.catalogue.Termination.What;
 import bitterend.demand.Derivation.Line;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -138,7 +139,9 @@ final class StandingPart {
 
     private String bearing(MadeEnd end) {
         if (!end.hasEye()) {
-            return "centre of the pin to the bottom of the bore";
+            return end.allowance(What.RETURN).isNothing()
+                    ? "centre of the pin to the bottom of the bore"
+                    : "centre of the pin to where the rope turns round the wedge";
         }
         if (end.eye().firm()) {
             return "of the thimble";
