@@ -9,9 +9,6 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The value curves of a study. Of a typed one each length is worked out once: packings ask for the same over and over. */
 final class Curves {
-    /** Longer coils are worked out every time; a table takes 8 bytes a millimetre. */
-    private static final int LONGEST_MM = 1_100_000;
-
     private final RackWorth worth;
     private final Length longest;
     private final Map<StockValue, OfRack> racks = new ConcurrentHashMap<>();

@@ -56,7 +56,7 @@ public record Study(
     }
 
     /** A study with one value curve, whatever is on the rack, capped at the cheapest offer by the metre. */
-    public static Study of(
+    public static Study ofOneCurve(
             Rope rope, StockValue value, Prices prices, List<Offer> offers, List<List<Length>> weeks, Size size) {
         Optional<UnitPrice> cheapest = Offer.cheapest(rope.id(), offers).map(Offer::byMetre);
         StockValue capped =

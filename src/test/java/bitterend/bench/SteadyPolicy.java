@@ -46,7 +46,7 @@ interface SteadyPolicy {
 
     /** As few reels as can be opened, then by the older curve; packed exactly. */
     static SteadyPolicy coilsFirst(SteadyRope rope) {
-        Cost dear = rope.paid(rope.reels().length - 1).times(20);
+        Cost dear = rope.paid(rope.reels().size() - 1).times(20);
         return new Packed(rope, rack -> older(rope), dear);
     }
 
@@ -79,7 +79,7 @@ interface SteadyPolicy {
         Tightest(SteadyRope rope, SteadyRack rack) {
             this.rope = rope;
             this.rack = rack;
-            opened = new int[rope.reels().length];
+            opened = new int[rope.reels().size()];
             rack.coils().forEach(coil -> there.add(new long[] {coil.mm(), 0}));
         }
 
@@ -101,9 +101,9 @@ interface SteadyPolicy {
         }
 
         private long[] open() {
-            int size = rope.reels().length - 1;
+            int size = rope.reels().size() - 1;
             opened[size]++;
-            long[] reel = {rope.reels()[size] * 1000L, 0};
+            long[] reel = {rope.reels().get(size) * 1000L, 0};
             there.add(reel);
             return reel;
         }
@@ -128,7 +128,7 @@ interface SteadyPolicy {
         @Override
         public void cut(SteadyRack rack, List<Length> pieces) {
             if (pieces.isEmpty()) {
-                rack.after(rack.coils(), new int[rope.reels().length], 0);
+                rack.after(rack.coils(), new int[rope.reels().size()], 0);
                 return;
             }
             StockValue today = worth.apply(rack);
@@ -140,7 +140,7 @@ interface SteadyPolicy {
             }
             Map<String, RunLoad[]> loads = new PlanPrice(problem).loads(packing);
             List<Length> left = new ArrayList<>();
-            int[] opened = new int[rope.reels().length];
+            int[] opened = new int[rope.reels().size()];
             int fetched = 0;
             for (Reel reel : problem.reels()) {
                 RunLoad[] load = loads.get(reel.id());
@@ -167,10 +167,10 @@ interface SteadyPolicy {
             for (Length coil : rack.coils()) {
                 reels.add(reel("coil " + reels.size(), SteadyRope.ID, coil, false));
             }
-            for (int size = 0; size < rope.reels().length; size++) {
+            for (int size = 0; size < rope.reels().size(); size++) {
                 String mark = Integer.toString(size);
                 ropes.put(mark, rope.rope().named(mark));
-                Length whole = Length.ofMetres(rope.reels()[size]);
+                Length whole = Length.ofMetres(rope.reels().get(size));
                 Cost paid = rope.paid(size);
                 values.put(
                         mark, left -> left.isShorterThan(whole) ? min(today.of(left), share(paid, left, whole)) : paid);
@@ -196,7 +196,7 @@ interface SteadyPolicy {
             List<Piece> pieces = new ArrayList<>();
             for (Length length : lengths) {
                 List<Piece.RopeChoice> choices = new ArrayList<>(List.of(new Piece.RopeChoice(SteadyRope.ID, length)));
-                for (int size = 0; size < rope.reels().length; size++) {
+                for (int size = 0; size < rope.reels().size(); size++) {
                     choices.add(new Piece.RopeChoice(Integer.toString(size), length));
                 }
                 pieces.add(new Piece(

@@ -27,25 +27,25 @@ import java.util.SplittableRandom;
  * @param orders a week, in hundredths
  * @param most pieces of an order
  */
-record SteadyRope(String name, int[] reels, int dearer, double shortest, double longest, int orders, int most) {
+record SteadyRope(String name, List<Integer> reels, int dearer, double shortest, double longest, int orders, int most) {
     static final String ID = "W";
     private static final UnitPrice PRICE = new UnitPrice(310_000);
     private static final int STANDARD_LENGTHS = 6;
 
     static List<SteadyRope> all() {
         return List.of(
-                new SteadyRope("short", new int[] {200}, 0, 1, 8, 600, 4),
-                new SteadyRope("mixed", new int[] {200}, 0, 2, 40, 150, 3),
-                new SteadyRope("medium", new int[] {200}, 0, 8, 30, 120, 3),
-                new SteadyRope("long", new int[] {200}, 0, 25, 75, 70, 3),
-                new SteadyRope("half-reel", new int[] {100}, 0, 25, 48, 100, 2),
-                new SteadyRope("lumpy", new int[] {200}, 0, 4, 16, 25, 12),
-                new SteadyRope("rare", new int[] {200}, 0, 5, 35, 20, 2),
-                new SteadyRope("fast", new int[] {300}, 0, 3, 45, 400, 3),
-                new SteadyRope("short+long", new int[] {200}, 0, -2, 60, 150, 2),
-                new SteadyRope("standard", new int[] {200}, 0, 6, 42, 200, 2),
-                new SteadyRope("two-sizes", new int[] {100, 220}, 6, 3, 40, 250, 2),
-                new SteadyRope("three-sizes", new int[] {60, 110, 220}, 6, 4, 36, 120, 2));
+                new SteadyRope("short", List.of(200), 0, 1, 8, 600, 4),
+                new SteadyRope("mixed", List.of(200), 0, 2, 40, 150, 3),
+                new SteadyRope("medium", List.of(200), 0, 8, 30, 120, 3),
+                new SteadyRope("long", List.of(200), 0, 25, 75, 70, 3),
+                new SteadyRope("half-reel", List.of(100), 0, 25, 48, 100, 2),
+                new SteadyRope("lumpy", List.of(200), 0, 4, 16, 25, 12),
+                new SteadyRope("rare", List.of(200), 0, 5, 35, 20, 2),
+                new SteadyRope("fast", List.of(300), 0, 3, 45, 400, 3),
+                new SteadyRope("short+long", List.of(200), 0, -2, 60, 150, 2),
+                new SteadyRope("standard", List.of(200), 0, 6, 42, 200, 2),
+                new SteadyRope("two-sizes", List.of(100, 220), 6, 3, 40, 250, 2),
+                new SteadyRope("three-sizes", List.of(60, 110, 220), 6, 4, 36, 120, 2));
     }
 
     Rope rope() {
@@ -76,13 +76,13 @@ record SteadyRope(String name, int[] reels, int dearer, double shortest, double 
 
     /** The size that is cheapest by the metre. */
     Length usual() {
-        return Length.ofMetres(reels[reels.length - 1]);
+        return Length.ofMetres(reels.get(reels.size() - 1));
     }
 
     /** What a reel of a size costs: the smaller, the dearer by the metre. */
     Cost paid(int size) {
-        Cost bare = PRICE.of(Length.ofMetres(reels[size]));
-        return bare.plus(new Cost(bare.millis() * dearer * (reels.length - 1 - size) / 100));
+        Cost bare = PRICE.of(Length.ofMetres(reels.get(size)));
+        return bare.plus(new Cost(bare.millis() * dearer * (reels.size() - 1 - size) / 100));
     }
 
     UnitPrice price() {

@@ -103,13 +103,16 @@ final class Years implements Callable<Integer> {
         }
         StringBuilder line = new StringBuilder(
                 String.format(Locale.ROOT, "%-11s %4d past pieces, %.2f", rope.name(), pieces / draws, above));
-        differences.forEach((name, each) -> line.append(String.format(
-                Locale.ROOT,
-                "; %s %s[%.1f, %.0f]",
-                name,
-                name.equals(REFERENCE) ? "" : String.format(Locale.ROOT, "%+.2f +- %.2f ", mean(each), error(each)),
-                sums.get(name)[0] / draws,
-                sums.get(name)[1] / draws)));
+        differences.forEach((name, each) -> {
+            double[] sum = sums.getOrDefault(name, new double[2]);
+            line.append(String.format(
+                    Locale.ROOT,
+                    "; %s %s[%.1f, %.0f]",
+                    name,
+                    name.equals(REFERENCE) ? "" : String.format(Locale.ROOT, "%+.2f +- %.2f ", mean(each), error(each)),
+                    sum[0] / draws,
+                    sum[1] / draws));
+        });
         out().println(line);
     }
 

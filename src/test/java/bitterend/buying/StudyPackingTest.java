@@ -84,6 +84,6 @@ final class StudyPackingTest {
                 bitterend.measure.Cost.ZERO,
                 bitterend.measure.Cost.ZERO,
                 bitterend.measure.Cost.ZERO);
-        return Study.of(Stall.rope(), value, prices, offers, weeks, new Study.Size(5, 16, WEEKS));
+        return Study.ofOneCurve(Stall.rope(), value, prices, offers, weeks, new Study.Size(5, 16, WEEKS));
     }
 }

@@ -112,7 +112,7 @@ final class StudyTest {
         StockValue byMetre = length -> length.isShorterThan(Length.ofMetres(10))
                 ? bitterend.measure.Cost.ZERO
                 : new bitterend.measure.UnitPrice(1000).of(length);
-        Study study = Study.of(
+        Study study = Study.ofOneCurve(
                 Stall.rope(),
                 byMetre,
                 Prices.NONE,
@@ -192,7 +192,7 @@ final class StudyTest {
     }
 
     private static Study study(long seed, int scenarios, int length, List<List<Length>> weeks, List<Offer> offers) {
-        return Study.of(
+        return Study.ofOneCurve(
                 Stall.rope(), StockValue.NOTHING, Prices.NONE, offers, weeks, new Study.Size(seed, scenarios, length));
     }
 }

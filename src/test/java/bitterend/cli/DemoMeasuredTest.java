@@ -95,8 +95,8 @@ final class DemoMeasuredTest {
     @Test
     void underTension_itIsCutSlack() throws IOException {
         double slack = 11_000 / 1.02;
-        long cut = up(slack - 250 + round(250, 0) + TAIL + TAKE_UP);
-        assertTrue(run("lengths", shop.toString(), "G-2118/2").contains("= " + metres(cut)), "" + cut);
+        long cut = up(slack - 250.0 + round(250, 0) + TAIL + TAKE_UP);
+        assertTrue(run("lengths", shop.toString(), "G-2118/2").contains("= " + metres((double) cut)), "" + cut);
         String cards = cards();
         assertTrue(cards.contains("10.784 m slack and dry on the floor"), cards);
         assertTrue(

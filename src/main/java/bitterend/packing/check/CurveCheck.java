@@ -39,7 +39,7 @@ final class CurveCheck {
         faults.unless(!freeToHold, Check.CURVE, rope, "neither interest nor room is counted");
         CurveFormula formula = new CurveFormula(coils.past(), terms);
         checkOwnPrice(rope, coils, formula);
-        double[] worth = formula.worth(coils.own().millisPerMetre(), coils.rack());
+        double[] worth = formula.worth((double) coils.own().millisPerMetre(), coils.rack());
         long[] stated = coils.steps();
         for (int step = 0; step < stated.length; step++) {
             double off = worth[step] - stated[step];
@@ -63,7 +63,7 @@ final class CurveCheck {
         int reel =
                 (int) Math.min(terms.steps(), terms.reel().mm() / terms.grid().mm());
         boolean within = own >= price && own <= price + price / 2;
-        boolean paysNoMore = own == price || formula.worth(own, bitterend.measure.Length.ZERO)[reel] <= paid;
+        boolean paysNoMore = own == price || formula.worth((double) own, bitterend.measure.Length.ZERO)[reel] <= paid;
         double next = own + Math.max(1, price * OWN_PRICE_STEP);
         boolean paysAsMuch =
                 own == price + price / 2 || formula.worth(next, bitterend.measure.Length.ZERO)[reel] > paid;

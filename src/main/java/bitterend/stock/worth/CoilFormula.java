@@ -73,12 +73,12 @@ final class CoilFormula {
         double paid = low * (terms.reel().mm() / MM);
         int reel =
                 (int) Math.min(terms.steps(), terms.reel().mm() / terms.grid().mm());
-        if (values(high, 0)[reel] <= paid) {
+        if (values((double) high, 0)[reel] <= paid) {
             return new UnitPrice(high);
         }
         for (int halving = 0; halving < HALVINGS && high - low > 1; halving++) {
             long middle = low + (high - low) / 2;
-            if (values(middle, 0)[reel] <= paid) {
+            if (values((double) middle, 0)[reel] <= paid) {
                 low = middle;
             } else {
                 high = middle;
@@ -89,7 +89,7 @@ final class CoilFormula {
 
     /** The worth at each step of the grid, from nothing; rounded down once, to 1/1000 minor unit. */
     long[] steps(UnitPrice own, Length rack) {
-        double[] values = values(own.millisPerMetre(), rack.mm() / MM);
+        double[] values = values((double) own.millisPerMetre(), rack.mm() / MM);
         long[] steps = new long[values.length];
         for (int step = 0; step < steps.length; step++) {
             steps[step] = new Cost((long) Math.floor(values[step])).millis();

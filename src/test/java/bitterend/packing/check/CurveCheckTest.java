@@ -64,7 +64,7 @@ final class CurveCheckTest {
         for (long off : new long[] {-1_000, 1_000}) {
             UnitPrice own = new UnitPrice(sound.own().millisPerMetre() + off);
             CurveFormula formula = new CurveFormula(sound.past(), TERMS);
-            double[] worth = formula.worth(own.millisPerMetre(), sound.rack());
+            double[] worth = formula.worth((double) own.millisPerMetre(), sound.rack());
             long[] steps = new long[worth.length];
             for (int i = 0; i < steps.length; i++) {
                 steps[i] = (long) worth[i];

@@ -29,7 +29,7 @@ final class CoilValueTest {
             double[] byHand = EverySet.values(past, terms, value.own(), rack);
             long[] steps = value.steps();
             for (int step = 0; step < steps.length; step++) {
-                assertEquals(byHand[step], steps[step], 1.001, "rope " + rope + ", step " + step);
+                assertEquals(byHand[step], (double) steps[step], 1.001, "rope " + rope + ", step " + step);
             }
         }
     }
