@@ -5,6 +5,7 @@ import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.exchange.Shop;
+import bitterend.exchange.ShopFolder;
 import bitterend.finding.Finding;
 import bitterend.measure.Ratio;
 import bitterend.measure.Units;
@@ -45,9 +46,17 @@ final class PlanViews {
 
     /** What the demand model has to say about the work, as far as it does not stop it. */
     private static List<Finding> notes(Shop shop) {
-        return Stream.concat(
-                        shop.leftOut().stream(),
-                        shop.orders().stream().flatMap(order -> order.demanded().findings().stream()))
+        Stream<Finding> ofOrders = shop.orders().stream().flatMap(order -> order.demanded().findings().stream());
+        Stream<Finding> ofTheShop = liftsWithoutCode(shop) ? Stream.of(ShopFolder.noCode()) : Stream.empty();
+        return Stream.of(shop.leftOut().stream(), ofOrders, ofTheShop)
+                .flatMap(findings -> findings)
                 .toList();
+    }
+
+    private static boolean liftsWithoutCode(Shop shop) {
+        return shop.orders().stream()
+                .flatMap(order -> order.demanded().findCard().stream())
+                .flatMap(card -> card.findCode().stream())
+                .anyMatch(inForce -> inForce.code().isEmpty());
     }
 }

@@ -158,14 +158,19 @@ public final class ShopFolder {
                 .map(Assembly::terms)
                 .anyMatch(terms -> terms.use().isLifting() && terms.code().isEmpty());
         if (lifting && settings.bench().code().isEmpty()) {
-            findings.add(Finding.warning(
-                    ShopJson.NAME,
-                    "",
-                    "code",
-                    "",
-                    "the code that holds for slings and lifting, such as us or en: where none is stated, the larger"
-                            + " figure of all holds"));
+            findings.add(noCode());
         }
+    }
+
+    /** That slings are made and no code is stated: the line of the day. */
+    public static Finding noCode() {
+        return Finding.warning(
+                ShopJson.NAME,
+                "",
+                "code",
+                "",
+                "the code that holds for slings and lifting, such as us or en: where none is stated, the larger figure of"
+                        + " all holds");
     }
 
     private List<Reel> reels(Ropes ropes) {

@@ -53,8 +53,14 @@ final class CodeInForceTest {
         orders(sling(1, "3 m", "lifting", ""), sling(2, "4 m", "lifting", ""), sling(3, "5 m", "", ""));
         String told = run(0, "check", shop.toString()).out();
         assertEquals(1, told.split("where none is stated, the larger", -1).length - 1, told);
+        String plan = run(0, "plan", shop.toString(), "--time", "1s").out().replaceAll("\\s+", " ");
+        assertEquals(1, plan.split("where none is stated, the larger", -1).length - 1, plan);
         state("en");
         assertFalse(run(0, "check", shop.toString()).out().contains("where none is stated"));
+        assertFalse(run(0, "plan", shop.toString(), "--time", "1s")
+                .out()
+                .replaceAll("\\s+", " ")
+                .contains("where none is stated"));
     }
 
     /** 12 mm wire, two tails of 36 D and two eyes of 200 mm: with 10 D between (8 CCR 5045(b)) 1,384 mm, with 15 D 1,444 mm. */
