@@ -7,11 +7,13 @@ package bitterend.catalogue;
  * @param other full tucks at least in synthetic fibre and wire; 0 where nothing is tucked
  * @param form how they are made
  * @param projection tail left past the last tuck
+ * @param advised full tucks that handbooks ask in synthetic fibre, each strand on its side
  * @param provenance where the least numbers come from
  */
-public record Tucking(int natural, int other, Form form, Allowance projection, Provenance provenance) {
+public record Tucking(int natural, int other, Form form, Allowance projection, Advised advised, Provenance provenance) {
     /** Nothing is tucked. */
-    public static final Tucking NONE = new Tucking(0, 0, Form.PLAIN, Allowance.NOTHING, Provenance.ARITHMETIC);
+    public static final Tucking NONE =
+            new Tucking(0, 0, Form.PLAIN, Allowance.NOTHING, Advised.NONE, Provenance.ARITHMETIC);
 
     public Tucking {
         if (natural < 0 || other < 0 || (natural == 0) != (other == 0)) {
@@ -36,6 +38,27 @@ public record Tucking(int natural, int other, Form form, Allowance projection, P
             if (taper < 0 || half < 0 || sides < 1 || sides > 2 || taper % sides != 0) {
                 throw new IllegalArgumentException("taper " + taper + ", half " + half + ", sides " + sides);
             }
+        }
+    }
+
+    /**
+     * What is warned of below, though it is not refused.
+     *
+     * @param count full tucks of each strand on its side; 0 for none
+     * @param provenance who asks it
+     */
+    public record Advised(int count, Provenance provenance) {
+        public static final Advised NONE = new Advised(0, Provenance.ARITHMETIC);
+
+        public Advised {
+            if (count < 0) {
+                throw new IllegalArgumentException("advised " + count);
+            }
+        }
+
+        /** {@code 5 full tucks in every synthetic (a source)}. */
+        public String words() {
+            return count + " full tucks in every synthetic (" + provenance.source() + ")";
         }
     }
 

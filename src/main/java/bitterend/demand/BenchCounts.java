@@ -15,8 +15,8 @@ final class BenchCounts {
         if (!end.termination().tucking().isNone()) {
             counts.add(tucks(end, rope));
         }
-        if (EndSafety.isBelowFive(end, rope)) {
-            counts.add("handbooks ask five full tucks in every synthetic");
+        if (EndSafety.isBelowAdvised(end, rope)) {
+            counts.add("advised: " + end.termination().tucking().advised().words());
         }
         if (end.yardsticks().counted().clips() > 0) {
             counts.addAll(clips(end, rope));

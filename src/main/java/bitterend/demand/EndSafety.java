@@ -10,9 +10,6 @@ import bitterend.measure.Units;
 
 /** Ends that are dangerous on their rope or in their size: refused for lifting, warned of otherwise. */
 final class EndSafety {
-    /** Handbooks ask five full tucks in every synthetic; a regulation refuses fewer than four. */
-    static final int TUCKS_IN_SYNTHETICS = 5;
-
     private final Units units;
 
     EndSafety(Units units) {
@@ -84,21 +81,25 @@ final class EndSafety {
     }
 
     private static void checkTucks(MadeEnd end, Rope rope, Problems problems) {
-        if (isBelowFive(end, rope)) {
+        if (isBelowAdvised(end, rope)) {
             problems.remark(
                     end.name(),
                     end.termination().id() + " on " + rope.id() + " with "
                             + Tail.fullOnASide(end.termination(), end.spec().options(), rope) + " full tucks",
-                    "five full tucks, which handbooks ask in every synthetic; fewer than four are refused");
+                    end.termination().tucking().advised().words() + "; fewer than "
+                            + end.termination().tucking().least(rope.fibre())
+                                    / end.termination().tucking().form().sides()
+                            + " are refused");
         }
     }
 
     /** Whether a synthetic rope gets fewer full tucks than handbooks ask. */
-    static boolean isBelowFive(MadeEnd end, Rope rope) {
+    static boolean isBelowAdvised(MadeEnd end, Rope rope) {
         return !end.termination().tucking().isNone()
                 && end.termination().kind() != Kind.BARE
                 && !rope.isWire()
                 && !rope.fibre().isNatural()
-                && Tail.fullOnASide(end.termination(), end.spec().options(), rope) < TUCKS_IN_SYNTHETICS;
+                && Tail.fullOnASide(end.termination(), end.spec().options(), rope)
+                        < end.termination().tucking().advised().count();
     }
 }

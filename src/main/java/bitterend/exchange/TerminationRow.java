@@ -141,7 +141,8 @@ final class TerminationRow {
     }
 
     private Tucking tucking(JsonObject tucks) {
-        tucks.allowOnly("natural", "other", "taper", "half", "sides", "projection", "source", "grade", "verified");
+        tucks.allowOnly(
+                "natural", "other", "taper", "half", "sides", "projection", "advised", "source", "grade", "verified");
         Reading<Integer> count = Readings.whole(0, 100);
         Fields stated = tucks.fields();
         int natural = stated.require("natural", count, 0);
@@ -161,7 +162,14 @@ final class TerminationRow {
                 other,
                 new Tucking.Form(taper, stated.optional("half", count, 0), sides),
                 tucks.has("projection") ? BookRow.allowance(tucks.object("projection"), usual) : Allowance.NOTHING,
+                tucks.has("advised") ? advised(tucks.object("advised")) : Tucking.Advised.NONE,
                 BookRow.provenance(stated, usual));
+    }
+
+    private Tucking.Advised advised(JsonObject row) {
+        row.allowOnly("count", "source", "grade", "verified");
+        return new Tucking.Advised(
+                row.fields().require("count", Readings.whole(1, 100), 1), BookRow.provenance(row.fields(), usual));
     }
 
     private Work work(Work base) {

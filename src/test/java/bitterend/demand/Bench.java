@@ -142,7 +142,13 @@ final class Bench {
     }
 
     static Tucking withoutProjection(Tucking tucking) {
-        return new Tucking(tucking.natural(), tucking.other(), tucking.form(), Allowance.NOTHING, tucking.provenance());
+        return new Tucking(
+                tucking.natural(),
+                tucking.other(),
+                tucking.form(),
+                Allowance.NOTHING,
+                tucking.advised(),
+                tucking.provenance());
     }
 
     static SpliceBook withThimbles(SpliceBook book, Thimble... thimbles) {
