@@ -409,7 +409,7 @@ final class LedgerFileTest {
         run(0, "stock", "receive", shop, "N-9", "DB12", "10 m", "--lot", "uncut");
         assertTrue(run(0, "stock", "trace", shop, "--lot", "uncut").out().contains("N-9"));
         run(3, "stock", "trace", shop, "--lot", "never");
-        assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118", "--json")
+        assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-119", "--json")
                 .out()
                 .contains("\"customer\":"));
     }
