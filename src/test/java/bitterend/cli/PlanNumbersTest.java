@@ -151,7 +151,7 @@ final class PlanNumbersTest {
         assertTrue(sheet.contains("reel R-105: posted"), sheet);
         assertTrue(sheet.contains("order 1001 changed: "), sheet);
         assertTrue(sheet.contains("order 1009: 2 pieces are not in this plan"), sheet);
-        assertTrue(sheet.contains("moved"), sheet);
+        assertTrue(sheet.contains("reel R-105: moved"), sheet);
     }
 
     private String lastPieceOf(String reel) throws IOException {
