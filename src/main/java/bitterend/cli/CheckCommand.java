@@ -10,6 +10,7 @@ import bitterend.exchange.ShopReading;
 import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
 import bitterend.report.OrderWords;
+import bitterend.report.page.Wording;
 import bitterend.store.SqliteLedger;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +89,7 @@ final class CheckCommand implements Callable<Integer> {
                 count(read.orders().size(), "order line"),
                 count(read.pieces().size(), "piece"),
                 count(read.reels().size(), "reel"));
-        terminal.out().println(read.settings().name() + ": " + things + ".");
+        terminal.out().println(Wording.printable(read.settings().name()) + ": " + things + ".");
         read.orders().forEach(this::inherited);
     }
 

@@ -1,6 +1,9 @@
 package bitterend.cli;
 
 import bitterend.exchange.ShopFolder;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -32,8 +35,25 @@ final class PlanOut {
         if (Files.isDirectory(file)) {
             return Optional.of("--out: found the folder " + out + ", expected the name of a file");
         }
-        return ShopFolder.isOfTheShop(shop, file)
-                ? Optional.of("--out: found " + out + ", which is a file of the shop; expected another")
+        if (ShopFolder.isOfTheShop(shop, file)) {
+            return Optional.of("--out: found " + out + ", which is a file of the shop; expected another");
+        }
+        return Files.exists(file) && !isPlan(file)
+                ? Optional.of("--out: found " + out
+                        + ", which is there and is no plan; expected a file that is not there yet,"
+                        + " or a plan to write anew")
                 : Optional.empty();
+    }
+
+    /** Whether the file begins as a plan does. */
+    private static boolean isPlan(Path file) {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(200), StandardCharsets.UTF_8).contains("\"bitterend/plan/");
+        } catch (IOException unreadable) {
+            return false;
+        }
     }
 }

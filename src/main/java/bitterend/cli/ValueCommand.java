@@ -147,10 +147,10 @@ final class ValueCommand implements Callable<Integer> {
                             "nothing to write: the coil curve is made anew every morning, and no stale curve is kept.");
             return;
         }
-        ValuesJson.write(shop.folder, own.typed());
+        String old = ValuesJson.write(shop.folder, own.typed());
         terminal.err()
                 .println("written: " + shop.folder.resolve(ValuesJson.NAME) + ", without the stale "
                         + (own.learned().size() == 1 ? "curve of " : "curves of ")
-                        + String.join(", ", own.learned().keySet()) + "; as it was: " + ValuesJson.OLD_NAME);
+                        + String.join(", ", own.learned().keySet()) + "; as it was: " + old);
     }
 }

@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -61,17 +60,27 @@ public final class ValuesJson {
         }
     }
 
-    /** Replaces the file by typed curves, whole; the file that was there stays beside it under {@link #OLD_NAME}. */
-    public static void write(Path folder, Map<String, KnotValue> typed) {
+    /**
+     * Replaces the file by typed curves, whole; the file that was there stays beside it under {@link #OLD_NAME}, or where an
+     * older one is kept under the next number.
+     *
+     * @return the name under which it stays
+     */
+    public static String write(Path folder, Map<String, KnotValue> typed) {
         Path file = folder.resolve(NAME);
         try {
-            if (Files.exists(file)) {
-                Files.copy(file, folder.resolve(OLD_NAME), StandardCopyOption.REPLACE_EXISTING);
+            String old = OLD_NAME;
+            for (int number = 2; Files.exists(folder.resolve(old)); number++) {
+                old = "values.old-" + number + ".json";
             }
+            if (Files.exists(file)) {
+                Files.copy(file, folder.resolve(old));
+            }
+            WholeFile.write(file, text(typed));
+            return old;
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
-        WholeFile.write(file, text(typed));
     }
 
     /** The text of the file with these typed curves. */

@@ -9,8 +9,10 @@ import bitterend.packing.Packer;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.quoting.sharing.Sharing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -33,7 +35,7 @@ public final class Quoter {
         marginal = new AddedWaste(basis, packer, effort);
     }
 
-    /** Why a request cannot be priced: pieces that no reel is long enough for. */
+    /** Why a request cannot be priced: pieces that no reel is long enough for, or more rope than can be worked out. */
     public List<Finding> problems(QuoteRequest request) {
         List<Finding> problems = new ArrayList<>();
         for (QuoteLine line : request.lines()) {
@@ -48,7 +50,26 @@ public final class Quoter {
                                 + LengthText.exact(rope.longest())));
             }
         }
+        request.lines().stream()
+                .filter(line -> !line.ownRope())
+                .collect(Collectors.groupingBy(QuoteLine::rope, TreeMap::new, Collectors.toList()))
+                .forEach((rope, lines) -> tooMuch(basis.newRope(rope), lines).ifPresent(problems::add));
         return problems;
+    }
+
+    private static Optional<Finding> tooMuch(NewRope rope, List<QuoteLine> lines) {
+        Length all = lines.stream().map(QuoteLine::cut).reduce(Length.ZERO, Length::plus);
+        QuoteLine most =
+                lines.stream().max(Comparator.comparing(QuoteLine::cut)).orElseThrow();
+        return all.isLongerThan(rope.most())
+                ? Optional.of(Finding.error(
+                        most.assembly().origin().file(),
+                        most.assembly().origin().place(),
+                        "quantity",
+                        String.valueOf(most.pieces().size()),
+                        "at most " + LengthText.exact(rope.most()) + " of " + most.rope()
+                                + " in one quote; ask for the rest in another"))
+                : Optional.empty();
     }
 
     /** The price of a request without problems. */

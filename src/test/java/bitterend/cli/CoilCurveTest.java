@@ -121,6 +121,10 @@ final class CoilCurveTest {
         assertEquals(0, Run.of("value", "" + shop, "--write").code());
         assertEquals(before, Files.readString(shop.resolve("values.old.json")));
         assertFalse(Files.readString(shop.resolve("values.json")).contains("knots"));
+        curve("");
+        assertTrue(Run.of("value", "" + shop, "--write").err().contains("values.old-2.json"));
+        assertEquals(before, Files.readString(shop.resolve("values.old.json")), "what was kept first");
+        assertEquals(before, Files.readString(shop.resolve("values.old-2.json")));
     }
 
     @Test

@@ -372,12 +372,21 @@ final class PlanNumbersTest {
     @Test
     void outThatIsNoFileOfItsOwn_isRefusedBeforeAnyWork() throws IOException {
         Map<String, Long> before = files();
-        for (String out :
-                new String[] {"", at, at + "/orders.csv", at + "/plans/1.json", at + "/../northgate/shop.json"}) {
+        Path other = Files.writeString(folder.resolve("another-shops-orders.csv"), "order,line\n");
+        for (String out : new String[] {
+            "",
+            at,
+            at + "/orders.csv",
+            at + "/plans/1.json",
+            at + "/../northgate/shop.json",
+            "/dev/null",
+            other.toString()
+        }) {
             Run run = run(2, "plan", at, "--out", out);
             assertTrue(run.err().contains("--out: found"), run.err());
             assertEquals("", run.out());
         }
+        assertEquals("order,line\n", Files.readString(other));
         assertEquals(before, files());
     }
 

@@ -171,6 +171,22 @@ final class QuoterTest {
         assertTrue(problems.get(0).expected().contains("10000 mm"));
     }
 
+    /** 400 new reels of 10 m hold 2,000 m for certain: half of their length. */
+    @Test
+    void moreRopeThanCanBeWorkedOut_isRefusedWhereItStands() {
+        assertEquals(
+                List.of(),
+                counter()
+                        .line("1", 5_000, 400)
+                        .quoter()
+                        .problems(counter().line("1", 5_000, 400).request()));
+        Counter counter = counter().line("1", 5_000, 401);
+        List<Finding> problems = counter.quoter().problems(counter.request());
+        assertEquals(1, problems.size());
+        assertEquals("quantity", problems.get(0).field());
+        assertTrue(problems.get(0).expected().contains("2000000 mm"), problems.get(0)::toString);
+    }
+
     /** Two of 5.1 m waste nearly a reel; two of 5 m fit one. */
     @Test
     void shorterWithinTheLeeway_isFoundWhereItSavesAReel() {

@@ -54,6 +54,11 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
                 .isPresent();
     }
 
+    /** So much of the rope can be worked out at a time: half of what the most new reels hold, which always suffices. */
+    public Length most() {
+        return new Length(longest().mm() / 2 * MOST_REELS);
+    }
+
     /** What a piece takes up on a run: its length and one cut loss, in millimetres. */
     long taken(Length cut) {
         return cut.mm() + loss();
