@@ -61,7 +61,7 @@ final class StockCutCommand implements Callable<Integer> {
     @Option(names = "--sample", paramLabel = "WHY", converter = Typed.Words.class, description = "Used up as a sample.")
     private @Nullable String sample;
 
-    @Option(names = "--sure", description = "It may reach over a flaw.")
+    @Option(names = "--sure", description = "It may reach over a flaw; it may be far off what the piece needs.")
     private boolean sure;
 
     @Mixin

@@ -40,7 +40,7 @@ public final class BenchCut {
      * @param reel the reel it comes off
      * @param length how long it came out
      * @param loss rope lost at the cut
-     * @param sure whether it may reach over a flaw
+     * @param sure whether it may reach over a flaw, or be far off what its piece needs
      */
     public record Cut(String reel, Length length, Length loss, boolean sure) {}
 
@@ -81,6 +81,7 @@ public final class BenchCut {
                     Wanted wanted = rules.apply(books);
                     Length needed = wanted.needed();
                     boolean tooShort = cut.length().isShorterThan(needed);
+                    checkConfirmed(cut, piece, needed);
                     Origin origin = Origin.ofPiece("", piece);
                     What what = new What(
                             tooShort ? Kind.CUT_SHORT : Kind.CUT,
@@ -90,6 +91,14 @@ public final class BenchCut {
                     write(books, cut, what);
                 })
                 .orElseThrow();
+    }
+
+    private static void checkConfirmed(Cut cut, String piece, Length needed) {
+        Length off = new Length(Math.abs(cut.length().minus(needed).mm()));
+        if (off.isLongerThan(MeasuredPiece.leeway(needed)) && !cut.sure()) {
+            throw new LedgerException.Contradictory("piece " + piece + " needs " + Words.of(needed) + "; "
+                    + Words.of(cut.length()) + " is more than 5 % off. If it is so, say it with --sure");
+        }
     }
 
     private record What(Kind kind, String note, Origin origin, PieceCut piece) {}

@@ -222,6 +222,7 @@ final class DrawPosting {
         if (same) {
             return;
         }
+        measured.checkLeft(known, gone ? Optional.empty() : Optional.of(reel), draw.reel());
         String note = known.isPositive()
                 ? RopeWork.countedNote("measured behind the last cut", reel, known)
                 : "the reel ended here";

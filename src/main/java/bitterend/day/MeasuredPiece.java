@@ -6,6 +6,7 @@ import bitterend.packing.Words;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.LedgerException.Refused;
 import bitterend.stock.Reel;
+import java.util.Optional;
 
 /** How long a piece came out, and whether that can be. */
 final class MeasuredPiece {
@@ -43,10 +44,30 @@ final class MeasuredPiece {
         return is;
     }
 
+    /** How far a figure may be off what is planned before it has to be confirmed: a share of it, but 100 mm anyhow. */
+    static Length leeway(Length planned) {
+        return Length.max(new Length(SHARE.timesRoundedDown(planned.mm())), ANYHOW);
+    }
+
+    /**
+     * What was measured behind the last cut of a reel, against what the ledger has there; that a reel ended is said by 0.
+     *
+     * @param standing the reel as it stands there; nothing where the ledger has none of it left
+     */
+    void checkLeft(Length known, Optional<Reel> standing, String id) {
+        Length is = standing.map(Reel::length).orElse(Length.ZERO);
+        Length uncertain = standing.map(reel -> reel.contents().uncertainty()).orElse(Length.ZERO);
+        Length off = new Length(Math.abs(known.minus(is).mm()));
+        Length most = Length.max(uncertain, leeway(is));
+        if (known.isPositive() && off.isLongerThan(most) && !found.isSure()) {
+            throw new Contradictory("reel " + id + " has " + Words.of(is) + " behind the last cut by the ledger; "
+                    + Words.of(known) + " is more than 5 % off. If it is so, say it with --sure");
+        }
+    }
+
     private void checkConfirmed(Step step, Length length) {
         Length off = new Length(Math.abs(length.minus(step.length()).mm()));
-        Length share = new Length(SHARE.timesRoundedDown(step.length().mm()));
-        if (off.isLongerThan(Length.max(share, ANYHOW)) && !found.isSure()) {
+        if (off.isLongerThan(leeway(step.length())) && !found.isSure()) {
             throw new Contradictory("piece " + step.piece() + " was planned at " + Words.of(step.length()) + "; "
                     + Words.of(length) + " is more than 5 % off. If it is so, say it with --sure");
         }

@@ -232,7 +232,7 @@ final class LedgerHistoryTest {
             long was = line(reel).length();
             boolean isShort = random.nextInt(4) == 0;
             long mm = Objects.requireNonNull(wanted().get(piece)) + random.nextInt(20) - (isShort ? 1_000 : 0);
-            if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--piece", piece)) {
+            if (book(name, killed, mm <= was && free(reel), "cut", reel, mm + " mm", "--piece", piece, "--sure")) {
                 long taken = Math.min(was, mm + 10);
                 touch(reel, was - taken);
                 Map<String, Long> flows = new TreeMap<>(Map.of(isShort ? "spare" : "good", mm, "cut loss", taken - mm));

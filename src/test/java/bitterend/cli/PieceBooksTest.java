@@ -73,8 +73,8 @@ final class PieceBooksTest {
 
     @Test
     void pieceCutShort_isGivenOrReturned() throws IOException {
-        long given = event(stock("cut", "W1", "3.5 m", "--piece", LEG));
-        long returned = event(stock("cut", "W1", "3.6 m", "--piece", LEG));
+        long given = event(stock("cut", "W1", "3.5 m", "--piece", LEG, "--sure"));
+        long returned = event(stock("cut", "W1", "3.6 m", "--piece", LEG, "--sure"));
         write("orders.csv", LEGS + PAIR + "9002,1,DB16,3.5 m,sealed,sealed,,1\n");
         String page = flat(run(0, "orders", "" + shop));
         assertTrue(page.contains(" \"" + LEG + " short " + given + "\" 9002/1.1"), page);

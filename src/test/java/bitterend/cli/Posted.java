@@ -19,6 +19,7 @@ final class Posted {
         }
         assertEquals(2, asked.code(), asked.err());
         asked.err().lines().filter(line -> line.startsWith("error: reel ")).forEach(line -> {
+            words.add("--sure");
             words.add("--left");
             words.add(line.replaceAll(".*--left \"([^=]*)=.*", "$1=0.5 m"));
         });

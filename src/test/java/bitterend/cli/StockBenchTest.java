@@ -182,6 +182,25 @@ final class StockBenchTest {
         assertTrue(run(0, "plan", shop, "--time", "1s").err().contains("3 pieces cut already"));
     }
 
+    /** 12.02 m are needed: 120.2 m is a slip of the point. */
+    @Test
+    void cutFarOffWhatItsPieceNeeds_wantsAWord() {
+        run(0, "stock", "receive", shop, "R9", "DB12", "200 m", "--lot", "L9");
+        Run slip = run(2, "stock", "cut", shop, "R9", "120.2 m", "--piece", "1/1.2");
+        assertTrue(slip.err().contains("more than 5 % off") && slip.err().contains("--sure"), slip.err());
+        assertFalse(run(0, "stock", "history", shop, "R9").out().contains("1/1.2"));
+        run(0, "stock", "cut", shop, "R9", "120.2 m", "--piece", "1/1.2", "--sure");
+    }
+
+    /** What is left behind a cut is held to the ledger like a measured piece: too much or too little by a slip. */
+    @Test
+    void leftFarOffTheLedger_wantsAWord() {
+        for (String slip : List.of("R1=230 m", "R1=2.3 m")) {
+            Run refused = refused(2, "--sure", "--piece", "1/1.1", "--left", slip);
+            assertTrue(refused.err().contains("behind the last cut by the ledger"), refused.err());
+        }
+    }
+
     @Test
     void pieceOffAReelThatIsOnHold_isRefused() {
         run(0, "stock", "receive", shop, "R9", "DB12", "20 m");
