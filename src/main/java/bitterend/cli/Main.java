@@ -113,7 +113,7 @@ public final class Main {
 
     private static int notUnderstood(ParameterException fault, Terminal terminal) {
         CommandLine command = fault.getCommandLine();
-        terminal.err().println("error: " + Faults.printable(fault.getMessage()));
+        terminal.err().println("error: " + Faults.printable(String.valueOf(fault.getMessage())));
         if (fault instanceof UnmatchedArgumentException unmatched) {
             unmatched.getSuggestions().stream().findFirst().ifPresent(word -> terminal.err()
                     .println("Did you mean " + word + "?"));
