@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.history.Resampling;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
@@ -14,15 +15,15 @@ import java.util.List;
  * @param weeks how many weeks are to be covered
  * @param wanted cut lengths of so many weeks, not exceeded in nine scenarios of ten
  * @param there sound rope on the rack that is ours and free, runs shorter than the shortest kept remnant left out
- * @param onOrder rope that arrives
+ * @param onOrder rope that arrives, as long as it was typed
  */
-public record Reorder(String rope, int weeks, Length wanted, Length there, Length onOrder) {
+public record Reorder(String rope, int weeks, Length wanted, Length there, FineLength onOrder) {
     private static final int SCENARIOS = 2_000;
     private static final int PERCENT = 90;
 
     /** Whether rope should be ordered now. */
     public boolean isDue() {
-        return wanted.isLongerThan(there.plus(onOrder));
+        return wanted.fine().compareTo(there.fine().plus(onOrder)) > 0;
     }
 
     /**
@@ -49,10 +50,10 @@ public record Reorder(String rope, int weeks, Length wanted, Length there, Lengt
                 sums[i] = Math.addExact(sums[i], byWeek[week]);
             }
         }
-        Length onOrder = coming.stream()
+        FineLength onOrder = coming.stream()
                 .filter(each -> each.rope().equals(rope.id()))
-                .map(each -> each.length().times(each.quantity()))
-                .reduce(Length.ZERO, Length::plus);
+                .map(each -> each.written().exact().times(each.quantity()))
+                .reduce(FineLength.ZERO, FineLength::plus);
         return new Reorder(
                 rope.id(), weeks, new Length(StandardErrors.percentile(sums, PERCENT)), there(rope, reels), onOrder);
     }

@@ -28,7 +28,7 @@ final class Answers {
                 packing(plan),
                 coming.stream()
                         .map(each ->
-                                new Coming(each.id(), each.rope(), each.length(), each.expected(), each.certificate()))
+                                new Coming(each.id(), each.rope(), each.written(), each.expected(), each.certificate()))
                         .toList());
     }
 

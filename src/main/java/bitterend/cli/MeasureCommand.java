@@ -3,7 +3,7 @@ package bitterend.cli;
 import bitterend.demand.SpliceCard.How;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.Shop;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
 import bitterend.report.MeasuredPage;
 import bitterend.stock.Ledger;
@@ -55,9 +55,9 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(
             names = "--cut",
             paramLabel = "LENGTH",
-            converter = LengthOption.class,
+            converter = Typed.RopeAsTyped.class,
             description = "What it was cut to. Default: as the ledger has it.")
-    private Length cut = Length.ZERO;
+    private Written cut = Written.NOTHING;
 
     @Option(
             names = "--rope",
@@ -71,9 +71,9 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(
             names = "--came-out",
             paramLabel = "LENGTH",
-            converter = LengthOption.class,
+            converter = Typed.RopeAsTyped.class,
             description = "What it measures when it is made.")
-    private @Nullable Length cameOut;
+    private @Nullable Written cameOut;
 
     @Option(
             names = "--how",
@@ -131,7 +131,7 @@ final class MeasureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Length measured = cameOut;
+        Written measured = cameOut;
         if (measured == null) {
             return passed();
         }
@@ -151,7 +151,7 @@ final class MeasureCommand implements Callable<Integer> {
         return at.book(terminal, (desk, read) -> new PassPieces(desk).passed(pieces, at.note.text));
     }
 
-    private Result book(Shop read, Length measured) {
+    private Result book(Shop read, Written measured) {
         Boxes boxes = new Boxes(
                 pieces.get(0), new Cut(cut, rope.strip()), measured, how, splicer.strip(), day.of(read), looked.said());
         if (!SqliteLedger.isKeptIn(at.at.folder)) {

@@ -160,7 +160,9 @@ final class SheetCommand implements Callable<Integer> {
         PlanView view = PlanViews.of(read, passed.problem(), passed.plan(), figures.units())
                 .marked(mark);
         List<CardWork> work = cardWork(
-                read.inWordsOf(figures.units()), passed.problem(), MeasuredRows.words(shop != null ? shop : folder));
+                read.inWordsOf(figures.units()),
+                passed.problem(),
+                MeasuredRows.words(shop != null ? shop : folder, figures::written));
         String made = MadeWords.of(passed.kept().document(), ledgerNow(at.folder));
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));

@@ -1,7 +1,6 @@
 package bitterend.day;
 
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
+import bitterend.measure.Written;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
@@ -41,15 +40,15 @@ public final class FinishedPieces {
             pieces.remove(piece);
         } else {
             String before = pieces.getOrDefault(piece, LookedOver.NOT_YET).verdict();
-            Length made = length(event, "piece " + piece);
+            Written made = length(event, "piece " + piece);
             pieces.put(piece, new LookedOver(made, LookedOver.isGood(verdict) ? verdict : before));
         }
     }
 
-    private static Length length(Event event, String fact) {
-        return LengthText.parse(event.fact(fact))
+    private static Written length(Event event, String fact) {
+        return Written.parsePresent(event.fact(fact))
                 .value()
-                .filter(Length::isPositive)
+                .filter(made -> made.exact().isPositive())
                 .orElseThrow(() -> event.damaged(fact, "length"));
     }
 

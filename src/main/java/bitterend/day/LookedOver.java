@@ -1,15 +1,15 @@
 package bitterend.day;
 
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 
 /**
  * What was found when a finished piece was measured and looked over.
  *
- * @param made what it measures; zero while nobody has measured it
+ * @param made what it measures, as it was typed; zero while nobody has measured it
  * @param verdict {@code passed}, {@code accepted by NAME} where it is outside of what passes; empty while it is neither
  */
-public record LookedOver(Length made, String verdict) {
-    public static final LookedOver NOT_YET = new LookedOver(Length.ZERO, "");
+public record LookedOver(Written made, String verdict) {
+    public static final LookedOver NOT_YET = new LookedOver(Written.NOTHING, "");
 
     /** What a piece that is good is booked as. */
     public static final String PASSED = "passed";
@@ -23,7 +23,7 @@ public record LookedOver(Length made, String verdict) {
     }
 
     public boolean isMeasured() {
-        return made.isPositive();
+        return made.exact().isPositive();
     }
 
     LookedOver passed() {

@@ -5,7 +5,6 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Derivation.Line;
 import bitterend.finding.Finding;
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
 import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +67,7 @@ public final class DemandModel {
     }
 
     /** The take-up that a finished assembly shows, made with this cut length; its finished length is as measured. */
-    public TakeUp takeUp(Assembly assembly, Length cut) {
+    public TakeUp takeUp(Assembly assembly, FineLength cut) {
         Problems problems = new Problems(assembly.origin());
         Optional<Leg> leg = made(assembly, assembly.ropes().get(0), "rope", problems);
         if (leg.isEmpty() || !feasibility.reachesRoundMeasuringPins(leg.get(), problems)) {

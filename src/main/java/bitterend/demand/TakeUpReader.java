@@ -2,7 +2,6 @@ package bitterend.demand;
 
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
 import bitterend.measure.Units;
 import java.util.List;
 
@@ -15,7 +14,7 @@ final class TakeUpReader {
     }
 
     /** The cut length, less everything in it but take-up; ends that are not spliced take nothing up. */
-    TakeUp read(Leg leg, Length cut, Problems problems) {
+    TakeUp read(Leg leg, FineLength cut, Problems problems) {
         List<MadeEnd> spliced = leg.ends().stream().filter(MadeEnd::isSpliced).toList();
         if (spliced.isEmpty()) {
             problems.warning("end a", leg.ends().get(0).termination().id(), "an end that is spliced or knotted");
@@ -38,6 +37,6 @@ final class TakeUpReader {
                     .plus(end.length(What.TRIM))
                     .plus(end.length(What.RETURN));
         }
-        return new TakeUp(termination, spliced.size(), cut.fine().minus(accounted), problems.findings());
+        return new TakeUp(termination, spliced.size(), cut.minus(accounted), problems.findings());
     }
 }

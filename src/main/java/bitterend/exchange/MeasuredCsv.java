@@ -89,7 +89,7 @@ public final class MeasuredCsv {
         return new MeasuredAssembly(
                 id,
                 assembly,
-                row.require("cut", Readings::wantedLength, new Length(1)),
+                row.require("cut", Readings::wantedAsWritten, Written.worked(new Length(1))),
                 row.optional("bedded in", Readings::yesOrNo, false),
                 row.optional("splicer", Readings::text, ""));
     }

@@ -2,6 +2,8 @@ package bitterend.exchange;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.measure.LengthsInWords;
+import bitterend.measure.Written;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -137,8 +140,10 @@ public final class MeasuredRows {
     /**
      * What was measured last of each piece that is not spoiled, in words for its tag: length, how, by whom, and what was
      * said of it.
+     *
+     * @param print prints a length as it was typed
      */
-    public static Map<String, String> words(Path folder) {
+    public static Map<String, String> words(Path folder, Function<Written, String> print) {
         Findings findings = new Findings();
         Map<String, String> words = new TreeMap<>();
         InputFile.find(folder, MeasuredCsv.NAME, findings)
@@ -150,16 +155,17 @@ public final class MeasuredRows {
                             if (row.text("note").orElse("").startsWith(SPOILED)) {
                                 words.remove(piece);
                             } else {
-                                words.put(piece, words(row));
+                                words.put(piece, words(row, print));
                             }
                         }));
         return words;
     }
 
-    private static String words(Fields row) {
+    private static String words(Fields row, Function<Written, String> print) {
         List<String> words = new ArrayList<>();
         words.add("came out " + row.text("finished").orElse("?"));
         row.text("measured").ifPresent(words::add);
+        words.replaceAll(each -> LengthsInWords.replaced(each, print));
         row.text("note").ifPresent(words::add);
         row.text("splicer").ifPresent(name -> words.add("spliced by " + name));
         row.text("day").ifPresent(words::add);

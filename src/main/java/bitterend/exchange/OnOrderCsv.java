@@ -4,6 +4,7 @@ import bitterend.buying.OnOrder;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,7 +34,7 @@ final class OnOrderCsv {
             OnOrder coming = new OnOrder(
                     row.require("number", Readings::id, "?" + row.place()),
                     RopeColumn.read(row, ropes),
-                    row.require("length", Readings::presentLength, new Length(1)),
+                    row.require("length", Readings::presentAsWritten, Written.worked(new Length(1))),
                     row.optional("quantity", Readings.whole(1, 1_000), 1),
                     row.require("expected", Readings::day, LocalDate.EPOCH),
                     row.optional("certificate", Readings::text, ""));

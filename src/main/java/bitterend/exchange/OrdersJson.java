@@ -90,7 +90,11 @@ public final class OrdersJson {
                 .with("plan", piece.plan())
                 .with("reel", piece.reel().map(reel -> reel.id()).orElse(""))
                 .with("lot", piece.reel().map(reel -> reel.lot()).orElse(""))
-                .with("measured", length(piece.found().made()));
+                .with(
+                        "measured",
+                        piece.found().isMeasured()
+                                ? LengthText.exact(piece.found().made().exact())
+                                : "");
     }
 
     private static String length(Length length) {

@@ -3,8 +3,8 @@ package bitterend.exchange;
 import bitterend.day.LookedOver;
 import bitterend.day.PackingNote;
 import bitterend.finding.Findings;
-import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.Written;
 import bitterend.stock.Event;
 import java.time.LocalDate;
 import java.util.List;
@@ -69,9 +69,14 @@ public final class PackingNoteForm {
 
     private static JsonTree tree(PackingNote.Item item) {
         LookedOver found = item.found();
-        return new JsonTree()
+        JsonTree tree = new JsonTree()
                 .with("piece", item.piece())
-                .with("measured", found.isMeasured() ? LengthText.exact(found.made()) : "")
+                .with(
+                        "measured",
+                        found.isMeasured() ? LengthText.exact(found.made().exact()) : "");
+        return (found.made().text().isEmpty()
+                        ? tree
+                        : tree.with(WrittenForm.TEXT, found.made().text()))
                 .with("lot", item.lot())
                 .with("certificate", item.certificate().kind())
                 .with("number", item.certificate().number())
@@ -111,9 +116,14 @@ public final class PackingNoteForm {
                 words(fields, "piece"),
                 words(fields, "lot"),
                 new PackingNote.Certificate(words(fields, "certificate"), words(fields, "number")),
-                new LookedOver(
-                        fields.optional("measured", LengthText::parse, Length.ZERO), words(fields, "lookedOver")),
+                new LookedOver(made(fields), words(fields, "lookedOver")),
                 words(fields, "released"));
+    }
+
+    /** Notes of before hold no text. */
+    private static Written made(Fields fields) {
+        Written exact = fields.optional("measured", Written::parsePresent, Written.NOTHING);
+        return fields.optional(WrittenForm.TEXT, Written::parsePresent, exact);
     }
 
     private static String words(Fields fields, String name) {

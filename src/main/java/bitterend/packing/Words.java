@@ -1,6 +1,7 @@
 package bitterend.packing;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +18,11 @@ public final class Words {
         long mm = Math.abs(length.mm());
         String thousandths = Long.toString(1000 + mm % 1000).substring(1);
         return (length.isNegative() ? "-" : "") + mm / 1000 + "." + thousandths + " m";
+    }
+
+    /** As somebody typed it; a length that was worked out as metres with three digits. */
+    public static String of(Written length) {
+        return length.text().isEmpty() ? of(length.roundedDown()) : length.text();
     }
 
     /** The sentence with every length of it printed in another way, such as in feet. */

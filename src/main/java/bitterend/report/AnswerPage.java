@@ -40,7 +40,7 @@ public final class AnswerPage {
                         .toList());
         if (!answer.help().isEmpty()) {
             page.heading("What would help");
-            answer.help().forEach(reason -> page.paragraph(sentence(reason)));
+            answer.help().forEach(reason -> page.paragraph(sentence(figures.sentenceAsWritten(reason.sentence()))));
         }
         return page.document();
     }
@@ -92,7 +92,10 @@ public final class AnswerPage {
     }
 
     private String sentence(Reason reason) {
-        String words = figures.sentence(reason.sentence());
+        return sentence(figures.sentence(reason.sentence()));
+    }
+
+    private static String sentence(String words) {
         String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
         return capital.endsWith(".") ? capital : capital + ".";
     }

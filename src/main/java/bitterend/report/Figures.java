@@ -48,6 +48,11 @@ public record Figures(Units units, MoneyText currency) {
         return units == Units.METRIC ? sentence : Words.reprinted(sentence, this::length);
     }
 
+    /** A sentence of the plan that may also hold a length as somebody wrote it: {@code 490 ft (149.352 m)}. */
+    public String sentenceAsWritten(String sentence) {
+        return LengthsInWords.replaced(sentence(sentence), this::written);
+    }
+
     /** For a column that names its unit: {@code 12.340}, or {@code 40' 5 13/16"} to the nearest sixteenth. */
     public String bare(Length length) {
         return units == Units.METRIC ? BigDecimal.valueOf(length.mm(), 3).toPlainString() : bare(length.fine());

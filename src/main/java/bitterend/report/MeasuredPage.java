@@ -2,7 +2,7 @@ package bitterend.report;
 
 import bitterend.demand.SpliceCard.Outcome;
 import bitterend.measure.FineLength;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.page.Ink;
 import bitterend.report.page.Writing;
 
@@ -15,29 +15,29 @@ public final class MeasuredPage {
     }
 
     /** It is booked. */
-    public String booked(String piece, Length cameOut, String verdict, Outcome wanted) {
+    public String booked(String piece, Written cameOut, String verdict, Outcome wanted) {
         Writing page = new Writing();
         page.paragraph(found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
         return page.document().text(Ink.PLAIN);
     }
 
     /** It does not pass, and nobody said what becomes of it. */
-    public String outside(String piece, Length cameOut, Outcome wanted) {
+    public String outside(String piece, Written cameOut, Outcome wanted) {
         Writing page = new Writing();
         page.paragraph("error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say --accepted NAME,"
                 + " --respliced or --spoiled.");
         return page.document().text(Ink.PLAIN);
     }
 
-    private String found(String piece, Length cameOut, Outcome wanted) {
-        FineLength off = cameOut.fine().minus(wanted.length());
+    private String found(String piece, Written cameOut, Outcome wanted) {
+        FineLength off = cameOut.exact().minus(wanted.length());
         String words = off.isPositive()
                 ? figures.tape(off) + " longer than"
                 : off.isNegative() ? figures.tape(FineLength.ZERO.minus(off)) + " shorter than" : "just";
         String passes = wanted.isJudged()
                 ? "; passes from " + figures.length(wanted.least()) + " to " + figures.length(wanted.most())
                 : "";
-        return piece + " came out at " + figures.length(cameOut) + ", " + words + " the "
+        return piece + " came out at " + figures.written(cameOut) + ", " + words + " the "
                 + figures.length(wanted.length()) + " wanted " + wanted.measured() + passes;
     }
 }

@@ -45,14 +45,14 @@ public final class PackingNotePage {
                 + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
         TableRows table = new TableRows(
                 Column.words("piece"),
-                Column.figure("measured\n" + figures.unit()),
+                Column.figure("measured"),
                 Column.words("lot"),
                 Column.words("certificate"),
                 Column.words("looked over"));
         for (PackingNote.Item item : line.items()) {
             table.row(
                     item.piece(),
-                    item.found().isMeasured() ? figures.bare(item.found().made()) : "not measured",
+                    item.found().isMeasured() ? figures.written(item.found().made()) : "not measured",
                     item.lot().isEmpty() ? "not known" : item.lot(),
                     certificate(item.certificate()),
                     item.found().isGood() ? item.found().verdict() : "not recorded");

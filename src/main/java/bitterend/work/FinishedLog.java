@@ -4,7 +4,7 @@ import bitterend.day.CutPieces;
 import bitterend.day.FinishedPieces;
 import bitterend.day.Spoiling;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
+import bitterend.measure.Written;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -61,10 +61,11 @@ public interface FinishedLog {
     record OfLedger(Ledger ledger, UnaryOperator<Event.Act> caller, String note) implements FinishedLog {
         @Override
         public Optional<Cut> cut(String piece) {
-            return ledger.read(stock -> Optional.ofNullable(
-                            new CutPieces(stock).cuts().get(piece))
-                    .map(cut -> new Cut(
-                            cut.entry().piece().length(), cut.entry().after().rope())));
+            return ledger.read(
+                    stock -> Optional.ofNullable(new CutPieces(stock).cuts().get(piece))
+                            .map(cut -> new Cut(
+                                    Written.worked(cut.entry().piece().length()),
+                                    cut.entry().after().rope())));
         }
 
         @Override
@@ -74,7 +75,11 @@ public interface FinishedLog {
                     .withAll(facts(boxes, verdict)));
             return ledger.change(act, books -> {
                 if (spoiled) {
-                    Spoiling.write(books, boxes.piece(), Length.ZERO, "came out " + LengthText.exact(boxes.cameOut()));
+                    Spoiling.write(
+                            books,
+                            boxes.piece(),
+                            Length.ZERO,
+                            "came out " + boxes.cameOut().kept());
                 } else {
                     checkCut(new CutPieces(books).cuts(), boxes.piece());
                 }
@@ -85,9 +90,9 @@ public interface FinishedLog {
         private static Map<String, String> facts(Boxes boxes, String verdict) {
             return Map.of(
                     "piece " + boxes.piece(),
-                    LengthText.exact(boxes.cameOut()),
+                    boxes.cameOut().kept(),
                     "cut",
-                    LengthText.exact(boxes.cut().length()),
+                    boxes.cut().length().kept(),
                     "how",
                     boxes.how().word(),
                     "splicer",

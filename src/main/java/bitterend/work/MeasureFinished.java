@@ -13,9 +13,9 @@ import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.finding.Nearest;
-import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.RatioText;
+import bitterend.measure.Written;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
@@ -54,13 +54,13 @@ public final class MeasureFinished {
      *
      * @param piece its id
      * @param cut what it was cut to, and of which rope
-     * @param cameOut what it measures when it is made
+     * @param cameOut what it measures when it is made, as it was typed
      * @param how how that was measured
      * @param splicer who made it; empty when not noted
      * @param day when
      * @param said what is said of it: that it passes, or what becomes of one that does not; or {@link Said#NOTHING}
      */
-    public record Boxes(String piece, Cut cut, Length cameOut, How how, String splicer, LocalDate day, Said said) {
+    public record Boxes(String piece, Cut cut, Written cameOut, How how, String splicer, LocalDate day, Said said) {
         Boxes cutTo(Cut known) {
             return new Boxes(piece, known, cameOut, how, splicer, day, said);
         }
@@ -69,13 +69,13 @@ public final class MeasureFinished {
     /**
      * A piece before it was made.
      *
-     * @param length what it was cut to; zero for what the ledger has
+     * @param length what it was cut to, as it was typed; nothing for what the ledger has
      * @param rope id of the rope it is of; empty for what the ledger has, else the rope that was ordered
      */
-    public record Cut(Length length, String rope) {
+    public record Cut(Written length, String rope) {
         /** Of this, what was not typed is as it is known. */
         Cut or(Cut known) {
-            return new Cut(length.isPositive() ? length : known.length, rope.isEmpty() ? known.rope : rope);
+            return new Cut(length.exact().isPositive() ? length : known.length, rope.isEmpty() ? known.rope : rope);
         }
     }
 
@@ -130,7 +130,7 @@ public final class MeasureFinished {
     /** Books the boxes. */
     public Result book(Boxes typed) {
         Optional<OrderLine> line = line(typed.piece());
-        Cut cut = typed.cut().or(log.cut(typed.piece()).orElse(new Cut(Length.ZERO, "")));
+        Cut cut = typed.cut().or(log.cut(typed.piece()).orElse(new Cut(Written.NOTHING, "")));
         List<String> allowed = line.map(found -> found.assembly().ropes()).orElse(List.of());
         if (line.isPresent() && !typed.cut().rope().isEmpty() && !allowed.contains(cut.rope())) {
             return new Result.Refused(
@@ -147,7 +147,7 @@ public final class MeasureFinished {
                     + (typed.how() == How.PINS ? "pin" : "tension") + " to measure it with; measure it slack");
         }
         String ordered = line.get().assembly().ropes().get(0);
-        Boxes boxes = typed.cutTo(cut.or(new Cut(Length.ZERO, ordered)));
+        Boxes boxes = typed.cutTo(cut.or(new Cut(Written.NOTHING, ordered)));
         Optional<String> unlikely = unlikely(boxes);
         return unlikely.isPresent() ? new Result.Refused(unlikely.get()) : judged(boxes, line.get(), wanted.get());
     }
@@ -163,17 +163,18 @@ public final class MeasureFinished {
     }
 
     private static Optional<String> unlikely(Boxes boxes) {
-        if (!boxes.cut().length().isPositive()) {
+        Written cut = boxes.cut().length();
+        if (!cut.exact().isPositive()) {
             return Optional.of("no ledger knows piece " + boxes.piece() + " as cut; say with --cut what it was cut to");
         }
-        return boxes.cut().length().isShorterThan(boxes.cameOut())
-                ? Optional.of("piece " + boxes.piece() + " cannot come out longer than it was cut, "
-                        + Words.of(boxes.cut().length()) + "; when that was longer, say so with --cut")
+        return cut.exact().compareTo(boxes.cameOut().exact()) < 0
+                ? Optional.of("piece " + boxes.piece() + " cannot come out longer than it was cut, " + Words.of(cut)
+                        + "; when that was longer, say so with --cut")
                 : Optional.empty();
     }
 
     private Result judged(Boxes boxes, OrderLine line, Outcome wanted) {
-        boolean passes = wanted.passes(boxes.cameOut().fine());
+        boolean passes = wanted.passes(boxes.cameOut().exact());
         if (!passes && !boxes.said().isOfOneOutside()) {
             return new Result.Outside(boxes, wanted);
         }
@@ -210,8 +211,8 @@ public final class MeasureFinished {
         cells.put("rope", boxes.cut().rope());
         cells.put("end a", ends[0]);
         cells.put("end b", ends.length > 1 ? ends[1] : "");
-        cells.put("cut", LengthText.exact(boxes.cut().length()));
-        cells.put("finished", LengthText.exact(boxes.cameOut()));
+        cells.put("cut", boxes.cut().length().kept());
+        cells.put("finished", boxes.cameOut().kept());
         cells.put("measured", measured(boxes.how(), line));
         cells.put(
                 "extension",

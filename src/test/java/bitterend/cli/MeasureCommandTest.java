@@ -50,7 +50,7 @@ final class MeasureCommandTest {
         Golden.check("cli/measure.txt", run.out());
         assertEquals(2, rows().size());
         assertEquals(
-                "1/3.1,TS16,three-strand-eye length 250 mm tucks 5,whipped,12050 mm,10790 mm,flat,,no,Iversen,"
+                "1/3.1,TS16,three-strand-eye length 250 mm tucks 5,whipped,12.05 m,10.79 m,flat,,no,Iversen,"
                         + "2026-03-04,passed",
                 rows().get(1));
         Run calibrate = Run.of("calibrate", shop.toString());
@@ -92,6 +92,24 @@ final class MeasureCommandTest {
         assertEquals(3, run.code(), run.err());
         assertTrue(run.err().contains(why), run.err());
         assertEquals(List.of(), rows());
+    }
+
+    /** What a rigger reads off a tape in inches is kept in inches: 35 ft 5 in are 10,795 mm. */
+    @Test
+    void lengths_areKeptAndPrintedAsTheyWereTyped() throws IOException {
+        assertEquals(0, Run.of("plan", shop.toString(), "--time", "1s").code());
+        Run run = measure("1/3.1", "39 ft 6 1/2 in", "35  ft 5 in");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("1/3.1 came out at 35 ft 5 in (10.795 m)"), run.out());
+        assertTrue(rows().get(1).contains(",39 ft 6 1/2 in,35 ft 5 in,flat,"), rows().toString());
+        assertTrue(tags("metric").contains("came out 35 ft 5 in (10.795 m), flat, passed"), tags("metric"));
+        assertTrue(tags("imperial").contains("came out 35 ft 5 in, flat, passed"), tags("imperial"));
+    }
+
+    private String tags(String units) throws IOException {
+        return Files.readString(Path.of(Run.of("sheet", shop.toString(), "--tags", "--units", units)
+                .out()
+                .strip()));
     }
 
     /** Take-up is learned of the rope that was spliced, not of the one that was ordered: as the ledger has it, or as said. */
@@ -143,11 +161,11 @@ final class MeasureCommandTest {
         measure("1/3.1", "12.05 m", "10.79 m");
         Run tags = Run.of("sheet", shop.toString(), "--tags");
         String page = Files.readString(Path.of(tags.out().strip()));
-        assertTrue(page.contains("came out 10790 mm, flat, passed, spliced by Iversen, 2026-03-04"), page);
+        assertTrue(page.contains("came out 10.79 m, flat, passed, spliced by Iversen, 2026-03-04"), page);
         measure("1/3.1", "12.05 m", "10.5 m", "--accepted", "Okafor");
         Run.of("sheet", shop.toString(), "--tags");
         page = Files.readString(Path.of(tags.out().strip()));
-        assertTrue(page.contains("came out 10500 mm, flat, accepted by Okafor, spliced by Iversen"), page);
+        assertTrue(page.contains("came out 10.5 m, flat, accepted by Okafor, spliced by Iversen"), page);
     }
 
     @Test
@@ -225,7 +243,7 @@ final class MeasureCommandTest {
         cutSprings();
         Run run = measure("1/1.1", "9.9 m", "8.02 m", "--how", "pins");
         Path file = shop.resolve("measured.csv");
-        Files.writeString(file, Files.readString(file).replace("8020 mm", "8025 mm"));
+        Files.writeString(file, Files.readString(file).replace("8.02 m,", "8.025 m,"));
         Run undo = Run.of("stock", "undo", shop.toString(), event(run));
         assertTrue(undo.out().contains("its row of measured.csv is not as it was written"), undo.out());
         assertEquals(2, rows().size());

@@ -362,7 +362,7 @@ final class OrdersCommandTest {
                 .out();
         assertTrue(note.contains("Order 5119 for Port Pilots, delivered 2026-03-03."), note);
         assertTrue(note.contains("Line 5119/1: White braid 16 mm"), note);
-        assertTrue(note.matches("(?s).*5119/1\\.1 +28\\.015 +L1 +3\\.1 C-77 +passed.*"), note);
+        assertTrue(note.matches("(?s).*5119/1\\.1 +28\\.015 m +L1 +3\\.1 C-77 +passed.*"), note);
         assertTrue(note.contains("Nothing: the order is complete."), note);
         assertTrue(Files.exists(html));
         assertTrue(orders("--day", "2026-03-30").contains("2 orders, 1 overdue."));
@@ -400,7 +400,7 @@ final class OrdersCommandTest {
         run(0, "measure", "" + shop, "5118/2.2", "--came-out", "5.9 m", "--accepted", "Okafor");
         String first = deliver("5118/2.1");
         String second = deliver("5118/2.2");
-        assertTrue(second.matches("(?s).*5118/2\\.2 +5\\.900 +L1 +3\\.1 C-77 +accepted by Okafor\\n.*"), second);
+        assertTrue(second.matches("(?s).*5118/2\\.2 +5\\.9 m +L1 +3\\.1 C-77 +accepted by Okafor\\n.*"), second);
         write("orders.csv", HEADER + PILOTS);
         run(0, "stock", "correct", "" + shop, "R1", "--lot", "L9");
         byte[] ledger = Files.readAllBytes(shop.resolve("stock.db"));
@@ -420,6 +420,18 @@ final class OrdersCommandTest {
                 .out();
         assertTrue(feet.contains("accepted by Okafor") && !feet.contains("5.900"), feet);
         assertArrayEquals(ledger, Files.readAllBytes(shop.resolve("stock.db")));
+    }
+
+    /** 19 ft 8 in are 5,994.4 mm; the customer reads what was read off the tape. */
+    @Test
+    void packingNote_saysWhatWasMeasuredAsItWasTyped() {
+        run(0, "measure", "" + shop, "5118/2.1", "--came-out", "19 ft 8 in", "--passed");
+        String note = deliver("5118/2.1");
+        assertTrue(note.contains("19 ft 8 in (5.994 m)"), note);
+        assertEquals(note, run(0, "orders", "note", "" + shop, "5118").out());
+        String feet = run(0, "orders", "note", "" + shop, "5118", "--units", "imperial")
+                .out();
+        assertTrue(feet.contains(" 19 ft 8 in ") && !feet.contains("5.994"), feet);
     }
 
     @Test

@@ -95,6 +95,23 @@ final class TypedReelTest {
         assertTrue(sheet().contains("reel R1 was changed"), sheet());
     }
 
+    /** 503 ft are 153,314.4 mm. */
+    @Test
+    void lengthOnOrder_readsAsItWasTyped_whereverAReelThatIsComingIsNamed() throws IOException {
+        write("on-order.csv", "number,rope,length,quantity,expected\nB-7,DB16,503  ft,1,2026-03-09\n");
+        write("orders.csv", "order,line,rope,length,end a,end b,quantity\n7001,1,DB16,200 ft,sealed,sealed,1\n");
+        Run plan = Run.of("plan", "" + shop, "--time", "300ms");
+        assertEquals(4, plan.code(), plan::err);
+        String[] why = {"plan", "" + shop, "--explain", "7001/1.1"};
+        assertTrue(flat(run(why)).contains("Order B-7 would do for 7001/1.1: 503 ft (153.314 m) of DB16"), run(why));
+        assertTrue(flat(imperial(why)).contains("Order B-7 would do for 7001/1.1: 503 ft of DB16"), imperial(why));
+        assertTrue(run("plan", "" + shop, "--explain", "7001/1.1", "--json").contains("503 ft of DB16"));
+    }
+
+    private static String flat(String page) {
+        return page.replaceAll("\\s+", " ");
+    }
+
     private String sheet() throws IOException {
         run("sheet", "" + shop, "--units", "imperial");
         return Files.readString(shop.resolve("sheet.html"))

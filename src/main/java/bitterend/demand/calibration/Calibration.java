@@ -40,7 +40,7 @@ public record Calibration(List<TakeUpFit> fits, List<Finding> findings) {
         List<Finding> findings = new ArrayList<>();
         Map<String, List<Shown>> groups = new TreeMap<>();
         for (MeasuredAssembly each : measured) {
-            TakeUp takeUp = model.takeUp(each.assembly(), each.cut());
+            TakeUp takeUp = model.takeUp(each.assembly(), each.cut().exact());
             findings.addAll(takeUp.findings());
             if (takeUp.isKnown()) {
                 String rope = each.assembly().ropes().get(0);

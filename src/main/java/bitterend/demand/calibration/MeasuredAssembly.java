@@ -1,15 +1,15 @@
 package bitterend.demand.calibration;
 
 import bitterend.demand.Assembly;
-import bitterend.measure.Length;
+import bitterend.measure.Written;
 
 /**
  * One finished assembly as the shop measured it.
  *
  * @param id name of it, for people
  * @param assembly its rope, ends and finished length, and how that length was measured
- * @param cut the length it was cut to
+ * @param cut the length it was cut to, as it was typed
  * @param beddedIn whether it had been loaded before it was measured
  * @param splicer who made it; empty when not noted
  */
-public record MeasuredAssembly(String id, Assembly assembly, Length cut, boolean beddedIn, String splicer) {}
+public record MeasuredAssembly(String id, Assembly assembly, Written cut, boolean beddedIn, String splicer) {}

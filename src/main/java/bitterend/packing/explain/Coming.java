@@ -1,6 +1,7 @@
 package bitterend.packing.explain;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.Words;
@@ -11,16 +12,21 @@ import java.time.LocalDate;
  *
  * @param id the shop's number for the order of reels
  * @param rope id of the rope on it
- * @param length usable length
+ * @param written usable length as it was typed
  * @param expected the day it is on the rack
  * @param certificate kind of certificate that comes with it; empty when none
  */
-public record Coming(String id, String rope, Length length, LocalDate expected, String certificate) {
+public record Coming(String id, String rope, Written written, LocalDate expected, String certificate) {
+    /** Usable length in whole millimetres, rounded down. */
+    Length length() {
+        return written.roundedDown();
+    }
+
     /** That it would do, once it is here. */
     Reason offeredFor(String work) {
         return new Reason(
                 Rule.PLANNED,
-                "order " + id + " would do for " + work + ": " + Words.of(length) + " of " + rope + ", expected "
+                "order " + id + " would do for " + work + ": " + Words.of(written) + " of " + rope + ", expected "
                         + expected);
     }
 }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
@@ -118,7 +119,8 @@ final class ExplanationTest {
                 .with(reel("K2", 9_000).lot("L2"))
                 .with(reel("K3", 9_000).lot("L1").onHold())
                 .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "L1", "K1"));
-        List<Coming> coming = List.of(new Coming("B-7", Sketch.ROPE, new Length(50_000), Sketch.DAY, ""));
+        List<Coming> coming =
+                List.of(new Coming("B-7", Sketch.ROPE, Written.worked(new Length(50_000)), Sketch.DAY, ""));
         PieceAnswer answer = new Explanation(sketch.problem(), sketch.packing(), coming)
                 .piece("P2")
                 .orElseThrow();
@@ -146,8 +148,8 @@ final class ExplanationTest {
                 sketch.problem(),
                 sketch.packing(),
                 List.of(
-                        new Coming("B-7", Sketch.ROPE, new Length(4_010), Sketch.DAY, ""),
-                        new Coming("B-8", Sketch.ROPE, new Length(4_009), Sketch.DAY, "")));
+                        new Coming("B-7", Sketch.ROPE, Written.worked(new Length(4_010)), Sketch.DAY, ""),
+                        new Coming("B-8", Sketch.ROPE, Written.worked(new Length(4_009)), Sketch.DAY, "")));
         assertEquals(
                 List.of(
                         "order B-7 would do for the set: 4.010 m of white, expected 2026-03-02",
