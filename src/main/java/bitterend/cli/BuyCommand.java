@@ -97,6 +97,13 @@ final class BuyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        boolean study = fromHistory || share != null || !merge.isEmpty();
+        if (papers.arePictures() && (!study || share != null)) {
+            terminal.err()
+                    .println(
+                            "error: --pictures draws what a whole study found: add --from-history, or --merge its shares");
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
         Optional<Shop> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
@@ -105,7 +112,6 @@ final class BuyCommand implements Callable<Integer> {
             terminal.err().println("error: there is nothing to choose from; offers.csv names no offer");
             return ExitCode.BAD_INPUT.number();
         }
-        boolean study = fromHistory || share != null || !merge.isEmpty();
         return (study ? study(read.get()) : advise(read.get())).number();
     }
 

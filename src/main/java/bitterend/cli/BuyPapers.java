@@ -28,6 +28,11 @@ final class BuyPapers {
             description = "Write its pictures as SVG files: waste, cost, lengths.")
     private @Nullable Path pictures;
 
+    /** Whether drawings of a study were asked for. */
+    boolean arePictures() {
+        return pictures != null;
+    }
+
     /** Writes what was asked for, and tells where. */
     void write(String shop, List<Verdict> verdicts, Figures figures, Terminal terminal) {
         files.write(terminal, BuyStudyPage.of(shop, verdicts, figures));
@@ -45,9 +50,13 @@ final class BuyPapers {
         Set<String> taken = new HashSet<>();
         for (Verdict verdict : verdicts) {
             new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
-                Path file = folder.resolve(free(name, taken));
+                String free = free(name, taken);
+                Path file = folder.resolve(free);
                 WholeFile.write(file, picture);
-                PageFiles.tell(terminal, file);
+                String rope = free.equals(name)
+                        ? ""
+                        : ", of " + verdict.study().rope().id();
+                terminal.err().println("written: " + file + rope);
             });
         }
     }

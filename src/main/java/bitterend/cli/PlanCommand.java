@@ -23,6 +23,7 @@ import bitterend.work.Plans;
 import bitterend.work.Verdict;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -132,6 +133,7 @@ final class PlanCommand implements Callable<Integer> {
         if (strategy.isEmpty() || named.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
+        tellStale(read);
         PackingProblem day = KeptDraws.pinned(
                 morning(read, plans, named.get().from()), named.get().keep());
         Replan replan = new Replan(terminal, day, shop.rack());
@@ -142,18 +144,21 @@ final class PlanCommand implements Callable<Integer> {
         return plan(read, replan, held, strategy.get());
     }
 
+    /** Whoever wrote a curve into a file expects it to be used. */
+    private void tellStale(Shop read) {
+        Set<String> stale = read.supplies().values().learned().keySet();
+        if (!stale.isEmpty()) {
+            terminal.err()
+                    .println("values.json: the curve of " + String.join(", ", stale)
+                            + " was learned from the past once; it is stale and not used");
+        }
+    }
+
     /** The day's question; coils are worth all day what an earlier plan of the day says they were in the morning. */
     private PackingProblem morning(Shop read, Plans plans, @Nullable PlanDocument from) {
         PackingProblem now = read.problem(day.of(read));
-        Optional<PlanDocument> earlier = from != null
-                ? Optional.of(from)
-                : plans.inForce()
-                        .flatMap(number -> plans.read(number, new Findings()))
-                        .map(PlanFolder.Kept::document);
-        return earlier.map(PlanDocument::facts)
-                .filter(PlanFacts.Whole.class::isInstance)
-                .map(facts -> Morning.kept(now, ((PlanFacts.Whole) facts).problem()))
-                .orElse(now);
+        Optional<PackingProblem> earlier = from == null ? MorningPlan.inForce(plans) : MorningPlan.questionOf(from);
+        return earlier.map(before -> Morning.kept(now, before)).orElse(now);
     }
 
     private ExitCode plan(Shop read, Replan replan, PackingProblem problem, FullStrategy strategy) {

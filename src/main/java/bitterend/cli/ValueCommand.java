@@ -5,12 +5,16 @@ import bitterend.buying.KnotValue;
 import bitterend.buying.Study;
 import bitterend.catalogue.Rope;
 import bitterend.cli.PageFiles.Answer;
+import bitterend.day.Morning;
 import bitterend.exchange.CoilValuesJson;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopValues;
 import bitterend.exchange.ValuesJson;
+import bitterend.finding.Findings;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.StudyStrategy;
 import bitterend.report.CoilValuePage;
+import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
 import bitterend.stock.worth.CoilValue;
 import java.time.LocalDate;
@@ -87,24 +91,17 @@ final class ValueCommand implements Callable<Integer> {
     }
 
     private ExitCode show(Shop read, Study.Size size, Interrupt interrupt) {
-        LocalDate today = day.of(read);
-        Map<String, CoilValue> values = new TreeMap<>(bitterend.finding.NaturalOrder.IDS);
-        List<Rope> ropes = read.catalogue().ropes().stream()
-                .filter(rope -> options.ropes().isEmpty() || options.ropes().contains(rope.id()))
-                .toList();
-        ropes.forEach(rope -> values.put(rope.id(), read.coilValue(rope, today)));
-        ShopValues own = read.supplies().values();
-        Document pages = Document.EMPTY;
+        List<CoilValuePage.Coils> coils = coils(read);
         CoilValuePage page = new CoilValuePage(units.figures(read));
-        for (Rope rope : ropes) {
-            CoilValue value = values.getOrDefault(rope.id(), read.coilValue(rope, today));
-            pages = pages.with(page.of(rope, value, own(own, rope.id())));
-            pages = pages.with(trial(read, rope, size, interrupt)
-                    .map(found -> page.trial(found, size.weeks()))
-                    .orElse(Document.EMPTY));
+        Document pages = Document.EMPTY;
+        for (CoilValuePage.Coils each : coils) {
+            pages = pages.with(page.of(each)).with(trial(read, each, size, interrupt));
         }
         Document whole =
                 pages.titled("Stock", "What coils are worth", read.settings().name());
+        Map<String, CoilValue> values = new TreeMap<>(bitterend.finding.NaturalOrder.IDS);
+        coils.forEach(each -> values.put(each.rope().id(), each.today()));
+        ShopValues own = read.supplies().values();
         files.show(
                 terminal,
                 common.json,
@@ -113,7 +110,27 @@ final class ValueCommand implements Callable<Integer> {
         if (write) {
             takeOut(own);
         }
-        return ExitCode.DONE;
+        boolean all =
+                read.leftOut().stream().noneMatch(finding -> finding.file().equals("ropes.json"));
+        return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+    }
+
+    /** The curves that the plans of the day go by: those of the morning, where one was made already. */
+    private List<CoilValuePage.Coils> coils(Shop read) {
+        LocalDate today = day.of(read);
+        Findings findings = new Findings();
+        Optional<PackingProblem> earlier = MorningPlan.inForce(shop.plans(findings));
+        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        return read.catalogue().ropes().stream()
+                .filter(rope -> options.ropes().isEmpty() || options.ropes().contains(rope.id()))
+                .map(rope -> {
+                    CoilValue now = read.coilValue(rope, today);
+                    CoilValue used = earlier.map(plan -> Morning.kept(now, rope.id(), today, plan))
+                            .orElse(now);
+                    return new CoilValuePage.Coils(
+                            rope, used, now.rack(), own(read.supplies().values(), rope.id()));
+                })
+                .toList();
     }
 
     private static Optional<CoilValuePage.Own> own(ShopValues values, String rope) {
@@ -123,11 +140,16 @@ final class ValueCommand implements Callable<Integer> {
                 .map(curve -> new CoilValuePage.Own(curve, typed != null));
     }
 
-    private Optional<CurveTrial.Found> trial(Shop read, Rope rope, Study.Size size, Interrupt interrupt) {
-        Optional<CoilValuePage.Own> own = own(read.supplies().values(), rope.id());
-        if (!fromHistory || own.isEmpty()) {
-            return Optional.empty();
-        }
+    private Document trial(Shop read, CoilValuePage.Coils coils, Study.Size size, Interrupt interrupt) {
+        return coils.own()
+                .filter(own -> fromHistory)
+                .flatMap(own -> trial(read, coils.rope(), own, size, interrupt)
+                        .map(found -> new CoilValuePage(units.figures(read)).trial(found, own, size.weeks())))
+                .orElse(Document.EMPTY);
+    }
+
+    private Optional<CurveTrial.Found> trial(
+            Shop read, Rope rope, CoilValuePage.Own own, Study.Size size, Interrupt interrupt) {
         List<Study> studies = BuyStudy.studies(
                 read, size, List.of(rope.id()), studied -> BuyStudy.coils(read, studied, day.of(read)));
         int threads = Runtime.getRuntime().availableProcessors();
@@ -136,7 +158,7 @@ final class ValueCommand implements Callable<Integer> {
             return Optional.empty();
         }
         return new CurveTrial(studies.get(0), new StudyStrategy(), threads, interrupt::isAsked)
-                .of(BuyStudy.typed(read, own.get().curve(), rope));
+                .of(BuyStudy.typed(read, own.curve(), rope));
     }
 
     /** The coil curve is made anew each morning: there is nothing of it to keep. */

@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilValue;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,13 @@ public final class Morning {
                 now.pins(),
                 now.earlier(),
                 now.calendar());
+    }
+
+    /** The coil curve by which the plans of its day go, where an earlier plan of that day is given. */
+    public static CoilValue kept(CoilValue now, String rope, LocalDate day, PackingProblem earlier) {
+        return day.equals(earlier.day()) && kept(now, earlier.values().get(rope)) instanceof CoilValue morning
+                ? morning
+                : now;
     }
 
     /** The metres on the rack are those of the morning; settings that were changed since hold. */

@@ -74,11 +74,14 @@ final class CoilCurves {
         List<Piece> ordered = shop.pieces().stream()
                 .filter(piece -> piece.orderedRope().equals(rope.id()) && !piece.ownRope())
                 .toList();
-        int past = cuts.isEmpty() ? 0 : byWeek.size();
+        int weeks = (cuts.isEmpty() ? 0 : byWeek.size()) + weeksOf(ordered);
+        PastCuts.Source source = cuts.isEmpty()
+                ? PastCuts.Source.IN_HAND
+                : ordered.isEmpty() ? PastCuts.Source.FEW_PAST : PastCuts.Source.ORDERS;
         ordered.forEach(piece -> cuts.add(piece.cut()));
         return cuts.isEmpty()
                 ? PastCuts.ofReel(rope.usualReel())
-                : PastCuts.thin(cuts, loss, past + weeksOf(ordered), rope.usualReel());
+                : PastCuts.thin(PastCuts.of(cuts, loss, weeks, source), rope.usualReel());
     }
 
     /** How many weeks of work the orders in hand are: until the last of them is due. */

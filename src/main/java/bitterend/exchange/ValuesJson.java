@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -41,23 +40,23 @@ public final class ValuesJson {
             for (JsonObject entry : document.objects("values")) {
                 entry.allowOnly("rope", "typed", "knots");
                 boolean own = entry.fields().optional("typed", Readings::yesOrNo, false);
-                curve(entry, ropes, own ? typed : learned);
+                String rope = curve(entry, ropes, own ? typed : learned);
+                if (!own && learned.containsKey(rope)) {
+                    tellOfLearned(entry, rope);
+                }
             }
-            tellOfLearned(document, learned.keySet());
         });
         return new ShopValues(typed, learned);
     }
 
-    /** One warning for curves that the past taught: they know nothing of the coils of today. */
-    private static void tellOfLearned(JsonObject document, Set<String> ropes) {
-        if (!ropes.isEmpty()) {
-            document.fields()
-                    .warning(
-                            "values",
-                            "no curve that was learned once, as that of " + String.join(", ", ropes)
-                                    + ": it is stale and not used; mark it \"typed\": \"yes\" to keep it, or take it out with"
-                                    + " value --write");
-        }
+    /** A curve that the past taught knows nothing of the coils of today. */
+    private static void tellOfLearned(JsonObject entry, String rope) {
+        entry.fields()
+                .warning(
+                        "typed",
+                        "\"yes\" on a curve of the shop's own; without it this curve of " + rope
+                                + " counts as learned from the past once: it is stale and not used, and value --write takes"
+                                + " it out");
     }
 
     /**
@@ -102,7 +101,7 @@ public final class ValuesJson {
                 .with("share", RatioText.exact(knot.share()));
     }
 
-    private static void curve(JsonObject entry, Ropes ropes, Map<String, KnotValue> values) {
+    private static String curve(JsonObject entry, Ropes ropes, Map<String, KnotValue> values) {
         String id = RopeColumn.read(entry.fields(), ropes);
         List<KnotValue.Knot> knots = new ArrayList<>();
         boolean sound = true;
@@ -127,6 +126,7 @@ public final class ValuesJson {
         if (sound && entry.fields().sound() && rope.isPresent()) {
             values.put(id, new KnotValue(rope.get().price(), knots));
         }
+        return id;
     }
 
     static Parsed<Ratio> share(String text) {

@@ -1,6 +1,7 @@
 package bitterend.measure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,6 +10,7 @@ import java.util.regex.Pattern;
 public final class RatioText {
     private static final String EXPECTED = "a number such as 0.15, 15 % or 4/3";
     private static final Pattern FRACTION = Pattern.compile("(?<above>[0-9]{1,18}) ?/ ?(?<below>[0-9]{1,18})");
+    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
     private static final BigDecimal MOST = new BigDecimal("1000000");
 
     private RatioText() {}
@@ -34,9 +36,13 @@ public final class RatioText {
         return same ? LengthText.plain(shown) : ratio.numerator() + "/" + ratio.denominator();
     }
 
-    /** For people: {@code 15 %}, to the nearest hundredth of a per cent. */
+    /** For people: {@code 15 %}, to the nearest hundredth of a per cent, what is less than that to two digits. */
     public static String percent(Ratio ratio) {
-        return LengthText.plain(decimal(ratio, 4).movePointRight(2)) + " %";
+        BigDecimal near = decimal(ratio, 4);
+        BigDecimal shown = near.signum() == 0
+                ? BigDecimal.valueOf(ratio.numerator()).divide(BigDecimal.valueOf(ratio.denominator()), TWO_DIGITS)
+                : near;
+        return LengthText.plain(shown.movePointRight(2)) + " %";
     }
 
     private static Parsed<Ratio> fraction(String above, String below) {

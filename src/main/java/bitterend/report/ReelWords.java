@@ -9,8 +9,6 @@ import bitterend.packing.UncertainRest;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
-import bitterend.stock.StockValue;
-import bitterend.stock.worth.CoilValue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -160,16 +158,7 @@ public final class ReelWords {
         if (reel.custody().isCustomersOwn() || draw.leftOnReel().equals(reel.length())) {
             return "";
         }
-        StockValue value = view.problem().valueOn(reel);
-        if (!(value instanceof CoilValue)) {
-            return value.keepFrom()
-                    .map(from -> " By the shop's own curve coils are kept from " + figures.length(from) + " on.")
-                    .orElse("");
-        }
-        return value.keepFrom()
-                .map(from -> " A coil of this rope saves more today than its room and interest cost from "
-                        + figures.length(from) + " on.")
-                .orElse(" So much of this rope is on the rack today that no coil saves its room and interest.");
+        return " " + new CoilWords(figures).beside(view.problem().valueOn(reel));
     }
 
     private String toMeasure(UncertainRest rest) {

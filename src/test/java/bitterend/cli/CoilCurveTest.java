@@ -55,7 +55,9 @@ final class CoilCurveTest {
     @Test
     void plan_saysWhyACoilIsKept() {
         String page = plan().out().replaceAll("\\s+", " ");
-        assertTrue(page.contains("A coil of this rope saves more today than its room and interest cost from"), page);
+        assertTrue(
+                page.contains("Coils of this rope are kept from 2.200 m on, since no piece that is counted on is so"),
+                page);
     }
 
     @Test
@@ -84,6 +86,58 @@ final class CoilCurveTest {
         assertFalse(morning.equals(rack(3)), "another day has another rack");
     }
 
+    /** At noon the rack is another one, but the plans of the day go by the morning's: value says both. */
+    @Test
+    void value_showsTheCurveThatThePlansOfTheDayGoBy() throws IOException {
+        assertEquals(0, plan().code());
+        String before = words(Run.of("value", "" + shop, "--json"));
+        StringBuilder more = new StringBuilder(Files.readString(shop.resolve("reels.csv")));
+        for (int coil = 1; coil <= 40; coil++) {
+            more.append("X").append(coil).append(",BRAID-12,7,40 m,,metered,,2026-03-02,no,\n");
+        }
+        Files.writeString(shop.resolve("reels.csv"), more);
+        Run value = Run.of("value", "" + shop, "--rope", "BRAID-12");
+        assertTrue(words(value).contains("when the first plan of the day was made: 61.700 m in coils"), value.out());
+        assertTrue(words(value).contains("Now: 1661.700 m"), value.out());
+        assertEquals(before, words(Run.of("value", "" + shop, "--json")));
+        Run tomorrow = Run.of("value", "" + shop, "--rope", "BRAID-12", "--day", "2026-03-03");
+        assertTrue(words(tomorrow).contains("On the rack this morning: 1661.700 m"), tomorrow.out());
+    }
+
+    @Test
+    void value_saysWhatTheCurveRestsOnAndWhyItEndsWhereItDoes() throws IOException {
+        assertTrue(words(Run.of("value", "" + shop))
+                .contains("shorter ones are scrap, since no piece that is counted on"));
+        Files.delete(shop.resolve("history.csv"));
+        String fresh = words(Run.of("value", "" + shop));
+        assertTrue(fresh.contains("Known from orders in hand and the usual reel, since no past order"), fresh);
+        Path ropes = shop.resolve("ropes.json");
+        String text = Files.readString(ropes);
+        Files.writeString(ropes, text.replaceAll("\"keepFrom\": \"[^\"]*\"", "\"keepFrom\": \"19 km\""));
+        String none = words(Run.of("value", "" + shop));
+        assertTrue(none.contains("No coil is kept: the shop keeps none below 19000.000 m, and none is so long."), none);
+        Files.writeString(ropes, text.replaceFirst("1.85 EUR/m", "999999999 EUR/m"));
+        assertEquals(4, Run.of("value", "" + shop).code(), "a rope is left out");
+    }
+
+    @Test
+    void gate_tellsOfInterestAndCurvesThatWereChangedSince() throws IOException {
+        assertEquals(0, plan().code());
+        Path settings = shop.resolve("shop.json");
+        String text = Files.readString(settings);
+        Files.writeString(settings, text.replace("\"labour\"", "\"interest\": \"30 %\", \"labour\""));
+        Run changed = Run.of("plan", "" + shop, "--explain", "E-31/1.1");
+        assertTrue(changed.err().contains("interest or room of coils was changed"), changed.err());
+        Files.writeString(settings, text);
+        curve(", \"typed\": \"yes\"");
+        Run typed = Run.of("plan", "" + shop, "--explain", "E-31/1.1");
+        assertTrue(typed.err().contains("rope BRAID-12: a curve of the shop's own says now"), typed.err());
+    }
+
+    private static String words(Run run) {
+        return run.out().replaceAll("\\s+", " ");
+    }
+
     @Test
     void typedCurve_isKeptAndToldWhatItCosts() throws IOException {
         curve(", \"typed\": \"yes\"");
@@ -91,7 +145,9 @@ final class CoilCurveTest {
         assertEquals(0, value.code(), value.err());
         String page = value.out().replaceAll("\\s+", " ");
         assertTrue(page.contains("The shop typed a curve of its own for this rope, and plans use that one."), page);
+        assertTrue(page.contains("By the shop's own curve coils are kept from 5.000 m on. The coil curve would"), page);
         assertTrue(page.contains("in 4 weeks, with an error of"), page);
+        assertTrue(Run.of("value", "" + shop, "--json").out().contains("\"keepFromToday\": \"5000 mm\""));
         assertTrue(plan().out()
                 .replaceAll("\\s+", " ")
                 .contains("By the shop's own curve coils are kept from 5.000 m on."));
@@ -104,10 +160,12 @@ final class CoilCurveTest {
         assertEquals(0, value.code(), value.err());
         String page = value.out().replaceAll("\\s+", " ");
         assertTrue(page.contains("It is stale, since it knows nothing of the coils that are on the rack today"), page);
-        assertTrue(page.contains("own curve"), page);
         Run check = Run.of("check", "" + shop);
-        assertTrue(check.out().contains("no curve that was learned once, as that of BRAID-12"), check.out());
-        assertTrue(plan().out().replaceAll("\\s+", " ").contains("saves more today than its room"));
+        assertTrue(check.out().contains("values.json, /values/0, typed: found nothing, expected \"yes\""), check.out());
+        assertTrue(value.out().contains("the stale"), value.out());
+        Run plan = plan();
+        assertTrue(plan.out().replaceAll("\\s+", " ").contains("Coils of this rope are kept from"), plan.out());
+        assertTrue(plan.err().contains("the curve of BRAID-12 was learned from the past once"), plan.err());
     }
 
     @Test

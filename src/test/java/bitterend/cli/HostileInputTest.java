@@ -83,6 +83,14 @@ final class HostileInputTest {
     }
 
     @Test
+    void picturesWithoutAStudy_areRefused() throws IOException {
+        Path shop = DemoShop.copy("gannet-loft", folder);
+        Run run = Run.of("buy", "" + shop, "--pictures", "" + folder.resolve("pictures"));
+        assertEquals(2, run.code(), run.err());
+        assertTrue(run.err().contains("add --from-history"), run.err());
+    }
+
+    @Test
     void pictures_areNeverWrittenOverOneAnother() {
         Set<String> taken = new HashSet<>();
         Set<String> written = new TreeSet<>();

@@ -220,6 +220,8 @@ final class MeasureTextTest {
         assertTrue(RatioText.parse("15 m").refusal().isPresent());
         assertEquals("15 %", RatioText.percent(new Ratio(3, 20)));
         assertEquals("33.33 %", RatioText.percent(new Ratio(1, 3)));
+        assertEquals("0.0001 %", RatioText.percent(new Ratio(1, 1_000_000)));
+        assertEquals("0 %", RatioText.percent(Ratio.ZERO));
     }
 
     /** 18 in are 457.2 mm and 458 in whole millimetres; printed they are 18 in again, never 18 1/16. */

@@ -48,6 +48,24 @@ public record Document(List<Block> blocks) {
         return new Document(List.of(new Block.Title(kind, words, shop))).with(this);
     }
 
+    /**
+     * What should stay on one sheet of paper, in order: a heading with the words below it and their first table or drawing, so
+     * that no heading is left at the foot of a page; each other block by itself.
+     */
+    public List<List<Block>> together() {
+        List<List<Block>> groups = new ArrayList<>();
+        boolean open = false;
+        for (Block block : blocks) {
+            if (!open || block instanceof Block.Heading || block instanceof Block.Title) {
+                groups.add(new ArrayList<>());
+            }
+            groups.get(groups.size() - 1).add(block);
+            boolean closes = block instanceof Block.Table || block instanceof Block.Picture;
+            open = block instanceof Block.Heading || open && !closes;
+        }
+        return groups;
+    }
+
     /** As text, {@value #WIDTH} columns wide. */
     public String text(Ink ink) {
         return text(ink, WIDTH);

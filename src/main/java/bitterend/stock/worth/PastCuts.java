@@ -34,6 +34,8 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     public enum Source {
         HISTORY("history", "past orders"),
         ORDERS("orders", "past orders, orders in hand and the usual reel, since the past alone tells too little"),
+        FEW_PAST("few past", "past orders and the usual reel, since the past alone tells too little"),
+        IN_HAND("in hand", "orders in hand and the usual reel, since no past order of this rope is known"),
         REEL("reel", "the usual reel alone, since nobody has ordered this rope");
 
         private final String word;
@@ -100,13 +102,12 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     }
 
     /** Few known pieces with the work by its reel added, so that a length nobody has ordered yet is not worth nothing. */
-    public static PastCuts thin(Collection<Length> lengths, Length loss, int weeks, Length reel) {
+    public static PastCuts thin(PastCuts few, Length reel) {
+        int weeks = few.weeks;
         SortedMap<Length, Long> counts = new TreeMap<>();
-        of(lengths, loss, weeks, Source.ORDERS)
-                .counts()
-                .forEach((length, count) -> counts.merge(length, count * HALF_A_YEAR, Math::addExact));
+        few.counts.forEach((length, count) -> counts.merge(length, count * HALF_A_YEAR, Math::addExact));
         ofReel(reel).counts().forEach((length, count) -> counts.merge(length, count * weeks, Math::addExact));
-        return new PastCuts(counts, Math.multiplyExact(weeks, HALF_A_YEAR), Source.ORDERS);
+        return new PastCuts(counts, Math.multiplyExact(weeks, HALF_A_YEAR), few.source);
     }
 
     /** How many pieces. */

@@ -50,6 +50,32 @@ final class DocumentPaperTest {
         assertFalse(html.contains("<link") || html.contains("src="), "nothing comes from elsewhere");
     }
 
+    /** Two sections that fill a page and a half: the second begins with its table, on the second page. */
+    @Test
+    void pdf_keepsAHeadingWithItsTable() throws IOException {
+        Writing page = new Writing();
+        page.heading("First");
+        table(page, 30);
+        page.heading("Second");
+        page.paragraph("What the second table is about.");
+        table(page, 12);
+        try (PDDocument document = Loader.loadPDF(PAPER.pdf(page.document(), Paper.A4))) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            String text = first.getText(document);
+            assertTrue(text.contains("First") && !text.contains("Second"), text);
+            assertEquals(2, document.getNumberOfPages());
+        }
+    }
+
+    private static void table(Writing page, int many) {
+        TableRows rows = new TableRows(Column.words("reel"));
+        for (int row = 1; row <= many; row++) {
+            rows.row("E" + row);
+        }
+        page.table(rows);
+    }
+
     @Test
     void pdf_saysTheSameAndIsTheSameBytesAtEveryRun() throws IOException {
         byte[] pdf = PAPER.pdf(page(), Paper.A4);

@@ -76,6 +76,23 @@ final class CoilValueTest {
     }
 
     @Test
+    void limit_saysWhyCoilsAreKeptFromThere() {
+        PastCuts past = PastCuts.of(
+                List.of(Length.ofMetres(3), Length.ofMetres(7)), new Length(10), 1, PastCuts.Source.HISTORY);
+        CoilValue value = CoilValue.of(past, terms(REEL, 12, 10_000, 0), Length.ZERO);
+        assertEquals(KeepLimit.SHORTEST_PIECE, KeepLimit.of(value));
+        assertEquals(KeepLimit.COST, KeepLimit.of(value.on(Length.ofMetres(2_000))));
+        assertEquals(KeepLimit.RACK, KeepLimit.of(value.on(Length.ofMetres(500_000))));
+        assertEquals(KeepLimit.FLOOR, KeepLimit.of(CoilValue.of(past, terms(REEL, 12, 10_000, 5_050), Length.ZERO)));
+        assertEquals(
+                KeepLimit.FLOOR_ABOVE_ALL,
+                KeepLimit.of(CoilValue.of(past, terms(REEL, 12, 10_000, 20_000_000), Length.ZERO)));
+        assertEquals(
+                KeepLimit.HOLDING,
+                KeepLimit.of(CoilValue.of(past, terms(REEL, 12, 1_000_000_000_000L, 0), Length.ZERO)));
+    }
+
+    @Test
     void fullRack_makesShortCoilsScrap() {
         PastCuts past = cuts(new Random(1), 30, 40_000);
         CoilValue empty = CoilValue.of(past, terms(REEL, 12, 10_000, 0), Length.ZERO);
