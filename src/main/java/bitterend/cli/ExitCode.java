@@ -5,7 +5,7 @@ enum ExitCode {
     DONE(0, "done"),
     INTERNAL_ERROR(1, "internal error: a fault in the program, not in your files"),
     BAD_COMMAND_LINE(2, "the command line was not understood"),
-    BAD_INPUT(3, "the input has errors; nothing was planned or written"),
+    BAD_INPUT(3, "the input has errors, or a file cannot be read or written"),
     NOT_ALL_PLANNED(4, "done, but some pieces could not be planned"),
     STOCK_CHANGED(5, "the stock changed underneath; nothing was posted");
 

@@ -66,8 +66,7 @@ final class Faults {
         if (fault instanceof LedgerException.Contradictory) {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        boolean environment = fault instanceof LedgerException.Unwritable;
-        return (environment ? ExitCode.INTERNAL_ERROR : ExitCode.BAD_INPUT).number();
+        return ExitCode.BAD_INPUT.number();
     }
 
     /** What went wrong with a file or the ledger, in one sentence. */
@@ -79,12 +78,16 @@ final class Faults {
         String what = cause instanceof FileSystemException files && files.getFile() != null
                 ? files.getFile() + ": " + reason(files)
                 : String.valueOf(cause == null ? fault.getMessage() : cause.getMessage());
-        return "cannot read or write " + what;
+        return "cannot read or write " + printable(what);
     }
 
     private int environment(IOException fault) {
         terminal.err().println("error: " + sentence(fault));
-        return ExitCode.INTERNAL_ERROR.number();
+        terminal.err()
+                .println(
+                        "Put that right, such as by room on the disk, the right to write there, or another place; then run the"
+                                + " command again.");
+        return ExitCode.BAD_INPUT.number();
     }
 
     private static String reason(FileSystemException fault) {

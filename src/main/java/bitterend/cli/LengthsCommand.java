@@ -42,6 +42,7 @@ final class LengthsCommand implements Callable<Integer> {
     @Option(
             names = "--html",
             paramLabel = "FILE",
+            converter = NewFile.class,
             description = "Write the derivation to this file as a page with a drawing.")
     private @Nullable Path html;
 

@@ -75,7 +75,7 @@ final class PageFiles {
         if (!text.toLowerCase(Locale.ROOT).endsWith(ending)) {
             throw new TypeConversionException("found \"" + text + "\", expected a file that ends in " + ending);
         }
-        return Path.of(text);
+        return new NewFile().convert(text);
     }
 
     static final class Html implements ITypeConverter<Path> {

@@ -186,7 +186,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));
         files.show(terminal, common.json, new Answer(() -> PlanJson.text(kept), () -> page(read, problem, kept)));
         if (keeping.tellFaults()) {
-            return ExitCode.INTERNAL_ERROR;
+            return ExitCode.BAD_INPUT;
         }
         return plan.unplanned().isEmpty() && read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }

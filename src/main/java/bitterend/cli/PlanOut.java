@@ -28,13 +28,11 @@ final class PlanOut {
         if (out == null) {
             return Optional.empty();
         }
+        Optional<String> refusal = NewFile.refusal(out);
+        if (refusal.isPresent()) {
+            return refusal.map(why -> "--out: " + why);
+        }
         Path file = Path.of(out);
-        if (out.isBlank()) {
-            return Optional.of("--out: found nothing, expected the name of a file");
-        }
-        if (Files.isDirectory(file)) {
-            return Optional.of("--out: found the folder " + out + ", expected the name of a file");
-        }
         if (ShopFolder.isOfTheShop(shop, file)) {
             return Optional.of("--out: found " + out + ", which is a file of the shop; expected another");
         }

@@ -67,7 +67,7 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
     private boolean customer;
 
-    @Option(names = "--out", paramLabel = "FILE", description = FOR_FILE)
+    @Option(names = "--out", paramLabel = "FILE", converter = NewFile.class, description = FOR_FILE)
     private @Nullable Path out;
 
     @Mixin

@@ -103,9 +103,16 @@ final class CsvTable {
 
     /** Tells a character that turns or hides what is beside it; pages show it. */
     static void tellUnseen(String file, String place, String field, String text, Findings findings) {
-        Unseen.first(text)
-                .ifPresent(unseen -> findings.add(Finding.warning(
-                        file, place, field, Unseen.shown(text), "text without the unseen character " + unseen)));
+        List<String> unseen = Unseen.in(text);
+        if (!unseen.isEmpty()) {
+            findings.add(Finding.warning(
+                    file,
+                    place,
+                    field,
+                    Unseen.shown(text),
+                    "text without the unseen " + (unseen.size() == 1 ? "character " : "characters ")
+                            + String.join(", ", unseen)));
+        }
     }
 
     /** Every row cut into cells, up to the first that cannot be. */

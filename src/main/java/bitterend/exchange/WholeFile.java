@@ -8,6 +8,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -34,8 +35,19 @@ public final class WholeFile {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
+            throw new UncheckedIOException(naming(file, fault));
         }
+    }
+
+    /** A full disk does not say which file it had no room for, and nobody has named the one beside. */
+    static IOException naming(Path file, IOException fault) {
+        String reason = fault instanceof FileSystemException system
+                ? fault instanceof NoSuchFileException ? "there is no such folder" : system.getReason()
+                : fault.getMessage();
+        String kind = fault.getClass().getSimpleName().replace("Exception", "");
+        IOException named = new FileSystemException("" + file, null, reason == null ? kind : reason);
+        named.initCause(fault);
+        return named;
     }
 
     /**
@@ -54,7 +66,7 @@ public final class WholeFile {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
+            throw new UncheckedIOException(naming(file, fault));
         }
     }
 

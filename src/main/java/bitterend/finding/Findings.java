@@ -2,7 +2,9 @@ package bitterend.finding;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Collects findings while files are read, so that every problem of every file is told in one run. */
 public final class Findings {
@@ -24,8 +26,21 @@ public final class Findings {
         return all.size();
     }
 
-    /** Every finding once, in reading order. */
+    /** Every finding once, in reading order; of what is refused nobody needs to be warned as well. */
     public List<Finding> sorted() {
-        return all.stream().distinct().sorted().toList();
+        Set<String> refused = new HashSet<>();
+        all.stream()
+                .filter(finding -> finding.severity() != Severity.WARNING)
+                .forEach(finding -> refused.add(cell(finding)));
+        return all.stream()
+                .filter(finding -> finding.severity() != Severity.WARNING || !refused.contains(cell(finding)))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Where it is and what was found there, as it is printed. */
+    private static String cell(Finding finding) {
+        return String.join("\n", finding.file(), finding.place(), finding.field(), Unseen.shown(finding.found()));
     }
 }

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /**
  * Finds ids that a person, a file system or a search would take for one another: those that differ only by case, by forms
  * of one letter (full width, raised), by letters of another script that look alike, by signs that file names do not bear, by
- * spaces or by zeros in front of a number.
+ * such a sign in front or behind, by spaces or by zeros in front of a number.
  */
 public final class LookAlike {
     /** Letters of Greek and Cyrillic, and digits, beside the Latin letter they are taken for. From memory, no source. */
@@ -21,6 +21,7 @@ public final class LookAlike {
                     + " \u0455s \u03B1a \u03B2b \u03B5e \u03B6z \u03B7h \u03B9i \u03BAk \u03BCm \u03BDn \u03BFo \u03C1p \u03C4t"
                     + " \u03C5y \u03C7x 0o 1i li");
 
+    private static final Pattern EDGES = Pattern.compile("(?<=.)_$|^_(?=.)");
     private static final Pattern LEADING_ZEROS = Pattern.compile("(?<![0-9])0+(?=[0-9])");
 
     private final Set<String> ids = new HashSet<>();
@@ -54,7 +55,7 @@ public final class LookAlike {
             boolean bare = Character.isLetterOrDigit(seen) || seen == '-';
             plain.append(bare ? TWINS.getOrDefault(seen, seen) : '_');
         }
-        return plain.toString().replaceAll("_+", "_");
+        return EDGES.matcher(plain.toString().replaceAll("_+", "_")).replaceAll("");
     }
 
     private static Map<Character, Character> twins(String pairs) {

@@ -1,7 +1,7 @@
 package bitterend.finding;
 
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Characters that nobody sees and that change what is seen: control characters, line separators, marks that turn the
@@ -36,9 +36,13 @@ public final class Unseen {
         return clean.toString();
     }
 
-    /** The first such character, as {@code [U+202E]}. */
-    public static Optional<String> first(String text) {
-        return text.codePoints().filter(Unseen::isUnseen).mapToObj(Unseen::name).findFirst();
+    /** Each such character once, in order, as {@code [U+202E]}. */
+    public static List<String> in(String text) {
+        return text.codePoints()
+                .filter(Unseen::isUnseen)
+                .mapToObj(Unseen::name)
+                .distinct()
+                .toList();
     }
 
     private static String name(int codePoint) {

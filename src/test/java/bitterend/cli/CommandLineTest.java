@@ -319,7 +319,8 @@ final class CommandLineTest {
                 shop.toString(),
                 "--out",
                 folder.resolve("no/such/folder/plan.json").toString());
-        assertEquals(1, run.code());
+        assertEquals(2, run.code(), "seen before the work");
+        assertFalse(run.err().contains("best "), run.err());
         assertEquals(
                 List.of(),
                 run.err().lines().filter(line -> line.startsWith("\tat")).toList());

@@ -83,6 +83,14 @@ final class HostileInputTest {
     }
 
     @Test
+    void cellThatIsRefused_isNotWarnedOfAsWellAndAllItsUnseenCharactersAreNamed() throws IOException {
+        TestShop shop = TestShop.in(folder);
+        replace(shop.path().resolve("reels.csv"), ",220 m,", ",220 m\u200F,");
+        String told = Run.of("check", shop.path().toString()).out();
+        assertEquals(1, told.split("U\\+200F", -1).length - 1, told);
+    }
+
+    @Test
     void picturesWithoutAStudy_areRefused() throws IOException {
         Path shop = DemoShop.copy("gannet-loft", folder);
         Run run = Run.of("buy", "" + shop, "--pictures", "" + folder.resolve("pictures"));

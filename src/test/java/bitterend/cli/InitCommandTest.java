@@ -169,7 +169,7 @@ final class InitCommandTest {
     void folderThatCannotBeMade_isToldWithoutATrace() throws IOException {
         Files.writeString(shop, "a file where a folder should be");
         Run run = Run.of("init", shop.resolve("inside").toString());
-        assertEquals(1, run.code());
+        assertEquals(3, run.code());
         assertTrue(run.err().startsWith("error: cannot read or write"), run.err());
     }
 

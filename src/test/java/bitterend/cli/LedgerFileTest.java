@@ -133,7 +133,7 @@ final class LedgerFileTest {
     void backupThatCannotBeWritten_leavesNoFileBehind() throws IOException {
         Path nowhere = folder.resolve("no such folder").resolve("b.db");
         Run refused = Run.of("stock", "backup", shop, nowhere.toString());
-        assertEquals(1, refused.code(), refused.err());
+        assertEquals(3, refused.code(), refused.err());
         assertTrue(refused.err().contains("there is no backup"), refused.err());
         try (Stream<Path> files = Files.walk(folder)) {
             assertEquals(

@@ -49,6 +49,22 @@ final class PieceIdsCommandTest {
         assertEquals(1, tags.split("</b> assembly[<,]", -1).length - 1, "one tag for the one assembly");
     }
 
+    /** A part that is longer is cut first; what the assembly ends in is what its legs end in. */
+    @Test
+    void assemblyTag_namesTheEndsOfItsLegs() throws IOException {
+        products("pennant", "chafe-sleeve");
+        Path file = shop.resolve("assemblies.json");
+        Files.writeString(file, Files.readString(file).replace("\"2 m\"", "\"9 m\""));
+        assertEquals(
+                0,
+                Run.of("plan", "" + shop, "--day", "2026-03-02", "--time", "300ms")
+                        .code());
+        assertEquals(0, Run.of("sheet", "" + shop, "--tags").code());
+        String tags = Files.readString(shop.resolve("tags.html"));
+        String tag = tags.substring(tags.indexOf("</b> assembly"));
+        assertTrue(tag.contains("sealed / sealed") && !tag.contains("plain"), tag);
+    }
+
     @Test
     void pin_takesThePieceOfAPart() throws IOException {
         products("pennant", "chafe-sleeve");

@@ -380,6 +380,7 @@ final class PlanNumbersTest {
             at + "/plans/1.json",
             at + "/../northgate/shop.json",
             "/dev/null",
+            at + "/no such folder/plan.json",
             other.toString()
         }) {
             Run run = run(2, "plan", at, "--out", out);
@@ -393,7 +394,7 @@ final class PlanNumbersTest {
     @Test
     void planThatCannotBeKept_isPrintedAndTheReaderToldWhatToDo() throws IOException {
         Files.writeString(shop.resolve("plans"), "in the way\n");
-        Run run = run(1, "plan", at, "--time", "200ms");
+        Run run = run(3, "plan", at, "--time", "200ms");
         assertTrue(run.out().startsWith("Cutting plan for 2026-03-02"), run.out());
         assertTrue(run.err().contains("not written to") && run.err().contains("--out FILE"), run.err());
         assertEquals("in the way\n", Files.readString(shop.resolve("plans")));

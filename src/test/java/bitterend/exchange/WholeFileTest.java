@@ -1,9 +1,11 @@
 package bitterend.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,6 +43,19 @@ final class WholeFileTest {
         try (Stream<Path> all = Files.list(folder)) {
             assertEquals(ROUNDS, all.count());
         }
+    }
+
+    /** A full disk names no file, and the one beside is nobody's: the one that was asked for is told. */
+    @Test
+    void fault_namesTheFileThatWasToBeWritten(@TempDir Path folder) {
+        Path file = folder.resolve("sheet.html");
+        String full = ""
+                + WholeFile.naming(file, new IOException("No space left on device"))
+                        .getMessage();
+        assertEquals(file + ": No space left on device", full);
+        Path nowhere = folder.resolve("no such folder").resolve("sheet.html");
+        UncheckedIOException gone = assertThrows(UncheckedIOException.class, () -> WholeFile.write(nowhere, "text"));
+        assertEquals(nowhere + ": there is no such folder", "" + gone.getCause().getMessage());
     }
 
     /** What each of those wrote who were told that they had written it. */

@@ -3,7 +3,7 @@ package bitterend.finding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
-import java.util.Optional;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +21,12 @@ final class UnseenTest {
     void unseenCharacters_areShownAsTheirNumbers(int unseen) {
         String name = "[U+" + String.format(java.util.Locale.ROOT, "%04X", unseen) + "]";
         assertEquals("12 " + name + "34", Unseen.shown("12 " + Character.toString(unseen) + "34"));
-        assertEquals(Optional.of(name), Unseen.first("a" + Character.toString(unseen)));
+        assertEquals(List.of(name), Unseen.in("a" + Character.toString(unseen) + "b" + Character.toString(unseen)));
+    }
+
+    @Test
+    void everyUnseenCharacter_isNamedOnce() {
+        assertEquals(List.of("[U+202E]", "[U+200F]"), Unseen.in("\u202Ea\u200Fb\u202E"));
     }
 
     @Test
@@ -37,6 +42,8 @@ final class UnseenTest {
         "R1, \uFF32\uFF11",
         "R1, R\u00B9",
         "A1, \u04101",
+        "LAID-14, LAID-14.",
+        "LAID-14, ' LAID-14 '",
         "A1, \u03911",
         "A/B, A_B",
         "A B, A.B",

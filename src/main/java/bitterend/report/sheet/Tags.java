@@ -120,7 +120,7 @@ final class Tags {
         return planned.size() > 1 || planned.get(0).pieceId().legs() > 1;
     }
 
-    /** What the assembly is made of, as ordered; named are the pieces of this plan. */
+    /** What the assembly is made of, as ordered, and its ends, which are not those of a part; named are the pieces of this plan. */
     private Tag assembly(List<Piece> planned) {
         Piece first = planned.get(0);
         Map<String, List<PieceId>> parts = planned.stream()
@@ -128,7 +128,10 @@ final class Tags {
                 .sorted(Comparator.comparing(PieceId::text, NaturalOrder.IDS))
                 .collect(Collectors.groupingBy(PieceId::part, TreeMap::new, Collectors.toList()));
         List<String> lines = parts.values().stream().map(Tags::part).collect(Collectors.toCollection(ArrayList::new));
-        lines.add(figures.written(first.ends()));
+        planned.stream()
+                .filter(piece -> piece.pieceId().part().isEmpty())
+                .findFirst()
+                .ifPresent(main -> lines.add(figures.written(main.ends())));
         released(first).ifPresent(lines::add);
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();
