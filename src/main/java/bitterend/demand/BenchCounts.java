@@ -8,10 +8,15 @@ import java.util.List;
 
 /** What is counted on the bench instead of measured: tucks, clips, and what the row says besides. */
 final class BenchCounts {
+    /** What a count begins with that is done before the first tuck. */
+    private static final String FIRST = "unlay ";
+
     private BenchCounts() {}
 
     static List<String> of(MadeEnd end, Rope rope) {
-        List<String> counts = new ArrayList<>();
+        List<String> further = end.termination().layout().counts();
+        List<String> counts =
+                new ArrayList<>(further.stream().filter(BenchCounts::isFirst).toList());
         if (!end.termination().tucking().isNone()) {
             counts.add(tucks(end, rope));
         }
@@ -21,8 +26,12 @@ final class BenchCounts {
         if (end.yardsticks().counted().clips() > 0) {
             counts.addAll(clips(end, rope));
         }
-        counts.addAll(end.termination().layout().counts());
+        further.stream().filter(count -> !isFirst(count)).forEach(counts::add);
         return counts;
+    }
+
+    private static boolean isFirst(String count) {
+        return count.startsWith(FIRST);
     }
 
     /** In a join each strand makes half of the number on its side. */

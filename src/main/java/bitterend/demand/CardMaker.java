@@ -118,7 +118,11 @@ final class CardMaker {
         if (leg.ends().stream().noneMatch(MadeEnd::hasEye)) {
             return ends();
         }
-        return outside ? "over the outside of the eyes, laid flat" : "inside of the eyes, laid flat";
+        String side = outside ? "over the outside of the " : "inside of the ";
+        return leg.ends().stream().allMatch(MadeEnd::hasEye)
+                ? side + "eyes, laid flat"
+                : side + "eye, laid flat, to the "
+                        + (leg.ends().stream().anyMatch(end -> end.pinToBore().isPositive()) ? "pin" : "other end");
     }
 
     /** Without eyes a leg is measured from pin to pin, or from one end to the other. */

@@ -23,7 +23,6 @@ public final class DiameterText {
     private static final Pattern CIRCUMFERENCE =
             Pattern.compile("(?<length>.*[^a-z])? *circ(?:\\.|umference)?", Pattern.DOTALL);
     private static final Pattern SIZE = Pattern.compile("size *(?<number>.*)", Pattern.DOTALL);
-    private static final long UNITS_PER_THOUSANDTH = 254;
 
     private DiameterText() {}
 
@@ -41,18 +40,16 @@ public final class DiameterText {
     }
 
     /**
-     * For people: {@code 12 mm}, to the nearest 0.01 mm; {@code 1/2 in} where sixteenths say it exactly, otherwise
-     * {@code 0.472 in}, to the nearest thousandth.
+     * For people: {@code 12 mm}, to the nearest 0.01 mm; {@code 1/2 in} where sixteenths say it exactly, otherwise the
+     * nearest of them behind it, {@code 12 mm (1/2 in)}.
      */
     public static String print(Diameter diameter, Units units) {
+        String metric = LengthText.plain(BigDecimal.valueOf(LengthText.nearest(diameter.units(), 100), 2)) + " mm";
         if (units == Units.METRIC) {
-            return LengthText.plain(BigDecimal.valueOf(LengthText.nearest(diameter.units(), 100), 2)) + " mm";
+            return metric;
         }
-        if (diameter.units() % FeetAndInches.UNITS_PER_SIXTEENTH == 0) {
-            return FeetAndInches.nearest(diameter.asLength()).inches() + " in";
-        }
-        return LengthText.plain(BigDecimal.valueOf(LengthText.nearest(diameter.units(), UNITS_PER_THOUSANDTH), 3))
-                + " in";
+        String inches = FeetAndInches.nearest(diameter.asLength()).inches() + " in";
+        return diameter.units() % FeetAndInches.UNITS_PER_SIXTEENTH == 0 ? inches : metric + " (" + inches + ")";
     }
 
     private static Parsed<BigDecimal> millimetres(String text) {

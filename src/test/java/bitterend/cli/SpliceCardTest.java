@@ -52,9 +52,26 @@ final class SpliceCardTest {
         plan();
         String cards = sheet("--cards");
         // 11 m under a tension that stretches it by 2 %: 11 / 1.02 on the floor.
-        assertTrue(cards.contains("10.784 m slack and dry on the floor, inside of the eyes, laid flat"), cards);
+        assertTrue(
+                cards.contains("10.784 m slack and dry on the floor, inside of the eye, laid flat, to the other end"),
+                cards);
         assertTrue(cards.contains("from 10.890 m to 11.110 m; on the floor from 10.676 m to 10.892 m"), cards);
         assertTrue(cards.contains("from 7.975 m to 8.025 m"), cards);
+    }
+
+    /** The boxes to tick, and the command, name no pin of a ring and no tension that the order does not state. */
+    @Test
+    void boxes_askOnlyForWaysInWhichThePieceCanBeMeasured() throws IOException {
+        plan();
+        String cards = sheet("--cards");
+        assertTrue(card(cards, "1, line 3").contains("--how slack|tension --splicer"), card(cards, "1, line 3"));
+        assertTrue(card(cards, "1, line 3").contains(">slack / under tension</th>"), card(cards, "1, line 3"));
+        assertTrue(card(cards, "1, line 1").contains("--how slack|pins --splicer"), card(cards, "1, line 1"));
+    }
+
+    private static String card(String cards, String title) {
+        int from = cards.indexOf("</span> " + title + "</h2>");
+        return cards.substring(from, cards.indexOf("</section>", from));
     }
 
     /** A leg with a sample is longer than its twin; who lays out from both cut ends must know. */

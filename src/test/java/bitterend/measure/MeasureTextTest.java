@@ -156,7 +156,7 @@ final class MeasureTextTest {
     void diameter_printsInchFractionsWhereTheyAreExact() {
         assertEquals("1/2 in", DiameterText.print(new Diameter(127_000), Units.IMPERIAL));
         assertEquals("1 1/8 in", DiameterText.print(new Diameter(285_750), Units.IMPERIAL));
-        assertEquals("0.472 in", DiameterText.print(Diameter.ofMillimetres(12), Units.IMPERIAL));
+        assertEquals("12 mm (1/2 in)", DiameterText.print(Diameter.ofMillimetres(12), Units.IMPERIAL));
         assertEquals("40.43 mm", DiameterText.print(new Diameter(404_255), Units.METRIC));
     }
 

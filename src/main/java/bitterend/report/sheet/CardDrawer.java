@@ -28,16 +28,21 @@ final class CardDrawer {
 
     private static final int LABEL_STEP = 14;
     private static final int BAND = 16;
-    private static final int LETTER = 7;
+    /** Between a strip and the labels of another above it. */
+    private static final int CLEAR = 10;
+
     private static final int LARGEST_SPREAD = 26;
 
     private final SpliceCard card;
     private final List<BenchMarks> marks;
     private final Figures figures;
+    private final String finished;
     /** Rope that {@link #END_ROOM} shows. */
     private final long shown;
 
-    CardDrawer(SpliceCard card, List<BenchMarks> marks, Figures figures) {
+    /** {@code finished} is the finished length as it is printed. */
+    CardDrawer(SpliceCard card, List<BenchMarks> marks, Figures figures, String finished) {
+        this.finished = finished;
         this.card = card;
         this.marks = marks;
         this.figures = figures;
@@ -79,8 +84,8 @@ final class CardDrawer {
                 .mapToInt(Tick::y)
                 .max()
                 .orElse(bandAt + BAND);
-        int shapeAt = below + 42;
-        return new CardDrawing(shapeAt + 54, bandAt, stretches(), ticks, strips, shapeAt, shapes());
+        int shapeAt = below + 36;
+        return new CardDrawing(shapeAt + 46, bandAt, stretches(), ticks, breaks(), strips, shapeAt, shapes(), finished);
     }
 
     private int pixels(FineLength length) {
@@ -131,10 +136,22 @@ final class CardDrawer {
         return placed;
     }
 
+    /** Where rope is left out before a mark that lies further in than the drawing is to scale. */
+    private List<Integer> breaks() {
+        return card.ends().stream()
+                .filter(end -> lines(end).stream().anyMatch(this::isFurtherIn))
+                .map(end -> isLeft(end) ? LEFT + END_ROOM + BEYOND / 2 : RIGHT - END_ROOM - BEYOND / 2)
+                .toList();
+    }
+
+    private boolean isFurtherIn(BenchMarks.Line line) {
+        return line.isFromCutEnd()
+                && line.mark().findFromCutEnd().orElse(FineLength.ZERO).units() > shown;
+    }
+
     private Tick tick(SpliceCard.End end, BenchMarks.Line line) {
         FineLength place = line.mark().findFromCutEnd().orElse(FineLength.ZERO);
-        String far = place.units() > shown ? ", further in" : "";
-        String label = line.mark().name() + " " + figures.tape(line.place()) + far;
+        String label = line.mark().name() + " " + figures.tape(line.place());
         return new Tick(x(end, place), 0, label, isLeft(end) ? "start" : "end");
     }
 
@@ -142,7 +159,7 @@ final class CardDrawer {
     private static Tick row(List<Tick> inner, Tick tick) {
         int row = 0;
         for (Tick other : inner) {
-            if (Math.abs(other.x() - tick.x()) < width(tick)) {
+            if (Math.abs(other.x() - tick.x()) < tick.width()) {
                 row = Math.max(row, other.y() + 1);
             }
         }
@@ -152,12 +169,8 @@ final class CardDrawer {
     /** The first row from its own up in which no label of the other end is in the way. */
     private static Tick free(List<Tick> others, Tick tick) {
         boolean taken = others.stream()
-                .anyMatch(other -> other.y() == tick.y() && other.x() + width(other) > tick.x() - width(tick));
+                .anyMatch(other -> other.y() == tick.y() && other.x() + other.width() > tick.x() - tick.width());
         return taken ? free(others, new Tick(tick.x(), tick.y() + 1, tick.label(), tick.anchor())) : tick;
-    }
-
-    private static int width(Tick tick) {
-        return tick.label().length() * LETTER + 10;
     }
 
     /** Each drawn core on a strip of its own, from the mark where it comes out. */
@@ -168,7 +181,9 @@ final class CardDrawer {
                     .filter(line -> !line.isFromCutEnd() && line.mark().on().equals("core"))
                     .toList();
             if (!core.isEmpty()) {
-                strips.add(strip(end, core, top));
+                Strip strip = strip(end, core, top);
+                boolean meet = strips.stream().anyMatch(other -> other.right() > strip.left());
+                strips.add(meet ? strip(end, core, strips.get(0).bottom() + CLEAR) : strip);
             }
         }
         return strips;
@@ -238,8 +253,8 @@ final class CardDrawer {
                     case FITTING -> "fitting " + end.eye().lining();
                     case JOIN -> "join";
                     case GROMMET -> "ring";
-                    case BARE -> "cut end";
+                    case BARE -> end.made();
                 };
-        return end.name() + ": " + what.strip();
+        return end.kind() == Kind.GROMMET ? what : end.name() + ": " + what.strip();
     }
 }

@@ -10,24 +10,29 @@ import java.util.List;
  * @param bandAt top of the piece
  * @param stretches what the piece consists of, from its left to its right
  * @param ticks its marks
+ * @param breaks where rope is left out before a mark that lies further in
  * @param strips cores that are drawn out and marked on their own, below the piece
  * @param shapeAt axis of the finished leg
  * @param ends the finished ends, left and right
+ * @param finished finished length, as it is printed
  */
 public record CardDrawing(
         int height,
         int bandAt,
         List<Stretch> stretches,
         List<Tick> ticks,
+        List<Integer> breaks,
         List<Strip> strips,
         int shapeAt,
-        List<Shape> ends) {
+        List<Shape> ends,
+        String finished) {
     /** Width of every drawing. */
     public static final int WIDTH = 700;
 
     public CardDrawing {
         stretches = List.copyOf(stretches);
         ticks = List.copyOf(ticks);
+        breaks = List.copyOf(breaks);
         strips = List.copyOf(strips);
         ends = List.copyOf(ends);
     }
@@ -56,6 +61,13 @@ public record CardDrawing(
      * @param anchor {@code start} for a label that runs to the right of its mark, {@code end} to the left
      */
     public record Tick(int x, int y, String label, String anchor) {
+        private static final int LETTER = 7;
+
+        /** Its label and the gap to its mark, rather too wide. */
+        int width() {
+            return label.length() * LETTER + 10;
+        }
+
         public int labelX() {
             return anchor.equals("start") ? x + 4 : x - 4;
         }
@@ -65,6 +77,27 @@ public record CardDrawing(
     public record Strip(int x, int y, int width, List<Tick> ticks) {
         public Strip {
             ticks = List.copyOf(ticks);
+        }
+
+        /** Where its leftmost label begins. */
+        int left() {
+            return ticks.stream()
+                    .mapToInt(tick -> tick.anchor().equals("start") ? tick.x() : tick.x() - tick.width())
+                    .min()
+                    .orElse(x);
+        }
+
+        /** Where its rightmost label ends. */
+        int right() {
+            return ticks.stream()
+                    .mapToInt(tick -> tick.anchor().equals("start") ? tick.x() + tick.width() : tick.x())
+                    .max()
+                    .orElse(x + width);
+        }
+
+        /** Baseline of its lowest label. */
+        int bottom() {
+            return ticks.stream().mapToInt(Tick::y).max().orElse(y);
         }
     }
 
@@ -93,6 +126,11 @@ public record CardDrawing(
                     + ","
                     + (axis + wide) + " " + belly + "," + (axis + wide) + " C" + belly + "," + (axis + wide) + " "
                     + (throat + belly) / 2 + "," + (axis + wide) + " " + throat + "," + axis + " Z";
+        }
+
+        /** A thinner line leaves a small eye open. */
+        public int line() {
+            return spread < 10 ? 3 : 7;
         }
 
         /** Where its tail ends. */

@@ -1,7 +1,9 @@
 package bitterend.report.sheet;
 
+import bitterend.demand.SpliceCard.How;
 import bitterend.report.Fact;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The splice card of one order line, every value as it is printed, in the order of the work.
@@ -15,7 +17,8 @@ import java.util.List;
  * @param before what to do before the cut; empty for nothing
  * @param fetch thimbles, fittings, clips, twine for one piece
  * @param drawing the piece before and after
- * @param ends how each end is marked and made
+ * @param ends how each end is marked and made; at least one
+ * @param ways how a finished piece can be measured
  * @param booking what becomes of a piece that does not pass, and the command that books what the boxes say
  */
 public record CardSheet(
@@ -29,7 +32,10 @@ public record CardSheet(
         List<Fact> fetch,
         CardDrawing drawing,
         List<EndBlock> ends,
+        List<How> ways,
         String booking) {
+    private static final int MOST_TOGETHER = 8;
+
     public CardSheet {
         order = List.copyOf(order);
         rope = List.copyOf(rope);
@@ -38,6 +44,23 @@ public record CardSheet(
         notes = List.copyOf(notes);
         fetch = List.copyOf(fetch);
         ends = List.copyOf(ends);
+        ways = List.copyOf(ways);
+    }
+
+    /** Whether its boxes are few enough to stay on one page. */
+    public boolean isShort() {
+        return cuts.size() <= MOST_TOGETHER;
+    }
+
+    /** Heads the boxes to tick: {@code slack / on pins}. */
+    public String howMeasured() {
+        return ways.stream()
+                .map(how -> switch (how) {
+                    case SLACK -> "slack";
+                    case PINS -> "on pins";
+                    case TENSION -> "under tension";
+                })
+                .collect(Collectors.joining(" / "));
     }
 
     /** Whether there is anything to see: not where both ends are only cut. */
@@ -52,7 +75,7 @@ public record CardSheet(
     /**
      * How one end is made, or both where they are alike.
      *
-     * @param heading {@code End A}, {@code Both ends}, {@code Along the piece}
+     * @param heading {@code End A}, {@code Both ends}, {@code Ring}, {@code Along the piece}
      * @param made name of the termination
      * @param facts its eye, its pin, its ratio, what it takes up
      * @param marks in the order in which they are set
@@ -68,8 +91,14 @@ public record CardSheet(
             String throat,
             List<String> counts,
             String caution) {
+        /** What stands in place of counts that are those of end A. */
+        private static final String AS_BEFORE = "counts and steps as at end A";
+
         /** Two ends alike. */
         static final String BOTH = "Both ends";
+
+        /** A ring has no ends. */
+        static final String RING = "Ring";
 
         public EndBlock {
             facts = List.copyOf(facts);
@@ -84,7 +113,15 @@ public record CardSheet(
 
         /** Which end, in a word or two: {@code A}, {@code both}. */
         String shortly() {
-            return heading.equals(BOTH) ? "both" : heading.substring(heading.lastIndexOf(' ') + 1);
+            return heading.equals(BOTH)
+                    ? "both"
+                    : heading.equals(RING) ? "ring" : heading.substring(heading.lastIndexOf(' ') + 1);
+        }
+
+        /** The same, its counts not said twice where the end before has them all. */
+        EndBlock after(EndBlock before) {
+            boolean said = counts.size() > 1 && counts.equals(before.counts);
+            return said ? new EndBlock(heading, made, facts, marks, throat, List.of(AS_BEFORE), caution) : this;
         }
 
         /** The same end by another name. */

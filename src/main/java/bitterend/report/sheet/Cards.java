@@ -1,11 +1,13 @@
 package bitterend.report.sheet;
 
 import bitterend.catalogue.Rope;
+import bitterend.catalogue.Termination.Kind;
 import bitterend.demand.Assembly;
 import bitterend.demand.CodeInForce;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
+import bitterend.demand.SpliceCard.How;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.BenchMarks;
@@ -13,6 +15,7 @@ import bitterend.report.Fact;
 import bitterend.report.Figures;
 import bitterend.report.LengthsPage;
 import bitterend.report.PlanView;
+import bitterend.report.sheet.CardSheet.EndBlock;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -21,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The splice cards of a plan: one for each order line that it cuts, those cut first in front. */
 final class Cards {
@@ -48,7 +52,7 @@ final class Cards {
                 .distinct()
                 .toList();
         List<CardSheet> cards = new ArrayList<>();
-        inOrder.forEach(line -> line.demanded().findCard().ifPresent(card -> cards.add(card(line, card))));
+        inOrder.forEach(line -> card(line).ifPresent(card -> cards.add(card(line, card))));
         return cards;
     }
 
@@ -69,15 +73,41 @@ final class Cards {
                 notes(line, first.draw()),
                 view.beforeCut(first.draw()).words(),
                 fetch(line),
-                new CardDrawer(card, marks, figures).drawing(),
-                new EndBlocks(line.demanded(), figures).all(),
+                new CardDrawer(
+                                card,
+                                marks,
+                                figures,
+                                figures.written(line.assembly().make().finished()))
+                        .drawing(),
+                notTwice(new EndBlocks(line.demanded(), figures).all()),
+                ways(card),
                 booking(card, pieces.get(0)));
+    }
+
+    /** What is counted at the second end as at the first is not said again. */
+    private static List<EndBlock> notTwice(List<EndBlock> ends) {
+        return ends.stream()
+                .map(end -> end.equals(ends.get(0)) ? end : end.after(ends.get(0)))
+                .toList();
+    }
+
+    /** The ways in which it can be measured: round no pin where it has no eye and no fitting. */
+    private static List<How> ways(SpliceCard card) {
+        boolean pins = card.ends().stream().anyMatch(end -> end.eye().flat().isPositive() && !isRing(end));
+        return Stream.of(How.values())
+                .filter(how -> card.find(how).isPresent() && (how != How.PINS || pins))
+                .toList();
+    }
+
+    private static boolean isRing(SpliceCard.End end) {
+        return end.kind() == Kind.GROMMET;
     }
 
     private static String booking(SpliceCard card, Piece piece) {
         return (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "")
                 + "To book a row: bitterend measure SHOP " + piece.id()
-                + " --cut LENGTH --came-out LENGTH --how slack|pins|tension --splicer NAME";
+                + " --cut LENGTH --came-out LENGTH --how "
+                + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer NAME";
     }
 
     private Drawn drawnAs(Piece piece) {
@@ -102,6 +132,8 @@ final class Cards {
         add(facts, "due", due.equals(LocalDate.MAX) ? "" : due.toString());
         add(facts, "product", ordered.product());
         add(facts, "note", ordered.note());
+        int rings = ordered.quantity() * ordered.legs();
+        add(facts, "rings", card(line).filter(Cards::isRing).isPresent() ? Integer.toString(rings) : "");
         String legs = ordered.legs() > 1 ? ", " + ordered.legs() + " legs each" : "";
         add(facts, "pieces", pieces.size() + " of " + line.demanded().pieces().size() + " in this plan" + legs);
         add(facts, "set", line.assembly().terms().matching().set());
@@ -109,8 +141,16 @@ final class Cards {
         return facts;
     }
 
+    private static Optional<SpliceCard> card(CardWork line) {
+        return line.demanded().findCard();
+    }
+
+    private static boolean isRing(SpliceCard card) {
+        return card.ends().stream().anyMatch(Cards::isRing);
+    }
+
     private static Optional<CodeInForce> code(CardWork line) {
-        return line.demanded().findCard().flatMap(SpliceCard::findCode);
+        return card(line).flatMap(SpliceCard::findCode);
     }
 
     private List<Fact> rope(Rope rope) {
@@ -126,13 +166,13 @@ final class Cards {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "finished",
-                figures.written(make.finished()) + " " + card.ordered().measured()));
-        facts.add(new Fact("on the floor", outcome(card.floor())));
-        facts.add(new Fact(
+                figures.written(make.finished()) + " " + card.ordered().measured()
+                        + (card.ordered().isJudged() ? "" : "; the order states no tolerance")));
+        facts.add(new Fact("expect", outcome(card.floor())));
+        add(
+                facts,
                 "passes",
-                card.ordered().isJudged()
-                        ? passes(card.ordered()) + "; on the floor " + passes(card.floor())
-                        : "the order states no tolerance"));
+                card.ordered().isJudged() ? passes(card.ordered()) + "; on the floor " + passes(card.floor()) : "");
         return facts;
     }
 

@@ -61,7 +61,8 @@ final class EndBlocks {
         List<SpliceLayout> layouts = demanded.layouts().stream()
                 .filter(layout -> layout.end().equals(end.name()))
                 .toList();
-        return block(end.name(), end.made(), facts(end), layouts);
+        EndBlock block = block(end.name(), end.made(), facts(end), layouts);
+        return end.kind() == Kind.GROMMET ? block.named(EndBlock.RING) : block;
     }
 
     private EndBlock block(String name, String made, List<String> facts, List<SpliceLayout> layouts) {
@@ -74,8 +75,12 @@ final class EndBlocks {
             counts.addAll(layout.counts());
             throat = throat(marks);
         }
-        String heading = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-        return new EndBlock(heading, made, facts, lines, throat, counts, caution(name));
+        counts.replaceAll(figures::written);
+        return new EndBlock(capital(name), made, facts, lines, throat, counts, figures.written(caution(name)));
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** Marks as they are printed; the second throat stands apart from them. */
@@ -88,7 +93,7 @@ final class EndBlocks {
                         line.mark().from(),
                         figures.tape(line.distance()),
                         line.isFromCutEnd() ? figures.tape(line.place()) : "",
-                        line.mark().purpose()))
+                        figures.written(line.mark().purpose())))
                 .toList();
     }
 
@@ -108,7 +113,10 @@ final class EndBlocks {
         if (end.takeUp().isPositive() && end.kind() != Kind.GROMMET) {
             facts.add("takes up about " + figures.tape(end.takeUp()));
         }
-        return facts.stream().filter(fact -> !fact.isEmpty()).toList();
+        return facts.stream()
+                .filter(fact -> !fact.isEmpty())
+                .map(EndBlocks::capital)
+                .toList();
     }
 
     /** Both ratios of eye to pin, rounded down: the eye is not praised as larger than it is. */
@@ -135,7 +143,9 @@ final class EndBlocks {
                     ? "thimble " + eye.lining() + ", " + figures.tape(eye.flat())
                             + " from its throat to its bearing point"
                     : "fitting " + eye.lining() + ", " + figures.tape(eye.flat())
-                            + " from the centre of its pin to the bottom of its bore";
+                            + (end.tail().isPositive()
+                                    ? " from the centre of its pin to where the rope turns"
+                                    : " from the centre of its pin to the bottom of its bore");
         }
         return end.hasEye() && eye.flat().isPositive()
                 ? "eye of " + figures.tape(eye.flat()) + " inside, laid flat"

@@ -25,9 +25,18 @@ final class ExtraRope {
         }
         if (extras.spare().exact().isPositive()) {
             sentences.add("Spare: every piece carries " + figures.written(extras.spare())
-                    + " more than it needs; it stays beyond the tail mark of end B until the length is measured.");
+                    + " more than it needs; it stays "
+                    + (hasTailMark(line) ? "beyond the tail mark of end B" : "at end B")
+                    + " until the length is measured.");
         }
         return sentences;
+    }
+
+    /** A fitting and a cut end have no tail. */
+    private static boolean hasTailMark(CardWork line) {
+        return line.demanded().findCard().stream()
+                .flatMap(card -> card.ends().stream())
+                .anyMatch(end -> end.name().equals("end B") && end.tail().isPositive());
     }
 
     /** What a tag says of the rope beyond the assembly; empty for nothing. */
