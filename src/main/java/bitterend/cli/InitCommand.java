@@ -2,7 +2,9 @@ package bitterend.cli;
 
 import bitterend.catalogue.BenchTools;
 import bitterend.exchange.AnswerJson;
+import bitterend.exchange.NewBench;
 import bitterend.exchange.NewShop;
+import bitterend.exchange.TypedFid;
 import bitterend.finding.Finding;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
@@ -26,7 +28,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Writes shop.json with every setting at its usual value, ropes.json with one rope",
             "to be replaced, and orders.csv and reels.csv with their columns. The folder must",
-            "be empty or not there yet; nothing is overwritten.",
+            "be empty or not there yet; nothing is overwritten. On a terminal it asks what",
+            "splicers measure with, unless that is said.",
             ""
         },
         sortOptions = false)
@@ -68,6 +71,13 @@ final class InitCommand implements Callable<Integer> {
     private @Nullable BenchTools tools;
 
     @Option(
+            names = "--fid",
+            paramLabel = "FID",
+            converter = FidText.class,
+            description = "A fid of your own, such as '12 mm: 95 mm + 165 mm': rope, short and long section.")
+    private List<TypedFid> fids = List.of();
+
+    @Option(
             names = "--example",
             description = "With orders, reels and offers to try the commands on: orders and rope are invented.")
     private boolean example;
@@ -88,7 +98,7 @@ final class InitCommand implements Callable<Integer> {
                             + rate.refusal().orElseThrow());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        return make(new NewShop(shopName(), units, money, rate.value().get(), tools(), example))
+        return make(new NewShop(shopName(), units, money, rate.value().get(), bench(), example))
                 .number();
     }
 
@@ -115,9 +125,15 @@ final class InitCommand implements Callable<Integer> {
                 .println("  shop.json   labour at " + money.print(shop.labour())
                         + " an hour; allowances of a cut; prices");
         terminal.out()
-                .println("              splicers measure with " + shop.tools().word()
+                .println("              splicers measure with "
+                        + shop.bench().tools().word()
                         + " tools; if not: \"benchTools\": \""
-                        + other(shop.tools()).word() + "\"");
+                        + other(shop.bench().tools()).word() + "\"");
+        if (!shop.bench().fids().isEmpty()) {
+            terminal.out()
+                    .println("  splices.json  the fids of your own, "
+                            + shop.bench().fids().size());
+        }
         terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
@@ -128,8 +144,20 @@ final class InitCommand implements Callable<Integer> {
         return tools == BenchTools.METRIC ? BenchTools.INCH : BenchTools.METRIC;
     }
 
-    private BenchTools tools() {
-        return tools != null ? tools : units == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
+    /** As it was typed; else as a person answers, who is not asked on the way to another program. */
+    private NewBench bench() {
+        BenchTools usual = units == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
+        if (tools == null && fids.isEmpty() && !common.json) {
+            return new BenchQuestions(terminal).answered(usual);
+        }
+        return new NewBench(tools != null ? tools : usual, fids);
+    }
+
+    /** A fid on the command line. */
+    static final class FidText extends Typed.Value<TypedFid> {
+        FidText() {
+            super(TypedFid::parse);
+        }
     }
 
     private String shopName() {

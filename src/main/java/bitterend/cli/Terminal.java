@@ -17,8 +17,24 @@ import org.jspecify.annotations.Nullable;
  * @param charset what both are written in
  * @param ink colour or none
  * @param tape the characters that reels are drawn with
+ * @param asking where a person answers
  */
-record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape tape) {
+record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape tape, Asking asking) {
+    /** Somebody who can be asked. */
+    @FunctionalInterface
+    interface Asking {
+        /** Where output goes into a pipe or a file nobody can. */
+        Asking NOBODY = question -> null;
+
+        /** The answer; null when none will come. */
+        @Nullable
+        String ask(String question);
+    }
+
+    /** Where nobody can be asked. */
+    Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape tape) {
+        this(out, err, charset, ink, tape, Asking.NOBODY);
+    }
 
     /** The terminal or pipe this program was started on: UTF-8 into pipes and files, the terminal's own charset else. */
     static Terminal standard() {
@@ -30,7 +46,8 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape
                 new PrintStream(System.err, true, charset),
                 charset,
                 ink,
-                charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED);
+                charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED,
+                console == null ? Asking.NOBODY : question -> console.readLine("%s", question));
     }
 
     private static Charset charset(@Nullable Console console) {

@@ -1,6 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.catalogue.BenchTools;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Money;
@@ -26,10 +25,10 @@ import java.util.Map;
  * @param units system that figures are printed in, and that the new files are written in
  * @param money the shop's currency
  * @param labour rate of an hour
- * @param tools what its splicers measure with
+ * @param bench what its splicers measure with
  * @param example whether there are orders, reels and offers to try the commands on
  */
-public record NewShop(String name, Units units, MoneyText money, Money labour, BenchTools tools, boolean example) {
+public record NewShop(String name, Units units, MoneyText money, Money labour, NewBench bench, boolean example) {
     private static final List<String> ORDER_COLUMNS = List.of(
             "order",
             "line",
@@ -91,6 +90,9 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, B
         if (example) {
             files.put(OffersCsv.NAME, csv(List.of("offer", "supplier", "rope", "length", "price"), rows.offers()));
         }
+        if (!bench.fids().isEmpty()) {
+            files.put(SplicesJson.NAME, bench.splices());
+        }
         files.put(ShopJson.NAME, settings());
         return files;
     }
@@ -122,7 +124,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, B
                                 .with("whipped", "40 mm")
                                 .with("wire", "5 mm"))
                 .with("cutToNearest", toNearest(metric ? "10 mm" : "1/2 in", metric ? "5 mm" : "1/2 in"))
-                .with("benchTools", tools.word())
+                .with("benchTools", bench.tools().word())
                 .with("prices", prices())
                 .with("interest", RatioText.percent(Settings.Holding.USUAL_INTEREST))
                 .with("room", ShopJson.USUAL_ROOM)

@@ -35,7 +35,7 @@ import java.util.stream.Stream;
  */
 public final class SplicesJson {
     static final String NAME = "splices.json";
-    private static final String FORMAT = "bitterend/splices/1";
+    static final String FORMAT = "bitterend/splices/1";
     private static final String BUILT_IN = "/bitterend/splices.json";
     private static final Provenance UNSTATED = new Provenance("", Grade.MEMORY, false);
     private static final FidTable NO_FIDS = new FidTable(

@@ -74,19 +74,58 @@ final class InitCommandTest {
         assertTrue(
                 run.out().contains("splicers measure with " + tools + " tools; if not: \"benchTools\": \""), run.out());
         assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"" + tools + "\""));
+        assertEquals(tail, tailOf("1/2 in"));
+    }
+
+    /** Own fids come before table and rule: 95 mm and 165 mm are a tail of 260 mm, where 21 diameters would be 252. */
+    @Test
+    void bench_isAskedForByAPerson_whoTypesFidsOfTheirOwn() throws IOException {
+        Run run = Run.answering(
+                List.of("furlongs", " Inch ", "12 mm 260 mm", "12 mm: 95 mm + 165 mm", "1/2 in: 4 in + 7.25 in", ""),
+                "init",
+                shop.toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.err().contains("metric or inch tools? [metric] Expected metric or inch."), run.err());
+        assertTrue(run.err().contains("Expected a rope with the short and the long section of its fid"), run.err());
+        assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"inch\""));
+        assertEquals("260 mm", tailOf("12 mm"));
+        assertEquals("285.75 mm", tailOf("1/2 in"));
+    }
+
+    @Test
+    void bench_isAskedOnlyWhereNothingIsSaidAndSomebodyAnswers() throws IOException {
+        assertEquals(
+                0,
+                Run.answering(List.of("inch", "", ""), "init", shop.toString(), "--json")
+                        .code());
+        assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"metric\""));
+        Path other = shop.resolveSibling("other");
+        Run said = Run.answering(List.of("inch"), "init", "" + other, "--fid", "12 mm: 95 mm + 165 mm");
+        assertEquals("", said.err());
+        assertTrue(Files.readString(other.resolve("splices.json")).contains("\"long\": \"165 mm\""));
+        Run nobody = init("--fid", "12 mm");
+        assertEquals(2, nobody.code());
+        assertTrue(nobody.err().contains("such as 12 mm: 95 mm + 165 mm"), nobody.err());
+        Path third = shop.resolveSibling("third");
+        Run silent = Run.answering(List.of("", ""), "init", "" + third);
+        assertEquals(0, silent.code());
+        assertFalse(Files.exists(third.resolve("splices.json")));
+    }
+
+    private String tailOf(String diameter) throws IOException {
         Files.writeString(
                 shop.resolve("ropes.json"),
                 """
                 {"format": "bitterend/ropes/1", "ropes": [{"id": "DB", "construction": "double braid", "fibre": "polyester",
-                  "diameter": "1/2 in", "price": "2 EUR/m", "usualReel": "200 m", "keepFrom": "2 m", "asGoodAsNew": "40 m"}]}
-                """);
+                  "diameter": "%s", "price": "2 EUR/m", "usualReel": "200 m", "keepFrom": "2 m", "asGoodAsNew": "40 m"}]}
+                """
+                        .formatted(diameter));
         Files.writeString(
                 shop.resolve("orders.csv"),
                 "order,line,rope,length,end a,end b,quantity\n1,1,DB,12 m,double-braid-eye length 300 mm,sealed,1\n");
         String lengths = Run.of("lengths", shop.toString(), "1/1", "--json").out();
-        int line = lengths.indexOf("\"end A: tail\"");
-        assertTrue(
-                lengths.substring(line, lengths.indexOf('}', line)).contains("\"amount\": \"" + tail + "\""), lengths);
+        String tail = lengths.substring(lengths.indexOf("\"end A: tail\""));
+        return tail.replaceAll("(?s).*?\"amount\": \"([^\"]*)\".*", "$1");
     }
 
     @Test

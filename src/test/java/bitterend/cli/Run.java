@@ -5,6 +5,8 @@ import bitterend.report.page.Ink;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
+import java.util.List;
 
 /**
  * One run of the command line inside the test, with its streams caught.
@@ -15,10 +17,27 @@ import java.nio.charset.StandardCharsets;
  */
 record Run(int code, String out, String err) {
     static Run of(String... args) {
+        return answering(List.of(), args);
+    }
+
+    /** The same with somebody at the terminal who answers so, then no more; with nobody where there are no answers. */
+    static Run answering(List<String> answers, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code =
-                Main.run(args, new Terminal(stream(out), stream(err), StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN));
+        Iterator<String> next = answers.iterator();
+        Terminal.Asking person = question -> {
+            stream(err).print(question);
+            return next.hasNext() ? next.next() : null;
+        };
+        int code = Main.run(
+                args,
+                new Terminal(
+                        stream(out),
+                        stream(err),
+                        StandardCharsets.UTF_8,
+                        Ink.PLAIN,
+                        Tape.DRAWN,
+                        answers.isEmpty() ? Terminal.Asking.NOBODY : person));
         return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

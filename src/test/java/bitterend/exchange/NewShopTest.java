@@ -6,6 +6,7 @@ import bitterend.finding.Findings;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -17,8 +18,14 @@ final class NewShopTest {
     @EnumSource(Units.class)
     void settingsWrittenOut_areTheUsualOnes(Units units) {
         MoneyText money = new MoneyText("EUR", 2);
-        Settings stated = settings(
-                new NewShop("Mole End", units, money, new Money(4500), ShopJson.usualTools(units), false).settings());
+        Settings stated = settings(new NewShop(
+                        "Mole End",
+                        units,
+                        money,
+                        new Money(4500),
+                        new NewBench(ShopJson.usualTools(units), List.of()),
+                        false)
+                .settings());
         Settings usual = settings("{\"format\": \"bitterend/shop/1\", \"name\": \"Mole End\", \"units\": \""
                 + units.name().toLowerCase(Locale.ROOT) + "\", \"currency\": \"EUR\", \"labour\": \"45 EUR/h\"}");
         assertEquals(usual, stated);
