@@ -57,7 +57,7 @@ final class ArchitectureTest {
             Map.entry("packing.patterns", "packing.effort packing.linear packing.patterns.knapsack"),
             Map.entry("packing.patterns.knapsack", "packing.effort packing.linear"),
             Map.entry("packing.loads", FACTS + "packing packing.effort packing.linear packing.proof"),
-            Map.entry("packing.greedy", FACTS + "packing"),
+            Map.entry("packing.greedy", FACTS + "packing packing.bench"),
             Map.entry("packing.bench", FACTS + "packing"),
             Map.entry("packing.order", FACTS + "packing"),
             Map.entry("packing.explain", FACTS + "packing"),

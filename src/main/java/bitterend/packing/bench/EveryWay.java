@@ -1,9 +1,7 @@
 package bitterend.packing.bench;
 
-import bitterend.packing.DrawPrice;
 import bitterend.packing.Packing;
 import bitterend.packing.Undone;
-import bitterend.stock.Reel;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +17,7 @@ public final class EveryWay {
     private static final int NODES_BY_CLOCK = 4_096;
 
     private final Workbench bench;
-    private final Placing placing;
+    private final RackState rack;
     private final int[] order;
     private final boolean[] asBefore;
     private final int[] twinOf;
@@ -35,10 +33,10 @@ public final class EveryWay {
         this.bench = bench;
         this.over = over;
         this.nodes = nodes;
-        Placing known = Placing.of(bench, start);
+        RackState known = RackState.of(bench, start);
         best = known.places();
         bestStanding = Standing.of(known);
-        placing = new Placing(bench);
+        rack = new RackState(bench);
         order = IntStream.range(0, bench.jobs.length)
                 .boxed()
                 .sorted(Comparator.comparingInt((Integer job) -> bench.urgency[bench.jobs[job][0]])
@@ -55,9 +53,8 @@ public final class EveryWay {
             mustStay[j] = bench.isPinned(order[j]) && known.isJobPlanned(order[j]);
         }
         twinOf = twins();
-        Insertion insertion = new Insertion(placing, new java.util.SplittableRandom(0));
         holders = IntStream.of(order)
-                .mapToObj(job -> bench.isSet(job) ? insertion.holders(job) : List.<int[]>of())
+                .mapToObj(job -> bench.isSet(job) ? bench.asListed().holders(job) : List.<int[]>of())
                 .toList();
     }
 
@@ -77,7 +74,7 @@ public final class EveryWay {
     public static Answer best(Workbench bench, Packing start, long nodes, BooleanSupplier over) {
         EveryWay every = new EveryWay(bench, start, nodes, over);
         every.decide(0);
-        return new Answer(Placing.packing(bench, every.best), every.nodes > 0);
+        return new Answer(RackState.packing(bench, every.best), every.nodes > 0);
     }
 
     /** Single pieces that differ in their number alone. */
@@ -93,21 +90,15 @@ public final class EveryWay {
                 && bench.earlier[a] == bench.earlier[b];
     }
 
-    /** For each reel the first that is like it while neither is touched. */
+    /** Reels of one number are alike while neither is touched. */
     private int[] twins() {
-        Numbering<Object> alike = new Numbering<>();
-        int[] reelsOfLot = new int[bench.ropeOfLot.length];
-        for (int r = 0; r < bench.reels; r++) {
-            int run = bench.firstRun[r];
-            reelsOfLot[run < bench.firstRun[r + 1] ? bench.lotOf[run] : 0]++;
-        }
+        Numbering<Object> numbers = new Numbering<>();
         return IntStream.range(0, bench.reels)
-                .map(r -> alike.of(signature(r, reelsOfLot)))
+                .map(r -> numbers.of(signature(r)))
                 .toArray();
     }
 
-    private Object signature(int r, int[] reelsOfLot) {
-        Reel reel = bench.problem.reels().get(r);
+    private Object signature(int r) {
         int first = bench.firstRun[r];
         boolean named = IntStream.of(bench.earlier).anyMatch(earlier -> earlier == r);
         if (first == bench.firstRun[r + 1] || named) {
@@ -117,16 +108,7 @@ public final class EveryWay {
         for (int p = 0; p < bench.pieces; p++) {
             homes.set(p, bench.isHome(p, first));
         }
-        List<Long> lengths = IntStream.range(first, bench.firstRun[r + 1])
-                .mapToObj(run -> bench.length[run])
-                .toList();
-        return List.of(
-                reel.rope(),
-                reelsOfLot[bench.lotOf[first]] == 1 ? Workbench.NONE : bench.lotOf[first],
-                lengths,
-                DrawPrice.fixedCost(bench.problem, reel),
-                reel.custody().isCustomersOwn(),
-                homes);
+        return List.of(bench.alike[first], homes);
     }
 
     private void decide(int j) {
@@ -161,15 +143,15 @@ public final class EveryWay {
     }
 
     private void placeOne(int j, int piece) {
-        int before = asBefore[j] ? placing.runOf(bench.jobs[order[j - 1]][0]) : 0;
+        int before = asBefore[j] ? rack.runOf(bench.jobs[order[j - 1]][0]) : 0;
         if (before == Workbench.NONE) {
             return;
         }
-        for (int run : bench.homesOf(piece)) {
-            if (run >= before && placing.fits(piece, run) && !isSecondTwin(run)) {
-                placing.place(piece, run);
+        for (int run : bench.asListed().of(piece)) {
+            if (run >= before && rack.fits(piece, run) && !isSecondTwin(run)) {
+                rack.place(piece, run);
                 decide(j + 1);
-                placing.remove(piece);
+                rack.remove(piece);
             }
         }
     }
@@ -181,10 +163,10 @@ public final class EveryWay {
             return;
         }
         for (int run : holder) {
-            if (nodes > 0 && placing.fits(set[i], run) && !isSecondTwin(run)) {
-                placing.place(set[i], run);
+            if (nodes > 0 && rack.fits(set[i], run) && !isSecondTwin(run)) {
+                rack.place(set[i], run);
                 placeSet(j, i + 1, holder);
-                placing.remove(set[i]);
+                rack.remove(set[i]);
             }
         }
     }
@@ -192,11 +174,11 @@ public final class EveryWay {
     /** Whether an untouched reel before this one, which is untouched too, is like it. */
     private boolean isSecondTwin(int run) {
         int reel = bench.reelOf[run];
-        if (!placing.isUntouched(reel)) {
+        if (!rack.isUntouched(reel)) {
             return false;
         }
         for (int other = 0; other < reel; other++) {
-            if (twinOf[other] == twinOf[reel] && placing.isUntouched(other)) {
+            if (twinOf[other] == twinOf[reel] && rack.isUntouched(other)) {
                 return true;
             }
         }
@@ -204,14 +186,14 @@ public final class EveryWay {
     }
 
     private boolean isHopeless() {
-        return bestStanding.isNoWorseThan(undone, placing.leastMillis());
+        return bestStanding.isNoWorseThan(undone, rack.leastMillis());
     }
 
     private void weigh() {
-        Standing standing = Standing.of(placing);
+        Standing standing = Standing.of(rack);
         if (standing.compareTo(bestStanding) < 0) {
             bestStanding = standing;
-            best = placing.places();
+            best = rack.places();
         }
     }
 }

@@ -2,34 +2,54 @@ package bitterend.packing.bench;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 
 /** Finds places for jobs: on the tightest run, or where it costs least. A set finds one holder for all its pieces or none. */
-final class Insertion {
+public final class Insertion {
     /** One in so many places that would do is passed over, where chance is asked for. */
     private static final int BLINK = 50;
 
     private final Workbench bench;
-    private final Placing placing;
+    private final RackState rack;
+    private final Homes homes;
     private final RandomGenerator random;
     private final int[] hopeless;
     private int round;
+    /** The question in which runs that are alike were last asked. */
+    private final int[] seen;
 
-    Insertion(Placing placing, RandomGenerator random) {
-        this.bench = placing.bench;
-        this.placing = placing;
-        this.random = random;
-        hopeless = new int[bench.kinds()];
+    private int asked;
+
+    /** Nothing is left to chance; of runs that are equally good the first is taken. */
+    public Insertion(RackState rack, Homes homes) {
+        this(rack, homes, new SplittableRandom(0));
     }
 
-    /** How a run is chosen. */
-    enum Choice {
+    Insertion(RackState rack, Homes homes, RandomGenerator random) {
+        this.bench = rack.bench;
+        this.rack = rack;
+        this.homes = homes;
+        this.random = random;
+        hopeless = new int[bench.kinds()];
+        seen = new int[bench.runs];
+    }
+
+    /** How a run is chosen among those with room. */
+    public enum Choice {
+        FIRST,
         TIGHTEST,
         TIGHTEST_BY_CHANCE,
-        CHEAPEST
+        /** Where it costs least; the pieces of a set on the tightest runs of the lot or reel that is cheapest so. */
+        CHEAPEST,
+        /** Where it costs least, every piece of a set by itself. */
+        CHEAPEST_EACH;
+
+        private boolean isByPrice() {
+            return this == CHEAPEST || this == CHEAPEST_EACH;
+        }
     }
 
     /** Finds places for jobs in this order as long as nothing is taken away; returns those that found none. */
@@ -48,44 +68,96 @@ final class Insertion {
         return left;
     }
 
-    /** Finds a place for one job. */
-    boolean insert(int job, Choice choice) {
-        return bench.isSet(job)
-                ? insertSet(job, choice)
-                : insertPiece(bench.jobs[job][0], bench.homesOf(bench.jobs[job][0]), choice);
+    /** Finds a place for one job; says whether there was one. */
+    public boolean insert(int job, Choice choice) {
+        return bench.isSet(job) ? insertSet(job, choice) : insertOn(job, homes.of(bench.jobs[job][0]), choice);
     }
 
-    private boolean insertPiece(int piece, int[] runs, Choice choice) {
-        int run = choice == Choice.CHEAPEST ? cheapest(piece, runs) : tightest(piece, runs, choice);
-        if (run == Workbench.NONE) {
-            return false;
+    private boolean insertSet(int job, Choice choice) {
+        List<int[]> holders = homes.holders(job);
+        if (choice == Choice.TIGHTEST_BY_CHANCE) {
+            holders = new ArrayList<>(holders);
+            shuffle(holders, random);
         }
-        placing.place(piece, run);
+        Choice within = choice == Choice.CHEAPEST ? Choice.TIGHTEST : choice;
+        int[] best = new int[0];
+        long least = Long.MAX_VALUE;
+        for (int[] holder : holders) {
+            if (insertOn(job, holder, within)) {
+                if (!choice.isByPrice()) {
+                    return true;
+                }
+                long millis = rack.millis();
+                if (millis < least) {
+                    least = millis;
+                    best = Arrays.stream(bench.jobs[job]).map(rack::runOf).toArray();
+                }
+                rack.removeJob(job);
+            }
+        }
+        for (int i = 0; i < best.length; i++) {
+            rack.place(bench.jobs[job][i], best[i]);
+        }
+        return best.length > 0;
+    }
+
+    /** The longest piece first on the best of some runs; leaves all as it was unless every piece finds one. */
+    boolean insertOn(int job, int[] runs, Choice choice) {
+        int[] set = bench.jobs[job];
+        for (int i = 0; i < set.length; i++) {
+            int run = choose(set[i], runs, choice);
+            if (run == Workbench.NONE) {
+                for (int done = 0; done < i; done++) {
+                    rack.remove(set[done]);
+                }
+                return false;
+            }
+            rack.place(set[i], run);
+        }
         return true;
+    }
+
+    private int choose(int piece, int[] runs, Choice choice) {
+        return switch (choice) {
+            case FIRST -> first(piece, runs);
+            case TIGHTEST, TIGHTEST_BY_CHANCE -> tightest(piece, runs, choice);
+            case CHEAPEST, CHEAPEST_EACH -> cheapest(piece, runs);
+        };
+    }
+
+    private int first(int piece, int[] runs) {
+        return Arrays.stream(runs)
+                .filter(run -> rack.fits(piece, run))
+                .findFirst()
+                .orElse(Workbench.NONE);
     }
 
     private int tightest(int piece, int[] runs, Choice choice) {
         int best = Workbench.NONE;
         long least = Long.MAX_VALUE;
         for (int run : runs) {
-            long left = placing.free(run) - bench.sizeOn(piece, run);
-            boolean seen = choice == Choice.TIGHTEST || random.nextInt(BLINK) > 0;
-            if (left >= 0 && left < least && seen) {
-                least = left;
-                best = run;
+            if (bench.isHome(piece, run)) {
+                long left = rack.free(run) - bench.sizeOn(piece, run);
+                boolean looked = choice == Choice.TIGHTEST || random.nextInt(BLINK) > 0;
+                if (left >= 0 && left < least && looked) {
+                    least = left;
+                    best = run;
+                }
             }
         }
         return best;
     }
 
+    /** Of runs that cost the same the one that is filled best. */
     private int cheapest(int piece, int[] runs) {
         int best = Workbench.NONE;
         long least = Long.MAX_VALUE;
         long leastLeft = Long.MAX_VALUE;
+        asked++;
         for (int run : runs) {
-            long left = placing.free(run) - bench.sizeOn(piece, run);
-            if (left >= 0) {
-                long millis = placing.addedMillis(piece, run);
+            if (rack.fits(piece, run) && !isKnown(piece, run)) {
+                long left = rack.free(run) - bench.sizeOn(piece, run);
+                long millis = rack.addedMillis(piece, run);
                 if (millis < least || (millis == least && left < leastLeft)) {
                     least = millis;
                     leastLeft = left;
@@ -96,74 +168,19 @@ final class Insertion {
         return best;
     }
 
-    private boolean insertSet(int job, Choice choice) {
-        int[] set = bench.jobs[job];
-        List<int[]> holders = holders(job);
-        if (choice == Choice.TIGHTEST_BY_CHANCE) {
-            shuffle(holders);
+    /** Whether nothing is cut from the reel and this question has come by another that is alike. */
+    private boolean isKnown(int piece, int run) {
+        if (bench.earlier[piece] != Workbench.NONE || !rack.isUntouched(bench.reelOf[run])) {
+            return false;
         }
-        int[] best = new int[0];
-        long least = Long.MAX_VALUE;
-        for (int[] holder : holders) {
-            if (insertOn(set, holder, choice)) {
-                if (choice != Choice.CHEAPEST) {
-                    return true;
-                }
-                long millis = placing.millis();
-                if (millis < least) {
-                    least = millis;
-                    best = Arrays.stream(set).map(placing::runOf).toArray();
-                }
-                placing.removeJob(job);
-            }
-        }
-        for (int i = 0; i < best.length; i++) {
-            placing.place(set[i], best[i]);
-        }
-        return best.length > 0;
+        boolean known = seen[bench.alike[run]] == asked;
+        seen[bench.alike[run]] = asked;
+        return known;
     }
 
-    /** The longest piece first on the tightest of some runs; leaves all as it was unless every piece finds one. */
-    private boolean insertOn(int[] set, int[] holder, Choice choice) {
-        Choice within = choice == Choice.CHEAPEST ? Choice.TIGHTEST : choice;
-        for (int i = 0; i < set.length; i++) {
-            int piece = set[i];
-            int[] homes = Arrays.stream(holder)
-                    .filter(run -> bench.isHome(piece, run))
-                    .toArray();
-            if (!insertPiece(piece, homes, within)) {
-                for (int done = 0; done < i; done++) {
-                    placing.remove(set[done]);
-                }
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** The runs of each lot (or reel) that might hold a set, as far as its longest piece goes. */
-    List<int[]> holders(int job) {
-        Map<Integer, List<Integer>> runs = new LinkedHashMap<>();
-        for (int run = 0; run < bench.runs; run++) {
-            boolean home = false;
-            for (int piece : bench.jobs[job]) {
-                home |= bench.isHome(piece, run);
-            }
-            if (home) {
-                runs.computeIfAbsent(bench.holderOf(job, run), holder -> new ArrayList<>())
-                        .add(run);
-            }
-        }
-        List<int[]> holders = new ArrayList<>();
-        runs.values()
-                .forEach(list ->
-                        holders.add(list.stream().mapToInt(Integer::intValue).toArray()));
-        return holders;
-    }
-
-    private void shuffle(List<int[]> holders) {
-        for (int i = holders.size() - 1; i > 0; i--) {
-            java.util.Collections.swap(holders, i, random.nextInt(i + 1));
+    static void shuffle(List<?> list, RandomGenerator random) {
+        for (int i = list.size() - 1; i > 0; i--) {
+            Collections.swap(list, i, random.nextInt(i + 1));
         }
     }
 }

@@ -5,7 +5,6 @@ import bitterend.packing.Packing;
 import bitterend.packing.Undone;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -27,7 +26,7 @@ public final class LeastUndone {
     private final long patience;
     private final long deadline;
     private final SplittableRandom random;
-    private final Placing placing;
+    private final RackState rack;
     private final Insertion insertion;
     private final Ruin ruin;
     private final int[] start;
@@ -45,12 +44,12 @@ public final class LeastUndone {
         this.patience = patience;
         deadline = System.nanoTime() + effort.time().toNanos();
         random = new SplittableRandom(effort.seed());
-        placing = Placing.of(bench, from);
-        insertion = new Insertion(placing, random);
-        ruin = new Ruin(placing, insertion, random);
-        start = placing.places();
+        rack = RackState.of(bench, from);
+        insertion = new Insertion(rack, bench.asListed(), random);
+        ruin = new Ruin(rack, insertion, random);
+        start = rack.places();
         best = start;
-        bestStanding = Standing.of(placing, limit, true);
+        bestStanding = Standing.of(rack, limit, true);
     }
 
     /**
@@ -61,25 +60,25 @@ public final class LeastUndone {
     public static Packing improve(Workbench bench, Packing start, Effort effort, long patience) {
         LeastUndone search = new LeastUndone(bench, start, effort, patience);
         search.run();
-        return Placing.packing(bench, search.best);
+        return RackState.packing(bench, search.best);
     }
 
     /** The packing with every job placed that still finds room, the urgent first, each where it costs least. */
     public static Packing filled(Workbench bench, Packing packing) {
-        Placing placing = Placing.of(bench, packing);
-        List<Integer> open = undone(placing, Undone.CLASSES);
+        RackState rack = RackState.of(bench, packing);
+        List<Integer> open = undone(rack, Undone.CLASSES);
         if (open.isEmpty()) {
             return packing;
         }
         open.sort(longestFirst(bench));
-        List<Integer> left = new Insertion(placing, new SplittableRandom(0)).insertAll(open, Insertion.Choice.CHEAPEST);
-        return left.size() == open.size() ? packing : placing.packing();
+        List<Integer> left = new Insertion(rack, bench.asListed()).insertAll(open, Insertion.Choice.CHEAPEST);
+        return left.size() == open.size() ? packing : rack.packing();
     }
 
-    private static List<Integer> undone(Placing placing, int limit) {
+    private static List<Integer> undone(RackState rack, int limit) {
         List<Integer> open = new ArrayList<>();
-        for (int job = 0; job < placing.bench.jobs.length; job++) {
-            if (!placing.isJobPlanned(job) && placing.bench.urgencyOf(job) <= limit) {
+        for (int job = 0; job < rack.bench.jobs.length; job++) {
+            if (!rack.isJobPlanned(job) && rack.bench.urgencyOf(job) <= limit) {
                 open.add(job);
             }
         }
@@ -98,37 +97,37 @@ public final class LeastUndone {
         int[] soFar = start;
         for (limit = 1; limit <= Undone.CLASSES && !isOver(); limit++) {
             begin(soFar);
-            if (placing.undoneIn(limit) > 0) {
+            if (rack.undoneIn(limit) > 0) {
                 search();
             }
             soFar = best;
         }
         limit = Undone.CLASSES;
         forMoney = true;
-        placing.restore(start);
+        rack.restore(start);
         keep();
-        placing.restore(soFar);
+        rack.restore(soFar);
         insertion.insertAll(recreateOrder(0), Insertion.Choice.CHEAPEST);
         if (standing().compareTo(bestStanding) < 0) {
             keep();
         }
-        placing.restore(best);
+        rack.restore(best);
         search();
     }
 
     /** Sets out for a class from what was found for the one before it, or from the start if that leaves less undone. */
     private void begin(int[] soFar) {
-        placing.restore(start);
+        rack.restore(start);
         takeOffLater();
         insertion.insertAll(recreateOrder(0), Insertion.Choice.TIGHTEST);
         keep();
-        placing.restore(soFar);
+        rack.restore(soFar);
         takeOffLater();
         insertion.insertAll(recreateOrder(0), Insertion.Choice.TIGHTEST);
         if (standing().compareTo(bestStanding) < 0) {
             keep();
         }
-        placing.restore(best);
+        rack.restore(best);
     }
 
     private void takeOffLater() {
@@ -140,11 +139,11 @@ public final class LeastUndone {
     }
 
     private Standing standing() {
-        return Standing.of(placing, limit, forMoney);
+        return Standing.of(rack, limit, forMoney);
     }
 
     private void keep() {
-        best = placing.places();
+        best = rack.places();
         bestStanding = standing();
     }
 
@@ -154,8 +153,8 @@ public final class LeastUndone {
         Arrays.fill(late, now);
         long last = steps + patience;
         while (steps < last && steps < effort.work() && !(steps % CLOCK_EVERY == 0 && isOver()) && !isDone()) {
-            int[] before = placing.places();
-            List<Integer> open = undone(placing, limit);
+            int[] before = rack.places();
+            List<Integer> open = undone(rack, limit);
             ruin.some(open);
             insertion.insertAll(recreateOrder(random.nextInt(8)), choice());
             Standing then = standing();
@@ -163,7 +162,7 @@ public final class LeastUndone {
             if (then.compareTo(now) <= 0 || then.compareTo(late[slot]) <= 0) {
                 now = then;
             } else {
-                placing.restore(before);
+                rack.restore(before);
             }
             late[slot] = now;
             if (now.compareTo(bestStanding) < 0) {
@@ -184,9 +183,9 @@ public final class LeastUndone {
     }
 
     private List<Integer> recreateOrder(int way) {
-        List<Integer> open = undone(placing, limit);
+        List<Integer> open = undone(rack, limit);
         if (way > 0) {
-            shuffle(open);
+            Insertion.shuffle(open, random);
         }
         switch (way) {
             case 0, 1, 2 -> open.sort(longestFirst(bench));
@@ -203,11 +202,5 @@ public final class LeastUndone {
             return Insertion.Choice.CHEAPEST;
         }
         return random.nextInt(2) == 0 ? Insertion.Choice.TIGHTEST : Insertion.Choice.TIGHTEST_BY_CHANCE;
-    }
-
-    private void shuffle(List<Integer> jobs) {
-        for (int i = jobs.size() - 1; i > 0; i--) {
-            Collections.swap(jobs, i, random.nextInt(i + 1));
-        }
     }
 }

@@ -4,15 +4,15 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** Gives equal things one number, counted from zero in the order in which they are met. */
-public final class Numbering<T> {
+final class Numbering<T> {
     private final Map<T, Integer> numbers = new HashMap<>();
 
-    public int of(T thing) {
+    int of(T thing) {
         Integer known = numbers.putIfAbsent(thing, numbers.size());
         return known == null ? numbers.size() - 1 : known;
     }
 
-    public int size() {
+    int size() {
         return numbers.size();
     }
 }

@@ -6,17 +6,15 @@ import java.util.random.RandomGenerator;
 /** Takes rope away from some jobs: to make room for one that has none, by runs, or by chance. Pinned pieces keep theirs. */
 final class Ruin {
     private final Workbench bench;
-    private final Placing placing;
+    private final RackState rack;
+    private final Insertion insertion;
     private final RandomGenerator random;
-    private final List<List<int[]>> holders;
 
-    Ruin(Placing placing, Insertion insertion, RandomGenerator random) {
-        bench = placing.bench;
-        this.placing = placing;
+    Ruin(RackState rack, Insertion insertion, RandomGenerator random) {
+        bench = rack.bench;
+        this.rack = rack;
+        this.insertion = insertion;
         this.random = random;
-        holders = java.util.stream.IntStream.range(0, bench.jobs.length)
-                .mapToObj(job -> bench.isSet(job) ? insertion.holders(job) : List.of(bench.homesOf(bench.jobs[job][0])))
-                .toList();
     }
 
     /** @param open jobs without rope */
@@ -35,14 +33,14 @@ final class Ruin {
     }
 
     void drop(int job) {
-        if (placing.isJobPlanned(job) && !bench.isPinned(job)) {
-            placing.removeJob(job);
+        if (rack.isJobPlanned(job) && !bench.isPinned(job)) {
+            rack.removeJob(job);
         }
     }
 
     /** Other jobs give way until this one finds room on one of its runs, or on one lot (or reel) for a set. */
     private void makeRoom(int job) {
-        List<int[]> choice = holders.get(job);
+        List<int[]> choice = bench.asListed().holders(job);
         if (choice.isEmpty() || choice.get(0).length == 0) {
             return;
         }
@@ -50,43 +48,24 @@ final class Ruin {
         if (!bench.isSet(job)) {
             holder = new int[] {holder[random.nextInt(holder.length)]};
         }
-        boolean placed = placeOn(job, holder);
+        boolean placed = insertion.insertOn(job, holder, Insertion.Choice.TIGHTEST);
         for (int tries = 0; !placed && tries < bench.pieces; tries++) {
             if (!dropOneOf(holder)) {
                 return;
             }
-            placed = placeOn(job, holder);
+            placed = insertion.insertOn(job, holder, Insertion.Choice.TIGHTEST);
         }
-    }
-
-    private boolean placeOn(int job, int[] holder) {
-        int[] set = bench.jobs[job];
-        for (int i = 0; i < set.length; i++) {
-            int home = Workbench.NONE;
-            for (int run : holder) {
-                boolean better = home == Workbench.NONE || placing.free(run) < placing.free(home);
-                home = better && placing.fits(set[i], run) ? run : home;
-            }
-            if (home == Workbench.NONE) {
-                for (int done = 0; done < i; done++) {
-                    placing.remove(set[done]);
-                }
-                return false;
-            }
-            placing.place(set[i], home);
-        }
-        return true;
     }
 
     private boolean dropOneOf(int[] holder) {
         int offset = random.nextInt(holder.length);
         for (int k = 0; k < holder.length; k++) {
-            List<Integer> there = placing.onRun(holder[(k + offset) % holder.length]);
+            List<Integer> there = rack.onRun(holder[(k + offset) % holder.length]);
             int first = there.isEmpty() ? 0 : random.nextInt(there.size());
             for (int i = 0; i < there.size(); i++) {
                 int job = bench.jobOf[there.get((i + first) % there.size())];
                 if (!bench.isPinned(job)) {
-                    placing.removeJob(job);
+                    rack.removeJob(job);
                     return true;
                 }
             }
@@ -96,7 +75,7 @@ final class Ruin {
 
     private void emptyRuns(int count) {
         for (int i = 0; i < count; i++) {
-            List<Integer> there = List.copyOf(placing.onRun(random.nextInt(bench.runs)));
+            List<Integer> there = List.copyOf(rack.onRun(random.nextInt(bench.runs)));
             for (int piece : there) {
                 drop(bench.jobOf[piece]);
             }

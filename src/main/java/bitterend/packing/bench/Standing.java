@@ -16,14 +16,14 @@ final class Standing implements Comparable<Standing> {
         this.rest = rest;
     }
 
-    static Standing of(Placing placing) {
-        return of(placing, Undone.CLASSES, true);
+    static Standing of(RackState rack) {
+        return of(rack, Undone.CLASSES, true);
     }
 
     /** @param limit later classes do not count */
-    static Standing of(Placing placing, int limit, boolean forMoney) {
-        long[] undone = Arrays.copyOf(placing.undone(), limit);
-        return new Standing(undone, forMoney ? placing.millis() : -placing.rope());
+    static Standing of(RackState rack, int limit, boolean forMoney) {
+        long[] undone = Arrays.copyOf(rack.undone(), limit);
+        return new Standing(undone, forMoney ? rack.millis() : -rack.rope());
     }
 
     boolean isLessWork(Standing other) {

@@ -12,6 +12,7 @@ import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -19,13 +20,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A packing problem in numbers that never change: pieces, the jobs they make, runs and reels, each counted from zero. A job
  * is what is planned whole or not at all: a matched set, or a piece by itself. Lengths are in millimetres.
  */
 public final class Workbench {
-    static final int NONE = -1;
+    /** No run, no order, no reel. */
+    public static final int NONE = -1;
+
+    /** A reel of an earlier plan that is not there any more. */
+    private static final int GONE = -2;
 
     final PackingProblem problem;
     final int pieces;
@@ -46,7 +53,7 @@ public final class Workbench {
     final Bond[] bondOf;
     /** Number of the order, or {@link #NONE} where it cannot be split. */
     final int[] orderOf;
-    /** Reel of an earlier plan, or {@link #NONE}. */
+    /** Reel of an earlier plan, or {@link #NONE}; any other number that is no reel for one that is not there any more. */
     final int[] earlier;
 
     final RunId[] runId;
@@ -57,25 +64,41 @@ public final class Workbench {
     final int[] ropeOfLot;
     final int[] firstRun;
     final DrawPrice[] draw;
-    final int orders;
+    /** Runs of one number cost the same while nothing is cut from their reels. */
+    final int[] alike;
+    /** How many pieces each order has. */
+    final int[] piecesOfOrder;
+
+    /** What one more lot of an order costs, and a piece on another reel than before, in 1/1000 minor unit. */
+    final long splitOrder;
+
+    final long movedPiece;
+    private final PlanPrice prices;
     private final Map<String, Integer> numberOfPiece = new HashMap<>();
-    private final List<int[]> homes = new ArrayList<>();
+    private final Map<RunId, Integer> numberOfRun = new HashMap<>();
     private final List<BitSet> isHome = new ArrayList<>();
     private final List<long[]> sizes = new ArrayList<>();
+    private final Numbering<List<Long>> sizeNumbers = new Numbering<>();
+    private final List<Integer> sizeNumber = new ArrayList<>();
     private final int[] ropeOfReel;
+    private final int[] lotOfReel;
+    private final Homes asListed;
+    private final Homes byId;
 
     public Workbench(PackingProblem problem) {
         this.problem = problem;
         pieces = problem.pieces().size();
         reels = problem.reels().size();
-        PlanPrice prices = new PlanPrice(problem);
+        prices = new PlanPrice(problem);
+        splitOrder = problem.prices().splitOrder().millis();
+        movedPiece = problem.prices().movedPiece().millis();
         Numbering<String> ropes = new Numbering<>();
         Numbering<String> lots = new Numbering<>();
         List<Integer> ropeOf = new ArrayList<>();
         draw = new DrawPrice[reels];
         firstRun = new int[reels + 1];
         ropeOfReel = new int[reels];
-        int[] lotOfReel = new int[reels];
+        lotOfReel = new int[reels];
         for (int r = 0; r < reels; r++) {
             Reel reel = problem.reels().get(r);
             draw[r] = prices.draw(reel.id());
@@ -97,19 +120,21 @@ public final class Workbench {
             for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
                 int place = run - firstRun[r];
                 runId[run] = new RunId(problem.reels().get(r).id(), place + 1);
+                numberOfRun.put(runId[run], run);
                 reelOf[run] = r;
                 length[run] = draw[r].runs().get(place).length().mm();
                 loss[run] = draw[r].loss().mm();
                 lotOf[run] = lotOfReel[r];
             }
         }
+        alike = alike();
         kindOf = new int[pieces];
         urgency = new int[pieces];
         weight = new long[pieces];
         pinned = new boolean[pieces];
         orderOf = new int[pieces];
         earlier = new int[pieces];
-        orders = readPieces(ropes);
+        piecesOfOrder = readPieces(ropes);
         List<int[]> whole = jobsOf();
         jobs = whole.toArray(int[][]::new);
         jobOf = new int[pieces];
@@ -124,9 +149,35 @@ public final class Workbench {
             }
             bondOf[j] = piece(jobs[j][0]).matching().bond();
         }
+        asListed = Homes.asListed(this);
+        byId = Homes.byId(this);
     }
 
-    private int readPieces(Numbering<String> ropes) {
+    /** A lot that is one reel's alone is like any other. */
+    private int[] alike() {
+        int[] reelsOfLot = new int[ropeOfLot.length];
+        for (int r = 0; r < reels; r++) {
+            reelsOfLot[lotOfReel[r]]++;
+        }
+        Numbering<Object> numbers = new Numbering<>();
+        int[] alike = new int[runs];
+        for (int run = 0; run < runs; run++) {
+            int r = reelOf[run];
+            Reel reel = problem.reels().get(r);
+            List<Long> lengths =
+                    Arrays.stream(length, firstRun[r], firstRun[r + 1]).boxed().toList();
+            alike[run] = numbers.of(List.of(
+                    ropeOfReel[r],
+                    reelsOfLot[lotOfReel[r]] == 1 ? NONE : lotOfReel[r],
+                    lengths,
+                    run - firstRun[r],
+                    DrawPrice.fixedCost(problem, reel),
+                    reel.custody().isCustomersOwn()));
+        }
+        return alike;
+    }
+
+    private int[] readPieces(Numbering<String> ropes) {
         Urgency urgencies = new Urgency(problem);
         Eligibility rules = new Eligibility(problem);
         Map<String, Long> sizeOfOrder =
@@ -139,7 +190,7 @@ public final class Workbench {
             Piece piece = piece(p);
             PieceKind kind = rules.kindOf(piece);
             kindOf[p] = kinds.of(kind);
-            if (kindOf[p] == homes.size()) {
+            if (kindOf[p] == sizes.size()) {
                 addKind(piece, rules, ropes);
             }
             numberOfPiece.put(piece.id(), p);
@@ -147,14 +198,16 @@ public final class Workbench {
             weight[p] = Urgency.weight(piece);
             pinned[p] = kind.isPinned();
             orderOf[p] = sizeOfOrder.getOrDefault(piece.order(), 0L) > 1 ? orderNumbers.of(piece.order()) : NONE;
-            earlier[p] = numberOfReel.getOrDefault(problem.earlier().getOrDefault(piece.id(), ""), NONE);
+            String before = problem.earlier().get(piece.id());
+            earlier[p] = before == null ? NONE : numberOfReel.getOrDefault(before, GONE);
         }
-        return orderNumbers.size();
+        int[] piecesOf = new int[orderNumbers.size()];
+        IntStream.of(orderOf).filter(order -> order != NONE).forEach(order -> piecesOf[order]++);
+        return piecesOf;
     }
 
     private void addKind(Piece piece, Eligibility rules, Numbering<String> ropes) {
         long[] size = new long[ropes.size()];
-        List<Integer> open = new ArrayList<>();
         BitSet bits = new BitSet(runs);
         for (int r = 0; r < reels; r++) {
             Reel reel = problem.reels().get(r);
@@ -162,16 +215,13 @@ public final class Workbench {
             size[ropeOfReel[r]] = cut;
             if (cut < Long.MAX_VALUE && rules.allows(piece, reel)) {
                 for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
-                    if (cut <= length[run]) {
-                        open.add(run);
-                        bits.set(run);
-                    }
+                    bits.set(run, cut <= length[run]);
                 }
             }
         }
-        homes.add(open.stream().mapToInt(Integer::intValue).toArray());
         isHome.add(bits);
         sizes.add(size);
+        sizeNumber.add(sizeNumbers.of(LongStream.of(size).boxed().toList()));
     }
 
     private List<int[]> jobsOf() {
@@ -188,7 +238,8 @@ public final class Workbench {
         sets.values()
                 .forEach(set -> all.add(set.stream()
                         .sorted(Comparator.comparing((Integer p) -> piece(p).cut())
-                                .reversed())
+                                .reversed()
+                                .thenComparing(p -> piece(p).id()))
                         .mapToInt(Integer::intValue)
                         .toArray()));
         return all;
@@ -197,19 +248,55 @@ public final class Workbench {
     /** Whether anything that a packing leaves undone has a run that it might come off. */
     public boolean mayPlanMore(Packing packing) {
         for (int p = 0; p < pieces; p++) {
-            if (homesOf(p).length > 0 && packing.placeOf(piece(p).id()).isEmpty()) {
+            if (!isHome.get(kindOf[p]).isEmpty()
+                    && packing.placeOf(piece(p).id()).isEmpty()) {
                 return true;
             }
         }
         return false;
     }
 
-    Piece piece(int number) {
+    /** What is packed. */
+    public PackingProblem problem() {
+        return problem;
+    }
+
+    /** The true price of whole packings. */
+    public PlanPrice prices() {
+        return prices;
+    }
+
+    /** How many pieces there are. */
+    public int pieces() {
+        return pieces;
+    }
+
+    /** How many jobs there are. */
+    public int jobs() {
+        return jobs.length;
+    }
+
+    /** How many runs there are. */
+    public int runs() {
+        return runs;
+    }
+
+    /** The runs in the order in which the problem lists them. */
+    Homes asListed() {
+        return asListed;
+    }
+
+    /** The runs by the ids of their reels. */
+    public Homes byId() {
+        return byId;
+    }
+
+    public Piece piece(int number) {
         return problem.pieces().get(number);
     }
 
     /** The number of a piece by its id; a piece that is not wanted is a caller's bug. */
-    int numberOf(String piece) {
+    public int numberOf(String piece) {
         Integer number = numberOfPiece.get(piece);
         if (number == null) {
             throw new IllegalArgumentException("no piece " + piece);
@@ -217,22 +304,47 @@ public final class Workbench {
         return number;
     }
 
-    /** The runs that would take a piece if nothing else were cut there. */
-    int[] homesOf(int piece) {
-        return homes.get(kindOf[piece]);
+    /** The number of a run; a run that is not there is a caller's bug. */
+    public int numberOf(RunId run) {
+        Integer number = numberOfRun.get(run);
+        if (number == null) {
+            throw new IllegalArgumentException("no " + run);
+        }
+        return number;
     }
 
-    boolean isHome(int piece, int run) {
+    /** The pieces of a job, the longest first. */
+    public int[] piecesOf(int job) {
+        return jobs[job].clone();
+    }
+
+    /** The job that a piece is of. */
+    public int jobOf(int piece) {
+        return jobOf[piece];
+    }
+
+    /** Whether a run would take a piece if nothing else were cut there. */
+    public boolean isHome(int piece, int run) {
         return isHome.get(kindOf[piece]).get(run);
     }
 
     /** Cut length of a piece on the rope of a run that is a home of it. */
-    long sizeOn(int piece, int run) {
+    public long sizeOn(int piece, int run) {
         return sizes.get(kindOf[piece])[ropeOfReel[reelOf[run]]];
     }
 
+    /** Pieces that are as long as one another on every rope on the rack share a number. */
+    int sizeNumber(int piece) {
+        return sizeNumber.get(kindOf[piece]);
+    }
+
+    /** Rope lost at each cut of a run. */
+    public long loss(int run) {
+        return loss[run];
+    }
+
     int kinds() {
-        return homes.size();
+        return sizes.size();
     }
 
     /** What the pieces of a job must share: equal numbers on runs of one lot, or of one reel. */
@@ -240,26 +352,31 @@ public final class Workbench {
         return bondOf[job] == Bond.ONE_REEL ? reelOf[run] : lotOf[run];
     }
 
+    int ropeOf(int run) {
+        return ropeOfReel[reelOf[run]];
+    }
+
     /** The class a job is left undone in, from 1. */
-    int urgencyOf(int job) {
+    public int urgencyOf(int job) {
         return urgency[jobs[job][0]];
     }
 
     /** Cut lengths of a job together, on the rope that was ordered. */
-    long sizeOfJob(int job) {
+    public long sizeOfJob(int job) {
         return sizeOfJob[job];
     }
 
     /** Its weight in its class of urgency. */
-    long weightOfJob(int job) {
+    public long weightOfJob(int job) {
         return weightOfJob[job];
     }
 
-    boolean isSet(int job) {
+    public boolean isSet(int job) {
         return bondOf[job] != Bond.NONE;
     }
 
-    boolean isPinned(int job) {
+    /** Whether a piece of a job is pinned to a reel. */
+    public boolean isPinned(int job) {
         for (int piece : jobs[job]) {
             if (pinned[piece]) {
                 return true;

@@ -4,13 +4,13 @@ import bitterend.demand.Piece;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
-import bitterend.packing.Urgency;
+import bitterend.packing.bench.Insertion;
+import bitterend.packing.bench.Insertion.Choice;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -22,16 +22,28 @@ public final class GreedyPacker {
     private static final int FILLING_UP_TO = 1_200;
     private static final long FILLING_NODES = 4_000_000;
 
-    private final PackingProblem problem;
+    private final Workbench bench;
     private final PlanPrice prices;
-    private final Homes homes;
     private final List<Job> jobs;
+    private final List<Job> longestFirst;
 
     public GreedyPacker(PackingProblem problem) {
-        this.problem = problem;
-        prices = new PlanPrice(problem);
-        homes = new Homes(problem, prices);
-        jobs = Job.of(problem.pieces(), new Urgency(problem));
+        this(new Workbench(problem));
+    }
+
+    public GreedyPacker(Workbench bench) {
+        this.bench = bench;
+        prices = bench.prices();
+        jobs = Job.of(bench);
+        longestFirst = jobs.stream()
+                .sorted(Comparator.comparing((Job job) -> longest(job).cut())
+                        .reversed()
+                        .thenComparing(job -> longest(job).id()))
+                .toList();
+    }
+
+    private Piece longest(Job job) {
+        return bench.piece(bench.piecesOf(job.number())[0]);
     }
 
     /** The best of all starts: least work undone, then least cost. */
@@ -45,14 +57,14 @@ public final class GreedyPacker {
      * @param over whether time is up
      */
     public Packing best(BooleanSupplier over) {
-        Packing best = bestFit(longestFirst());
+        Packing best = bestFit();
         List<Packing> others = new ArrayList<>();
         if (!prices.undone(best).isNone()) {
             rankings().stream()
                     .takeWhile(ranking -> others.isEmpty() || !over.getAsBoolean())
                     .forEach(ranking -> others.add(ranked(ranking)));
         }
-        if (problem.pieces().size() <= FILLING_UP_TO) {
+        if (bench.pieces() <= FILLING_UP_TO) {
             others.add(reelByReel(over));
         }
         for (Packing other : others) {
@@ -63,105 +75,87 @@ public final class GreedyPacker {
 
     /** Longest piece first, each on the run where it costs least. */
     public Packing bestFit() {
-        return bestFit(longestFirst());
+        return fit(Choice.CHEAPEST_EACH);
     }
 
     /** Longest piece first, each on the first run by reel id that has room; the rule of thumb to beat. */
     public Packing firstFit() {
-        Bench bench = started(longestFirst());
-        for (Piece piece : singles(longestFirst(), bench)) {
-            homes.of(piece).stream()
-                    .filter(slot -> bench.hasRoom(piece, slot))
-                    .findFirst()
-                    .ifPresent(slot -> bench.place(piece, slot));
-        }
-        return bench.packing();
+        return fit(Choice.FIRST);
+    }
+
+    private Packing fit(Choice choice) {
+        RackState rack = started();
+        place(rack, singles(rack), choice);
+        return rack.packing();
     }
 
     /** Sets and single pieces ranked together, for a rack that is too short: class by class, but for the last. */
     private List<Comparator<Job>> rankings() {
-        Comparator<Job> fewestHomes =
-                Comparator.comparingInt((Job job) -> homes.of(job.first()).size());
+        Comparator<Job> fewestHomes = Comparator.comparingInt(
+                job -> bench.byId().of(bench.numberOf(job.first().id())).length);
         return List.of(
                 Job.DENSEST,
                 Job.LONGEST,
                 Job.SHORTEST,
                 Job.FIRST_DUE,
                 Job.HEAVIEST,
-                Job.byClass(
-                        fewestHomes.thenComparing(Comparator.comparing(Job::cut).reversed())),
+                Job.byClass(fewestHomes.thenComparing(
+                        Comparator.comparingLong(Job::cut).reversed())),
                 Job.setsLast());
     }
 
     private Packing ranked(Comparator<Job> ranking) {
-        Bench bench = new Bench(problem, homes);
-        placePinned(bench, problem.pieces());
-        SetFitting fitting = new SetFitting(bench, homes);
-        for (Job job : jobs.stream().sorted(ranking).toList()) {
-            if (job.isSet()) {
-                fitting.place(job.pieces());
-            } else if (!bench.isPlaced(job.first())) {
-                bench.cheapest(job.first(), homes.of(job.first())).ifPresent(slot -> bench.place(job.first(), slot));
-            }
-        }
-        return bench.packing();
-    }
-
-    private void placePinned(Bench bench, List<Piece> pieces) {
-        pieces.stream()
-                .filter(piece -> homes.isPinned(piece) && !piece.isMatched())
-                .forEach(piece -> bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot)));
-    }
-
-    private Packing bestFit(Comparator<Piece> order) {
-        Bench bench = started(order);
-        for (Piece piece : singles(order, bench)) {
-            bench.cheapest(piece, homes.of(piece)).ifPresent(slot -> bench.place(piece, slot));
-        }
-        return bench.packing();
+        RackState rack = withPinned(jobs);
+        place(rack, jobs.stream().sorted(ranking).toList(), Choice.CHEAPEST_EACH);
+        return rack.packing();
     }
 
     /** What is begun when time is up is left as it is. */
     private Packing reelByReel(BooleanSupplier over) {
-        Bench bench = started(longestFirst());
-        List<Piece> open = new ArrayList<>(singles(longestFirst(), bench));
-        int nodes = (int) Math.max(200, FILLING_NODES / Math.max(1, homes.all().size() * (long) open.size()));
-        ReelFilling filling = new ReelFilling(bench, homes, nodes);
+        RackState rack = started();
+        List<Integer> open = new ArrayList<>(singles(rack).stream()
+                .map(job -> bench.numberOf(job.first().id()))
+                .toList());
+        int nodes = (int) Math.max(200, FILLING_NODES / Math.max(1, bench.runs() * (long) open.size()));
+        ReelFilling filling = new ReelFilling(bench, rack, nodes);
         while (!open.isEmpty() && !over.getAsBoolean() && filling.fillCheapest(open)) {
-            open.removeIf(bench::isPlaced);
+            open.removeIf(rack::isPlanned);
         }
-        return bench.packing();
+        return rack.packing();
     }
 
-    /** A bench with the pinned pieces and the matched sets on it. */
-    private Bench started(Comparator<Piece> order) {
-        Bench bench = new Bench(problem, homes);
-        List<Piece> pieces = problem.pieces().stream().sorted(order).toList();
-        placePinned(bench, pieces);
-        SetFitting fitting = new SetFitting(bench, homes);
-        TreeMap<String, List<Piece>> sets = new TreeMap<>();
-        pieces.stream().filter(Piece::isMatched).forEach(piece -> sets.computeIfAbsent(
-                        piece.matching().set(), name -> new ArrayList<>())
-                .add(piece));
-        Set<String> done = new HashSet<>();
-        for (Piece piece : pieces) {
-            String name = piece.matching().set();
-            if (piece.isMatched() && done.add(name)) {
-                fitting.place(sets.getOrDefault(name, List.of()));
+    /** A rack with the pinned pieces and the matched sets on it. */
+    private RackState started() {
+        RackState rack = withPinned(longestFirst);
+        place(rack, longestFirst.stream().filter(Job::isSet).toList(), Choice.CHEAPEST_EACH);
+        return rack;
+    }
+
+    private RackState withPinned(List<Job> order) {
+        RackState rack = new RackState(bench);
+        place(
+                rack,
+                order.stream()
+                        .filter(job -> !job.isSet() && bench.isPinned(job.number()))
+                        .toList(),
+                Choice.CHEAPEST_EACH);
+        return rack;
+    }
+
+    /** Places what is not placed yet and finds room, one job after the other. */
+    private void place(RackState rack, List<Job> order, Choice choice) {
+        Insertion insertion = new Insertion(rack, bench.byId());
+        for (Job job : order) {
+            if (!rack.isJobPlanned(job.number())) {
+                insertion.insert(job.number(), choice);
             }
         }
-        return bench;
     }
 
-    private List<Piece> singles(Comparator<Piece> order, Bench bench) {
-        return problem.pieces().stream()
-                .filter(piece -> !piece.isMatched() && !bench.isPlaced(piece))
-                .sorted(order)
+    private List<Job> singles(RackState rack) {
+        return longestFirst.stream()
+                .filter(job -> !job.isSet() && !rack.isJobPlanned(job.number()))
                 .toList();
-    }
-
-    private static Comparator<Piece> longestFirst() {
-        return Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id);
     }
 
     private Packing better(Packing a, Packing b) {

@@ -1,47 +1,42 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
-import bitterend.measure.Length;
-import bitterend.packing.Undone;
-import bitterend.packing.Urgency;
+import bitterend.packing.bench.Workbench;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
- * What is planned whole or not at all: a matched set, or a piece by itself.
+ * A job of the bench, as the rankings look at it.
  *
- * @param pieces its pieces
+ * @param number counts the jobs of the bench from zero
+ * @param first its first piece in the list of the day
+ * @param isSet whether it is a matched set
  * @param urgency the class it is left undone in, from 1
- * @param undone what leaving it undone adds to the work left undone
- * @param cut cut lengths together, on the rope that was ordered
+ * @param weight its weight in that class
+ * @param cut cut lengths together in mm, on the rope that was ordered
  * @param due the first day any of it is due
  */
-record Job(List<Piece> pieces, int urgency, Undone undone, Length cut, LocalDate due) {
+record Job(int number, Piece first, boolean isSet, int urgency, long weight, long cut, LocalDate due) {
     /** Class by class, the longest first. */
     static final Comparator<Job> LONGEST =
-            byClass(Comparator.comparing(Job::cut).reversed());
+            byClass(Comparator.comparingLong(Job::cut).reversed());
 
     /** Class by class, the first due first. */
     static final Comparator<Job> FIRST_DUE = byClass(Comparator.comparing(Job::due)
-            .thenComparing(Comparator.comparing(Job::cut).reversed()));
+            .thenComparing(Comparator.comparingLong(Job::cut).reversed()));
 
     /** Class by class, the shortest first: the most pieces. */
-    static final Comparator<Job> SHORTEST = byClass(Comparator.comparing(Job::cut));
+    static final Comparator<Job> SHORTEST = byClass(Comparator.comparingLong(Job::cut));
 
     /** Class by class, what weighs most first. */
     static final Comparator<Job> HEAVIEST =
-            byClass(Comparator.comparing(Job::undone).reversed().thenComparing(Job::cut));
+            byClass(Comparator.comparingLong(Job::weight).reversed().thenComparingLong(Job::cut));
 
     /** Class by class, what weighs most by the metre first: where rope is short, the most work. */
     static final Comparator<Job> DENSEST = byClass(Comparator.comparingDouble(Job::lengthOfAWeight));
-
-    Job {
-        pieces = List.copyOf(pieces);
-    }
 
     /** Class by class, sets behind the single pieces of all classes. */
     static Comparator<Job> setsLast() {
@@ -49,44 +44,31 @@ record Job(List<Piece> pieces, int urgency, Undone undone, Length cut, LocalDate
     }
 
     static Comparator<Job> byClass(Comparator<Job> within) {
-        return Comparator.comparingInt(Job::urgency).thenComparing(within).thenComparing(Job::id);
+        return Comparator.comparingInt(Job::urgency).thenComparing(within).thenComparing(job -> job.first()
+                .id());
     }
 
-    /** The jobs that some pieces make. */
-    static List<Job> of(List<Piece> pieces, Urgency urgency) {
-        Map<String, List<Piece>> jobs = new LinkedHashMap<>();
-        for (Piece piece : pieces) {
-            String name = piece.isMatched() ? "set " + piece.matching().set() : "piece " + piece.id();
-            jobs.computeIfAbsent(name, job -> new ArrayList<>()).add(piece);
-        }
-        return jobs.values().stream().map(job -> of(urgency, job)).toList();
+    /** The jobs of a bench. */
+    static List<Job> of(Workbench bench) {
+        return IntStream.range(0, bench.jobs()).mapToObj(job -> of(bench, job)).toList();
     }
 
-    private static Job of(Urgency urgency, List<Piece> pieces) {
+    private static Job of(Workbench bench, int job) {
+        int[] pieces = bench.piecesOf(job);
         return new Job(
-                pieces,
-                urgency.classOf(pieces.get(0)),
-                pieces.stream().map(urgency::of).reduce(Undone.NONE, Undone::plus),
-                pieces.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus),
-                pieces.stream()
-                        .map(piece -> piece.source().due())
+                job,
+                bench.piece(Arrays.stream(pieces).min().orElseThrow()),
+                bench.isSet(job),
+                bench.urgencyOf(job),
+                bench.weightOfJob(job),
+                bench.sizeOfJob(job),
+                Arrays.stream(pieces)
+                        .mapToObj(piece -> bench.piece(piece).source().due())
                         .min(Comparator.naturalOrder())
                         .orElseThrow());
     }
 
-    boolean isSet() {
-        return pieces.get(0).isMatched();
-    }
-
     private double lengthOfAWeight() {
-        return (double) cut.mm() / undone.in(urgency);
-    }
-
-    Piece first() {
-        return pieces.get(0);
-    }
-
-    private String id() {
-        return first().id();
+        return (double) cut / weight;
     }
 }

@@ -10,6 +10,7 @@ import bitterend.packing.PlanPrice;
 import bitterend.packing.Undone;
 import bitterend.packing.bench.EveryWay;
 import bitterend.packing.bench.LeastUndone;
+import bitterend.packing.bench.LotMending;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.loads.LoadPacker;
@@ -64,8 +65,8 @@ final class PartPacker {
         this.part = part;
         this.share = share;
         this.coreToSpare = coreToSpare;
-        prices = new PlanPrice(part);
         bench = new Workbench(part);
+        prices = bench.prices();
         rules = new HardRules(part);
         bestCost = prices.of(best);
         bestUndone = prices.undone(best);
@@ -75,7 +76,7 @@ final class PartPacker {
     record Answer(Packing packing, Bound bound, List<String> unsound) {}
 
     Answer pack(Improver improver) {
-        Packing greedy = new GreedyPacker(part).best(share.over(15));
+        Packing greedy = new GreedyPacker(bench).best(share.over(15));
         offer(greedy);
         lessUndone(0);
         Packing start = best;
@@ -101,7 +102,7 @@ final class PartPacker {
 
     /** The best of the quick starts and the patterns alone: a seam for tests. */
     Packing startedByPatterns() {
-        offer(new GreedyPacker(part).best());
+        offer(new GreedyPacker(bench).best());
         patterns(false);
         return best;
     }
@@ -253,7 +254,7 @@ final class PartPacker {
             return;
         }
         Packing filled = LeastUndone.filled(bench, offered);
-        Packing packing = LeastUndone.filled(bench, LotMending.mended(part, prices, filled, share.over(30)));
+        Packing packing = LeastUndone.filled(bench, LotMending.mended(bench, filled, share.over(30)));
         if (!isSound(packing)) {
             return;
         }

@@ -1,6 +1,5 @@
 package bitterend.packing.bench;
 
-import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Packing;
 import bitterend.packing.RunId;
@@ -8,37 +7,49 @@ import bitterend.packing.RunLoad;
 import bitterend.packing.Undone;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Which piece comes off which run, changed piece by piece; what is left undone and what it costs are kept up. */
-final class Placing {
+public final class RackState {
     final Workbench bench;
     private final int[] runOf;
     private final RunLoad[][] loads;
     private final long[] free;
+    /** The last run of each reel that is cut, from zero, or -1. */
+    private final int[] deepest;
+
+    private final Quotes quotes;
+    /** What each draw costs, unless it is stale, and all of them together. */
     private final long[] drawMillis;
-    private final boolean[] stale;
+
+    private long allDraws;
+    private final BitSet stale = new BitSet();
     private final long[] undone = new long[Undone.CLASSES];
-    private final OrderLots lots;
+    final OrderLots lots;
     private final List<List<Integer>> onRun = new ArrayList<>();
     private long moved;
 
     /** Nothing is planned. */
-    Placing(Workbench bench) {
+    public RackState(Workbench bench) {
         this.bench = bench;
         runOf = new int[bench.pieces];
         Arrays.fill(runOf, Workbench.NONE);
         loads = new RunLoad[bench.reels][];
+        deepest = new int[bench.reels];
+        Arrays.fill(deepest, -1);
+        quotes = new Quotes(bench);
         drawMillis = new long[bench.reels];
-        stale = new boolean[bench.reels];
         for (int r = 0; r < bench.reels; r++) {
             loads[r] = new RunLoad[bench.firstRun[r + 1] - bench.firstRun[r]];
             Arrays.fill(loads[r], RunLoad.NONE);
         }
         free = bench.length.clone();
-        lots = new OrderLots(bench.orders, bench.ropeOfLot);
+        lots = new OrderLots(bench.piecesOfOrder, bench.ropeOfLot);
         for (int p = 0; p < bench.pieces; p++) {
             undone[bench.urgency[p] - 1] += bench.weight[p];
         }
@@ -47,27 +58,23 @@ final class Placing {
         }
     }
 
-    static Placing of(Workbench bench, Packing packing) {
-        Placing placing = new Placing(bench);
-        Map<RunId, Integer> numbers = new HashMap<>();
-        for (int run = 0; run < bench.runs; run++) {
-            numbers.put(bench.runId[run], run);
-        }
-        packing.places()
-                .forEach((piece, run) ->
-                        placing.place(bench.numberOf(piece), numbers.getOrDefault(run, Workbench.NONE)));
-        return placing;
+    /** What a packing says; its pieces and runs are those of the bench. */
+    public static RackState of(Workbench bench, Packing packing) {
+        RackState rack = new RackState(bench);
+        packing.places().forEach((piece, run) -> rack.place(bench.numberOf(piece), bench.numberOf(run)));
+        return rack;
     }
 
-    int runOf(int piece) {
+    /** The run of a piece, or {@link Workbench#NONE}. */
+    public int runOf(int piece) {
         return runOf[piece];
     }
 
-    boolean isPlanned(int piece) {
+    public boolean isPlanned(int piece) {
         return runOf[piece] != Workbench.NONE;
     }
 
-    boolean isJobPlanned(int job) {
+    public boolean isJobPlanned(int job) {
         return isPlanned(bench.jobs[job][0]);
     }
 
@@ -77,24 +84,25 @@ final class Placing {
     }
 
     boolean isUntouched(int reel) {
-        for (RunLoad load : loads[reel]) {
-            if (!load.isEmpty()) {
-                return false;
-            }
-        }
-        return true;
+        return deepest[reel] < 0;
     }
 
-    /** The longest piece that a run would still take. */
-    long free(int run) {
+    /** The longest piece that a run would still take; negative when not even a cut loss is left. */
+    public long free(int run) {
         return free[run];
     }
 
-    boolean fits(int piece, int run) {
+    /** Whether a run would take a piece beside what is cut there. */
+    public boolean fits(int piece, int run) {
         return bench.isHome(piece, run) && bench.sizeOn(piece, run) <= free[run];
     }
 
-    void place(int piece, int run) {
+    /** Whether a run would hold what is cut from another one of the same rope. */
+    boolean wouldHold(int run, int other) {
+        return bench.length[other] - free[other] <= bench.length[run] + bench.loss[run];
+    }
+
+    public void place(int piece, int run) {
         change(piece, run, 1);
         runOf[piece] = run;
         onRun.get(run).add(piece);
@@ -103,7 +111,7 @@ final class Placing {
         }
     }
 
-    void remove(int piece) {
+    public void remove(int piece) {
         int run = runOf[piece];
         change(piece, run, -1);
         runOf[piece] = Workbench.NONE;
@@ -120,10 +128,14 @@ final class Placing {
         RunLoad load = loads[reel][place];
         loads[reel][place] = sign > 0 ? load.plus(new Length(size)) : load.minus(new Length(size));
         free[run] -= sign * (size + bench.loss[run]);
-        stale[reel] = true;
+        deepest[reel] = Math.max(deepest[reel], place);
+        while (deepest[reel] >= 0 && loads[reel][deepest[reel]].isEmpty()) {
+            deepest[reel]--;
+        }
+        quotes.forget(reel);
+        stale.set(reel);
         undone[bench.urgency[piece] - 1] -= sign * bench.weight[piece];
-        boolean elsewhere = bench.earlier[piece] != Workbench.NONE && bench.earlier[piece] != reel;
-        moved += elsewhere ? sign : 0;
+        moved += isElsewhere(piece, reel) ? sign : 0;
     }
 
     void removeJob(int job) {
@@ -132,39 +144,76 @@ final class Placing {
         }
     }
 
-    /** What one more piece on a run that it fits adds to the cost, in 1/1000 minor unit. */
-    long addedMillis(int piece, int run) {
-        int reel = bench.reelOf[run];
-        int place = run - bench.firstRun[reel];
-        RunLoad now = loads[reel][place];
-        loads[reel][place] = now.plus(new Length(bench.sizeOn(piece, run)));
-        long then = bench.draw[reel].of(loads[reel]).millis();
-        loads[reel][place] = now;
-        int order = bench.orderOf[piece];
-        boolean splits = order != Workbench.NONE && lots.wouldSplit(order, bench.lotOf[run]);
-        boolean moves = bench.earlier[piece] != Workbench.NONE && bench.earlier[piece] != reel;
-        return then
-                - drawMillis(reel)
-                + (splits ? bench.problem.prices().splitOrder().millis() : 0)
-                + (moves ? bench.problem.prices().movedPiece().millis() : 0);
+    private boolean isElsewhere(int piece, int reel) {
+        return bench.earlier[piece] != Workbench.NONE && bench.earlier[piece] != reel;
     }
 
-    private long drawMillis(int reel) {
-        if (stale[reel]) {
-            drawMillis[reel] = bench.draw[reel].of(loads[reel]).millis();
-            stale[reel] = false;
+    /** What one more piece on a run that it fits adds to the cost, in 1/1000 minor unit. */
+    public long addedMillis(int piece, int run) {
+        int order = bench.orderOf[piece];
+        boolean splits = order != Workbench.NONE && lots.wouldSplit(order, bench.lotOf[run]);
+        return quote(piece, run)
+                + (splits ? bench.splitOrder : 0)
+                + (isElsewhere(piece, bench.reelOf[run]) ? bench.movedPiece : 0);
+    }
+
+    /** What the draw costs more; asked once for pieces that are alike while the reel stays as it is. */
+    private long quote(int piece, int run) {
+        long known = quotes.of(bench.kindOf[piece], run);
+        if (known != Quotes.UNKNOWN) {
+            return known;
+        }
+        long price = growth(run, load(run).plus(new Length(bench.sizeOn(piece, run))));
+        quotes.put(bench.kindOf[piece], run, price);
+        return price;
+    }
+
+    private long growth(int run, RunLoad then) {
+        int reel = bench.reelOf[run];
+        return bench.draw[reel]
+                .growth(loads[reel], deepest[reel], run - bench.firstRun[reel], then)
+                .millis();
+    }
+
+    /** What these pieces together add to the cost, on a run that they fit, in 1/1000 minor unit. */
+    public long addedMillis(int[] pieces, int run) {
+        RunLoad then = load(run);
+        Set<Integer> split = new HashSet<>();
+        long elsewhere = 0;
+        for (int piece : pieces) {
+            then = then.plus(new Length(bench.sizeOn(piece, run)));
+            elsewhere += isElsewhere(piece, bench.reelOf[run]) ? 1 : 0;
+            int order = bench.orderOf[piece];
+            if (order != Workbench.NONE && lots.wouldSplit(order, bench.lotOf[run])) {
+                split.add(order);
+            }
+        }
+        return growth(run, then) + bench.splitOrder * split.size() + bench.movedPiece * elsewhere;
+    }
+
+    /** What is cut from a run. */
+    public RunLoad load(int run) {
+        int reel = bench.reelOf[run];
+        return loads[reel][run - bench.firstRun[reel]];
+    }
+
+    /** What the draw of a reel costs, in 1/1000 minor unit. */
+    long drawMillis(int reel) {
+        if (stale.get(reel)) {
+            long now = bench.draw[reel].of(loads[reel]).millis();
+            allDraws += now - drawMillis[reel];
+            drawMillis[reel] = now;
+            stale.clear(reel);
         }
         return drawMillis[reel];
     }
 
     /** What it costs, in 1/1000 minor unit: draws, split orders, moved pieces. */
-    long millis() {
-        long sum = lots.splits() * bench.problem.prices().splitOrder().millis()
-                + moved * bench.problem.prices().movedPiece().millis();
-        for (int r = 0; r < bench.reels; r++) {
-            sum += drawMillis(r);
+    public long millis() {
+        for (int r = stale.nextSetBit(0); r >= 0; r = stale.nextSetBit(r)) {
+            drawMillis(r);
         }
-        return sum;
+        return allDraws + acrossReels();
     }
 
     /**
@@ -172,25 +221,18 @@ final class Placing {
      * further piece may spare it.
      */
     long leastMillis() {
-        long sum = lots.splits() * bench.problem.prices().splitOrder().millis()
-                + moved * bench.problem.prices().movedPiece().millis();
+        long skipped = 0;
         for (int r = 0; r < bench.reels; r++) {
-            sum += leastMillis(r);
+            for (int run = 0; run < deepest[r]; run++) {
+                skipped += loads[r][run].isEmpty() ? 1 : 0;
+            }
         }
-        return sum;
+        return millis() - skipped * bench.problem.prices().handling().millis();
     }
 
-    private long leastMillis(int reel) {
-        RunLoad[] load = loads[reel];
-        Cost skipped = Cost.ZERO;
-        int deepest = load.length - 1;
-        while (deepest >= 0 && load[deepest].isEmpty()) {
-            deepest--;
-        }
-        for (int run = 0; run < deepest; run++) {
-            skipped = load[run].isEmpty() ? skipped.plus(bench.problem.prices().handling()) : skipped;
-        }
-        return deepest < 0 ? 0 : bench.draw[reel].of(load).minus(skipped).millis();
+    /** What split orders and moved pieces cost, in 1/1000 minor unit. */
+    long acrossReels() {
+        return lots.splits() * bench.splitOrder + moved * bench.movedPiece;
     }
 
     /** How much rope is left in long runs rather than short ones: the sum of the squares, in square centimetres. */
@@ -230,7 +272,7 @@ final class Placing {
         }
     }
 
-    Packing packing() {
+    public Packing packing() {
         return packing(bench, runOf);
     }
 

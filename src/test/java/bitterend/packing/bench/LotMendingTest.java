@@ -1,4 +1,4 @@
-package bitterend.packing.strategy;
+package bitterend.packing.bench;
 
 import static bitterend.packing.PieceSketch.piece;
 import static bitterend.packing.ReelSketch.reel;
@@ -11,8 +11,6 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Prices;
 import bitterend.packing.Sketch;
-import bitterend.packing.bench.LeastUndone;
-import bitterend.packing.bench.Workbench;
 import bitterend.packing.check.Fault;
 import bitterend.packing.check.PlanChecker;
 import bitterend.packing.greedy.GreedyPacker;
@@ -30,8 +28,9 @@ final class LotMendingTest {
             PackingProblem shop = RandomShop.of(seed, ShopSize.DAY);
             PlanPrice prices = new PlanPrice(shop);
             Packing start = new GreedyPacker(shop).firstFit();
-            Packing mended = LotMending.mended(shop, prices, start);
-            assertEquals(List.of(), faults(shop, LeastUndone.filled(new Workbench(shop), mended)), "seed " + seed);
+            Workbench bench = new Workbench(shop);
+            Packing mended = LotMending.mended(bench, start);
+            assertEquals(List.of(), faults(shop, LeastUndone.filled(bench, mended)), "seed " + seed);
             assertEquals(start.places().keySet(), mended.places().keySet(), "seed " + seed);
             int order = prices.of(mended).compareTo(prices.of(start));
             assertTrue(order <= 0, "seed " + seed);
@@ -93,6 +92,6 @@ final class LotMendingTest {
     private static Cost acrossReels(Sketch sketch) {
         PlanPrice prices = new PlanPrice(sketch.problem());
         assertTrue(prices.acrossReels(sketch.packing()).compareTo(Cost.ZERO) > 0);
-        return prices.acrossReels(LotMending.mended(sketch.problem(), prices, sketch.packing()));
+        return prices.acrossReels(LotMending.mended(new Workbench(sketch.problem()), sketch.packing()));
     }
 }
