@@ -105,6 +105,28 @@ final class DemoMeasuredTest {
                 cards);
     }
 
+    /** One command books what the boxes of the card say; three alike teach take-up: 11.43 m cut, 11.01 m under tension. */
+    @Test
+    void boxesOfTheCard_areTheRowsThatCalibrateReads() throws IOException {
+        run("measure", "" + shop, "G-2118/1.1", "--cut", "7.42 m", "--came-out", "5.01 m", "--how", "pins");
+        for (String cameOut : List.of("11.01 m", "36 ft 1 1/2 in", "11.004 m")) {
+            run("measure", "" + shop, "G-2118/2.1", "--cut", "11.43 m", "--came-out", cameOut, "--how", "tension");
+        }
+        List<String> rows = Files.readAllLines(shop.resolve("measured.csv"));
+        String last = rows.get(rows.size() - 2);
+        assertTrue(last.contains("whipped,11.43 m,36 ft 1 1/2 in,flat,0.02,no,"), last);
+        Files.write(
+                shop.resolve("measured.csv"),
+                rows.stream().filter(row -> !row.startsWith("G-2118/1.1")).toList());
+        double took = 0;
+        for (double cameOut : new double[] {11_010, 36 * 304.8 + 1.5 * 25.4, 11_004}) {
+            took += (11_430 - (cameOut / 1.02 - 250 + round(250, 0) + TAIL)) / 3;
+        }
+        assertEquals(13.03, took, 0.01);
+        String learned = run("calibrate", "" + shop);
+        assertTrue(learned.matches("(?s).*three-strand-eye +TS14 +3 +" + (long) Math.ceil(took) + " .*"), learned);
+    }
+
     /** The counter shows 1 m for a true 0.995 m: 60 m are cut at a reading of 60.302 m and what was cut before. */
     @Test
     void counterThatReadsShort_isPrintedAsItWillRead() throws IOException {
