@@ -42,7 +42,7 @@ import net.jqwik.api.Provide;
  * in the other eye, and tails, eyes and clear rope are those of the derivation.
  */
 final class MarksPropertiesTest {
-    private static final SpliceBook BOOK = SplicesJson.builtIn();
+    static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final String TOOL = "tool comes out";
     private static final Pattern LEAST = Pattern.compile("at least ([0-9]+)\\.([0-9]{3}) m$");
 
@@ -258,7 +258,7 @@ final class MarksPropertiesTest {
     }
 
     /** What the derivation says, by its labels. */
-    private record Amounts(Derivation derivation) {
+    record Amounts(Derivation derivation) {
         FineLength named(String label) {
             return derivation.lines().stream()
                     .filter(line -> line.label().equals(label))
@@ -343,18 +343,21 @@ final class MarksPropertiesTest {
                 .toList()));
     }
 
-    @Provide
-    Arbitrary<Wanted> clipped() {
+    /** Some rows, each on a rope that suits it. */
+    static Arbitrary<Wanted> rows(String... ids) {
         return sized(Arbitraries.of(BOOK.terminations().stream()
-                .filter(row -> row.id().equals("clip-eye") || row.id().equals("clip-joint"))
+                .filter(row -> List.of(ids).contains(row.id()))
                 .toList()));
     }
 
     @Provide
+    Arbitrary<Wanted> clipped() {
+        return rows("clip-eye", "clip-joint");
+    }
+
+    @Provide
     Arbitrary<Wanted> buried() {
-        return sized(Arbitraries.of(BOOK.terminations().stream()
-                .filter(row -> row.id().equals("bury-eye") || row.id().equals("bury-eye-hmpe"))
-                .toList()));
+        return rows("bury-eye", "bury-eye-hmpe");
     }
 
     private static Arbitrary<Wanted> sized(Arbitrary<Termination> rows) {

@@ -4,34 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.catalogue.Rope;
 import bitterend.demand.MarksPropertiesTest.Wanted;
 import bitterend.exchange.OrderLine;
-import bitterend.measure.Cost;
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
-import bitterend.measure.MoneyText;
-import bitterend.measure.Ratio;
 import bitterend.measure.Units;
-import bitterend.packing.Effort;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.Prices;
-import bitterend.packing.strategy.DayPlanner;
-import bitterend.packing.strategy.GreedyStrategy;
-import bitterend.report.Figures;
-import bitterend.report.PlanView;
-import bitterend.report.sheet.CardPage;
-import bitterend.report.sheet.CardWork;
-import bitterend.report.sheet.SheetMaker;
-import bitterend.report.sheet.SheetPage;
-import bitterend.stock.Reel;
-import bitterend.stock.RisingValue;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,20 +25,6 @@ import org.junit.jupiter.api.Test;
  * inches: marks in table and drawing, the second throat, the cut length of the piece, the mark on the counter.
  */
 final class PaperPropertiesTest {
-    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    private static final Pattern MARK = Pattern.compile("<tr><td><b>([^<]*)</b></td><td class=\"c-for\">[^<]*</td>"
-            + "<td>[^<]*</td><td class=\"figure\">([^<]*)</td><td>([^<]*)</td>"
-            + "<td class=\"figure\"><b>([^<]*)</b></td></tr>");
-    private static final Pattern LABEL = Pattern.compile("<text[^>]*>([^<]*)</text>");
-    private static final Pattern THROAT = Pattern.compile("<b>Second throat: (.*?) from the ([^<]*)\\.</b>");
-    private static final Pattern PIECE =
-            Pattern.compile("<tr><td><b>[^<]*</b></td><td class=\"figure\"><b>([^<]*)</b></td><td>REEL");
-    private static final Pattern EYE = Pattern.compile("<tr><td>[^<]*</td>((?:<td class=\"figure\"><b>[^<]*</b></td>)+)"
-            + "<td class=\"c-made\">([^<]*)</td></tr>");
-    private static final Pattern FIGURE = Pattern.compile("<b>([^<]*)</b>");
-    private static final Pattern AT = Pattern.compile("<td class=\"c-at\">([^<]*)</td>");
-
     @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
     void paperInMillimetres_holdsWhatTheJsonHolds(@ForAll("wanted") Wanted wanted) throws Exception {
         agree(wanted, Units.METRIC);
@@ -75,7 +39,7 @@ final class PaperPropertiesTest {
     @Property(tries = 20, edgeCases = EdgeCasesMode.NONE)
     void markMovedByAStep_isFound(@ForAll("wanted") Wanted wanted) throws Exception {
         Optional<OrderLine> line = MarksPropertiesTest.ordered(wanted);
-        if (line.isEmpty() || marks(PagesPropertiesTest.json(line.get())).isEmpty()) {
+        if (line.isEmpty() || Paper.marks(PagesPropertiesTest.json(line.get())).isEmpty()) {
             return;
         }
         Demanded sound = line.get().demanded();
@@ -91,6 +55,43 @@ final class PaperPropertiesTest {
         Paper paper = Paper.of(new OrderLine(line.get().assembly(), mutant), wanted.rope(), Units.METRIC);
         assertFalse(paper.cardDifferences(held).isEmpty());
         assertFalse(paper.sheetDifferences(held).isEmpty());
+    }
+
+    /** The place where the tool comes out, or a clip, moved alone is found out, card and sheet each. */
+    @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
+    void toolOrClipMovedByAStep_isFound(@ForAll("toolsAndClips") Wanted wanted) throws Exception {
+        OrderLine line = MarksPropertiesTest.ordered(wanted).orElseThrow();
+        Demanded sound = line.demanded();
+        JsonNode held = PagesPropertiesTest.json(line);
+        SpliceLayout layout = sound.layouts().get(0);
+        for (SpliceLayout.Mark mark : layout.marks()) {
+            if (mark.name().equals("tool comes out") || mark.name().endsWith(" clip")) {
+                Demanded mutant = new Demanded(
+                        sound.pieces(),
+                        sound.derivations(),
+                        sound.work(),
+                        List.of(moved(layout, mark)),
+                        sound.findCard().orElse(null),
+                        sound.findings(),
+                        sound.remarks());
+                Paper paper = Paper.of(new OrderLine(line.assembly(), mutant), wanted.rope(), Units.METRIC);
+                assertFalse(paper.cardDifferences(held).isEmpty(), mark.name());
+                assertFalse(paper.sheetDifferences(held).isEmpty(), mark.name());
+            }
+        }
+    }
+
+    private static SpliceLayout moved(SpliceLayout layout, SpliceLayout.Mark mark) {
+        SpliceLayout all = PagesPropertiesTest.moved(layout);
+        List<SpliceLayout.Mark> marks = new ArrayList<>(layout.marks());
+        int place = marks.indexOf(mark);
+        marks.set(place, all.marks().get(place));
+        return new SpliceLayout(layout.end(), layout.name(), marks, layout.counts(), layout.caution());
+    }
+
+    @Provide
+    Arbitrary<Wanted> toolsAndClips() {
+        return MarksPropertiesTest.rows("bury-eye", "bury-eye-hmpe", "clip-eye", "clip-joint");
     }
 
     /** On the drawing no words lie on other words, nor on the line from a mark to its own. */
@@ -182,185 +183,7 @@ final class PaperPropertiesTest {
             Paper paper = Paper.of(line.get(), wanted.rope(), units);
             assertEquals(List.of(), paper.cardDifferences(held), wanted.row().id());
             assertEquals(List.of(), paper.sheetDifferences(held), wanted.row().id());
-        }
-    }
-
-    /** The marks of each layout that has some, without the second throat, which is told apart. */
-    private static List<List<JsonNode>> marks(JsonNode held) {
-        List<List<JsonNode>> all = new ArrayList<>();
-        for (JsonNode layout : held.get("layouts")) {
-            List<JsonNode> marks = new ArrayList<>();
-            layout.get("marks").forEach(marks::add);
-            marks.removeIf(mark -> mark.get("mark").asText().equals(PagesPropertiesTest.OUTSIDE_THE_TABLE));
-            if (!marks.isEmpty()) {
-                all.add(marks);
-            }
-        }
-        return all;
-    }
-
-    /** The card and the sheet of one piece off one reel. */
-    private record Paper(String card, String sheet, Tape tape) {
-        static Paper of(OrderLine line, Rope rope, Units units) {
-            Figures figures = new Figures(units, new MoneyText("EUR", 2));
-            PlanView view = view(line, rope);
-            List<CardWork> work = List.of(new CardWork(line.assembly(), line.demanded()));
-            return new Paper(
-                    new CardPage(view, figures, work, "").html(),
-                    new SheetPage().html(new SheetMaker(view, figures, work).sheet("")),
-                    new Tape(units));
-        }
-
-        private static PlanView view(OrderLine line, Rope rope) {
-            Reel reel = new Reel(
-                    "REEL",
-                    rope.id(),
-                    "",
-                    new Reel.Contents(Length.ofMetres(900), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
-                    List.of(),
-                    Reel.Papers.NONE,
-                    Reel.Custody.FREE,
-                    false,
-                    Reel.Where.UNKNOWN);
-            PackingProblem problem = new PackingProblem(
-                    DAY,
-                    Map.of(rope.id(), rope),
-                    line.demanded().pieces(),
-                    List.of(reel),
-                    Map.of(rope.id(), new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), Cost.ZERO)),
-                    new Prices(Cost.ZERO, Cost.ZERO, Cost.ZERO, Cost.ZERO, Cost.ZERO, Cost.ZERO),
-                    List.of(),
-                    Map.of());
-            return new PlanView(
-                    "A loft",
-                    problem,
-                    new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
-                    Map.of(),
-                    List.of());
-        }
-
-        List<String> cardDifferences(JsonNode held) {
-            List<String> differences = new ArrayList<>();
-            List<List<String[]>> tables = new ArrayList<>();
-            for (String block : card.split("<div class=\"end\">")) {
-                List<String[]> rows = new ArrayList<>();
-                Matcher row = MARK.matcher(block);
-                while (row.find()) {
-                    rows.add(new String[] {row.group(1), row.group(2), row.group(3), row.group(4)});
-                }
-                tables.add(rows);
-            }
-            for (List<JsonNode> marks : marks(held)) {
-                if (tables.stream().noneMatch(rows -> tape.isSame(rows, marks))) {
-                    differences.add("no such marks: " + marks);
-                }
-                marks.stream().filter(mark -> !isDrawn(mark)).forEach(mark -> differences.add("not drawn: " + mark));
-            }
-            secondThroat(held, differences);
-            Matcher piece = PIECE.matcher(card);
-            if (!piece.find() || !isCut(piece.group(1), held)) {
-                differences.add("cut: " + held.get("derivations").get(0).get("cut"));
-            }
-            return differences;
-        }
-
-        /** A label of the drawing has the mark's name and its place to the nearest step. */
-        private boolean isDrawn(JsonNode mark) {
-            String held = mark.path("fromCutEnd").asText("");
-            String name = mark.get("mark").asText();
-            Matcher label = LABEL.matcher(card);
-            while (!held.isEmpty() && label.find()) {
-                String words = label.group(1);
-                if (words.startsWith(name + " ")
-                        && tape.steps(Tape.exact(words.substring(name.length() + 1))
-                                        .units())
-                                == tape.steps(Tape.exact(held).units())) {
-                    return true;
-                }
-            }
-            return held.isEmpty();
-        }
-
-        private void secondThroat(JsonNode held, List<String> differences) {
-            Matcher printed = THROAT.matcher(card);
-            for (JsonNode layout : held.get("layouts")) {
-                for (JsonNode mark : layout.get("marks")) {
-                    if (mark.get("mark").asText().equals(PagesPropertiesTest.OUTSIDE_THE_TABLE)
-                            && !(printed.find()
-                                    && printed.group(2).equals(mark.get("from").asText())
-                                    && isNearest(
-                                            printed.group(1),
-                                            mark.get("distance").asText()))) {
-                        differences.add("second throat: " + mark);
-                    }
-                }
-            }
-        }
-
-        private boolean isNearest(String printed, String exact) {
-            return tape.steps(Tape.exact(printed).units())
-                    == tape.steps(Tape.exact(exact).units());
-        }
-
-        /** The rows of the sheet: from the cut end, or with + from the mark before; and where the counter stands. */
-        List<String> sheetDifferences(JsonNode held) {
-            List<List<String>> rows = new ArrayList<>();
-            Matcher eye = EYE.matcher(sheet);
-            while (eye.find()) {
-                List<String> figures = new ArrayList<>();
-                Matcher figure = FIGURE.matcher(eye.group(1));
-                while (figure.find()) {
-                    figures.add(figure.group(1));
-                }
-                rows.add(figures);
-            }
-            List<String> differences = new ArrayList<>();
-            for (List<JsonNode> marks : marks(held)) {
-                if (rows.stream().noneMatch(row -> isRow(row, marks))) {
-                    differences.add("not on the sheet: " + marks);
-                }
-            }
-            Matcher at = AT.matcher(sheet);
-            List<String> counter = new ArrayList<>();
-            while (at.find()) {
-                counter.add(at.group(1));
-            }
-            if (counter.stream().noneMatch(reading -> isReading(reading, held))) {
-                differences.add("counter: " + counter);
-            }
-            return differences;
-        }
-
-        private boolean isRow(List<String> row, List<JsonNode> marks) {
-            boolean same = row.size() == marks.size();
-            for (int i = 0; same && i < row.size(); i++) {
-                String place = marks.get(i).path("fromCutEnd").asText("");
-                boolean onward = row.get(i).startsWith("+ ");
-                same = onward == place.isEmpty()
-                        && (onward
-                                ? Math.abs(Tape.exact(row.get(i).substring(2)).units()
-                                                - Tape.exact(marks.get(i)
-                                                                .get("distance")
-                                                                .asText())
-                                                        .units())
-                                        <= tape.step()
-                                : isNearest(row.get(i), place));
-            }
-            return same;
-        }
-
-        private boolean isReading(String printed, JsonNode held) {
-            String bare = printed.strip();
-            return !bare.isEmpty() && isCut(tape.units() == Units.METRIC ? bare + " m" : bare, held);
-        }
-
-        /** A cut is printed exactly; in whole millimetres it is the one held. */
-        private static boolean isCut(String printed, JsonNode held) {
-            return LengthText.parseFine(printed)
-                    .value()
-                    .filter(cut -> LengthText.exact(cut.roundedUp())
-                            .equals(held.get("derivations").get(0).get("cut").asText()))
-                    .isPresent();
+            assertEquals(List.of(), paper.counterDifferences(held), wanted.row().id());
         }
     }
 

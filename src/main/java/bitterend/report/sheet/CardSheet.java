@@ -113,6 +113,9 @@ public record CardSheet(
 
         /** Which end, in a word or two: {@code A}, {@code both}. */
         String shortly() {
+            if (isAlong()) {
+                return "along";
+            }
             return heading.equals(BOTH)
                     ? "both"
                     : heading.equals(RING) ? "ring" : heading.substring(heading.lastIndexOf(' ') + 1);

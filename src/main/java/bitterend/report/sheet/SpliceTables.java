@@ -26,7 +26,7 @@ final class SpliceTables {
         Map<Head, Map<Eye, List<String>>> tables = new LinkedHashMap<>();
         for (CardWork line : work) {
             for (EndBlock end : new EndBlocks(line.demanded(), figures).all()) {
-                if (!end.marks().isEmpty() && !end.isAlong()) {
+                if (!end.marks().isEmpty()) {
                     tables.computeIfAbsent(head(line, end), any -> new LinkedHashMap<>())
                             .computeIfAbsent(eye(end), any -> new ArrayList<>())
                             .add(line.id() + " " + end.shortly());
@@ -57,7 +57,9 @@ final class SpliceTables {
 
     private static Eye eye(EndBlock end) {
         return new Eye(
-                end.facts().isEmpty() ? "" : end.facts().get(0),
+                end.facts().isEmpty()
+                        ? (end.isAlong() ? "from the cut end of end A" : "")
+                        : end.facts().get(0),
                 end.marks().stream()
                         .map(mark -> mark.fromCutEnd().isEmpty() ? "+ " + mark.distance() : mark.fromCutEnd())
                         .toList());
