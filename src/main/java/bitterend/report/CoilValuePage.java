@@ -15,6 +15,7 @@ import bitterend.stock.worth.CoilValue;
 import bitterend.stock.worth.PastCuts;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What a coil of one rope is worth today and why, with the curve drawn; beside it a curve that the shop has of its own. */
@@ -164,8 +165,8 @@ public final class CoilValuePage {
         return table;
     }
 
-    private static TreeSet<Length> lengths(CoilValue today) {
-        TreeSet<Length> lengths = new TreeSet<>();
+    private static Set<Length> lengths(CoilValue today) {
+        Set<Length> lengths = new TreeSet<>();
         today.keepFrom().ifPresent(lengths::add);
         for (long part : PARTS) {
             lengths.add(new Length(Math.max(1, today.terms().reel().mm() / part)));

@@ -165,7 +165,7 @@ final class CorrectionsTest {
         assertTrue(said(demanded, true).contains("no tail: double-braid end-for-end join takes its own"));
     }
 
-    /** Ashley's 15 in lie inside of 12 to 24 in per inch of circumference, which other handbooks print: bibliography [1], [3], [7]. */
+    /** The 15 in of one handbook lie inside of the 12 to 24 in per inch of circumference of others: bibliography [1], [3], [7]. */
     @Test
     void fibreLongSplice_showsThePrintedRange() {
         Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.MANILA, mm(24));

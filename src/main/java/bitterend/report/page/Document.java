@@ -61,7 +61,7 @@ public record Document(List<Block> blocks) {
             }
             groups.get(groups.size() - 1).add(block);
             boolean closes = block instanceof Block.Table || block instanceof Block.Picture;
-            open = block instanceof Block.Heading || open && !closes;
+            open = block instanceof Block.Heading || (open && !closes);
         }
         return groups;
     }

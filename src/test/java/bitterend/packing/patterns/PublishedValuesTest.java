@@ -25,7 +25,7 @@ final class PublishedValuesTest {
 
     @Test
     void paperMill_needs73() {
-        // Wikipedia, "Cutting stock problem".
+        // The article "Cutting stock problem" of a free encyclopedia.
         assertReels(
                 73,
                 5600,
