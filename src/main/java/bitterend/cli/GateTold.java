@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.day.SameSteps;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
@@ -7,6 +8,8 @@ import bitterend.exchange.Shop;
 import bitterend.work.Gate;
 import bitterend.work.Plans;
 import bitterend.work.Remark;
+import bitterend.work.SamePlans;
+import bitterend.work.ShopToday;
 import bitterend.work.Verdict;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +50,10 @@ final class GateTold {
                     List.of(kept.file() + " was never put in force here: no record says that it is plan "
                             + kept.document().number()));
         }
-        return new Gate(at.today(shop, kept.document())).pass(kept, ours && isNumbered(kept) ? recorded : "");
+        ShopToday today = at.today(shop, kept.document());
+        SameSteps same =
+                today.rack().map(rack -> SamePlans.of(kept, plans, rack)).orElse(SameSteps.NONE);
+        return new Gate(today, same).pass(kept, ours && isNumbered(kept) ? recorded : "");
     }
 
     Passage pass(PlanFolder.Kept kept, Shop shop) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program: {@code java -jar bitterend.jar COMMAND ...}. */
@@ -28,7 +29,7 @@ public final class Main {
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
         commandLine.setExecutionExceptionHandler(
-                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
+                (fault, command, parsed) -> new Faults(terminal, shop(parsed)).report(fault, isDebugging(args)));
         if (args.length == 0) {
             commandLine.usage(commandLine.getErr());
             return ExitCode.BAD_COMMAND_LINE.number();
@@ -105,6 +106,19 @@ public final class Main {
         root.getSubcommands().values().forEach(each -> all.addAll(all(each)));
         all.add(root);
         return all;
+    }
+
+    /** The shop folder as it was typed; empty for a command that has none. */
+    private static String shop(ParseResult parsed) {
+        ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        return last.matchedPositionals().stream()
+                .filter(place -> place.paramLabel().equals("SHOP"))
+                .flatMap(place -> place.originalStringValues().stream())
+                .findFirst()
+                .orElse("");
     }
 
     private static boolean isDebugging(String[] args) {

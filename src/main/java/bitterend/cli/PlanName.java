@@ -12,8 +12,13 @@ final class PlanName {
 
     /** The plan; what is wrong with it is told to the findings. */
     static Optional<PlanFolder.Kept> read(String name, Plans plans, Findings findings) {
-        return name.matches("[1-9][0-9]{0,8}")
-                ? plans.read(Integer.parseInt(name), findings)
-                : PlanFolder.read(Path.of(name), findings);
+        return number(name)
+                .map(number -> plans.read(number, findings))
+                .orElseGet(() -> PlanFolder.read(Path.of(name), findings));
+    }
+
+    /** The number, where it is named by that. */
+    static Optional<Integer> number(String name) {
+        return name.matches("[1-9][0-9]{0,8}") ? Optional.of(Integer.parseInt(name)) : Optional.empty();
     }
 }

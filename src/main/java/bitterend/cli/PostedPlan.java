@@ -1,24 +1,27 @@
 package bitterend.cli;
 
+import bitterend.day.OrderBook;
+import bitterend.day.Part;
 import bitterend.day.RecordedPlan;
+import bitterend.day.SameSteps;
 import bitterend.day.ShopFacts;
 import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
-import bitterend.packing.Cut;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.ReelDraw;
 import bitterend.report.FindingsPage;
 import bitterend.stock.Ledger;
+import bitterend.stock.Ordered;
 import bitterend.stock.StockValue;
 import bitterend.store.SqliteLedger;
+import bitterend.work.BookingRules;
 import bitterend.work.Gate;
 import bitterend.work.Plans;
 import bitterend.work.Remark;
+import bitterend.work.SamePlans;
 import bitterend.work.ShopToday;
-import bitterend.work.TornSets;
 import bitterend.work.Verdict;
 import bitterend.work.WhichPlan;
 import bitterend.work.WhichPlan.Meant;
@@ -29,7 +32,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -38,11 +41,13 @@ final class PostedPlan {
     private final Terminal terminal;
     private final ShopArgument at = new ShopArgument();
     private final Findings findings = new Findings();
+    private final Part part;
     private final boolean beforeCount;
 
-    /** Looks for a plan whose cuts, where {@code beforeCount} is said, came before the counts of their reels. */
-    PostedPlan(Terminal terminal, Path folder, boolean beforeCount) {
+    /** Looks for the plan that a part was cut by; {@code beforeCount} where its cuts came before counts of their reels. */
+    PostedPlan(Terminal terminal, Path folder, Part part, boolean beforeCount) {
         this.terminal = terminal;
+        this.part = part;
         this.beforeCount = beforeCount;
         at.folder = folder;
     }
@@ -52,12 +57,12 @@ final class PostedPlan {
      *
      * @param plan the plan; nothing when none may be booked from
      * @param words which plan and which reels
-     * @param guard refuses what would tear a set, asked while no one else can book
+     * @param rules of the sets and reels, asked while no one else can book
      * @param code what the command ends with when none may
      */
-    record Choice(@Nullable RecordedPlan plan, String words, Consumer<Ledger.Stock> guard, ExitCode code) {
+    record Choice(@Nullable RecordedPlan plan, String words, Function<Ledger.Stock, Set<String>> rules, ExitCode code) {
         static Choice none(ExitCode code) {
-            return new Choice(null, "", stock -> {}, code);
+            return new Choice(null, "", stock -> Set.of(), code);
         }
 
         Optional<RecordedPlan> recorded() {
@@ -65,11 +70,17 @@ final class PostedPlan {
         }
     }
 
-    Choice choose(@Nullable String named, Set<String> reels, Set<String> pieces) {
+    /**
+     * The plan.
+     *
+     * @param named its number or file; null where nobody said
+     * @param typed the command as it was typed, without the plan
+     */
+    Choice choose(@Nullable String named, String typed) {
         ShopToday.Rack rack = rack();
         Plans plans = at.plans(findings);
         Meant meant = named == null
-                ? new WhichPlan(plans, rack).of(reels, pieces, findings)
+                ? new WhichPlan(plans, rack).of(new TreeSet<>(part.reels()), new TreeSet<>(part.upTo()), findings)
                 : PlanName.read(named, plans, findings)
                         .<Meant>map(Meant.One::new)
                         .orElse(new Meant.None());
@@ -84,9 +95,7 @@ final class PostedPlan {
             new PlanChoice(plans).plan(null, findings);
         }
         terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
-        return meant instanceof Meant.One one
-                ? gated(plans, one.plan(), reels, pieces)
-                : Choice.none(ExitCode.BAD_INPUT);
+        return meant instanceof Meant.One one ? gated(plans, one.plan(), typed) : Choice.none(ExitCode.BAD_INPUT);
     }
 
     private ShopToday.Rack rack() {
@@ -95,35 +104,27 @@ final class PostedPlan {
         }
     }
 
-    private Choice gated(Plans plans, PlanFolder.Kept kept, Set<String> reels, Set<String> pieces) {
+    private Choice gated(Plans plans, PlanFolder.Kept kept, String typed) {
         Optional<Shop> shop = at.readOrComplain(terminal);
         if (shop.isEmpty()) {
             return Choice.none(ExitCode.BAD_INPUT);
         }
         GateTold.Passage passage = new GateTold(terminal, at, plans).pass(kept, shop.get());
         return passage.passed()
-                .map(passed -> held(passed, passage.remarks(), booked(passed, reels, pieces), shop.get()))
+                .map(passed -> held(plans, passed, passage.remarks(), shop.get(), typed))
                 .orElseGet(() -> Choice.none(passage.code()));
     }
 
-    private Choice held(Verdict.Passed passed, List<Remark> remarks, Set<String> booked, Shop shop) {
+    private Choice held(Plans plans, Verdict.Passed passed, List<Remark> remarks, Shop shop, String typed) {
+        ShopToday.Rack rack = rack();
+        SameSteps same = SamePlans.of(passed.kept(), plans, rack);
+        PostedPart posted = new PostedPart(passed, part, rack, same);
         List<Remark> bars = remarks.stream()
-                .filter(remark -> remark.bars() && booked.contains(remark.reel()))
+                .filter(posted::isBarredBy)
                 .filter(remark -> !(beforeCount && remark.isCount()))
                 .toList();
         if (!bars.isEmpty()) {
-            bars.forEach(bar -> terminal.err().println("error: " + bar.sentence()));
-            Set<String> open = new TreeSet<>(booked);
-            bars.forEach(bar -> open.remove(bar.reel()));
-            terminal.err().println("Nothing was booked. Plan again with plan --from, then post that plan.");
-            if (bars.stream().allMatch(Remark::isCount)) {
-                terminal.err().println("If it was counted after these cuts: stock post ... --before-count.");
-            }
-            if (!open.isEmpty()) {
-                terminal.err()
-                        .println("Nothing has changed of " + told(open) + ": name " + (open.size() == 1 ? "it" : "them")
-                                + " with --reel and --plan " + passed.number() + ".");
-            }
+            new PostingAdvice(terminal, at.folder, posted, typed).tell(bars);
             return Choice.none(ExitCode.STOCK_CHANGED);
         }
         RecordedPlan recorded = new RecordedPlan(
@@ -131,36 +132,25 @@ final class PostedPlan {
                 passed.number(),
                 passed.plan(),
                 passed.kept().document().facts().movements(),
-                facts(shop, passed.problem()));
+                facts(shop, passed.problem(), same));
         return new Choice(
                 recorded,
-                "plan " + passed.number() + ": " + told(booked),
-                stock -> TornSets.refuse(passed.plan(), booked, shop.pieces(), stock),
+                "plan " + passed.number() + ": " + PostedPart.told(posted.reels()),
+                new BookingRules(passed, shop.pieces(), posted.pieces(), part.found()),
                 ExitCode.DONE);
     }
 
-    /** What is worth keeping is what the plan says is. */
-    private static ShopFacts facts(Shop shop, PackingProblem problem) {
+    /** What is worth keeping is what the plan says is; what was cut all the same was ordered as the plan says. */
+    private ShopFacts facts(Shop shop, PackingProblem problem, SameSteps same) {
         Map<String, Length> keepFrom = new TreeMap<>();
         problem.values()
                 .forEach((rope, value) ->
                         keepFrom.put(rope, value.keepFrom().orElse(new Length(StockValue.LONGEST_MM))));
-        return new ShopFacts(OrderedPieces.of(shop), keepFrom);
-    }
-
-    private static String told(Set<String> reels) {
-        return (reels.size() == 1 ? "reel " : "reels ") + String.join(", ", reels);
-    }
-
-    private static Set<String> booked(Verdict.Passed passed, Set<String> reels, Set<String> pieces) {
-        Set<String> booked = new TreeSet<>(bitterend.finding.NaturalOrder.IDS);
-        for (ReelDraw draw : passed.plan().draws()) {
-            boolean all = reels.isEmpty() && pieces.isEmpty();
-            boolean named = draw.cuts().stream().map(Cut::piece).anyMatch(pieces::contains);
-            if (all || named || reels.contains(draw.reel())) {
-                booked.add(draw.reel());
-            }
-        }
-        return booked;
+        OrderBook book = OrderedPieces.book(shop);
+        Map<String, Ordered> ordered = new TreeMap<>(book.ordered());
+        problem.pieces().stream()
+                .filter(piece -> part.found().wasCut(piece.id()))
+                .forEach(piece -> ordered.put(piece.id(), book.planned(piece)));
+        return new ShopFacts(ordered, keepFrom, same);
     }
 }

@@ -7,9 +7,11 @@ import bitterend.day.RackToday;
 import bitterend.demand.Piece;
 import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.Shop;
+import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -34,6 +36,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Over the counter:            stock cut SHOP R-104 \"12 m\" --for \"Harbour Board\"",
             "A piece off another reel:    stock cut SHOP R-105 \"12.4 m\" --piece 1001/1.1",
+            "A piece no order asks for:   stock cut SHOP R-105 \"12.4 m\" --spare 1001/1.1",
             "A sample for a break test:   stock cut SHOP R-104 \"2 m\" --sample \"lot test\"",
             "",
             "LENGTH is what came off, measured; the loss of the cut is added.",
@@ -58,6 +61,13 @@ final class StockCutCommand implements Callable<Integer> {
     @Option(names = "--piece", paramLabel = "PIECE", description = "The piece it is, such as 1041/3.2.")
     private @Nullable String piece;
 
+    @Option(
+            names = "--spare",
+            paramLabel = "NAME",
+            converter = Typed.Words.class,
+            description = "What it was cut for, though no order may be made of it: it is a spare piece.")
+    private @Nullable String spare;
+
     @Option(names = "--sample", paramLabel = "WHY", converter = Typed.Words.class, description = "Used up as a sample.")
     private @Nullable String sample;
 
@@ -76,11 +86,11 @@ final class StockCutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        long asked = java.util.stream.Stream.of(customer, piece, sample)
+        long asked = java.util.stream.Stream.of(customer, piece, spare, sample)
                 .filter(java.util.Objects::nonNull)
                 .count();
         if (asked != 1) {
-            throw new Contradictory("say what the cut is: --for NAME, --piece PIECE or --sample WHY");
+            throw new Contradictory("say what the cut is: --for NAME, --piece PIECE, --spare NAME or --sample WHY");
         }
         ShopArgument argument = new ShopArgument();
         argument.folder = at.folder;
@@ -100,6 +110,9 @@ final class StockCutCommand implements Callable<Integer> {
             if (customer != null) {
                 return bench.sold(cut, customer);
             }
+            if (spare != null) {
+                return bench.spare(cut, spare);
+            }
             return sample != null
                     ? bench.sample(cut, sample)
                     : bench.piece(cut, "" + piece, stock -> wanted(shop, stock));
@@ -115,20 +128,28 @@ final class StockCutCommand implements Callable<Integer> {
         Piece wanted = open.pieces().stream()
                 .filter(each -> each.id().equals(piece))
                 .findFirst()
-                .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece));
+                .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece + asSpare()));
         Reel off = stock.findHolding(reel)
                 .map(Holding::reel)
                 .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
         new Eligibility(open).against(wanted, off).ifPresent(reason -> {
             throw new LedgerException.Refused(
-                    "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence());
+                    "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence() + asSpare());
         });
         return new BenchCut.Wanted(
                 OrderedPieces.of(shop).getOrDefault(wanted.id(), Ordered.NONE),
                 wanted.lengthOn(off.rope()).orElseThrow());
     }
 
+    private String asSpare() {
+        return "\n  if it was cut all the same it is a spare piece: bitterend stock cut SHOP " + CommandWord.of(reel)
+                + " " + CommandWord.of(Words.of(length)) + " --spare " + CommandWord.of("" + piece);
+    }
+
     private void tellShort(Event event) {
+        event.movements().stream()
+                .filter(movement -> movement.entry().kind() == Movement.Kind.CUT_SPARE)
+                .forEach(movement -> at.say(terminal, StockPostCommand.spareSentence(movement)));
         event.movements().stream()
                 .filter(movement -> movement.entry().kind() == Movement.Kind.CUT_SHORT)
                 .forEach(movement -> at.say(terminal, StockPostCommand.shortSentence(movement)));

@@ -1,6 +1,8 @@
 package bitterend.cli;
 
+import bitterend.finding.CommandWord;
 import bitterend.stock.Event;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
@@ -43,6 +45,28 @@ final class StockNote {
         String own = id;
         return act ->
                 own == null ? act.by(at.who()) : act.by(at.who()).withId(own).with(Event.ASKED, asked());
+    }
+
+    /** The command as it was typed, as it may be typed again. */
+    String typed(String name, Set<String> without) {
+        CommandSpec spec = command;
+        StringBuilder typed = new StringBuilder(name);
+        List<ArgSpec> said =
+                spec == null ? List.of() : spec.commandLine().getParseResult().matchedArgs();
+        said.stream()
+                .filter(PositionalParamSpec.class::isInstance)
+                .flatMap(place -> place.originalStringValues().stream())
+                .forEach(word -> typed.append(' ').append(CommandWord.of(word)));
+        for (ArgSpec each : said) {
+            if (each instanceof OptionSpec option && !without.contains(option.longestName())) {
+                boolean isWord = option.arity().max() == 0;
+                for (String value : isWord ? List.of("") : option.originalStringValues()) {
+                    typed.append(' ').append(option.longestName());
+                    typed.append(isWord ? "" : " " + CommandWord.of(value));
+                }
+            }
+        }
+        return typed.toString();
     }
 
     /** The command with its words, in an order that does not depend on how they were typed. */

@@ -4,15 +4,18 @@ import bitterend.day.Found;
 import bitterend.day.Part;
 import bitterend.day.Posting;
 import bitterend.day.RecordedPlan;
+import bitterend.finding.CommandWord;
 import bitterend.report.StockPage;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,6 +38,7 @@ import picocli.CommandLine.Option;
             "  so much is left behind the cuts  --left R-104=\"3.6 m\"",
             "  the reel ended here              --piece 1041/3.2 --left R-104=\"0 m\"",
             "  it was cut off another reel      --skipped 1041/3.2, and stock cut --piece",
+            "  it was cut, but nobody wants it  --was-cut 1041/3.2",
             "  the reel was counted after this  --before-count",
             ""
         },
@@ -78,6 +82,14 @@ final class StockPostCommand implements Callable<Integer> {
     @Option(names = "--skipped", paramLabel = "PIECE", description = "It was not cut off the reel it was planned on.")
     private List<String> skipped = List.of();
 
+    @Option(
+            names = "--was-cut",
+            paramLabel = "PIECE",
+            description =
+                    "It was cut as planned, though it is not ordered like that any more. What no order may be made of"
+                            + " is a spare piece at once.")
+    private List<String> wasCut = List.of();
+
     @Option(names = "--before-count", description = "The reel was counted after these cuts, and that is booked.")
     private boolean beforeCount;
 
@@ -106,16 +118,28 @@ final class StockPostCommand implements Callable<Integer> {
             throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the whole plan");
         }
         Part part = new Part(reels, pieces, found());
-        PostedPlan.Choice choice = new PostedPlan(terminal, at.folder, beforeCount)
-                .choose(plan, new TreeSet<>(reels), new TreeSet<>(pieces));
+        PostedPlan.Choice choice = new PostedPlan(terminal, at.folder, part, beforeCount).choose(plan, typed());
         Optional<RecordedPlan> recorded = choice.recorded();
         if (recorded.isEmpty()) {
             return choice.code().number();
         }
-        Posting.Posted posted =
-                at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded.get(), part, choice.guard()));
+        Posting.Posted posted = posted(recorded.get(), part, choice.rules());
         at.say(terminal, choice.words() + "\n");
         return told(posted);
+    }
+
+    private Posting.Posted posted(RecordedPlan recorded, Part part, Function<Ledger.Stock, Set<String>> rules) {
+        try {
+            return at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded, part, rules));
+        } catch (LedgerException.StockChanged changed) {
+            String again = typed() + " --plan " + recorded.number();
+            throw new LedgerException.StockChanged(changed.sentence().replace("stock post ...", again));
+        }
+    }
+
+    /** This command as it was typed, without the plan. */
+    private String typed() {
+        return note.typed("bitterend stock post", Set.of("--plan"));
     }
 
     private Found found() {
@@ -127,7 +151,11 @@ final class StockPostCommand implements Callable<Integer> {
             words.add(Found.Word.CUT_BEFORE_THE_COUNT);
         }
         return new Found(
-                BenchFigure.byName(measured), BenchFigure.byName(left), Set.copyOf(skipped), words, scrapReason);
+                BenchFigure.byName(measured),
+                BenchFigure.byName(left),
+                new Found.Pieces(Set.copyOf(skipped), Set.copyOf(wasCut)),
+                words,
+                scrapReason);
     }
 
     private int told(Posting.Posted posted) {
@@ -145,8 +173,25 @@ final class StockPostCommand implements Callable<Integer> {
             if (movement.entry().kind() == Movement.Kind.CUT_SHORT) {
                 at.say(terminal, shortSentence(movement));
             }
+            if (movement.entry().kind() == Movement.Kind.CUT_SPARE) {
+                at.say(terminal, spareSentence(movement));
+            }
+            if (movement.entry().kind() == Movement.Kind.CUT
+                    && wasCut.contains(movement.entry().origin().piece())) {
+                at.say(
+                        terminal,
+                        "piece " + movement.entry().origin().piece()
+                                + " is booked as it was planned; where no order asks for it, it is a spare piece. What to do"
+                                + " with it: bitterend orders " + CommandWord.of(at.folder.toString()) + "\n");
+            }
         }
         return ExitCode.DONE.number();
+    }
+
+    /** What became of a piece that nothing ordered may be made of. */
+    static String spareSentence(Movement cut) {
+        Movement.Origin origin = cut.entry().origin();
+        return "piece " + origin.piece() + " is spare piece '" + origin.was() + "'.\n";
     }
 
     /** What to do about a piece that came out too short. */

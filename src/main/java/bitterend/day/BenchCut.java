@@ -1,5 +1,6 @@
 package bitterend.day;
 
+import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.packing.Words;
@@ -57,6 +58,20 @@ public final class BenchCut {
                 Event.Act.of(Event.Kind.CUT, "", why),
                 cut,
                 new What(Kind.SCRAPPED, "sample: " + why, Origin.NONE, PieceCut.NONE));
+    }
+
+    /**
+     * A piece that nothing ordered may be made of, as no order asks for it, or not off this reel.
+     *
+     * @param name what it was cut for, in the cutter's words
+     */
+    public Event spare(Cut cut, String name) {
+        Event.Act act = Event.Act.of(Event.Kind.CUT, "", "");
+        return ledger.change(caller.apply(act), books -> {
+                    Origin origin = CutPieces.spareAtOnce(books, Origin.ofPiece("", name));
+                    write(books, cut, new What(Kind.CUT_SPARE, "", origin, new PieceCut(cut.length(), Ordered.NONE)));
+                })
+                .orElseThrow();
     }
 
     /**
@@ -130,13 +145,14 @@ public final class BenchCut {
                         new LedgerException.Refused("there is no reel " + cut.reel() + " on the rack; see stock list"));
         Reel reel = holding.reel();
         if (reel.custody().state() == Reel.State.ON_HOLD) {
-            throw new LedgerException.Refused("reel " + cut.reel() + " is on hold: stock release it first");
+            throw new LedgerException.Refused("reel " + cut.reel()
+                    + " is on hold; when that is over: bitterend stock release SHOP " + CommandWord.of(cut.reel()));
         }
         Length most = reel.length().plus(reel.contents().uncertainty());
         if (cut.length().isLongerThan(most)) {
             throw new LedgerException.Refused("reel " + cut.reel() + " has no more than " + Words.of(most)
-                    + " by the ledger. When it really was longer, book that first: stock count SHOP " + cut.reel()
-                    + " LENGTH");
+                    + " by the ledger. When it really was longer, book that first: bitterend stock count SHOP "
+                    + CommandWord.of(cut.reel()) + " LENGTH");
         }
         boolean overFlaw =
                 reel.flaws().stream().anyMatch(flaw -> flaw.avoidFrom().isShorterThan(cut.length()));

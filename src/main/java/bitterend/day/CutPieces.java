@@ -67,6 +67,12 @@ public final class CutPieces {
         return new Origin("", cut.plan(), cut.step(), cut.piece(), cut.piece() + " short " + event, 0);
     }
 
+    /** The origin of a cut that makes nothing that is ordered: what is in the hand is a spare piece of a name of its own. */
+    static Origin spareAtOnce(Ledger.Stock stock, Origin cut) {
+        long event = stock.head().event() + 1;
+        return new Origin("", cut.plan(), cut.step(), cut.piece(), PieceAccount.spareName(cut.piece(), event), 0);
+    }
+
     /** The origin of a good piece that becomes spare, under a name of its own. */
     public static Origin spareOf(Ledger.Stock stock, String plan, String piece) {
         return new Origin(

@@ -1,5 +1,6 @@
 package bitterend.day;
 
+import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.packing.ReelDraw;
@@ -27,6 +28,7 @@ final class DrawPosting {
     private final RecordedPlan recorded;
     private final ReelDraw draw;
     private final Part part;
+    private final Set<String> spare;
     private final boolean counted;
     private final MeasuredPiece measured;
     private final List<Movement> written = new ArrayList<>();
@@ -38,12 +40,13 @@ final class DrawPosting {
     private @Nullable Length left;
 
     /** @param counted whether the reel was counted behind these cuts: then what is left on it is known */
-    DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Part part, boolean counted) {
+    DrawPosting(Ledger.Books books, RecordedPlan recorded, ReelDraw draw, Posting.How how, boolean counted) {
         this.counted = counted;
         this.books = books;
         this.recorded = recorded;
         this.draw = draw;
-        this.part = part;
+        part = how.part();
+        spare = how.spare();
         measured = new MeasuredPiece(part.found());
         left = part.found().left().get(draw.reel());
         Holding holding = books.findHolding(draw.reel()).orElseThrow();
@@ -60,13 +63,31 @@ final class DrawPosting {
         return leftToTheCount;
     }
 
+    /** What the ledger has of the reel behind what was written. */
+    Length standing() {
+        return gone ? Length.ZERO : reel.length();
+    }
+
+    /** Rope that the cuts of the draw take that are not posted yet. */
+    Length stillToCut() {
+        Length last = Step.of(draw).stream()
+                .filter(step -> step.act() == Step.Act.CUT_PIECE)
+                .map(Step::to)
+                .reduce(Length.ZERO, Length::max);
+        return Length.max(Length.ZERO, last.minus(consumed()));
+    }
+
     /** Figures that have to be measured before this can be posted, each in a sentence. */
     List<String> asks() {
         return asks;
     }
 
-    /** Writes the steps that are not posted yet, and tells how many were. */
-    int post(Set<String> posted) {
+    /**
+     * Writes the steps that are not posted yet, and tells how many were.
+     *
+     * @param closed whether its pieces are posted and others have had a hand in the reel since: then nothing is written
+     */
+    int post(Set<String> posted, boolean closed) {
         int already = 0;
         int cuts = part.cutsOf(draw);
         boolean wholeReel = cuts == draw.cuts().size();
@@ -80,12 +101,24 @@ final class DrawPosting {
             if (posted.contains(step.key())) {
                 already++;
                 checkMeasured(step);
-            } else if (!part.found().skipped().contains(step.piece())) {
+            } else if (!closed && !part.found().isSkipped(step.piece())) {
                 write(step);
             }
         }
-        leave();
+        if (closed) {
+            checkClosed();
+        } else {
+            leave();
+        }
         return already;
+    }
+
+    private void checkClosed() {
+        if (left != null) {
+            throw new Refused(
+                    "the pieces of reel " + reel.id() + " are posted, and others have had a hand in it since; book"
+                            + " what is left with bitterend stock count SHOP " + CommandWord.of(reel.id()) + " LENGTH");
+        }
     }
 
     private void checkMeasured(Step step) {
@@ -141,13 +174,15 @@ final class DrawPosting {
                 ? ""
                 : "measured " + Words.of(length) + ", planned " + Words.of(step.length());
         Origin origin = Origin.ofCut(recorded.id(), step.piece());
-        boolean tooShort = length.isShorterThan(step.length());
-        take(
-                Length.min(taken, reel.length()),
-                tooShort ? Kind.CUT_SHORT : Kind.CUT,
-                note,
-                tooShort ? CutPieces.shortOf(books, origin) : origin,
-                new PieceCut(length, ordered));
+        PieceCut piece = new PieceCut(length, ordered);
+        Length off = Length.min(taken, reel.length());
+        if (spare.contains(step.piece())) {
+            take(off, Kind.CUT_SPARE, note, CutPieces.spareAtOnce(books, origin), piece);
+        } else if (length.isShorterThan(step.length())) {
+            take(off, Kind.CUT_SHORT, note, CutPieces.shortOf(books, origin), piece);
+        } else {
+            take(off, Kind.CUT, note, origin, piece);
+        }
     }
 
     private void keep(Length length, Origin origin) {

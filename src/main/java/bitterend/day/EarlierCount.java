@@ -2,9 +2,10 @@ package bitterend.day;
 
 import bitterend.measure.Length;
 import bitterend.measure.Written;
-import bitterend.packing.ReelDraw;
+import bitterend.packing.Words;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
@@ -37,9 +38,9 @@ final class EarlierCount {
     }
 
     /** The count of a draw's reel since the plan was made, where the cutter says that the cuts came before it. */
-    static Optional<EarlierCount> since(Ledger.Stock stock, RecordedPlan plan, ReelDraw draw, Part part) {
-        List<Movement> history = stock.history(draw.reel());
-        List<Movement> since = Posting.foreign(history, plan.seen().getOrDefault(draw.reel(), 0L), plan.id());
+    static Optional<EarlierCount> of(ReelSince reel, Part part) {
+        List<Movement> history = reel.history();
+        List<Movement> since = reel.changes();
         if (!part.found().isBeforeTheCount() || !isAll(since)) {
             return Optional.empty();
         }
@@ -61,7 +62,7 @@ final class EarlierCount {
                 Length.max(Length.ZERO, was.leadTrim().minus(cut)),
                 was.innerWraps(),
                 was.known());
-        return Optional.of(new EarlierCount(before, last, plan.id()));
+        return Optional.of(new EarlierCount(before, last, reel.plan()));
     }
 
     void takeAway(Ledger.Books books) {
@@ -71,6 +72,28 @@ final class EarlierCount {
                 now.withContents(before).withFlaws(RopeWork.within(now.flaws(), before.length())),
                 "as before the count of event " + count.event(),
                 "");
+    }
+
+    /**
+     * Holds the counted figure to what the ledger has behind the cuts: it may be less by the pieces that are still to be
+     * booked, and off by the uncertainty of the reel or a share.
+     *
+     * @param is what the ledger has of the reel behind the cuts that are booked
+     * @param open rope that the cuts still to be booked take
+     * @throws LedgerException.Contradictory when it is further off
+     */
+    void check(Length is, Length open) {
+        Length counted = count.entry().left();
+        Length least = Length.max(Length.ZERO, is.minus(open));
+        Length over = counted.minus(is);
+        Length under = least.minus(counted);
+        if (over.isLongerThan(Length.max(before.uncertainty(), MeasuredPiece.leeway(is)))
+                || under.isLongerThan(Length.max(before.uncertainty(), MeasuredPiece.leeway(least)))) {
+            throw new LedgerException.Contradictory("reel " + count.entry().reel() + " has " + Words.of(is)
+                    + " behind these cuts by the ledger; " + Words.of(counted) + ", as counted in event "
+                    + count.event()
+                    + ", is more than 5 % off. If it is so, say it with --sure");
+        }
     }
 
     /** @param step the step of the plan that the counted figure stands for; empty when it stands for none */

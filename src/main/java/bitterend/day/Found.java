@@ -9,24 +9,34 @@ import java.util.Set;
  *
  * @param measured length of pieces that did not come out as planned
  * @param left by reel, what was measured behind its last cut; nothing at all when the reel ended there
- * @param skipped pieces that were not cut off the reel they were planned on
+ * @param pieces what became of pieces otherwise than planned
  * @param words what the cutter confirms
  * @param scrapReason why rope was scrapped, where it was not for its length alone; may be empty
  */
 public record Found(
-        Map<String, Length> measured,
-        Map<String, Length> left,
-        Set<String> skipped,
-        Set<Word> words,
-        String scrapReason) {
+        Map<String, Length> measured, Map<String, Length> left, Pieces pieces, Set<Word> words, String scrapReason) {
     /** All came out as planned. */
-    public static final Found AS_PLANNED = new Found(Map.of(), Map.of(), Set.of(), Set.of(), "");
+    public static final Found AS_PLANNED = new Found(Map.of(), Map.of(), Pieces.NONE, Set.of(), "");
 
     public Found {
         measured = Map.copyOf(measured);
         left = Map.copyOf(left);
-        skipped = Set.copyOf(skipped);
         words = Set.copyOf(words);
+    }
+
+    /**
+     * What became of pieces otherwise than planned.
+     *
+     * @param skipped those that were not cut off the reel they were planned on
+     * @param wasCut those that were cut as planned, though they are not wanted like that any more
+     */
+    public record Pieces(Set<String> skipped, Set<String> wasCut) {
+        public static final Pieces NONE = new Pieces(Set.of(), Set.of());
+
+        public Pieces {
+            skipped = Set.copyOf(skipped);
+            wasCut = Set.copyOf(wasCut);
+        }
     }
 
     /** What the cutter confirms. */
@@ -39,7 +49,16 @@ public record Found(
 
     /** Nothing but some measured lengths. */
     public static Found measured(Map<String, Length> lengths) {
-        return new Found(lengths, Map.of(), Set.of(), Set.of(), "");
+        return new Found(lengths, Map.of(), Pieces.NONE, Set.of(), "");
+    }
+
+    boolean isSkipped(String piece) {
+        return pieces.skipped().contains(piece);
+    }
+
+    /** Whether a piece was cut although nobody asks for it as it was planned. */
+    public boolean wasCut(String piece) {
+        return pieces.wasCut().contains(piece);
     }
 
     boolean isSure() {

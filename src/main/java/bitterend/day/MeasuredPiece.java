@@ -1,5 +1,6 @@
 package bitterend.day;
 
+import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.packing.Words;
@@ -38,7 +39,7 @@ final class MeasuredPiece {
             throw new Refused("piece " + step.piece() + " is " + Words.of(is) + ", but reel " + reel.id()
                     + " has no more than " + Words.of(most)
                     + " by the ledger. When the reel really was longer, book that"
-                    + " first: stock count SHOP " + reel.id() + " LENGTH");
+                    + " first: bitterend stock count SHOP " + CommandWord.of(reel.id()) + " LENGTH");
         }
         checkFlaws(step, reel, is);
         return is;

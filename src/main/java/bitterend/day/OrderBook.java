@@ -62,18 +62,44 @@ public final class OrderBook {
                 .toList();
     }
 
+    /**
+     * What was ordered of a piece when a plan was made of it, as far as the plan keeps it: how it is measured, and who wants
+     * it, are what they are now where its line or its order is still there.
+     */
+    public Ordered planned(Piece piece) {
+        Optional<Assembly> same = lines.stream()
+                .map(Line::assembly)
+                .filter(each ->
+                        each.ordered().source().lineId().equals(piece.source().lineId()))
+                .findFirst();
+        String customer = lines.stream()
+                .map(Line::assembly)
+                .filter(each -> each.ordered().source().order().equals(piece.order()))
+                .map(each -> each.ordered().customer())
+                .findFirst()
+                .orElse("");
+        return ordered(
+                piece,
+                same.map(each -> each.ordered().customer()).orElse(customer),
+                same.map(each -> each.make().measuring().words()).orElse(""));
+    }
+
     private static Ordered ordered(Assembly assembly, Piece piece) {
+        return ordered(
+                piece,
+                assembly.ordered().customer(),
+                assembly.make().measuring().words());
+    }
+
+    private static Ordered ordered(Piece piece, String customer, String measured) {
         PieceId id = piece.pieceId();
         LocalDate due = piece.source().due();
         return new Ordered(
                 new Ordered.Piece(id.order(), id.line(), id.number(), id.legs() == 1 ? 0 : id.leg(), id.part()),
                 new Ordered.Make(piece.orderedRope(), piece.finished().kept(), piece.ends(), piece.cut()),
                 new Ordered.Bond(piece.matching().set(), match(piece.matching().bond())),
-                new Ordered.Wish(assembly.ordered().customer(), due.equals(LocalDate.MAX) ? "" : due.toString()),
-                new Ordered.Terms(
-                        piece.certificate(),
-                        piece.ownRope(),
-                        assembly.make().measuring().words()));
+                new Ordered.Wish(customer, due.equals(LocalDate.MAX) ? "" : due.toString()),
+                new Ordered.Terms(piece.certificate(), piece.ownRope(), measured));
     }
 
     private static String match(Piece.Bond bond) {

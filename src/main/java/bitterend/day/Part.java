@@ -19,7 +19,8 @@ public record Part(List<String> reels, List<String> upTo, Found found) {
         upTo = List.copyOf(upTo);
     }
 
-    boolean has(ReelDraw draw) {
+    /** Whether some of a draw is meant. */
+    public boolean has(ReelDraw draw) {
         boolean named = reels.contains(draw.reel());
         boolean pieceNamed = draw.cuts().stream().map(Cut::piece).anyMatch(upTo::contains);
         return (reels.isEmpty() && upTo.isEmpty()) || named || pieceNamed;
@@ -33,11 +34,11 @@ public record Part(List<String> reels, List<String> upTo, Found found) {
     }
 
     /** The pieces of a draw that are meant and were cut off its reel. */
-    List<String> pieces(ReelDraw draw) {
+    public List<String> pieces(ReelDraw draw) {
         return draw.cuts().stream()
                 .limit(cutsOf(draw))
                 .map(Cut::piece)
-                .filter(piece -> !found.skipped().contains(piece))
+                .filter(piece -> !found.isSkipped(piece))
                 .toList();
     }
 }

@@ -9,9 +9,6 @@ import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
-import bitterend.stock.Standing;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -19,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
 /**
@@ -27,9 +24,6 @@ import java.util.function.UnaryOperator;
  * the same part may be posted twice, or piece by piece as the day goes on.
  */
 public final class Posting {
-    private static final DateTimeFormatter MOMENT =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
-
     private final Ledger ledger;
     private final UnaryOperator<Event.Act> caller;
 
@@ -62,35 +56,23 @@ public final class Posting {
     /**
      * Posts a part of a plan as one event.
      *
-     * @param guard looks at the ledger before anything is written and while no one else can book; it throws where that may
-     *     not be
+     * @param rules asked while no one else can book: the pieces of the part that nothing ordered may be made of, which are
+     *     spare pieces then; it throws where one of them was not said to be cut all the same
      * @throws LedgerException.StockChanged when a reel has had movements since the plan was made that change its rope
      */
-    public Posted post(RecordedPlan plan, Part part, Consumer<Ledger.Stock> guard) {
+    public Posted post(RecordedPlan plan, Part part, Function<Ledger.Stock, Set<String>> rules) {
         AtomicInteger already = new AtomicInteger();
         Event.Act act = caller.apply(Event.Act.of(Event.Kind.POSTED, "", ""));
         Optional<Event> event = ledger.change(act, books -> {
             checkNamed(plan, part);
-            List<Movement> ofPlan = Standing.movements(books.ofPlan(plan.id()));
-            checkUnchanged(books, plan, part);
-            checkNotCut(books, plan, part);
-            guard.accept(books);
+            List<ReelDraw> draws =
+                    plan.plan().draws().stream().filter(part::has).toList();
+            checkUnchanged(books, plan, part, draws);
+            Set<String> spare = new HashSet<>(new CutElsewhere(books, plan, part).spare(draws));
+            spare.addAll(rules.apply(books));
             List<String> asks = new ArrayList<>();
-            for (ReelDraw draw : plan.plan().draws()) {
-                if (part.has(draw)) {
-                    Set<String> steps = steps(ofPlan, draw);
-                    boolean done = part.pieces(draw).stream().allMatch(piece -> steps.contains("piece " + piece));
-                    Optional<EarlierCount> count =
-                            done ? Optional.empty() : EarlierCount.since(books, plan, draw, part);
-                    count.ifPresent(each -> each.takeAway(books));
-                    DrawPosting posting = new DrawPosting(books, plan, draw, part, count.isPresent());
-                    already.addAndGet(posting.post(steps));
-                    asks.addAll(posting.asks());
-                    count.ifPresent(each -> each.bringBack(books, posting.leftToTheCount()));
-                    if (!posting.written().isEmpty()) {
-                        state(books, plan, draw);
-                    }
-                }
+            for (ReelDraw draw : draws) {
+                already.addAndGet(post(books, plan, draw, new How(part, spare), asks));
             }
             if (!asks.isEmpty()) {
                 throw new LedgerException.Contradictory(String.join("\n", asks));
@@ -101,7 +83,34 @@ public final class Posting {
 
     /** Posts a part of a plan in whose sets nobody else can have a hand. */
     public Posted post(RecordedPlan plan, Part part) {
-        return post(plan, part, stock -> {});
+        return post(plan, part, stock -> Set.of());
+    }
+
+    /**
+     * How a part is posted.
+     *
+     * @param part the part
+     * @param spare the pieces of it that are spare pieces at once
+     */
+    record How(Part part, Set<String> spare) {}
+
+    private static int post(Ledger.Books books, RecordedPlan plan, ReelDraw draw, How how, List<String> asks) {
+        ReelSince since = plan.since(books, draw.reel());
+        boolean done = since.isPosted(draw, how.part());
+        boolean closed = done && !since.changes().isEmpty();
+        Optional<EarlierCount> count = done ? Optional.empty() : EarlierCount.of(since, how.part());
+        count.ifPresent(each -> each.takeAway(books));
+        DrawPosting posting = new DrawPosting(books, plan, draw, how, count.isPresent());
+        int already = posting.post(since.steps(), closed);
+        asks.addAll(posting.asks());
+        if (!how.part().found().isSure()) {
+            count.ifPresent(each -> each.check(posting.standing(), posting.stillToCut()));
+        }
+        count.ifPresent(each -> each.bringBack(books, posting.leftToTheCount()));
+        if (!posting.written().isEmpty()) {
+            state(books, plan, draw);
+        }
+        return already;
     }
 
     private static void state(Ledger.Books books, RecordedPlan plan, ReelDraw draw) {
@@ -110,14 +119,6 @@ public final class Posting {
         if (plan.number() > 0) {
             books.fact("number", "" + plan.number());
         }
-    }
-
-    private static Set<String> steps(List<Movement> ofPlan, ReelDraw draw) {
-        Set<String> steps = new HashSet<>();
-        ofPlan.stream()
-                .filter(movement -> movement.entry().reel().equals(draw.reel()))
-                .forEach(movement -> steps.add(movement.entry().origin().step()));
-        return steps;
     }
 
     private static void checkNamed(RecordedPlan plan, Part part) {
@@ -136,7 +137,8 @@ public final class Posting {
         refuse(named, known, "the plan cuts no ");
         Set<String> found = new HashSet<>(part.found().measured().keySet());
         found.addAll(part.found().left().keySet());
-        found.addAll(part.found().skipped());
+        found.addAll(part.found().pieces().skipped());
+        found.addAll(part.found().pieces().wasCut());
         refuse(found, posted, "no part of what is posted: ");
         for (Map.Entry<String, Length> measured : part.found().measured().entrySet()) {
             if (!measured.getValue().isPositive()) {
@@ -155,12 +157,9 @@ public final class Posting {
         }
     }
 
-    private static void checkUnchanged(Ledger.Stock stock, RecordedPlan plan, Part part) {
+    private static void checkUnchanged(Ledger.Stock stock, RecordedPlan plan, Part part, List<ReelDraw> draws) {
         List<String> changes = new ArrayList<>();
-        for (ReelDraw draw : plan.plan().draws()) {
-            if (!part.has(draw)) {
-                continue;
-            }
+        for (ReelDraw draw : draws) {
             Long seen = plan.seen().get(draw.reel());
             Holding holding = stock.findHolding(draw.reel()).orElse(null);
             if (seen == null || holding == null) {
@@ -168,14 +167,8 @@ public final class Posting {
             } else if (holding.movements() < seen) {
                 changes.add("reel " + draw.reel() + ": the plan saw " + seen + " movements, the ledger has "
                         + holding.movements());
-            } else {
-                List<Movement> foreign = foreign(stock.history(draw.reel()), seen, plan.id());
-                if (!part.found().isBeforeTheCount() || !EarlierCount.isAll(foreign)) {
-                    foreign.forEach(movement -> changes.add(told(movement)));
-                }
-                if (EarlierCount.isAll(foreign) && !changes.isEmpty()) {
-                    changes.add("  if it was counted after these cuts: stock post ... --before-count");
-                }
+            } else if (!plan.since(stock, draw.reel()).isPosted(draw, part)) {
+                changes.addAll(changes(plan.since(stock, holding.id()), part));
             }
         }
         if (!changes.isEmpty()) {
@@ -183,49 +176,20 @@ public final class Posting {
         }
     }
 
-    /** A piece that another plan had cut in the meantime, off whichever reel, is not cut again. */
-    private static void checkNotCut(Ledger.Stock stock, RecordedPlan plan, Part part) {
-        Map<String, Movement> cut = new CutPieces(stock).cuts();
-        List<String> again = new ArrayList<>();
-        for (ReelDraw draw : plan.plan().draws()) {
-            if (part.has(draw)) {
-                part.pieces(draw).stream()
-                        .flatMap(piece -> Optional.ofNullable(cut.get(piece)).stream())
-                        .filter(movement -> !movement.entry().origin().plan().equals(plan.id()))
-                        .forEach(movement -> again.add("piece "
-                                + movement.entry().origin().piece() + " was cut already: " + told(movement)
-                                + "\n  to book what else was cut here: stock post ... --skipped "
-                                + CommandWord.of(movement.entry().origin().piece())));
-            }
+    private static List<String> changes(ReelSince reel, Part part) {
+        List<Movement> since = reel.changes();
+        boolean counted = EarlierCount.isAll(since);
+        List<String> changes = new ArrayList<>();
+        if (!counted || !part.found().isBeforeTheCount()) {
+            since.forEach(movement -> changes.add(ReelSince.told(movement)));
         }
-        if (!again.isEmpty()) {
-            throw new LedgerException.StockChanged(String.join("\n", again));
+        if (counted && !changes.isEmpty()) {
+            changes.add("  if it was counted after these cuts: stock post ... --before-count");
         }
-    }
-
-    /** Movements since the plan saw the reel that change its rope and are not of this plan. */
-    static List<Movement> foreign(List<Movement> history, long seen, String plan) {
-        List<Movement> since =
-                history.stream().filter(movement -> movement.count() > seen).toList();
-        List<Movement> foreign = new ArrayList<>(since);
-        List<Movement> undoneSince = new ArrayList<>(since);
-        undoneSince.removeAll(Standing.movements(since));
-        Set<Long> numbers = new HashSet<>();
-        since.forEach(movement -> numbers.add(movement.number()));
-        foreign.removeIf(movement -> {
-            long undoes = movement.entry().origin().undoes();
-            boolean pair = undoneSince.contains(movement) && (undoes == 0 || numbers.contains(undoes));
-            return pair
-                    || movement.entry().kind().leavesTheRope()
-                    || movement.entry().origin().plan().equals(plan);
-        });
-        return foreign;
-    }
-
-    private static String told(Movement movement) {
-        Movement.Entry entry = movement.entry();
-        return "reel " + entry.reel() + ": " + entry.kind().word() + " on " + MOMENT.format(movement.at()) + " by "
-                + movement.who() + " (event " + movement.event() + "), which changed its length by "
-                + movement.by().mm() + " mm" + (entry.note().isEmpty() ? "" : ": " + entry.note());
+        reel.hold()
+                .ifPresent(hold -> changes.add(ReelSince.told(hold)
+                        + "\n  when that is over: bitterend stock release SHOP "
+                        + CommandWord.of(hold.entry().reel())));
+        return changes;
     }
 }

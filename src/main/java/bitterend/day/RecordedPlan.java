@@ -1,6 +1,7 @@
 package bitterend.day;
 
 import bitterend.packing.CutPlan;
+import bitterend.stock.Ledger;
 import java.util.Map;
 
 /**
@@ -15,6 +16,11 @@ import java.util.Map;
 public record RecordedPlan(String id, long number, CutPlan plan, Map<String, Long> seen, ShopFacts facts) {
     public RecordedPlan {
         seen = Map.copyOf(seen);
+    }
+
+    /** What happened to a reel since it was made. */
+    ReelSince since(Ledger.Stock stock, String reel) {
+        return new ReelSince(stock.history(reel), seen.getOrDefault(reel, 0L), id, facts.same());
     }
 
     /** A plan without a number, of a shop whose files are not known. */

@@ -9,10 +9,11 @@ import java.util.Map;
  *
  * @param ordered what is ordered now, by piece
  * @param keepFrom from which length on a rest is worth keeping, by rope
+ * @param same what the plan has in common with other plans of the shop
  */
-public record ShopFacts(Map<String, Ordered> ordered, Map<String, Length> keepFrom) {
+public record ShopFacts(Map<String, Ordered> ordered, Map<String, Length> keepFrom, SameSteps same) {
     /** Where the files are not known. */
-    public static final ShopFacts NONE = new ShopFacts(Map.of(), Map.of());
+    public static final ShopFacts NONE = new ShopFacts(Map.of(), Map.of(), SameSteps.NONE);
 
     public ShopFacts {
         ordered = Map.copyOf(ordered);

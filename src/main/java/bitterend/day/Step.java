@@ -59,6 +59,16 @@ record Step(String key, Act act, String piece, Length length, Length from, Lengt
         return steps;
     }
 
+    /** The key of the step that cuts a piece. */
+    static String ofPiece(String piece) {
+        return "piece " + piece;
+    }
+
+    /** Whether another plan's step does the same; how much rope a rest is does not matter. */
+    boolean isSameAs(Step other) {
+        return act == other.act && piece.equals(other.piece) && (act != Act.CUT_PIECE || length.equals(other.length));
+    }
+
     private static void addCuts(List<Step> steps, RunDraw run, Length zero) {
         Length end = run.to().minus(run.left());
         List<Cut> cuts = run.cuts();
@@ -66,7 +76,7 @@ record Step(String key, Act act, String piece, Length length, Length from, Lengt
             Cut cut = cuts.get(i);
             Length next = i + 1 < cuts.size() ? cuts.get(i + 1).from() : end;
             steps.add(new Step(
-                    "piece " + cut.piece(),
+                    ofPiece(cut.piece()),
                     Act.CUT_PIECE,
                     cut.piece(),
                     cut.length(),

@@ -145,7 +145,7 @@ public final class Balance {
             case RECEIVED -> flow.with(Account.RECEIVED, by);
             case COUNTED, CORRECTED -> flow.with(Account.DIFFERENCES, by);
             case CUT -> cut(flow.with(Account.GOOD, piece), -by - piece, movement);
-            case CUT_SHORT -> cut(flow.with(Account.SPARE, piece), -by - piece, movement);
+            case CUT_SHORT, CUT_SPARE -> cut(flow.with(Account.SPARE, piece), -by - piece, movement);
             case SCRAPPED -> flow.with(Account.SCRAP, -by);
             case SPOILED -> flow.with(Account.GOOD, -piece).inHand(piece - by);
             case TRIMMED, BACK_ON_RACK -> flow.with(Account.SPARE, -piece).inHand(piece - by);

@@ -22,6 +22,8 @@ public record Movement(long number, long event, Instant at, String who, Entry en
         CUT("cut"),
         /** A piece that came out shorter than it must be: it is open again. */
         CUT_SHORT("cut short"),
+        /** A piece that was cut although nothing that is ordered may be made of it: it is a spare piece at once. */
+        CUT_SPARE("cut as a spare piece"),
         KEPT("kept"),
         SCRAPPED("scrapped"),
         SPOILED("spoiled"),

@@ -102,6 +102,7 @@ public final class PieceAccount {
         return switch (movement.entry().kind()) {
             case CUT -> made(movement, good(origin.piece()));
             case CUT_SHORT -> made(movement, new Place(true, origin.was()));
+            case CUT_SPARE -> spareAtOnce(movement);
             case SPOILED -> moved(movement, good(origin.piece()), null);
             case MADE_SPARE -> moved(movement, good(origin.piece()), new Place(true, nameOf(movement)));
             case GIVEN -> moved(movement, spare(origin.was()), good(origin.piece()));
@@ -143,6 +144,14 @@ public final class PieceAccount {
         boolean again = places.containsKey(to) || places.containsKey(good(piece));
         put(cut, to, new Made(piece, cut, cut));
         return again ? Optional.of("cuts a piece a second time: " + piece) : Optional.empty();
+    }
+
+    /** Whatever else was cut for the same piece. */
+    private Optional<String> spareAtOnce(Movement cut) {
+        Place to = new Place(true, cut.entry().origin().was());
+        boolean again = places.containsKey(to);
+        put(cut, to, new Made(cut.entry().origin().piece(), cut, cut));
+        return again ? Optional.of("makes a piece a second time: " + to.name()) : Optional.empty();
     }
 
     private Optional<String> moved(Movement movement, Place from, @Nullable Place to) {

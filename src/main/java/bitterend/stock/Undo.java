@@ -1,5 +1,6 @@
 package bitterend.stock;
 
+import bitterend.finding.CommandWord;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import java.util.ArrayList;
@@ -9,7 +10,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * Takes events back, each whole: every movement of it by one against it. An event on which others were built is not taken
@@ -52,24 +55,48 @@ public final class Undo {
      * @param plan its number, or at least eight characters of the name that the ledger knows it by
      */
     public Event posting(String plan, String reel) {
+        return posting(plan, reel, movement -> false);
+    }
+
+    /**
+     * The same, with what of it was booked under other plans.
+     *
+     * @param alike whether a movement was a step of that plan, though it was booked under another
+     */
+    public Event posting(String plan, String reel, Predicate<Movement> alike) {
         Event.Act taken = act.with("plan", plan).with("reel " + reel, "");
         return ledger.change(taken, books -> {
                     Set<String> plans = namedBy(books, plan);
                     List<Movement> posted = standing(books).stream()
                             .filter(movement ->
-                                    plans.contains(movement.entry().origin().plan()))
+                                    plans.contains(movement.entry().origin().plan()) || alike.test(movement))
                             .filter(movement -> movement.entry().reel().equals(reel)
                                     || movement.entry().origin().parent().equals(reel))
                             .filter(movement -> !movement.entry().kind().isOfPieceAlone())
                             .toList();
                     if (posted.isEmpty()) {
                         throw new LedgerException.Refused("nothing stands that was posted of plan " + plan
-                                + " off reel " + reel + "; see stock history");
+                                + " off reel " + reel + others(books, reel));
                     }
                     BuiltOn.refuse(books, posted);
                     takeBack(books, posted);
                 })
                 .orElseThrow();
+    }
+
+    /** Under which plans something was posted off the reel. */
+    private static String others(Ledger.Stock stock, String reel) {
+        Set<String> plans = new TreeSet<>();
+        Set<String> standing = new HashSet<>();
+        Standing.movements(stock.history(reel))
+                .forEach(movement -> standing.add(movement.entry().origin().plan()));
+        stock.standing(Event.Kind.POSTED).stream()
+                .filter(event -> standing.contains(event.fact("plan"))
+                        && !event.fact("number").isEmpty())
+                .forEach(event -> plans.add("plan " + event.fact("number")));
+        return plans.isEmpty()
+                ? "; see bitterend stock history SHOP " + CommandWord.of(reel)
+                : "; what was posted off it was booked under " + String.join(", ", plans);
     }
 
     private static Set<String> namedBy(Ledger.Stock stock, String plan) {

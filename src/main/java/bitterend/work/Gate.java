@@ -1,5 +1,6 @@
 package bitterend.work;
 
+import bitterend.day.SameSteps;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
@@ -23,9 +24,12 @@ import java.util.List;
  */
 public final class Gate {
     private final ShopToday today;
+    private final SameSteps same;
 
-    public Gate(ShopToday today) {
+    /** @param same what the plan has in common with others that were posted */
+    public Gate(ShopToday today, SameSteps same) {
         this.today = today;
+        this.same = same;
     }
 
     /**
@@ -84,7 +88,7 @@ public final class Gate {
 
     private Verdict held(Passed plan, PlanFacts.Whole facts) {
         List<Remark> remarks = new ArrayList<>();
-        ReelsSince reels = new ReelsSince(plan, facts, today);
+        ReelsSince reels = new ReelsSince(plan, facts, today, same);
         List<String> foreign = reels.foreign();
         if (!foreign.isEmpty()) {
             return new Refused(Why.FOREIGN, foreign);

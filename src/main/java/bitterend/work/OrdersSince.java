@@ -48,16 +48,22 @@ final class OrdersSince {
         if (is == null) {
             return Optional.of(new Remark(
                     draw.reel(),
+                    was.id(),
                     "order " + was.order() + ": " + was.id() + " is not ordered any more"
                             + (bars ? "" : ", and is cut"),
-                    bars));
+                    bars,
+                    Remark.About.ANYTHING));
         }
         String rope = plan.problem().reel(draw.reel()).rope();
         String difference = difference(was, is, rope);
         return difference.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Remark(
-                        draw.reel(), "order " + was.order() + " changed: " + was.id() + " " + difference, bars));
+                        draw.reel(),
+                        was.id(),
+                        "order " + was.order() + " changed: " + was.id() + " " + difference,
+                        bars,
+                        Remark.About.ANYTHING));
     }
 
     /** What is asked for otherwise, as the end of a sentence about the piece; empty for nothing. */

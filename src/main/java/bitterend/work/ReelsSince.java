@@ -1,5 +1,7 @@
 package bitterend.work;
 
+import bitterend.day.ReelSince;
+import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFacts;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Words;
@@ -10,21 +12,21 @@ import bitterend.stock.Standing;
 import bitterend.work.Verdict.Passed;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** What happened to the reels of a plan since it was made. */
 final class ReelsSince {
     private final Passed plan;
     private final PlanFacts.Whole facts;
     private final ShopToday today;
+    private final SameSteps same;
     private final String name;
     private final Map<String, Reel> then = new HashMap<>();
 
-    ReelsSince(Passed plan, PlanFacts.Whole facts, ShopToday today) {
+    ReelsSince(Passed plan, PlanFacts.Whole facts, ShopToday today, SameSteps same) {
+        this.same = same;
         this.plan = plan;
         this.facts = facts;
         this.today = today;
@@ -59,7 +61,14 @@ final class ReelsSince {
         for (ReelDraw draw : plan.plan().draws()) {
             remarks.addAll(today.rack().map(rack -> booked(rack, draw)).orElseGet(() -> filed(draw.reel())));
         }
+        today.rack().ifPresent(rack -> remarks.addAll(rules(rack)));
         return remarks;
+    }
+
+    private List<Remark> rules(ShopToday.Rack rack) {
+        return ReelRules.of(plan, rack.today().known()).stream()
+                .filter(remark -> !rack.today().cut().containsKey(remark.piece()))
+                .toList();
     }
 
     private long seen(String reel) {
@@ -85,38 +94,26 @@ final class ReelsSince {
         }
         List<Remark> remarks = new ArrayList<>();
         posted(history, draw).ifPresent(remarks::add);
-        List<Movement> since = standingSince(history, seen);
-        for (Movement movement : since) {
-            if (!movement.entry().origin().plan().equals(name)) {
-                remarks.add(new Remark(
-                        reel,
-                        told(movement),
-                        !movement.entry().kind().leavesTheRope(),
-                        movement.entry().kind() == Kind.COUNTED));
-            }
-        }
+        ReelSince since = new ReelSince(history, seen, name, same);
+        Optional<Movement> hold = since.hold();
+        since.others().stream()
+                .filter(movement -> hold.filter(movement::equals).isEmpty())
+                .map(movement -> remark(movement, since.changesTheRope(movement)))
+                .forEach(remarks::add);
+        hold.ifPresent(held -> remarks.add(Remark.hold(reel, ReelSince.told(held))));
         return remarks;
     }
 
-    /** Movements since the plan saw the reel; what was booked and taken back since is none. */
-    private static List<Movement> standingSince(List<Movement> history, long seen) {
-        List<Movement> since =
-                history.stream().filter(movement -> movement.count() > seen).toList();
-        Set<Long> numbers = new HashSet<>();
-        since.forEach(movement -> numbers.add(movement.number()));
-        Set<Long> takenBack = new HashSet<>();
-        since.forEach(movement -> takenBack.add(movement.entry().origin().undoes()));
-        return since.stream()
-                .filter(movement -> !takenBack.contains(movement.number()))
-                .filter(movement -> !numbers.contains(movement.entry().origin().undoes()))
-                .toList();
+    private static Remark remark(Movement movement, boolean bars) {
+        String reel = movement.entry().reel();
+        boolean counted = bars && movement.entry().kind() == Kind.COUNTED;
+        return new Remark(reel, "", told(movement), bars, counted ? Remark.About.COUNT : Remark.About.ANYTHING);
     }
 
     /** How far the reel is posted from this plan. */
     private Optional<Remark> posted(List<Movement> history, ReelDraw draw) {
         long cuts = Standing.movements(history).stream()
-                .filter(movement -> movement.entry().kind() == Kind.CUT
-                        && movement.entry().origin().plan().equals(name))
+                .filter(movement -> movement.entry().kind() == Kind.CUT && same.areOf(name, movement))
                 .count();
         if (cuts == 0) {
             return Optional.empty();
@@ -127,20 +124,11 @@ final class ReelsSince {
 
     private static String told(Movement movement) {
         Movement.Entry entry = movement.entry();
-        String told = "reel " + entry.reel() + ": " + entry.kind().word() + " on " + Moments.text(movement.at())
-                + " by " + movement.who();
-        boolean same = entry.kind().leavesTheRope();
         String place = entry.after().where().place();
-        if (entry.kind() == Kind.MOVED && !place.isEmpty()) {
-            told = "reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at()) + " by "
-                    + movement.who();
-        }
-        return told
-                + (same
-                        ? ""
-                        : " (event " + movement.event() + "), which changed its length by "
-                                + movement.by().mm() + " mm")
-                + (entry.note().isEmpty() ? "" : ": " + entry.note());
+        return entry.kind() == Kind.MOVED && !place.isEmpty()
+                ? "reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at()) + " by "
+                        + movement.who()
+                : ReelSince.told(movement);
     }
 
     /** Plans of before hold no lengths as they were typed. */

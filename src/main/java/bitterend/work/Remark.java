@@ -4,20 +4,48 @@ package bitterend.work;
  * Something of a plan that is not as it was when the plan was made.
  *
  * @param reel the reel of the plan that it concerns; empty when it concerns none alone
+ * @param piece the piece of that reel that it concerns; empty when it concerns all of the reel
  * @param sentence what changed
- * @param bars whether cuts of that reel may no longer be booked from this plan
- * @param isCount whether it is no more than a count of that reel, which may have come after the cuts
+ * @param bars whether that piece, or any off that reel, may no longer be booked from this plan as it was planned
+ * @param about what it is about
  */
-public record Remark(String reel, String sentence, boolean bars, boolean isCount) {
-    Remark(String reel, String sentence, boolean bars) {
-        this(reel, sentence, bars, false);
+public record Remark(String reel, String piece, String sentence, boolean bars, About about) {
+
+    /** What a remark is about, where the way out depends on it. */
+    enum About {
+        /** No more than a count of the reel, which may have come after the cuts. */
+        COUNT,
+        /** That the reel is on hold. */
+        HOLD,
+        ANYTHING
     }
 
     static Remark told(String reel, String sentence) {
-        return new Remark(reel, sentence, false);
+        return new Remark(reel, "", sentence, false, About.ANYTHING);
     }
 
     static Remark barring(String reel, String sentence) {
-        return new Remark(reel, sentence, true);
+        return new Remark(reel, "", sentence, true, About.ANYTHING);
+    }
+
+    static Remark barring(String reel, String piece, String sentence) {
+        return new Remark(reel, piece, sentence, true, About.ANYTHING);
+    }
+
+    public boolean isCount() {
+        return about == About.COUNT;
+    }
+
+    public boolean isHold() {
+        return about == About.HOLD;
+    }
+
+    static Remark hold(String reel, String sentence) {
+        return new Remark(reel, "", sentence, true, About.HOLD);
+    }
+
+    /** Whether it keeps from booking what was cut of all of the reel. */
+    public boolean barsTheReel() {
+        return bars && piece.isEmpty();
     }
 }

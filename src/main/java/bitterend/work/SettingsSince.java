@@ -94,7 +94,8 @@ final class SettingsSince {
             for (Cut cut : draw.cuts()) {
                 String reel = pinned.getOrDefault(cut.piece(), draw.reel());
                 if (!reel.equals(draw.reel())) {
-                    remarks.add(Remark.barring(draw.reel(), cut.piece() + " is pinned to " + reel + " now"));
+                    remarks.add(
+                            Remark.barring(draw.reel(), cut.piece(), cut.piece() + " is pinned to " + reel + " now"));
                 }
             }
         }

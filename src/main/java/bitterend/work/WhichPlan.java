@@ -1,9 +1,12 @@
 package bitterend.work;
 
+import bitterend.day.ReelSince;
+import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
+import bitterend.stock.Movement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -56,14 +59,17 @@ public final class WhichPlan {
         if (inForce.isEmpty()) {
             return new Meant.None();
         }
-        Map<String, ReelDraw> ours = draws(inForce.get(), reels, pieces);
-        boolean mine = !ours.isEmpty();
+        boolean mine = !draws(inForce.get(), reels, pieces).isEmpty();
         List<Integer> could = new ArrayList<>();
         PlanFolder.Kept other = null;
         for (PlanFolder.Kept each : others(inForce.get())) {
             Map<String, ReelDraw> theirs = draws(each, reels, pieces);
-            boolean otherwise = theirs.entrySet().stream()
-                    .anyMatch(draw -> isOpen(each, draw.getKey()) && !isSame(draw.getValue(), ours.get(draw.getKey())));
+            SameSteps alike = SameSteps.of(
+                    inForce.get().document().plan(),
+                    List.of(new SameSteps.Other(Gate.name(each), each.document().plan())),
+                    rack.today().cut().keySet());
+            boolean otherwise = theirs.keySet().stream()
+                    .anyMatch(reel -> isOpen(each, reel) && !alike.isCutAlike(reel, Gate.name(each)));
             if (otherwise) {
                 could.add(each.document().number());
                 other = each;
@@ -76,10 +82,6 @@ public final class WhichPlan {
             return new Meant.Several(could);
         }
         return new Meant.One(mine || other == null ? inForce.get() : other);
-    }
-
-    private static boolean isSame(ReelDraw one, @org.jspecify.annotations.Nullable ReelDraw other) {
-        return other != null && one.runs().equals(other.runs());
     }
 
     private static Map<String, ReelDraw> draws(PlanFolder.Kept plan, Set<String> reels, Set<String> pieces) {
@@ -96,21 +98,15 @@ public final class WhichPlan {
 
     /** Whether cuts of the reel may still be booked from this plan, and some are not. */
     private boolean isOpen(PlanFolder.Kept plan, String reel) {
-        String name = Gate.name(plan);
         long seen = plan.document().facts().movements().getOrDefault(reel, -1L);
-        long others = rack.today().movements().getOrDefault(reel, 0L) - booked(reel, name);
+        List<Movement> history = rack.histories().getOrDefault(reel, List.of());
+        ReelSince since = new ReelSince(history, seen, Gate.name(plan), SamePlans.of(plan, plans, rack));
         Set<String> open = new HashSet<>();
         plan.document().plan().draws().stream()
                 .filter(draw -> draw.reel().equals(reel))
                 .forEach(draw -> draw.cuts().forEach(cut -> open.add(cut.piece())));
         open.removeAll(rack.today().cut().keySet());
-        return seen == others && !open.isEmpty();
-    }
-
-    private long booked(String reel, String plan) {
-        return rack.histories().getOrDefault(reel, List.of()).stream()
-                .filter(movement -> movement.entry().origin().plan().equals(plan))
-                .count();
+        return seen >= 0 && since.changes().isEmpty() && !open.isEmpty();
     }
 
     /** Plans beside the one in force that may lie on the bench: of its day, or issued. */

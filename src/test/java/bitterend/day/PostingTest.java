@@ -153,7 +153,7 @@ final class PostingTest {
 
     @Test
     void scrap_isWrittenDownWithItsReason() {
-        Found why = new Found(Map.of(), Map.of(), Set.of(), Set.of(), "frayed");
+        Found why = new Found(Map.of(), Map.of(), Found.Pieces.NONE, Set.of(), "frayed");
         Part frayed = new Part(List.of(), List.of(), why);
         new Posting(ledger, "Ada").post(new RecordedPlan("morning", plan("K1", Rest.SCRAP), Map.of("K1", 1L)), frayed);
         Movement scrapped = ledger.read(stock -> stock.history("K1")).get(4);
