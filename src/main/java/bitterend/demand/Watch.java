@@ -40,10 +40,11 @@ final class Watch {
                 .filter(row -> !row.isVerified())
                 .distinct()
                 .toList();
+        boolean rings = leg.rings() > 1;
         unverified.forEach(row -> problems.warning(
                 "quantity",
-                pieces + " pieces with " + row.id() + ", an unverified termination",
-                "splice and measure one before cutting the other " + (pieces - 1)));
+                pieces + (rings ? " rings of " : " pieces with ") + row.id() + ", an unverified termination",
+                "splice and measure one before " + (rings ? "making" : "cutting") + " the other " + (pieces - 1)));
     }
 
     /** The take-up of both ends may come out long or short together: their spreads add up. */

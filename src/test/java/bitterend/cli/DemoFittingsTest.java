@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Fittings that a shop starts with: in the demo loft each is ordered, picked, priced and drawn on its card. */
 final class DemoFittingsTest {
@@ -39,6 +42,18 @@ final class DemoFittingsTest {
         args[1] = shop.toString();
         System.arraycopy(options, 0, args, 2, options.length);
         return Files.readString(Path.of(run(0, args).out().strip()));
+    }
+
+    /** One of each kind of fitting, seizing, ring and joint, drawn and marked. */
+    @ParameterizedTest
+    @ValueSource(strings = {"metric", "imperial"})
+    void cards_readAsTheGoldenFile(String units) throws IOException {
+        run(0, "plan", shop.toString(), "--effort", "reproducible");
+        Golden.check(
+                "sheet/cards-fittings-" + units + ".html",
+                page("--cards", "--units", units)
+                        .replaceAll("(?s)<style>.*?</style>", "<style/>")
+                        .replaceAll("(?s)<p class=\"made\">Planned.*?</p>", ""));
     }
 
     @Test

@@ -74,6 +74,19 @@ final class SpliceCardTest {
         return cards.substring(from, cards.indexOf("</section>", from));
     }
 
+    /** Who makes the splice reads what was warned of when it was ordered, and who took it all the same. */
+    @Test
+    void warningsOfALine_standOnItsCard_withWhoAcceptedThem() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                "order,line,rope,length,end a,end b,quantity,accept,own rope\n"
+                        + "1,1,HM8,1.4 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm,2,working room: Jansen,\n");
+        plan();
+        String card = sheet("--cards").replaceAll("<[^>]*>", "");
+        assertTrue(card.contains("working room for the tools, 1728 mm; accepted by Jansen."), card);
+        assertTrue(card.contains("unverified termination: splice and measure one before cutting the other 1."), card);
+    }
+
     /** A leg with a sample is longer than its twin; who lays out from both cut ends must know. */
     @Test
     void sampleAndSpare_standOnCardAndTag() throws IOException {

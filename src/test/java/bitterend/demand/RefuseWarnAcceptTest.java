@@ -61,6 +61,35 @@ final class RefuseWarnAcceptTest {
         assertTrue(said(strop, false).contains("working room"), said(strop, false));
     }
 
+    /** Only the working room can be accepted by name; both tails in it cannot be made to fit by a word. */
+    @Test
+    void workingRoom_isAcceptedByName() {
+        Rope hollow = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        EndSpec eye = EndSpec.of("bury-eye-hmpe", flat(100));
+        Demanded strop = accepted(hollow, 1_930, eye);
+        assertEquals(1, strop.pieces().size(), strop.findings()::toString);
+        assertTrue(said(strop, false).contains("working room for the tools"), said(strop, false));
+        assertTrue(said(strop, false).contains("; accepted by Jansen"), said(strop, false));
+        assertEquals(List.of(), accepted(hollow, 1_927, eye).pieces());
+    }
+
+    private static Demanded accepted(Rope rope, long mm, EndSpec eye) {
+        Assembly.Asked asked = new Assembly.Asked(
+                Tolerance.NONE,
+                Tolerance.NONE,
+                Tolerance.NONE,
+                List.of(),
+                List.of(new Accepted(Accepted.WORKING_ROOM, "Jansen")));
+        Assembly.Make plain = make(new Length(mm), eye, eye);
+        return model(BOOK, rope)
+                .pieces(order(
+                        1,
+                        1,
+                        new Assembly.Make(plain.finished(), plain.measuring(), eye, eye, Assembly.Extras.NONE, asked),
+                        Terms.USUAL,
+                        "R"));
+    }
+
     /** At the boundary the slack rope between the throats is both tails and both take-ups: 2 x (864 + 155.52) mm. */
     @Test
     void boundary_isTailAndTakeUpOnSlackRope() {

@@ -8,6 +8,8 @@ import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceCard.How;
+import bitterend.finding.Finding;
+import bitterend.measure.LengthText;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.BenchMarks;
@@ -21,6 +23,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -64,13 +67,16 @@ final class Cards {
                 .map(layout -> BenchMarks.of(layout, figures))
                 .toList();
         Drawn first = drawnAs(pieces.get(0));
+        List<EndBlock> ends = notTwice(new EndBlocks(line.demanded(), figures).all());
+        List<String> notes = new ArrayList<>(notes(line, first.draw()));
+        notes.addAll(warnings(line, ends));
         return new CardSheet(
                 title(line.assembly()),
                 order(line, pieces),
                 rope(view.rope(first.draw())),
                 lengths(line.assembly().make(), card),
                 pieces.stream().map(this::cut).toList(),
-                notes(line, first.draw()),
+                notes,
                 view.beforeCut(first.draw()).words(),
                 fetch(line),
                 new CardDrawer(
@@ -79,9 +85,38 @@ final class Cards {
                                 figures,
                                 figures.written(line.assembly().make().finished()))
                         .drawing(),
-                notTwice(new EndBlocks(line.demanded(), figures).all()),
+                ends,
                 ways(card),
                 booking(card, pieces.get(0)));
+    }
+
+    /** What was warned of when the line was ordered, and who accepted it, unless its ends say so themselves. */
+    private static List<String> warnings(CardWork line, List<EndBlock> ends) {
+        String said = ends.stream()
+                .flatMap(end -> Stream.concat(end.counts().stream(), Stream.of(end.caution())))
+                .collect(Collectors.joining("\n"));
+        return line.demanded().findings().stream()
+                .filter(warning -> !warning.isError() && !isIn(said, warning))
+                .map(Cards::words)
+                .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
+                .distinct()
+                .toList();
+    }
+
+    /** A bare length is told with what it is a figure of. */
+    private static String words(Finding warning) {
+        String found = warning.found();
+        String named =
+                LengthText.parse(found.replaceFirst(" \\(.*\\)$", "")).value().isPresent()
+                        ? warning.field() + " of " + found
+                        : found;
+        return (named.isEmpty() ? "" : named + ": ") + warning.expected();
+    }
+
+    private static boolean isIn(String said, Finding warning) {
+        int comma = warning.found().indexOf(", ");
+        return said.contains(warning.expected().split(";", 2)[0])
+                || (comma > 0 && said.contains(warning.found().substring(comma + 2)));
     }
 
     /** What is counted at the second end as at the first is not said again. */
