@@ -45,7 +45,7 @@ public final class Homes {
         return Arrays.stream(runs);
     }
 
-    /** The runs that would take a piece. */
+    /** The runs that would take a piece; not to be changed. */
     public int[] of(int piece) {
         return ofKind.computeIfAbsent(bench.kindOf[piece], kind -> runs().filter(run -> bench.isHome(piece, run))
                 .toArray());

@@ -8,6 +8,7 @@ import bitterend.packing.Undone;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -79,11 +80,11 @@ public final class RackState {
     }
 
     /** The pieces on a run, in no order. */
-    List<Integer> onRun(int run) {
-        return onRun.get(run);
+    public List<Integer> onRun(int run) {
+        return Collections.unmodifiableList(onRun.get(run));
     }
 
-    boolean isUntouched(int reel) {
+    public boolean isUntouched(int reel) {
         return deepest[reel] < 0;
     }
 
@@ -142,6 +143,18 @@ public final class RackState {
         for (int piece : bench.jobs[job]) {
             remove(piece);
         }
+    }
+
+    /** What it costs more with a piece on a run that it fits than with the piece where it is, in 1/1000 minor unit. */
+    public long changeMillis(int piece, int run) {
+        int now = runOf[piece];
+        if (now == Workbench.NONE) {
+            return addedMillis(piece, run);
+        }
+        remove(piece);
+        long change = addedMillis(piece, run) - addedMillis(piece, now);
+        place(piece, now);
+        return change;
     }
 
     private boolean isElsewhere(int piece, int reel) {

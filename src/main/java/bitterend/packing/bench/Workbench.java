@@ -282,7 +282,7 @@ public final class Workbench {
     }
 
     /** The runs in the order in which the problem lists them. */
-    Homes asListed() {
+    public Homes asListed() {
         return asListed;
     }
 
@@ -313,6 +313,16 @@ public final class Workbench {
         return number;
     }
 
+    /** The reel and place of a run. */
+    public RunId idOf(int run) {
+        return runId[run];
+    }
+
+    /** Length of a run. */
+    public long length(int run) {
+        return length[run];
+    }
+
     /** The pieces of a job, the longest first. */
     public int[] piecesOf(int job) {
         return jobs[job].clone();
@@ -321,6 +331,11 @@ public final class Workbench {
     /** The job that a piece is of. */
     public int jobOf(int piece) {
         return jobOf[piece];
+    }
+
+    /** Pieces of one number may come off the same runs and take the same of each. */
+    public int kindOf(int piece) {
+        return kindOf[piece];
     }
 
     /** Whether a run would take a piece if nothing else were cut there. */

@@ -3,6 +3,8 @@ package bitterend.packing.explain;
 import bitterend.demand.Piece;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +12,8 @@ import java.util.Optional;
 /** Answers questions about one packing of a day, in true money and by the hard rules themselves; it asks no engine. */
 public final class Explanation {
     private final PackingProblem problem;
-    private final Rack rack;
+    private final Workbench bench;
+    private final RackState rack;
     private final List<Coming> coming;
 
     public Explanation(PackingProblem problem, Packing packing) {
@@ -21,7 +24,8 @@ public final class Explanation {
     public Explanation(PackingProblem problem, Packing packing, List<Coming> coming) {
         this.problem = problem;
         this.coming = List.copyOf(coming);
-        rack = new Rack(problem, packing);
+        bench = new Workbench(problem);
+        rack = RackState.of(bench, packing);
     }
 
     /** Why a piece is where it is or is not planned, and what it would cost on every other run; none for an unknown id. */
@@ -33,7 +37,7 @@ public final class Explanation {
     }
 
     private PieceAnswer answer(Piece piece) {
-        return new PieceQuestion(problem, rack, piece, coming).answer();
+        return new PieceQuestion(bench, rack, piece, coming).answer();
     }
 
     /** What is cut from a reel and what it costs by rule; none for an unknown id. */
@@ -45,6 +49,6 @@ public final class Explanation {
     }
 
     private ReelAnswer answer(Reel reel) {
-        return new ReelQuestion(problem, rack, reel).answer();
+        return new ReelQuestion(bench, rack, reel).answer();
     }
 }

@@ -9,6 +9,8 @@ import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
 import bitterend.packing.Words;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
@@ -21,15 +23,17 @@ final class Help {
     private static final int SHOWN = 5;
 
     private final PackingProblem problem;
-    private final Rack rack;
+    private final Workbench bench;
+    private final RackState rack;
     private final Piece piece;
     private final Eligibility rules;
     private final Urgency urgency;
     private final List<Coming> coming;
 
-    Help(PackingProblem problem, Rack rack, Piece piece, List<Coming> coming) {
+    Help(Workbench bench, RackState rack, Piece piece, List<Coming> coming) {
         this.coming = coming;
-        this.problem = problem;
+        this.problem = bench.problem();
+        this.bench = bench;
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
@@ -81,9 +85,11 @@ final class Help {
         if (rules.fits(piece, reel, run).isPresent()) {
             return;
         }
-        Length missing = piece.lengthOn(reel.rope()).orElseThrow().minus(rack.room(reel, run));
         RunId id = new RunId(reel.id(), run.index());
-        List<Piece> there = rack.piecesOn(id).stream()
+        int number = bench.numberOf(id);
+        Length missing = piece.lengthOn(reel.rope()).orElseThrow().minus(new Length(rack.free(number)));
+        List<Piece> there = rack.onRun(number).stream()
+                .map(bench::piece)
                 .sorted(Comparator.comparing((Piece other) -> urgency.of(other)).thenComparing(Piece::id))
                 .toList();
         there.stream()

@@ -11,6 +11,8 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Words;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
@@ -27,17 +29,19 @@ final class PieceQuestion {
             .thenComparing(Elsewhere::run);
 
     private final PackingProblem problem;
-    private final Rack rack;
+    private final Workbench bench;
+    private final RackState rack;
     private final Piece piece;
     private final Eligibility rules;
     private final Optional<RunId> place;
     private final SetQuestion set;
     private final List<Coming> coming;
 
-    PieceQuestion(PackingProblem problem, Rack rack, Piece piece, List<Coming> coming) {
+    PieceQuestion(Workbench bench, RackState rack, Piece piece, List<Coming> coming) {
         this.coming = coming;
-        set = new SetQuestion(problem, rack, piece);
-        this.problem = problem;
+        set = new SetQuestion(bench, rack, piece);
+        this.problem = bench.problem();
+        this.bench = bench;
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
@@ -64,12 +68,17 @@ final class PieceQuestion {
         if (place.isPresent()) {
             return List.of();
         }
-        return piece.isMatched() ? set.help(coming) : new Help(problem, rack, piece, coming).with(elsewhere);
+        return piece.isMatched() ? set.help(coming) : new Help(bench, rack, piece, coming).with(elsewhere);
     }
 
     private Elsewhere on(Reel reel, Run run, RunId id) {
         List<Reason> bars = bars(reel, run, id);
-        return new Elsewhere(id, bars, bars.isEmpty() ? rack.change(piece, id) : Cost.ZERO);
+        return new Elsewhere(id, bars, bars.isEmpty() ? change(id) : Cost.ZERO);
+    }
+
+    /** What the plan would cost more with the piece on a run. */
+    private Cost change(RunId run) {
+        return new Cost(rack.changeMillis(bench.numberOf(piece.id()), bench.numberOf(run)));
     }
 
     /** Every rule that keeps the piece off a run, not only the first. */
@@ -77,7 +86,7 @@ final class PieceQuestion {
         List<Reason> bars = new ArrayList<>(rules.all(piece, reel));
         if (bars.stream().noneMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
             Optional<Reason> tooShort = rules.fits(piece, reel, run);
-            tooShort.or(() -> noRoom(reel, run, id)).ifPresent(bars::add);
+            tooShort.or(() -> noRoom(reel, id)).ifPresent(bars::add);
             leavesItsSet(reel).ifPresent(bars::add);
             if (bars.isEmpty() && piece.isMatched() && place.isEmpty()) {
                 set.against(reel).ifPresent(bars::add);
@@ -86,9 +95,9 @@ final class PieceQuestion {
         return bars;
     }
 
-    private Optional<Reason> noRoom(Reel reel, Run run, RunId id) {
+    private Optional<Reason> noRoom(Reel reel, RunId id) {
         Length cut = piece.lengthOn(reel.rope()).orElse(piece.cut());
-        Length room = rack.room(reel, run);
+        Length room = new Length(rack.free(bench.numberOf(id)));
         if (!cut.isLongerThan(room)) {
             return Optional.empty();
         }

@@ -11,6 +11,8 @@ import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
 import bitterend.packing.Words;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.ReelAnswer.Charge;
 import bitterend.packing.explain.ReelAnswer.OnRun;
 import bitterend.stock.Reel;
@@ -21,11 +23,13 @@ import java.util.List;
 /** Takes the draw of one reel apart, rule by rule. */
 final class ReelQuestion {
     private final PackingProblem problem;
-    private final Rack rack;
+    private final Workbench bench;
+    private final RackState rack;
     private final Reel reel;
 
-    ReelQuestion(PackingProblem problem, Rack rack, Reel reel) {
-        this.problem = problem;
+    ReelQuestion(Workbench bench, RackState rack, Reel reel) {
+        this.problem = bench.problem();
+        this.bench = bench;
         this.rack = rack;
         this.reel = reel;
     }
@@ -34,9 +38,13 @@ final class ReelQuestion {
         List<OnRun> runs = new ArrayList<>();
         for (Run run : reel.runs()) {
             RunId id = new RunId(reel.id(), run.index());
-            runs.add(new OnRun(id, rack.piecesOn(id).stream().map(Piece::id).toList()));
+            List<String> pieces = rack.onRun(number(run)).stream()
+                    .sorted()
+                    .map(piece -> bench.piece(piece).id())
+                    .toList();
+            runs.add(new OnRun(id, pieces));
         }
-        if (!rack.isTouched(reel)) {
+        if (runs.stream().allMatch(run -> run.pieces().isEmpty())) {
             return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched());
         }
         List<Charge> charges = charges();
@@ -45,7 +53,7 @@ final class ReelQuestion {
     }
 
     private List<Charge> charges() {
-        DrawPrice draw = rack.prices().draw(reel.id());
+        DrawPrice draw = bench.prices().draw(reel.id());
         List<Charge> charges = new ArrayList<>();
         Cost opened = DrawPrice.lostOnOpening(problem, reel);
         Cost fixed = DrawPrice.fixedCost(problem, reel).minus(opened);
@@ -57,10 +65,10 @@ final class ReelQuestion {
         add(charges, Rule.STOCK_VALUE, opened, reel.id() + " is worth less as a coil than unopened at its price");
         int deepest = 0;
         for (Run run : reel.runs()) {
-            deepest = rack.load(reel, run).isEmpty() ? deepest : run.index();
+            deepest = rack.load(number(run)).isEmpty() ? deepest : run.index();
         }
         for (Run run : reel.runs().subList(0, deepest)) {
-            RunLoad load = rack.load(reel, run);
+            RunLoad load = rack.load(number(run));
             if (load.isEmpty()) {
                 add(charges, Rule.HANDLING, problem.prices().handling(), name(run) + " is cut off whole and put aside");
             } else {
@@ -79,6 +87,10 @@ final class ReelQuestion {
     private String drawn(Run run, RunLoad load, Length loss) {
         return "of " + Words.of(run.length()) + " on " + name(run) + " " + Words.of(load.leftOf(run.length(), loss))
                 + " is left";
+    }
+
+    private int number(Run run) {
+        return bench.numberOf(new RunId(reel.id(), run.index()));
     }
 
     private String name(Run run) {

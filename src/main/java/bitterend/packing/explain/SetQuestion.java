@@ -11,6 +11,8 @@ import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.Words;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,14 +31,16 @@ final class SetQuestion {
             EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.CERTIFICATE, Rule.USE_BY, Rule.PINNED, Rule.ISSUED);
 
     private final PackingProblem problem;
-    private final Rack rack;
+    private final Workbench bench;
+    private final RackState rack;
     private final Piece piece;
     private final Eligibility rules;
     private final List<Piece> rest;
     private final Map<String, List<Reel>> holders;
 
-    SetQuestion(PackingProblem problem, Rack rack, Piece piece) {
-        this.problem = problem;
+    SetQuestion(Workbench bench, RackState rack, Piece piece) {
+        this.problem = bench.problem();
+        this.bench = bench;
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
@@ -187,6 +191,6 @@ final class SetQuestion {
     }
 
     private boolean takesAll(List<Reel> reels) {
-        return !reels.isEmpty() && new SetRoom(problem, rack, reels).takes(rest);
+        return !reels.isEmpty() && new SetRoom(bench, rack, reels).takes(rest);
     }
 }

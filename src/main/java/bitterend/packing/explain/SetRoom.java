@@ -1,8 +1,9 @@
 package bitterend.packing.explain;
 
 import bitterend.demand.Piece;
-import bitterend.measure.Length;
-import bitterend.packing.PackingProblem;
+import bitterend.packing.RunId;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
@@ -20,13 +21,13 @@ final class SetRoom {
     private final List<Long> free = new ArrayList<>();
     private int tries;
 
-    SetRoom(PackingProblem problem, Rack rack, List<Reel> reels) {
+    SetRoom(Workbench bench, RackState rack, List<Reel> reels) {
         for (Reel reel : reels) {
-            Length loss = problem.ropeOn(reel).cutting().loss();
             for (Run run : reel.runs()) {
+                int number = bench.numberOf(new RunId(reel.id(), run.index()));
                 ropes.add(reel.rope());
-                losses.add(loss.mm());
-                free.add(rack.room(reel, run).plus(loss).mm());
+                losses.add(bench.loss(number));
+                free.add(rack.free(number) + bench.loss(number));
             }
         }
     }

@@ -9,6 +9,8 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunId;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,16 +22,19 @@ import java.util.stream.Collectors;
 /** Turns a packing into a plan: cuts in order, running marks, books, reasons for what is left undone. */
 public final class CuttingOrder {
     private final PackingProblem problem;
+    private final Workbench bench;
     private final PlanPrice prices;
 
     public CuttingOrder(PackingProblem problem) {
         this.problem = problem;
-        prices = new PlanPrice(problem);
+        bench = new Workbench(problem);
+        prices = bench.prices();
     }
 
     /** The plan of a packing that breaks no hard rule; nothing is proven of it yet. */
     public CutPlan plan(Packing packing) {
-        CuttingSequence sequence = new CuttingSequence(new OtherHomes(problem, packing, prices));
+        RackState rack = RackState.of(bench, packing);
+        CuttingSequence sequence = new CuttingSequence(bench, rack);
         Map<RunId, List<Piece>> byRun = problem.pieces().stream()
                 .filter(piece -> packing.places().containsKey(piece.id()))
                 .collect(Collectors.groupingBy(
@@ -48,7 +53,7 @@ public final class CuttingOrder {
         return new CutPlan(
                 problem.day(),
                 draws,
-                new Shortfall(problem, packing, prices).unplanned(),
+                new Shortfall(bench, rack).unplanned(),
                 book,
                 ReelBook.sum(draws).plus(prices.acrossReels(packing)),
                 List.of());

@@ -2,10 +2,14 @@ package bitterend.packing.order;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,11 +19,17 @@ import java.util.TreeMap;
  * last: pieces of one set together, then fewest other homes first, then due, then the longer, then by id.
  */
 final class CuttingSequence {
-    private final OtherHomes homes;
+    private final Workbench bench;
+    private final RackState rack;
+    private final Map<Asked, Long> homes = new HashMap<>();
 
-    CuttingSequence(OtherHomes homes) {
-        this.homes = homes;
+    CuttingSequence(Workbench bench, RackState rack) {
+        this.bench = bench;
+        this.rack = rack;
     }
+
+    /** Pieces of one kind on one reel have as many other homes. */
+    private record Asked(int kind, String reel) {}
 
     private record Block(List<Piece> pieces, long homes, LocalDate due) {
         private static final Comparator<Block> FIRST_TO_LAST = Comparator.comparingLong(Block::homes)
@@ -49,12 +59,24 @@ final class CuttingSequence {
         List<Piece> sorted = pieces.stream()
                 .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id, NaturalOrder.IDS))
                 .toList();
-        long fewest =
-                sorted.stream().mapToLong(piece -> homes.of(piece, reel)).min().orElseThrow();
+        long fewest = sorted.stream()
+                .mapToLong(piece -> otherHomes(piece, reel))
+                .min()
+                .orElseThrow();
         LocalDate due = sorted.stream()
                 .map(piece -> piece.source().due())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
         return new Block(sorted, fewest, due);
+    }
+
+    /** On how many runs of other reels a piece would fit beside everything that is planned there. */
+    private long otherHomes(Piece piece, String reel) {
+        int number = bench.numberOf(piece.id());
+        return homes.computeIfAbsent(new Asked(bench.kindOf(number), reel), asked -> Arrays.stream(
+                        bench.asListed().of(number))
+                .filter(run -> rack.fits(number, run))
+                .filter(run -> !bench.idOf(run).reel().equals(reel))
+                .count());
     }
 }

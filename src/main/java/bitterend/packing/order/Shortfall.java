@@ -4,21 +4,18 @@ import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
-import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
-import bitterend.packing.RunLoad;
 import bitterend.packing.Unplanned;
 import bitterend.packing.Words;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
@@ -26,30 +23,29 @@ final class Shortfall {
     private static final String CALL_BACK = "post its sheet, or call it back with plan --withdraw";
 
     private final PackingProblem problem;
-    private final Packing packing;
-    private final PlanPrice prices;
+    private final Workbench bench;
+    private final RackState rack;
     private final Eligibility rules;
     private final Takers takers;
 
-    Shortfall(PackingProblem problem, Packing packing, PlanPrice prices) {
-        this.problem = problem;
-        this.packing = packing;
-        this.prices = prices;
+    Shortfall(Workbench bench, RackState rack) {
+        this.problem = bench.problem();
+        this.bench = bench;
+        this.rack = rack;
         rules = new Eligibility(problem);
-        takers = new Takers(problem, packing);
+        takers = new Takers(bench, rack);
     }
 
     /** Every unplanned piece with its reason, by piece id. */
     List<Unplanned> unplanned() {
-        Map<String, RunLoad[]> loads = prices.loads(packing);
         return problem.pieces().stream()
-                .filter(piece -> !packing.places().containsKey(piece.id()))
+                .filter(piece -> !rack.isPlanned(bench.numberOf(piece.id())))
                 .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
-                .map(piece -> explain(piece, loads))
+                .map(this::explain)
                 .toList();
     }
 
-    private Unplanned explain(Piece piece, Map<String, RunLoad[]> loads) {
+    private Unplanned explain(Piece piece) {
         if (!piece.matching().begun().isEmpty()) {
             return new BegunShortfall(problem, rules).of(piece);
         }
@@ -68,7 +64,7 @@ final class Shortfall {
         if (fittingRuns(piece, allowed) == 0) {
             return tooLong(piece, ofRope, longest);
         }
-        return piece.isMatched() ? setUnplaced(piece) : usedUp(piece, allowed, loads);
+        return piece.isMatched() ? setUnplaced(piece) : usedUp(piece, allowed);
     }
 
     private Unplanned barred(Piece piece, List<Reel> reels) {
@@ -102,7 +98,7 @@ final class Shortfall {
         Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
         String sentence = "set " + piece.matching().set() + " (" + set.size() + " pieces, " + Words.of(wanted)
                 + ") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work"
-                + takers.whoTook(runsFor(piece, allowedFor(piece)));
+                + takers.whoTook(homesOf(piece));
         return say(
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
@@ -111,19 +107,15 @@ final class Shortfall {
                         + (oneReel ? "length" : "lot"));
     }
 
-    private Unplanned usedUp(Piece piece, List<Reel> allowed, Map<String, RunLoad[]> loads) {
+    private Unplanned usedUp(Piece piece, List<Reel> allowed) {
         Length most = Length.ZERO;
         for (Reel reel : allowed) {
-            RunLoad[] load = loads.get(reel.id());
-            for (Run run : prices.draw(reel.id()).runs()) {
-                Length left = load == null
-                        ? run.length()
-                        : load[run.index() - 1].leftOf(
-                                run.length(), prices.draw(reel.id()).loss());
-                most = Length.max(most, left);
+            for (Run run : reel.runs()) {
+                long free = rack.free(bench.numberOf(new RunId(reel.id(), run.index())));
+                most = Length.max(most, new Length(free));
             }
         }
-        List<RunId> runs = runsFor(piece, allowed);
+        int[] runs = homesOf(piece);
         String sentence = "the reels it may use are taken up by other work: it takes " + Words.of(piece.cut())
                 + " and at most " + Words.of(most) + " is left in one run" + takers.whoTook(runs);
         String wait = takers.whoMightWait(piece, runs).orElse("other work in " + piece.orderedRope());
@@ -138,22 +130,8 @@ final class Shortfall {
     }
 
     /** The runs that would hold a piece if nothing else were cut there. */
-    private List<RunId> runsFor(Piece piece, List<Reel> reels) {
-        List<RunId> runs = new ArrayList<>();
-        for (Reel reel : reels) {
-            for (Run run : reel.runs()) {
-                if (rules.fits(piece, reel, run).isEmpty()) {
-                    runs.add(new RunId(reel.id(), run.index()));
-                }
-            }
-        }
-        return runs;
-    }
-
-    private List<Reel> allowedFor(Piece piece) {
-        return problem.reels().stream()
-                .filter(reel -> rules.allows(piece, reel))
-                .toList();
+    private int[] homesOf(Piece piece) {
+        return bench.asListed().of(bench.numberOf(piece.id()));
     }
 
     private static Length longestRun(List<Reel> reels) {

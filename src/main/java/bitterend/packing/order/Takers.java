@@ -2,15 +2,13 @@ package bitterend.packing.order;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
-import bitterend.packing.Packing;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.RunId;
 import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
 import bitterend.packing.Words;
-import bitterend.stock.Reel;
-import bitterend.stock.Run;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -23,45 +21,46 @@ import java.util.stream.Collectors;
 final class Takers {
     private static final int NAMED = 3;
 
+    private final Workbench bench;
+    private final RackState rack;
     private final Urgency urgency;
-    private final Map<String, Reel> reels = new HashMap<>();
-    private final Map<String, List<Run>> runs = new HashMap<>();
-    private final Map<RunId, List<Piece>> onRun = new HashMap<>();
-    private final Map<String, Length> loss = new HashMap<>();
-    private final Map<List<RunId>, String> told = new HashMap<>();
+    private final Map<Integer, List<Piece>> onRun = new HashMap<>();
+    private final Map<List<Integer>, String> told = new HashMap<>();
 
-    Takers(PackingProblem problem, Packing packing) {
-        urgency = new Urgency(problem);
-        problem.reels().forEach(reel -> {
-            reels.put(reel.id(), reel);
-            loss.put(reel.id(), problem.ropeOn(reel).cutting().loss());
-        });
-        for (Piece piece : problem.pieces()) {
-            packing.placeOf(piece.id()).ifPresent(run -> onRun.computeIfAbsent(run, any -> new ArrayList<>())
-                    .add(piece));
-        }
-        Comparator<Piece> urgentFirst = Comparator.comparingInt(urgency::classOf)
-                .thenComparing(piece -> -Urgency.weight(piece))
-                .thenComparing(Piece::id);
-        onRun.values().forEach(pieces -> pieces.sort(urgentFirst));
+    Takers(Workbench bench, RackState rack) {
+        this.bench = bench;
+        this.rack = rack;
+        urgency = new Urgency(bench.problem());
+    }
+
+    /** The pieces on a run, the most urgent first. */
+    private List<Piece> on(int run) {
+        return onRun.computeIfAbsent(run, any -> rack.onRun(run).stream()
+                .map(bench::piece)
+                .sorted(urgentFirst().thenComparing(Piece::id))
+                .toList());
+    }
+
+    private Comparator<Piece> urgentFirst() {
+        return Comparator.comparingInt(urgency::classOf).thenComparing(piece -> -Urgency.weight(piece));
     }
 
     /** {@code : 48.060 m of it went to FRI/1 (6 pieces)}, the most urgent named; empty where nothing was taken. */
-    String whoTook(List<RunId> runs) {
-        return told.computeIfAbsent(runs, this::tell);
+    String whoTook(int[] runs) {
+        return told.computeIfAbsent(Arrays.stream(runs).boxed().toList(), this::tell);
     }
 
-    private String tell(List<RunId> runs) {
+    private String tell(List<Integer> runs) {
         Map<String, List<Piece>> lines = new LinkedHashMap<>();
         Length taken = Length.ZERO;
         List<Piece> all = new ArrayList<>();
-        for (RunId run : runs) {
-            for (Piece piece : onRun.getOrDefault(run, List.of())) {
+        for (int run : runs) {
+            for (Piece piece : on(run)) {
                 all.add(piece);
                 taken = taken.plus(cut(piece, run));
             }
         }
-        all.sort(Comparator.comparingInt(urgency::classOf).thenComparing(piece -> -Urgency.weight(piece)));
+        all.sort(urgentFirst());
         all.forEach(piece -> lines.computeIfAbsent(
                         piece.order() + "/" + piece.source().line(), line -> new ArrayList<>())
                 .add(piece));
@@ -83,10 +82,10 @@ final class Takers {
      * The pieces whose waiting would make room for one more on a run, those on which least is lost; none where no run
      * would do.
      */
-    Optional<String> whoMightWait(Piece piece, List<RunId> runs) {
+    Optional<String> whoMightWait(Piece piece, int[] runs) {
         Optional<List<Piece>> best = Optional.empty();
         Undone least = Undone.NONE;
-        for (RunId run : runs) {
+        for (int run : runs) {
             List<Piece> waiting = waitingOn(piece, run);
             Undone lost = waiting.stream().map(urgency::of).reduce(Undone.NONE, Undone::plus);
             if (!waiting.isEmpty() && (best.isEmpty() || lost.isLessThan(least))) {
@@ -99,38 +98,18 @@ final class Takers {
     }
 
     /** The least urgent pieces of a run that make room together. */
-    private List<Piece> waitingOn(Piece piece, RunId run) {
-        Reel reel = reel(run.reel());
-        List<Piece> there = onRun.getOrDefault(run, List.of());
-        Length room = runs.computeIfAbsent(reel.id(), id -> reel.runs())
-                .get(run.run() - 1)
-                .length();
-        for (Piece other : there) {
-            room = room.minus(cut(other, run)).minus(lossOn(run));
-        }
+    private List<Piece> waitingOn(Piece piece, int run) {
+        List<Piece> there = on(run);
+        long missing = bench.sizeOn(bench.numberOf(piece.id()), run) - rack.free(run);
         List<Piece> waiting = new ArrayList<>();
-        for (int i = there.size() - 1;
-                i >= 0 && piece.lengthOn(reel.rope()).orElseThrow().isLongerThan(room);
-                i--) {
+        for (int i = there.size() - 1; i >= 0 && missing > 0; i--) {
             waiting.add(there.get(i));
-            room = room.plus(cut(there.get(i), run)).plus(lossOn(run));
+            missing -= cut(there.get(i), run).mm() + bench.loss(run);
         }
         return waiting;
     }
 
-    private Length cut(Piece piece, RunId run) {
-        return piece.lengthOn(reel(run.reel()).rope()).orElseThrow();
-    }
-
-    private Length lossOn(RunId run) {
-        return loss.getOrDefault(run.reel(), Length.ZERO);
-    }
-
-    private Reel reel(String id) {
-        Reel reel = reels.get(id);
-        if (reel == null) {
-            throw new IllegalArgumentException("no reel " + id);
-        }
-        return reel;
+    private Length cut(Piece piece, int run) {
+        return new Length(bench.sizeOn(bench.numberOf(piece.id()), run));
     }
 }
