@@ -7,6 +7,7 @@ import static bitterend.demand.Bench.model;
 import static bitterend.demand.Bench.one;
 import static bitterend.demand.Bench.rope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Construction;
@@ -152,6 +153,15 @@ final class LayoutTest {
                         .filter(count -> !count.startsWith("advised"))
                         .toList());
         assertTrue(layout.caution().contains("rope maker"), layout.caution());
+    }
+
+    /** How long a splice takes is no caution: a card warns of what can go wrong. */
+    @Test
+    void cautions_speakOfNoLabour() {
+        BOOK.terminations()
+                .forEach(row -> assertFalse(
+                        row.work().caution().contains("minute"),
+                        row.id() + ": " + row.work().caution()));
     }
 
     /** In a join each strand makes half of the number on its side (29 CFR 1926.251(d)): 8 are 4 and 4, 10 tapered 5 and 2. */
