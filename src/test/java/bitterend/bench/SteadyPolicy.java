@@ -23,13 +23,14 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A way to choose what a week's pieces come off. */
 interface SteadyPolicy {
     Length LOSS = new Length(10);
 
-    /** Cuts a week. */
-    void cut(SteadyRack rack, List<Length> pieces);
+    /** Cuts a week; the pieces for which there is no rope, which are late. */
+    List<Length> cut(SteadyRack rack, List<Length> pieces);
 
     /** By the coil curve. */
     static SteadyPolicy ours(SteadyRope rope, List<List<Length>> past) {
@@ -83,14 +84,14 @@ interface SteadyPolicy {
             rack.coils().forEach(coil -> there.add(new long[] {coil.mm(), 0}));
         }
 
-        void cut(List<Length> pieces) {
+        List<Length> cut(List<Length> pieces) {
+            List<Length> late = new ArrayList<>();
             for (Length piece : pieces) {
-                long[] coil = there.stream()
+                there.stream()
                         .filter(each -> each[0] >= piece.mm())
                         .min(Comparator.comparingLong(each -> each[0]))
-                        .orElseGet(this::open);
-                coil[0] = Math.max(0, coil[0] - piece.mm() - LOSS.mm());
-                coil[1] = 1;
+                        .or(() -> open(piece))
+                        .ifPresentOrElse(coil -> take(coil, piece), () -> late.add(piece));
             }
             int fetched = (int) there.stream().filter(each -> each[1] == 1).count();
             List<Length> left = there.stream()
@@ -98,14 +99,25 @@ interface SteadyPolicy {
                     .map(each -> new Length(each[0]))
                     .toList();
             rack.after(left, opened, fetched);
+            return late;
         }
 
-        private long[] open() {
-            int size = rope.reels().size() - 1;
-            opened[size]++;
-            long[] reel = {rope.reels().get(size) * 1000L, 0};
-            there.add(reel);
-            return reel;
+        private static void take(long[] coil, Length piece) {
+            coil[0] = Math.max(0, coil[0] - piece.mm() - LOSS.mm());
+            coil[1] = 1;
+        }
+
+        /** The size that is cheapest by the metre, of those that are there and hold the piece. */
+        private Optional<long[]> open(Length piece) {
+            for (int size = rope.reels().size() - 1; size >= 0; size--) {
+                if (opened[size] < rack.available(size) && rope.reels().get(size) * 1000L >= piece.mm()) {
+                    opened[size]++;
+                    long[] reel = {rope.reels().get(size) * 1000L, 0};
+                    there.add(reel);
+                    return Optional.of(reel);
+                }
+            }
+            return Optional.empty();
         }
     }
 
@@ -126,18 +138,19 @@ interface SteadyPolicy {
         }
 
         @Override
-        public void cut(SteadyRack rack, List<Length> pieces) {
+        public List<Length> cut(SteadyRack rack, List<Length> pieces) {
             if (pieces.isEmpty()) {
                 rack.after(rack.coils(), new int[rope.reels().size()], 0);
-                return;
+                return List.of();
             }
             StockValue today = worth.apply(rack);
             PackingProblem problem = problem(rack, pieces, today);
             Effort effort = new Effort(AGES, WORK, 1, 1, () -> false, progress -> {});
             var packing = new StudyStrategy().pack(problem, effort).packing();
-            if (packing.places().size() < pieces.size()) {
-                throw new IllegalStateException("pieces were left out");
-            }
+            List<Length> late = problem.pieces().stream()
+                    .filter(piece -> !packing.places().containsKey(piece.id()))
+                    .map(piece -> piece.finished().roundedDown())
+                    .toList();
             Map<String, RunLoad[]> loads = new PlanPrice(problem).loads(packing);
             List<Length> left = new ArrayList<>();
             int[] opened = new int[rope.reels().size()];
@@ -158,6 +171,7 @@ interface SteadyPolicy {
                 }
             }
             rack.after(left, opened, fetched);
+            return late;
         }
 
         private PackingProblem problem(SteadyRack rack, List<Length> pieces, StockValue today) {
@@ -176,7 +190,8 @@ interface SteadyPolicy {
                         mark, left -> left.isShorterThan(whole) ? min(today.of(left), share(paid, left, whole)) : paid);
                 long sum =
                         pieces.stream().mapToLong(each -> each.mm() + LOSS.mm()).sum();
-                for (long n = Math.min(pieces.size(), 2 * (sum / whole.mm() + 1) + 1); n > 0; n--) {
+                long most = Math.min(pieces.size(), 2 * (sum / whole.mm() + 1) + 1);
+                for (long n = Math.min(rack.available(size), most); n > 0; n--) {
                     reels.add(reel(mark + " no. " + n, mark, whole, true));
                 }
             }

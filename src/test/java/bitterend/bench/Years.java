@@ -36,12 +36,19 @@ final class Years implements Callable<Integer> {
     @Option(names = "--only")
     private String only = "";
 
+    @Option(names = "--short")
+    private int shortBy = -1;
+
+    @Option(names = "--lead")
+    private int lead = 3;
+
     @Spec
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    /** What a policy came to: money in 1/1000 minor unit, coils when it ended, coils and reels fetched by it. */
-    private record Came(double money, int coils, long fetched) {}
+    /** What a policy came to: money in 1/1000 minor unit, coils when it ended, coils and reels fetched by it, weeks
+     * that pieces had to wait for rope. */
+    private record Came(double money, int coils, long fetched, long late) {}
 
     @Override
     public Integer call() {
@@ -49,7 +56,11 @@ final class Years implements Callable<Integer> {
         Benchmarks.positive(spec, "YEARS", years);
         out().println(years + " years after one of warm-up, " + draws
                 + " draws; per metre used, in % of the price of rope: coils first above the bare price, then the difference"
-                + " to it +- standard error; [coils at the end, fetched a year]");
+                + " to it +- standard error; [coils at the end, fetched a year, weeks waited by a hundred pieces]"
+                + (shortBy < 0
+                        ? ""
+                        : "; full reels of a size for " + (lead + 1) + " weeks and one more, less " + shortBy + ", "
+                                + lead + " weeks on the way"));
         for (SteadyRope rope : SteadyRope.all()) {
             if (rope.name().contains(only)) {
                 row(rope);
@@ -88,6 +99,9 @@ final class Years implements Callable<Integer> {
                             .sum()
                     / 1000.0
                     * rope.price().millisPerMetre();
+            long cut = weeks.subList(YEAR, (1 + years) * YEAR).stream()
+                    .mapToLong(List::size)
+                    .sum();
             double reference = 0;
             for (var policy : policies(rope).entrySet()) {
                 Came came = live(rope, policy.getValue().apply(past), weeks);
@@ -95,38 +109,69 @@ final class Years implements Callable<Integer> {
                 differences
                         .computeIfAbsent(policy.getKey(), name -> new ArrayList<>())
                         .add(100 * (came.money() - reference) / bare);
-                double[] sum = sums.computeIfAbsent(policy.getKey(), name -> new double[2]);
+                double[] sum = sums.computeIfAbsent(policy.getKey(), name -> new double[3]);
                 sum[0] += came.coils();
                 sum[1] += (double) came.fetched() / years;
+                sum[2] += 100.0 * came.late() / cut;
             }
             above += 100 * (reference / bare - 1) / draws;
         }
         StringBuilder line = new StringBuilder(
                 String.format(Locale.ROOT, "%-11s %4d past pieces, %.2f", rope.name(), pieces / draws, above));
         differences.forEach((name, each) -> {
-            double[] sum = sums.getOrDefault(name, new double[2]);
+            double[] sum = sums.getOrDefault(name, new double[3]);
             line.append(String.format(
                     Locale.ROOT,
-                    "; %s %s[%.1f, %.0f]",
+                    "; %s %s[%.1f, %.0f, %.1f]",
                     name,
                     name.equals(REFERENCE) ? "" : String.format(Locale.ROOT, "%+.2f +- %.2f ", mean(each), error(each)),
                     sum[0] / draws,
-                    sum[1] / draws));
+                    sum[1] / draws,
+                    sum[2] / draws));
         });
         out().println(line);
     }
 
     private Came live(SteadyRope rope, SteadyPolicy policy, List<List<Length>> weeks) {
-        SteadyRack rack = new SteadyRack(rope);
+        SteadyRack rack = new SteadyRack(rope, shelf(rope));
         SteadyPolicy coilsFirst = SteadyPolicy.coilsFirst(rope);
-        weeks.subList(0, YEAR).forEach(week -> coilsFirst.cut(rack, week));
+        List<Length> waiting = new ArrayList<>();
+        weeks.subList(0, YEAR).forEach(week -> cut(rack, coilsFirst, week, waiting));
         rack.count(0);
         int end = (1 + years) * YEAR;
-        weeks.subList(YEAR, end).forEach(week -> policy.cut(rack, week));
+        long late = 0;
+        for (List<Length> week : weeks.subList(YEAR, end)) {
+            cut(rack, policy, week, waiting);
+            late += waiting.size();
+        }
         int coils = rack.coils().size();
         long fetched = rack.touched();
-        weeks.subList(end, weeks.size()).forEach(week -> coilsFirst.cut(rack, week));
-        return new Came(rack.spent(), coils, fetched);
+        weeks.subList(end, weeks.size()).forEach(week -> cut(rack, coilsFirst, week, waiting));
+        rack.endless();
+        cut(rack, coilsFirst, List.of(), waiting);
+        return new Came(rack.spent(), coils, fetched, late);
+    }
+
+    /** Reels for the mean use until the next ones come and one more, less what the shelf is short by; at least one. */
+    private SteadyRack.Shelf shelf(SteadyRope rope) {
+        if (shortBy < 0) {
+            return SteadyRack.Shelf.ENDLESS;
+        }
+        long used = rope.weeks(1_000, PAST).stream()
+                .flatMap(List::stream)
+                .mapToLong(Length::mm)
+                .sum();
+        long reel = rope.usual().mm() * PAST;
+        int level = (int) -Math.floorDiv(-used * (lead + 1), reel) + 1 - shortBy;
+        return new SteadyRack.Shelf(Math.max(1, level), lead);
+    }
+
+    /** What waits from the weeks before goes first. */
+    private static void cut(SteadyRack rack, SteadyPolicy policy, List<Length> week, List<Length> waiting) {
+        List<Length> all = new ArrayList<>(waiting);
+        all.addAll(week);
+        waiting.clear();
+        waiting.addAll(policy.cut(rack, all));
     }
 
     private static double mean(List<Double> each) {
