@@ -115,7 +115,7 @@ public final class HoldOutComparison {
     private Result.Means means(int option) {
         Length useful = new Length(useful() / reporting.size());
         long worth = study.rope().price().of(useful).millis();
-        long avoidable = StandardErrors.mean(
+        long avoidable = StandardErrors.meanAtMost(
                 values(each -> outcome(each, option).avoidable().millis()));
         return new Result.Means(
                 useful,

@@ -21,6 +21,11 @@ final class StandardErrors {
         return values.length == 0 ? 0 : Math.floorDiv(Arrays.stream(values).reduce(0, Math::addExact), values.length);
     }
 
+    /** The mean, rounded up: for what is saved at most. */
+    static long meanAtMost(long[] values) {
+        return values.length == 0 ? 0 : -Math.floorDiv(-Arrays.stream(values).reduce(0, Math::addExact), values.length);
+    }
+
     /** The value that this share of all values, in per cent, does not exceed: the nearest rank. */
     static long percentile(long[] values, int percent) {
         long[] sorted = values.clone();

@@ -32,6 +32,7 @@ final class PlanReader {
     private static final Pattern MILLISECONDS = Pattern.compile("([0-9]{1,15}) ms");
     private static final Pattern BY_CLASS = Pattern.compile("[0-9]{1,18}( [0-9]{1,18}){4}");
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
+    private static final Pattern SCALE = Pattern.compile("[1-9][0-9]{0,17}");
 
     private static final String[] OLDER_MEMBERS = {
         "format",
@@ -202,7 +203,7 @@ final class PlanReader {
                 bound.texts("ropes"),
                 cost(fields, "best"),
                 cost(fields, "root"),
-                Math.max(1, whole(fields, "scale")),
+                scale(fields),
                 Undone.of(byClass(fields, "undone")),
                 byClass(fields, "undonePrices"),
                 bound.objects("duals").stream().map(PlanReader::dual).toList(),
@@ -235,6 +236,14 @@ final class PlanReader {
 
     private Cost cost(Fields fields, String name) {
         return fields.require(name, money::parseExact, Cost.ZERO);
+    }
+
+    /** What numbers of a proof are counted in: parts of a thousandth of a coin, one or more. */
+    static long scale(Fields fields) {
+        Reading<Long> reading = text -> SCALE.matcher(text).matches()
+                ? Parsed.of(Long.parseLong(text))
+                : Parsed.refused("a whole number from 1 on");
+        return fields.require("scale", reading, 1L);
     }
 
     static long whole(Fields fields, String name) {

@@ -37,7 +37,7 @@ final class ProofReader {
                             "two cases behind every statement, at most " + ProofTree.DEEPEST + " one in another");
             return ProofNode.EMPTY;
         });
-        return new ProofTree(lines, Math.max(1, number(proof.fields(), "scale")), prices, root);
+        return new ProofTree(lines, PlanReader.scale(proof.fields()), prices, root);
     }
 
     private static PriceList prices(JsonObject list) {

@@ -27,6 +27,16 @@ public record Cost(long millis) implements Comparable<Cost> {
         return new Money(Math.floorDiv(Math.addExact(millis, MILLIS_PER_MINOR / 2), MILLIS_PER_MINOR));
     }
 
+    /** To the minor unit below: what nothing costs less than. */
+    public Money roundedDown() {
+        return new Money(Math.floorDiv(millis, MILLIS_PER_MINOR));
+    }
+
+    /** To the minor unit above: what is saved at most. */
+    public Money roundedUp() {
+        return new Money(-Math.floorDiv(-millis, MILLIS_PER_MINOR));
+    }
+
     @Override
     public int compareTo(Cost other) {
         return Long.compare(millis, other.millis);

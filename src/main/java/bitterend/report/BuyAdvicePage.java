@@ -54,8 +54,8 @@ public final class BuyAdvicePage {
         }
         return best.bound().equals(Cost.ZERO)
                 ? " Nothing is proven about how much less another set could cost."
-                : " Proven: no set costs less than " + figures.money(best.bound()) + ", so at most "
-                        + figures.money(best.cost().minus(best.bound())) + " could be saved.";
+                : " Proven: no set costs less than " + figures.atLeast(best.bound()) + ", so at most "
+                        + figures.atMost(best.cost().minus(best.bound())) + " could be saved.";
     }
 
     private void lines(Writing page, Orders orders, Purchase best) {

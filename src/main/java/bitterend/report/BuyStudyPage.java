@@ -159,7 +159,7 @@ public final class BuyStudyPage {
                         + " more scenarios, that of history only with more weeks. Figures per scenario: "
                         + figures.length(verdict.chosen().perScenario().useful()) + " in pieces.",
                 "Better packings of the weeks could have saved at most "
-                        + words.percent(verdict.chosen().perScenario().gap())
+                        + words.percentAtMost(verdict.chosen().perScenario().gap())
                         + " % of the rope in the pieces; matched sets, certificates and substitutes are not looked at.");
     }
 

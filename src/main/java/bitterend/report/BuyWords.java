@@ -103,6 +103,10 @@ final class BuyWords {
         return figures.currency().currency() + (figures.units() == bitterend.measure.Units.METRIC ? "/m" : "/ft");
     }
 
+    String percentAtMost(Ratio share) {
+        return figures.percentAtMost(share.numerator(), share.denominator(), 1);
+    }
+
     String percent(Ratio share) {
         return figures.percent(share.numerator(), share.denominator(), 1);
     }

@@ -116,6 +116,16 @@ public record Figures(Units units, MoneyText currency) {
         return currency.print(cost);
     }
 
+    /** What nothing costs less than, with the currency: rounded down to the smallest coin. */
+    public String atLeast(Cost cost) {
+        return currency.print(cost.roundedDown());
+    }
+
+    /** What is saved at most, with the currency: rounded up to the smallest coin. */
+    public String atMost(Cost cost) {
+        return currency.print(cost.roundedUp());
+    }
+
     /** For a column that names the currency. */
     public String bare(Money money) {
         return BigDecimal.valueOf(money.minor(), currency.minorDigits()).toPlainString();
@@ -127,12 +137,20 @@ public record Figures(Units units, MoneyText currency) {
 
     /** A share in per cent, {@code 12.3}; a dash when there is no whole. */
     public String percent(long part, long whole, int digits) {
-        if (whole == 0) {
-            return "-";
-        }
-        return BigDecimal.valueOf(part)
-                .movePointRight(2)
-                .divide(BigDecimal.valueOf(whole), digits, RoundingMode.HALF_UP)
-                .toPlainString();
+        return percent(part, whole, digits, RoundingMode.HALF_UP);
+    }
+
+    /** A share that is not exceeded, in per cent, rounded up; a dash when there is no whole. */
+    public String percentAtMost(long part, long whole, int digits) {
+        return percent(part, whole, digits, RoundingMode.CEILING);
+    }
+
+    private static String percent(long part, long whole, int digits, RoundingMode rounding) {
+        return whole == 0
+                ? "-"
+                : BigDecimal.valueOf(part)
+                        .movePointRight(2)
+                        .divide(BigDecimal.valueOf(whole), digits, rounding)
+                        .toPlainString();
     }
 }

@@ -83,11 +83,12 @@ public final class Proof {
             return isNothing(cost.minus(shown))
                     ? "Proven best: " + less + "."
                     : "Best by search: " + less + ". A proof that can be worked out again reaches "
-                            + figures.money(shown) + ".";
+                            + figures.atLeast(shown) + ".";
         }
-        return plans + ropes + " can cost less than " + figures.money(best) + ". This one costs " + figures.money(cost)
-                + ": at the very most " + figures.money(avoidable) + " could be avoided, a gap of "
-                + figures.percent(
+        return plans + ropes + " can cost less than " + figures.atLeast(best) + ". This one costs "
+                + figures.money(cost)
+                + ": at the very most " + figures.atMost(avoidable) + " could be avoided, a gap of "
+                + figures.percentAtMost(
                         avoidable.millis(),
                         sum(bounds, bound -> worth(bound.ropes())).millis(),
                         2)
@@ -98,7 +99,7 @@ public final class Proof {
     private String reaching(Cost best, Cost shown) {
         return isNothing(best.minus(shown))
                 ? ""
-                : " A proof that can be worked out again reaches " + figures.money(shown) + ".";
+                : " A proof that can be worked out again reaches " + figures.atLeast(shown) + ".";
     }
 
     private static Cost sum(List<Bound> bounds, Function<Bound, Cost> part) {
@@ -116,12 +117,12 @@ public final class Proof {
         return new Row(
                 ropes,
                 figures.bare(cost.rounded()),
-                figures.bare(bound.best().rounded()),
-                best ? bestOf(cost, bound) : figures.bare(avoidable.rounded()),
+                figures.bare(bound.best().roundedDown()),
+                best ? bestOf(cost, bound) : figures.bare(avoidable.roundedUp()),
                 best ? "" : metres(bound, avoidable),
                 best
                         ? ""
-                        : figures.percent(
+                        : figures.percentAtMost(
                                 avoidable.millis(), worth(bound.ropes()).millis(), 2));
     }
 

@@ -23,6 +23,7 @@ final class PageGoldensTest {
     /** A day and time that a narrow column breaks in two. */
     private static final Pattern BROKEN_CLOCK =
             Pattern.compile("20\\d\\d-\\d\\d-\\d(?= )|(?m)(?<=^ {8,20})\\d \\d\\d:\\d\\d");
+
     private static final Pattern HEAD = Pattern.compile("head of the ledger: \\S+");
 
     @TempDir
@@ -41,7 +42,7 @@ final class PageGoldensTest {
         page(0, "explain-reel", "plan", shop, "--explain", "E9");
         page(0, "shares", "plan", shop, "--shares");
         page(0, "value", "value", shop);
-        page(4, "buy", "buy", shop, "--time", "2s");
+        page(4, "buy", "buy", shop, "--time", "90s");
         run(0, "stock", "post", shop, "--reel", "E8", "--plan", "1", "--who", "Ada");
         page(0, "stock-list", "stock", "list", shop);
         page(0, "stock-history", "stock", "history", shop, "E8");
@@ -67,14 +68,17 @@ final class PageGoldensTest {
         shop = DemoShop.copy("gannet-loft", folder).toString();
         String filed = folder.resolve("filed.json").toString();
         String request = Path.of(shop, "requests", "Q-2602.json").toString();
+        Path orders = Path.of(shop, "orders.csv");
+        String headings = Files.readAllLines(orders).get(0) + "\n";
+        Files.delete(Path.of(shop, "pins.csv"));
+        Files.writeString(orders, headings);
         run(0, "quote", shop, request, "--out", filed);
         page(0, "quote-inside", "quote", shop, request);
         Files.writeString(
-                Path.of(shop, "orders.csv"),
-                Files.readAllLines(Path.of(shop, "orders.csv")).get(0)
-                        + "\nQ-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
+                orders,
+                headings
+                        + "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
                         + ",2026-03-04,2,,,,,,,,,,from the quote\n");
-        Files.delete(Path.of(shop, "pins.csv"));
         run(0, "stock", "open", shop);
         run(0, "plan", shop, "--effort", "reproducible");
         run(0, "stock", "post", shop, "--all", "--who", "Ada");
@@ -106,7 +110,8 @@ final class PageGoldensTest {
             all.addAll(List.of("--units", units));
             String page = run(code, all.toArray(String[]::new)).out();
             page = CLOCK.matcher(page).replaceAll("DAY AND TIME    ");
-            page = BROKEN_CLOCK.matcher(page).replaceAll(found -> "T".repeat(found.group().length()));
+            page = BROKEN_CLOCK.matcher(page).replaceAll(found -> "T"
+                    .repeat(found.group().length()));
             page = HEAD.matcher(page).replaceAll("head of the ledger: HEAD");
             Golden.check(
                     String.format(Locale.ROOT, "pages/%s-%s.txt", name, units),

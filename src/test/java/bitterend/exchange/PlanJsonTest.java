@@ -75,6 +75,23 @@ final class PlanJsonTest {
         assertEquals("/draws/0", findings.sorted().get(1).place());
     }
 
+    /** A bound is counted in parts of a thousandth of a coin; in no parts at all it would be a bound of anything. */
+    @Test
+    void scaleOfNothing_isRefused(@TempDir Path folder) throws IOException {
+        String text = java.util.stream.IntStream.range(0, 50)
+                .mapToObj(seed -> PlanJson.text(randomDocument(new Random(seed))))
+                .filter(plan -> plan.contains("\"scale\""))
+                .findFirst()
+                .orElseThrow();
+        for (String scale : List.of("0", "-1")) {
+            Files.writeString(
+                    folder.resolve("plan.json"), text.replaceFirst("\"scale\": [0-9]+", "\"scale\": " + scale));
+            Findings findings = new Findings();
+            assertTrue(PlanJson.read(folder.resolve("plan.json"), findings).isEmpty());
+            assertEquals("scale", findings.sorted().get(0).field(), scale);
+        }
+    }
+
     @Test
     void planInTheOlderForm_isStillReadWithoutItsBounds(@TempDir Path folder) throws IOException {
         Files.writeString(

@@ -72,7 +72,9 @@ final class ProofFormTest {
     void wrongNumbers_areTold() throws JsonProcessingException {
         assertTrue(fields(told(json -> node(json, 0).put("mm", -1))).contains("mm"));
         assertTrue(fields(told(json -> node(json, 0).put("mm", "many"))).contains("mm"));
-        assertTrue(fields(told(json -> json.put("scale", "1 2"))).contains("scale"));
+        for (String scale : List.of("1 2", "0", "-1", "00")) {
+            assertTrue(fields(told(json -> json.put("scale", scale))).contains("scale"), scale);
+        }
         assertTrue(fields(told(json -> json.put("answer", 42))).contains("answer"));
     }
 
