@@ -2,9 +2,11 @@ package bitterend.quoting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Money;
+import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
@@ -16,6 +18,7 @@ import bitterend.packing.strategy.GreedyStrategy;
 import bitterend.quoting.PlanShares.OrderShare;
 import bitterend.shops.RandomShop;
 import bitterend.shops.ShopSize;
+import bitterend.stock.Reel;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -50,5 +53,38 @@ final class PlanSharesTest {
                 shares.forEach(share -> assertFalse(share.proven()));
             }
         }
+    }
+
+    /** A customer pays for none of the rope that is his own, and for all of ours. */
+    @Test
+    void ropeInThePieces_isOursAlone() {
+        int own = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            PackingProblem problem = RandomShop.of(seed, ShopSize.DAY);
+            CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1)));
+            Map<String, String> orders = new TreeMap<>();
+            problem.pieces().forEach(piece -> orders.put(piece.id(), piece.order()));
+            Map<String, Cost> worth = new TreeMap<>();
+            for (ReelDraw draw : plan.draws()) {
+                Reel reel = problem.reel(draw.reel());
+                for (Cut cut : draw.cuts()) {
+                    Cost ours = problem.rope(reel.rope()).price().of(cut.length());
+                    own += reel.custody().isCustomersOwn() ? 1 : 0;
+                    worth.merge(
+                            reel.rope() + " " + orders.get(cut.piece()),
+                            reel.custody().isCustomersOwn() ? Cost.ZERO : ours,
+                            Cost::plus);
+                }
+            }
+            Map<String, Money> wanted = new TreeMap<>();
+            worth.forEach((key, cost) -> wanted.put(key, cost.rounded()));
+            Map<String, Money> told = new TreeMap<>();
+            PlanShares.of(problem, plan).stream()
+                    .filter(share -> share.ropes().size() == 1)
+                    .forEach(share -> told.put(share.ropes().get(0) + " " + share.order(), share.worth()));
+            wanted.keySet().retainAll(told.keySet());
+            assertEquals(wanted, told, "seed " + seed);
+        }
+        assertTrue(own > 0, "no customer's rope was cut");
     }
 }

@@ -200,6 +200,17 @@ final class QuoterTest {
         assertEquals(new Cost(9_800_000), found.asked().waste());
     }
 
+    /** Within a leeway of forty steps or fewer every step is looked at: 5 m is three of them below 5.003 m. */
+    @Test
+    void everyStepOfASmallLeeway_isLookedAt() {
+        Quote quote = new Counter(PlainShop.of(0, 1_000_000))
+                .reel(10_000)
+                .line("1", 5_003, 2, new Leeway(new Length(6), new Length(6), 0, 0))
+                .quote();
+        assertEquals(
+                new Length(5_000), quote.neighbours().get(0).better().finished().roundedUp());
+    }
+
     /** Reels of 10 hold three of 3.3 m: with three the reel is full, with four the next is opened for one. */
     @Test
     void quantityWithinTheLeeway_isFoundWhereItFillsTheReel() {

@@ -52,6 +52,19 @@ final class ProofTest {
         assertTrue(searched.sentence().endsWith("worked out again reaches 0.00 EUR."), searched.sentence());
     }
 
+    /** Half a coin more than a coin may be avoided: two coins at the most, and a bound is never rounded up. */
+    @Test
+    void avoidable_isRoundedUp_andTheBoundDown() {
+        Cost braid = costOf("DB12");
+        Cost bound = braid.minus(new Cost(Cost.MILLIS_PER_MINOR + 1));
+        Proof proof =
+                proof(List.of(new Bound(List.of("DB12"), bound, bound, 1, Undone.NONE, Bound.noPrices(), List.of())));
+        Figures figures = new Figures(Units.METRIC, new MoneyText("EUR", 2));
+        Proof.Row row = proof.rows().get(0);
+        assertEquals("0.02", row.avoidable());
+        assertEquals(figures.bare(bound.roundedDown()), row.bound());
+    }
+
     @Test
     void gap_isOfTheRopesWhoseBoundIsKnown_andTheOtherSaysSo() {
         Cost braid = costOf("DB12");

@@ -9,11 +9,14 @@ import bitterend.measure.Units;
 import bitterend.report.DayOnTheBench;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
+import bitterend.report.PlanView;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -28,6 +31,22 @@ final class TagPageTest {
         for (Tag tag : tags) {
             String text = decoded(tag.code());
             assertTrue(text.startsWith("piece " + tag.title() + " reel "), text);
+        }
+    }
+
+    /** Reel, lot and cut length as the plan has them: what a trace of the lot starts from. */
+    @Test
+    void codeOfATag_namesReelLotAndLength() throws ReaderException {
+        PlanView view = DayOnTheBench.view();
+        Map<String, String> wanted = new HashMap<>();
+        view.plan().draws().forEach(draw -> draw.cuts()
+                .forEach(cut -> wanted.put(
+                        cut.piece(),
+                        "piece " + cut.piece() + " reel " + draw.reel() + " lot "
+                                + view.problem().reel(draw.reel()).lot() + " cut "
+                                + cut.length().mm() + " mm")));
+        for (Tag tag : new Tags(view, FIGURES, List.of()).all()) {
+            assertEquals(wanted.get(tag.title()), decoded(tag.code()));
         }
     }
 
