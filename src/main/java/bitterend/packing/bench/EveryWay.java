@@ -39,11 +39,11 @@ public final class EveryWay {
         rack = new RackState(bench);
         order = IntStream.range(0, bench.jobs.length)
                 .boxed()
-                .sorted(Comparator.comparingInt((Integer job) -> bench.urgency[bench.jobs[job][0]])
+                .sorted(Comparator.comparingInt((Integer job) -> bench.pieceTable.urgency[bench.jobs[job][0]])
                         .thenComparing(job -> bench.isSet(job))
                         .thenComparing(job -> -bench.sizeOfJob(job))
-                        .thenComparing(job -> bench.kindOf[bench.jobs[job][0]])
-                        .thenComparing(job -> bench.orderOf[bench.jobs[job][0]]))
+                        .thenComparing(job -> bench.pieceTable.kindOf[bench.jobs[job][0]])
+                        .thenComparing(job -> bench.pieceTable.orderOf[bench.jobs[job][0]]))
                 .mapToInt(Integer::intValue)
                 .toArray();
         asBefore = new boolean[order.length];
@@ -83,11 +83,11 @@ public final class EveryWay {
         int b = bench.jobs[other][0];
         return !bench.isSet(one)
                 && !bench.isSet(other)
-                && bench.kindOf[a] == bench.kindOf[b]
-                && bench.orderOf[a] == bench.orderOf[b]
-                && bench.urgency[a] == bench.urgency[b]
-                && bench.weight[a] == bench.weight[b]
-                && bench.earlier[a] == bench.earlier[b];
+                && bench.pieceTable.kindOf[a] == bench.pieceTable.kindOf[b]
+                && bench.pieceTable.orderOf[a] == bench.pieceTable.orderOf[b]
+                && bench.pieceTable.urgency[a] == bench.pieceTable.urgency[b]
+                && bench.pieceTable.weight[a] == bench.pieceTable.weight[b]
+                && bench.pieceTable.earlier[a] == bench.pieceTable.earlier[b];
     }
 
     /** Reels of one number are alike while neither is touched. */
@@ -99,16 +99,16 @@ public final class EveryWay {
     }
 
     private Object signature(int r) {
-        int first = bench.firstRun[r];
-        boolean named = IntStream.of(bench.earlier).anyMatch(earlier -> earlier == r);
-        if (first == bench.firstRun[r + 1] || named) {
+        int first = bench.runTable.firstRun[r];
+        boolean named = IntStream.of(bench.pieceTable.earlier).anyMatch(earlier -> earlier == r);
+        if (first == bench.runTable.firstRun[r + 1] || named) {
             return List.of(r);
         }
         BitSet homes = new BitSet();
         for (int p = 0; p < bench.pieces; p++) {
             homes.set(p, bench.isHome(p, first));
         }
-        return List.of(bench.alike[first], homes);
+        return List.of(bench.runTable.alike[first], homes);
     }
 
     private void decide(int j) {
@@ -139,7 +139,7 @@ public final class EveryWay {
     }
 
     private void leave(int job, int sign) {
-        undone[bench.urgency[bench.jobs[job][0]] - 1] += sign * bench.weightOfJob(job);
+        undone[bench.pieceTable.urgency[bench.jobs[job][0]] - 1] += sign * bench.weightOfJob(job);
     }
 
     private void placeOne(int j, int piece) {
@@ -173,12 +173,12 @@ public final class EveryWay {
 
     /** Whether an untouched reel before this one, which is untouched too, is like it. */
     private boolean isSecondTwin(int run) {
-        int reel = bench.reelOf[run];
-        if (!rack.isUntouched(reel)) {
+        int reel = bench.runTable.reelOf[run];
+        if (!rack.draws.isUntouched(reel)) {
             return false;
         }
         for (int other = 0; other < reel; other++) {
-            if (twinOf[other] == twinOf[reel] && rack.isUntouched(other)) {
+            if (twinOf[other] == twinOf[reel] && rack.draws.isUntouched(other)) {
                 return true;
             }
         }

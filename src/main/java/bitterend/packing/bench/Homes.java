@@ -34,7 +34,7 @@ public final class Homes {
     static Homes byId(Workbench bench) {
         int[] runs = IntStream.range(0, bench.runs)
                 .boxed()
-                .sorted(Comparator.comparing(run -> bench.runId[run]))
+                .sorted(Comparator.comparing(run -> bench.runTable.runId[run]))
                 .mapToInt(Integer::intValue)
                 .toArray();
         return new Homes(bench, runs, true);
@@ -47,8 +47,9 @@ public final class Homes {
 
     /** The runs that would take a piece; not to be changed. */
     public int[] of(int piece) {
-        return ofKind.computeIfAbsent(bench.kindOf[piece], kind -> runs().filter(run -> bench.isHome(piece, run))
-                .toArray());
+        return ofKind.computeIfAbsent(
+                bench.pieceTable.kindOf[piece],
+                kind -> runs().filter(run -> bench.isHome(piece, run)).toArray());
     }
 
     /** The runs of each lot (or reel) that might hold a set, as far as any of its pieces goes; those of a single piece. */
@@ -71,6 +72,6 @@ public final class Homes {
     }
 
     private String nameOf(int job, List<Integer> holder) {
-        return PlanPrice.holderOf(bench.bondOf[job], bench.problem.reels().get(bench.reelOf[holder.get(0)]));
+        return PlanPrice.holderOf(bench.bondOf[job], bench.problem.reels().get(bench.runTable.reelOf[holder.get(0)]));
     }
 }

@@ -57,7 +57,7 @@ public final class Insertion {
         round++;
         List<Integer> left = new ArrayList<>();
         for (int job : jobs) {
-            int kind = bench.kindOf[bench.jobs[job][0]];
+            int kind = bench.pieceTable.kindOf[bench.jobs[job][0]];
             if (hopeless[kind] == round) {
                 left.add(job);
             } else if (!insert(job, choice)) {
@@ -170,11 +170,11 @@ public final class Insertion {
 
     /** Whether nothing is cut from the reel and this question has come by another that is alike. */
     private boolean isKnown(int piece, int run) {
-        if (bench.earlier[piece] != Workbench.NONE || !rack.isUntouched(bench.reelOf[run])) {
+        if (bench.pieceTable.earlier[piece] != Workbench.NONE || !rack.draws.isUntouched(bench.runTable.reelOf[run])) {
             return false;
         }
-        boolean known = seen[bench.alike[run]] == asked;
-        seen[bench.alike[run]] = asked;
+        boolean known = seen[bench.runTable.alike[run]] == asked;
+        seen[bench.runTable.alike[run]] = asked;
         return known;
     }
 

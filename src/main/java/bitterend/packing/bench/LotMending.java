@@ -37,7 +37,7 @@ public final class LotMending {
             int piece = p;
             packing.placeOf(bench.piece(p).id()).ifPresent(run -> {
                 rack.place(piece, bench.numberOf(run));
-                bySize.computeIfAbsent(bench.sizeNumber(piece), size -> new ArrayList<>())
+                bySize.computeIfAbsent(bench.pieceTable.sizeNumber(piece), size -> new ArrayList<>())
                         .add(piece);
             });
         }
@@ -80,7 +80,7 @@ public final class LotMending {
         boolean changed = false;
         for (int p = 0; p < bench.pieces && mayGoOn(); p++) {
             if (rack.isPlanned(p) && isSplit(p)) {
-                for (int other : bySize.getOrDefault(bench.sizeNumber(p), List.of())) {
+                for (int other : bySize.getOrDefault(bench.pieceTable.sizeNumber(p), List.of())) {
                     changed |= mayGoOn() && swap(p, other);
                 }
             }
@@ -90,12 +90,12 @@ public final class LotMending {
 
     /** Whether the order of a piece takes rope from other lots too. */
     private boolean isSplit(int piece) {
-        int order = bench.orderOf[piece];
+        int order = bench.pieceTable.orderOf[piece];
         return order != Workbench.NONE && rack.lots.isSplit(order, lotOf(piece));
     }
 
     private int lotOf(int piece) {
-        return bench.lotOf[rack.runOf(piece)];
+        return bench.runTable.lotOf[rack.runOf(piece)];
     }
 
     private boolean swapRuns() {
@@ -103,8 +103,9 @@ public final class LotMending {
         for (int run = 0; run < bench.runs; run++) {
             boolean worthwhile = !isEmpty(run) && mayGoOn();
             for (int other = 0; worthwhile && other < bench.runs; other++) {
-                boolean differ =
-                        mayGoOn() && bench.lotOf[run] != bench.lotOf[other] && bench.ropeOf(run) == bench.ropeOf(other);
+                boolean differ = mayGoOn()
+                        && bench.runTable.lotOf[run] != bench.runTable.lotOf[other]
+                        && bench.ropeOf(run) == bench.ropeOf(other);
                 if (differ && !isEmpty(run) && fit(run, other)) {
                     changed |= swapContents(run, other);
                 }
@@ -150,13 +151,13 @@ public final class LotMending {
 
     /** Whether it is the only piece of a split order on its lot. */
     private boolean isStray(int piece) {
-        int order = bench.orderOf[piece];
+        int order = bench.pieceTable.orderOf[piece];
         return order != Workbench.NONE && rack.lots.isStray(order, lotOf(piece));
     }
 
     /** Whether the order of a stray piece takes rope from the lot of a run of the same rope. */
     private boolean isWantedOn(int piece, int run) {
-        return rack.lots.uses(bench.orderOf[piece], bench.lotOf[run])
+        return rack.lots.uses(bench.pieceTable.orderOf[piece], bench.runTable.lotOf[run])
                 && bench.ropeOf(run) == bench.ropeOf(rack.runOf(piece));
     }
 
@@ -178,7 +179,9 @@ public final class LotMending {
     }
 
     private boolean swap(int one, int other) {
-        if (bench.orderOf[one] == bench.orderOf[other] || lotOf(one) == lotOf(other) || trials <= 0) {
+        if (bench.pieceTable.orderOf[one] == bench.pieceTable.orderOf[other]
+                || lotOf(one) == lotOf(other)
+                || trials <= 0) {
             return false;
         }
         trials--;

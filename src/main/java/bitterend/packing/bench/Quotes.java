@@ -41,7 +41,7 @@ final class Quotes {
     /** The price, or {@link #UNKNOWN}. */
     long of(int kind, int run) {
         OfKind known = kind < kinds.length ? kinds[kind] : null;
-        return known == null || known.after[run] != change[bench.reelOf[run]] ? UNKNOWN : known.prices[run];
+        return known == null || known.after[run] != change[bench.runTable.reelOf[run]] ? UNKNOWN : known.prices[run];
     }
 
     void put(int kind, int run, long price) {
@@ -54,6 +54,6 @@ final class Quotes {
             kinds[kind] = known;
         }
         known.prices[run] = price;
-        known.after[run] = change[bench.reelOf[run]];
+        known.after[run] = change[bench.runTable.reelOf[run]];
     }
 }

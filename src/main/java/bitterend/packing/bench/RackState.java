@@ -7,7 +7,6 @@ import bitterend.packing.RunLoad;
 import bitterend.packing.Undone;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,17 +18,8 @@ import java.util.Set;
 public final class RackState {
     final Workbench bench;
     private final int[] runOf;
-    private final RunLoad[][] loads;
     private final long[] free;
-    /** The last run of each reel that is cut, from zero, or -1. */
-    private final int[] deepest;
-
-    private final Quotes quotes;
-    /** What each draw costs, unless it is stale, and all of them together. */
-    private final long[] drawMillis;
-
-    private long allDraws;
-    private final BitSet stale = new BitSet();
+    final Draws draws;
     private final long[] undone = new long[Undone.CLASSES];
     final OrderLots lots;
     private final List<List<Integer>> onRun = new ArrayList<>();
@@ -40,19 +30,11 @@ public final class RackState {
         this.bench = bench;
         runOf = new int[bench.pieces];
         Arrays.fill(runOf, Workbench.NONE);
-        loads = new RunLoad[bench.reels][];
-        deepest = new int[bench.reels];
-        Arrays.fill(deepest, -1);
-        quotes = new Quotes(bench);
-        drawMillis = new long[bench.reels];
-        for (int r = 0; r < bench.reels; r++) {
-            loads[r] = new RunLoad[bench.firstRun[r + 1] - bench.firstRun[r]];
-            Arrays.fill(loads[r], RunLoad.NONE);
-        }
-        free = bench.length.clone();
-        lots = new OrderLots(bench.piecesOfOrder, bench.ropeOfLot);
+        draws = new Draws(bench);
+        free = bench.runTable.length.clone();
+        lots = new OrderLots(bench.pieceTable.piecesOfOrder, bench.runTable.ropeOfLot);
         for (int p = 0; p < bench.pieces; p++) {
-            undone[bench.urgency[p] - 1] += bench.weight[p];
+            undone[bench.pieceTable.urgency[p] - 1] += bench.pieceTable.weight[p];
         }
         for (int run = 0; run < bench.runs; run++) {
             onRun.add(new ArrayList<>());
@@ -84,10 +66,6 @@ public final class RackState {
         return Collections.unmodifiableList(onRun.get(run));
     }
 
-    public boolean isUntouched(int reel) {
-        return deepest[reel] < 0;
-    }
-
     /** The longest piece that a run would still take; negative when not even a cut loss is left. */
     public long free(int run) {
         return free[run];
@@ -100,15 +78,15 @@ public final class RackState {
 
     /** Whether a run would hold what is cut from another one of the same rope. */
     boolean wouldHold(int run, int other) {
-        return bench.length[other] - free[other] <= bench.length[run] + bench.loss[run];
+        return bench.runTable.length[other] - free[other] <= bench.runTable.length[run] + bench.runTable.loss[run];
     }
 
     public void place(int piece, int run) {
         change(piece, run, 1);
         runOf[piece] = run;
         onRun.get(run).add(piece);
-        if (bench.orderOf[piece] != Workbench.NONE) {
-            lots.add(bench.orderOf[piece], bench.lotOf[run]);
+        if (bench.pieceTable.orderOf[piece] != Workbench.NONE) {
+            lots.add(bench.pieceTable.orderOf[piece], bench.runTable.lotOf[run]);
         }
     }
 
@@ -117,26 +95,18 @@ public final class RackState {
         change(piece, run, -1);
         runOf[piece] = Workbench.NONE;
         onRun.get(run).remove(Integer.valueOf(piece));
-        if (bench.orderOf[piece] != Workbench.NONE) {
-            lots.remove(bench.orderOf[piece], bench.lotOf[run]);
+        if (bench.pieceTable.orderOf[piece] != Workbench.NONE) {
+            lots.remove(bench.pieceTable.orderOf[piece], bench.runTable.lotOf[run]);
         }
     }
 
     private void change(int piece, int run, int sign) {
-        int reel = bench.reelOf[run];
-        int place = run - bench.firstRun[reel];
         long size = bench.sizeOn(piece, run);
-        RunLoad load = loads[reel][place];
-        loads[reel][place] = sign > 0 ? load.plus(new Length(size)) : load.minus(new Length(size));
-        free[run] -= sign * (size + bench.loss[run]);
-        deepest[reel] = Math.max(deepest[reel], place);
-        while (deepest[reel] >= 0 && loads[reel][deepest[reel]].isEmpty()) {
-            deepest[reel]--;
-        }
-        quotes.forget(reel);
-        stale.set(reel);
-        undone[bench.urgency[piece] - 1] -= sign * bench.weight[piece];
-        moved += isElsewhere(piece, reel) ? sign : 0;
+        RunLoad load = load(run);
+        draws.set(run, sign > 0 ? load.plus(new Length(size)) : load.minus(new Length(size)));
+        free[run] -= sign * (size + bench.runTable.loss[run]);
+        undone[bench.pieceTable.urgency[piece] - 1] -= sign * bench.pieceTable.weight[piece];
+        moved += isElsewhere(piece, run) ? sign : 0;
     }
 
     void removeJob(int job) {
@@ -157,35 +127,18 @@ public final class RackState {
         return change;
     }
 
-    private boolean isElsewhere(int piece, int reel) {
-        return bench.earlier[piece] != Workbench.NONE && bench.earlier[piece] != reel;
+    private boolean isElsewhere(int piece, int run) {
+        int before = bench.pieceTable.earlier[piece];
+        return before != Workbench.NONE && before != bench.runTable.reelOf[run];
     }
 
     /** What one more piece on a run that it fits adds to the cost, in 1/1000 minor unit. */
     public long addedMillis(int piece, int run) {
-        int order = bench.orderOf[piece];
-        boolean splits = order != Workbench.NONE && lots.wouldSplit(order, bench.lotOf[run]);
-        return quote(piece, run)
+        int order = bench.pieceTable.orderOf[piece];
+        boolean splits = order != Workbench.NONE && lots.wouldSplit(order, bench.runTable.lotOf[run]);
+        return draws.added(piece, run)
                 + (splits ? bench.splitOrder : 0)
-                + (isElsewhere(piece, bench.reelOf[run]) ? bench.movedPiece : 0);
-    }
-
-    /** What the draw costs more; asked once for pieces that are alike while the reel stays as it is. */
-    private long quote(int piece, int run) {
-        long known = quotes.of(bench.kindOf[piece], run);
-        if (known != Quotes.UNKNOWN) {
-            return known;
-        }
-        long price = growth(run, load(run).plus(new Length(bench.sizeOn(piece, run))));
-        quotes.put(bench.kindOf[piece], run, price);
-        return price;
-    }
-
-    private long growth(int run, RunLoad then) {
-        int reel = bench.reelOf[run];
-        return bench.draw[reel]
-                .growth(loads[reel], deepest[reel], run - bench.firstRun[reel], then)
-                .millis();
+                + (isElsewhere(piece, run) ? bench.movedPiece : 0);
     }
 
     /** What these pieces together add to the cost, on a run that they fit, in 1/1000 minor unit. */
@@ -195,38 +148,23 @@ public final class RackState {
         long elsewhere = 0;
         for (int piece : pieces) {
             then = then.plus(new Length(bench.sizeOn(piece, run)));
-            elsewhere += isElsewhere(piece, bench.reelOf[run]) ? 1 : 0;
-            int order = bench.orderOf[piece];
-            if (order != Workbench.NONE && lots.wouldSplit(order, bench.lotOf[run])) {
+            elsewhere += isElsewhere(piece, run) ? 1 : 0;
+            int order = bench.pieceTable.orderOf[piece];
+            if (order != Workbench.NONE && lots.wouldSplit(order, bench.runTable.lotOf[run])) {
                 split.add(order);
             }
         }
-        return growth(run, then) + bench.splitOrder * split.size() + bench.movedPiece * elsewhere;
+        return draws.growth(run, then) + bench.splitOrder * split.size() + bench.movedPiece * elsewhere;
     }
 
     /** What is cut from a run. */
     public RunLoad load(int run) {
-        int reel = bench.reelOf[run];
-        return loads[reel][run - bench.firstRun[reel]];
-    }
-
-    /** What the draw of a reel costs, in 1/1000 minor unit. */
-    long drawMillis(int reel) {
-        if (stale.get(reel)) {
-            long now = bench.draw[reel].of(loads[reel]).millis();
-            allDraws += now - drawMillis[reel];
-            drawMillis[reel] = now;
-            stale.clear(reel);
-        }
-        return drawMillis[reel];
+        return draws.load(run);
     }
 
     /** What it costs, in 1/1000 minor unit: draws, split orders, moved pieces. */
     public long millis() {
-        for (int r = stale.nextSetBit(0); r >= 0; r = stale.nextSetBit(r)) {
-            drawMillis(r);
-        }
-        return allDraws + acrossReels();
+        return draws.millis() + acrossReels();
     }
 
     /**
@@ -234,13 +172,7 @@ public final class RackState {
      * further piece may spare it.
      */
     long leastMillis() {
-        long skipped = 0;
-        for (int r = 0; r < bench.reels; r++) {
-            for (int run = 0; run < deepest[r]; run++) {
-                skipped += loads[r][run].isEmpty() ? 1 : 0;
-            }
-        }
-        return millis() - skipped * bench.problem.prices().handling().millis();
+        return millis() - draws.skipped() * bench.problem.prices().handling().millis();
     }
 
     /** What split orders and moved pieces cost, in 1/1000 minor unit. */
@@ -293,7 +225,7 @@ public final class RackState {
         Map<String, RunId> runs = new HashMap<>();
         for (int p = 0; p < places.length; p++) {
             if (places[p] != Workbench.NONE) {
-                runs.put(bench.piece(p).id(), bench.runId[places[p]]);
+                runs.put(bench.piece(p).id(), bench.runTable.runId[places[p]]);
             }
         }
         return new Packing(runs);

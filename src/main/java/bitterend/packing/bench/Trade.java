@@ -31,10 +31,10 @@ final class Trade {
 
     private void changeLots(int[] moved, int[] from, int[] to) {
         for (int i = 0; i < moved.length; i++) {
-            int order = bench.orderOf[moved[i]];
+            int order = bench.pieceTable.orderOf[moved[i]];
             if (order != Workbench.NONE) {
-                rack.lots.remove(order, bench.lotOf[from[i]]);
-                rack.lots.add(order, bench.lotOf[to[i]]);
+                rack.lots.remove(order, bench.runTable.lotOf[from[i]]);
+                rack.lots.add(order, bench.runTable.lotOf[to[i]]);
             }
         }
     }
@@ -69,11 +69,11 @@ final class Trade {
     /** Moves the pieces and keeps that if all fits and the price is right. */
     private boolean pays(int[] moved, int[] from, int[] to, boolean closer) {
         BitSet touched = new BitSet();
-        Arrays.stream(from).forEach(run -> touched.set(bench.reelOf[run]));
-        Arrays.stream(to).forEach(run -> touched.set(bench.reelOf[run]));
+        Arrays.stream(from).forEach(run -> touched.set(bench.runTable.reelOf[run]));
+        Arrays.stream(to).forEach(run -> touched.set(bench.runTable.reelOf[run]));
         long before = price(touched);
         carry(moved, to);
-        boolean fits = Arrays.stream(to).allMatch(run -> rack.free(run) >= -bench.loss[run]);
+        boolean fits = Arrays.stream(to).allMatch(run -> rack.free(run) >= -bench.runTable.loss[run]);
         long change = fits ? price(touched) - before : 0;
         if (fits && (change < 0 || (change == 0 && closer))) {
             return true;
@@ -83,7 +83,8 @@ final class Trade {
     }
 
     private long price(BitSet touched) {
-        return rack.acrossReels() + touched.stream().mapToLong(rack::drawMillis).sum();
+        return rack.acrossReels()
+                + touched.stream().mapToLong(rack.draws::millis).sum();
     }
 
     private void carry(int[] moved, int[] to) {
