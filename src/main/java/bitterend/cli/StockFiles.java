@@ -15,6 +15,7 @@ import bitterend.stock.Reel;
 import bitterend.store.LedgerRestore;
 import bitterend.store.SqliteLedger;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -141,22 +142,54 @@ abstract class StockFiles {
                     @Nullable
                     Head head,
             @Mixin PageFiles files) {
-        List<String> faults = at.reading(ledger -> {
-            List<String> found = new ArrayList<>(ledger.verify());
-            if (found.isEmpty() && head != null) {
-                found.addAll(ledger.read(stock -> Head.faults(head, stock)));
+        List<String> faults = new ArrayList<>(at.reading(Ledger::verify));
+        if (faults.isEmpty() && head != null) {
+            faults.addAll(at.reading(ledger -> ledger.read(stock -> Head.faults(head, stock))));
+            Optional<Event> restore = faults.isEmpty() ? Optional.empty() : restoredFrom(at, head);
+            if (restore.isPresent()) {
+                return replaced(at, restore.get(), head);
             }
-            return found;
-        });
+        }
         if (!faults.isEmpty()) {
-            if (at.common.json) {
-                terminal.out().print(StockJson.damaged(faults));
-            }
-            faults.forEach(fault -> terminal.err().println("error: " + Faults.printable(fault)));
-            terminal.err().println("the ledger is damaged: use a backup, with stock restore");
-            return ExitCode.BAD_INPUT.number();
+            return faulty(at, faults, "the ledger is damaged: use a backup: bitterend stock restore SHOP FILE");
         }
         return at.reading(ledger -> ledger.read(stock -> sound(at, files, stock)));
+    }
+
+    private int faulty(StockAccess at, List<String> faults, String advice) {
+        if (at.common.json) {
+            terminal.out().print(StockJson.damaged(faults));
+        }
+        faults.forEach(fault -> terminal.err().println("error: " + Faults.printable(fault)));
+        terminal.err().println(Faults.typed(advice, at.folder.toString()));
+        return ExitCode.BAD_INPUT.number();
+    }
+
+    /** The restore by which the ledger of a head was replaced; that one is still kept and goes on from the head. */
+    private static Optional<Event> restoredFrom(StockAccess at, Head head) {
+        return at.reading(ledger -> ledger.read(stock -> stock.standing(Event.Kind.RESTORED))).stream()
+                .filter(event -> !event.fact(Event.ASIDE).isEmpty())
+                .filter(event -> LedgerRestore.isOf(aside(at, event), head))
+                .findFirst();
+    }
+
+    private static Path aside(StockAccess at, Event restore) {
+        Path name = Path.of(restore.fact(Event.ASIDE)).getFileName();
+        return at.folder.resolve(name);
+    }
+
+    private int replaced(StockAccess at, Event restore, Head head) {
+        String note = restore.act().note();
+        String told = "that head is of the ledger that was replaced by event " + restore.number() + " ("
+                + restore.act().kind().word() + ") on "
+                + restore.at().atZone(ZoneOffset.UTC).toLocalDate() + " by "
+                + restore.act().who() + (note.isEmpty() ? "" : ": " + note);
+        return faulty(
+                at,
+                List.of(told),
+                "the ledger of now is sound. It goes on from the backup that ended with "
+                        + restore.fact(Event.FROM) + "; what was booked after that, up to event " + head.event()
+                        + " and further, is in " + aside(at, restore));
     }
 
     private int sound(StockAccess at, PageFiles files, Ledger.Stock stock) {

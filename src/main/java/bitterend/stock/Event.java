@@ -25,6 +25,15 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
     /** A fact of an event that was booked under an id of the caller's: what was asked for, in the caller's words. */
     public static final String ASKED = "asked";
 
+    /** A fact of a restored ledger: the head of the backup. */
+    public static final String FROM = "from";
+
+    /** A fact of a restored ledger: the head of the ledger whose place it took. */
+    public static final String REPLACED = "replaced";
+
+    /** A fact of a restored ledger: the name of the file that the ledger before it is kept as. */
+    public static final String ASIDE = "aside";
+
     public Event {
         movements = List.copyOf(movements);
     }
@@ -150,7 +159,7 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         return new LedgerException.Unreadable(
                 "the ledger is damaged: event " + number + " (" + act.kind().word()
                         + ") says of \"" + fact + "\" \"" + fact(fact) + "\", which is no " + expected
-                        + "; use a backup, with stock restore");
+                        + "; use a backup: bitterend stock restore SHOP FILE");
     }
 
     /** Whether it was made from movements of a ledger of an older version. */

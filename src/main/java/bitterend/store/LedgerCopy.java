@@ -51,6 +51,10 @@ final class LedgerCopy {
     }
 
     private void refuseKnown() {
+        Path in = target.toAbsolutePath().getParent();
+        if (in != null && !Files.isDirectory(in)) {
+            throw new LedgerException.Refused("there is no backup in " + target + ": there is no folder " + in);
+        }
         if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw known();
         }

@@ -82,9 +82,13 @@ public final class LedgerRestore {
             if (Files.exists(sibling(backup, JOURNAL))) {
                 Files.copy(sibling(backup, JOURNAL), sibling(part, JOURNAL));
             }
-            Head head = booked(part, backup, whose, act);
+            Optional<Path> aside = asideName();
+            Event.Act kept = aside.map(Path::getFileName)
+                    .map(name -> act.with(Event.ASIDE, name.toString()))
+                    .orElse(act);
+            Head head = booked(part, backup, whose, kept);
             LedgerCopy.synced(part);
-            Optional<Path> aside = putAside();
+            putAside(aside);
             Files.move(part, ledger, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             return new Restored(head, aside);
         } catch (IOException fault) {
@@ -105,8 +109,8 @@ public final class LedgerRestore {
             Head from = copy.read(Ledger.Stock::head);
             Optional<Head> there = replaced();
             there.filter(own -> whose == Whose.ITS_OWN).ifPresent(own -> refuseAnother(backup, from, own));
-            Event.Act known = act.with("from", from.text());
-            copy.change(there.map(own -> known.with("replaced", own.text())).orElse(known), books -> {});
+            Event.Act known = act.with(Event.FROM, from.text());
+            copy.change(there.map(own -> known.with(Event.REPLACED, own.text())).orElse(known), books -> {});
             return copy.read(Ledger.Stock::head);
         } catch (LedgerException.Unreadable fault) {
             throw new LedgerException.Refused(backup + " is no sound ledger, nothing was changed");
@@ -133,19 +137,36 @@ public final class LedgerRestore {
         }
     }
 
-    private Optional<Path> putAside() throws IOException {
-        Path journal = sibling(ledger, JOURNAL);
-        boolean there = Files.exists(ledger, LinkOption.NOFOLLOW_LINKS);
-        Path aside = unused("-replaced-" + MOMENT.format(clock.instant()));
-        if (there) {
-            Files.copy(ledger, aside);
-            LedgerCopy.synced(aside);
+    /** Where the ledger that is there will be kept; nothing when there is none. */
+    private Optional<Path> asideName() {
+        return Files.exists(ledger, LinkOption.NOFOLLOW_LINKS)
+                ? Optional.of(unused("-replaced-" + MOMENT.format(clock.instant())))
+                : Optional.empty();
+    }
+
+    private void putAside(Optional<Path> aside) throws IOException {
+        if (aside.isPresent()) {
+            Files.copy(ledger, aside.get());
+            LedgerCopy.synced(aside.get());
         }
+        Path journal = sibling(ledger, JOURNAL);
         if (Files.exists(journal)) {
-            Files.copy(journal, sibling(aside, JOURNAL), StandardCopyOption.REPLACE_EXISTING);
+            Path name = aside.orElseGet(() -> unused("-replaced-" + MOMENT.format(clock.instant())));
+            Files.copy(journal, sibling(name, JOURNAL), StandardCopyOption.REPLACE_EXISTING);
             Files.delete(journal);
         }
-        return there ? Optional.of(aside) : Optional.empty();
+    }
+
+    /** Whether a ledger that was put aside is there, and went on to or beyond a printed head. */
+    public static boolean isOf(Path aside, Head printed) {
+        if (!Files.isRegularFile(aside)) {
+            return false;
+        }
+        try (Ledger replaced = SqliteLedger.openFile(aside, Clock.systemUTC(), true)) {
+            return replaced.read(stock -> Head.faults(printed, stock)).isEmpty();
+        } catch (LedgerException unreadable) {
+            return false;
+        }
     }
 
     /** A name that no file has: two ledgers may be replaced within one second. */

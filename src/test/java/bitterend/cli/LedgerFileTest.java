@@ -135,6 +135,7 @@ final class LedgerFileTest {
         Run refused = Run.of("stock", "backup", shop, nowhere.toString());
         assertEquals(3, refused.code(), refused.err());
         assertTrue(refused.err().contains("there is no backup"), refused.err());
+        assertTrue(refused.err().contains("there is no folder " + nowhere.getParent()), refused.err());
         try (Stream<Path> files = Files.walk(folder)) {
             assertEquals(
                     0, files.filter(file -> file.toString().contains("b.db")).count());
@@ -157,6 +158,25 @@ final class LedgerFileTest {
         run(0, "stock", "open", shop);
         assertTrue(run(3, "stock", "verify", shop, "--head", head).err().contains("not the ledger of that head"));
         run(2, "stock", "verify", shop, "--head", "yesterday");
+    }
+
+    /** A lawful restore is no damage: the head of the ledger before it is told by the event and the file it is kept as. */
+    @Test
+    void headOfTheReplacedLedger_namesTheRestoreAndTheFile() throws IOException {
+        String copy = folder.resolve("monday.db").toString();
+        run(0, "stock", "backup", shop, copy);
+        run(0, "stock", "move", shop, "R-104", "bay 4");
+        run(0, "stock", "move", shop, "R-104", "bay 5");
+        String head = head(run(0, "stock", "verify", shop));
+        run(0, "stock", "restore", shop, copy, "--who", "Maren", "--note", "disk failed");
+        Run told = run(3, "stock", "verify", shop, "--head", head);
+        assertFalse(told.err().contains("damaged"), told.err());
+        assertTrue(told.err().contains("replaced by event 2 (ledger restored)"), told.err());
+        assertTrue(told.err().contains("by Maren: disk failed"), told.err());
+        assertTrue(told.err().contains("stock.db-replaced-"), told.err());
+        run(0, "stock", "verify", shop);
+        String other = head.substring(0, head.length() - 16) + "0123456789abcdef";
+        assertTrue(run(3, "stock", "verify", shop, "--head", other).err().contains("damaged"), "a head of no ledger");
     }
 
     @Test
