@@ -116,7 +116,7 @@ final class PlanCommand implements Callable<Integer> {
         passage.remarks().forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));
-        PlanQuestions.Asked asked = new PlanQuestions.Asked(read, passed, shop.rack());
+        PlanQuestions.Asked asked = new PlanQuestions.Asked(read, passed, shop.rack(), shop.folder);
         files.show(
                 terminal,
                 common.json,

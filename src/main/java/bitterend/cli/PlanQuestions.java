@@ -1,9 +1,13 @@
 package bitterend.cli;
 
+import bitterend.day.BegunSets;
 import bitterend.day.RackToday;
+import bitterend.demand.CutMate;
+import bitterend.demand.Piece;
 import bitterend.exchange.ExplainJson;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.Shop;
+import bitterend.finding.CommandWord;
 import bitterend.measure.MoneyText;
 import bitterend.packing.PackingProblem;
 import bitterend.quoting.PlanShares;
@@ -14,9 +18,11 @@ import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Movement;
 import bitterend.work.Verdict;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -62,8 +68,9 @@ final class PlanQuestions {
      * What an answer is made from.
      *
      * @param rack what is cut already, where the shop keeps a ledger
+     * @param folder the shop folder as it was typed
      */
-    record Asked(Shop read, Verdict.Passed passed, Optional<RackToday> rack) {
+    record Asked(Shop read, Verdict.Passed passed, Optional<RackToday> rack, Path folder) {
         PackingProblem problem() {
             return passed.problem();
         }
@@ -82,8 +89,12 @@ final class PlanQuestions {
         List<Document> pages = new ArrayList<>();
         String id = explain;
         if (id != null) {
-            pages.add(cut(asked.rack()).map(PlanQuestions::cutAlready).orElseGet(() -> asked.answers()
-                    .to(id, new AnswerPage(figures))));
+            pages.add(cut(asked.rack())
+                    .map(cut -> cutAlready(cut, asked.folder()))
+                    .orElseGet(() -> asked.answers().to(id, new AnswerPage(figures))));
+            if (cut(asked.rack()).isEmpty()) {
+                pages.add(begun(asked, id));
+            }
         }
         if (shares) {
             Shop read = asked.read();
@@ -106,11 +117,39 @@ final class PlanQuestions {
         return shares ? about + new QuoteJson(money).shares(asked.shares()) : about;
     }
 
-    private static Document cutAlready(Movement cut) {
+    /** That the set of a piece is begun by now, on what, and what a person may do where nothing matches any more. */
+    private static Document begun(Asked asked, String id) {
+        String shop = CommandWord.of(asked.folder().toString());
+        Writing page = new Writing();
+        asked.rack()
+                .flatMap(rack -> asked.read().pieces().stream()
+                        .filter(piece -> piece.id().equals(id))
+                        .map(piece -> new BegunSets(asked.read().pieces(), rack).bound(piece))
+                        .filter(piece -> !piece.matching().begun().isEmpty())
+                        .findFirst())
+                .ifPresent(piece -> {
+                    String set = piece.matching().set();
+                    List<CutMate> cut = piece.matching().begun();
+                    boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
+                    page.heading("Its set is begun");
+                    page.paragraph(cut.stream().map(CutMate::piece).collect(Collectors.joining(", "))
+                            + (cut.size() == 1 ? " is" : " are") + " cut, off "
+                            + cut.get(0).origin(toTheReel) + ": what is left of set " + set
+                            + " must match. Where no rope"
+                            + " does, a person decides: bitterend orders release " + shop + " "
+                            + CommandWord.of(set) + " lets the rest go on off other rope, bitterend orders again "
+                            + shop
+                            + " " + CommandWord.of(set) + " has all of it made again.");
+                });
+        return page.document();
+    }
+
+    private static Document cutAlready(Movement cut, Path folder) {
         String piece = cut.entry().origin().piece();
         Writing page = new Writing();
         page.title("Piece " + piece + ": cut already, off reel " + cut.entry().reel() + ", by " + cut.who() + ".");
-        page.paragraph("How it came to be: bitterend stock trace SHOP " + piece);
+        page.paragraph("How it came to be: bitterend stock trace " + CommandWord.of(folder.toString()) + " "
+                + CommandWord.of(piece));
         return page.document();
     }
 }

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Map;
 
 /** The matched sets of which some pieces are cut, and what those came off. A set that was released is begun anew. */
-final class BegunSets {
+public final class BegunSets {
     private final RackToday rack;
     private final Map<String, List<CutMate>> mates = new HashMap<>();
 
     /** @param ordered every piece that is ordered, those that are cut included */
-    BegunSets(List<Piece> ordered, RackToday rack) {
+    public BegunSets(List<Piece> ordered, RackToday rack) {
         this.rack = rack;
         for (Piece piece : ordered) {
             Movement cut = rack.cut().get(piece.id());
@@ -33,7 +33,7 @@ final class BegunSets {
     }
 
     /** The piece as it is bound to the cut pieces of its set. */
-    Piece bound(Piece piece) {
+    public Piece bound(Piece piece) {
         String set = piece.matching().set();
         List<CutMate> cut = mates.getOrDefault(set, List.of());
         String released = piece.isMatched() ? rack.released(set) : "";

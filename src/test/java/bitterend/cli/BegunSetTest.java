@@ -166,6 +166,25 @@ final class BegunSetTest {
         assertFalse(answer.contains("What it would cost elsewhere"), answer);
     }
 
+    /** Asked of the plan that was made before anything was cut. */
+    @Test
+    void answerAboutASetThatWasBegunSince_offersToReleaseItOrToMakeItAgain() throws IOException {
+        write("orders.csv", "order,line,rope,length,end a,end b,match,legs\n9001,1,DB16,4 m,sealed,sealed,lot,4\n");
+        write("reels.csv", "reel,rope,lot,length\nW1,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
+        write("pins.csv", "piece,reel\n9001/1.1-1,W1\n");
+        run(0, "stock", "open", "" + shop);
+        plan(0);
+        run(0, "stock", "cut", "" + shop, "W1", "4.1 m", "--piece", "9001/1.1-1");
+        run(0, "stock", "hold", "" + shop, "W1");
+        Run asked = run(0, "plan", "" + shop, "--explain", "9001/1.1-3");
+        String answer = flat(asked.out());
+        assertTrue(answer.contains("9001/1.1-1 is cut, off lot S1: what is left of set 9001/1.1 must match"), answer);
+        assertTrue(answer.contains("bitterend orders release " + shop + " 9001/1.1"), answer);
+        assertTrue(asked.err().contains("on hold"), asked.err());
+        String cut = flat(run(0, "plan", "" + shop, "--explain", "9001/1.1-1").out());
+        assertTrue(cut.contains("bitterend stock trace " + shop + " 9001/1.1-1"), cut);
+    }
+
     @Test
     void reelOnHoldThatWouldDo_isNamed() throws IOException {
         cutTwo("lot", "W1,DB16,S1,11 m\nW2,DB16,S1,60 m\nW3,DB16,S2,60 m\n");
