@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.demand.SpliceCard.How;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.Shop;
+import bitterend.finding.CommandWord;
 import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
 import bitterend.report.MeasuredPage;
@@ -167,6 +168,13 @@ final class MeasureCommand implements Callable<Integer> {
         return new FinishedLog.OfLedger(ledger, at.note.caller(at.at), at.note.text);
     }
 
+    private String takenBack(long event) {
+        return event == 0
+                ? ""
+                : "A wrong figure is taken back with: bitterend stock undo " + CommandWord.of(at.at.folder.toString())
+                        + " " + event + "\nEvent " + event + ".\n";
+    }
+
     private ExitCode tell(Result result, Shop read) {
         MeasuredPage page = new MeasuredPage(at.at.units.figures(read));
         if (result instanceof Result.Booked booked) {
@@ -180,7 +188,7 @@ final class MeasureCommand implements Callable<Integer> {
                                                     booked.boxes().cameOut(),
                                                     booked.verdict(),
                                                     booked.wanted())
-                                            + (booked.event() > 0 ? "Event " + booked.event() + ".\n" : ""));
+                                            + takenBack(booked.event()));
             return ExitCode.DONE;
         }
         if (result instanceof Result.Outside found) {

@@ -24,8 +24,8 @@ public final class MeasuredPage {
     /** It does not pass, and nobody said what becomes of it. */
     public String outside(String piece, Written cameOut, Outcome wanted) {
         Writing page = new Writing();
-        page.paragraph("error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say --accepted NAME,"
-                + " --respliced or --spoiled.");
+        page.paragraph("error: " + found(piece, cameOut, wanted) + ". Nothing was booked: say "
+                + (wanted.isJudged() ? "" : "--passed, ") + "--accepted NAME, --respliced or --spoiled.");
         return page.document().text(Ink.PLAIN);
     }
 

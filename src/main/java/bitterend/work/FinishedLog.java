@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.day.CutPieces;
+import bitterend.day.DeliveredPieces;
 import bitterend.day.FinishedPieces;
 import bitterend.day.Spoiling;
 import bitterend.measure.Length;
@@ -82,6 +83,9 @@ public interface FinishedLog {
                             "came out " + boxes.cameOut().kept());
                 } else {
                     checkCut(new CutPieces(books).cuts(), boxes.piece());
+                }
+                if (DeliveredPieces.of(books).contains(boxes.piece())) {
+                    throw new LedgerException.Refused("piece " + boxes.piece() + " is delivered");
                 }
                 books.fact(ROW, row.write());
             });

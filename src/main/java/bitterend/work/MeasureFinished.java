@@ -13,7 +13,9 @@ import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.finding.Nearest;
+import bitterend.measure.Length;
 import bitterend.measure.LengthText;
+import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Written;
 import bitterend.packing.Words;
@@ -33,6 +35,8 @@ import java.util.Optional;
  */
 public final class MeasureFinished {
     private static final String MEASURED = "measured";
+    private static final Ratio FAR = Ratio.percent(5);
+    private static final long FAR_ANYHOW_MM = 100;
 
     private final Path folder;
     private final Shop shop;
@@ -175,7 +179,8 @@ public final class MeasureFinished {
 
     private Result judged(Boxes boxes, OrderLine line, Outcome wanted) {
         boolean passes = wanted.passes(boxes.cameOut().exact());
-        if (!passes && !boxes.said().isOfOneOutside()) {
+        boolean asked = wanted.isJudged() || !boxes.said().equals(Said.NOTHING);
+        if ((!passes && !boxes.said().isOfOneOutside()) || (!asked && isFarOff(boxes, wanted))) {
             return new Result.Outside(boxes, wanted);
         }
         String verdict = !boxes.said().equals(Said.NOTHING)
@@ -195,6 +200,13 @@ public final class MeasureFinished {
         } catch (LedgerException.Refused refused) {
             return new Result.Refused(refused.sentence());
         }
+    }
+
+    /** By more than a figure from the bench can be off in earnest, where the order does not say how near it must come. */
+    private static boolean isFarOff(Boxes boxes, Outcome wanted) {
+        Length was = wanted.length().roundedUp();
+        long off = Math.abs(boxes.cameOut().roundedDown().minus(was).mm());
+        return off > Math.max(FAR.timesRoundedDown(was.mm()), FAR_ANYHOW_MM);
     }
 
     private Optional<OrderLine> line(String piece) {

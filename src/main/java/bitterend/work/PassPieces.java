@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.day.CutPieces;
+import bitterend.day.DeliveredPieces;
 import bitterend.demand.Piece;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
@@ -32,6 +33,9 @@ public final class PassPieces {
         Map<String, ?> cuts = new CutPieces(stock).cuts();
         if (!cuts.containsKey(id)) {
             throw new LedgerException.Refused("piece " + id + " is not cut");
+        }
+        if (DeliveredPieces.of(stock).contains(id)) {
+            throw new LedgerException.Refused("piece " + id + " is delivered");
         }
         if (desk.book().find(id).map(Piece::id).isEmpty()) {
             throw new LedgerException.Refused("no order asks for piece " + id);

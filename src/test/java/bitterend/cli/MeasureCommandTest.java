@@ -294,6 +294,35 @@ final class MeasureCommandTest {
         assertEquals("cut", state("1/1.2"));
     }
 
+    /** Where the order does not say how near it must come, a figure far off what is ordered is a slip until somebody says so. */
+    @Test
+    void figureFarOffWhatIsOrdered_wantsAWord_andIsToldHowToTakeItBack() throws IOException {
+        Run slip = measure("1/7.1", "8 m", "5 m", "--how", "slack");
+        assertEquals(2, slip.code(), slip.err());
+        assertTrue(slip.err().replaceAll("\\s+", " ").contains("say --passed, --accepted NAME"), slip.err());
+        assertEquals(List.of(), rows());
+        cutSprings();
+        Run passed = Run.of("measure", shop.toString(), "1/1.1", "--came-out", "8.02 m", "--passed");
+        assertEquals(0, passed.code(), passed.err());
+        assertTrue(
+                passed.out()
+                        .contains("taken back with: bitterend stock undo " + shop + " "
+                                + passed.out().replaceAll("(?s).*Event (\\d+).*", "$1")),
+                passed.out());
+    }
+
+    @Test
+    void deliveredPiece_isPassedNoMore() {
+        cutSprings();
+        String[] deliver = {"orders", "deliver", shop.toString(), "1", "--piece", "1/1.1", "--unpassed"};
+        assertEquals(0, Run.of(deliver).code());
+        for (String said : List.of("--passed", "--came-out=8.02 m")) {
+            Run late = Run.of("measure", shop.toString(), "1/1.1", said);
+            assertEquals(3, late.code(), late.err());
+            assertTrue(late.err().contains("piece 1/1.1 is delivered"), late.err());
+        }
+    }
+
     /** A piece without a splice, and one with two kinds, teach nothing about take-up; the others do. */
     @Test
     void rowsThatTeachNothing_doNotStopCalibrate() {
