@@ -29,8 +29,9 @@ import org.junit.jupiter.api.io.TempDir;
  * Random histories of a ledger through the command line, beside a model that knows nothing of it: what is on every reel, what
  * can be taken back, and where the rope went. Some commands are killed in mid-work and sent again under the same id: they
  * must count once. Reels come, are counted, split, moved, sold, sent away; pieces are cut by a plan and without one, and
- * spoiled, cut short, made spare, given to another line, returned to the rack and delivered; postings are taken back by event
- * or by plan and reel; backups are put in the ledger's place.
+ * spoiled, cut short, made spare, given to another line, returned to the rack and delivered; the two legs of a set match by
+ * lot or reel unless a person releases them; postings are taken back by event or by plan and reel; backups are put in the
+ * ledger's place.
  * {@code -Dhistories=N -Doperations=N -DhistoryKills=N} make it longer, {@code -DfirstHistory=N} begins elsewhere, as
  * {@code .ci/ledger} does.
  */
@@ -39,6 +40,8 @@ final class LedgerHistoryTest {
     private static final int FIRST = Integer.getInteger("firstHistory", 0);
     private static final int OPERATIONS = Integer.getInteger("operations", 60);
     private static final int KILLS = Integer.getInteger("historyKills", 1);
+    private static final String SET = "1003/1.1";
+    private static final List<String> LEGS = List.of(SET + "-1", SET + "-2");
     private static final Pattern REEL = Pattern.compile(
             "\"reel\": \"([^\"]+)\",\\s+\"rope\": \"[^\"]*\",\\s+\"lot\": \"[^\"]*\",\\s+\"length\": \"([0-9]+) mm\"");
 
@@ -70,6 +73,13 @@ final class LedgerHistoryTest {
     private Path shop(int seed) throws IOException {
         Path shop = TestShop.in(Files.createDirectory(folder.resolve("shop" + seed)))
                 .path();
+        Path orders = shop.resolve("orders.csv");
+        List<String> rows = new ArrayList<>();
+        for (String row : Files.readAllLines(orders)) {
+            rows.add(row + (rows.isEmpty() ? ",match,legs" : ",,"));
+        }
+        rows.add("1003,1,Hollow Quay,DB12,5 m,plain,plain,1,2026-03-12,5,lot,2");
+        Files.write(orders, rows);
         Run opened = Run.of("stock", "open", shop.toString());
         assertEquals(0, opened.code(), opened.err());
         Run counted = Run.of("stock", "count", shop.toString(), "R-104", "120 m");
@@ -77,14 +87,19 @@ final class LedgerHistoryTest {
         return shop;
     }
 
-    /** What the model knows of one reel: its lengths, the newest last, with the event that brought each; 0 when it is gone. */
+    /**
+     * What the model knows of one reel: its lengths and lots, the newest last, with the event that brought each; 0 when it is
+     * gone.
+     */
     private static final class Line {
         private final List<Long> lengths = new ArrayList<>();
+        private final List<String> lots = new ArrayList<>();
         private final List<Long> events = new ArrayList<>();
 
         Line copy() {
             Line copy = new Line();
             copy.lengths.addAll(lengths);
+            copy.lots.addAll(lots);
             copy.events.addAll(events);
             return copy;
         }
@@ -97,14 +112,20 @@ final class LedgerHistoryTest {
             return events.isEmpty() ? 0 : events.get(events.size() - 1);
         }
 
-        void add(long event, long length) {
+        String lot() {
+            return lots.isEmpty() ? "" : lots.get(lots.size() - 1);
+        }
+
+        void add(long event, long length, String lot) {
             events.add(event);
             lengths.add(length);
+            lots.add(lot);
         }
 
         void takeBack() {
             events.remove(events.size() - 1);
             lengths.remove(lengths.size() - 1);
+            lots.remove(lots.size() - 1);
         }
     }
 
@@ -156,6 +177,7 @@ final class LedgerHistoryTest {
             Map<String, Made> made,
             Map<String, Made> spares,
             Map<String, Long> delivered,
+            Map<Long, List<String>> releases,
             long events) {}
 
     private static final class History {
@@ -167,6 +189,8 @@ final class LedgerHistoryTest {
         private final TreeMap<String, Made> made = new TreeMap<>();
         private final TreeMap<String, Made> spares = new TreeMap<>();
         private final TreeMap<String, Long> delivered = new TreeMap<>();
+        private final TreeMap<Long, List<String>> releases = new TreeMap<>();
+        private final TreeMap<String, String> parents = new TreeMap<>();
         private @Nullable Backup backup;
         private String printed = "";
         private long events = 2;
@@ -175,17 +199,27 @@ final class LedgerHistoryTest {
         History(Path shop, SplittableRandom random) {
             this.shop = shop;
             this.random = random;
-            touch("R-104", 120_000);
-            touch("R-105", 220_000);
+            touch("R-104", 120_000, "P22-118");
+            touch("R-105", 220_000, "P22-119");
             accounts.put("received", 340_000L);
         }
 
         private void touch(String reel, long length) {
-            rack.computeIfAbsent(reel, id -> new Line()).add(events, length);
+            Line line = rack.computeIfAbsent(reel, id -> new Line());
+            line.add(events, length, line.lot());
+        }
+
+        private void touch(String reel, long length, String lot) {
+            rack.computeIfAbsent(reel, id -> new Line()).add(events, length, lot);
+        }
+
+        private void coil(String coil, long length, String from) {
+            touch(coil, length, line(from).lot());
+            parents.put(coil, from);
         }
 
         void step(String name, boolean killed) throws Exception {
-            switch (random.nextInt(22)) {
+            switch (random.nextInt(26)) {
                 case 0 -> receive(name, killed);
                 case 1 -> count(name, killed);
                 case 2 -> split(name, killed);
@@ -194,7 +228,7 @@ final class LedgerHistoryTest {
                 case 5 -> remove(name, killed);
                 case 6 -> counter(name, killed);
                 case 7 -> sample(name, killed);
-                case 8 -> quiet(name, killed, "correct", "--lot", "L" + events);
+                case 8 -> quiet(name, killed, "correct", "--lot", random.nextBoolean() ? "L" : "L" + events);
                 case 9, 10 -> piece(name, killed);
                 case 11 -> spoil(name, killed);
                 case 12 -> post(name, killed);
@@ -203,6 +237,8 @@ final class LedgerHistoryTest {
                 case 16 -> give(name, killed);
                 case 17 -> back(name, killed);
                 case 18 -> deliver(name, killed);
+                case 19, 20 -> leg(name, killed);
+                case 21 -> release(name, killed);
                 default -> undo(name);
             }
         }
@@ -242,6 +278,103 @@ final class LedgerHistoryTest {
             }
         }
 
+        /** One of two legs that match by lot: the lot of a reel is the one that it has now, and a coil is rope of its reel. */
+        private void leg(String name, boolean killed) throws Exception {
+            String leg = LEGS.get(random.nextInt(2));
+            if (made.containsKey(leg)) {
+                return;
+            }
+            String reel = any();
+            long was = line(reel).length();
+            long mm = 5_000L + random.nextInt(20);
+            boolean allowed = mm <= was && free(reel) && !isTornFrom(mate(leg), reel);
+            if (book(name, killed, allowed, "cut", reel, mm + " mm", "--piece", leg, "--sure")) {
+                long taken = Math.min(was, mm + 10);
+                touch(reel, was - taken);
+                close(new Done(
+                        List.of(reel),
+                        new TreeMap<>(Map.of("good", mm, "cut loss", taken - mm)),
+                        Map.of(leg, new Made(reel, mm)),
+                        Map.of(),
+                        List.of()));
+            }
+        }
+
+        private void release(String name, boolean killed) throws Exception {
+            List<String> cut = LEGS.stream().filter(made::containsKey).toList();
+            if (bookOrder(name, killed, !cut.isEmpty(), "release", SET)) {
+                releases.put(events, cut);
+                close(List.of(), "quiet", 0);
+            }
+        }
+
+        private static String mate(String leg) {
+            return LEGS.get(1 - LEGS.indexOf(leg));
+        }
+
+        /** Whether a leg that is cut would not match a reel, and nobody released the set since. */
+        private boolean isTornFrom(String leg, String reel) {
+            Made cut = made.get(leg);
+            return cut != null && releases.tailMap(madeBy(leg), false).isEmpty() && !isMatch(cut.reel(), reel);
+        }
+
+        /** The event that made a good piece. */
+        private long madeBy(String piece) {
+            return done.descendingMap().entrySet().stream()
+                    .filter(event -> event.getValue().made().containsKey(piece))
+                    .findFirst()
+                    .orElseThrow()
+                    .getKey();
+        }
+
+        private boolean isMatch(String one, String other) {
+            String lot = line(one).lot();
+            return received(one).equals(received(other))
+                    || (!lot.isEmpty() && lot.equals(line(other).lot()));
+        }
+
+        private String received(String reel) {
+            String parent = parents.get(reel);
+            return parent == null ? reel : received(parent);
+        }
+
+        /** Whether taking an event back would tear the set, or take from a release what it speaks of. */
+        private boolean isBuiltOn(long number, Done wrong) {
+            boolean spoken = releases.tailMap(number, false).values().stream()
+                    .anyMatch(legs -> legs.stream().anyMatch(wrong.made()::containsKey));
+            return spoken
+                    || wrong.unmade().keySet().stream()
+                            .filter(LEGS::contains)
+                            .anyMatch(leg -> isTornBack(leg, number, wrong))
+                    || (releases.containsKey(number) && isReliedOn(number));
+        }
+
+        /** A leg that would be good again, beside one that was cut since off other rope. */
+        private boolean isTornBack(String leg, long away, Done wrong) {
+            Made back = Objects.requireNonNull(wrong.unmade().get(leg));
+            Made other = made.get(mate(leg));
+            long cut = done.headMap(away, false).descendingMap().entrySet().stream()
+                    .filter(event -> event.getValue().made().containsKey(leg))
+                    .findFirst()
+                    .orElseThrow()
+                    .getKey();
+            return other != null
+                    && madeBy(mate(leg)) > away
+                    && releases.tailMap(cut, false).isEmpty()
+                    && !isMatch(back.reel(), other.reel());
+        }
+
+        /** A leg cut after a release that matches only because of it. */
+        private boolean isReliedOn(long release) {
+            return LEGS.stream()
+                    .filter(leg -> made.containsKey(leg) && madeBy(leg) > release)
+                    .anyMatch(leg -> Objects.requireNonNull(releases.get(release)).stream()
+                            .filter(each -> made.containsKey(each) && madeBy(each) < release)
+                            .anyMatch(each -> !isMatch(
+                                    Objects.requireNonNull(made.get(each)).reel(),
+                                    Objects.requireNonNull(made.get(leg)).reel())));
+        }
+
         private void spoil(String name, boolean killed) throws Exception {
             List<String> pieces = here();
             if (pieces.isEmpty()) {
@@ -257,7 +390,7 @@ final class LedgerHistoryTest {
                 Matcher coil = COIL.matcher(printed);
                 assertTrue(coil.find(), printed);
                 reels.add(coil.group(1));
-                touch(coil.group(1), back);
+                coil(coil.group(1), back, was.reel());
             }
             Map<String, Long> flows = new TreeMap<>(Map.of("good", -was.mm(), "spoiled", was.mm() - back));
             close(new Done(reels, flows, Map.of(), Map.of(piece, was), List.of()));
@@ -310,7 +443,7 @@ final class LedgerHistoryTest {
             if (coil.find()) {
                 kept = Math.round(Double.parseDouble(coil.group(2)) * 1_000);
                 reels.add(coil.group(1));
-                touch(coil.group(1), kept);
+                coil(coil.group(1), kept, was.reel());
             }
             Map<String, Long> flows =
                     new TreeMap<>(Map.of("spare", -was.mm(), "good", needed, "scrap", surplus - kept));
@@ -328,7 +461,7 @@ final class LedgerHistoryTest {
             Matcher coil = RETURNED_COIL.matcher(printed);
             assertTrue(coil.find(), printed);
             touch(was.reel(), line(was.reel()).length());
-            touch(coil.group(1), was.mm());
+            coil(coil.group(1), was.mm(), was.reel());
             close(new Done(List.of(was.reel(), coil.group(1)), new TreeMap<>(Map.of("spare", -was.mm())))
                     .with(Map.of(), Map.of(from, was)));
         }
@@ -396,6 +529,7 @@ final class LedgerHistoryTest {
                         Map.copyOf(made),
                         Map.copyOf(spares),
                         Map.copyOf(delivered),
+                        Map.copyOf(releases),
                         events);
                 return;
             }
@@ -414,6 +548,8 @@ final class LedgerHistoryTest {
             spares.putAll(old.spares());
             delivered.clear();
             delivered.putAll(old.delivered());
+            releases.clear();
+            releases.putAll(old.releases());
             events = old.events() + 1;
             backup = null;
         }
@@ -460,7 +596,7 @@ final class LedgerHistoryTest {
             String coil = reel.substring(0, Math.min(30, reel.length())) + "s" + names++;
             if (book(name, killed, mm < was, "split", reel, mm + " mm", coil)) {
                 touch(reel, was - mm);
-                touch(coil, mm);
+                coil(coil, mm, reel);
                 close(List.of(reel, coil), "split", 0);
             }
         }
@@ -470,8 +606,10 @@ final class LedgerHistoryTest {
             long was = line(reel).length();
             List<String> all = new ArrayList<>(List.of(command, reel));
             all.addAll(List.of(words));
-            if (book(name, killed, was > 0, all.toArray(String[]::new))) {
-                touch(reel, was);
+            int lot = all.indexOf("--lot") + 1;
+            boolean says = lot > 0 && all.get(lot).equals(line(reel).lot());
+            if (book(name, killed, was > 0 && !says, all.toArray(String[]::new))) {
+                touch(reel, was, lot > 0 ? all.get(lot) : line(reel).lot());
                 close(List.of(reel), "quiet", 0);
             }
             if (command.equals("hold") && was > 0) {
@@ -540,6 +678,7 @@ final class LedgerHistoryTest {
             boolean sent = wrong.made().keySet().stream().anyMatch(delivered::containsKey);
             boolean last = !madeAgain
                     && !sent
+                    && !isBuiltOn(number, wrong)
                     && wrong.reels().stream().allMatch(reel -> line(reel).last() == number);
             List<String> words = new ArrayList<>(List.of("undo"));
             words.addAll(last && random.nextBoolean() ? wrong.words() : List.of());
@@ -552,6 +691,7 @@ final class LedgerHistoryTest {
                 spares.keySet().removeAll(wrong.spared().keySet());
                 spares.putAll(wrong.unspared());
                 delivered.values().removeIf(event -> event == number);
+                releases.remove(number);
                 wrong.reels().forEach(reel -> line(reel).takeBack());
                 wrong.accounts().forEach((account, mm) -> accounts.merge(account, -mm, Long::sum));
                 done.remove(number);
