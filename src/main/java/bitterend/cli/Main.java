@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.report.page.Ink;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -27,7 +28,7 @@ public final class Main {
     /** Runs one command; the exit code is one of {@link ExitCode}. */
     static int run(String[] args, Terminal terminal) {
         CommandLine commandLine = commandLine(terminal, args);
-        commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, terminal));
+        commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
         commandLine.setExecutionExceptionHandler(
                 (fault, command, parsed) -> new Faults(terminal, shop(parsed)).report(fault, isDebugging(args)));
         if (args.length == 0) {
@@ -125,9 +126,14 @@ public final class Main {
         return List.of(args).contains("--debug");
     }
 
-    private static int notUnderstood(ParameterException fault, Terminal terminal) {
+    private static int notUnderstood(ParameterException fault, String[] given, Terminal terminal) {
         CommandLine command = fault.getCommandLine();
-        terminal.err().println("error: " + Faults.printable(String.valueOf(fault.getMessage())));
+        String found = Arrays.stream(given)
+                .filter(word -> word.matches("-[0-9.,].*"))
+                .findFirst()
+                .map(word -> "found \"" + word + "\", expected no figure below nothing")
+                .orElse(String.valueOf(fault.getMessage()));
+        terminal.err().println("error: " + Faults.printable(found));
         if (fault instanceof UnmatchedArgumentException unmatched) {
             unmatched.getSuggestions().stream().findFirst().ifPresent(word -> terminal.err()
                     .println("Did you mean " + word + "?"));

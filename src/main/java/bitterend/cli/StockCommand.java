@@ -78,7 +78,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
             @Mixin StockAccess at, @Mixin PageFiles files, @Parameters(index = "1", paramLabel = "REEL") String reel) {
         List<Movement> history = at.reading(ledger -> ledger.read(stock -> stock.history(reel)));
         if (history.isEmpty()) {
-            throw new LedgerException.Refused("there is no reel " + reel + "; see stock list --all");
+            throw new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP --all");
         }
         return at.show(terminal, files, "Reel " + reel, new Answer(() -> StockJson.movements(history), () -> at.page()
                 .movements(history)));

@@ -20,8 +20,10 @@ import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,7 +73,9 @@ final class StockCutCommand implements Callable<Integer> {
     @Option(names = "--sample", paramLabel = "WHY", converter = Typed.Words.class, description = "Used up as a sample.")
     private @Nullable String sample;
 
-    @Option(names = "--sure", description = "It may reach over a flaw; it may be far off what the piece needs.")
+    @Option(
+            names = "--sure",
+            description = "It may reach over a flaw, be far off what the piece needs, or be sold past its last day.")
     private boolean sure;
 
     @Mixin
@@ -86,12 +90,19 @@ final class StockCutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        long asked = java.util.stream.Stream.of(customer, piece, spare, sample)
+        long asked = Stream.of(customer, piece, spare, sample)
                 .filter(java.util.Objects::nonNull)
                 .count();
         if (asked != 1) {
             throw new Contradictory("say what the cut is: --for NAME, --piece PIECE, --spare NAME or --sample WHY");
         }
+        Stream.of(customer, piece, spare, sample)
+                .filter(said -> said != null && said.isBlank())
+                .findFirst()
+                .ifPresent(blank -> {
+                    throw new Contradictory(
+                            "say in words whom or what it is cut for; nothing stands behind the option");
+                });
         ShopArgument argument = new ShopArgument();
         argument.folder = at.folder;
         Optional<Shop> read = argument.readOrComplain(terminal);
@@ -102,7 +113,9 @@ final class StockCutCommand implements Callable<Integer> {
         Reel off = shop.reels().stream()
                 .filter(each -> each.id().equals(reel))
                 .findFirst()
-                .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
+                .orElseThrow(() ->
+                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
+        checkUseBy(off, day.of(shop));
         Rope rope = shop.catalogue().rope(off.rope());
         BenchCut.Cut cut = new BenchCut.Cut(reel, length, rope.cutting().loss(), sure);
         Event event = at.writing(ledger -> {
@@ -122,6 +135,15 @@ final class StockCutCommand implements Callable<Integer> {
         return code;
     }
 
+    /** Rope past its last day goes over the counter only with a word: whoever buys it cannot know. */
+    private void checkUseBy(Reel off, LocalDate today) {
+        if (customer != null && today.isAfter(off.papers().useBy()) && !sure) {
+            throw new Contradictory(
+                    "reel " + off.id() + " was to be used by " + off.papers().useBy()
+                            + "; the buyer must be told. If it is sold all the same, say it with --sure");
+        }
+    }
+
     /** What is wanted, where the rules let the piece come off this reel by what the ledger says at that moment. */
     private BenchCut.Wanted wanted(Shop shop, Ledger.Stock stock) {
         PackingProblem open = new OpenWork(shop.problem(day.of(shop)), RackToday.of(stock)).fresh();
@@ -131,7 +153,8 @@ final class StockCutCommand implements Callable<Integer> {
                 .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece + asSpare()));
         Reel off = stock.findHolding(reel)
                 .map(Holding::reel)
-                .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
+                .orElseThrow(() ->
+                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
         new Eligibility(open).against(wanted, off).ifPresent(reason -> {
             throw new LedgerException.Refused(
                     "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence() + asSpare());

@@ -149,7 +149,7 @@ final class StockGaugeCommand implements Callable<Integer> {
                 .filter(each -> each.id().equals(reel))
                 .findFirst()
                 .map(each -> shop.catalogue().rope(each.rope()))
-                .orElseThrow(() -> new Refused("there is no reel " + reel + "; see stock list"));
+                .orElseThrow(() -> new Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
     }
 
     private Estimate byWeight(Rope rope, Figures figures) {

@@ -91,7 +91,8 @@ public final class BenchCut {
         Event.Act act = Event.Act.of(Event.Kind.CUT, "", "").with("piece " + piece, "");
         return ledger.change(caller.apply(act), books -> {
                     if (new CutPieces(books).cuts().containsKey(piece)) {
-                        throw new LedgerException.Refused("piece " + piece + " is cut already; see stock trace");
+                        throw new LedgerException.Refused("piece " + piece
+                                + " is cut already; see bitterend stock trace SHOP " + CommandWord.of(piece));
                     }
                     Wanted wanted = rules.apply(books);
                     Length needed = wanted.needed();
@@ -141,8 +142,8 @@ public final class BenchCut {
     private static Reel standing(Ledger.Stock stock, Cut cut) {
         Holding holding = stock.findHolding(cut.reel())
                 .filter(each -> !each.gone())
-                .orElseThrow(() ->
-                        new LedgerException.Refused("there is no reel " + cut.reel() + " on the rack; see stock list"));
+                .orElseThrow(() -> new LedgerException.Refused(
+                        "there is no reel " + cut.reel() + " on the rack; see bitterend stock list SHOP"));
         Reel reel = holding.reel();
         if (reel.custody().state() == Reel.State.ON_HOLD) {
             throw new LedgerException.Refused("reel " + cut.reel()

@@ -124,7 +124,8 @@ final class DrawPosting {
     private void checkMeasured(Step step) {
         if (part.found().measured().containsKey(step.piece())) {
             throw new Refused(
-                    step.piece() + " is posted already; take that back with stock undo to post another length");
+                    step.piece() + " is posted already; take that back with bitterend stock undo SHOP EVENT to post"
+                            + " another length");
         }
     }
 
@@ -168,7 +169,7 @@ final class DrawPosting {
         }
         Length lost = step.to().minus(step.from()).minus(step.length());
         Length room = step.limit().minus(consumed());
-        Length taken = Length.max(length, Length.min(length.plus(lost), room));
+        Length taken = Length.min(length.plus(lost), length.isLongerThan(room) ? reel.length() : room);
         Ordered ordered = recorded.facts().ordered().getOrDefault(step.piece(), Ordered.NONE);
         String note = length.equals(step.length())
                 ? ""

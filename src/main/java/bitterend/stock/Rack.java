@@ -1,5 +1,6 @@
 package bitterend.stock;
 
+import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.stock.Movement.Entry;
@@ -210,9 +211,11 @@ public final class Rack {
     /** A reel that is on the rack. */
     private static Holding standing(Ledger.Stock stock, String reel) {
         Holding holding = stock.findHolding(reel)
-                .orElseThrow(() -> new LedgerException.Refused("there is no reel " + reel + "; see stock list"));
+                .orElseThrow(() ->
+                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
         if (holding.gone()) {
-            throw new LedgerException.Refused("nothing is left of reel " + reel + "; see stock history");
+            throw new LedgerException.Refused(
+                    "nothing is left of reel " + reel + "; see bitterend stock history SHOP " + CommandWord.of(reel));
         }
         return holding;
     }

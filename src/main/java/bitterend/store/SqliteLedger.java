@@ -91,7 +91,7 @@ public final class SqliteLedger implements Ledger {
     private static SqliteLedger open(Path folder, Clock clock, boolean toRead) {
         Path file = folder.resolve(NAME);
         if (!isKeptIn(folder)) {
-            throw new LedgerException.Refused("there is no " + file + ": begin one with stock open");
+            throw new LedgerException.Refused("there is no " + file + ": begin one with bitterend stock open SHOP");
         }
         return openFile(file, clock, toRead);
     }
@@ -114,7 +114,8 @@ public final class SqliteLedger implements Ledger {
     private void check(boolean toRead) {
         Schema.check(sql, NAME);
         if (Schema.isEmpty(sql)) {
-            throw new LedgerException.Unreadable(file + " was begun but never finished: begin it anew with stock open");
+            throw new LedgerException.Unreadable(
+                    file + " was begun but never finished: begin it anew with bitterend stock open SHOP");
         }
         if (Schema.isOlder(sql)) {
             if (toRead) {

@@ -1,5 +1,6 @@
 package bitterend.work;
 
+import bitterend.day.CutPieces;
 import bitterend.day.OrderChange;
 import bitterend.day.OrderChanges;
 import bitterend.stock.Event;
@@ -20,6 +21,9 @@ public final class KeepAsCut {
                 Event.Kind.ORDER_CHANGED,
                 note,
                 books -> {
+                    if (!new CutPieces(books).cuts().containsKey(piece)) {
+                        throw new LedgerException.Refused("piece " + piece + " is not cut");
+                    }
                     OrderChange change = new OrderChanges(desk.book())
                             .in(books).stream()
                                     .filter(each -> each.piece().equals(piece))

@@ -160,6 +160,44 @@ final class StockBenchTest {
         assertTrue(balance.contains("sold") && balance.contains(" 5.000 m") && balance.contains("0.010 m"), balance);
     }
 
+    /** Whoever buys it cannot know how old it is. */
+    @Test
+    void ropePastItsLastDay_isSoldOnlyWithAWord() {
+        run(0, "stock", "correct", shop, "R1", "--use-by", "2026-01-31");
+        Run refused = run(2, "stock", "cut", shop, "R1", "5 m", "--for", "Ferry Co");
+        assertTrue(refused.err().contains("was to be used by 2026-01-31"), refused.err());
+        run(0, "stock", "cut", shop, "R1", "5 m", "--for", "Ferry Co", "--sure");
+        run(0, "stock", "cut", shop, "R1", "1 m", "--sample", "to learn how it ages");
+    }
+
+    @Test
+    void cutForNobody_andAFigureBelowNothing_areRefusedInWords() {
+        assertTrue(run(2, "stock", "cut", shop, "R1", "5 m", "--for", "").err().contains("whom or what"));
+        assertTrue(run(2, "stock", "count", shop, "R1", "-3 m").err().contains("below nothing"));
+        assertTrue(run(3, "orders", "keep", shop, "9/9.9").err().contains("piece 9/9.9 is not cut"));
+    }
+
+    /** The commands in a refusal are typed as they stand. */
+    @Test
+    void commandsInARefusal_nameThisShop() {
+        assertTrue(run(3, "stock", "hold", shop, "R7").err().contains("see bitterend stock list " + shop));
+        assertTrue(run(3, "stock", "cut", shop, "R1", "90 m", "--for", "Ferry Co")
+                .err()
+                .contains("bitterend stock count " + shop + " R1 LENGTH"));
+    }
+
+    /** 12.1 m are measured of 12.3 m, 0.3 m of which are not certain. */
+    @Test
+    void cutAtTheVeryEnd_losesRopeToo() throws IOException {
+        reopen("R1,DB12,L1,12.3 m,0.3 m,no");
+        Files.writeString(
+                Path.of(shop, "orders.csv"),
+                "order,line,customer,rope,length,end a,end b,quantity,due\n1,1,Ferry Co,DB12,11.9 m,plain,plain,1,2026-03-05\n");
+        run(0, "plan", shop, "--time", "1s");
+        String booked = post("--piece", "1/1.1", "--measured", "1/1.1=12.1 m");
+        assertTrue(booked.contains("-12.110 m"), booked);
+    }
+
     @Test
     void sample_isScrap() {
         assertTrue(run(0, "stock", "cut", shop, "R1", "2 m", "--sample", "lot test")
