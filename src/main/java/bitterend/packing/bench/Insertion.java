@@ -62,7 +62,7 @@ public final class Insertion {
                 left.add(job);
             } else if (!insert(job, choice)) {
                 left.add(job);
-                hopeless[kind] = choice == Choice.TIGHTEST_BY_CHANCE ? 0 : round;
+                hopeless[kind] = bench.isSet(job) || choice == Choice.TIGHTEST_BY_CHANCE ? 0 : round;
             }
         }
         return left;
