@@ -38,7 +38,7 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape
 
     /** The terminal or pipe this program was started on: UTF-8 into pipes and files, the terminal's own charset else. */
     static Terminal standard() {
-        Console console = System.console();
+        Console console = console();
         Charset charset = charset(console);
         Ink ink = isColourful(console, System.getenv()) ? Ink.TERMINAL : Ink.PLAIN;
         return new Terminal(
@@ -48,6 +48,20 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape
                 ink,
                 charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED,
                 console == null ? Asking.NOBODY : question -> console.readLine("%s", question));
+    }
+
+    /** Nothing in a pipe; from Java 22 on a console is given there too, which then says itself that it is no terminal. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static @Nullable Console console() {
+        Console console = System.console();
+        if (console == null) {
+            return null;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console) ? console : null;
+        } catch (ReflectiveOperationException older) {
+            return console;
+        }
     }
 
     private static Charset charset(@Nullable Console console) {

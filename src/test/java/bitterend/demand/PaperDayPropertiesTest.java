@@ -187,11 +187,11 @@ final class PaperDayPropertiesTest {
                 paper.tape());
         assertFalse(counterFaults(forgetful, cuts).isEmpty());
         Map<String, Length> other = new TreeMap<>(cuts);
-        String first = cuts.keySet().iterator().next();
-        other.put(first, cuts.get(first).plus(new Length(1)));
+        Map.Entry<String, Length> first = cuts.entrySet().iterator().next();
+        other.put(first.getKey(), first.getValue().plus(new Length(1)));
         assertFalse(counterFaults(paper, other).isEmpty());
         other.put("100/99.1", new Length(1));
-        other.put(first, cuts.get(first));
+        other.put(first.getKey(), first.getValue());
         assertFalse(counterFaults(paper, other).isEmpty());
     }
 

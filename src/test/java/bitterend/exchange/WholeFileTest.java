@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -55,7 +56,9 @@ final class WholeFileTest {
         assertEquals(file + ": No space left on device", full);
         Path nowhere = folder.resolve("no such folder").resolve("sheet.html");
         UncheckedIOException gone = assertThrows(UncheckedIOException.class, () -> WholeFile.write(nowhere, "text"));
-        assertEquals(nowhere + ": there is no such folder", "" + gone.getCause().getMessage());
+        assertEquals(
+                nowhere + ": there is no such folder",
+                Objects.requireNonNull(gone.getCause()).getMessage());
     }
 
     /** What each of those wrote who were told that they had written it. */

@@ -21,7 +21,7 @@ final class ReelFilling {
     }
 
     /** What a run would be filled with, for what price in 1/1000 minor unit, and how long that is in mm. */
-    private record Filling(int run, int[] pieces, long price, long length) {
+    private record Filling(int run, List<Integer> pieces, long price, long length) {
         boolean isCheaperByTheMetreThan(Filling other) {
             return BigInteger.valueOf(price)
                             .multiply(BigInteger.valueOf(other.length))
@@ -58,7 +58,9 @@ final class ReelFilling {
         long length = IntStream.of(pieces)
                 .mapToLong(piece -> bench.sizeOn(piece, run))
                 .sum();
-        return pieces.length == 0 ? null : new Filling(run, pieces, rack.addedMillis(pieces, run), length);
+        return pieces.length == 0
+                ? null
+                : new Filling(run, IntStream.of(pieces).boxed().toList(), rack.addedMillis(pieces, run), length);
     }
 
     /** The pieces that fill the run best; the last piece needs no cut loss behind it. */
