@@ -17,7 +17,6 @@ final class StandardErrorsTest {
     @ParameterizedTest
     @CsvSource({"1, 12.706", "4, 2.776", "9, 2.262", "29, 2.045", "99, 1.984"})
     void margin_isTheTwoSidedT(int degrees, double t) {
-        long million = 1_000_000;
         long margin = StandardErrors.margin(new Cost(1_000_000), degrees + 1, 1).millis();
         assertTrue(Math.abs(margin - Math.round(t * 1_000_000)) <= 600, margin + " against " + t);
     }

@@ -79,8 +79,10 @@ final class SpliceCardTest {
     void warningsOfALine_standOnItsCard_withWhoAcceptedThem() throws IOException {
         Files.writeString(
                 shop.resolve("orders.csv"),
-                "order,line,rope,length,end a,end b,quantity,accept,own rope\n"
-                        + "1,1,HM8,1.4 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm,2,working room: Jansen,\n");
+                """
+                order,line,rope,length,end a,end b,quantity,accept,own rope
+                1,1,HM8,1.4 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm,2,working room: Jansen,
+                """);
         plan();
         String card = sheet("--cards").replaceAll("<[^>]*>", "");
         assertTrue(card.contains("working room for the tools, 1728 mm; accepted by Jansen."), card);
