@@ -107,9 +107,9 @@ final class PlanQuestions {
     /** The answer for programs. */
     String json(Asked asked) {
         MoneyText money = asked.read().settings().money();
-        ExplainJson json =
-                new ExplainJson(money, asked.passed().kept().document().number());
         String id = explain;
+        ExplainJson json =
+                new ExplainJson(money, asked.passed().kept().document().number(), begunMates(asked, id));
         String about = id == null
                 ? ""
                 : cut(asked.rack()).map(json::cut).orElseGet(() -> asked.answers()
@@ -121,27 +121,36 @@ final class PlanQuestions {
     private static Document begun(Asked asked, String id) {
         String shop = CommandWord.of(asked.folder().toString());
         Writing page = new Writing();
-        asked.rack()
-                .flatMap(rack -> asked.read().pieces().stream()
-                        .filter(piece -> piece.id().equals(id))
-                        .map(piece -> new BegunSets(asked.read().pieces(), rack).bound(piece))
-                        .filter(piece -> !piece.matching().begun().isEmpty())
-                        .findFirst())
-                .ifPresent(piece -> {
-                    String set = piece.matching().set();
-                    List<CutMate> cut = piece.matching().begun();
-                    boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
-                    page.heading("Its set is begun");
-                    page.paragraph(cut.stream().map(CutMate::piece).collect(Collectors.joining(", "))
-                            + (cut.size() == 1 ? " is" : " are") + " cut, off "
-                            + cut.get(0).origin(toTheReel) + ": what is left of set " + set
-                            + " must match. Where no rope"
-                            + " does, a person decides: bitterend orders release " + shop + " "
-                            + CommandWord.of(set) + " lets the rest go on off other rope, bitterend orders again "
-                            + shop
-                            + " " + CommandWord.of(set) + " has all of it made again.");
-                });
+        bound(asked, id).ifPresent(piece -> {
+            String set = piece.matching().set();
+            List<CutMate> cut = piece.matching().begun();
+            boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
+            page.heading("Its set is begun");
+            page.paragraph(cut.stream().map(CutMate::piece).collect(Collectors.joining(", "))
+                    + (cut.size() == 1 ? " is" : " are") + " cut, off "
+                    + cut.get(0).origin(toTheReel) + ": what is left of set " + set
+                    + " must match. Where no rope"
+                    + " does, a person decides: bitterend orders release " + shop + " "
+                    + CommandWord.of(set) + " lets the rest go on off other rope, bitterend orders again "
+                    + shop
+                    + " " + CommandWord.of(set) + " has all of it made again.");
+        });
         return page.document();
+    }
+
+    private static List<CutMate> begunMates(Asked asked, @Nullable String id) {
+        return id == null
+                ? List.of()
+                : bound(asked, id).map(piece -> piece.matching().begun()).orElse(List.of());
+    }
+
+    /** A piece whose set is begun by now, bound to what is cut of it. */
+    private static Optional<Piece> bound(Asked asked, String id) {
+        return asked.rack().flatMap(rack -> asked.read().pieces().stream()
+                .filter(piece -> piece.id().equals(id))
+                .map(piece -> new BegunSets(asked.read().pieces(), rack).bound(piece))
+                .filter(piece -> !piece.matching().begun().isEmpty())
+                .findFirst());
     }
 
     private static Document cutAlready(Movement cut, Path folder) {

@@ -19,6 +19,7 @@ import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
+import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -137,10 +138,10 @@ final class StockCutCommand implements Callable<Integer> {
 
     /** Rope past its last day goes over the counter only with a word: whoever buys it cannot know. */
     private void checkUseBy(Reel off, LocalDate today) {
-        if (customer != null && today.isAfter(off.papers().useBy()) && !sure) {
-            throw new Contradictory(
-                    "reel " + off.id() + " was to be used by " + off.papers().useBy()
-                            + "; the buyer must be told. If it is sold all the same, say it with --sure");
+        if (customer != null && !sure) {
+            Rack.pastItsLastDay(off, today).ifPresent(why -> {
+                throw new Contradictory(why);
+            });
         }
     }
 

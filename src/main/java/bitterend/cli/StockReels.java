@@ -6,6 +6,8 @@ import bitterend.stock.Event;
 import bitterend.stock.Movement;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -96,8 +98,13 @@ abstract class StockReels extends StockFiles {
     }
 
     @Command(name = "sell", header = "Books a reel sold as it is.")
-    int sell(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return removed(at, Movement.Kind.SOLD, reel, note);
+    int sell(
+            @Mixin StockAccess at,
+            @Parameters(index = "1", paramLabel = "REEL") String reel,
+            @Option(names = "--sure", description = "It may be past its last day.") boolean sure,
+            @Mixin StockNote note) {
+        LocalDate day = sure ? LocalDate.MIN : LocalDate.now(ZoneId.systemDefault());
+        return booked(at, note, rack -> rack.sell(reel, note.text, day));
     }
 
     @Command(name = "condemn", header = "Writes a reel off.")

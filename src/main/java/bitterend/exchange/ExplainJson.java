@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.demand.CutMate;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
@@ -14,14 +15,17 @@ public final class ExplainJson {
 
     private final MoneyText money;
     private final int plan;
+    private final List<CutMate> begun;
 
     /**
      * @param money the shop's money
      * @param plan number of the plan that was asked; 0 when it has none
+     * @param begun pieces of the asked piece's matched set that are cut by now, whatever the plan knew
      */
-    public ExplainJson(MoneyText money, int plan) {
+    public ExplainJson(MoneyText money, int plan, List<CutMate> begun) {
         this.money = money;
         this.plan = plan;
+        this.begun = List.copyOf(begun);
     }
 
     private JsonTree head() {
@@ -49,7 +53,16 @@ public final class ExplainJson {
                 .with("why", reasons(answer.why()))
                 .with("elsewhere", answer.elsewhere().stream().map(this::tree).toList())
                 .with("help", reasons(answer.help()))
+                .with("begun", begun.stream().map(ExplainJson::tree).toList())
                 .text();
+    }
+
+    private static JsonTree tree(CutMate mate) {
+        return new JsonTree()
+                .with("piece", mate.piece())
+                .with("rope", mate.rope())
+                .with("lot", mate.lot())
+                .with("reels", (Object) mate.reels());
     }
 
     private JsonTree tree(PieceAnswer.Elsewhere other) {

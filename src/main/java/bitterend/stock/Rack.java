@@ -6,6 +6,7 @@ import bitterend.measure.Written;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -153,18 +154,40 @@ public final class Rack {
         });
     }
 
-    /** Rope that leaves the shop or is written off: returned, sold, sent to another loft or condemned. */
+    /** Rope that leaves the shop or is written off: returned, sent to another loft or condemned. */
     public Event remove(Kind kind, String reel, String note) {
-        if (kind != Kind.RETURNED && kind != Kind.SOLD && kind != Kind.SENT && kind != Kind.CONDEMNED) {
+        if (kind != Kind.RETURNED && kind != Kind.SENT && kind != Kind.CONDEMNED) {
             throw new IllegalArgumentException(kind + " removes no rope");
         }
         return book(Event.Kind.valueOf(kind.name()), note, books -> {
             Reel leaving = standing(books, reel).reel();
-            if (kind == Kind.SOLD) {
-                refuseUnlessForSale(leaving);
-            }
             books.append(new Entry(kind, leaving, true, note, Origin.NONE));
         });
+    }
+
+    /**
+     * A reel sold as it is.
+     *
+     * @param day rope that was to be used before it is refused: whoever buys it cannot know
+     */
+    public Event sell(String reel, String note, LocalDate day) {
+        return book(Event.Kind.SOLD, note, books -> {
+            Reel leaving = standing(books, reel).reel();
+            refuseUnlessForSale(leaving);
+            pastItsLastDay(leaving, day).ifPresent(why -> {
+                throw new LedgerException.Refused(why);
+            });
+            books.append(new Entry(Kind.SOLD, leaving, true, note, Origin.NONE));
+        });
+    }
+
+    /** Why rope is not sold on a day without a word; nothing when it is in date. */
+    public static Optional<String> pastItsLastDay(Reel reel, LocalDate day) {
+        return day.isAfter(reel.papers().useBy())
+                ? Optional.of("reel " + reel.id() + " was to be used by "
+                        + reel.papers().useBy()
+                        + "; the buyer must be told. If it is sold all the same, say it with --sure")
+                : Optional.empty();
     }
 
     /** Rope that is a customer's own, or kept for an order, is not sold to another. */

@@ -181,6 +181,10 @@ final class BegunSetTest {
         assertTrue(answer.contains("9001/1.1-1 is cut, off lot S1: what is left of set 9001/1.1 must match"), answer);
         assertTrue(answer.contains("bitterend orders release " + shop + " 9001/1.1"), answer);
         assertTrue(asked.err().contains("on hold"), asked.err());
+        String json = flat(
+                run(0, "plan", "" + shop, "--explain", "9001/1.1-3", "--json").out());
+        assertTrue(
+                json.contains("\"begun\": [ { \"piece\": \"9001/1.1-1\", \"rope\": \"DB16\", \"lot\": \"S1\""), json);
         String cut = flat(run(0, "plan", "" + shop, "--explain", "9001/1.1-1").out());
         assertTrue(cut.contains("bitterend stock trace " + shop + " 9001/1.1-1"), cut);
     }

@@ -168,6 +168,10 @@ final class StockBenchTest {
         assertTrue(refused.err().contains("was to be used by 2026-01-31"), refused.err());
         run(0, "stock", "cut", shop, "R1", "5 m", "--for", "Ferry Co", "--sure");
         run(0, "stock", "cut", shop, "R1", "1 m", "--sample", "to learn how it ages");
+        assertTrue(
+                run(3, "stock", "sell", shop, "R1").err().contains("If it is sold all the same, say it with --sure"));
+        run(0, "stock", "sell", shop, "R1", "--sure");
+        run(0, "stock", "verify", shop);
     }
 
     @Test

@@ -248,7 +248,8 @@ final class Cards {
                 .collect(Collectors.joining(", "));
         if (!other.isEmpty()) {
             notes.add("Marks are for " + line.assembly().ropes().get(0) + " as ordered; of a piece from " + other
-                    + " see lengths SHOP ORDER/LINE.");
+                    + " see lengths SHOP " + line.assembly().ordered().source().order() + "/"
+                    + line.assembly().ordered().source().line() + ".");
         }
         for (Derivation derivation : line.demanded().derivations()) {
             derivation.notes().stream()
