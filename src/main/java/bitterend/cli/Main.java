@@ -26,7 +26,8 @@ public final class Main {
     }
 
     /** Runs one command; the exit code is one of {@link ExitCode}. */
-    static int run(String[] args, Terminal terminal) {
+    static int run(String[] typed, Terminal terminal) {
+        String[] args = asked(typed);
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
         commandLine.setExecutionExceptionHandler(
@@ -40,6 +41,16 @@ public final class Main {
         } catch (Error fault) {
             return new Faults(terminal).report(fault, isDebugging(args));
         }
+    }
+
+    /** {@code help plan} as it is also said: {@code plan --help}. */
+    private static String[] asked(String[] typed) {
+        if (typed.length == 0 || !typed[0].equals("help")) {
+            return typed;
+        }
+        String[] args = Arrays.copyOfRange(typed, 1, typed.length + 1);
+        args[typed.length - 1] = "--help";
+        return args;
     }
 
     /** A command that is only built when it is asked for: the others cost a tenth of a second together. */

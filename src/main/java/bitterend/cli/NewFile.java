@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -21,7 +22,7 @@ final class NewFile implements ITypeConverter<Path> {
         if (parent != null && !Files.isDirectory(parent)) {
             return Optional.of("found " + name + ", expected a file in a folder that is there; make the folder first");
         }
-        return Files.exists(file) && !Files.isRegularFile(file)
+        return Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)
                 ? Optional.of("found " + name + ", which is no file to write to")
                 : Optional.empty();
     }

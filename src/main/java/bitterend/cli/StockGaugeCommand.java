@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
+import bitterend.exchange.StockText;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
@@ -42,6 +43,9 @@ import picocli.CommandLine.Parameters;
         },
         sortOptions = false)
 final class StockGaugeCommand implements Callable<Integer> {
+    /** So many times what the ledger has needs a word. */
+    private static final int FAR_MORE = 3;
+
     private final Terminal terminal;
 
     @Mixin
@@ -50,20 +54,16 @@ final class StockGaugeCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "REEL")
     private String reel = "";
 
-    @Option(names = "--barrel", paramLabel = "LENGTH", converter = LengthOption.class, description = "Diameter.")
+    @Option(names = "--barrel", paramLabel = "LENGTH", converter = ReelSize.class, description = "Diameter.")
     private @Nullable Length barrel;
 
-    @Option(names = "--traverse", paramLabel = "LENGTH", converter = LengthOption.class, description = "Width inside.")
+    @Option(names = "--traverse", paramLabel = "LENGTH", converter = ReelSize.class, description = "Width inside.")
     private @Nullable Length traverse;
 
-    @Option(
-            names = "--depth",
-            paramLabel = "LENGTH",
-            converter = LengthOption.class,
-            description = "Barrel to outside.")
+    @Option(names = "--depth", paramLabel = "LENGTH", converter = ReelSize.class, description = "Barrel to outside.")
     private @Nullable Length depth;
 
-    @Option(names = "--flange", paramLabel = "LENGTH", converter = LengthOption.class, description = "Of a full reel.")
+    @Option(names = "--flange", paramLabel = "LENGTH", converter = ReelSize.class, description = "Of a full reel.")
     private @Nullable Length flange;
 
     @Option(names = "--type", paramLabel = "TYPE", defaultValue = "", description = "Reel type, in your words.")
@@ -79,9 +79,8 @@ final class StockGaugeCommand implements Callable<Integer> {
     @Option(
             names = "--factor",
             paramLabel = "FACTOR",
-            defaultValue = "",
             description = "The rope maker's factor for a full reel: feet from inches.")
-    private String factor = "";
+    private @Nullable String factor;
 
     @Option(names = "--gross", paramLabel = "MASS", converter = MassOption.class, description = "Rope and reel.")
     private @Nullable Mass gross;
@@ -98,6 +97,9 @@ final class StockGaugeCommand implements Callable<Integer> {
 
     @Option(names = "--book", description = "Book the figure with its uncertainty.")
     private boolean book;
+
+    @Option(names = "--sure", description = "There is far more on it than the ledger has.")
+    private boolean sure;
 
     @Mixin
     private StockNote note = new StockNote();
@@ -122,9 +124,11 @@ final class StockGaugeCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Rope rope = rope(read.get());
+        Reel gauged = gauged(read.get());
+        Rope rope = read.get().catalogue().rope(gauged.rope());
         Figures figures = at.units.figures(read.get());
         Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
+        checkBelievable(estimate, gauged, figures);
         if (!at.common.json) {
             terminal.out().print(estimate.text());
         } else if (!book) {
@@ -144,12 +148,26 @@ final class StockGaugeCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
-    private Rope rope(Shop shop) {
+    private Reel gauged(Shop shop) {
         return shop.reels().stream()
                 .filter(each -> each.id().equals(reel))
                 .findFirst()
-                .map(each -> shop.catalogue().rope(each.rope()))
                 .orElseThrow(() -> new Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
+    }
+
+    /** Rope does not grow: a figure that the ledger cannot have is a slip in a size or a mass. */
+    private void checkBelievable(Estimate estimate, Reel gauged, Figures figures) {
+        boolean tooLong =
+                StockText.length(LengthText.exact(estimate.length())).value().isEmpty();
+        if (tooLong
+                || (book
+                        && !sure
+                        && estimate.certain().isLongerThan(gauged.length().times(FAR_MORE)))) {
+            throw new Refused("that would be " + figures.length(estimate.length()) + " on reel " + reel
+                    + ", of which the ledger has " + figures.length(gauged.length())
+                    + "; look at the sizes and masses again"
+                    + (tooLong ? "" : ". If there is so much on it, say it with --sure"));
+        }
     }
 
     private Estimate byWeight(Rope rope, Figures figures) {
@@ -180,7 +198,7 @@ final class StockGaugeCommand implements Callable<Integer> {
         Gauge.Wound wound = new Gauge.Wound(barrel, deep, traverse, rope.diameter());
         Ratio fill = fill(wound);
         Gauge.BySize sized = Gauge.bySize(wound, fill);
-        Length made = factor.isEmpty() ? null : byFactor(wound);
+        Length made = factor == null ? null : byFactor(wound, factor);
         if (!sized.safe().isPositive() || (made != null && !made.isPositive())) {
             throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
         }
@@ -210,12 +228,12 @@ final class StockGaugeCommand implements Callable<Integer> {
         return new Estimate(most, safe, Reel.Known.GAUGED, text, exact);
     }
 
-    private Length byFactor(Gauge.Wound wound) {
+    private static Length byFactor(Gauge.Wound wound, String factor) {
         return RatioText.parse(factor)
                 .value()
                 .filter(stated -> stated.compareTo(Ratio.ZERO) > 0 && stated.compareTo(Ratio.of(10_000)) <= 0)
                 .map(stated -> Gauge.byFactor(wound, stated))
-                .orElseThrow(() -> new Refused("--factor " + factor + ": give a factor such as 0.925"));
+                .orElseThrow(() -> new Refused("--factor \"" + factor + "\": give a factor such as 0.925"));
     }
 
     /** The fill of the type, learned from this reel first when its length is known. */

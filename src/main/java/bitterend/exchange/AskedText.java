@@ -67,7 +67,7 @@ final class AskedText {
         return Parsed.of(List.copyOf(marks));
     }
 
-    /** What is accepted and by whom: {@code working room: Jansen; throat angle: M. Okafor}. */
+    /** What is accepted and by whom: {@code working room: NAME; throat angle: NAME}. */
     static Parsed<List<Accepted>> accepted(String text) {
         List<Accepted> accepted = new ArrayList<>();
         for (String each : text.split(";")) {
@@ -76,7 +76,7 @@ final class AskedText {
                     .filter(rule -> rule.equals(Readings.plain(sides[0])))
                     .findFirst();
             if (what.isEmpty() || sides.length < 2 || sides[1].isBlank()) {
-                return Parsed.refused("what is accepted and by whom, such as working room: Jansen; it can be: "
+                return Parsed.refused("what is accepted and by whom, such as working room: NAME; it can be: "
                         + String.join(", ", ACCEPTABLE));
             }
             accepted.add(new Accepted(what.get(), sides[1].strip()));

@@ -60,6 +60,14 @@ final class CommandLineTest {
         Golden.check("cli/" + words.replace(" ", "").replace("--", "-") + ".txt", run.out());
     }
 
+    /** People say help in front as well as behind. */
+    @Test
+    void help_isSaidInFrontToo() {
+        assertEquals(Run.of("--help"), Run.of("help"));
+        assertEquals(Run.of("plan", "--help"), Run.of("help", "plan"));
+        assertEquals(Run.of("stock", "cut", "--help"), Run.of("help", "stock", "cut"));
+    }
+
     /** Whatever the command line knows stands in its help, and has a help of its own. */
     @Test
     void help_namesEveryCommandThatTheCommandLineKnows() {

@@ -373,8 +373,10 @@ final class PlanNumbersTest {
     void outThatIsNoFileOfItsOwn_isRefusedBeforeAnyWork() throws IOException {
         Map<String, Long> before = files();
         Path other = Files.writeString(folder.resolve("another-shops-orders.csv"), "order,line\n");
+        Path dangling = Files.createSymbolicLink(folder.resolve("dangling.json"), folder.resolve("nowhere.json"));
         for (String out : new String[] {
             "",
+            dangling.toString(),
             at,
             at + "/orders.csv",
             at + "/plans/1.json",
@@ -388,6 +390,7 @@ final class PlanNumbersTest {
             assertEquals("", run.out());
         }
         assertEquals("order,line\n", Files.readString(other));
+        assertTrue(Files.isSymbolicLink(dangling), "the link is left as it was");
         assertEquals(before, files());
     }
 

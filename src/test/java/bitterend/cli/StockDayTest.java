@@ -242,6 +242,32 @@ final class StockDayTest {
                 .err()
                 .contains("give a factor such as 0.925"));
         run(3, "stock", "gauge", shop, "R-105", "--barrel", "150 mm");
+        assertTrue(run(2, with(size, "stock", "gauge", shop, "R-105", "--depth", "20 km"))
+                .err()
+                .contains("of at most 20 m"));
+        assertTrue(run(3, with(size, "stock", "gauge", shop, "R-105", "--factor", ""))
+                .err()
+                .contains("give a factor such as 0.925"));
+    }
+
+    /** Ten metres across, or a lorry on the scales: what no reel holds is not booked, and far more than known needs a word. */
+    @Test
+    void gaugedFigureThatNobodyBelieves_isNotBooked() {
+        run(0, "stock", "open", shop);
+        String[] wide = {"--barrel", "10 m", "--depth", "1 m", "--traverse", "10 m", "--book"};
+        String before = run(0, "stock", "export", shop).out();
+        Run huge = run(3, with(wide, "stock", "gauge", shop, "R-105"));
+        assertTrue(huge.err().contains("look at the sizes and masses again"), huge.err());
+        String[] large = {"--barrel", "600 mm", "--depth", "300 mm", "--traverse", "900 mm", "--book"};
+        Run far = run(3, with(large, "stock", "gauge", shop, "R-105"));
+        assertTrue(far.err().contains("say it with --sure"), far.err());
+        assertEquals(before, run(0, "stock", "export", shop).out());
+        run(0, with(large, "stock", "gauge", shop, "R-105", "--sure"));
+    }
+
+    @Test
+    void weighedFigureThatNobodyBelieves_isNotBooked() {
+        run(0, "stock", "open", shop);
         run(3, "stock", "gauge", shop, "R-105", "--gross", "50 kg", "--tare", "4 kg");
     }
 
