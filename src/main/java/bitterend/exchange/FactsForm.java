@@ -74,7 +74,10 @@ final class FactsForm {
 
     private static JsonTree pin(Pin pin) {
         JsonTree tree = new JsonTree().with("piece", pin.piece()).with("reel", pin.reel());
-        return pin.isIssued() ? tree.with("issued", pin.issued()) : tree;
+        if (pin.isIssued()) {
+            tree.with("issued", pin.issued());
+        }
+        return pin.step() > 0 ? tree.with("step", pin.step()).with("behind", pin.behind()) : tree;
     }
 
     static JsonTree texts(Map<String, String> texts) {
@@ -156,11 +159,13 @@ final class FactsForm {
     }
 
     private static Pin pin(JsonObject pin) {
-        pin.allowOnly("piece", "reel", "issued");
+        pin.allowOnly("piece", "reel", "issued", "step", "behind");
         return new Pin(
                 pin.fields().require("piece", PlanReader::anyText, "?"),
                 pin.fields().require("reel", PlanReader::anyText, "?"),
-                pin.fields().optional("issued", Readings.whole(1, 999_999_999), 0));
+                pin.fields().optional("issued", Readings.whole(1, 999_999_999), 0),
+                pin.fields().optional("step", Readings.whole(1, 999_999_999), 0),
+                pin.fields().optional("behind", Readings.whole(0, 999_999_999), 0));
     }
 
     private static Map<String, Function<Prices, Cost>> prices() {

@@ -7,17 +7,24 @@ package bitterend.packing;
  * @param reel id of the reel it must come off
  * @param issued number of the plan whose sheet is out and says so: that reel takes nothing but its pinned pieces; 0 when
  *     it is pinned by choice
+ * @param step its place among the cuts of that sheet, from 1; 0 when the sheet is not known
+ * @param behind how many sound runs of the reel lie behind the one that the sheet cuts it from
  */
-public record Pin(String piece, String reel, int issued) {
+public record Pin(String piece, String reel, int issued, int step, int behind) {
     public Pin {
-        if (issued < 0) {
-            throw new IllegalArgumentException("plan " + issued);
+        if (issued < 0 || step < 0 || behind < 0) {
+            throw new IllegalArgumentException("plan " + issued + ", step " + step + ", " + behind + " runs behind");
         }
     }
 
     /** Pinned by choice. */
     public Pin(String piece, String reel) {
         this(piece, reel, 0);
+    }
+
+    /** Issued, the place on the sheet not known. */
+    public Pin(String piece, String reel, int issued) {
+        this(piece, reel, issued, 0, 0);
     }
 
     public boolean isIssued() {

@@ -1,12 +1,16 @@
 package bitterend.work;
 
 import bitterend.demand.Piece;
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
 import bitterend.packing.Cut;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,6 +27,7 @@ public final class IssuedWork {
     private final Plans plans;
     private final Function<PlanFolder.Kept, Verdict> gate;
     private final Set<String> open;
+    private final Set<String> rack;
 
     /**
      * @param plans the plans of the shop
@@ -33,6 +38,7 @@ public final class IssuedWork {
         this.plans = plans;
         this.gate = gate;
         open = day.pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        rack = day.reels().stream().map(Reel::id).collect(Collectors.toSet());
     }
 
     /**
@@ -40,12 +46,17 @@ public final class IssuedWork {
      *
      * @param plan number of the plan it was issued with
      * @param reel the reel
-     * @param pieces the pieces still to be cut off it
+     * @param pins the pieces still to be cut off it, as its sheet has them
      * @param broken why the sheet no longer holds; empty while it does
      */
-    public record OnTheBench(int plan, String reel, List<String> pieces, String broken) {
+    public record OnTheBench(int plan, String reel, List<Pin> pins, String broken) {
         public OnTheBench {
-            pieces = List.copyOf(pieces);
+            pins = List.copyOf(pins);
+        }
+
+        /** The pieces still to be cut off it, in the order of the sheet. */
+        public List<String> pieces() {
+            return pins.stream().map(Pin::piece).toList();
         }
 
         public boolean holds() {
@@ -69,12 +80,13 @@ public final class IssuedWork {
     }
 
     private List<OnTheBench> onTheBench(PlanFolder.Kept plan, Set<String> issued) {
-        Map<String, List<String>> left = new HashMap<>();
+        Map<String, List<Pin>> left = new HashMap<>();
         for (ReelDraw draw : plan.document().plan().draws()) {
-            List<String> pieces =
-                    draw.cuts().stream().map(Cut::piece).filter(open::contains).toList();
-            if (issued.contains(draw.reel()) && !pieces.isEmpty()) {
-                left.put(draw.reel(), pieces);
+            List<Pin> pins = pins(plan.document(), draw).stream()
+                    .filter(pin -> open.contains(pin.piece()))
+                    .toList();
+            if (issued.contains(draw.reel()) && rack.contains(draw.reel()) && !pins.isEmpty()) {
+                left.put(draw.reel(), pins);
             }
         }
         if (left.isEmpty()) {
@@ -90,6 +102,23 @@ public final class IssuedWork {
                         left.getOrDefault(reel, List.of()),
                         broken.getOrDefault(reel, "")))
                 .toList();
+    }
+
+    /** The cuts of a sheet. How its runs are counted is known where the plan has all its facts. */
+    private static List<Pin> pins(PlanDocument plan, ReelDraw draw) {
+        int runs = plan.facts() instanceof PlanFacts.Whole whole
+                ? whole.problem().reel(draw.reel()).runs().size()
+                : 0;
+        List<Pin> pins = new ArrayList<>();
+        for (RunDraw run : draw.runs()) {
+            for (Cut cut : run.cuts()) {
+                pins.add(
+                        runs == 0
+                                ? new Pin(cut.piece(), draw.reel(), plan.number())
+                                : new Pin(cut.piece(), draw.reel(), plan.number(), pins.size() + 1, runs - run.run()));
+            }
+        }
+        return pins;
     }
 
     private static Map<String, String> broken(Verdict verdict, Set<String> reels) {
@@ -112,7 +141,7 @@ public final class IssuedWork {
         Map<String, Pin> issued = new LinkedHashMap<>();
         for (OnTheBench reel : reels) {
             if (reel.holds()) {
-                reel.pieces().forEach(piece -> issued.put(piece, new Pin(piece, reel.reel(), reel.plan())));
+                reel.pins().forEach(pin -> issued.put(pin.piece(), pin));
             }
         }
         List<Pin> pins = new ArrayList<>();

@@ -166,7 +166,7 @@ final class PieceBooksTest {
         stock("condemn", "W3");
         run(0, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
         stock("count", "W1", "3.2 m", "--note", "behind the cuts");
-        stock("post", "--all", "--before-count");
+        stock("post", "--all", "--before-count", "--sure");
         String balance = stock("verify").out().replaceAll(" +", " ");
         assertTrue(balance.contains("scrap: trims, flaws, samples, ends 0.000 m"), balance);
         stock("post", "--all", "--before-count");

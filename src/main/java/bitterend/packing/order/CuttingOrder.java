@@ -24,11 +24,13 @@ public final class CuttingOrder {
     private final PackingProblem problem;
     private final Workbench bench;
     private final PlanPrice prices;
+    private final SheetsOut sheets;
 
     public CuttingOrder(PackingProblem problem) {
         this.problem = problem;
         bench = new Workbench(problem);
         prices = bench.prices();
+        sheets = new SheetsOut(problem);
     }
 
     /** The plan of a packing that breaks no hard rule; nothing is proven of it yet. */
@@ -41,10 +43,16 @@ public final class CuttingOrder {
                         piece -> packing.placeOf(piece.id()).orElseThrow(), TreeMap::new, Collectors.toList()));
         List<ReelDraw> draws = new ArrayList<>();
         for (Reel reel : sortedReels()) {
-            List<List<Piece>> runs = prices.draw(reel.id()).runs().stream()
+            List<List<Piece>> planned = prices.draw(reel.id()).runs().stream()
                     .map(run -> byRun.getOrDefault(new RunId(reel.id(), run.index()), List.of()))
-                    .map(pieces -> sequence.of(pieces, reel.id()))
                     .toList();
+            List<List<Piece>> runs = sheets.runs(
+                            reel,
+                            prices.draw(reel.id()),
+                            planned.stream().flatMap(List::stream).toList())
+                    .orElseGet(() -> planned.stream()
+                            .map(pieces -> sequence.of(pieces, reel.id()))
+                            .toList());
             if (runs.stream().anyMatch(run -> !run.isEmpty())) {
                 draws.add(new ReelBook(problem, reel, prices.draw(reel.id())).draw(runs));
             }
