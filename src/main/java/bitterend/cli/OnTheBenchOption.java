@@ -43,7 +43,13 @@ final class OnTheBenchOption {
             return day;
         }
         terminal.err()
-                .println("They stay as they are issued. To plan them anew, call the sheets back with --withdraw.");
+                .println(
+                        reels.stream().allMatch(OnTheBench::holds)
+                                ? "They stay as they are issued. To plan them anew, call the sheets back with --withdraw."
+                                : "What no longer holds is planned anew: take that sheet off the bench."
+                                        + (reels.stream().anyMatch(OnTheBench::holds)
+                                                ? " The others stay as they are issued."
+                                                : ""));
         return IssuedWork.pinned(day, reels);
     }
 

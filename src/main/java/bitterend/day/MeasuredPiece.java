@@ -60,6 +60,12 @@ final class MeasuredPiece {
         Length uncertain = standing.map(reel -> reel.contents().uncertainty()).orElse(Length.ZERO);
         Length off = new Length(Math.abs(known.minus(is).mm()));
         Length most = Length.max(uncertain, leeway(is));
+        if (known.isLongerThan(is.plus(most))) {
+            throw new Refused("reel " + id + " has no more than " + Words.of(is.plus(uncertain))
+                    + " behind the last cut by the ledger, and " + Words.of(known)
+                    + " are said to be left. When the reel really was longer, book that first: bitterend stock count SHOP "
+                    + CommandWord.of(id) + " LENGTH");
+        }
         if (known.isPositive() && off.isLongerThan(most) && !found.isSure()) {
             throw new Contradictory("reel " + id + " has " + Words.of(is) + " behind the last cut by the ledger; "
                     + Words.of(known) + " is more than 5 % off. If it is so, say it with --sure");

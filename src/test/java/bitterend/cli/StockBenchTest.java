@@ -236,11 +236,11 @@ final class StockBenchTest {
 
     /** What is left behind a cut is held to the ledger like a measured piece: too much or too little by a slip. */
     @Test
-    void leftFarOffTheLedger_wantsAWord() {
-        for (String slip : List.of("R1=230 m", "R1=2.3 m")) {
-            Run refused = refused(2, "--sure", "--piece", "1/1.1", "--left", slip);
-            assertTrue(refused.err().contains("behind the last cut by the ledger"), refused.err());
-        }
+    void leftFarBelowTheLedger_wantsAWord_andMoreThanThereIsACount() {
+        Run less = refused(2, "--sure", "--piece", "1/1.1", "--left", "R1=2.3 m");
+        assertTrue(less.err().contains("behind the last cut by the ledger"), less.err());
+        Run more = refused(3, "stock count", "--piece", "1/1.1", "--left", "R1=230 m", "--sure");
+        assertTrue(more.err().contains("behind the last cut by the ledger"), more.err());
     }
 
     @Test
