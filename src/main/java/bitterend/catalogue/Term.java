@@ -1,6 +1,7 @@
 package bitterend.catalogue;
 
 import bitterend.measure.Diameter;
+import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
@@ -48,8 +49,14 @@ public sealed interface Term {
 
         @Override
         public String words(Yardsticks yardsticks, Units units) {
-            return RatioText.exact(count) + " " + of.words(count) + " of "
-                    + LengthText.print(yardsticks.length(of), units);
+            return RatioText.exact(count) + " " + of.words(count) + " of " + one(yardsticks, units);
+        }
+
+        /** A rope is told as it is known: 8 mm are no 5/16 in. */
+        private String one(Yardsticks yardsticks, Units units) {
+            return of == Yardstick.DIAMETER && units == Units.IMPERIAL
+                    ? DiameterText.print(yardsticks.rope(), units)
+                    : LengthText.print(yardsticks.length(of), units);
         }
     }
 

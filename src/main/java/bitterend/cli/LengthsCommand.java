@@ -2,9 +2,11 @@ package bitterend.cli;
 
 import bitterend.demand.Piece;
 import bitterend.exchange.AnswerJson;
+import bitterend.exchange.LinesLeftOut;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
+import bitterend.finding.Finding;
 import bitterend.report.LengthsPage;
 import bitterend.report.sheet.PiecePage;
 import java.nio.file.Path;
@@ -78,12 +80,18 @@ final class LengthsCommand implements Callable<Integer> {
                                 : page(read)
                                         .list(read.settings().name(), read.pieces(), read.catalogue())
                                         .text(terminal.ink()));
-        return ExitCode.DONE;
+        return read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private ExitCode derivation(Shop read, String wanted) {
         List<OrderLine> found = find(read, wanted);
         if (found.isEmpty()) {
+            List<Finding> why = LinesLeftOut.of(shop.folder, wanted, read.leftOut());
+            if (!why.isEmpty()) {
+                terminal.err().println("error: order line " + wanted + " is left out, so it has no cut length:");
+                why.forEach(finding -> terminal.err().println(finding));
+                return ExitCode.BAD_INPUT;
+            }
             terminal.err()
                     .println("error: there is no order line " + wanted + "; write it as ORDER/LINE, such as "
                             + example(read));

@@ -143,11 +143,15 @@ final class ClearRopeCheck {
         String accepted = leg.make().asked().acceptedBy(Accepted.WORKING_ROOM);
         problems.warning(
                 "length",
-                LengthText.print(rope.slack(), units) + " of slack rope between the throats",
-                "working room for the tools, " + LengthText.print(room, units)
-                        + (accepted.isEmpty()
-                                ? ", or in the column accept who accepts less, such as \"working room: Jansen\""
-                                : "; accepted by " + accepted));
+                "only " + LengthText.print(rope.slack(), units) + " of slack rope between the throats",
+                "at least " + LengthText.print(room, units) + ", the working room for the tools"
+                        + (accepted.isEmpty() ? "" : "; accepted by " + accepted));
+        if (accepted.isEmpty()) {
+            problems.remark(
+                    "accept",
+                    "",
+                    "who accepts less than the working room for the tools, such as \"working room: Jansen\"");
+        }
     }
 
     private void warnOfSlipKnot(MadeEnd end, Problems problems) {

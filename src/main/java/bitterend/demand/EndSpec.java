@@ -2,8 +2,11 @@ package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Term;
 import bitterend.measure.FineLength;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One end of an assembly as the order states it; equal to another that is made alike, however that was written. In a file it is one cell: the termination, then the eye or the fitting,
@@ -30,9 +33,18 @@ import java.util.Objects;
  *     nobody wrote
  */
 public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options, String words) {
+    private static final Pattern TAIL = Pattern.compile(" tail (.+?)(?= tucks | tapered| to |$)");
+
     /** An end that nobody wrote. */
     public EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options) {
         this(termination, eye, fitting, options, "");
+    }
+
+    /** The length of its tail as the order wrote it; empty where it asks for none, or for so many of something. */
+    String tailWritten() {
+        Matcher tail = TAIL.matcher(words);
+        boolean fixed = options.tail().terms().stream().anyMatch(Term.Fixed.class::isInstance);
+        return fixed && tail.find() ? tail.group(1) : "";
     }
 
     /**

@@ -42,6 +42,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
     List<Line> lines(FineLength sample, Units units) {
         List<Line> lines =
                 new ArrayList<>(standingPart(units).lines(make.finished().exact()));
+        lines.set(0, asOrdered(lines.get(0), units));
         ends.forEach(end -> addEnd(lines, end, units));
         addOrdered(lines, "spare", make.extras().spare().exact());
         addOrdered(lines, "sample for the break test", sample);
@@ -54,6 +55,18 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
                 sum.roundedUpTo(step).fine().minus(sum),
                 Provenance.ARITHMETIC));
         return lines;
+    }
+
+    /** A length that was ordered in the other system is told as it was written, beside its value. */
+    private Line asOrdered(Line finished, Units units) {
+        String text = make.finished().inOtherThan(units);
+        return text.isEmpty()
+                ? finished
+                : new Line(
+                        finished.label(),
+                        text + " as ordered, " + finished.formula(),
+                        finished.amount(),
+                        finished.provenance());
     }
 
     /** In inches only where sixteenths say it exactly: 10 mm are no 3/8 in. */
@@ -79,7 +92,9 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
             if (what.isCut() && !allowance.isNothing()) {
                 lines.add(new Line(
                         end.name() + ": " + what.word(),
-                        allowance.words(end.yardsticks(), units),
+                        what == What.TAIL && !end.spec().tailWritten().isEmpty()
+                                ? end.spec().tailWritten() + " as ordered"
+                                : allowance.words(end.yardsticks(), units),
                         end.length(what),
                         allowance.provenance()));
             }

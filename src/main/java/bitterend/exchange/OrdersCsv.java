@@ -16,6 +16,7 @@ import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Written;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,6 +29,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads {@code orders.csv}: one row for each line of an order. */
 final class OrdersCsv {
@@ -102,6 +104,16 @@ final class OrdersCsv {
                         .thenComparing(each -> each.ordered().source().line(), NaturalOrder.IDS)
                         .thenComparing(each -> each.membership().part(), NaturalOrder.IDS));
         return assemblies;
+    }
+
+    /** The rows of an order line, such as 1041/3, whether or not they can be used. */
+    static Set<String> places(Path folder, String wanted) {
+        return InputFile.find(folder, NAME, new Findings()).stream()
+                .flatMap(file -> new CsvTable(file, COLUMNS, new Findings(), new Findings()).rows().stream())
+                .filter(row -> wanted.equals(
+                        row.text("order").orElse("") + "/" + row.text("line").orElse("")))
+                .map(Fields::place)
+                .collect(Collectors.toSet());
     }
 
     /** One line, part by part, of another file with the same columns; nothing when a part of it cannot be used. */

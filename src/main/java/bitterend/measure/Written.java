@@ -67,6 +67,11 @@ public record Written(FineLength exact, String text) {
         return LengthText.isIn(text, units) ? text : text + " (" + other.apply(exact) + ")";
     }
 
+    /** As it was written, where that is in the other system; empty otherwise. */
+    public String inOtherThan(Units units) {
+        return text.isEmpty() || LengthText.isIn(text, units) ? "" : text;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Written written && written.exact.equals(exact);

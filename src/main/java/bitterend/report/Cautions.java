@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
+import bitterend.measure.LengthText;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,14 +20,25 @@ public final class Cautions {
             "Keep out of the line of a loaded rope; synthetic rope gives no warning before it parts.",
             "Lifting and life safety need a competent person and the local code. Nothing here certifies strength.");
 
+    private static final List<String> LIMITS = List.of("at least ", "at most ", "no tighter than ");
+
     private static final int MOST_PLACES = 4;
 
     private Cautions() {}
 
     static void write(Writing page, List<Finding> notes) {
-        if (!notes.isEmpty()) {
+        writeSentences(page, sentences(notes));
+    }
+
+    /** For the bench: the rows and columns of the shop's files are nothing to the splicer. */
+    static void writeForTheBench(Writing page, List<Finding> notes) {
+        writeSentences(page, forTheBench(notes));
+    }
+
+    private static void writeSentences(Writing page, List<String> sentences) {
+        if (!sentences.isEmpty()) {
             page.heading("Before you cut");
-            sentences(notes).forEach(page::caution);
+            sentences.forEach(page::caution);
         }
         page.heading("Cautions");
         ALWAYS.forEach(words -> page.paragraph(words));
@@ -57,14 +69,37 @@ public final class Cautions {
     public static List<String> sentences(List<Finding> notes) {
         Map<String, List<String>> alike = new LinkedHashMap<>();
         for (Finding note : notes) {
-            String found = note.found().isEmpty() ? "" : note.found() + ": ";
             String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
-            alike.computeIfAbsent(found + note.expected(), key -> new ArrayList<>())
+            alike.computeIfAbsent(joined(note.found(), note.expected()), key -> new ArrayList<>())
                     .add(where + (note.field().isEmpty() ? "" : ", " + note.field()));
         }
         List<String> sentences = new ArrayList<>();
         alike.forEach((words, places) -> sentences.add(words + " (" + places(places) + ")"));
         return sentences;
+    }
+
+    /** What was warned of, as sentences; what is said of both ends is said once. */
+    public static List<String> forTheBench(List<Finding> notes) {
+        return notes.stream()
+                .map(note -> LengthsPage.sentence(joined(named(note), note.expected())))
+                .distinct()
+                .toList();
+    }
+
+    /** A bare length is told with what it is a figure of. */
+    private static String named(Finding note) {
+        String found = note.found();
+        return LengthText.parse(found.replaceFirst(" \\(.*\\)$", "")).value().isPresent()
+                ? note.field() + " of " + found
+                : found;
+    }
+
+    /** A limit behind what was found is told as what is wanted, lest it reads as what is there. */
+    private static String joined(String found, String expected) {
+        if (found.isEmpty()) {
+            return expected;
+        }
+        return found + (LIMITS.stream().anyMatch(expected::startsWith) ? "; wanted: " : ": ") + expected;
     }
 
     private static String places(List<String> places) {

@@ -64,7 +64,7 @@ public final class LengthsPage {
             derivation(page, derivation, catalogue.rope(derivation.rope()));
         }
         demanded.layouts().forEach(layout -> new LayoutBlock(figures).write(page, layout));
-        Cautions.write(
+        Cautions.writeForTheBench(
                 page,
                 demanded.findings().stream()
                         .filter(finding -> !finding.isError())

@@ -46,6 +46,23 @@ final class LeftOutTest {
         assertEquals(0, run("check").code(), run("check").out());
     }
 
+    @Test
+    void lengths_endAsAPlanDoes_andSayWhyALineHasNone() throws IOException {
+        edit("thimbles.json", "150 mm", "150");
+        Run list = run("lengths");
+        assertEquals(4, list.code(), list.err());
+        assertTrue(list.out().contains("1001/1"), list.out());
+        Run line = Run.of("lengths", shop.toString(), "1003/1");
+        assertEquals(3, line.code(), line.err());
+        assertInOrder(
+                line.err(),
+                "error: order line 1003/1 is left out, so it has no cut length:",
+                "left out: orders.csv, row ");
+        Run unknown = Run.of("lengths", shop.toString(), "1003/77");
+        assertEquals(2, unknown.code(), unknown.err());
+        assertTrue(unknown.err().contains("there is no order line 1003/77"), unknown.err());
+    }
+
     /** The row first, then the orders that need it; everything else is planned. */
     @ParameterizedTest
     @CsvSource({

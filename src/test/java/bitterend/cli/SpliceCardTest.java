@@ -85,8 +85,65 @@ final class SpliceCardTest {
                 """);
         plan();
         String card = sheet("--cards").replaceAll("<[^>]*>", "");
-        assertTrue(card.contains("working room for the tools, 1728 mm; accepted by Jansen."), card);
+        assertTrue(
+                card.contains("nly 1407.36 mm of slack rope between the throats;"
+                        + " wanted: at least 1728 mm, the working room for the tools; accepted by Jansen."),
+                card);
         assertTrue(card.contains("unverified termination: splice and measure one before cutting the other 1."), card);
+    }
+
+    /** The office reads where to accept less; the splicer reads what is wanted and what is there. */
+    @Test
+    void warningsOfALine_areSentencesForTheBench_withoutRowAndColumn() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,end a,end b
+                1,1,HM8,1.4 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm
+                """);
+        String derived = Run.of("lengths", shop.toString(), "1/1").out().replaceAll("\\s+", " ");
+        assertTrue(
+                derived.contains("slack rope between the throats; wanted: at least 1728 mm, the working room for the"
+                        + " tools. Cautions"),
+                derived);
+        assertFalse(derived.contains("orders.csv"), derived);
+        String check = Run.of("check", shop.toString()).out();
+        assertTrue(check.contains("row 2, accept: found nothing, expected who accepts less than"), check);
+    }
+
+    /** 90 diameters of 8 mm are 28 3/8 in, 90 of 5/16 in would be 28 1/8: the rope is told as it is known. */
+    @Test
+    void derivation_tellsWhatTheOrderWrote_andTheRopeAsItIsKnown() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,end a,end b
+                1,1,HM8,4.25 m,bury-eye-hmpe length 150 mm tail 90 diameters,bury-eye-hmpe length 150 mm tail 30 in
+                """);
+        String inches = Run.of("lengths", shop.toString(), "1/1", "--units", "imperial")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(inches.contains("finished length 167 5/16 4.25 m as ordered, bearing"), inches);
+        assertTrue(inches.contains("end A: tail 28 3/8 90 diameters of 8 mm (5/16 "), inches);
+        assertTrue(inches.contains("end B: tail 30 30 in as ordered"), inches);
+        String metric = Run.of("lengths", shop.toString(), "1/1").out().replaceAll("\\s+", " ");
+        assertTrue(metric.contains("end B: tail 762 30 in as ordered"), metric);
+    }
+
+    @Test
+    void liftingPiece_saysSoOnItsCard() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,end a,end b,use
+                1,1,HM8,4 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm,lifting
+                1,2,HM8,5 m,bury-eye-hmpe length 100 mm,bury-eye-hmpe length 100 mm,
+                """);
+        plan();
+        String cards = sheet("--cards");
+        String lifting = card(cards, "1, line 1").replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+        assertTrue(lifting.contains("use lifting"), lifting);
+        assertFalse(card(cards, "1, line 2").contains("lifting<"), cards);
     }
 
     /** A leg with a sample is longer than its twin; who lays out from both cut ends must know. */

@@ -9,10 +9,10 @@ import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceCard.How;
 import bitterend.finding.Finding;
-import bitterend.measure.LengthText;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.report.BenchMarks;
+import bitterend.report.Cautions;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
 import bitterend.report.LengthsPage;
@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -95,22 +94,9 @@ final class Cards {
         String said = ends.stream()
                 .flatMap(end -> Stream.concat(end.counts().stream(), Stream.of(end.caution())))
                 .collect(Collectors.joining("\n"));
-        return line.demanded().findings().stream()
+        return Cautions.forTheBench(line.demanded().findings().stream()
                 .filter(warning -> !warning.isError() && !isIn(said, warning))
-                .map(Cards::words)
-                .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
-                .distinct()
-                .toList();
-    }
-
-    /** A bare length is told with what it is a figure of. */
-    private static String words(Finding warning) {
-        String found = warning.found();
-        String named =
-                LengthText.parse(found.replaceFirst(" \\(.*\\)$", "")).value().isPresent()
-                        ? warning.field() + " of " + found
-                        : found;
-        return (named.isEmpty() ? "" : named + ": ") + warning.expected();
+                .toList());
     }
 
     private static boolean isIn(String said, Finding warning) {
@@ -166,6 +152,7 @@ final class Cards {
         add(facts, "for", ordered.customer());
         add(facts, "due", due.equals(LocalDate.MAX) ? "" : due.toString());
         add(facts, "product", ordered.product());
+        add(facts, "use", use(line.assembly().terms().use()));
         add(facts, "note", ordered.note());
         int rings = ordered.quantity() * ordered.legs();
         add(facts, "rings", card(line).filter(Cards::isRing).isPresent() ? Integer.toString(rings) : "");
@@ -174,6 +161,14 @@ final class Cards {
         add(facts, "set", line.assembly().terms().matching().set());
         code(line).map(CodeInForce::words).ifPresent(words -> add(facts, "code", words));
         return facts;
+    }
+
+    private static String use(Assembly.Use use) {
+        return switch (use) {
+            case GENERAL -> "";
+            case LIFTING -> "lifting";
+            case TURNING -> "lifting, where the load can turn";
+        };
     }
 
     private static Optional<SpliceCard> card(CardWork line) {
