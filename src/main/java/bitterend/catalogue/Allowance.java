@@ -72,6 +72,17 @@ public record Allowance(List<Term> terms, List<List<Term>> floors, Provenance pr
                 .allMatch(term -> term.covers(rope));
     }
 
+    /** The thickest rope that its tables reach, with a space in front: {@code  (rope up to 8 mm)}; empty without a limit. */
+    public String limit(Units units) {
+        return Stream.concat(Stream.of(terms), floors.stream())
+                .flatMap(List::stream)
+                .flatMap(term -> term instanceof Term.ByDiameter table ? table.steps().stream() : Stream.empty())
+                .map(Term.Step::limit)
+                .reduce((thinner, thicker) -> thicker)
+                .map(limit -> limit.words(units))
+                .orElse("");
+    }
+
     /** The sum, or the longest of several; each term rounded up to 0.0001 mm. */
     public FineLength length(Yardsticks yardsticks) {
         return sum(longest(yardsticks), yardsticks);

@@ -14,6 +14,9 @@ public record LayoutMark(String name, String on, String from, Allowance distance
     /** Where every layout starts. */
     public static final String CUT_END = "cut end";
 
+    /** The knot that holds core and cover together beyond the splice while it is made. */
+    public static final String SLIP_KNOT = "slip knot";
+
     /** Where a drawn core is marked; it has slipped in its cover by then, and no figure from the cut end holds for it. */
     public static final String CORE = "core";
 

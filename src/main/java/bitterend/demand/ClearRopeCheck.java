@@ -39,10 +39,10 @@ final class ClearRopeCheck {
             problems.error(
                     "length",
                     leg.make().finished().print(units, length -> LengthText.print(length, units)) + ", which leaves "
-                            + LengthText.print(rope.finished(), units) + " between the throats",
+                            + LengthText.print(TapeStep.down(rope.finished(), units), units) + " between the throats",
                     (needed.equals(SOME)
                                     ? "rope between the ends"
-                                    : "room for the ends, " + LengthText.print(needed, units))
+                                    : "room for the ends, " + LengthText.print(TapeStep.up(needed, units), units))
                             + note(terms).map(note -> " (" + note + ")").orElse("") + ": a finished length of at least "
                             + LengthText.print(shortest, units));
             return;
@@ -156,13 +156,16 @@ final class ClearRopeCheck {
 
     private void warnOfSlipKnot(MadeEnd end, Problems problems) {
         FineLength knot = end.length(What.SLIP_KNOT);
-        if (rope.free(end).compareTo(knot) < 0) {
+        Optional<FineLength> place = SlipKnot.fromThroat(end, rope);
+        if (!place.equals(Optional.of(knot))) {
             problems.warning(
                     end.name(),
                     LengthText.print(rope.free(end), units) + " of rope still free",
                     "a slip knot " + LengthText.print(knot, units) + " from the throat"
                             + Unchecked.mark(end.allowance(What.SLIP_KNOT))
-                            + "; here it must sit closer: mind the core");
+                            + (place.isPresent()
+                                    ? "; here it must sit closer: mind the core"
+                                    : "; " + SlipKnot.held(end, units)));
         }
     }
 }

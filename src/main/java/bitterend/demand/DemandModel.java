@@ -93,6 +93,7 @@ public final class DemandModel {
             problems.error(field, ropeId, "the id of a rope in ropes.json that can be used");
             return Optional.empty();
         }
+        problems.naming(new EndsThatDo(catalogue.splices(), rope.get(), assembly.terms()));
         Measuring measuring = assembly.make().measuring();
         FineLength round = measuring.round(assembly.make().finished().exact());
         Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", round, problems);

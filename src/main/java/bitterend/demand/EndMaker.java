@@ -18,6 +18,7 @@ import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Units;
+import java.util.List;
 import java.util.Optional;
 
 /** Works out one end on one rope, or tells why it cannot be made. */
@@ -47,7 +48,8 @@ final class EndMaker {
         Termination termination = found.get();
         Optional<String> unsuited = termination.suits().refusal(rope);
         if (unsuited.isPresent()) {
-            problems.error(end, spec.termination() + " on " + rope.id() + ", " + described(rope), unsuited.get());
+            problems.unsuited(
+                    end, termination, spec.termination() + " on " + rope.id() + ", " + described(rope), unsuited.get());
             return Optional.empty();
         }
         if (!statesWhatItNeeds(spec, termination, end, problems)
@@ -58,7 +60,7 @@ final class EndMaker {
             return Optional.empty();
         }
         Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
-        Optional<EyeShape> eye = eyes.shape(spec.eye(), rope, end, problems);
+        Optional<EyeShape> eye = eyes.shape(spec, rope, end, problems);
         Termination onRope = termination.on(rope);
         return pinToBore.isPresent() && eye.isPresent()
                 ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), round), pinToBore.get()))
@@ -209,12 +211,14 @@ final class EndMaker {
     private boolean isCovered(Termination row, Rope rope, String end, Problems problems) {
         for (What what : What.values()) {
             if (!row.allowance(what).covers(rope.diameter())) {
-                problems.error(
+                problems.unsuited(
                         end,
+                        row,
                         row.id() + " on rope of " + DiameterText.print(rope.diameter(), units),
                         row.allowance(what).isUnknown()
                                 ? "the shop's own value for its " + what.word() + ", in splices.json: none is published"
-                                : "a diameter within the table of its " + what.word());
+                                : "a diameter within the table of its " + what.word()
+                                        + row.allowance(what).limit(units));
                 return false;
             }
         }
@@ -235,10 +239,23 @@ final class EndMaker {
                     end,
                     "fitting " + fitting.get().id() + " on " + DiameterText.print(rope.diameter(), units),
                     "rope from " + DiameterText.print(fitting.get().ropeFrom(), units) + " to "
-                            + DiameterText.print(fitting.get().ropeTo(), units));
+                            + DiameterText.print(fitting.get().ropeTo(), units)
+                            + named(
+                                    "fittings",
+                                    splices.fittings().stream()
+                                            .filter(each -> each.takes(rope.diameter()))
+                                            .map(Fitting::id)
+                                            .toList()));
             return Optional.empty();
         }
         return fitting.map(found -> found.pinToBore().plus(found.growth()));
+    }
+
+    /** What takes the rope, to follow what was expected; or that nothing does. */
+    static String named(String what, List<String> ids) {
+        return ids.isEmpty()
+                ? "; no " + what + " of the book take it"
+                : "; " + what + " that take it: " + String.join(", ", ids);
     }
 
     private static String described(Rope rope) {

@@ -29,7 +29,7 @@ final class EndSafety {
     private static void checkUse(MadeEnd end, Assembly.Terms terms, Problems problems) {
         String reason = end.termination().work().notForLifting();
         if (terms.use().isLifting() && !reason.isEmpty()) {
-            problems.error(end.name(), end.termination().id() + " for lifting", reason);
+            problems.unsuited(end.name(), end.termination(), end.termination().id() + " for lifting", reason);
         }
     }
 
@@ -39,7 +39,11 @@ final class EndSafety {
                 boolean refused = terms.use().isLifting() || danger.when() == Danger.When.ALWAYS;
                 String found = end.termination().id() + " on " + rope.id() + ", "
                         + rope.construction().word() + " of " + rope.fibre().word();
-                problems.tell(refused, end.name(), found, danger.words());
+                if (refused) {
+                    problems.unsuited(end.name(), end.termination(), found, danger.words());
+                } else {
+                    problems.warning(end.name(), found, danger.words());
+                }
             }
         }
     }

@@ -27,16 +27,18 @@ final class EyeShaper {
     }
 
     /** The shape; empty, with an error told, when such an eye cannot be made. */
-    Optional<EyeShape> shape(EyeSpec eye, Rope rope, String end, Problems problems) {
+    Optional<EyeShape> shape(EndSpec spec, Rope rope, String end, Problems problems) {
+        EyeSpec eye = spec.eye();
         Diameter thickness = rope.diameter();
+        Asked asked = new Asked(end, thickness, spec.words());
         if (eye instanceof EyeSpec.FlatLength flat) {
-            return flat(flat.length(), flat.pin(), thickness, end, problems);
+            return flat(flat.length(), flat.pin(), asked, problems);
         }
         if (eye instanceof EyeSpec.Perimeter perimeter) {
-            return flat(perimeter.perimeter().times(new Ratio(1, 2)), perimeter.pin(), thickness, end, problems);
+            return flat(perimeter.perimeter().times(new Ratio(1, 2)), perimeter.pin(), asked, problems);
         }
         if (eye instanceof EyeSpec.RoundEye round) {
-            return round(round, thickness, end, problems);
+            return round(round, asked, problems);
         }
         if (eye instanceof EyeSpec.PinRatio ratio) {
             return ratio(ratio, thickness, end, problems);
@@ -47,35 +49,51 @@ final class EyeShaper {
         return Optional.of(EyeShape.NONE);
     }
 
-    private Optional<EyeShape> flat(FineLength inside, Diameter pin, Diameter rope, String end, Problems problems) {
+    /**
+     * Where an eye is asked for.
+     *
+     * @param end {@code end A} or {@code end B}
+     * @param rope diameter of its rope
+     * @param words the end as the order wrote it; empty for one that nobody wrote
+     */
+    private record Asked(String end, Diameter rope, String words) {
+        String or(String found) {
+            return words.isEmpty() ? found : words;
+        }
+    }
+
+    private Optional<EyeShape> flat(FineLength inside, Diameter pin, Asked asked, Problems problems) {
+        Diameter rope = asked.rope();
         if (!EyeFormula.closes(inside, Diameter.NONE, rope)) {
             problems.error(
-                    end,
-                    "an eye of " + length(inside),
+                    asked.end(),
+                    asked.or("an eye of " + length(inside)),
                     "an inside length above half the rope, " + length(rope.times(new Ratio(1, 2))));
             return Optional.empty();
         }
         FineLength round = EyeFormula.round(inside, Diameter.NONE, rope);
-        return working(new Rest(round, inside, inside, across(inside)), pin, rope, end, problems);
+        return working(new Rest(round, inside, inside, across(inside)), pin, asked, problems);
     }
 
-    private Optional<EyeShape> round(EyeSpec.RoundEye eye, Diameter rope, String end, Problems problems) {
+    private Optional<EyeShape> round(EyeSpec.RoundEye eye, Asked asked, Problems problems) {
+        Diameter rope = asked.rope();
         FineLength round = EyeFormula.choked(new Diameter(eye.across().units()), rope);
         FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
-        return working(new Rest(round, flat, eye.across(), eye.across()), eye.pin(), rope, end, problems);
+        return working(new Rest(round, flat, eye.across(), eye.across()), eye.pin(), asked, problems);
     }
 
     /** A soft eye at rest: rope round it, inside length laid flat and as it lies, inside diameter as a circle. */
     private record Rest(FineLength round, FineLength flat, FineLength lying, FineLength across) {}
 
     /** The rope round the eye is held; on its pin the eye is shorter than at rest. */
-    private Optional<EyeShape> working(Rest rest, Diameter pin, Diameter rope, String end, Problems problems) {
+    private Optional<EyeShape> working(Rest rest, Diameter pin, Asked asked, Problems problems) {
+        Diameter rope = asked.rope();
         if (!EyeFormula.reachesRound(rest.round(), pin, rope)) {
             problems.error(
-                    end,
-                    "an eye with " + length(rest.round()) + " of rope round it",
-                    "an eye that closes on its pin of " + DiameterText.print(pin, units) + ": above "
-                            + length(EyeFormula.leastFlat(pin, rope)) + " laid flat");
+                    asked.end(),
+                    asked.or("an eye of " + length(rest.lying())),
+                    "an eye that closes on its pin of " + DiameterText.print(pin, units) + ": at least "
+                            + length(closing(pin, rope)) + " laid flat");
             return Optional.empty();
         }
         FineLength used = pin.equals(Diameter.NONE) ? rest.lying() : EyeFormula.insideLength(rest.round(), pin, rope);
@@ -95,6 +113,11 @@ final class EyeShaper {
         FineLength round = EyeFormula.round(used, eye.pin(), rope);
         FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
         return Optional.of(soft(round, flat, used, across(flat), eye.pin()));
+    }
+
+    /** The shortest eye laid flat, in whole steps of the tape, that closes on a pin. */
+    private FineLength closing(Diameter pin, Diameter rope) {
+        return TapeStep.up(EyeFormula.leastFlat(pin, rope).plus(new FineLength(1)), units);
     }
 
     private static EyeShape soft(FineLength round, FineLength flat, FineLength used, FineLength across, Diameter pin) {
@@ -119,7 +142,13 @@ final class EyeShaper {
                     end,
                     "thimble " + thimble.id() + " on " + DiameterText.print(rope.diameter(), units),
                     "rope from " + DiameterText.print(thimble.ropeFrom(), units) + " to "
-                            + DiameterText.print(thimble.ropeTo(), units));
+                            + DiameterText.print(thimble.ropeTo(), units)
+                            + EndMaker.named(
+                                    "thimbles",
+                                    splices.thimbles().stream()
+                                            .filter(each -> each.takes(rope.diameter()))
+                                            .map(Thimble::id)
+                                            .toList()));
             return Optional.empty();
         }
         if (!thimble.provenance().verified()) {

@@ -41,10 +41,19 @@ final class LayoutMaker {
                 end.name(),
                 end.termination().name(),
                 marks,
-                BenchCounts.of(end, leg.rope()),
+                counts(end),
                 Stream.of(caution.startsWith(MadeEnd.FOLLOW_THE_MAKER) ? "" : caution, FOLLOW, unchecked)
                         .filter(sentence -> !sentence.isEmpty())
                         .collect(Collectors.joining(" ")));
+    }
+
+    private List<String> counts(MadeEnd end) {
+        List<String> counts = new ArrayList<>(BenchCounts.of(end, leg.rope()));
+        boolean knotted = end.termination().layout().marks().stream().anyMatch(LayoutMaker::isSlipKnot);
+        if (knotted && SlipKnot.fromThroat(end, rope).isEmpty()) {
+            counts.add(0, SlipKnot.held(end, units));
+        }
+        return counts;
     }
 
     /** The marks of the row. */
@@ -55,6 +64,9 @@ final class LayoutMaker {
         for (LayoutMark mark : end.termination().layout().marks()) {
             FineLength from = places.getOrDefault(mark.from(), FineLength.ZERO);
             FineLength usual = mark.distance().length(end.yardsticks());
+            if (isSlipKnot(mark) && SlipKnot.fromThroat(end, rope).isEmpty()) {
+                continue;
+            }
             FineLength distance = distance(mark, usual, from, end);
             FineLength place = from.plus(distance);
             places.put(mark.name(), place);
@@ -67,12 +79,24 @@ final class LayoutMaker {
                     distance.equals(usual)
                             ? mark.purpose()
                             : mark.purpose() + "; nearer than the usual "
-                                    + mark.distance().text() + ", the rope still free ends here"));
+                                    + mark.distance().text()
+                                    + (isSlipKnot(mark)
+                                            ? ", " + SlipKnot.clearWords(end, units)
+                                            : ", the rope still free ends here")));
         }
         return marks;
     }
 
+    private static boolean isSlipKnot(LayoutMark mark) {
+        return mark.name().equals(LayoutMark.SLIP_KNOT);
+    }
+
     private FineLength distance(LayoutMark mark, FineLength usual, FineLength from, MadeEnd end) {
+        if (isSlipKnot(mark)) {
+            FineLength last = end.toThroat().plus(SlipKnot.fromThroat(end, rope).orElse(FineLength.ZERO));
+            boolean nearer = from.plus(usual).compareTo(last) > 0;
+            return nearer ? TapeStep.down(last, units).minus(from) : usual;
+        }
         FineLength left = end.toThroat().plus(rope.free(end)).minus(from);
         return mark.place() == Place.FREE_ROPE && usual.compareTo(left) > 0 ? left : usual;
     }

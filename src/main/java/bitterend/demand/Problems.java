@@ -1,15 +1,18 @@
 package bitterend.demand;
 
+import bitterend.catalogue.Termination;
 import bitterend.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Collects what is wrong with one order line on one rope; fields are told as the columns of the order are named. */
 final class Problems {
     private final Assembly.Origin origin;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Finding> remarks = new ArrayList<>();
+    private @Nullable EndsThatDo others;
 
     Problems(Assembly.Origin origin) {
         this.origin = origin;
@@ -17,6 +20,21 @@ final class Problems {
 
     void error(String field, String found, String expected) {
         findings.add(Finding.error(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+    }
+
+    /** From here on a refused end is told with the ends that would do. */
+    void naming(EndsThatDo ends) {
+        others = ends;
+    }
+
+    /** An error: the rope cannot have this end, whatever its size; those that it can have are named. */
+    void unsuited(String field, Termination asked, String found, String expected) {
+        error(field, found, others == null ? expected : withOthers(others, asked, expected));
+    }
+
+    private static String withOthers(EndsThatDo others, Termination asked, String expected) {
+        String why = expected.contains(others.dangers(asked)) ? expected : expected + others.dangers(asked);
+        return others.ids(asked).stream().anyMatch(why::contains) ? why : why + "; " + others.words(asked);
     }
 
     void warning(String field, String found, String expected) {

@@ -1,0 +1,76 @@
+package bitterend.demand;
+
+import static bitterend.demand.Bench.flat;
+import static bitterend.demand.Bench.make;
+import static bitterend.demand.Bench.mm;
+import static bitterend.demand.Bench.model;
+import static bitterend.demand.Bench.one;
+import static bitterend.demand.Bench.rope;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.catalogue.Construction;
+import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Rope;
+import bitterend.demand.SpliceLayout.Mark;
+import bitterend.exchange.SplicesJson;
+import bitterend.measure.Length;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The slip knot of a cored end needs rope of its own: 10 diameters before the free rope ends (common practice, no source). */
+final class SlipKnotTest {
+    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(10));
+    private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(60));
+    private static final EndSpec SEALED = EndSpec.of("sealed");
+
+    /** On every piece from the shortest up: clear of the other end, beyond the core marks, in whole millimetres. */
+    @ParameterizedTest
+    @ValueSource(longs = {450, 500, 600, 800, 1_000, 1_300, 1_600, 2_000})
+    void knot_liesClearOfTheOtherEnd(long finished) {
+        Demanded made = made(finished);
+        long cut = made.derivations().get(0).cut().mm();
+        Mark knot = knot(made).orElseThrow();
+        long place = knot.findFromCutEnd().orElseThrow().units();
+        assertTrue(place <= (cut - 100) * 10_000L, place + " of " + cut);
+        boolean nearer = knot.purpose().contains("100 mm, 10 diameters, before the free rope ends");
+        assertEquals(nearer, knot.distance().compareTo(Bench.fine(1_260)) < 0, knot.purpose());
+        assertTrue(!nearer || place % 10_000 == 0, "rounded down: " + place);
+    }
+
+    /** 330 mm: less than 100 mm lie beyond the last mark of the core, and the core is held in another way. */
+    @Test
+    void knotWithoutRoom_isNoMarkAndTheCoreIsHeldAtTheEnd() {
+        Demanded made = made(330);
+        assertEquals(Optional.empty(), knot(made));
+        String counts = made.layouts().get(0).counts().get(0);
+        assertTrue(counts.contains("no room for a slip knot") && counts.contains("hold the core at the end"), counts);
+        assertTrue(
+                made.findings().stream().anyMatch(each -> each.expected().contains("hold the core at the end")),
+                made.findings()::toString);
+    }
+
+    /** The shortest that is made: the last core mark lies at the other end, so its core is held and not knotted. */
+    @Test
+    void leastLength_isMadeWithTheCoreHeld() {
+        long least = 200;
+        while (made(least).pieces().isEmpty()) {
+            least++;
+        }
+        assertTrue(least > 200, "it is refused below");
+        assertEquals(Optional.empty(), knot(made(least)));
+        assertTrue(made(least).layouts().get(0).counts().get(0).contains("hold the core at the end"));
+    }
+
+    private static Demanded made(long finished) {
+        return model(SplicesJson.builtIn(), BRAID).pieces(one(make(new Length(finished), EYE, SEALED)));
+    }
+
+    private static Optional<Mark> knot(Demanded made) {
+        return made.layouts().get(0).marks().stream()
+                .filter(mark -> mark.name().equals("slip knot"))
+                .findFirst();
+    }
+}
