@@ -281,7 +281,9 @@ final class FeasibilityTest {
         EndSpec tight = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T8", Diameter.NONE));
         Demanded demanded = model(Bench.withThimbles(BOOK, narrow), BRAID)
                 .pieces(order(1, 1, make(TEN_METRES, tight, PLAIN), Terms.USUAL, "R"));
-        assertEquals("rope from 7 mm to 9 mm; no thimbles of the book take it", demanded.findings().get(0).expected());
+        assertEquals(
+                "rope from 7 mm to 9 mm; no thimbles of the book take it",
+                demanded.findings().get(0).expected());
     }
 
     /** 29 CFR 1926.251(c)(4)(iii): eyes of slings never by clips or knots. */
