@@ -150,7 +150,7 @@ final class ClearRopeCheck {
             problems.remark(
                     "accept",
                     "",
-                    "who accepts less than the working room for the tools, such as \"working room: Jansen\"");
+                    "who accepts less than the working room for the tools, such as \"working room: NAME\"");
         }
     }
 
