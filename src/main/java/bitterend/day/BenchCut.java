@@ -110,8 +110,7 @@ public final class BenchCut {
     }
 
     private static void checkConfirmed(Cut cut, String piece, Length needed) {
-        Length off = new Length(Math.abs(cut.length().minus(needed).mm()));
-        if (off.isLongerThan(MeasuredPiece.leeway(needed)) && !cut.sure()) {
+        if (MeasuredPiece.isFarOff(cut.length(), needed) && !cut.sure()) {
             throw new LedgerException.Contradictory("piece " + piece + " needs " + Words.of(needed) + "; "
                     + Words.of(cut.length()) + " is more than 5 % off. If it is so, say it with --sure");
         }

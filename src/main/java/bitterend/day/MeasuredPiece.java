@@ -50,6 +50,11 @@ final class MeasuredPiece {
         return Length.max(new Length(SHARE.timesRoundedDown(planned.mm())), ANYHOW);
     }
 
+    /** Whether a figure has to be confirmed. */
+    static boolean isFarOff(Length is, Length planned) {
+        return new Length(Math.abs(is.minus(planned).mm())).isLongerThan(leeway(planned));
+    }
+
     /**
      * What was measured behind the last cut of a reel, against what the ledger has there; that a reel ended is said by 0.
      *
@@ -58,7 +63,6 @@ final class MeasuredPiece {
     void checkLeft(Length known, Optional<Reel> standing, String id) {
         Length is = standing.map(Reel::length).orElse(Length.ZERO);
         Length uncertain = standing.map(reel -> reel.contents().uncertainty()).orElse(Length.ZERO);
-        Length off = new Length(Math.abs(known.minus(is).mm()));
         Length most = Length.max(uncertain, leeway(is));
         if (known.isLongerThan(is.plus(most))) {
             throw new Refused("reel " + id + " has no more than " + Words.of(is.plus(uncertain))
@@ -66,15 +70,14 @@ final class MeasuredPiece {
                     + " are said to be left. When the reel really was longer, book that first: bitterend stock count SHOP "
                     + CommandWord.of(id) + " LENGTH");
         }
-        if (known.isPositive() && off.isLongerThan(most) && !found.isSure()) {
+        if (known.isPositive() && is.minus(known).isLongerThan(most) && !found.isSure()) {
             throw new Contradictory("reel " + id + " has " + Words.of(is) + " behind the last cut by the ledger; "
                     + Words.of(known) + " is more than 5 % off. If it is so, say it with --sure");
         }
     }
 
     private void checkConfirmed(Step step, Length length) {
-        Length off = new Length(Math.abs(length.minus(step.length()).mm()));
-        if (off.isLongerThan(leeway(step.length())) && !found.isSure()) {
+        if (isFarOff(length, step.length()) && !found.isSure()) {
             throw new Contradictory("piece " + step.piece() + " was planned at " + Words.of(step.length()) + "; "
                     + Words.of(length) + " is more than 5 % off. If it is so, say it with --sure");
         }

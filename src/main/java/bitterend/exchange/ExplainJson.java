@@ -53,16 +53,8 @@ public final class ExplainJson {
                 .with("why", reasons(answer.why()))
                 .with("elsewhere", answer.elsewhere().stream().map(this::tree).toList())
                 .with("help", reasons(answer.help()))
-                .with("begun", begun.stream().map(ExplainJson::tree).toList())
+                .with("begun", begun.stream().map(PieceForm::tree).toList())
                 .text();
-    }
-
-    private static JsonTree tree(CutMate mate) {
-        return new JsonTree()
-                .with("piece", mate.piece())
-                .with("rope", mate.rope())
-                .with("lot", mate.lot())
-                .with("reels", (Object) mate.reels());
     }
 
     private JsonTree tree(PieceAnswer.Elsewhere other) {

@@ -115,7 +115,7 @@ final class PieceForm {
         }
     }
 
-    private static JsonTree tree(CutMate mate) {
+    static JsonTree tree(CutMate mate) {
         return new JsonTree()
                 .with("piece", mate.piece())
                 .with("rope", mate.rope())

@@ -68,8 +68,9 @@ public final class WhichPlan {
                     inForce.get().document().plan(),
                     List.of(new SameSteps.Other(Gate.name(each), each.document().plan())),
                     rack.today().cut().keySet());
+            SameSteps booked = SamePlans.of(each, plans, rack);
             boolean otherwise = theirs.keySet().stream()
-                    .anyMatch(reel -> isOpen(each, reel) && !alike.isCutAlike(reel, Gate.name(each)));
+                    .anyMatch(reel -> !alike.isCutAlike(reel, Gate.name(each)) && isOpen(each, reel, booked));
             if (otherwise) {
                 could.add(each.document().number());
                 other = each;
@@ -97,10 +98,10 @@ public final class WhichPlan {
     }
 
     /** Whether cuts of the reel may still be booked from this plan, and some are not. */
-    private boolean isOpen(PlanFolder.Kept plan, String reel) {
+    private boolean isOpen(PlanFolder.Kept plan, String reel, SameSteps booked) {
         long seen = plan.document().facts().movements().getOrDefault(reel, -1L);
         List<Movement> history = rack.histories().getOrDefault(reel, List.of());
-        ReelSince since = new ReelSince(history, seen, Gate.name(plan), SamePlans.of(plan, plans, rack));
+        ReelSince since = new ReelSince(history, seen, Gate.name(plan), booked);
         Set<String> open = new HashSet<>();
         plan.document().plan().draws().stream()
                 .filter(draw -> draw.reel().equals(reel))
