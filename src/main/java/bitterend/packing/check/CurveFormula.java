@@ -4,7 +4,6 @@ import bitterend.measure.Length;
 import bitterend.stock.worth.CoilTerms;
 import bitterend.stock.worth.PastCuts;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -21,7 +20,47 @@ final class CurveFormula {
     /** A past length: how often, how long, and how many steps of the grid it fills. */
     private record Past(long count, double metres, long steps) {}
 
-    private record Gain(double worth, long count) {}
+    /** The past lengths that a coil holds, the one that gains most first. The order hardly changes from step to step. */
+    private final class ByGain {
+        private final Past[] order = new Past[past.size()];
+        private final double[] gains = new double[past.size()];
+        private int size;
+
+        int size() {
+            return size;
+        }
+
+        double at(int rank) {
+            return gains[rank];
+        }
+
+        long count(int rank) {
+            return order[rank].count();
+        }
+
+        void rank(double[] worth, int step, double ownPrice) {
+            while (size < order.length && past.get(size).steps() <= step) {
+                order[size] = past.get(size);
+                size++;
+            }
+            for (int next = 0; next < size; next++) {
+                Past cut = order[next];
+                insert(cut, ownPrice * cut.metres() + worth[(int) (step - cut.steps())], next);
+            }
+        }
+
+        /** Moves those before it that gain less up by one. */
+        private void insert(Past cut, double gain, int last) {
+            int rank = last;
+            while (rank > 0 && gains[rank - 1] < gain) {
+                order[rank] = order[rank - 1];
+                gains[rank] = gains[rank - 1];
+                rank--;
+            }
+            order[rank] = cut;
+            gains[rank] = gain;
+        }
+    }
 
     CurveFormula(PastCuts cuts, CoilTerms terms) {
         this.terms = terms;
@@ -42,36 +81,30 @@ final class CurveFormula {
     /** The worth at each step in 1/1000 minor unit, not rounded, at an own price in that by the metre. */
     double[] worth(double ownPrice, Length onRack) {
         double[] worth = new double[terms.steps() + 1];
+        ByGain gains = new ByGain();
+        double grid = terms.grid().mm() / 1e3;
+        double rack = onRack.mm() / 1e3;
         for (int step = 1; step < worth.length; step++) {
+            gains.rank(worth, step, ownPrice);
             boolean scrap = terms.grid().times(step).isShorterThan(terms.floor());
-            worth[step] = scrap ? 0 : Math.max(worth[step - 1], bestSet(worth, step, ownPrice, onRack));
+            worth[step] = scrap ? 0 : Math.max(worth[step - 1], bestSet(gains, costOfWaiting(grid * step, rack)));
         }
         return worth;
     }
 
-    private double bestSet(double[] worth, int step, double ownPrice, Length onRack) {
-        double sum = -costOfWaiting(terms.grid().mm() / 1e3 * step, onRack.mm() / 1e3);
+    private double bestSet(ByGain gains, double costOfWaiting) {
+        double sum = -costOfWaiting;
         double number = 0;
-        for (Gain gain : gains(worth, step, ownPrice)) {
-            if (number > 0 && gain.worth() <= sum / number) {
+        for (int rank = 0; rank < gains.size(); rank++) {
+            double gain = gains.at(rank);
+            if (number > 0 && gain <= sum / number) {
                 break;
             }
-            sum += gain.worth() * gain.count();
-            number += gain.count();
+            long count = gains.count(rank);
+            sum += gain * count;
+            number += count;
         }
         return number == 0 ? 0 : sum / number;
-    }
-
-    private List<Gain> gains(double[] worth, int step, double ownPrice) {
-        List<Gain> gains = new ArrayList<>();
-        for (Past cut : past) {
-            if (cut.steps() <= step) {
-                double left = worth[(int) (step - cut.steps())];
-                gains.add(new Gain(ownPrice * cut.metres() + left, cut.count()));
-            }
-        }
-        gains.sort(Comparator.comparingDouble(Gain::worth).reversed());
-        return gains;
     }
 
     private double costOfWaiting(double coil, double rack) {
