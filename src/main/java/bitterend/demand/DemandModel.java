@@ -60,10 +60,14 @@ public final class DemandModel {
                 ordered.get().ends().stream()
                         .map(end -> end.work(ordered.get().rope()))
                         .toList(),
-                ordered.get().layouts(units),
-                new CardMaker(ordered.get(), units).card(codes.inForce(ordered.get(), assembly.terms())),
+                papers(assembly, ordered.get()),
                 findings,
                 problems.remarks());
+    }
+
+    private BenchPapers papers(Assembly assembly, Leg leg) {
+        return BenchPapers.of(
+                () -> leg.layouts(units), () -> new CardMaker(leg, units).card(codes.inForce(leg, assembly.terms())));
     }
 
     /** The take-up that a finished assembly shows, made with this cut length; its finished length is as measured. */

@@ -90,8 +90,7 @@ final class PagesPropertiesTest {
                 sound.pieces(),
                 sound.derivations(),
                 sound.work(),
-                moved,
-                sound.findCard().orElse(null),
+                BenchPapers.of(moved, sound.findCard().orElse(null)),
                 sound.findings(),
                 sound.remarks());
         Page page = new Page(wanted.rope(), Units.METRIC);

@@ -47,8 +47,9 @@ final class PaperPropertiesTest {
                 sound.pieces(),
                 sound.derivations(),
                 sound.work(),
-                sound.layouts().stream().map(PagesPropertiesTest::moved).toList(),
-                sound.findCard().orElse(null),
+                BenchPapers.of(
+                        sound.layouts().stream().map(PagesPropertiesTest::moved).toList(),
+                        sound.findCard().orElse(null)),
                 sound.findings(),
                 sound.remarks());
         JsonNode held = PagesPropertiesTest.json(line.get());
@@ -70,8 +71,8 @@ final class PaperPropertiesTest {
                         sound.pieces(),
                         sound.derivations(),
                         sound.work(),
-                        List.of(moved(layout, mark)),
-                        sound.findCard().orElse(null),
+                        BenchPapers.of(
+                                List.of(moved(layout, mark)), sound.findCard().orElse(null)),
                         sound.findings(),
                         sound.remarks());
                 Paper paper = Paper.of(new OrderLine(line.assembly(), mutant), wanted.rope(), Units.METRIC);

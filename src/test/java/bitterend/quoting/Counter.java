@@ -1,6 +1,7 @@
 package bitterend.quoting;
 
 import bitterend.demand.Assembly;
+import bitterend.demand.BenchPapers;
 import bitterend.demand.Demanded;
 import bitterend.demand.EndSpec;
 import bitterend.demand.Measuring;
@@ -109,7 +110,7 @@ final class Counter {
                         n,
                         assembly.make().finished().roundedUp().mm()))
                 .toList();
-        return new Demanded(pieces, List.of(), List.of(), List.of(), null, List.of(), List.of());
+        return new Demanded(pieces, List.of(), List.of(), BenchPapers.NONE, List.of(), List.of());
     }
 
     private static Piece piece(String order, String line, int number, long mm) {
