@@ -34,7 +34,12 @@ public final class PlanFolder {
     }
 
     /** A plan and the name its bytes give it. */
-    public record Kept(PlanDocument document, Path file, String digest) {}
+    public record Kept(PlanDocument document, Path file, String digest) {
+        /** Whether the file holds these bytes, as a look at it shows. */
+        public boolean isHeld() {
+            return bytes(file).map(InputFile::sha256).filter(digest::equals).isPresent();
+        }
+    }
 
     /** The numbers of all plans, lowest first. */
     public List<Integer> numbers() {

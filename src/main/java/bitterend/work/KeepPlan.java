@@ -2,8 +2,6 @@ package bitterend.work;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder;
-import bitterend.finding.Finding;
-import bitterend.finding.Findings;
 import bitterend.stock.LedgerException;
 import java.io.UncheckedIOException;
 import java.time.Clock;
@@ -40,7 +38,7 @@ public final class KeepPlan {
         record NotWritten(PlanDocument plan, Exception fault) implements Outcome {}
     }
 
-    /** Writes it under the next number, reads it back, and puts it in force. */
+    /** Writes it under the next number, looks whether the file holds what was written, and puts it in force. */
     public Outcome keep(PlanDocument made) {
         PlanFolder.Kept kept;
         try {
@@ -49,23 +47,14 @@ public final class KeepPlan {
         } catch (UncheckedIOException | LedgerException fault) {
             return new Outcome.NotWritten(made, fault);
         }
-        Findings unreadable = new Findings();
-        if (plans.read(kept.document().number(), unreadable).isEmpty()) {
-            return new Outcome.NotInForce(kept, new LedgerException("it cannot be read back: " + told(unreadable)));
-        }
         try {
+            if (!kept.isHeld()) {
+                return new Outcome.NotInForce(kept, new LedgerException("the file does not hold what was written"));
+            }
             plans.putInForce(kept, who, clock);
             return new Outcome.InForce(kept);
         } catch (UncheckedIOException | LedgerException fault) {
             return new Outcome.NotInForce(kept, fault);
         }
-    }
-
-    private static String told(Findings unreadable) {
-        return unreadable.sorted().stream()
-                .filter(Finding::isError)
-                .map(Finding::toString)
-                .findFirst()
-                .orElse("the file is not there");
     }
 }

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -46,6 +48,20 @@ final class PlanFolderTest {
         } finally {
             people.shutdownNow();
         }
+    }
+
+    @Test
+    void planOnDisk_isHeldWhileItsBytesAreThoseWritten() throws IOException {
+        Path file = Files.writeString(shop.resolve("1.json"), "as written");
+        PlanFolder.Kept kept = new PlanFolder.Kept(
+                PlanJsonTest.randomDocument(new Random(1)),
+                file,
+                InputFile.sha256("as written".getBytes(StandardCharsets.UTF_8)));
+        assertTrue(kept.isHeld());
+        Files.writeString(file, "as writter");
+        assertFalse(kept.isHeld());
+        Files.delete(file);
+        assertFalse(kept.isHeld());
     }
 
     /** Power failed between giving the number and taking the older file away. */

@@ -132,7 +132,7 @@ final class PlanJsonTest {
         assertEquals("old", Files.readString(directory.resolve("old")));
     }
 
-    private static PlanDocument randomDocument(Random random) {
+    static PlanDocument randomDocument(Random random) {
         List<ReelDraw> draws = new ArrayList<>();
         for (int i = 0; i <= random.nextInt(3); i++) {
             draws.add(new ReelDraw("R-" + i, length(random), runs(random), length(random), book(random), cost(random)));
