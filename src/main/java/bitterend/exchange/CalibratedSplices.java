@@ -43,7 +43,7 @@ public final class CalibratedSplices {
         }
         fits.forEach(fit -> add(root, fit));
         String changed = JsonTree.text(root);
-        new SplicesJson(findings).read(new InputFile(SplicesJson.NAME, changed, ""));
+        new SplicesJson(findings).read(new InputFile(SplicesJson.NAME, changed, ""), SplicesJson.builtIn());
         if (!findings.hasErrors()) {
             old.ifPresent(file -> WholeFile.write(folder.resolve(KEPT), file.text()));
             WholeFile.write(folder.resolve(SplicesJson.NAME), changed);

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,8 @@ public final class ShopFolder {
     private final List<LeftOutRows> leftOutRows = new ArrayList<>();
     private final Map<String, String> digests = new TreeMap<>();
     private final @Nullable LedgerReels ledger;
+    /** What the program knows of ends is read beside the shop's own files. */
+    private final CompletableFuture<SpliceBook> builtIn = CompletableFuture.supplyAsync(SplicesJson::builtIn);
 
     private ShopFolder(Path folder, @Nullable LedgerReels ledger) {
         this.folder = folder;
@@ -198,8 +201,8 @@ public final class ShopFolder {
     /** The built-in book of splices with the shop's changes, its thimbles and fittings; both files may be missing. */
     private SpliceBook splices() {
         SpliceBook book = digested(InputFile.find(folder, SplicesJson.NAME, findings))
-                .map(new SplicesJson(findings)::read)
-                .orElseGet(SplicesJson::builtIn);
+                .map(file -> new SplicesJson(findings).read(file, builtIn.join()))
+                .orElseGet(builtIn::join);
         return digested(InputFile.find(folder, ThimblesJson.NAME, findings))
                 .map(file -> withHardware(file, book))
                 .orElse(book);

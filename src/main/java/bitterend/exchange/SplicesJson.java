@@ -70,9 +70,9 @@ public final class SplicesJson {
         return ThimblesJson.builtIn(book.with(CodesJson.builtIn()));
     }
 
-    /** The built-in book with a shop's rows added and its changes made. */
-    SpliceBook read(InputFile file) {
-        return read(file, builtIn(), TerminationRow.SHOP);
+    /** A book, such as the built-in one, with a shop's rows added and its changes made. */
+    SpliceBook read(InputFile file, SpliceBook base) {
+        return read(file, base, TerminationRow.SHOP);
     }
 
     private SpliceBook read(InputFile file, SpliceBook base, Provenance usual) {

@@ -157,7 +157,7 @@ final class SplicesJsonTest {
     }
 
     private static SpliceBook read(String text, Findings findings) {
-        return new SplicesJson(findings).read(new InputFile("splices.json", text, ""));
+        return new SplicesJson(findings).read(new InputFile("splices.json", text, ""), SplicesJson.builtIn());
     }
 
     private static Termination row(SpliceBook book, String id) {
