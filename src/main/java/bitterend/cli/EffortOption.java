@@ -17,6 +17,8 @@ import picocli.CommandLine.Option;
 
 /** How hard to look for a better plan. */
 final class EffortOption {
+    private final long begun = System.nanoTime();
+
     @Option(
             names = "--effort",
             paramLabel = "LEVEL",
@@ -61,9 +63,15 @@ final class EffortOption {
         return seed.seed;
     }
 
-    /** The effort for a problem, on all cores. */
+    /** The effort for a problem, on all cores. What reading the shop took is taken off, up to half of the time. */
     Effort effort(PackingProblem problem, BooleanSupplier cancelled, Consumer<Effort.Progress> progress) {
         return new Effort(
-                time(), level.work(problem), seed(), Runtime.getRuntime().availableProcessors(), cancelled, progress);
+                left(), level.work(problem), seed(), Runtime.getRuntime().availableProcessors(), cancelled, progress);
+    }
+
+    private Duration left() {
+        Duration half = time().dividedBy(2);
+        Duration left = time().minusNanos(System.nanoTime() - begun);
+        return left.compareTo(half) < 0 ? half : left;
     }
 }

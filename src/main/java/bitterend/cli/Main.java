@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -22,16 +23,24 @@ public final class Main {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] args) {
-        System.exit(run(args, Terminal.standard()));
+        System.exit(run(args, Terminal.standard(), ShortRun::prepare));
     }
 
     /** Runs one command; the exit code is one of {@link ExitCode}. */
     static int run(String[] typed, Terminal terminal) {
+        return run(typed, terminal, parsed -> {});
+    }
+
+    private static int run(String[] typed, Terminal terminal, Consumer<ParseResult> prepare) {
         String[] args = asked(typed);
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
         commandLine.setExecutionExceptionHandler(
                 (fault, command, parsed) -> new Faults(terminal, shop(parsed)).report(fault, isDebugging(args)));
+        commandLine.setExecutionStrategy(parsed -> {
+            prepare.accept(parsed);
+            return new CommandLine.RunLast().execute(parsed);
+        });
         if (args.length == 0) {
             commandLine.usage(commandLine.getErr());
             return ExitCode.BAD_COMMAND_LINE.number();
