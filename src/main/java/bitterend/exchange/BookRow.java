@@ -69,7 +69,6 @@ final class BookRow {
      * count where they are longer.
      */
     static Allowance allowance(JsonObject row, Provenance usual) {
-        row.allowOnly("is", "byDiameter", "atLeast", "source", "grade", "verified");
         return sum(row, usual);
     }
 
@@ -79,7 +78,6 @@ final class BookRow {
         List<Term> terms = new ArrayList<>(fields.optional("is", AllowanceText::parse, List.of()));
         List<Term.Step> steps = new ArrayList<>();
         for (JsonObject step : row.objects("byDiameter")) {
-            step.allowOnly("upTo", "below", "is");
             List<Term> inner = step.fields().require("is", AllowanceText::parse, List.of());
             if (inner.size() > 1) {
                 step.fields().error("is", "one summand");
@@ -119,7 +117,6 @@ final class BookRow {
         Reading<Integer> whole = Readings.whole(0, 1000);
         List<PartCount.Step> steps = new ArrayList<>();
         for (JsonObject step : row.objects("byDiameter")) {
-            step.allowOnly("upTo", "below", "count");
             steps.add(new PartCount.Step(limit(step), step.fields().require("count", whole, 0)));
         }
         int fixed = fields.optional("count", whole, 0);

@@ -35,7 +35,6 @@ final class CalendarJson {
 
     static ShopCalendar read(JsonObject shop) {
         JsonObject urgency = shop.object("urgency");
-        urgency.allowOnly("third", "fourth");
         Fields limits = urgency.fields();
         ShopCalendar usual = ShopCalendar.USUAL;
         return new ShopCalendar(

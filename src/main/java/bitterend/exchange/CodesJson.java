@@ -9,7 +9,6 @@ import bitterend.catalogue.Suits;
 import bitterend.finding.Findings;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Reads {@code codes.json}, the rules of the regions; a shop's file of the same form adds codes of its own. */
 final class CodesJson {
@@ -44,16 +43,16 @@ final class CodesJson {
     }
 
     private Codes read(InputFile file, Codes base, Provenance usual) {
-        Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
-        return document.map(root -> codes(root, base, usual)).orElse(base);
+        return JsonDocument.read(file, FORMAT, findings, root -> codes(root, base, usual))
+                .orElse(base);
     }
 
     private static Codes codes(JsonObject root, Codes base, Provenance usual) {
-        root.allowOnly("format", "codes", "note");
+        root.mayHave("note");
         List<String> ids = new ArrayList<>();
         List<CodeRule> rules = new ArrayList<>();
         for (JsonObject code : root.objects("codes")) {
-            code.allowOnly("id", "name", "rules", "note");
+            code.mayHave("name", "note");
             String id = code.fields().require("id", EndText::partId, "?");
             if (ids.contains(id)) {
                 code.fields().error("id", "an id that no other code has");
@@ -67,20 +66,6 @@ final class CodesJson {
     }
 
     private static CodeRule rule(String code, JsonObject row, Provenance usual) {
-        row.allowOnly(
-                "rule",
-                "constructions",
-                "fibres",
-                "ends",
-                "warned",
-                "from",
-                "count",
-                "is",
-                "byDiameter",
-                "atLeast",
-                "source",
-                "grade",
-                "verified");
         Fields fields = row.fields();
         CodeRule.Rule rule = fields.require("rule", RULE, CodeRule.Rule.CLEAR_ROPE);
         return new CodeRule(

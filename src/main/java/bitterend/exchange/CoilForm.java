@@ -78,21 +78,8 @@ final class CoilForm {
     }
 
     StockValue read(JsonObject entry) {
-        entry.allowOnly("rope", "price", "coils");
         UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
         JsonObject coils = entry.object("coils");
-        coils.allowOnly(
-                "source",
-                "weeks",
-                "cuts",
-                "usualReel",
-                "interest",
-                "room",
-                "keepFrom",
-                "rack",
-                "ownPrice",
-                "grid",
-                "steps");
         Fields fields = coils.fields();
         PastCuts past = past(coils);
         long[] steps = fields.require("steps", CoilForm::steps, new long[2]);
@@ -115,7 +102,6 @@ final class CoilForm {
     private static PastCuts past(JsonObject coils) {
         SortedMap<Length, Long> counts = new TreeMap<>();
         for (JsonObject cut : coils.objects("cuts")) {
-            cut.allowOnly("length", "count");
             Length length = cut.fields().require("length", Readings::workedLength, new Length(1));
             long count = PlanReader.whole(cut.fields(), "count");
             if (count < 1 || counts.put(length, count) != null) {

@@ -88,7 +88,6 @@ final class FactsForm {
 
     /** What stands there; the findings tell what could not be read. */
     PlanFacts.Whole read(JsonObject facts, LocalDate day) {
-        facts.allowOnly("ledger", "calendar", "prices", "ropes", "values", "reels", "pieces", "pins", "earlier");
         List<Rope> ropes = new RopesJson(money, findings).ropes(facts.objects("ropes"));
         Map<String, Rope> byId = new TreeMap<>();
         ropes.forEach(rope -> byId.put(rope.id(), rope));
@@ -125,7 +124,6 @@ final class FactsForm {
     }
 
     private static ShopCalendar calendar(JsonObject calendar) {
-        calendar.allowOnly("closed", "urgency");
         return CalendarJson.read(calendar);
     }
 
@@ -134,14 +132,12 @@ final class FactsForm {
             return PlanFacts.LedgerMark.NONE;
         }
         JsonObject ledger = facts.object("ledger");
-        ledger.allowOnly("id", "head");
         return new PlanFacts.LedgerMark(
                 ledger.fields().require("id", Readings::text, "?"),
                 ledger.fields().optional("head", Readings::text, ""));
     }
 
     private Prices prices(JsonObject prices) {
-        prices.allowOnly(PRICES.keySet().toArray(String[]::new));
         Function<String, Cost> price = name -> {
             Cost cost = prices.fields().require(name, money::parseExact, Cost.ZERO);
             if (cost.millis() < 0) {
@@ -159,7 +155,6 @@ final class FactsForm {
     }
 
     private static Pin pin(JsonObject pin) {
-        pin.allowOnly("piece", "reel", "issued", "step", "behind");
         return new Pin(
                 pin.fields().require("piece", PlanReader::anyText, "?"),
                 pin.fields().require("reel", PlanReader::anyText, "?"),

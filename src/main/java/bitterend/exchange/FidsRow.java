@@ -33,7 +33,6 @@ final class FidsRow {
     }
 
     FidTable on(FidTable base) {
-        row.allowOnly("diameters", "inchDiameters", "tools", "shortSections", "source", "grade", "verified");
         List<Tool> tools = row.objects("tools").stream().map(this::tool).toList();
         return new FidTable(
                 Stream.concat(tools.stream(), base.tools().stream()).toList(), rule(base.rule()), base.bench());
@@ -58,7 +57,6 @@ final class FidsRow {
     }
 
     private Tool tool(JsonObject tool) {
-        tool.allowOnly("rope", "bench", "short", "long", "source", "grade", "verified");
         Fields fields = tool.fields();
         FineLength shortSection = fields.require("short", FidsRow::length, FineLength.ZERO);
         FineLength longSection = fields.require("long", FidsRow::length, FineLength.ZERO);
@@ -71,7 +69,6 @@ final class FidsRow {
     private List<ShortSection> shortSections() {
         List<ShortSection> steps = new ArrayList<>();
         for (JsonObject step : row.objects("shortSections")) {
-            step.allowOnly("upTo", "below", "part");
             steps.add(new ShortSection(
                     BookRow.limit(step), step.fields().require("part", BookRow::positive, Ratio.ZERO)));
         }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * The named fields of one row of a CSV file or one object of a JSON file. Whatever cannot be read is told to the findings,
@@ -19,6 +20,7 @@ final class Fields {
     private final String place;
     private final Map<String, String> texts;
     private final Findings findings;
+    private final Consumer<String> asked;
     private boolean sound = true;
 
     /**
@@ -30,10 +32,16 @@ final class Fields {
      * @param findings where problems are told
      */
     Fields(String file, String place, Map<String, String> texts, Findings findings) {
+        this(file, place, texts, findings, name -> {});
+    }
+
+    /** The same where somebody keeps what is asked for: {@code asked} is handed each name. */
+    Fields(String file, String place, Map<String, String> texts, Findings findings, Consumer<String> asked) {
         this.file = file;
         this.place = place;
         this.texts = texts;
         this.findings = findings;
+        this.asked = asked;
     }
 
     /** The same place with these texts where a field is blank. */
@@ -44,7 +52,7 @@ final class Fields {
                 merged.put(name, text);
             }
         });
-        return new Fields(file, place, merged, findings);
+        return new Fields(file, place, merged, findings, asked);
     }
 
     /** The same place with only the named fields, and these texts besides. */
@@ -52,14 +60,14 @@ final class Fields {
         Map<String, String> kept = new HashMap<>(texts);
         kept.keySet().retainAll(names);
         kept.putAll(more);
-        return new Fields(file, place, kept, findings);
+        return new Fields(file, place, kept, findings, asked);
     }
 
     /** The same fields, none looked at yet, with another text in one of them. */
     Fields with(String name, String text) {
         Map<String, String> more = new HashMap<>(texts);
         more.put(name, text);
-        return new Fields(file, place, more, findings);
+        return new Fields(file, place, more, findings, asked);
     }
 
     String file() {
@@ -77,6 +85,7 @@ final class Fields {
 
     /** What stands in a field, stripped; nothing when it is blank or not there. */
     Optional<String> text(String name) {
+        asked.accept(name);
         String text = texts.get(name);
         return text == null || text.isBlank() ? Optional.empty() : Optional.of(text.strip());
     }

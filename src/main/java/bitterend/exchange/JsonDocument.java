@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Opens JSON files: strict, no member twice, nothing behind the end, numbers kept as written. */
 final class JsonDocument {
@@ -23,8 +24,25 @@ final class JsonDocument {
 
     private JsonDocument() {}
 
-    /** The outermost object of a file of the given format, such as {@code bitterend/ropes/1}, or of an older one. */
-    static Optional<JsonObject> open(InputFile file, String format, Findings findings, String... older) {
+    /**
+     * Reads a whole file of the given format, such as {@code bitterend/ropes/1}, or of an older one; whatever the reader did
+     * not ask for is told.
+     */
+    static <T> Optional<T> read(
+            InputFile file, String format, Findings findings, Function<JsonObject, T> reader, String... older) {
+        AskedMembers asked = new AskedMembers();
+        Optional<T> read = open(file, format, findings, asked, older).map(reader);
+        asked.tellOthers(file.name(), findings);
+        return read;
+    }
+
+    /** Reads a part of a file; what else is in it is nobody's concern. */
+    static <T> Optional<T> readPart(InputFile file, String format, Findings findings, Function<JsonObject, T> reader) {
+        return open(file, format, findings, new AskedMembers()).map(reader);
+    }
+
+    private static Optional<JsonObject> open(
+            InputFile file, String format, Findings findings, AskedMembers asked, String... older) {
         JsonNode root;
         try {
             root = JSON.readTree(file.text());
@@ -36,10 +54,11 @@ final class JsonDocument {
             findings.add(Finding.error(file.name(), "", "", "", "one JSON object, in { and }"));
             return Optional.empty();
         }
-        JsonObject object = new JsonObject(file.name(), "", root, findings);
+        JsonObject object = new JsonObject(file.name(), "", root, findings, asked);
         String found = object.fields().text("format").orElse("");
         if (!found.equals(format) && !List.of(older).contains(found)) {
             object.fields().error("format", '"' + format + '"');
+            object.leave();
             return Optional.empty();
         }
         return Optional.of(object);

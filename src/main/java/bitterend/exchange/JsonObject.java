@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** One object of a JSON file: its plain members as {@link Fields}, its inner objects by name. */
 final class JsonObject {
@@ -15,16 +14,20 @@ final class JsonObject {
     private final String pointer;
     private final JsonNode node;
     private final Findings findings;
+    private final AskedMembers document;
+    private final AskedMembers.OfObject asked;
     private final Fields fields;
 
-    JsonObject(String file, String pointer, JsonNode node, Findings findings) {
+    JsonObject(String file, String pointer, JsonNode node, Findings findings, AskedMembers document) {
         this.file = file;
         this.pointer = pointer;
         this.node = node;
         this.findings = findings;
+        this.document = document;
+        this.asked = document.at(pointer, node);
         Map<String, String> texts = plainMembers(node);
         texts.forEach((name, text) -> CsvTable.tellUnseen(file, pointer, name, text, findings));
-        this.fields = new Fields(file, pointer, texts, findings);
+        this.fields = new Fields(file, pointer, texts, findings, asked::name);
     }
 
     /** Members that are texts, numbers, true or false; numbers as they are written. */
@@ -34,29 +37,30 @@ final class JsonObject {
 
     /** Whether there is a member of this name. */
     boolean has(String name) {
+        asked.name(name);
         return node.hasNonNull(name);
     }
 
     /** An object inside this one; an empty one where there is none. */
     JsonObject object(String name) {
-        JsonNode inner = node.path(name);
+        JsonNode inner = member(name);
         if (!inner.isMissingNode() && !inner.isObject()) {
             fields.error(name, "an object, in { and }");
         }
-        return new JsonObject(file, pointer + "/" + escaped(name), inner, findings);
+        return new JsonObject(file, pointer + "/" + escaped(name), inner, findings, document);
     }
 
     /** The objects of a list inside this one; none where there is no list. */
     List<JsonObject> objects(String name) {
         List<JsonObject> objects = new ArrayList<>();
-        JsonNode list = node.path(name);
+        JsonNode list = member(name);
         if (!list.isMissingNode() && !list.isArray()) {
             fields.error(name, "a list, in [ and ]");
         }
         for (int i = 0; i < list.size() && list.isArray(); i++) {
             String inner = pointer + "/" + escaped(name) + "/" + i;
             if (list.get(i).isObject()) {
-                objects.add(new JsonObject(file, inner, list.get(i), findings));
+                objects.add(new JsonObject(file, inner, list.get(i), findings, document));
             } else {
                 findings.add(Finding.error(file, inner, "", list.get(i).asText(), "an object, in { and }"));
             }
@@ -67,7 +71,7 @@ final class JsonObject {
     /** The texts of a list inside this one. */
     List<String> texts(String name) {
         List<String> texts = new ArrayList<>();
-        JsonNode list = node.path(name);
+        JsonNode list = member(name);
         if (!list.isMissingNode() && !list.isArray()) {
             fields.error(name, "a list, in [ and ]");
         }
@@ -81,22 +85,27 @@ final class JsonObject {
         return texts;
     }
 
-    /** Names of all members, in the order of the file. */
+    private JsonNode member(String name) {
+        asked.name(name);
+        return node.path(name);
+    }
+
+    /** Names of all members, in the order of the file: here every name means something. */
     List<String> names() {
+        asked.pass();
         List<String> names = new ArrayList<>();
         node.fieldNames().forEachRemaining(names::add);
         return names;
     }
 
-    /** Tells every member that is not one of these. */
-    void allowOnly(String... known) {
-        Set<String> allowed = Set.of(known);
-        for (String name : names()) {
-            if (!allowed.contains(name)) {
-                findings.add(
-                        Finding.error(file, pointer, name, name, "a member known here: " + String.join(", ", known)));
-            }
-        }
+    /** Members that may be there and are not read: words for people, or what follows from the others. */
+    void mayHave(String... names) {
+        List.of(names).forEach(asked::name);
+    }
+
+    /** Says that the rest is not looked at, so that nobody takes what was not read for a slip of the pen. */
+    void leave() {
+        asked.pass();
     }
 
     private static Map<String, String> plainMembers(JsonNode node) {

@@ -34,7 +34,6 @@ final class LayoutRow {
         Set<String> known = new HashSet<>(Set.of(LayoutMark.CUT_END));
         List<LayoutMark> marks = new ArrayList<>();
         for (JsonObject mark : row.objects("layout")) {
-            mark.allowOnly("mark", "on", "from", "is", "byDiameter", "atLeast", "for", "place");
             Fields fields = mark.fields();
             String name = fields.require("mark", Readings::text, "?");
             String from = fields.optional("from", Readings::text, LayoutMark.CUT_END);
@@ -56,8 +55,6 @@ final class LayoutRow {
     }
 
     private Clips clips(JsonObject clips, Clips base) {
-        clips.allowOnly(
-                "item", "count", "perInch", "plus", "byDiameter", "saddle", "torque", "source", "grade", "verified");
         Provenance provenance = BookRow.provenance(clips.fields(), usual);
         boolean counted = clips.has("count") || clips.has("perInch") || clips.has("byDiameter");
         return new Clips(
@@ -70,7 +67,6 @@ final class LayoutRow {
     private static List<Clips.Torque> torques(JsonObject clips, Provenance usual) {
         List<Clips.Torque> torques = new ArrayList<>();
         for (JsonObject step : clips.objects("torque")) {
-            step.allowOnly("upTo", "below", "is", "source", "grade", "verified");
             torques.add(new Clips.Torque(
                     BookRow.limit(step),
                     step.fields().require("is", Readings::text, "?"),

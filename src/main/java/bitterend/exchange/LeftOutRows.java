@@ -52,11 +52,12 @@ final class LeftOutRows {
 
     private static Map<String, String> ids(InputFile file, String format, List<String> lists) {
         Map<String, String> ids = new TreeMap<>();
-        JsonDocument.open(file, format, new Findings())
-                .ifPresent(
-                        document -> lists.forEach(list -> document.objects(list).forEach(row -> row.fields()
-                                .text("id")
-                                .ifPresent(id -> ids.put(row.fields().place(), id)))));
+        JsonDocument.readPart(file, format, new Findings(), document -> {
+            lists.forEach(list -> document.objects(list).forEach(row -> row.fields()
+                    .text("id")
+                    .ifPresent(id -> ids.put(row.fields().place(), id))));
+            return ids;
+        });
         return ids;
     }
 

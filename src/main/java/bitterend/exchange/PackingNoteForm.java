@@ -25,8 +25,11 @@ public final class PackingNoteForm {
         String text = event.fact(FACT);
         return text.isEmpty()
                 ? Optional.empty()
-                : JsonDocument.open(new InputFile("event " + event.number(), text, ""), FORMAT, findings)
-                        .map(PackingNoteForm::note)
+                : JsonDocument.read(
+                                new InputFile("event " + event.number(), text, ""),
+                                FORMAT,
+                                findings,
+                                PackingNoteForm::note)
                         .filter(note -> !findings.hasErrors());
     }
 

@@ -124,7 +124,6 @@ final class PieceForm {
     }
 
     private static CutMate mate(JsonObject mate) {
-        mate.allowOnly("piece", "rope", "lot", "reels");
         List<String> reels = mate.texts("reels");
         if (reels.isEmpty()) {
             mate.fields().error("reels", "at least the reel it came off");
@@ -158,31 +157,12 @@ final class PieceForm {
     }
 
     private static List<Piece> read(JsonObject group) {
-        group.allowOnly(
-                "ids",
-                "order",
-                "line",
-                "numbers",
-                "part",
-                "leg",
-                "legs",
-                "priority",
-                "due",
-                "cut",
-                "set",
-                "match",
-                "begun",
-                "released",
-                "certificate",
-                "ownRope",
-                WrittenForm.LENGTH,
-                WrittenForm.TEXT,
-                "ends");
         Fields fields = group.fields();
         List<Piece.RopeChoice> choices =
                 group.objects("cut").stream().map(PieceForm::choice).toList();
         if (choices.isEmpty()) {
             fields.error("cut", "a list of at least one rope with its length");
+            group.leave();
             return List.of();
         }
         Piece.Source source = new Piece.Source(
@@ -244,7 +224,6 @@ final class PieceForm {
     }
 
     private static Piece.RopeChoice choice(JsonObject choice) {
-        choice.allowOnly("rope", "length");
         return new Piece.RopeChoice(
                 choice.fields().require("rope", Readings::id, "?"),
                 choice.fields().require("length", Readings::workedLength, new Length(1)));

@@ -28,15 +28,14 @@ public final class PlanEventFiles {
         List<PlanEvent> events = new ArrayList<>();
         for (int number : PlanFolder.numbered(folder)) {
             InputFile.find(folder, number + ".json", findings)
-                    .flatMap(file -> JsonDocument.open(file, FORMAT, findings))
-                    .flatMap(PlanEventFiles::event)
+                    .flatMap(file -> JsonDocument.read(file, FORMAT, findings, PlanEventFiles::event))
+                    .flatMap(event -> event)
                     .ifPresent(events::add);
         }
         return events;
     }
 
     private static Optional<PlanEvent> event(JsonObject object) {
-        object.allowOnly("format", "at", "who", "what", "plan", "digest", "reels");
         Fields fields = object.fields();
         PlanEvent event = new PlanEvent(
                 fields.require("at", PlanEventFiles::instant, Instant.EPOCH),

@@ -34,45 +34,6 @@ final class PlanReader {
     private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,18}|-?[0-8][0-9]{18}");
     private static final Pattern SCALE = Pattern.compile("[1-9][0-9]{0,17}");
 
-    private static final String[] OLDER_MEMBERS = {
-        "format",
-        "engine",
-        "seed",
-        "time",
-        "inputs",
-        "movements",
-        "moved",
-        "kept",
-        "currency",
-        "minorDigits",
-        "day",
-        "cost",
-        "book",
-        "draws",
-        "unplanned",
-        "bounds"
-    };
-    private static final String[] MEMBERS = {
-        "format",
-        "number",
-        "engine",
-        "seed",
-        "effort",
-        "time",
-        "inputs",
-        "currency",
-        "minorDigits",
-        "day",
-        "cost",
-        "book",
-        "draws",
-        "unplanned",
-        "bounds",
-        PlanJson.LEFT_OUT,
-        PlanJson.TO_MEASURE,
-        "facts"
-    };
-
     private final Findings findings;
     private MoneyText money = MoneyText.NO_CURRENCY;
 
@@ -84,7 +45,7 @@ final class PlanReader {
     Optional<PlanDocument> read(InputFile file) {
         Findings own = new Findings();
         Optional<PlanDocument> document =
-                JsonDocument.open(file, PlanJson.FORMAT, own, PlanJson.OLDER).map(object -> document(object, own));
+                JsonDocument.read(file, PlanJson.FORMAT, own, object -> document(object, own), PlanJson.OLDER);
         // What the shop was warned of when the plan was made is nothing to say of the plan.
         findings.addAll(own.sorted().stream().filter(Finding::isError).toList());
         return own.hasErrors() ? Optional.empty() : document;
@@ -92,7 +53,7 @@ final class PlanReader {
 
     private PlanDocument document(JsonObject object, Findings own) {
         boolean older = object.fields().text("format").orElse("").equals(PlanJson.OLDER);
-        object.allowOnly(older ? OLDER_MEMBERS : MEMBERS);
+        object.mayHave(PlanJson.LEFT_OUT, PlanJson.TO_MEASURE, "kept", "bounds", "effort");
         Fields fields = object.fields();
         money = new MoneyText(
                 fields.require("currency", ShopJson::currency, MoneyText.NO_CURRENCY.currency()),
@@ -136,7 +97,6 @@ final class PlanReader {
     }
 
     private ReelDraw draw(JsonObject draw) {
-        draw.allowOnly("reel", "leadTrim", "leftOnReel", "cost", "book", "runs");
         List<RunDraw> runs = draw.objects("runs").stream().map(PlanReader::run).toList();
         if (runs.isEmpty()) {
             draw.fields().error("runs", "a list of at least one run");
@@ -151,7 +111,6 @@ final class PlanReader {
     }
 
     private static RunDraw run(JsonObject run) {
-        run.allowOnly("run", "from", "to", "left", "rest", "cuts");
         Fields fields = run.fields();
         return new RunDraw(
                 fields.require("run", Readings.whole(1, 999_999_999), 1),
@@ -163,13 +122,11 @@ final class PlanReader {
     }
 
     private static Cut cut(JsonObject cut) {
-        cut.allowOnly("piece", "from", "to");
         Fields fields = cut.fields();
         return new Cut(fields.require("piece", PlanReader::anyText, "?"), length(fields, "from"), length(fields, "to"));
     }
 
     private static LengthBook book(JsonObject book) {
-        book.allowOnly(PlanJson.BOOK.keySet().toArray(String[]::new));
         List<Length> parts = PlanJson.BOOK.keySet().stream()
                 .map(name -> length(book.fields(), name))
                 .toList();
@@ -186,7 +143,6 @@ final class PlanReader {
     }
 
     private static Unplanned unplanned(JsonObject unplanned) {
-        unplanned.allowOnly("piece", "rule", "reason", "help");
         Fields fields = unplanned.fields();
         return new Unplanned(
                 fields.require("piece", PlanReader::anyText, "?"),
@@ -197,7 +153,6 @@ final class PlanReader {
     }
 
     private Bound bound(JsonObject bound) {
-        bound.allowOnly("ropes", "best", "root", "scale", "undone", "undonePrices", "duals", "cases");
         Fields fields = bound.fields();
         return new Bound(
                 bound.texts("ropes"),
@@ -211,7 +166,6 @@ final class PlanReader {
     }
 
     private Bound.Cases cases(JsonObject cases) {
-        cases.allowOnly("costs", "least");
         return new Bound.Cases(
                 cases.objects("costs").stream()
                         .map(each -> new Bound.CostProof(
@@ -226,7 +180,6 @@ final class PlanReader {
     }
 
     private static Bound.Dual dual(JsonObject dual) {
-        dual.allowOnly("price", "pieces");
         return new Bound.Dual(dual.texts("pieces"), whole(dual.fields(), "price"));
     }
 

@@ -51,15 +51,14 @@ final class ProductsJson {
     }
 
     Products read(InputFile file) {
-        return JsonDocument.open(file, FORMAT, findings).map(this::products).orElse(new Products(List.of(), false));
+        return JsonDocument.read(file, FORMAT, findings, ProductsJson::products).orElse(new Products(List.of(), false));
     }
 
-    private Products products(JsonObject document) {
-        document.allowOnly("format", "products", "note");
+    private static Products products(JsonObject document) {
+        document.mayHave("note");
         Map<String, String> ids = new HashMap<>();
         List<Product> products = new ArrayList<>();
         for (JsonObject entry : document.objects("products")) {
-            entry.allowOnly("id", "name", "parameters", "line", "parts", "hardware", "note");
             String id = entry.fields().require("id", Readings::id, "?");
             entry.fields().once("id", id, ids);
             products.add(product(id, entry));
@@ -68,6 +67,7 @@ final class ProductsJson {
     }
 
     private static Product product(String id, JsonObject entry) {
+        entry.mayHave("name", "note");
         Map<String, String> parameters = new LinkedHashMap<>();
         JsonObject stated = entry.object("parameters");
         for (String name : stated.names()) {
@@ -78,7 +78,7 @@ final class ProductsJson {
         Map<String, Map<String, String>> parts = new LinkedHashMap<>();
         for (JsonObject part : entry.objects("parts")) {
             String name = part.fields().require("part", ProductsJson::partName, "");
-            Map<String, String> columns = texts(part, known, Set.of("part"));
+            Map<String, String> columns = texts(part, known);
             if (!name.isEmpty() && parts.put(name, columns) != null) {
                 part.fields().error("part", "a name that no other part of the product has");
             }
@@ -86,7 +86,7 @@ final class ProductsJson {
                 part.fields().require(required, Readings::text, "?");
             }
         }
-        return new Product(id, parameters, texts(entry.object("line"), known, Set.of()), parts, hardware(entry));
+        return new Product(id, parameters, texts(entry.object("line"), known), parts, hardware(entry));
     }
 
     /** What tells the pieces of a part from those of the other parts and from the legs. */
@@ -98,10 +98,7 @@ final class ProductsJson {
     }
 
     /** The texts of the columns; every placeholder must be a parameter. */
-    private static Map<String, String> texts(JsonObject row, Set<String> known, Set<String> others) {
-        List<String> allowed = new ArrayList<>(PART_COLUMNS);
-        allowed.addAll(others);
-        row.allowOnly(allowed.toArray(String[]::new));
+    private static Map<String, String> texts(JsonObject row, Set<String> known) {
         Map<String, String> texts = new LinkedHashMap<>();
         for (String column : PART_COLUMNS) {
             row.fields().text(column).ifPresent(text -> {
@@ -120,7 +117,6 @@ final class ProductsJson {
     private static List<EndWork.Picked> hardware(JsonObject entry) {
         List<EndWork.Picked> hardware = new ArrayList<>();
         for (JsonObject item : entry.objects("hardware")) {
-            item.allowOnly("item", "count");
             hardware.add(new EndWork.Picked(
                     item.fields().require("item", Readings::text, "?"),
                     item.fields().optional("count", Readings.whole(1, 1000), 1)));

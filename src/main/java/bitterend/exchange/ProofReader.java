@@ -24,13 +24,13 @@ final class ProofReader {
     private ProofReader() {}
 
     static ProofTree read(JsonObject proof) {
-        proof.allowOnly("scale", "lines", "prices", "tree");
         List<ProofTree.Line> lines = proof.objects("lines").stream()
                 .map(line -> new ProofTree.Line(line.texts("pieces")))
                 .toList();
         List<PriceList> prices =
                 proof.objects("prices").stream().map(ProofReader::prices).toList();
         ProofNode root = root(proof).orElseGet(() -> {
+            proof.objects("tree").forEach(JsonObject::leave);
             proof.fields()
                     .error(
                             "tree",
@@ -41,7 +41,6 @@ final class ProofReader {
     }
 
     private static PriceList prices(JsonObject list) {
-        list.allowOnly("rack", "elsewhere", "orders", "sets", "undone");
         List<PiecePrice> pieces = new ArrayList<>();
         List<Long> rack = numbers(list.fields(), "rack");
         for (int line = 0; line < rack.size(); line++) {
@@ -64,7 +63,6 @@ final class ProofReader {
     }
 
     private static Touch touch(JsonObject touch) {
-        touch.allowOnly("of", "reel", "run", "price");
         return new Touch(text(touch, "of"), run(touch), upTo(touch.fields(), "price", Long.MAX_VALUE));
     }
 
@@ -112,6 +110,7 @@ final class ProofReader {
     }
 
     private static Statement unknown(JsonObject node) {
+        node.leave();
         node.fields().error("case", "one of: set, order, used, load, copies, undone, leaf, empty");
         return new Statement.UndoneAtMost(0, 0);
     }

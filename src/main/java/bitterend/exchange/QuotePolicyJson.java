@@ -20,18 +20,6 @@ import java.util.regex.Pattern;
 
 /** Reads the member {@code quote} of {@code shop.json}: how a price is made. Everything in it may be left out. */
 final class QuotePolicyJson {
-    static final List<String> MEMBERS = List.of(
-            "waste",
-            "floorAtRope",
-            "settingUp",
-            "spoilage",
-            "packing",
-            "overhead",
-            "margin",
-            "minimum",
-            "parts",
-            "validDays");
-
     private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
     private static final Reading<WasteBasis> WASTE = Readings.word(WasteBasis.values(), WasteBasis::word);
 
@@ -44,7 +32,6 @@ final class QuotePolicyJson {
     }
 
     QuotePolicy read(JsonObject quote) {
-        quote.allowOnly(MEMBERS.toArray(String[]::new));
         Fields fields = quote.fields();
         QuotePolicy usual = QuotePolicy.usual(labour);
         return new QuotePolicy(
@@ -78,7 +65,7 @@ final class QuotePolicyJson {
         List<PartPrices.Row> parts = new ArrayList<>();
         Map<String, String> places = new HashMap<>();
         for (JsonObject row : rows) {
-            row.allowOnly("item", "rope", "price", "note");
+            row.mayHave("note");
             Fields fields = row.fields();
             String item = fields.require("item", Readings::text, "?");
             Diameter rope = fields.optional("rope", DiameterText::parse, Diameter.NONE);

@@ -38,8 +38,7 @@ public final class QuoteReader {
         Path whole = file.toAbsolutePath();
         Path folder = whole.getParent() == null ? whole : whole.getParent();
         Optional<QuotedWork> work = InputFile.require(folder, String.valueOf(whole.getFileName()), findings)
-                .flatMap(input -> JsonDocument.open(input, QuoteJson.FORMAT, findings))
-                .map(this::work);
+                .flatMap(input -> JsonDocument.readPart(input, QuoteJson.FORMAT, findings, this::work));
         return findings.hasErrors() ? Optional.empty() : work;
     }
 

@@ -89,16 +89,16 @@ public final class QuoteRequestFile {
     }
 
     private Optional<QuoteRequest> json(InputFile file) {
-        return JsonDocument.open(file, FORMAT, findings).flatMap(document -> {
-            document.allowOnly("format", "request", "customer", "lines");
-            String id = document.fields().require("request", Readings::orderId, "?");
-            String customer = document.fields().optional("customer", Readings::text, "");
-            List<Fields> rows = new ArrayList<>();
-            for (JsonObject line : document.objects("lines")) {
-                rows.add(row(line, id));
-            }
-            return request(id, customer, rows);
-        });
+        return JsonDocument.read(file, FORMAT, findings, document -> {
+                    String id = document.fields().require("request", Readings::orderId, "?");
+                    String customer = document.fields().optional("customer", Readings::text, "");
+                    List<Fields> rows = new ArrayList<>();
+                    for (JsonObject line : document.objects("lines")) {
+                        rows.add(row(line, id));
+                    }
+                    return request(id, customer, rows);
+                })
+                .flatMap(request -> request);
     }
 
     /** The members of a line as the columns of a row. */

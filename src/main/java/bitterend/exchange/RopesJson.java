@@ -59,8 +59,7 @@ final class RopesJson {
 
     /** The ropes by id. */
     Ropes read(InputFile file) {
-        return JsonDocument.open(file, FORMAT, findings)
-                .map(this::ropes)
+        return JsonDocument.read(file, FORMAT, findings, this::ropes)
                 .map(ropes -> ropes.without(leftOut(file, findings).ids()))
                 .orElse(Ropes.UNREAD);
     }
@@ -71,7 +70,6 @@ final class RopesJson {
     }
 
     private Ropes ropes(JsonObject document) {
-        document.allowOnly("format", "ropes");
         List<Rope> sound = new ArrayList<>();
         Map<String, String> stated = new TreeMap<>();
         LookAlike met = new LookAlike();
@@ -104,27 +102,7 @@ final class RopesJson {
     }
 
     private Rope rope(JsonObject entry) {
-        entry.allowOnly(
-                "id",
-                "name",
-                "construction",
-                "fibre",
-                "core",
-                "grade",
-                "diameter",
-                "lay",
-                "finish",
-                "colour",
-                "tracer",
-                "mass",
-                "price",
-                "cutLoss",
-                "cutToNearest",
-                "keepFrom",
-                AS_GOOD_AS_NEW,
-                "usualReel",
-                "layLength",
-                "note");
+        entry.mayHave("note");
         Fields fields = entry.fields();
         RopeIdentity identity = identity(fields);
         Length usualReel = fields.require("usualReel", Readings::presentLength, SOME_REEL);

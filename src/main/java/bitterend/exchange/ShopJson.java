@@ -16,14 +16,12 @@ import bitterend.packing.Prices;
 import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Reads {@code shop.json}: units, currency, day, allowances of a cut, prices of the rules. */
 final class ShopJson {
@@ -44,15 +42,11 @@ final class ShopJson {
 
     private static final List<String> GONE = List.of("ageCredit", "coilCharge");
 
-    private static final String[] PRICES = Stream.concat(
-                    Arrays.stream(RulePrice.values()).map(RulePrice::member), GONE.stream())
-            .toArray(String[]::new);
-
     private ShopJson() {}
 
     /** The settings as far as they can be read; nothing when the file cannot be used at all. */
     static Optional<Settings> read(InputFile file, Findings findings) {
-        return JsonDocument.open(file, FORMAT, findings).map(ShopJson::settings);
+        return JsonDocument.read(file, FORMAT, findings, ShopJson::settings);
     }
 
     /** Usual settings of no shop in particular, so that the other files can be looked at. */
@@ -74,25 +68,6 @@ final class ShopJson {
     }
 
     private static Settings settings(JsonObject shop) {
-        shop.allowOnly(
-                "format",
-                "name",
-                "units",
-                "currency",
-                "minorDigits",
-                "day",
-                "closed",
-                "urgency",
-                "labour",
-                "cutLoss",
-                "cutToNearest",
-                "benchTools",
-                "code",
-                "prices",
-                "interest",
-                "room",
-                "value",
-                "quote");
         Fields fields = shop.fields();
         Units units = fields.optional("units", Readings.word(Units.values(), PlanJson::word), Units.METRIC);
         MoneyText money = new MoneyText(
@@ -100,7 +75,6 @@ final class ShopJson {
                 fields.optional("minorDigits", Readings.whole(0, 4), 2));
         Money labour = fields.require("labour", perHour(money), Money.ZERO);
         JsonObject prices = shop.object("prices");
-        prices.allowOnly(PRICES);
         tellWhatWent(shop, prices);
         return new Settings(
                 fields.require("name", Readings::text, "?"),
@@ -197,7 +171,6 @@ final class ShopJson {
     /** One warning for what coils were valued by once. */
     private static void tellWhatWent(JsonObject shop, JsonObject prices) {
         JsonObject value = shop.object("value");
-        value.allowOnly(SHARE);
         Map<String, Fields> there = new LinkedHashMap<>();
         GONE.stream()
                 .filter(name -> prices.fields().text(name).isPresent())
@@ -252,8 +225,6 @@ final class ShopJson {
 
     /** Defaults are common practice: hot cut 10 mm, between whippings 40 mm (FM 5-125 p. 2-2: 25-50 mm), wire 5 mm. */
     private static Settings.Cutting cutting(JsonObject loss, JsonObject toNearest, Units units) {
-        loss.allowOnly("fibre", "whipped", "wire");
-        toNearest.allowOnly("fibre", "wire");
         boolean metric = units == Units.METRIC;
         FineLength halfInch = LengthText.parseFine("1/2 in").value().orElseThrow();
         return new Settings.Cutting(

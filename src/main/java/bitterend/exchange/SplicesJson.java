@@ -25,7 +25,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -76,21 +75,12 @@ public final class SplicesJson {
     }
 
     private SpliceBook read(InputFile file, SpliceBook base, Provenance usual) {
-        Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
-        return document.map(root -> book(root, base, usual)).orElse(base);
+        return JsonDocument.read(file, FORMAT, findings, root -> book(root, base, usual))
+                .orElse(base);
     }
 
     private SpliceBook book(JsonObject root, SpliceBook base, Provenance usual) {
-        root.allowOnly(
-                "format",
-                "fids",
-                "layTurns",
-                "beforeTheCut",
-                "clearRope",
-                "counters",
-                "handlingLimit",
-                "terminations",
-                "note");
+        root.mayHave("note");
         Map<Construction, Ratio> layTurns = new EnumMap<>(Construction.class);
         layTurns.putAll(base.layTurns());
         root.objects("layTurns").forEach(row -> layTurns.putAll(layTurn(row)));
@@ -120,6 +110,7 @@ public final class SplicesJson {
             String id = entry.fields().text("id").orElse("");
             if (!id.isEmpty() && !seen.add(id)) {
                 entry.fields().error("id", "an id that no other row has");
+                entry.leave();
                 continue;
             }
             Termination changed = rows.get(id);
@@ -132,7 +123,7 @@ public final class SplicesJson {
     }
 
     private static Map<Construction, Ratio> layTurn(JsonObject row) {
-        row.allowOnly("construction", "diameters", "source", "grade", "verified");
+        row.mayHave("source", "grade", "verified");
         Construction construction = row.fields()
                 .require(
                         "construction",
@@ -142,21 +133,6 @@ public final class SplicesJson {
     }
 
     private static Preparation preparation(JsonObject row, Provenance usual) {
-        row.allowOnly(
-                "constructions",
-                "fibres",
-                "brief",
-                "what",
-                "count",
-                "perInch",
-                "plus",
-                "byDiameter",
-                "widthFrom",
-                "widthTo",
-                "spacing",
-                "source",
-                "grade",
-                "verified");
         Fields fields = row.fields();
         Suits suits = BookRow.suits(row, Suits.ANY);
         return new Preparation(
@@ -171,7 +147,6 @@ public final class SplicesJson {
     }
 
     private static ClearRope clearRope(JsonObject row, Provenance usual) {
-        row.allowOnly("constructions", "fibres", "lifting", "length");
         return new ClearRope(
                 BookRow.suits(row, Suits.ANY),
                 row.fields().optional("lifting", Readings::yesOrNo, false),
@@ -185,7 +160,6 @@ public final class SplicesJson {
     }
 
     private static CounterRule counter(JsonObject row, Provenance usual) {
-        row.allowOnly("constructions", "fibres", "ropes", "error", "from", "factor", "source", "grade", "verified");
         Fields fields = row.fields();
         return new CounterRule(
                 BookRow.suits(row, Suits.ANY),

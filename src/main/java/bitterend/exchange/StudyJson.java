@@ -71,8 +71,7 @@ public final class StudyJson {
     }
 
     private static void add(InputFile file, StudyPart expected, Map<String, List<Scenario>> all, Findings findings) {
-        JsonDocument.open(file, FORMAT, findings).ifPresent(document -> {
-            document.allowOnly("format", "key", "seed", "scenarios", "weeks", "ropes");
+        JsonDocument.read(file, FORMAT, findings, document -> {
             same(document, "key", expected.key(), "a share of a study of this shop as its files are now");
             same(document, "seed", Long.toString(expected.size().seed()), "the seed of this study");
             same(document, "scenarios", Integer.toString(expected.size().scenarios()), "as many as in this study");
@@ -95,6 +94,7 @@ public final class StudyJson {
                     scenarios.add(scenario);
                 }
             }
+            return all;
         });
     }
 

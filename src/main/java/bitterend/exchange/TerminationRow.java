@@ -80,31 +80,7 @@ final class TerminationRow {
 
     /** A row that changes another of the same id. */
     Termination on(Termination base) {
-        row.allowOnly(
-                "id",
-                "family",
-                "name",
-                "kind",
-                "constructions",
-                "fibres",
-                "refused",
-                "tucks",
-                "allowances",
-                "minutes",
-                "strength",
-                "onRope",
-                "layout",
-                "counts",
-                "clips",
-                "rings",
-                "parts",
-                "notForLifting",
-                "dangers",
-                "caution",
-                "source",
-                "grade",
-                "verified",
-                "note");
+        row.mayHave("id", "note");
         return new Termination(
                 base.id(),
                 fields.optional("family", EndText::partId, base.family()),
@@ -120,7 +96,6 @@ final class TerminationRow {
     }
 
     private Map<What, Allowance> allowances(JsonObject stated, Map<What, Allowance> base) {
-        stated.allowOnly(MEMBERS.keySet().stream().sorted().toArray(String[]::new));
         Map<What, Allowance> allowances = new EnumMap<>(What.class);
         allowances.putAll(base);
         MEMBERS.forEach((member, what) -> {
@@ -141,20 +116,20 @@ final class TerminationRow {
     }
 
     private Tucking tucking(JsonObject tucks) {
-        tucks.allowOnly(
-                "natural", "other", "taper", "half", "sides", "projection", "advised", "source", "grade", "verified");
         Reading<Integer> count = Readings.whole(0, 100);
         Fields stated = tucks.fields();
         int natural = stated.require("natural", count, 0);
         int other = stated.require("other", count, 0);
         if ((natural == 0) != (other == 0)) {
             stated.error("other", "tucks for both natural and other fibre, or for neither");
+            tucks.leave();
             return Tucking.NONE;
         }
         int sides = stated.optional("sides", Readings.whole(1, 2), 1);
         int taper = stated.optional("taper", count, 0);
         if (natural % sides != 0 || other % sides != 0 || taper % sides != 0) {
             stated.error("sides", "numbers of tucks that both sides can share");
+            tucks.leave();
             return Tucking.NONE;
         }
         return new Tucking(
@@ -167,7 +142,6 @@ final class TerminationRow {
     }
 
     private Tucking.Advised advised(JsonObject row) {
-        row.allowOnly("count", "source", "grade", "verified");
         return new Tucking.Advised(
                 row.fields().require("count", Readings.whole(1, 100), 1), BookRow.provenance(row.fields(), usual));
     }
@@ -175,7 +149,6 @@ final class TerminationRow {
     private Work work(Work base) {
         List<Part> parts = new ArrayList<>();
         for (JsonObject part : row.objects("parts")) {
-            part.allowOnly("item", "count", "perInch", "plus", "byDiameter", "seizing");
             parts.add(new Part(
                     part.fields().require("item", Readings::text, "?"),
                     BookRow.count(part),
@@ -193,7 +166,6 @@ final class TerminationRow {
     }
 
     private static Seizing seizing(JsonObject seizing) {
-        seizing.allowOnly("stuff", "turns", "riders", "crossing", "racked");
         Fields stated = seizing.fields();
         Ratio stuff = stated.require("stuff", TerminationRow::partOfRope, Ratio.ONE);
         Reading<Integer> count = Readings.whole(0, 100);
@@ -218,17 +190,6 @@ final class TerminationRow {
     }
 
     private Danger danger(JsonObject danger) {
-        danger.allowOnly(
-                "constructions",
-                "fibres",
-                "cores",
-                "coresOtherThan",
-                "when",
-                "because",
-                "instead",
-                "source",
-                "grade",
-                "verified");
         return new Danger(
                 BookRow.suits(danger, Suits.ANY),
                 danger.texts("cores"),

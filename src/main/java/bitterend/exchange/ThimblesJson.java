@@ -49,8 +49,9 @@ final class ThimblesJson {
 
     /** The book with the thimbles and fittings of a file in front of those it has; the same id takes the place of one. */
     SpliceBook read(InputFile file, SpliceBook book) {
-        Optional<JsonObject> document = JsonDocument.open(file, FORMAT, findings);
-        return document.map(root -> withRows(root, file, book)).orElse(book);
+        return JsonDocument.read(file, FORMAT, findings, this::rows)
+                .map(rows -> rows.on(book, leftOut(file, findings).ids()))
+                .orElse(book);
     }
 
     /** Rows that cannot be used, and those that share an id with one, are not in the book. */
@@ -58,8 +59,8 @@ final class ThimblesJson {
         return LeftOutRows.of(file, FORMAT, List.of("thimbles", "fittings"), ofFile);
     }
 
-    private SpliceBook withRows(JsonObject root, InputFile file, SpliceBook book) {
-        root.allowOnly("format", "thimbles", "fittings", "note");
+    private Rows rows(JsonObject root) {
+        root.mayHave("note");
         Set<String> ids = new HashSet<>();
         List<Thimble> thimbles = new ArrayList<>();
         for (JsonObject row : root.objects("thimbles")) {
@@ -69,31 +70,24 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("fittings")) {
             fitting(row, ids).ifPresent(fittings::add);
         }
-        Set<String> broken = leftOut(file, findings).ids();
-        thimbles.removeIf(row -> broken.contains(row.id()));
-        fittings.removeIf(row -> broken.contains(row.id()));
-        book.thimbles().stream().filter(thimble -> !ids.contains(thimble.id())).forEach(thimbles::add);
-        return book.withHardware(thimbles, fittings);
+        return new Rows(thimbles, fittings, ids);
+    }
+
+    /** The rows of a file, and every id that it states, of rows too that cannot be used. */
+    private record Rows(List<Thimble> thimbles, List<Fitting> fittings, Set<String> ids) {
+        /** The book with the rows that are not broken before its own. */
+        SpliceBook on(SpliceBook book, Set<String> broken) {
+            thimbles.removeIf(row -> broken.contains(row.id()));
+            fittings.removeIf(row -> broken.contains(row.id()));
+            book.thimbles().stream()
+                    .filter(thimble -> !ids.contains(thimble.id()))
+                    .forEach(thimbles::add);
+            return book.withHardware(thimbles, fittings);
+        }
     }
 
     private static Optional<Thimble> thimble(JsonObject row, Set<String> ids) {
-        row.allowOnly(
-                "id",
-                "name",
-                "groove",
-                "insideWidth",
-                "insideLength",
-                "overallWidth",
-                "overallLength",
-                "throatToBearing",
-                "crown",
-                "throatAngle",
-                "ropeFrom",
-                "ropeTo",
-                "source",
-                "grade",
-                "verified",
-                "note");
+        row.mayHave("note");
         Fields fields = row.fields();
         String id = id(fields, ids);
         String name = fields.optional("name", Readings::text, id);
@@ -158,7 +152,7 @@ final class ThimblesJson {
     }
 
     private static Optional<Fitting> fitting(JsonObject row, Set<String> ids) {
-        row.allowOnly("id", "name", "pinToBore", "length", "growth", "ropeFrom", "ropeTo", "note");
+        row.mayHave("note");
         Fields fields = row.fields();
         String id = id(fields, ids);
         String name = fields.optional("name", Readings::text, id);

@@ -55,7 +55,6 @@ final class ValueForm {
         if (entry.has("coils")) {
             return new CoilForm(money).read(entry);
         }
-        entry.allowOnly("rope", "price", "keepFrom", "asGoodAsNew", "shareAtKeepFrom", "coilCharge", "knots");
         UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
         return entry.has("knots") ? learned(entry, price) : rising(entry.fields(), price);
     }
@@ -77,7 +76,6 @@ final class ValueForm {
     private static StockValue learned(JsonObject entry, UnitPrice price) {
         List<KnotValue.Knot> knots = new ArrayList<>();
         for (JsonObject each : entry.objects("knots")) {
-            each.allowOnly("length", "share");
             knots.add(new KnotValue.Knot(
                     each.fields().require("length", Readings::presentLength, new Length(1)),
                     each.fields().require("share", ValuesJson::share, Ratio.ZERO)));

@@ -35,16 +35,15 @@ public final class ValuesJson {
     static ShopValues read(InputFile file, Ropes ropes, Findings findings) {
         Map<String, KnotValue> typed = new TreeMap<>();
         Map<String, KnotValue> learned = new TreeMap<>();
-        JsonDocument.open(file, FORMAT, findings).ifPresent(document -> {
-            document.allowOnly("format", "values");
+        JsonDocument.read(file, FORMAT, findings, document -> {
             for (JsonObject entry : document.objects("values")) {
-                entry.allowOnly("rope", "typed", "knots");
                 boolean own = entry.fields().optional("typed", Readings::yesOrNo, false);
                 String rope = curve(entry, ropes, own ? typed : learned);
                 if (!own && learned.containsKey(rope)) {
                     tellOfLearned(entry, rope);
                 }
             }
+            return document;
         });
         return new ShopValues(typed, learned);
     }
@@ -106,7 +105,6 @@ public final class ValuesJson {
         List<KnotValue.Knot> knots = new ArrayList<>();
         boolean sound = true;
         for (JsonObject each : entry.objects("knots")) {
-            each.allowOnly("length", "share");
             KnotValue.Knot knot = new KnotValue.Knot(
                     each.fields().require("length", Readings::presentLength, new Length(1)),
                     each.fields().require("share", ValuesJson::share, Ratio.ZERO));

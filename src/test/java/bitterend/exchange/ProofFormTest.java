@@ -121,7 +121,9 @@ final class ProofFormTest {
         ObjectNode json = (ObjectNode) json();
         change.accept(json);
         Findings findings = new Findings();
-        ProofReader.read(object(json, findings));
+        AskedMembers asked = new AskedMembers();
+        ProofReader.read(new JsonObject("plan.json", "", json, findings, asked));
+        asked.tellOthers("plan.json", findings);
         return findings;
     }
 
@@ -142,6 +144,6 @@ final class ProofFormTest {
     }
 
     private static JsonObject object(JsonNode json, Findings findings) {
-        return new JsonObject("plan.json", "", json, findings);
+        return new JsonObject("plan.json", "", json, findings, new AskedMembers());
     }
 }
