@@ -2,11 +2,11 @@ package bitterend.buying;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
-import bitterend.packing.Words;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,12 +57,15 @@ final class Holding {
         return pieces.getOrDefault(piece.id(), piece);
     }
 
-    private static String why(Piece piece, Length longest, List<Reason> others) {
+    private static Sentence why(Piece piece, Length longest, List<Reason> others) {
         if (longest.isPositive()) {
-            return "takes " + Words.of(piece.cut()) + " in one length; the longest to be had is " + Words.of(longest);
+            return Sentence.of("takes ")
+                    .and(piece.cut())
+                    .and(" in one length; the longest to be had is ")
+                    .and(longest);
         }
         return others.isEmpty()
-                ? "no reel of " + piece.orderedRope() + " is there or on offer"
+                ? Sentence.of("no reel of " + piece.orderedRope() + " is there or on offer")
                 : others.get(others.size() - 1).sentence();
     }
 }

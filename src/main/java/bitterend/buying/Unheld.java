@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 
 /**
  * A piece that no reel can hold, neither one that is there nor one that is offered.
@@ -9,4 +10,4 @@ import bitterend.measure.Length;
  * @param cut its cut length
  * @param why a sentence
  */
-public record Unheld(String piece, Length cut, String why) {}
+public record Unheld(String piece, Length cut, Sentence why) {}

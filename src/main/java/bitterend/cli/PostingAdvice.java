@@ -28,7 +28,7 @@ final class PostingAdvice {
     }
 
     void tell(List<Remark> bars) {
-        bars.forEach(bar -> say("error: " + bar.sentence()));
+        bars.forEach(bar -> say("error: " + bar.sentence().exact()));
         say("Nothing was booked.");
         Set<String> pieces = bars.stream()
                 .map(Remark::piece)

@@ -7,6 +7,7 @@ import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Findings;
+import bitterend.measure.Sentence;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
@@ -146,7 +147,7 @@ final class SheetCommand implements Callable<Integer> {
                 preview,
                 Stream.concat(
                                 OrdersNow.sentences(at, read, passed.plan().day(), units.figures(read)).stream()
-                                        .map(told -> new PlanMark.Change("", told)),
+                                        .map(told -> new PlanMark.Change("", Sentence.of(told))),
                                 remarks.stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence())))
                         .toList());
         write(at, read, passed, mark);

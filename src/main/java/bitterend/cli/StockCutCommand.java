@@ -157,8 +157,8 @@ final class StockCutCommand implements Callable<Integer> {
                 .orElseThrow(() ->
                         new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
         new Eligibility(open).against(wanted, off).ifPresent(reason -> {
-            throw new LedgerException.Refused(
-                    "piece " + piece + " may not come off reel " + off.id() + ": " + reason.sentence() + asSpare());
+            throw new LedgerException.Refused("piece " + piece + " may not come off reel " + off.id() + ": "
+                    + reason.sentence().exact() + asSpare());
         });
         return new BenchCut.Wanted(
                 OrderedPieces.of(shop).getOrDefault(wanted.id(), Ordered.NONE),

@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Eligibility;
@@ -10,7 +11,6 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Unplanned;
-import bitterend.packing.Words;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
@@ -44,13 +44,13 @@ public final class Changes {
      * @param now reel it is planned on; empty when it is not
      * @param why one sentence
      */
-    public record Change(String piece, String was, String now, String why) {}
+    public record Change(String piece, String was, String now, Sentence why) {}
 
     /** Every piece that is still open and planned otherwise, by id. */
     public List<Change> since(CutPlan earlier, CutPlan now) {
         Map<String, String> before = places(earlier);
         Map<String, String> after = places(now);
-        Map<String, String> unplanned = new TreeMap<>();
+        Map<String, Sentence> unplanned = new TreeMap<>();
         for (Unplanned each : now.unplanned()) {
             unplanned.put(each.piece(), each.reason().sentence());
         }
@@ -61,9 +61,11 @@ public final class Changes {
                     String was = before.getOrDefault(piece.id(), "");
                     String is = after.getOrDefault(piece.id(), "");
                     if (!was.equals(is)) {
-                        String why = is.isEmpty()
-                                ? unplanned.getOrDefault(piece.id(), "")
-                                : was.isEmpty() ? "new, or not planned before" : why(piece, was, before, now);
+                        Sentence why = is.isEmpty()
+                                ? unplanned.getOrDefault(piece.id(), Sentence.NONE)
+                                : was.isEmpty()
+                                        ? Sentence.of("new, or not planned before")
+                                        : why(piece, was, before, now);
                         changes.add(new Change(piece.id(), was, is, why));
                     }
                 });
@@ -76,10 +78,10 @@ public final class Changes {
         return places;
     }
 
-    private String why(Piece piece, String was, Map<String, String> before, CutPlan now) {
+    private Sentence why(Piece piece, String was, Map<String, String> before, CutPlan now) {
         Reel reel = reels.get(was);
         if (reel == null) {
-            return "nothing is left of reel " + was;
+            return Sentence.of("nothing is left of reel " + was);
         }
         Optional<Reason> rule = rules.against(piece, reel);
         if (rule.isPresent()) {
@@ -88,8 +90,10 @@ public final class Changes {
         Length cut = piece.lengthOn(reel.rope()).orElseThrow();
         Length longest = reel.runs().stream().map(Run::length).reduce(Length.ZERO, Length::max);
         return cut.isLongerThan(longest)
-                ? "the longest sound run of reel " + was + " is " + Words.of(longest) + " now"
-                : beside(piece, reel, before, now);
+                ? Sentence.of("the longest sound run of reel " + was + " is ")
+                        .and(longest)
+                        .and(" now")
+                : Sentence.of(beside(piece, reel, before, now));
     }
 
     /** Whether there is room left on the reel in the new plan, and if not, what takes it. */

@@ -181,7 +181,7 @@ public final class Posting {
         boolean counted = EarlierCount.isAll(since);
         List<String> changes = new ArrayList<>();
         if (!counted || !part.found().isBeforeTheCount()) {
-            since.forEach(movement -> changes.add(ReelSince.told(movement)));
+            since.forEach(movement -> changes.add(ReelSince.told(movement).exact()));
         }
         if (counted && !changes.isEmpty()) {
             changes.add("  if it was counted after these cuts: stock post ... --before-count");

@@ -1,5 +1,7 @@
 package bitterend.day;
 
+import bitterend.measure.FineLength;
+import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
@@ -103,12 +105,13 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
     }
 
     /** A movement in a sentence: what, when, by whom, under which event. */
-    public static String told(Movement movement) {
+    public static Sentence told(Movement movement) {
         Movement.Entry entry = movement.entry();
         long by = movement.by().mm();
-        return "reel " + entry.reel() + ": " + entry.kind().word() + " on " + MOMENT.format(movement.at()) + " by "
-                + movement.who() + " (event " + movement.event() + ")"
-                + (by == 0 ? "" : ", which changed its length by " + by + " mm")
-                + (entry.note().isEmpty() ? "" : ": " + entry.note());
+        Sentence told = Sentence.of("reel " + entry.reel() + ": " + entry.kind().word() + " on "
+                + MOMENT.format(movement.at()) + " by " + movement.who() + " (event " + movement.event() + ")");
+        Sentence changed =
+                by == 0 ? told : told.and(", which changed its length by ").and(FineLength.ofMillimetres(by));
+        return changed.and(entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 }

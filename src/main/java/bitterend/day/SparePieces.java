@@ -103,8 +103,9 @@ public final class SparePieces {
 
     /** Why a spare piece cannot become an open one; empty when it can. Ends are not looked at: they are still to be made. */
     public static Optional<String> against(SparePiece spare, Piece piece, PackingProblem open) {
-        Optional<String> barred =
-                new Eligibility(open).against(piece, spare.reel()).map(reason -> reason.sentence());
+        Optional<String> barred = new Eligibility(open)
+                .against(piece, spare.reel())
+                .map(reason -> reason.sentence().exact());
         if (barred.isPresent()) {
             return barred;
         }

@@ -89,6 +89,8 @@ public final class ExplainJson {
     }
 
     private static JsonTree tree(Reason reason) {
-        return new JsonTree().with("rule", PlanJson.word(reason.rule())).with("sentence", reason.sentence());
+        return new JsonTree()
+                .with("rule", PlanJson.word(reason.rule()))
+                .with("sentence", reason.sentence().exact());
     }
 }

@@ -4,7 +4,9 @@ import static bitterend.measure.LengthText.exact;
 
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Sentence;
 import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -163,11 +165,22 @@ public final class PlanJson {
     }
 
     private static JsonTree tree(Unplanned unplanned) {
-        return new JsonTree()
+        JsonTree tree = new JsonTree()
                 .with("piece", unplanned.piece())
                 .with("rule", word(unplanned.reason().rule()))
-                .with("reason", unplanned.reason().sentence())
-                .with("help", unplanned.help());
+                .with("reason", unplanned.reason().sentence().exact())
+                .with("help", unplanned.help().exact());
+        lengths(tree, "reasonLengths", unplanned.reason().sentence());
+        lengths(tree, "helpLengths", unplanned.help());
+        return tree;
+    }
+
+    /** The lengths that stand in a sentence, so that whoever reads it prints them in their units. */
+    private static void lengths(JsonTree tree, String name, Sentence sentence) {
+        if (!sentence.metres().isEmpty()) {
+            tree.with(name, (Object)
+                    sentence.metres().stream().map(LengthText::exact).toList());
+        }
     }
 
     private static JsonTree tree(Bound bound, MoneyText money) {

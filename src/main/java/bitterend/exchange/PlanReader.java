@@ -7,6 +7,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
+import bitterend.measure.Sentence;
 import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
@@ -19,6 +20,7 @@ import bitterend.packing.Undone;
 import bitterend.packing.Unplanned;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -148,8 +150,20 @@ final class PlanReader {
                 fields.require("piece", PlanReader::anyText, "?"),
                 new Reason(
                         fields.require("rule", Readings.word(Rule.values(), PlanJson::word), Rule.PLANNED),
-                        fields.optional("reason", PlanReader::anyText, "")),
-                fields.optional("help", PlanReader::anyText, ""));
+                        sentence(unplanned, "reason")),
+                sentence(unplanned, "help"));
+    }
+
+    /** A plan of an older version keeps its sentences without their lengths: those are read in metres. */
+    private static Sentence sentence(JsonObject unplanned, String name) {
+        String words = unplanned.fields().optional(name, PlanReader::anyText, "");
+        List<Length> lengths = new ArrayList<>();
+        for (String text : unplanned.texts(name + "Lengths")) {
+            LengthText.parse(text).value().ifPresentOrElse(lengths::add, () -> unplanned
+                    .fields()
+                    .error(name + "Lengths", "lengths such as 12500 mm"));
+        }
+        return Sentence.of(words, lengths);
     }
 
     private Bound bound(JsonObject bound) {

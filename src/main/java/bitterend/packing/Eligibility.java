@@ -3,6 +3,7 @@ package bitterend.packing;
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** The hard rules that concern one piece on one run, whatever else is cut there. */
@@ -92,19 +94,20 @@ public final class Eligibility {
         return unless(
                 piece.isAllowedOn(reel.rope()),
                 Rule.SAME_ROPE,
-                () -> reel.id() + " holds " + reel.rope() + "; " + piece.id() + " is ordered in "
-                        + piece.orderedRope());
+                () -> Sentence.of(reel.id() + " holds " + reel.rope() + "; " + piece.id() + " is ordered in "
+                        + piece.orderedRope()));
     }
 
     public Optional<Reason> onHold(Piece piece, Reel reel) {
-        return unless(!reel.custody().isOnHold(), Rule.ON_HOLD, () -> reel.id() + " is on hold");
+        return unless(!reel.custody().isOnHold(), Rule.ON_HOLD, () -> Sentence.of(reel.id() + " is on hold"));
     }
 
     public Optional<Reason> reserved(Piece piece, Reel reel) {
         return unless(
                 !isKeptForAnother(piece, reel),
                 Rule.RESERVED,
-                () -> reel.id() + " is kept for order " + reel.custody().order());
+                () -> Sentence.of(
+                        reel.id() + " is kept for order " + reel.custody().order()));
     }
 
     public Optional<Reason> ownRope(Piece piece, Reel reel) {
@@ -112,10 +115,12 @@ public final class Eligibility {
         return unless(
                 isOfTheRightOwner(piece, reel),
                 Rule.OWN_ROPE,
-                () -> owned
-                        ? reel.id() + " belongs to " + reel.custody().owner() + " and serves order "
-                                + reel.custody().order() + " alone"
-                        : piece.id() + " is to be cut from the customer's own rope; " + reel.id() + " is ours");
+                () -> Sentence.of(
+                        owned
+                                ? reel.id() + " belongs to " + reel.custody().owner() + " and serves order "
+                                        + reel.custody().order() + " alone"
+                                : piece.id() + " is to be cut from the customer's own rope; " + reel.id()
+                                        + " is ours"));
     }
 
     public Optional<Reason> certificate(Piece piece, Reel reel) {
@@ -123,15 +128,16 @@ public final class Eligibility {
         return unless(
                 carriesPapers(piece, reel),
                 Rule.CERTIFICATE,
-                () -> piece.id() + " needs a " + piece.certificate() + " certificate; " + reel.id() + " carries "
-                        + (has.isEmpty() ? "none" : has));
+                () -> Sentence.of(piece.id() + " needs a " + piece.certificate() + " certificate; " + reel.id()
+                        + " carries " + (has.isEmpty() ? "none" : has)));
     }
 
     public Optional<Reason> useBy(Piece piece, Reel reel) {
         return unless(
                 !isOutOfDate(reel),
                 Rule.USE_BY,
-                () -> reel.id() + " was to be used by " + reel.papers().useBy());
+                () -> Sentence.of(
+                        reel.id() + " was to be used by " + reel.papers().useBy()));
     }
 
     /** The first cut piece of its set that the piece would not match, on a rope that would do. */
@@ -148,7 +154,8 @@ public final class Eligibility {
     }
 
     public Optional<Reason> pinned(Piece piece, Reel reel) {
-        return unless(!isPinnedElsewhere(piece, reel), Rule.PINNED, () -> piece.id() + pinnedTo(pinOf(piece)));
+        return unless(
+                !isPinnedElsewhere(piece, reel), Rule.PINNED, () -> Sentence.of(piece.id() + pinnedTo(pinOf(piece))));
     }
 
     /** A sheet on the bench stays as it is: its reel takes what is pinned to it and nothing else. */
@@ -156,17 +163,18 @@ public final class Eligibility {
         return unless(
                 !isClosedTo(piece, reel),
                 Rule.ISSUED,
-                () -> "reel " + reel.id() + " is issued on plan " + issued.get(reel.id()) + " and takes nothing more");
+                () -> Sentence.of("reel " + reel.id() + " is issued on plan " + issued.get(reel.id())
+                        + " and takes nothing more"));
     }
 
     /** Whether the run would hold the piece if nothing else were cut from it. */
     public Optional<Reason> fits(Piece piece, Reel reel, Run run) {
         Length cut = piece.lengthOn(reel.rope()).orElse(piece.cut());
-        return unless(
-                !cut.isLongerThan(run.length()),
-                Rule.FITS_THE_RUN,
-                () -> piece.id() + " takes " + Words.of(cut) + "; " + reel.id() + " has " + Words.of(run.length())
-                        + " in one run");
+        return unless(!cut.isLongerThan(run.length()), Rule.FITS_THE_RUN, () -> Sentence.of(piece.id() + " takes ")
+                .and(cut)
+                .and("; " + reel.id() + " has ")
+                .and(run.length())
+                .and(" in one run"));
     }
 
     private static boolean isKeptForAnother(Piece piece, Reel reel) {
@@ -220,7 +228,7 @@ public final class Eligibility {
         return issued.containsKey(reel.id()) && (pin == null || !pin.reel().equals(reel.id()));
     }
 
-    private static Optional<Reason> unless(boolean kept, Rule rule, java.util.function.Supplier<String> sentence) {
+    private static Optional<Reason> unless(boolean kept, Rule rule, Supplier<Sentence> sentence) {
         return kept ? Optional.empty() : Optional.of(new Reason(rule, sentence.get()));
     }
 }

@@ -1,5 +1,7 @@
 package bitterend.packing;
 
+import bitterend.measure.Sentence;
+
 /**
  * A piece that could not be planned.
  *
@@ -7,4 +9,4 @@ package bitterend.packing;
  * @param reason why not
  * @param help what would help
  */
-public record Unplanned(String piece, Reason reason, String help) {}
+public record Unplanned(String piece, Reason reason, Sentence help) {}

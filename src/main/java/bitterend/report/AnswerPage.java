@@ -40,7 +40,7 @@ public final class AnswerPage {
                         .toList());
         if (!answer.help().isEmpty()) {
             page.heading("What would help");
-            answer.help().forEach(reason -> page.paragraph(sentence(figures.sentenceAsWritten(reason.sentence()))));
+            answer.help().forEach(reason -> page.paragraph(sentence(figures.sentence(reason.sentence()))));
         }
         return page.document();
     }

@@ -4,11 +4,11 @@ import bitterend.catalogue.Rope.Cutting;
 import bitterend.demand.Piece;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.UncertainRest;
-import bitterend.packing.Words;
 import bitterend.report.Mark.Kind;
 import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
@@ -55,7 +55,7 @@ final class CuttingTable {
                         mark.at().minus(rest.byLedger()),
                         rest.byLedger(),
                         rest.byLedger(),
-                        "keep if " + Words.of(rest.keepFrom()) + " or more")
+                        Sentence.of("keep if ").and(rest.keepFrom()).and(" or more"))
                 : mark);
         return List.copyOf(measuring);
     }
@@ -100,7 +100,7 @@ final class CuttingTable {
                 cut.length(),
                 leftOfRun.plus(end.minus(run.to())),
                 cut.piece(),
-                words(piece),
+                Sentence.of(words(piece)),
                 beforeCut,
                 over));
     }

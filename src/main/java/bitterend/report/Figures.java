@@ -10,9 +10,9 @@ import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Sentence;
 import bitterend.measure.Units;
 import bitterend.measure.Written;
-import bitterend.packing.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -43,14 +43,9 @@ public record Figures(Units units, MoneyText currency) {
         return LengthsInWords.replaced(words, length -> length.print(units, this::tape));
     }
 
-    /** A sentence of the plan, which names lengths in exact metres, with its lengths as on this page. */
-    public String sentence(String sentence) {
-        return units == Units.METRIC ? sentence : Words.reprinted(sentence, this::length);
-    }
-
-    /** A sentence of the plan that may also hold a length as somebody wrote it: {@code 490 ft (149.352 m)}. */
-    public String sentenceAsWritten(String sentence) {
-        return LengthsInWords.replaced(sentence(sentence), this::written);
+    /** A sentence with its figures as on this page. */
+    public String sentence(Sentence sentence) {
+        return sentence.print(units);
     }
 
     /** For a column that names its unit: {@code 12.340}, or {@code 40' 5 13/16"} to the nearest sixteenth. */

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 
 /**
  * One mark on the tape of a reel, and the row beside it. Readings are of a counter that stands at zero at the clean end.
@@ -16,9 +17,21 @@ import bitterend.measure.Length;
  * @param over how much of the reading is only what the cuts up to here were brought up to whole millimetres by
  */
 public record Mark(
-        Kind kind, Length at, Length length, Length left, String piece, String words, String before, FineLength over) {
+        Kind kind,
+        Length at,
+        Length length,
+        Length left,
+        String piece,
+        Sentence words,
+        String before,
+        FineLength over) {
     /** A mark that no cut brought up. */
     Mark(Kind kind, Length at, Length length, Length left, String words) {
+        this(kind, at, length, left, Sentence.of(words));
+    }
+
+    /** A mark that no cut brought up. */
+    Mark(Kind kind, Length at, Length length, Length left, Sentence words) {
         this(kind, at, length, left, "", words, "", FineLength.ZERO);
     }
 
@@ -28,7 +41,7 @@ public record Mark(
     }
 
     /** The same mark with other words. */
-    public Mark with(String other) {
+    public Mark with(Sentence other) {
         return new Mark(kind, at, length, left, piece, other, before, over);
     }
 

@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.measure.Sentence;
 import java.util.List;
 
 /**
@@ -23,7 +24,7 @@ public record PlanMark(int number, boolean preview, List<Change> changes) {
      * @param reel the reel concerned; empty when it is no reel alone
      * @param sentence what changed
      */
-    public record Change(String reel, String sentence) {}
+    public record Change(String reel, Sentence sentence) {}
 
     /** A plan of which nothing else is to be said. */
     public static PlanMark of(int number) {
@@ -37,7 +38,7 @@ public record PlanMark(int number, boolean preview, List<Change> changes) {
     }
 
     /** What changed of one reel. */
-    public List<String> changesOf(String reel) {
+    public List<Sentence> changesOf(String reel) {
         return changes.stream()
                 .filter(change -> change.reel().equals(reel))
                 .map(Change::sentence)

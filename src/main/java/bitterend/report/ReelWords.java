@@ -111,7 +111,7 @@ public final class ReelWords {
     /** The words of a mark; of a piece too heavy for one person with what to do about it. */
     public String of(ReelDraw draw, Mark mark) {
         String heavy = mark.kind() == Kind.CUT ? heavy(draw, mark.length()) : "";
-        String words = mark.kind() == Kind.MEASURE ? figures.sentence(mark.words()) : mark.words();
+        String words = figures.sentence(mark.words());
         return heavy.isEmpty() ? words : words + "; " + heavy;
     }
 

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Unplanned;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,7 +17,7 @@ import java.util.Map;
  * @param why the reason, without the name of the piece
  * @param help what would help
  */
-public record ShortWork(String rope, Length cut, String why, String help) {
+public record ShortWork(String rope, Length cut, Sentence why, Sentence help) {
 
     /** The ids of the pieces that lack the same for the same reason, in the order of the plan. */
     public static Map<ShortWork, List<String>> of(PlanView view) {
@@ -33,9 +34,7 @@ public record ShortWork(String rope, Length cut, String why, String help) {
         return alike;
     }
 
-    private static String reason(Unplanned unplanned) {
-        String sentence = unplanned.reason().sentence();
-        String named = unplanned.piece() + ": ";
-        return sentence.startsWith(named) ? sentence.substring(named.length()) : sentence;
+    private static Sentence reason(Unplanned unplanned) {
+        return unplanned.reason().sentence().without(unplanned.piece() + ": ");
     }
 }

@@ -40,7 +40,7 @@ public record BookingRules(Verdict.Passed plan, List<Piece> ordered, Set<String>
         bars.removeIf(bar -> !meant.contains(bar.piece()));
         List<String> unsaid = bars.stream()
                 .filter(bar -> !found.wasCut(bar.piece()))
-                .map(bar -> bar.sentence() + "\n  if it was cut all the same: stock post ... --was-cut "
+                .map(bar -> bar.sentence().exact() + "\n  if it was cut all the same: stock post ... --was-cut "
                         + CommandWord.of(bar.piece()))
                 .toList();
         if (!unsaid.isEmpty()) {

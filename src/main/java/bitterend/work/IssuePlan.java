@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.exchange.PlanEvent;
+import bitterend.measure.Sentence;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -44,8 +45,11 @@ public final class IssuePlan {
         if (before.isPresent() && !plans.issuedReels(plan.number()).isEmpty()) {
             return new Outcome.Already(before.get());
         }
-        List<String> barred =
-                remarks.stream().filter(Remark::bars).map(Remark::sentence).toList();
+        List<String> barred = remarks.stream()
+                .filter(Remark::bars)
+                .map(Remark::sentence)
+                .map(Sentence::exact)
+                .toList();
         if (!barred.isEmpty()) {
             return new Outcome.Refused(barred);
         }

@@ -5,6 +5,7 @@ import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -49,7 +50,7 @@ public final class IssuedWork {
      * @param pins the pieces still to be cut off it, as its sheet has them
      * @param broken why the sheet no longer holds; empty while it does
      */
-    public record OnTheBench(int plan, String reel, List<Pin> pins, String broken) {
+    public record OnTheBench(int plan, String reel, List<Pin> pins, Sentence broken) {
         public OnTheBench {
             pins = List.copyOf(pins);
         }
@@ -92,7 +93,7 @@ public final class IssuedWork {
         if (left.isEmpty()) {
             return List.of();
         }
-        Map<String, String> broken = broken(gate.apply(plan), left.keySet());
+        Map<String, Sentence> broken = broken(gate.apply(plan), left.keySet());
         return plan.document().plan().draws().stream()
                 .map(ReelDraw::reel)
                 .filter(left::containsKey)
@@ -100,7 +101,7 @@ public final class IssuedWork {
                         plan.document().number(),
                         reel,
                         left.getOrDefault(reel, List.of()),
-                        broken.getOrDefault(reel, "")))
+                        broken.getOrDefault(reel, Sentence.NONE)))
                 .toList();
     }
 
@@ -121,10 +122,10 @@ public final class IssuedWork {
         return pins;
     }
 
-    private static Map<String, String> broken(Verdict verdict, Set<String> reels) {
-        Map<String, String> broken = new HashMap<>();
+    private static Map<String, Sentence> broken(Verdict verdict, Set<String> reels) {
+        Map<String, Sentence> broken = new HashMap<>();
         if (verdict instanceof Verdict.Refused refused) {
-            reels.forEach(reel -> broken.put(reel, refused.reasons().get(0)));
+            reels.forEach(reel -> broken.put(reel, Sentence.of(refused.reasons().get(0))));
         } else if (verdict instanceof Verdict.Remarked remarked) {
             remarked.remarks().stream()
                     .filter(Remark::bars)

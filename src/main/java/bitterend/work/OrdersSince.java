@@ -1,9 +1,9 @@
 package bitterend.work;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.Words;
 import bitterend.work.Verdict.Passed;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -49,44 +49,47 @@ final class OrdersSince {
             return Optional.of(new Remark(
                     draw.reel(),
                     was.id(),
-                    "order " + was.order() + ": " + was.id() + " is not ordered any more"
-                            + (bars ? "" : ", and is cut"),
+                    Sentence.of("order " + was.order() + ": " + was.id() + " is not ordered any more"
+                            + (bars ? "" : ", and is cut")),
                     bars,
                     Remark.About.ANYTHING));
         }
         String rope = plan.problem().reel(draw.reel()).rope();
-        String difference = difference(was, is, rope);
+        Sentence difference = difference(was, is, rope);
         return difference.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         draw.reel(),
                         was.id(),
-                        "order " + was.order() + " changed: " + was.id() + " " + difference,
+                        Sentence.of("order " + was.order() + " changed: " + was.id() + " ")
+                                .and(difference),
                         bars,
                         Remark.About.ANYTHING));
     }
 
     /** What is asked for otherwise, as the end of a sentence about the piece; empty for nothing. */
-    private static String difference(Piece was, Piece is, String rope) {
+    private static Sentence difference(Piece was, Piece is, String rope) {
         if (is.lengthOn(rope).isEmpty()) {
-            return "may not be cut from " + rope + " any more";
+            return Sentence.of("may not be cut from " + rope + " any more");
         }
         if (!was.lengthOn(rope).equals(is.lengthOn(rope))) {
-            return "was to be cut at " + Words.of(was.lengthOn(rope).orElse(was.cut())) + ", now at "
-                    + Words.of(is.lengthOn(rope).orElse(is.cut()));
+            return Sentence.of("was to be cut at ")
+                    .and(was.lengthOn(rope).orElse(was.cut()))
+                    .and(", now at ")
+                    .and(is.lengthOn(rope).orElse(is.cut()));
         }
         if (!was.hasEndsOf(is)) {
-            return "had the ends " + was.ends() + ", now " + is.ends();
+            return Sentence.of("had the ends " + was.ends() + ", now " + is.ends());
         }
         if (!was.certificate().equals(is.certificate()) || was.ownRope() != is.ownRope()) {
-            return "needs another certificate, or rope of another owner";
+            return Sentence.of("needs another certificate, or rope of another owner");
         }
         boolean otherSet = !was.matching().set().equals(is.matching().set())
                 || was.matching().bond() != is.matching().bond();
         if (otherSet) {
-            return "belongs to another matched set";
+            return Sentence.of("belongs to another matched set");
         }
-        return was.finished().equals(is.finished()) ? "" : "has another finished length";
+        return was.finished().equals(is.finished()) ? Sentence.NONE : Sentence.of("has another finished length");
     }
 
     /** Work that came since, by order. */

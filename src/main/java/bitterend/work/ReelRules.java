@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.Eligibility;
 import bitterend.packing.ReelDraw;
@@ -37,7 +38,10 @@ final class ReelRules {
                 if (reel != null && piece != null) {
                     rules.all(piece, reel).stream()
                             .filter(reason -> OF_TODAY.contains(reason.rule()))
-                            .map(reason -> Remark.barring(reel.id(), piece.id(), piece.id() + ": " + reason.sentence()))
+                            .map(reason -> Remark.barring(
+                                    reel.id(),
+                                    piece.id(),
+                                    Sentence.of(piece.id() + ": ").and(reason.sentence())))
                             .forEach(remarks::add);
                 }
             }

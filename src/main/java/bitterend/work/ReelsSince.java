@@ -3,8 +3,8 @@ package bitterend.work;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFacts;
+import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.Words;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Reel;
@@ -122,12 +122,12 @@ final class ReelsSince {
         return Optional.of(Remark.told(draw.reel(), "reel " + draw.reel() + ": " + far));
     }
 
-    private static String told(Movement movement) {
+    private static Sentence told(Movement movement) {
         Movement.Entry entry = movement.entry();
         String place = entry.after().where().place();
         return entry.kind() == Kind.MOVED && !place.isEmpty()
-                ? "reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at()) + " by "
-                        + movement.who()
+                ? Sentence.of("reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at())
+                        + " by " + movement.who())
                 : ReelSince.told(movement);
     }
 
@@ -150,7 +150,12 @@ final class ReelsSince {
         if (!was.length().equals(is.length())) {
             remarks.add(Remark.barring(
                     id,
-                    "reel " + id + ": held " + Words.of(was.length()) + ", holds " + Words.of(is.length()) + " now"));
+                    "",
+                    Sentence.of("reel " + id + ": held ")
+                            .and(was.length())
+                            .and(", holds ")
+                            .and(is.length())
+                            .and(" now")));
         } else if (!inMillimetres(was).withWhere(is.where()).equals(inMillimetres(is))) {
             remarks.add(Remark.barring(id, "reel " + id + " was changed"));
         }

@@ -1,5 +1,7 @@
 package bitterend.work;
 
+import bitterend.measure.Sentence;
+
 /**
  * Something of a plan that is not as it was when the plan was made.
  *
@@ -9,7 +11,7 @@ package bitterend.work;
  * @param bars whether that piece, or any off that reel, may no longer be booked from this plan as it was planned
  * @param about what it is about
  */
-public record Remark(String reel, String piece, String sentence, boolean bars, About about) {
+public record Remark(String reel, String piece, Sentence sentence, boolean bars, About about) {
 
     /** What a remark is about, where the way out depends on it. */
     enum About {
@@ -21,14 +23,14 @@ public record Remark(String reel, String piece, String sentence, boolean bars, A
     }
 
     static Remark told(String reel, String sentence) {
-        return new Remark(reel, "", sentence, false, About.ANYTHING);
+        return new Remark(reel, "", Sentence.of(sentence), false, About.ANYTHING);
     }
 
     static Remark barring(String reel, String sentence) {
-        return new Remark(reel, "", sentence, true, About.ANYTHING);
+        return barring(reel, "", Sentence.of(sentence));
     }
 
-    static Remark barring(String reel, String piece, String sentence) {
+    static Remark barring(String reel, String piece, Sentence sentence) {
         return new Remark(reel, piece, sentence, true, About.ANYTHING);
     }
 
@@ -40,7 +42,7 @@ public record Remark(String reel, String piece, String sentence, boolean bars, A
         return about == About.HOLD;
     }
 
-    static Remark hold(String reel, String sentence) {
+    static Remark hold(String reel, Sentence sentence) {
         return new Remark(reel, "", sentence, true, About.HOLD);
     }
 

@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
+import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -94,8 +95,8 @@ final class SettingsSince {
             for (Cut cut : draw.cuts()) {
                 String reel = pinned.getOrDefault(cut.piece(), draw.reel());
                 if (!reel.equals(draw.reel())) {
-                    remarks.add(
-                            Remark.barring(draw.reel(), cut.piece(), cut.piece() + " is pinned to " + reel + " now"));
+                    remarks.add(Remark.barring(
+                            draw.reel(), cut.piece(), Sentence.of(cut.piece() + " is pinned to " + reel + " now")));
                 }
             }
         }

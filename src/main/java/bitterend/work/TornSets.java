@@ -1,6 +1,7 @@
 package bitterend.work;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Sentence;
 import bitterend.packing.CutPlan;
 import bitterend.packing.check.LedgerSets;
 import java.util.HashMap;
@@ -22,7 +23,9 @@ final class TornSets {
         plan.draws().forEach(draw -> draw.cuts().forEach(cut -> reels.put(cut.piece(), draw.reel())));
         return LedgerSets.faults(plan, ordered, book).stream()
                 .map(fault -> Remark.barring(
-                        reels.getOrDefault(fault.where(), ""), fault.where(), fault.where() + ": " + fault.sentence()))
+                        reels.getOrDefault(fault.where(), ""),
+                        fault.where(),
+                        Sentence.of(fault.where() + ": " + fault.sentence())))
                 .toList();
     }
 }

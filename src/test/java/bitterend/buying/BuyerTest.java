@@ -146,7 +146,7 @@ final class BuyerTest {
         assertEquals(1, advice.unheld().size());
         assertEquals("A/3.1", advice.unheld().get(0).piece());
         assertTrue(
-                advice.unheld().get(0).why().contains("100.000 m"),
+                advice.unheld().get(0).why().exact().contains("100.000 m"),
                 advice.unheld().toString());
         assertEquals(1, advice.best().set().of("hundred"));
     }

@@ -31,7 +31,7 @@ final class ChangesTest {
         assertEquals(
                 List.of("A/1.1", "B/1.1"),
                 changes.stream().map(Changes.Change::piece).toList());
-        return changes.get(0).why();
+        return changes.get(0).why().exact();
     }
 
     private static Sketch exchanged(long reelMm, String first, String second) {

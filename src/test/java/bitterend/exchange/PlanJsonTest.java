@@ -10,6 +10,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
+import bitterend.measure.Sentence;
 import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
@@ -137,8 +138,15 @@ final class PlanJsonTest {
         for (int i = 0; i <= random.nextInt(3); i++) {
             draws.add(new ReelDraw("R-" + i, length(random), runs(random), length(random), book(random), cost(random)));
         }
-        List<Unplanned> unplanned = List.of(
-                new Unplanned("G-1/2.3", new Reason(any(random, List.of(Rule.values())), "Too \"short\", 5 m."), ""));
+        List<Unplanned> unplanned = List.of(new Unplanned(
+                "G-1/2.3",
+                new Reason(
+                        any(random, List.of(Rule.values())),
+                        Sentence.of("Too \"short\", 5 m: ")
+                                .and(length(random))
+                                .and(" of ")
+                                .and(length(random))),
+                random.nextBoolean() ? Sentence.NONE : Sentence.of("receive ").and(length(random))));
         Bound bound = new Bound(
                 List.of("a", "b"),
                 cost(random),

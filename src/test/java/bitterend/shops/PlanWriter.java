@@ -3,6 +3,7 @@ package bitterend.shops;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
+import bitterend.measure.Sentence;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.Packing;
@@ -80,7 +81,7 @@ public final class PlanWriter {
         Reason reason = new Reason(Rule.PLANNED, "no room was found for it");
         return sorted().stream()
                 .filter(piece -> packing.placeOf(piece.id()).isEmpty())
-                .map(piece -> new Unplanned(piece.id(), reason, "more rope"))
+                .map(piece -> new Unplanned(piece.id(), reason, Sentence.of("more rope")))
                 .toList();
     }
 

@@ -1,10 +1,10 @@
 package bitterend.packing.explain;
 
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
-import bitterend.packing.Words;
 import java.time.LocalDate;
 
 /**
@@ -26,7 +26,8 @@ public record Coming(String id, String rope, Written written, LocalDate expected
     Reason offeredFor(String work) {
         return new Reason(
                 Rule.PLANNED,
-                "order " + id + " would do for " + work + ": " + Words.of(written) + " of " + rope + ", expected "
-                        + expected);
+                Sentence.of("order " + id + " would do for " + work + ": ")
+                        .and(written)
+                        .and(" of " + rope + ", expected " + expected));
     }
 }

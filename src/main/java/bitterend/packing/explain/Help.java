@@ -2,13 +2,13 @@ package bitterend.packing.explain;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
@@ -46,8 +46,10 @@ final class Help {
         for (Elsewhere other : elsewhere) {
             if (other.bars().size() == 1 && canBeSettled(other.bars().get(0).rule())) {
                 Reason bar = other.bars().get(0);
-                help.add(
-                        new Reason(bar.rule(), other.run() + " would take it if this were settled: " + bar.sentence()));
+                help.add(new Reason(
+                        bar.rule(),
+                        Sentence.of(other.run() + " would take it if this were settled: ")
+                                .and(bar.sentence())));
             }
         }
         for (Reel reel : problem.reels()) {
@@ -62,8 +64,12 @@ final class Help {
                 .forEach(shown::add);
         shown.add(new Reason(
                 Rule.PLANNED,
-                "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
-                        + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate")));
+                Sentence.of("receive at least ")
+                        .and(piece.cut())
+                        .and(" of " + piece.orderedRope() + " in one length"
+                                + (piece.certificate().isEmpty()
+                                        ? ""
+                                        : " with a " + piece.certificate() + " certificate"))));
         return shown;
     }
 

@@ -4,13 +4,13 @@ import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
@@ -103,8 +103,10 @@ final class PieceQuestion {
         }
         return Optional.of(new Reason(
                 Rule.FITS_THE_RUN,
-                piece.id() + " takes " + Words.of(cut) + "; beside the other work " + id + " has "
-                        + Words.of(Length.max(Length.ZERO, room))));
+                Sentence.of(piece.id() + " takes ")
+                        .and(cut)
+                        .and("; beside the other work " + id + " has ")
+                        .and(Length.max(Length.ZERO, room))));
     }
 
     /** A piece of a set that is planned stays with its set. */

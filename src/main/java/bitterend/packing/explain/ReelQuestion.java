@@ -3,6 +3,7 @@ package bitterend.packing.explain;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
@@ -10,7 +11,6 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.ReelAnswer.Charge;
@@ -78,15 +78,22 @@ final class ReelQuestion {
         return charges;
     }
 
-    private static void add(List<Charge> charges, Rule rule, Cost cost, String sentence) {
+    private static void add(List<Charge> charges, Rule rule, Cost cost, String words) {
+        add(charges, rule, cost, Sentence.of(words));
+    }
+
+    private static void add(List<Charge> charges, Rule rule, Cost cost, Sentence sentence) {
         if (!cost.equals(Cost.ZERO)) {
             charges.add(new Charge(new Reason(rule, sentence), cost));
         }
     }
 
-    private String drawn(Run run, RunLoad load, Length loss) {
-        return "of " + Words.of(run.length()) + " on " + name(run) + " " + Words.of(load.leftOf(run.length(), loss))
-                + " is left";
+    private Sentence drawn(Run run, RunLoad load, Length loss) {
+        return Sentence.of("of ")
+                .and(run.length())
+                .and(" on " + name(run) + " ")
+                .and(load.leftOf(run.length(), loss))
+                .and(" is left");
     }
 
     private int number(Run run) {

@@ -5,12 +5,12 @@ import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -68,12 +68,13 @@ final class SetQuestion {
 
     /** What the set is, and what it is bound to. */
     Reason told() {
-        Length wanted = rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
+        Length wanted = wanted();
         String open = rest.size() == 1 ? "1 piece" : rest.size() + " pieces";
         List<CutMate> cut = piece.matching().begun();
         String set = "set " + piece.matching().set() + ": ";
         if (cut.isEmpty()) {
-            return new Reason(rule(), set + open + ", " + Words.of(wanted) + " in all, to come off " + one(bond()));
+            return new Reason(
+                    rule(), Sentence.of(set + open + ", ").and(wanted).and(" in all, to come off " + one(bond())));
         }
         boolean toTheReel = bond() == Bond.ONE_REEL;
         String origins = cut.stream()
@@ -83,10 +84,10 @@ final class SetQuestion {
                 .collect(Collectors.joining(" and "));
         return new Reason(
                 Rule.BEGUN_SET,
-                set + (cut.size() == 1 ? "1 piece is" : cut.size() + " pieces are") + " cut, off " + origins + "; "
-                        + open
-                        + ", " + Words.of(wanted) + " in all, " + (rest.size() == 1 ? "is" : "are")
-                        + " left and must match");
+                Sentence.of(set + (cut.size() == 1 ? "1 piece is" : cut.size() + " pieces are") + " cut, off " + origins
+                                + "; " + open + ", ")
+                        .and(wanted)
+                        .and(" in all, " + (rest.size() == 1 ? "is" : "are") + " left and must match"));
     }
 
     private static String one(Bond bond) {
@@ -121,8 +122,10 @@ final class SetQuestion {
                     .forEach(help::add);
             help.add(new Reason(
                     Rule.PLANNED,
-                    "receive " + wanted() + " of " + piece.orderedRope() + " in one "
-                            + (bond() == Bond.ONE_REEL ? "length" : "lot") + papers()));
+                    Sentence.of("receive ")
+                            .and(wanted())
+                            .and(" of " + piece.orderedRope() + " in one "
+                                    + (bond() == Bond.ONE_REEL ? "length" : "lot") + papers())));
         } else {
             help.add(new Reason(
                     Rule.BEGUN_SET,
@@ -138,8 +141,9 @@ final class SetQuestion {
                         .flatMap(each -> bars(each, reel).stream())
                         .map(bar -> new Reason(
                                 bar.rule(),
-                                reel.id() + (reel.lot().isEmpty() ? "" : " (lot " + reel.lot() + ")")
-                                        + " would do for the set if this were settled: " + bar.sentence())))
+                                Sentence.of(reel.id() + (reel.lot().isEmpty() ? "" : " (lot " + reel.lot() + ")")
+                                                + " would do for the set if this were settled: ")
+                                        .and(bar.sentence()))))
                 .distinct()
                 .toList();
     }
@@ -159,8 +163,8 @@ final class SetQuestion {
         return !sum.minus(problem.rope(reel.rope()).cutting().loss()).isLongerThan(reel.length());
     }
 
-    private String wanted() {
-        return Words.of(rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus));
+    private Length wanted() {
+        return rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
     }
 
     private String papers() {

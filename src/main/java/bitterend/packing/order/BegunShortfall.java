@@ -2,12 +2,12 @@ package bitterend.packing.order;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.Unplanned;
-import bitterend.packing.Words;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.Comparator;
@@ -39,7 +39,7 @@ final class BegunShortfall {
                 .toList();
         if (matching.isEmpty()) {
             Rule rule = ofRope.isEmpty() ? Rule.SAME_ROPE : Rule.BEGUN_SET;
-            return say(piece, rule, "no rope on the rack matches");
+            return say(piece, rule, Sentence.of("no rope on the rack matches"));
         }
         if (allowed.isEmpty()) {
             return say(piece, bars.get(0).rule(), sentences(bars));
@@ -57,17 +57,22 @@ final class BegunShortfall {
         return say(
                 piece,
                 toTheReel(piece) ? Rule.ONE_REEL : Rule.ONE_LOT,
-                "what is left of the set (" + rest.size() + (rest.size() == 1 ? " piece, " : " pieces, ")
-                        + Words.of(wanted) + ") does not fit on what matches, beside the other work");
+                Sentence.of("what is left of the set (" + rest.size() + (rest.size() == 1 ? " piece, " : " pieces, "))
+                        .and(wanted)
+                        .and(") does not fit on what matches, beside the other work"));
     }
 
-    private static String tooLong(Piece piece, Length longest, List<Reason> bars) {
-        return "it takes " + Words.of(piece.cut()) + " and the longest sound run that matches is " + Words.of(longest)
-                + (bars.isEmpty() ? "" : "; " + sentences(bars));
+    private static Sentence tooLong(Piece piece, Length longest, List<Reason> bars) {
+        Sentence told = Sentence.of("it takes ")
+                .and(piece.cut())
+                .and(" and the longest sound run that matches is ")
+                .and(longest);
+        return bars.isEmpty() ? told : told.and("; ").and(sentences(bars));
     }
 
-    private static String sentences(List<Reason> reasons) {
-        return reasons.stream().map(Reason::sentence).limit(4).collect(Collectors.joining("; "));
+    private static Sentence sentences(List<Reason> reasons) {
+        return Sentence.joined(
+                "; ", reasons.stream().map(Reason::sentence).limit(4).toList());
     }
 
     private boolean fits(Piece piece, Reel reel) {
@@ -99,14 +104,15 @@ final class BegunShortfall {
                 .collect(Collectors.joining(", "));
     }
 
-    private static Unplanned say(Piece piece, Rule rule, String why) {
+    private static Unplanned say(Piece piece, Rule rule, Sentence why) {
         String set = "set " + piece.matching().set();
-        String sentence = piece.id() + ": " + set + " is begun, " + cutOf(piece) + ", and " + why;
+        Sentence sentence = Sentence.of(piece.id() + ": " + set + " is begun, " + cutOf(piece) + ", and ")
+                .and(why);
         return new Unplanned(
                 piece.id(),
                 new Reason(rule, sentence),
-                "find or release rope that matches; else " + set
+                Sentence.of("find or release rope that matches; else " + set
                         + " is to be released or made again whole, which a person decides (bitterend orders release,"
-                        + " bitterend orders again)");
+                        + " bitterend orders again)"));
     }
 }

@@ -3,20 +3,20 @@ package bitterend.packing.order;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
@@ -55,7 +55,11 @@ final class Shortfall {
         List<Reel> allowed =
                 ofRope.stream().filter(reel -> rules.allows(piece, reel)).toList();
         if (ofRope.isEmpty()) {
-            return say(piece, Rule.SAME_ROPE, "no reel of " + piece.orderedRope() + " is in stock", receive(piece));
+            return say(
+                    piece,
+                    Rule.SAME_ROPE,
+                    Sentence.of("no reel of " + piece.orderedRope() + " is in stock"),
+                    receive(piece));
         }
         if (allowed.isEmpty()) {
             return barred(piece, ofRope);
@@ -71,11 +75,12 @@ final class Shortfall {
         List<Reason> reasons = reels.stream()
                 .flatMap(reel -> rules.against(piece, reel).stream())
                 .toList();
-        String all = String.join(
+        Sentence all = Sentence.joined(
                 "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
         boolean onTheBench = reasons.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
         String settle = onTheBench ? CALL_BACK : "release one of these reels";
-        return say(piece, reasons.get(0).rule(), all, settle + ", or " + receive(piece));
+        return say(
+                piece, reasons.get(0).rule(), all, Sentence.of(settle + ", or ").and(receive(piece)));
     }
 
     private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {
@@ -83,11 +88,18 @@ final class Shortfall {
                 .filter(reel -> fittingRuns(piece, List.of(reel)) > 0)
                 .flatMap(reel -> rules.against(piece, reel).stream())
                 .toList();
-        String barred = bars.stream().map(bar -> "; " + bar.sentence()).collect(Collectors.joining());
-        String sentence = "it takes " + Words.of(piece.cut()) + " and the longest sound run it may use is "
-                + Words.of(longest) + barred;
+        List<Sentence> told = new ArrayList<>();
+        told.add(Sentence.of("it takes ")
+                .and(piece.cut())
+                .and(" and the longest sound run it may use is ")
+                .and(longest));
+        bars.forEach(bar -> told.add(bar.sentence()));
         boolean onTheBench = bars.stream().anyMatch(bar -> bar.rule() == Rule.ISSUED);
-        return say(piece, Rule.FITS_THE_RUN, sentence, (onTheBench ? CALL_BACK + ", or " : "") + receive(piece));
+        return say(
+                piece,
+                Rule.FITS_THE_RUN,
+                Sentence.joined("; ", told),
+                Sentence.of(onTheBench ? CALL_BACK + ", or " : "").and(receive(piece)));
     }
 
     private Unplanned setUnplaced(Piece piece) {
@@ -96,15 +108,17 @@ final class Shortfall {
                 .filter(other -> other.matching().set().equals(piece.matching().set()))
                 .toList();
         Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
-        String sentence = "set " + piece.matching().set() + " (" + set.size() + " pieces, " + Words.of(wanted)
-                + ") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work"
-                + takers.whoTook(homesOf(piece));
+        Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
+                .and(wanted)
+                .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
+                .and(takers.whoTook(homesOf(piece)));
         return say(
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
                 sentence,
-                "receive " + Words.of(wanted) + " of " + piece.orderedRope() + " in one "
-                        + (oneReel ? "length" : "lot"));
+                Sentence.of("receive ")
+                        .and(wanted)
+                        .and(" of " + piece.orderedRope() + " in one " + (oneReel ? "length" : "lot")));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -116,10 +130,14 @@ final class Shortfall {
             }
         }
         int[] runs = homesOf(piece);
-        String sentence = "the reels it may use are taken up by other work: it takes " + Words.of(piece.cut())
-                + " and at most " + Words.of(most) + " is left in one run" + takers.whoTook(runs);
+        Sentence sentence = Sentence.of("the reels it may use are taken up by other work: it takes ")
+                .and(piece.cut())
+                .and(" and at most ")
+                .and(most)
+                .and(" is left in one run")
+                .and(takers.whoTook(runs));
         String wait = takers.whoMightWait(piece, runs).orElse("other work in " + piece.orderedRope());
-        return say(piece, Rule.PLANNED, sentence, receive(piece) + ", or put off " + wait);
+        return say(piece, Rule.PLANNED, sentence, receive(piece).and(", or put off " + wait));
     }
 
     private long fittingRuns(Piece piece, List<Reel> reels) {
@@ -142,12 +160,15 @@ final class Shortfall {
                 .orElse(Length.ZERO);
     }
 
-    private static String receive(Piece piece) {
-        return "receive at least " + Words.of(piece.cut()) + " of " + piece.orderedRope() + " in one length"
-                + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate");
+    private static Sentence receive(Piece piece) {
+        return Sentence.of("receive at least ")
+                .and(piece.cut())
+                .and(" of " + piece.orderedRope() + " in one length"
+                        + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate"));
     }
 
-    private static Unplanned say(Piece piece, Rule rule, String sentence, String help) {
-        return new Unplanned(piece.id(), new Reason(rule, piece.id() + ": " + sentence), help);
+    private static Unplanned say(Piece piece, Rule rule, Sentence sentence, Sentence help) {
+        return new Unplanned(
+                piece.id(), new Reason(rule, Sentence.of(piece.id() + ": ").and(sentence)), help);
     }
 }

@@ -2,9 +2,9 @@ package bitterend.packing.order;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
-import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ final class Takers {
     private final RackState rack;
     private final Urgency urgency;
     private final Map<Integer, List<Piece>> onRun = new HashMap<>();
-    private final Map<List<Integer>, String> told = new HashMap<>();
+    private final Map<List<Integer>, Sentence> told = new HashMap<>();
 
     Takers(Workbench bench, RackState rack) {
         this.bench = bench;
@@ -46,11 +46,11 @@ final class Takers {
     }
 
     /** {@code : 48.060 m of it went to FRI/1 (6 pieces)}, the most urgent named; empty where nothing was taken. */
-    String whoTook(int[] runs) {
+    Sentence whoTook(int[] runs) {
         return told.computeIfAbsent(Arrays.stream(runs).boxed().toList(), this::tell);
     }
 
-    private String tell(List<Integer> runs) {
+    private Sentence tell(List<Integer> runs) {
         Map<String, List<Piece>> lines = new LinkedHashMap<>();
         Length taken = Length.ZERO;
         List<Piece> all = new ArrayList<>();
@@ -65,7 +65,7 @@ final class Takers {
                         piece.order() + "/" + piece.source().line(), line -> new ArrayList<>())
                 .add(piece));
         if (lines.isEmpty()) {
-            return "";
+            return Sentence.NONE;
         }
         String named = lines.entrySet().stream()
                 .limit(NAMED)
@@ -74,8 +74,9 @@ final class Takers {
                         : line.getKey() + " (" + line.getValue().size() + " pieces)")
                 .collect(Collectors.joining(", "));
         int more = lines.size() - NAMED;
-        return "; " + Words.of(taken) + " of that rope went to " + named
-                + (more > 0 ? " and " + more + " more order lines" : "");
+        return Sentence.of("; ")
+                .and(taken)
+                .and(" of that rope went to " + named + (more > 0 ? " and " + more + " more order lines" : ""));
     }
 
     /**

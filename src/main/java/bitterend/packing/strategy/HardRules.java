@@ -57,7 +57,8 @@ final class HardRules {
                     || place.getValue().run() > runsOf(reel).size()) {
                 return Optional.of(place.getKey() + " on " + place.getValue() + ": one of them is not there");
             }
-            Optional<String> reason = eligibility.against(piece, reel).map(against -> against.sentence());
+            Optional<String> reason = eligibility.against(piece, reel).map(against -> against.sentence()
+                    .exact());
             if (reason.isPresent()) {
                 return reason;
             }

@@ -53,7 +53,7 @@ public final class CutList {
                         Long.toString(mark.length().mm()),
                         Long.toString(mark.left().mm()),
                         mark.before(),
-                        mark.words())));
+                        mark.words().exact())));
             }
         }
         return csv.toString();

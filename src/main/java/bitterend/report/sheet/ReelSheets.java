@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
@@ -63,7 +64,7 @@ final class ReelSheets {
         List<Row> rows = new ArrayList<>();
         int cuts = 0;
         for (Mark bare : marks) {
-            Mark mark = bare.with(words.of(draw, bare));
+            Mark mark = bare.with(Sentence.of(words.of(draw, bare)));
             boolean cut = mark.kind() == Mark.Kind.CUT;
             cuts += cut ? 1 : 0;
             rows.add(new Row(

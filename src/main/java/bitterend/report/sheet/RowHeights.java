@@ -27,7 +27,8 @@ final class RowHeights {
 
     /** Name and preparation share the first line, the words stand below. */
     int of(Mark mark) {
-        int lines = lines(mark.name() + " " + mark.before()) + lines(mark.words());
+        int lines =
+                lines(mark.name() + " " + mark.before()) + lines(mark.words().exact());
         int least = mark.kind() == Mark.Kind.CUT ? CUT_ROW : OTHER_ROW;
         return Math.max(least, PADDING + LINE * lines);
     }

@@ -14,6 +14,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.Ratio;
+import bitterend.measure.Sentence;
 import bitterend.measure.UnitPrice;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
@@ -128,7 +129,8 @@ final class PlantedDay {
     }
 
     private static Unplanned tooLong() {
-        return new Unplanned("E1/1.1", new Reason(Rule.FITS_THE_RUN, "it is longer than every run"), "a longer reel");
+        return new Unplanned(
+                "E1/1.1", new Reason(Rule.FITS_THE_RUN, "it is longer than every run"), Sentence.of("a longer reel"));
     }
 
     private static List<Piece> pieces() {

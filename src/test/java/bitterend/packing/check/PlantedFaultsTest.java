@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
@@ -173,8 +174,9 @@ final class PlantedFaultsTest {
     }
 
     static Stream<Planted> lists() {
-        Unplanned twice = new Unplanned("A1/3.1", new Reason(Rule.ONE_REEL, "no reel takes the pair"), "a reel");
-        Unplanned stranger = new Unplanned("X1/1.1", new Reason(Rule.PLANNED, "no room"), "more rope");
+        Unplanned twice =
+                new Unplanned("A1/3.1", new Reason(Rule.ONE_REEL, "no reel takes the pair"), Sentence.of("a reel"));
+        Unplanned stranger = new Unplanned("X1/1.1", new Reason(Rule.PLANNED, "no room"), Sentence.of("more rope"));
         ReelDraw nowhere = new ReelDraw("K9", mm(0), List.of(), mm(0), LengthBook.EMPTY, Cost.ZERO);
         return Stream.of(
                 new Planted("piece left out", Check.ONCE, "E1/1.1", Surgery.unplanned(SOUND, List.of())),
@@ -402,8 +404,9 @@ final class PlantedFaultsTest {
     private static Planted reason(String name, String piece, Rule rule) {
         CutPlan plan = PlantedDay.without(piece);
         List<Unplanned> unplanned = plan.unplanned().stream()
-                .map(each ->
-                        each.piece().equals(piece) ? new Unplanned(piece, new Reason(rule, name), "nothing") : each)
+                .map(each -> each.piece().equals(piece)
+                        ? new Unplanned(piece, new Reason(rule, name), Sentence.of("nothing"))
+                        : each)
                 .toList();
         return new Planted(name, Check.REASON, piece, Surgery.unplanned(plan, unplanned));
     }

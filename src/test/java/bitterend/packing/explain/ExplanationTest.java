@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
@@ -58,7 +59,7 @@ final class ExplanationTest {
                         .with(piece("P1", 2_000).certificate("2.2"), "K1", 1));
         assertEquals(
                 List.of("no other run is open to P1 as the plan stands"),
-                answer.why().stream().map(Reason::sentence).toList());
+                answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(Rule.ON_HOLD, Rule.CERTIFICATE, Rule.FITS_THE_RUN),
                 answer.elsewhere().get(0).bars().stream().map(Reason::rule).toList());
@@ -93,12 +94,15 @@ final class ExplanationTest {
                         "set S: 2 pieces, 4.000 m in all, to come off one lot",
                         "no room for all that is left of set S on lot L1 beside the other work",
                         "K2 is on hold"),
-                answer.why().stream().map(Reason::sentence).toList());
+                answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(
                         "K2 (lot L2) would do for the set if this were settled: K2 is on hold",
                         "receive 4.000 m of white in one lot"),
-                answer.help().stream().map(Reason::sentence).toList());
+                answer.help().stream()
+                        .map(Reason::sentence)
+                        .map(Sentence::exact)
+                        .toList());
     }
 
     @Test
@@ -130,13 +134,16 @@ final class ExplanationTest {
                         "set S: 1 piece is cut, off lot L1; 1 piece, 2.000 m in all, is left and must match",
                         "set S is begun: P1 is cut off lot L1; K2 is not of that lot",
                         "K3 is on hold"),
-                answer.why().stream().map(Reason::sentence).toList());
+                answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(
                         "K3 (lot L1) would do for the set if this were settled: K3 is on hold",
                         "else a person decides: the set is released (bitterend orders release) and its rest comes off"
                                 + " other rope, or all of it is made again (bitterend orders again)"),
-                answer.help().stream().map(Reason::sentence).toList());
+                answer.help().stream()
+                        .map(Reason::sentence)
+                        .map(Sentence::exact)
+                        .toList());
     }
 
     @Test
@@ -156,6 +163,7 @@ final class ExplanationTest {
                         "receive 4.000 m of white in one length"),
                 explanation.piece("P1").orElseThrow().help().stream()
                         .map(Reason::sentence)
+                        .map(Sentence::exact)
                         .toList());
     }
 
@@ -171,13 +179,16 @@ final class ExplanationTest {
         assertFalse(answer.isPlanned());
         assertEquals(
                 List.of("P1 takes 4.000 m; beside the other work K1 run 1 has 1.990 m", "K2 is on hold"),
-                answer.why().stream().map(Reason::sentence).toList());
+                answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(
                         "K2 run 1 would take it if this were settled: K2 is on hold",
                         "on K1 run 1 there would be room if P2 waited",
                         "receive at least 4.000 m of white in one length"),
-                answer.help().stream().map(Reason::sentence).toList());
+                answer.help().stream()
+                        .map(Reason::sentence)
+                        .map(Sentence::exact)
+                        .toList());
     }
 
     @Test
@@ -217,10 +228,22 @@ final class ExplanationTest {
         Explanation explanation = new Explanation(sketch.problem(), sketch.packing());
         assertEquals(
                 "1 piece could come off it and come off other reels",
-                explanation.reel("K2").orElseThrow().untouched().get(0).sentence());
+                explanation
+                        .reel("K2")
+                        .orElseThrow()
+                        .untouched()
+                        .get(0)
+                        .sentence()
+                        .exact());
         assertEquals(
                 "K3 is on hold",
-                explanation.reel("K3").orElseThrow().untouched().get(0).sentence());
+                explanation
+                        .reel("K3")
+                        .orElseThrow()
+                        .untouched()
+                        .get(0)
+                        .sentence()
+                        .exact());
         assertTrue(explanation.reel("K9").isEmpty());
     }
 
