@@ -212,7 +212,11 @@ final class ExplanationTest {
                         new Charge(new Reason(Rule.CHANGING, "K1 is fetched and put back"), new Cost(300)),
                         new Charge(new Reason(Rule.HANDLING, "K1 run 1 is cut off whole and put aside"), new Cost(60)),
                         new Charge(
-                                new Reason(Rule.STOCK_VALUE, "of 6.900 m on K1 run 2 5.890 m is left"),
+                                new Reason(
+                                        Rule.STOCK_VALUE,
+                                        Sentence.of(
+                                                "of 6.900 m on K1 run 2 5.890 m is left",
+                                                List.of(new Length(6_900), new Length(5_890)))),
                                 new Cost(1_010))),
                 answer.charges());
         assertEquals(new Cost(2_070), answer.cost());
