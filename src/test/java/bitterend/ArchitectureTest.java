@@ -77,8 +77,9 @@ final class ArchitectureTest {
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    FACTS + "buying day demand.calibration history packing packing.explain packing.proof quoting "
-                            + "quoting.sharing"),
+                    FACTS + "buying day demand.calibration exchange.form history packing packing.explain packing.proof "
+                            + "quoting quoting.sharing"),
+            Map.entry("exchange.form", "finding measure"),
             Map.entry("work", FACTS + "day exchange packing packing.check"),
             Map.entry("report.page", "finding"),
             Map.entry(

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Term;
 import bitterend.catalogue.Yardstick;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;

@@ -10,6 +10,7 @@ import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
+import bitterend.exchange.form.JsonTree;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;

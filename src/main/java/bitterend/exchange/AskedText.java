@@ -3,6 +3,7 @@ package bitterend.exchange;
 import bitterend.demand.Accepted;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.demand.Tolerance;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;

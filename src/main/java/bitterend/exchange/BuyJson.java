@@ -6,6 +6,7 @@ import bitterend.buying.Purchase;
 import bitterend.buying.Reorder;
 import bitterend.buying.Result;
 import bitterend.buying.Verdict;
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Cost;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;

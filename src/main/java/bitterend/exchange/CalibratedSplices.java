@@ -4,6 +4,8 @@ import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.calibration.TakeUpFit;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonTree;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.LengthText;

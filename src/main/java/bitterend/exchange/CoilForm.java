@@ -1,5 +1,9 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;

@@ -8,6 +8,7 @@ import bitterend.catalogue.Yardstick;
 import bitterend.demand.EndSpec;
 import bitterend.demand.EndSpec.FittingSpec;
 import bitterend.demand.EndSpec.Options;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.demand.CutMate;
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;

@@ -1,6 +1,9 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Rope;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.MoneyText;

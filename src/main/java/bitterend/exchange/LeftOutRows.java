@@ -1,5 +1,7 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.util.ArrayList;

@@ -1,5 +1,8 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.CsvTable;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.LengthsInWords;

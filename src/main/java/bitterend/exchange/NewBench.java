@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
+import bitterend.exchange.form.JsonTree;
 import java.util.List;
 
 /**

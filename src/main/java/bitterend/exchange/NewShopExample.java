@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Units;
 import java.util.List;
 

@@ -1,6 +1,11 @@
 package bitterend.exchange;
 
 import bitterend.buying.OnOrder;
+import bitterend.exchange.form.CsvColumns;
+import bitterend.exchange.form.CsvTable;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;

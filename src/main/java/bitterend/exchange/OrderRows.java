@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.demand.Assembly.Membership;
+import bitterend.exchange.form.Fields;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -5,6 +5,7 @@ import bitterend.day.OrderStatus;
 import bitterend.day.PieceStatus;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import java.time.LocalDate;

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.io.IOException;

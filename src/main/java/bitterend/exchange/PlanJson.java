@@ -2,6 +2,8 @@ package bitterend.exchange;
 
 import static bitterend.measure.LengthText.exact;
 
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonTree;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;

@@ -1,5 +1,11 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;

@@ -2,6 +2,10 @@ package bitterend.exchange;
 
 import bitterend.demand.EndWork;
 import bitterend.demand.PieceId;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Parsed;
 import java.util.ArrayList;

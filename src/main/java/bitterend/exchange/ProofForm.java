@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.JsonTree;
 import bitterend.packing.proof.Holder;
 import bitterend.packing.proof.PriceList;
 import bitterend.packing.proof.PriceList.PiecePrice;

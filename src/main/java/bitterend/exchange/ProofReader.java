@@ -1,5 +1,8 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Reading;
 import bitterend.measure.Parsed;
 import bitterend.packing.proof.Holder;
 import bitterend.packing.proof.PriceList;

@@ -3,6 +3,7 @@ package bitterend.exchange;
 import bitterend.demand.CodeInForce;
 import bitterend.demand.EndWork;
 import bitterend.demand.SpliceCard;
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;

@@ -1,5 +1,9 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.Money;

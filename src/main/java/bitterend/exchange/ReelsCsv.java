@@ -1,5 +1,11 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.CsvColumns;
+import bitterend.exchange.form.CsvTable;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;

@@ -1,5 +1,7 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.Readings;
 import bitterend.measure.Parsed;
 
 /** The column {@code rope} of files about reels. */

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;
 import bitterend.measure.MassText;

@@ -6,6 +6,7 @@ import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly;
 import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;

@@ -1,6 +1,12 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.LengthText;
 import bitterend.stock.Balance;
 import bitterend.stock.Head;

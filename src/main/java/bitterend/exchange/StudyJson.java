@@ -2,6 +2,12 @@ package bitterend.exchange;
 
 import bitterend.buying.Outcome;
 import bitterend.buying.Scenario;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.buying.Scenario;
 import bitterend.buying.Study;
+import bitterend.exchange.form.InputFile;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.JsonTree;
 import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;

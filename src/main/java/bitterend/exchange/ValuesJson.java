@@ -2,6 +2,11 @@ package bitterend.exchange;
 
 import bitterend.buying.KnotValue;
 import bitterend.catalogue.Rope;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.exchange.form.CsvColumns;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Findings;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;

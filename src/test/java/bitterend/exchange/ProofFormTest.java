@@ -3,6 +3,8 @@ package bitterend.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.packing.proof.Holder;
@@ -33,7 +35,7 @@ final class ProofFormTest {
     @Test
     void proof_comesBackAsItWas() throws JsonProcessingException {
         Findings findings = new Findings();
-        assertEquals(proof(), ProofReader.read(object(json(), findings)));
+        assertEquals(proof(), read(json(), findings));
         assertEquals(List.of(), findings.sorted());
     }
 
@@ -42,15 +44,14 @@ final class ProofFormTest {
         ProofTree deep = deep(450);
         Findings findings = new Findings();
         JsonNode json = new JsonMapper().readTree(ProofForm.tree(deep).text());
-        assertEquals(deep, ProofReader.read(object(json, findings)));
+        assertEquals(deep, read(json, findings));
         assertEquals(List.of(), findings.sorted());
     }
 
     @Test
     void tooDeepProof_isTold() throws JsonProcessingException {
         Findings findings = new Findings();
-        ProofReader.read(
-                object(new JsonMapper().readTree(ProofForm.tree(deep(550)).text()), findings));
+        read(new JsonMapper().readTree(ProofForm.tree(deep(550)).text()), findings);
         assertEquals(List.of("tree"), fields(findings));
     }
 
@@ -121,9 +122,7 @@ final class ProofFormTest {
         ObjectNode json = (ObjectNode) json();
         change.accept(json);
         Findings findings = new Findings();
-        AskedMembers asked = new AskedMembers();
-        ProofReader.read(new JsonObject("plan.json", "", json, findings, asked));
-        asked.tellOthers("plan.json", findings);
+        read(json, findings);
         return findings;
     }
 
@@ -143,7 +142,9 @@ final class ProofFormTest {
         return new JsonMapper().readTree(ProofForm.tree(proof()).text());
     }
 
-    private static JsonObject object(JsonNode json, Findings findings) {
-        return new JsonObject("plan.json", "", json, findings, new AskedMembers());
+    private static ProofTree read(JsonNode json, Findings findings) {
+        InputFile file = new InputFile(
+                "plan.json", ((ObjectNode) json).put("format", "proof").toString(), "");
+        return JsonDocument.read(file, "proof", findings, ProofReader::read).orElseThrow();
     }
 }

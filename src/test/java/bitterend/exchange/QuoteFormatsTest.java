@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.EndWork;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;

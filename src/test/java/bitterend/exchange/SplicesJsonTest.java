@@ -14,6 +14,7 @@ import bitterend.catalogue.Termination.What;
 import bitterend.catalogue.Yardstick;
 import bitterend.catalogue.Yardsticks;
 import bitterend.catalogue.Yardsticks.Counted;
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;

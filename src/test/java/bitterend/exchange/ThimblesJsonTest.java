@@ -9,6 +9,7 @@ import bitterend.catalogue.Provenance;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Thimble;
 import bitterend.catalogue.ThroatAngle;
+import bitterend.exchange.form.InputFile;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 
 /** One object of a JSON file: its plain members as {@link Fields}, its inner objects by name. */
-final class JsonObject {
+public final class JsonObject {
     private final String file;
     private final String pointer;
     private final JsonNode node;
@@ -31,18 +31,18 @@ final class JsonObject {
     }
 
     /** Members that are texts, numbers, true or false; numbers as they are written. */
-    Fields fields() {
+    public Fields fields() {
         return fields;
     }
 
     /** Whether there is a member of this name. */
-    boolean has(String name) {
+    public boolean has(String name) {
         asked.name(name);
         return node.hasNonNull(name);
     }
 
     /** An object inside this one; an empty one where there is none. */
-    JsonObject object(String name) {
+    public JsonObject object(String name) {
         JsonNode inner = member(name);
         if (!inner.isMissingNode() && !inner.isObject()) {
             fields.error(name, "an object, in { and }");
@@ -51,7 +51,7 @@ final class JsonObject {
     }
 
     /** The objects of a list inside this one; none where there is no list. */
-    List<JsonObject> objects(String name) {
+    public List<JsonObject> objects(String name) {
         List<JsonObject> objects = new ArrayList<>();
         JsonNode list = member(name);
         if (!list.isMissingNode() && !list.isArray()) {
@@ -69,7 +69,7 @@ final class JsonObject {
     }
 
     /** The texts of a list inside this one. */
-    List<String> texts(String name) {
+    public List<String> texts(String name) {
         List<String> texts = new ArrayList<>();
         JsonNode list = member(name);
         if (!list.isMissingNode() && !list.isArray()) {
@@ -91,7 +91,7 @@ final class JsonObject {
     }
 
     /** Names of all members, in the order of the file: here every name means something. */
-    List<String> names() {
+    public List<String> names() {
         asked.pass();
         List<String> names = new ArrayList<>();
         node.fieldNames().forEachRemaining(names::add);
@@ -99,12 +99,12 @@ final class JsonObject {
     }
 
     /** Members that may be there and are not read: words for people, or what follows from the others. */
-    void mayHave(String... names) {
+    public void mayHave(String... names) {
         List.of(names).forEach(asked::name);
     }
 
     /** Says that the rest is not looked at, so that nobody takes what was not read for a slip of the pen. */
-    void leave() {
+    public void leave() {
         asked.pass();
     }
 

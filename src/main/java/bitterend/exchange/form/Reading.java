@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.measure.Parsed;
 
@@ -8,7 +8,7 @@ import bitterend.measure.Parsed;
  * @param <T> what it becomes
  */
 @FunctionalInterface
-interface Reading<T> {
+public interface Reading<T> {
     /** The value, or what was expected; the text is stripped and not empty. */
     Parsed<T> read(String text);
 }

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -15,7 +15,7 @@ import java.util.function.Consumer;
  * located, and a placeholder stands in for it, so that the other fields are looked at too; {@link #sound()} then says that
  * the whole must not be used.
  */
-final class Fields {
+public final class Fields {
     private final String file;
     private final String place;
     private final Map<String, String> texts;
@@ -31,7 +31,7 @@ final class Fields {
      * @param texts what stands in each field, as typed
      * @param findings where problems are told
      */
-    Fields(String file, String place, Map<String, String> texts, Findings findings) {
+    public Fields(String file, String place, Map<String, String> texts, Findings findings) {
         this(file, place, texts, findings, name -> {});
     }
 
@@ -45,7 +45,7 @@ final class Fields {
     }
 
     /** The same place with these texts where a field is blank. */
-    Fields over(Map<String, String> defaults) {
+    public Fields over(Map<String, String> defaults) {
         Map<String, String> merged = new HashMap<>(defaults);
         texts.forEach((name, text) -> {
             if (!text.isBlank()) {
@@ -56,7 +56,7 @@ final class Fields {
     }
 
     /** The same place with only the named fields, and these texts besides. */
-    Fields only(Set<String> names, Map<String, String> more) {
+    public Fields only(Set<String> names, Map<String, String> more) {
         Map<String, String> kept = new HashMap<>(texts);
         kept.keySet().retainAll(names);
         kept.putAll(more);
@@ -64,34 +64,34 @@ final class Fields {
     }
 
     /** The same fields, none looked at yet, with another text in one of them. */
-    Fields with(String name, String text) {
+    public Fields with(String name, String text) {
         Map<String, String> more = new HashMap<>(texts);
         more.put(name, text);
         return new Fields(file, place, more, findings, asked);
     }
 
-    String file() {
+    public String file() {
         return file;
     }
 
-    String place() {
+    public String place() {
         return place;
     }
 
     /** Whether every field asked for so far could be used. */
-    boolean sound() {
+    public boolean sound() {
         return sound;
     }
 
     /** What stands in a field, stripped; nothing when it is blank or not there. */
-    Optional<String> text(String name) {
+    public Optional<String> text(String name) {
         asked.accept(name);
         String text = texts.get(name);
         return text == null || text.isBlank() ? Optional.empty() : Optional.of(text.strip());
     }
 
     /** A field that must be filled. */
-    <T> T require(String name, Reading<T> reading, T placeholder) {
+    public <T> T require(String name, Reading<T> reading, T placeholder) {
         Optional<String> text = text(name);
         if (text.isPresent()) {
             return read(name, text.get(), reading, placeholder);
@@ -106,7 +106,7 @@ final class Fields {
     }
 
     /** A field that may be blank. */
-    <T> T optional(String name, Reading<T> reading, T whenBlank) {
+    public <T> T optional(String name, Reading<T> reading, T whenBlank) {
         Optional<String> text = text(name);
         return text.isPresent() ? read(name, text.get(), reading, whenBlank) : whenBlank;
     }
@@ -118,7 +118,7 @@ final class Fields {
     }
 
     /** Tells that an id was met before; {@code places} keeps where each was met first. Placeholders begin with "?". */
-    void once(String name, String id, Map<String, String> places) {
+    public void once(String name, String id, Map<String, String> places) {
         String first = places.putIfAbsent(id, place);
         if (first != null && !id.startsWith("?")) {
             error(name, "an id of its own; this one stands in " + first);
@@ -126,7 +126,7 @@ final class Fields {
     }
 
     /** Warns of an id that would be taken for another one met before. */
-    void unlike(String name, String id, LookAlike met) {
+    public void unlike(String name, String id, LookAlike met) {
         String before = met.before(id);
         if (!before.isEmpty() && !id.startsWith("?")) {
             warning(name, "an id that nobody takes for " + before);
@@ -134,13 +134,13 @@ final class Fields {
     }
 
     /** Tells what is wrong with a field and that the whole must not be used. */
-    void error(String name, String expected) {
+    public void error(String name, String expected) {
         sound = false;
         findings.add(Finding.error(file, place, name, text(name).orElse(""), expected));
     }
 
     /** Tells what the reader should know about a field that is used as it stands. */
-    void warning(String name, String expected) {
+    public void warning(String name, String expected) {
         findings.add(Finding.warning(file, place, name, text(name).orElse(""), expected));
     }
 }

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -15,31 +15,31 @@ import java.util.Map;
  * Builds JSON objects member by member and writes them: two blanks of indent, members in the order in which they were
  * added, a line feed on every system. The same content gives the same bytes.
  */
-final class JsonTree {
+public final class JsonTree {
     private static final ObjectWriter WRITER = new JsonMapper().writer(printer());
 
     private final Map<String, Object> members = new LinkedHashMap<>();
 
     /** Adds a text, a whole number, a truth value or a list of these. */
-    JsonTree with(String name, Object value) {
+    public JsonTree with(String name, Object value) {
         members.put(name, value);
         return this;
     }
 
     /** Adds an object. */
-    JsonTree with(String name, JsonTree inner) {
+    public JsonTree with(String name, JsonTree inner) {
         members.put(name, inner.members);
         return this;
     }
 
     /** Adds a list of objects. */
-    JsonTree with(String name, List<JsonTree> inner) {
+    public JsonTree with(String name, List<JsonTree> inner) {
         members.put(name, inner.stream().map(each -> each.members).toList());
         return this;
     }
 
     /** The text of the whole document, a line feed at its end. */
-    String text() {
+    public String text() {
         try {
             return WRITER.writeValueAsString(members) + "\n";
         } catch (JsonProcessingException impossible) {
@@ -48,7 +48,7 @@ final class JsonTree {
     }
 
     /** The text of a document that was read and changed, in the same form. */
-    static String text(JsonNode document) {
+    public static String text(JsonNode document) {
         try {
             return WRITER.writeValueAsString(document) + "\n";
         } catch (JsonProcessingException impossible) {

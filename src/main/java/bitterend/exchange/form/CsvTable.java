@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -19,7 +19,7 @@ import java.util.Map;
  * A CSV file as rows of named fields. Cells are separated by commas, semicolons or tabs, whichever the header row uses
  * alone. The header is row 1, as in a spreadsheet; blank rows count and are passed over.
  */
-final class CsvTable {
+public final class CsvTable {
     private static final CsvMapper CSV =
             CsvMapper.csvBuilder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
     private static final ObjectReader ROWS = CSV.readerForListOf(String.class);
@@ -29,12 +29,12 @@ final class CsvTable {
     private final Findings findings;
     private final Findings ofRows;
 
-    CsvTable(InputFile file, CsvColumns columns, Findings findings) {
+    public CsvTable(InputFile file, CsvColumns columns, Findings findings) {
         this(file, columns, findings, findings);
     }
 
     /** A table whose rows tell their problems apart from those of the file as a whole. */
-    CsvTable(InputFile file, CsvColumns columns, Findings findings, Findings ofRows) {
+    public CsvTable(InputFile file, CsvColumns columns, Findings findings, Findings ofRows) {
         this.file = file;
         this.columns = columns;
         this.findings = findings;
@@ -42,7 +42,7 @@ final class CsvTable {
     }
 
     /** The rows below the header; none when the header cannot be used. */
-    List<Fields> rows() {
+    public List<Fields> rows() {
         List<List<String>> cells = cells();
         if (cells.isEmpty()) {
             return List.of();
@@ -61,7 +61,7 @@ final class CsvTable {
     }
 
     /** The names of the columns in the order of the file; empty when the header cannot be used. */
-    List<String> header() {
+    public List<String> header() {
         List<List<String>> cells = cells();
         return cells.isEmpty()
                 ? List.of()
@@ -69,12 +69,12 @@ final class CsvTable {
     }
 
     /** The text of the whole file. */
-    String text() {
+    public String text() {
         return file.text();
     }
 
     /** What the header separates its names by. */
-    char separator() {
+    public char separator() {
         return separator(firstLine());
     }
 

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -14,14 +14,14 @@ import java.util.Set;
  * @param required columns that must be there
  * @param optional columns that may be there
  */
-record CsvColumns(List<String> required, List<String> optional) {
-    CsvColumns {
+public record CsvColumns(List<String> required, List<String> optional) {
+    public CsvColumns {
         required = List.copyOf(required);
         optional = List.copyOf(optional);
     }
 
     /** The names of the columns as the header row gives them; every problem is told. */
-    List<String> named(String file, List<String> header, Findings findings) {
+    public List<String> named(String file, List<String> header, Findings findings) {
         List<String> names = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String cell : header) {

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** Opens JSON files: strict, no member twice, nothing behind the end, numbers kept as written. */
-final class JsonDocument {
+public final class JsonDocument {
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -28,7 +28,7 @@ final class JsonDocument {
      * Reads a whole file of the given format, such as {@code bitterend/ropes/1}, or of an older one; whatever the reader did
      * not ask for is told.
      */
-    static <T> Optional<T> read(
+    public static <T> Optional<T> read(
             InputFile file, String format, Findings findings, Function<JsonObject, T> reader, String... older) {
         AskedMembers asked = new AskedMembers();
         Optional<T> read = open(file, format, findings, asked, older).map(reader);
@@ -37,7 +37,8 @@ final class JsonDocument {
     }
 
     /** Reads a part of a file; what else is in it is nobody's concern. */
-    static <T> Optional<T> readPart(InputFile file, String format, Findings findings, Function<JsonObject, T> reader) {
+    public static <T> Optional<T> readPart(
+            InputFile file, String format, Findings findings, Function<JsonObject, T> reader) {
         return open(file, format, findings, new AskedMembers()).map(reader);
     }
 

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The ways in which fields of several files are understood. None depends on locale or time zone. */
-final class Readings {
+public final class Readings {
     private static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}");
     private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
     private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029]{1,200}");
@@ -28,17 +28,17 @@ final class Readings {
     private Readings() {}
 
     /** The id of a rope, a reel, a product. */
-    static Parsed<String> id(String text) {
+    public static Parsed<String> id(String text) {
         return matching(ID, text, "an id of at most 40 letters, digits, blanks and . _ # + / ( ) -");
     }
 
     /** The number of an order or a line: an id without a slash. */
-    static Parsed<String> orderId(String text) {
+    public static Parsed<String> orderId(String text) {
         return matching(ORDER_ID, text, "an id of at most 40 letters, digits, blanks and . _ # + ( ) -");
     }
 
     /** Words for people, on one line. */
-    static Parsed<String> text(String text) {
+    public static Parsed<String> text(String text) {
         return matching(TEXT, text, "at most 200 characters on one line, none of control");
     }
 
@@ -47,22 +47,22 @@ final class Readings {
     }
 
     /** Something to cut: above nothing, rounded up. */
-    static Parsed<Length> wantedLength(String text) {
+    public static Parsed<Length> wantedLength(String text) {
         return LengthText.parse(text).then(Readings::positive);
     }
 
     /** The same as it was written. */
-    static Parsed<Written> wantedAsWritten(String text) {
+    public static Parsed<Written> wantedAsWritten(String text) {
         return wantedLength(text).then(sound -> Written.parse(text));
     }
 
     /** An allowance as it was written. */
-    static Parsed<Written> allowanceAsWritten(String text) {
+    public static Parsed<Written> allowanceAsWritten(String text) {
         return allowance(text).then(sound -> Written.parse(text));
     }
 
     /** What cut lengths are rounded up to a multiple of: above nothing, at most 1 m, exact to 0.0001 mm. */
-    static Parsed<FineLength> step(String text) {
+    public static Parsed<FineLength> step(String text) {
         return LengthText.parseFine(text)
                 .then(step -> step.isPositive() && step.compareTo(FineLength.ofMillimetres(1000)) <= 0
                         ? Parsed.of(step)
@@ -70,23 +70,23 @@ final class Readings {
     }
 
     /** Something that is there: above nothing, rounded down. */
-    static Parsed<Length> presentLength(String text) {
+    public static Parsed<Length> presentLength(String text) {
         return LengthText.parseRoundedDown(text).then(Readings::positive);
     }
 
     /** The same as it was written. */
-    static Parsed<Written> presentAsWritten(String text) {
+    public static Parsed<Written> presentAsWritten(String text) {
         return presentLength(text).then(sound -> Written.parsePresent(text));
     }
 
     /** What was worked out from a length that may be the longest, its ends and allowances on top: above nothing. */
-    static Parsed<Length> workedLength(String text) {
+    public static Parsed<Length> workedLength(String text) {
         return LengthText.parse(text)
                 .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a length above 0"));
     }
 
     /** An allowance or an uncertainty: not negative, rounded up. */
-    static Parsed<Length> allowance(String text) {
+    public static Parsed<Length> allowance(String text) {
         return LengthText.parse(text)
                 .then(length -> length.isNegative() || length.isLongerThan(LONGEST)
                         ? Parsed.refused("a length from 0 to 20 km")
@@ -100,7 +100,7 @@ final class Readings {
     }
 
     /** A day as {@code 2026-03-02}, between 1900 and 2199. */
-    static Parsed<LocalDate> day(String text) {
+    public static Parsed<LocalDate> day(String text) {
         String expected = "a day such as 2026-03-02";
         try {
             LocalDate day = LocalDate.parse(text, DateTimeFormatter.ISO_LOCAL_DATE);
@@ -111,7 +111,7 @@ final class Readings {
     }
 
     /** A whole number between two others, both included. */
-    static Reading<Integer> whole(int from, int to) {
+    public static Reading<Integer> whole(int from, int to) {
         String expected = "a whole number from " + from + " to " + to;
         return text -> {
             if (!WHOLE.matcher(text).matches()) {
@@ -123,11 +123,11 @@ final class Readings {
     }
 
     /** What is said of settings of an older value curve. */
-    static final String GONE =
+    public static final String GONE =
             "nothing: a coil is worth what it saves later less interest and room, so that this has" + " no effect";
 
     /** {@code yes} or {@code no}. */
-    static Parsed<Boolean> yesOrNo(String text) {
+    public static Parsed<Boolean> yesOrNo(String text) {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "yes", "true" -> Parsed.of(true);
             case "no", "false" -> Parsed.of(false);
@@ -136,7 +136,7 @@ final class Readings {
     }
 
     /** One of a few words; case, hyphens and underscores do not matter. */
-    static <T> Reading<T> word(T[] values, Function<T, String> word) {
+    public static <T> Reading<T> word(T[] values, Function<T, String> word) {
         Map<String, T> byWord = new TreeMap<>();
         for (T value : values) {
             byWord.put(plain(word.apply(value)), value);
@@ -149,7 +149,7 @@ final class Readings {
     }
 
     /** A word with blanks for hyphens and underscores, in lower case. */
-    static String plain(String word) {
+    public static String plain(String word) {
         return JOINTS.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 }

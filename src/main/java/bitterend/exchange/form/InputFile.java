@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -21,10 +21,10 @@ import java.util.Optional;
  * @param text its text, without a byte order mark
  * @param digest SHA-256 of its bytes, in hexadecimal
  */
-record InputFile(String name, String text, String digest) {
+public record InputFile(String name, String text, String digest) {
 
     /** A file that must be there. */
-    static Optional<InputFile> require(Path folder, String name, Findings findings) {
+    public static Optional<InputFile> require(Path folder, String name, Findings findings) {
         if (!Files.exists(folder.resolve(name))) {
             findings.add(Finding.error(name, "", "", "", "a file of this name in the shop folder"));
             return Optional.empty();
@@ -33,7 +33,7 @@ record InputFile(String name, String text, String digest) {
     }
 
     /** A file that may be missing. */
-    static Optional<InputFile> find(Path folder, String name, Findings findings) {
+    public static Optional<InputFile> find(Path folder, String name, Findings findings) {
         return Files.exists(folder.resolve(name)) ? open(folder, name, findings) : Optional.empty();
     }
 
@@ -59,7 +59,7 @@ record InputFile(String name, String text, String digest) {
         return text.startsWith("\ufeff") ? text.substring(1) : text;
     }
 
-    static String sha256(byte[] bytes) {
+    public static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException impossible) {

@@ -1,4 +1,4 @@
-package bitterend.exchange;
+package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
