@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.catalogue.Codes;
 import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Rope;
@@ -54,9 +55,10 @@ final class PlanViews {
     }
 
     private static boolean liftsWithoutCode(Shop shop) {
+        Codes codes = shop.catalogue().splices().codes();
         return shop.orders().stream()
-                .flatMap(order -> order.demanded().findCard().stream())
-                .flatMap(card -> card.findCode().stream())
-                .anyMatch(inForce -> inForce.code().isEmpty());
+                .map(order -> order.assembly().terms())
+                .anyMatch(terms ->
+                        terms.use().isLifting() && codes.holding(terms.code()).isEmpty());
     }
 }

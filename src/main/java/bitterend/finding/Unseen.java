@@ -22,7 +22,7 @@ public final class Unseen {
     }
 
     private static String shown(String text, String allowed) {
-        if (text.codePoints().noneMatch(each -> isUnseen(each) && allowed.indexOf(each) < 0)) {
+        if (isClean(text, allowed)) {
             return text;
         }
         StringBuilder clean = new StringBuilder(text.length() + 8);
@@ -38,11 +38,26 @@ public final class Unseen {
 
     /** Each such character once, in order, as {@code [U+202E]}. */
     public static List<String> in(String text) {
+        if (isClean(text, "")) {
+            return List.of();
+        }
         return text.codePoints()
                 .filter(Unseen::isUnseen)
                 .mapToObj(Unseen::name)
                 .distinct()
                 .toList();
+    }
+
+    /** Every cell that is read and every one that is printed is asked: a plain loop. */
+    private static boolean isClean(String text, String allowed) {
+        int each;
+        for (int i = 0; i < text.length(); i += Character.charCount(each)) {
+            each = text.codePointAt(i);
+            if (isUnseen(each) && allowed.indexOf(each) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String name(int codePoint) {

@@ -3,9 +3,12 @@ package bitterend.report.page;
 import bitterend.finding.Unseen;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text made fit for a page: measured, wrapped, and free of characters that would move the cursor. */
 public final class Wording {
+    private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
+
     private Wording() {}
 
     /** The text with every character that nobody sees shown, so that a name from a file cannot redraw the terminal. */
@@ -32,7 +35,7 @@ public final class Wording {
         }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : printable(text).strip().split("\\s+")) {
+        for (String word : WHITE_SPACE.split(printable(text).strip())) {
             for (String part : parts(word, width)) {
                 if (!line.isEmpty() && width(line.toString()) + 1 + width(part) > width) {
                     lines.add(line.toString());
