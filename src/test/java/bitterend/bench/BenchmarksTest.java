@@ -34,6 +34,7 @@ final class BenchmarksTest {
         "days 30 many, 'many'",
         "crowded --days 0, --days: found 0",
         "crowded -5, -5",
+        "load --busy 0, --busy: found 0",
         "growth --time -1, --time: found -1.0",
         "growth 100, '100'",
         "steps --forks 0, --forks: found 0",
@@ -49,6 +50,14 @@ final class BenchmarksTest {
         assertTrue(err.toString().startsWith("error: "), err::toString);
         assertTrue(err.toString().contains(named), err::toString);
         assertEquals("", out.toString());
+    }
+
+    @Test
+    void load_printsALineForEachDayAndCounts() {
+        assertEquals(0, run("load --days 2 --time 0.2 --busy 1 6"));
+        List<String> lines = out.toString().lines().toList();
+        assertEquals(4, lines.size(), out::toString);
+        assertEquals("no worse on 2 of 2", lines.get(3));
     }
 
     @Test
