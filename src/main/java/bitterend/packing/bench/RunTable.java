@@ -87,20 +87,22 @@ final class RunTable {
         for (int lot : lotOfReel) {
             reelsOfLot[lot]++;
         }
-        Numbering<Object> alikeNumbers = new Numbering<>();
+        Map<List<Object>, Integer> firstOfKind = new HashMap<>();
         int[] all = new int[runs];
-        for (int run = 0; run < runs; run++) {
-            int r = reelOf[run];
+        for (int r = 0; r < reels; r++) {
+            boolean alone = reelsOfLot[lotOfReel[r]] == 1;
             Reel reel = problem.reels().get(r);
-            List<Long> lengths =
-                    Arrays.stream(length, firstRun[r], firstRun[r + 1]).boxed().toList();
-            all[run] = alikeNumbers.of(List.of(
+            List<Object> kind = List.of(
                     ropeOfReel[r],
-                    reelsOfLot[lotOfReel[r]] == 1 ? Workbench.NONE : lotOfReel[r],
-                    lengths,
-                    run - firstRun[r],
+                    alone ? Workbench.NONE : lotOfReel[r],
+                    Arrays.stream(length, firstRun[r], firstRun[r + 1]).boxed().toList(),
                     DrawPrice.fixedCost(problem, reel),
-                    reel.custody().isCustomersOwn()));
+                    reel.custody().isCustomersOwn());
+            firstOfKind.putIfAbsent(kind, firstRun[r]);
+            int first = firstOfKind.getOrDefault(kind, firstRun[r]);
+            for (int run = firstRun[r]; run < firstRun[r + 1]; run++) {
+                all[run] = first + run - firstRun[r];
+            }
         }
         return all;
     }
