@@ -110,7 +110,7 @@ final class BuyStudy {
             Optional<StudyPart> part = shares.isEmpty()
                     ? Optional.of(part(workedOut(Share.ALL, interrupt)))
                     : StudyJson.merged(shares, part(Map.of()), findings);
-            terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+            terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
             if (part.isEmpty()) {
                 return ExitCode.BAD_INPUT;
             }

@@ -80,7 +80,7 @@ final class CalibrateCommand implements Callable<Integer> {
                                 units.figures(read))
                         .of(calibration.fits(), effects, read.catalogue())));
         if (!calibration.findings().isEmpty()) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(calibration.findings()));
+            terminal.err().print(FindingsPage.text(calibration.findings(), terminal.ink()));
         }
         return write && !calibration.fits().isEmpty() ? write(calibration) : finished(calibration);
     }
@@ -100,7 +100,7 @@ final class CalibrateCommand implements Callable<Integer> {
     }
 
     private ExitCode complain(List<Finding> findings) {
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+        terminal.err().print(FindingsPage.text(findings, terminal.ink()));
         terminal.err().println(FindingsPage.summary(findings) + ": nothing was written.");
         return ExitCode.BAD_INPUT;
     }

@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import static bitterend.report.FindingsPage.count;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.demand.Assembly;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
@@ -10,7 +11,9 @@ import bitterend.exchange.ShopReading;
 import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
 import bitterend.report.OrderWords;
-import bitterend.report.page.Wording;
+import bitterend.report.page.Block.Line.Weight;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.store.SqliteLedger;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +47,9 @@ final class CheckCommand implements Callable<Integer> {
     private UnitsOption units = new UnitsOption();
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private CommonOptions common = new CommonOptions();
 
     CheckCommand(Terminal terminal) {
@@ -53,17 +59,15 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ShopReading reading = shop.read();
-        if (common.json) {
-            terminal.out().print(AnswerJson.findings(withOrders(reading)));
-        } else {
-            reading.shop().ifPresent(read -> terminal.out()
-                    .print(OrdersNow.top(shop, read, day.of(read), units.figures(read))
-                            .above(terminal.ink())));
-            terminal.out().print(new FindingsPage(terminal.ink()).text(reading.findings()));
-            reading.shop().ifPresent(this::whatIsThere);
-            terminal.out().println(FindingsPage.summary(reading.findings()) + ".");
-        }
+        Answer answer = new Answer(() -> AnswerJson.findings(withOrders(reading)), () -> page(reading));
+        Document page = files.page(common.json, answer);
+        terminal.out().print(common.json ? answer.json().get() : page.text(terminal.ink()));
+        files.write(terminal, page.titled("Check", "What is wrong and what is there", named(reading)));
         return reading.shop().map(CheckCommand::code).orElse(ExitCode.BAD_INPUT).number();
+    }
+
+    private static String named(ShopReading reading) {
+        return reading.shop().map(read -> read.settings().name()).orElse("");
     }
 
     private static ExitCode code(Shop read) {
@@ -82,24 +86,37 @@ final class CheckCommand implements Callable<Integer> {
         return all;
     }
 
-    private void whatIsThere(Shop read) {
+    /** What changed after cutting, what is wrong, what is there. */
+    private Document page(ShopReading reading) {
+        Document top = reading.shop()
+                .map(read -> OrdersNow.top(shop, read, day.of(read), units.figures(read)))
+                .orElse(Document.EMPTY);
+        Writing below = new Writing();
+        reading.shop().ifPresent(read -> whatIsThere(below, read));
+        below.line(Weight.PLAIN, FindingsPage.summary(reading.findings()) + ".");
+        Document findings = FindingsPage.of(reading.findings()).with(below.document());
+        return top.blocks().isEmpty() ? findings : top.then(findings);
+    }
+
+    private static void whatIsThere(Writing page, Shop read) {
         String things = String.join(
                 ", ",
                 count(read.catalogue().ropes().size(), "rope"),
                 count(read.orders().size(), "order line"),
                 count(read.pieces().size(), "piece"),
                 count(read.reels().size(), "reel"));
-        terminal.out().println(Wording.printable(read.settings().name()) + ": " + things + ".");
-        read.orders().forEach(this::inherited);
+        page.line(Weight.PLAIN, read.settings().name() + ": " + things + ".");
+        read.orders().forEach(order -> inherited(page, order));
     }
 
     /** What an order line takes over from the standard product it names. */
-    private void inherited(OrderLine order) {
+    private static void inherited(Writing page, OrderLine order) {
         Assembly assembly = order.assembly();
         if (!assembly.membership().inherited().isEmpty()) {
             String part = assembly.membership().part();
-            terminal.out()
-                    .println(assembly.origin().file() + ", " + assembly.origin().place() + ": product "
+            page.line(
+                    Weight.PLAIN,
+                    assembly.origin().file() + ", " + assembly.origin().place() + ": product "
                             + assembly.ordered().product() + (part.isEmpty() ? "" : ", " + part) + ", gives "
                             + String.join(", ", assembly.membership().inherited()) + ".");
         }

@@ -105,7 +105,7 @@ final class InitCommand implements Callable<Integer> {
     private ExitCode make(NewShop shop) {
         List<Finding> findings = shop.writeInto(folder);
         if (!findings.isEmpty()) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+            terminal.err().print(FindingsPage.text(findings, terminal.ink()));
             terminal.err().println("Nothing was written.");
             return ExitCode.BAD_INPUT;
         }

@@ -5,19 +5,16 @@ import bitterend.exchange.AnswerJson;
 import bitterend.exchange.LinesLeftOut;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
-import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
 import bitterend.report.LengthsPage;
-import bitterend.report.sheet.PiecePage;
-import java.nio.file.Path;
+import bitterend.report.page.Document;
+import bitterend.report.sheet.PieceDrawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code lengths SHOP [ORDER/LINE]}: cut lengths, and how they came about. */
@@ -28,7 +25,7 @@ import picocli.CommandLine.Parameters;
             "",
             "With ORDER/LINE, such as 1041/3, shows how that length came about: every",
             "allowance on a line of its own, with its source and whether the shop has",
-            "verified it. The lines add up exactly.",
+            "verified it. The lines add up exactly. On paper the piece is drawn, too.",
             ""
         },
         sortOptions = false)
@@ -41,12 +38,8 @@ final class LengthsCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "ORDER/LINE", description = "One order line, such as 1041/3.")
     private @Nullable String line;
 
-    @Option(
-            names = "--html",
-            paramLabel = "FILE",
-            converter = NewFile.class,
-            description = "Write the derivation to this file as a page with a drawing.")
-    private @Nullable Path html;
+    @Mixin
+    private PageFiles files = new PageFiles();
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -64,22 +57,13 @@ final class LengthsCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        if (html != null && line == null) {
-            terminal.err().println("error: --html wants an ORDER/LINE, such as " + example(read.get()));
-            return ExitCode.BAD_COMMAND_LINE.number();
-        }
         Shop said = read.get().inWordsOf(units.figures(read.get()).units());
         return (line == null ? list(said) : derivation(said, line)).number();
     }
 
     private ExitCode list(Shop read) {
-        terminal.out()
-                .print(
-                        common.json
-                                ? AnswerJson.lengths(read.orders())
-                                : page(read)
-                                        .list(read.settings().name(), read.pieces(), read.catalogue())
-                                        .text(terminal.ink()));
+        files.show(terminal, common.json, new PageFiles.Answer(() -> AnswerJson.lengths(read.orders()), () -> page(read)
+                .list(read.settings().name(), read.pieces(), read.catalogue())));
         return read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
@@ -97,30 +81,25 @@ final class LengthsCommand implements Callable<Integer> {
                             + example(read));
             return ExitCode.BAD_COMMAND_LINE;
         }
-        if (html != null) {
-            return write(read, found, html);
-        }
-        terminal.out()
-                .print(
-                        common.json
-                                ? AnswerJson.lengths(found)
-                                : found.stream()
-                                        .map(order -> page(read)
-                                                .derivation(order.assembly(), order.demanded(), read.catalogue())
-                                                .text(terminal.ink()))
-                                        .collect(Collectors.joining("\n")));
+        files.show(
+                terminal,
+                common.json,
+                new PageFiles.Answer(() -> AnswerJson.lengths(found), () -> derived(read, found)));
         return ExitCode.DONE;
     }
 
-    private ExitCode write(Shop read, List<OrderLine> found, Path file) {
-        PiecePage piecePage = new PiecePage(units.figures(read));
-        WholeFile.write(
-                file,
-                found.stream()
-                        .map(order -> piecePage.html(order.assembly(), order.demanded(), read.catalogue()))
-                        .collect(Collectors.joining("\n")));
-        terminal.out().println(file);
-        return ExitCode.DONE;
+    /** The derivations of the parts of an order line, one below the other. */
+    private Document derived(Shop read, List<OrderLine> found) {
+        PieceDrawing drawing = new PieceDrawing(units.figures(read));
+        return found.stream()
+                .map(order -> page(read)
+                        .derivation(
+                                order.assembly(),
+                                order.demanded(),
+                                read.catalogue(),
+                                drawing.of(order.assembly(), order.demanded())))
+                .reduce(Document::then)
+                .orElse(Document.EMPTY);
     }
 
     private static List<OrderLine> find(Shop read, String wanted) {

@@ -197,7 +197,7 @@ final class MeasureCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         if (result instanceof Result.NotWritten faults) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(faults.findings()));
+            terminal.err().print(FindingsPage.text(faults.findings(), terminal.ink()));
             return ExitCode.BAD_INPUT;
         }
         terminal.err().println("error: " + ((Result.Refused) result).why() + "; nothing was booked");

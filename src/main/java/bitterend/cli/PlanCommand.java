@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
         Findings findings = new Findings();
         Plans plans = shop.plans(findings);
         Optional<PlanFolder.Kept> asked = new PlanChoice(plans).plan(questions.plan, findings);
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         if (asked.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -129,7 +129,7 @@ final class PlanCommand implements Callable<Integer> {
         Optional<FullStrategy> strategy = effort.strategy(findings);
         Plans plans = shop.plans(findings);
         Optional<PlanFrom.Named> named = earlier.read(new PlanFrom.Reading(terminal, shop, read, plans), findings);
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         if (strategy.isEmpty() || named.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }

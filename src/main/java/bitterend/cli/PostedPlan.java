@@ -94,7 +94,7 @@ final class PostedPlan {
         if (meant instanceof Meant.None && findings.size() == 0) {
             new PlanChoice(plans).plan(null, findings);
         }
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         return meant instanceof Meant.One one ? gated(plans, one.plan(), typed) : Choice.none(ExitCode.BAD_INPUT);
     }
 

@@ -158,7 +158,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {
-            terminal.out().print(new FindingsPage(terminal.ink()).text(leftOut));
+            terminal.out().print(FindingsPage.text(leftOut, terminal.ink()));
             terminal.out().print(page.text(terminal.ink()));
         }
     }
@@ -171,6 +171,6 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private void complain(List<Finding> findings) {
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings));
+        terminal.err().print(FindingsPage.text(findings, terminal.ink()));
     }
 }

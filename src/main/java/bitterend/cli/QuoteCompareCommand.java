@@ -75,7 +75,7 @@ final class QuoteCompareCommand implements Callable<Integer> {
         QuoteReader reader = new QuoteReader(read.settings().money());
         Optional<QuotedWork> work = reader.read(file);
         if (work.isEmpty()) {
-            terminal.err().print(new FindingsPage(terminal.ink()).text(reader.findings()));
+            terminal.err().print(FindingsPage.text(reader.findings(), terminal.ink()));
             return ExitCode.BAD_INPUT;
         }
         String number = order == null ? work.get().request() : order;

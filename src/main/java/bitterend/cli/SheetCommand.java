@@ -117,7 +117,7 @@ final class SheetCommand implements Callable<Integer> {
         Plans plans = at.plans(findings);
         Optional<PlanFolder.Kept> kept =
                 inShop ? new PlanChoice(plans).plan(number, findings) : PlanFolder.read(plan, findings);
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         Optional<Shop> read = kept.isEmpty() ? Optional.empty() : at.readOrComplain(terminal);
         if (kept.isEmpty() || read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();

@@ -100,12 +100,11 @@ final class ShopArgument {
             List<Finding> errors = reading.findings().stream()
                     .filter(finding -> finding.severity() != Severity.WARNING)
                     .toList();
-            terminal.err().print(new FindingsPage(terminal.ink()).text(errors));
+            terminal.err().print(FindingsPage.text(errors, terminal.ink()));
             terminal.err().println(summary + ": nothing was planned or written.");
         } else if (!reading.findings().isEmpty()) {
             terminal.err()
-                    .print(new FindingsPage(terminal.ink())
-                            .text(reading.shop().map(Shop::leftOut).orElse(List.of())));
+                    .print(FindingsPage.text(reading.shop().map(Shop::leftOut).orElse(List.of()), terminal.ink()));
             terminal.err().println(summary + "; to read all of them: bitterend check " + folder);
         }
         return reading.shop();

@@ -70,7 +70,7 @@ abstract class StockFiles {
             if (at.common.json || table.leftOut().isEmpty()) {
                 return ExitCode.DONE.number();
             }
-            terminal.err().print(new FindingsPage(terminal.ink()).text(table.leftOut()));
+            terminal.err().print(FindingsPage.text(table.leftOut(), terminal.ink()));
             return ExitCode.NOT_ALL_PLANNED.number();
         }));
     }

@@ -120,7 +120,7 @@ final class ValueCommand implements Callable<Integer> {
         LocalDate today = day.of(read);
         Findings findings = new Findings();
         Optional<PackingProblem> earlier = MorningPlan.inForce(shop.plans(findings));
-        terminal.err().print(new FindingsPage(terminal.ink()).text(findings.sorted()));
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         return read.catalogue().ropes().stream()
                 .filter(rope -> options.ropes().isEmpty() || options.ropes().contains(rope.id()))
                 .map(rope -> {

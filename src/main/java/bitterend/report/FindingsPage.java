@@ -3,40 +3,40 @@ package bitterend.report;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.finding.Severity;
+import bitterend.report.page.Block.Line.Weight;
+import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
-import bitterend.report.page.Wording;
+import bitterend.report.page.Writing;
 import java.util.List;
 
 /** Located problems, one a line, as the reader walks through the files. */
 public final class FindingsPage {
-    private final Ink ink;
-
-    public FindingsPage(Ink ink) {
-        this.ink = ink;
-    }
+    private FindingsPage() {}
 
     /**
      * Every finding on its own line; errors first and strong, then warnings in the colour of cautions. Of more than some
      * hundred, those of one cause stand together, the first of them told and the others counted.
      */
-    public String text(List<Finding> findings) {
-        StringBuilder page = new StringBuilder();
+    public static Document of(List<Finding> findings) {
+        Writing page = new Writing();
         ByCause told = ByCause.of(findings);
         for (ByCause.Alike alike : told.alike()) {
-            alike.told().forEach(finding -> page.append(line(finding)));
+            alike.told()
+                    .forEach(finding -> page.line(
+                            finding.severity() == Severity.WARNING ? Weight.ALERT : Weight.STRONG, finding.toString()));
             if (alike.more() > 0) {
-                page.append("  and ").append(alike.more()).append(" more like the last one.\n");
+                page.paragraph(1, "and " + alike.more() + " more like the last one.");
             }
         }
         if (told.others() > 0) {
-            page.append("and ").append(told.others()).append(" more of other kinds.\n");
+            page.paragraph("and " + told.others() + " more of other kinds.");
         }
-        return page.toString();
+        return page.document();
     }
 
-    private String line(Finding finding) {
-        String line = Wording.printable(finding.toString());
-        return (finding.severity() == Severity.WARNING ? ink.alert(line) : ink.strong(line)) + "\n";
+    /** The same as text. */
+    public static String text(List<Finding> findings, Ink ink) {
+        return of(findings).text(ink);
     }
 
     /** {@code 2 errors, 1 warning}; {@code 0 errors, 1 line left out, 3 warnings}. */

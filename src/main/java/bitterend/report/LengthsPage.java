@@ -9,6 +9,7 @@ import bitterend.demand.Piece;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
+import bitterend.report.page.Block;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -53,13 +54,14 @@ public final class LengthsPage {
         return page.document();
     }
 
-    /** The derivation of an order line on every rope it may be made of. */
-    public Document derivation(Assembly assembly, Demanded demanded, Catalogue catalogue) {
+    /** The derivation of an order line on every rope it may be made of, below the drawing of its piece. */
+    public Document derivation(Assembly assembly, Demanded demanded, Catalogue catalogue, Block.Picture drawing) {
         Writing page = new Writing();
         Piece.Source source = assembly.ordered().source();
         String part = assembly.membership().part();
         page.title("Order " + source.order() + ", line " + source.line() + (part.isEmpty() ? "" : ", " + part)
                 + customer(assembly));
+        page.picture(drawing);
         for (Derivation derivation : demanded.derivations()) {
             derivation(page, derivation, catalogue.rope(derivation.rope()));
         }

@@ -284,10 +284,6 @@ final class CommandLineTest {
                 .getDocumentElement()
                 .getTextContent();
         assertTrue(text.contains("finished length 6 m") && text.contains("6.720 m"), text);
-        assertEquals(
-                2,
-                Run.of("lengths", "demo-data/eider-shed", "--html", page.toString())
-                        .code());
     }
 
     @Test

@@ -30,6 +30,8 @@ final class PagesTest {
     private static final Set<String> PAGES = Set.of(
             "buy",
             "calibrate",
+            "check",
+            "lengths",
             "orders",
             "orders deliver",
             "orders note",
@@ -79,6 +81,9 @@ final class PagesTest {
         same("stock", "trace", "" + shop, "--lot", "12");
         same("stock", "verify", "" + shop);
         same("calibrate", "demo-data/gannet-loft");
+        same("check", "" + shop);
+        same("lengths", "" + shop);
+        same("lengths", "" + shop, "E-32/1");
         same("orders", "deliver", "" + shop, "E-32", "--unpassed");
     }
 

@@ -2,7 +2,6 @@ package bitterend.demand;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
@@ -17,14 +16,13 @@ import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
-import bitterend.report.sheet.PiecePage;
+import bitterend.report.LengthsPage;
+import bitterend.report.page.Block;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -40,13 +38,6 @@ final class PagesPropertiesTest {
     private static final FineLength HALF_INCH = new FineLength(127_000);
     /** Measured on the finished first eye, and told in a sentence of its own. */
     static final String OUTSIDE_THE_TABLE = "throat, measured";
-
-    private static final Pattern MARK = Pattern.compile("<tr><td><b>([^<]*)</b></td><td class=\"c-on\">[^<]*</td>"
-            + "<td class=\"figure\"><b>([^<]*)</b></td><td>([^<]*)</td><td class=\"figure\">([^<]*)</td></tr>");
-    private static final Pattern LINE = Pattern.compile(
-            "<tr><td><b>[^<]*</b></td><td class=\"figure\">([^<]*)</td><td>[^<]*</td><td>[^<]*</td></tr>");
-    private static final Pattern CUT =
-            Pattern.compile("<b>cut length</b></td><td class=\"figure\"><b>([^<]*)</b></td><td><b>([^<]*)</b>");
 
     @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
     void pageInMillimetres_holdsWhatTheJsonHolds(@ForAll("wanted") Wanted wanted) throws Exception {
@@ -132,11 +123,16 @@ final class PagesPropertiesTest {
         List<String> differences(OrderLine printed, JsonNode held) {
             Catalogue catalogue = new Catalogue(List.of(rope), SplicesJson.builtIn());
             Tape tape = new Tape(units);
-            String html = new PiecePage(new Figures(units, new MoneyText("EUR", 2)))
-                    .html(printed.assembly(), printed.demanded(), catalogue);
-            List<String> differences =
-                    new ArrayList<>(derivation(html, held.get("derivations").get(0)));
-            List<List<String[]>> layouts = layouts(html);
+            List<Block.Table> tables = new LengthsPage(new Figures(units, new MoneyText("EUR", 2)))
+                            .derivation(printed.assembly(), printed.demanded(), catalogue, new Block.Picture("", ""))
+                            .blocks()
+                            .stream()
+                            .filter(Block.Table.class::isInstance)
+                            .map(Block.Table.class::cast)
+                            .toList();
+            List<String> differences = new ArrayList<>(
+                    derivation(tables.get(0).rows(), held.get("derivations").get(0)));
+            List<List<String[]>> layouts = layouts(tables);
             for (JsonNode layout : held.get("layouts")) {
                 List<JsonNode> marks = new ArrayList<>();
                 layout.get("marks").forEach(marks::add);
@@ -149,24 +145,22 @@ final class PagesPropertiesTest {
         }
 
         /** Lines to the nearest step; all of them together the cut length, which rounded up is the one held. */
-        private List<String> derivation(String html, JsonNode held) {
+        private List<String> derivation(List<List<String>> rows, JsonNode held) {
             Tape tape = new Tape(units);
             List<String> differences = new ArrayList<>();
-            List<Long> printed = new ArrayList<>();
-            Matcher line = LINE.matcher(html);
-            while (line.find()) {
-                printed.add(Tape.exact(line.group(1) + unit()).units());
-            }
-            Matcher cut = CUT.matcher(html);
-            assertTrue(cut.find());
-            long sum = Tape.exact(cut.group(1) + unit()).units();
+            List<Long> printed = rows.subList(0, rows.size() - 2).stream()
+                    .map(row -> Tape.exact(row.get(1).strip() + unit()).units())
+                    .toList();
+            List<String> cut = rows.get(rows.size() - 1);
+            assertEquals("cut length", cut.get(0));
+            long sum = Tape.exact(cut.get(1).strip() + unit()).units();
             if (printed.stream().mapToLong(Long::longValue).sum() != sum) {
                 differences.add(printed + " do not add up to " + sum);
             }
             Length whole = new FineLength(sum).roundedUp();
             if (!LengthText.exact(whole).equals(held.get("cut").asText())
-                    || !Tape.exact(cut.group(2)).roundedUp().equals(whole)) {
-                differences.add("cut " + cut.group(1) + ", " + cut.group(2) + ": " + held.get("cut"));
+                    || !Tape.exact(cut.get(2).substring(2)).roundedUp().equals(whole)) {
+                differences.add("cut " + cut + ": " + held.get("cut"));
             }
             for (int i = 0; i < held.get("lines").size() - 1; i++) {
                 long amount = Tape.exact(held.get("lines").get(i).get("amount").asText())
@@ -180,17 +174,18 @@ final class PagesPropertiesTest {
             return differences;
         }
 
-        private static List<List<String[]>> layouts(String html) {
-            List<List<String[]>> layouts = new ArrayList<>();
-            for (String block : html.split("<div class=\"layout\">")) {
-                List<String[]> rows = new ArrayList<>();
-                Matcher row = MARK.matcher(block);
-                while (row.find()) {
-                    rows.add(new String[] {row.group(1), row.group(2), row.group(3), row.group(4)});
-                }
-                layouts.add(rows);
-            }
-            return layouts;
+        /** What each mark is called, and where it is set: from what, how far, and how far from the cut end. */
+        private List<List<String[]>> layouts(List<Block.Table> tables) {
+            return tables.stream()
+                    .filter(table -> table.columns().get(0).title().equals("mark"))
+                    .map(table -> table.rows().stream()
+                            .map(row -> new String[] {row.get(0), with(row.get(2)), row.get(3), with(row.get(4))})
+                            .toList())
+                    .toList();
+        }
+
+        private String with(String figure) {
+            return figure.isEmpty() ? "" : figure.strip() + unit();
         }
 
         private String unit() {

@@ -10,19 +10,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class FindingsPageTest {
-    private final FindingsPage page = new FindingsPage(Ink.PLAIN);
-
     @Test
     void fewFindings_areToldOneByOne() {
         List<Finding> findings = rows("length", 300);
-        assertEquals(300, page.text(findings).lines().count());
+        assertEquals(300, FindingsPage.text(findings, Ink.PLAIN).lines().count());
     }
 
     @Test
     void aMillionRowsOfTwoCauses_areToldByCauseAndThenCounted() {
         List<Finding> findings = rows("length", 999_000);
         findings.addAll(rows("rope", 1_000));
-        List<String> lines = page.text(findings).lines().toList();
+        List<String> lines = FindingsPage.text(findings, Ink.PLAIN).lines().toList();
         assertEquals(2 * 150 + 2, lines.size());
         assertEquals("  and 998850 more like the last one.", lines.get(150));
         assertTrue(lines.get(151).contains("rope"), lines.get(151));
@@ -36,7 +34,7 @@ final class FindingsPageTest {
         for (int i = 0; i < 1_000; i++) {
             findings.add(Finding.error("orders.csv", "row 2", "column " + i, "", "nothing"));
         }
-        List<String> lines = page.text(findings).lines().toList();
+        List<String> lines = FindingsPage.text(findings, Ink.PLAIN).lines().toList();
         assertEquals(301, lines.size());
         assertEquals("and 700 more of other kinds.", lines.get(300));
     }

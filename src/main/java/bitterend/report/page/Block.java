@@ -65,8 +65,23 @@ public sealed interface Block {
      * A drawing, where there can be one; text leaves it out, so what it says is said in words, too.
      *
      * @param svg the drawing
+     * @param caption what is to be read below it; may be empty
      */
-    record Picture(String svg) implements Block {}
+    record Picture(String svg, String caption) implements Block {}
+
+    /**
+     * A line that text never wraps, however wide it is, so that whoever searches for it finds it whole.
+     *
+     * @param weight how it is marked where there is an ink
+     */
+    record Line(Weight weight, String words) implements Block {
+        /** How much a line catches the eye. */
+        public enum Weight {
+            PLAIN,
+            ALERT,
+            STRONG
+        }
+    }
 
     /** Keeps what follows apart on a page of text; elsewhere the style does. */
     record Gap() implements Block {}

@@ -3,6 +3,7 @@ package bitterend.report.page;
 import bitterend.report.page.Block.Caution;
 import bitterend.report.page.Block.Gap;
 import bitterend.report.page.Block.Heading;
+import bitterend.report.page.Block.Line;
 import bitterend.report.page.Block.Paragraph;
 import bitterend.report.page.Block.Picture;
 import bitterend.report.page.Block.Table;
@@ -32,6 +33,8 @@ final class TextPage {
             caution(caution.words());
         } else if (block instanceof Table table) {
             new TextTable(table).lines(width).forEach(this::line);
+        } else if (block instanceof Line line) {
+            line(marked(line.weight(), Wording.printable(line.words())));
         } else if (block instanceof Gap) {
             apart = true;
         } else if (!(block instanceof Picture)) {
@@ -56,6 +59,14 @@ final class TextPage {
         for (int i = 0; i < lines.size(); i++) {
             line(" ".repeat(i == 0 ? indent : indent + 2) + lines.get(i));
         }
+    }
+
+    private String marked(Line.Weight weight, String words) {
+        return switch (weight) {
+            case PLAIN -> words;
+            case ALERT -> ink.alert(words);
+            case STRONG -> ink.strong(words);
+        };
     }
 
     /** Marked by the word, and by colour where there is one. */

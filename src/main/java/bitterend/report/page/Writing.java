@@ -3,6 +3,8 @@ package bitterend.report.page;
 import bitterend.report.page.Block.Caution;
 import bitterend.report.page.Block.Gap;
 import bitterend.report.page.Block.Heading;
+import bitterend.report.page.Block.Line;
+import bitterend.report.page.Block.Line.Weight;
 import bitterend.report.page.Block.Paragraph;
 import bitterend.report.page.Block.Picture;
 import bitterend.report.page.Block.Table;
@@ -61,7 +63,17 @@ public final class Writing {
 
     /** A drawing, as SVG. */
     public void picture(String svg) {
-        blocks.add(new Picture(svg));
+        picture(new Picture(svg, ""));
+    }
+
+    /** A drawing with what is to be read below it. */
+    public void picture(Picture picture) {
+        blocks.add(picture);
+    }
+
+    /** A line that text never wraps. */
+    public void line(Weight weight, String words) {
+        blocks.add(new Line(weight, words));
     }
 
     public void gap() {

@@ -26,12 +26,6 @@ public final class SheetPage {
         return render(sheet, style("sheet") + page);
     }
 
-    /** The derivation of an order line. */
-    String piece(PieceSheet piece) {
-        String style = font("regular", "normal") + font("bold", "bold") + style("sheet") + style("screen");
-        return render("piece.jte", Map.of("sheet", piece, "style", style));
-    }
-
     /** Sheets of labels. */
     String tags(List<TagPage.LabelSheet> sheets, String size) {
         String style = fonts() + style("tags") + size;
