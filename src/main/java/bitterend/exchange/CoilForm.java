@@ -1,8 +1,9 @@
 package bitterend.exchange;
 
-import bitterend.exchange.form.Fields;
-import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Members;
+import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -10,7 +11,6 @@ import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
-import bitterend.measure.RatioText;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilTerms;
@@ -32,36 +32,101 @@ final class CoilForm {
     private static final int MOST_WEEKS = 9_999_999;
     private static final Pattern RISES = Pattern.compile("(?:([1-9][0-9]{0,4})\\*)?([0-9]{1,18})");
 
+    private static final Codec<PastCuts.Source> SOURCE =
+            Codec.word(PastCuts.Source.values(), PastCuts.Source::word).orElse(PastCuts.Source.HISTORY);
+    private static final Codec<Integer> WEEKS = Codec.whole(1, MOST_WEEKS);
+    private static final Codec<long[]> STEPS = new Codec<>(CoilForm::written, CoilForm::steps, new long[2]);
+    private static final Codec<Length> WANTED = length(Readings::wantedLength, new Length(1));
+    private static final Codec<Length> WORKED = length(Readings::workedLength, new Length(1));
+    private static final Codec<Length> FLOOR = length(Readings::allowance, Length.ZERO);
+
     private final MoneyText money;
 
     CoilForm(MoneyText money) {
         this.money = money;
     }
 
-    JsonTree tree(JsonTree tree, CoilValue value) {
-        CoilTerms terms = value.terms();
-        List<JsonTree> cuts = new ArrayList<>();
-        value.past()
-                .counts()
-                .forEach((length, count) -> cuts.add(
-                        new JsonTree().with("length", LengthText.exact(length)).with("count", count)));
-        return tree.with("price", money.exact(terms.price()))
-                .with(
-                        "coils",
-                        new JsonTree()
-                                .with("source", value.past().source().word())
-                                .with("weeks", value.past().weeks())
-                                .with("cuts", cuts)
-                                .with("usualReel", LengthText.exact(terms.reel()))
-                                .with("interest", RatioText.exact(terms.interest()))
-                                .with("room", money.exact(terms.room()))
-                                .with("keepFrom", LengthText.exact(terms.floor()))
-                                .with("rack", LengthText.exact(value.rack()))
-                                .with(
-                                        "ownPrice",
-                                        money.exact(new Cost(value.own().millisPerMetre())))
-                                .with("grid", LengthText.exact(terms.grid()))
-                                .with("steps", written(value.steps())));
+    /** Prices by length of a currency, exact. */
+    static Codec<UnitPrice> price(MoneyText money) {
+        return new Codec<>(money::exact, money::parseByLength, new UnitPrice(0));
+    }
+
+    StockValue value(Members<StockValue> value) {
+        UnitPrice price = value.is("price", each -> ((CoilValue) each).terms().price(), price(money));
+        return value.object("coils", each -> each, coils -> coils(coils, price));
+    }
+
+    /** A coil curve as an object of its own: its price, and all that it follows from. */
+    JsonTree tree(CoilValue value) {
+        return Members.tree(this::value, value);
+    }
+
+    private StockValue coils(Members<StockValue> coils, UnitPrice price) {
+        PastCuts.Source source = coils.is("source", each -> past(each).source(), SOURCE);
+        int weeks = coils.is("weeks", each -> past(each).weeks(), WEEKS);
+        List<Cut> cuts = coils.list("cuts", each -> cuts(past(each)), CoilForm::cut);
+        Length reel = coils.is("usualReel", each -> terms(each).reel(), WANTED);
+        Ratio interest = coils.is("interest", each -> terms(each).interest(), ValueForm.SHARE);
+        Cost room = coils.is("room", each -> terms(each).room(), PlanForm.cost(money));
+        Length floor = coils.is("keepFrom", each -> terms(each).floor(), FLOOR);
+        Length rack = coils.is("rack", each -> ((CoilValue) each).rack(), Codec.LENGTH);
+        Cost own = coils.is("ownPrice", CoilForm::own, PlanForm.cost(money));
+        Length grid = coils.is("grid", each -> terms(each).grid(), WANTED);
+        long[] steps = coils.is("steps", each -> ((CoilValue) each).steps(), STEPS);
+        try {
+            CoilTerms terms = new CoilTerms(price, reel, interest, room, floor, grid, steps.length - 1);
+            return new CoilValue(past(coils, cuts, weeks, source), terms, new UnitPrice(own.millis()), rack, steps);
+        } catch (IllegalArgumentException senseless) {
+            coils.error("steps", "what a coil is worth at each step, with the terms it follows from");
+            return StockValue.NOTHING;
+        }
+    }
+
+    private static PastCuts past(StockValue value) {
+        return ((CoilValue) value).past();
+    }
+
+    private static CoilTerms terms(StockValue value) {
+        return ((CoilValue) value).terms();
+    }
+
+    private static Cost own(StockValue value) {
+        return new Cost(((CoilValue) value).own().millisPerMetre());
+    }
+
+    /** So many pieces of a length. */
+    private record Cut(Length length, long count) {}
+
+    private static List<Cut> cuts(PastCuts past) {
+        return past.counts().entrySet().stream()
+                .map(count -> new Cut(count.getKey(), count.getValue()))
+                .toList();
+    }
+
+    private static Cut cut(Members<Cut> cut) {
+        Cut read = new Cut(cut.is("length", Cut::length, WORKED), cut.is("count", Cut::count, Codec.WHOLE_NUMBER));
+        if (read.count() < 1) {
+            cut.error("count", "each length once, cut at least once");
+        }
+        return read;
+    }
+
+    private static PastCuts past(Members<StockValue> coils, List<Cut> cuts, int weeks, PastCuts.Source source) {
+        SortedMap<Length, Long> counts = new TreeMap<>();
+        cuts.forEach(cut -> counts.put(cut.length(), cut.count()));
+        if (counts.size() < cuts.size()) {
+            coils.error("cuts", "each length once, cut at least once");
+        }
+        try {
+            return new PastCuts(counts, weeks, source);
+        } catch (IllegalArgumentException none) {
+            coils.error("cuts", "at least one length, each cut at least once");
+            return PastCuts.ofReel(Length.ofMetres(1));
+        }
+    }
+
+    private static Codec<Length> length(Reading<Length> reading, Length placeholder) {
+        return new Codec<>(LengthText::exact, reading, placeholder);
     }
 
     private static String written(long[] steps) {
@@ -79,51 +144,6 @@ final class CoilForm {
             at += same;
         }
         return text.toString();
-    }
-
-    StockValue read(JsonObject entry) {
-        UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
-        JsonObject coils = entry.object("coils");
-        Fields fields = coils.fields();
-        PastCuts past = past(coils);
-        long[] steps = fields.require("steps", CoilForm::steps, new long[2]);
-        Length reel = fields.require("usualReel", Readings::wantedLength, new Length(1));
-        Ratio interest = fields.require("interest", ValuesJson::share, Ratio.ZERO);
-        Cost room = fields.require("room", money::parseExact, Cost.ZERO);
-        Length floor = fields.require("keepFrom", Readings::allowance, Length.ZERO);
-        Length grid = fields.require("grid", Readings::wantedLength, new Length(1));
-        Length rack = fields.require("rack", LengthText::parse, Length.ZERO);
-        Cost own = fields.require("ownPrice", money::parseExact, Cost.ZERO);
-        try {
-            CoilTerms terms = new CoilTerms(price, reel, interest, room, floor, grid, steps.length - 1);
-            return new CoilValue(past, terms, new UnitPrice(own.millis()), rack, steps);
-        } catch (IllegalArgumentException senseless) {
-            fields.error("steps", "what a coil is worth at each step, with the terms it follows from");
-            return StockValue.NOTHING;
-        }
-    }
-
-    private static PastCuts past(JsonObject coils) {
-        SortedMap<Length, Long> counts = new TreeMap<>();
-        for (JsonObject cut : coils.objects("cuts")) {
-            Length length = cut.fields().require("length", Readings::workedLength, new Length(1));
-            long count = PlanReader.whole(cut.fields(), "count");
-            if (count < 1 || counts.put(length, count) != null) {
-                cut.fields().error("count", "each length once, cut at least once");
-            }
-        }
-        PastCuts.Source source = coils.fields()
-                .require(
-                        "source",
-                        Readings.word(PastCuts.Source.values(), PastCuts.Source::word),
-                        PastCuts.Source.HISTORY);
-        int weeks = coils.fields().require("weeks", Readings.whole(1, MOST_WEEKS), 1);
-        try {
-            return new PastCuts(counts, weeks, source);
-        } catch (IllegalArgumentException none) {
-            coils.fields().error("cuts", "at least one length");
-            return PastCuts.ofReel(Length.ofMetres(1));
-        }
     }
 
     private static Parsed<long[]> steps(String text) {

@@ -27,7 +27,7 @@ public final class CoilValuesJson {
                                     ? "typed"
                                     : own.learned().containsKey(rope) ? "coils, not the stale one" : "coils");
             keepFrom(own, rope, value).ifPresent(from -> tree.with("keepFromToday", LengthText.exact(from)));
-            ropes.add(new CoilForm(money).tree(tree, value));
+            ropes.add(tree.with(new CoilForm(money).tree(value)));
         });
         return new JsonTree()
                 .with("format", "bitterend/coils/1")

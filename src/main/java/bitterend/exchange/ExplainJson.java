@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.demand.CutMate;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Reason;
@@ -91,7 +92,7 @@ public final class ExplainJson {
 
     private static JsonTree tree(Reason reason) {
         return new JsonTree()
-                .with("rule", PlanJson.word(reason.rule()))
+                .with("rule", Codec.word(reason.rule()))
                 .with("sentence", reason.sentence().exact());
     }
 }

@@ -1,9 +1,15 @@
 package bitterend.exchange;
 
+import static bitterend.exchange.form.Codec.ANY;
+import static bitterend.exchange.form.Codec.ID;
+import static bitterend.exchange.form.Codec.TEXT;
+import static bitterend.exchange.form.Codec.WHOLE_NUMBER;
+
 import bitterend.catalogue.Rope;
-import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Codec;
+import bitterend.exchange.form.Form;
 import bitterend.exchange.form.JsonTree;
-import bitterend.exchange.form.Readings;
+import bitterend.exchange.form.Members;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.MoneyText;
@@ -14,166 +20,166 @@ import bitterend.packing.ShopCalendar;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** The part of a plan file that keeps what the plan was made from: the ledger, settings, ropes, reels and pieces. */
+/** The part of a plan file that keeps what the plan was made from, both ways: ledger, settings, ropes, reels and pieces. */
 final class FactsForm {
-    /** Older plans have one; since the coil curve none does. */
-    private static final String AGE_CREDIT = "ageCredit";
+    private static final Codec<Integer> COUNTED = Codec.whole(1, 999_999_999);
 
-    private static final Map<String, Function<Prices, Cost>> PRICES = prices();
+    /** No count is kept of a reel without a ledger. */
+    private static final long NO_LEDGER = -1;
 
     private final MoneyText money;
+    private final LocalDate day;
     private final Findings findings;
 
-    FactsForm(MoneyText money, Findings findings) {
+    FactsForm(MoneyText money, LocalDate day, Findings findings) {
         this.money = money;
+        this.day = day;
         this.findings = findings;
     }
 
-    JsonTree tree(PlanFacts.Whole facts) {
-        PackingProblem problem = facts.problem();
-        JsonTree prices = new JsonTree();
-        PRICES.forEach((name, price) -> prices.with(name, money.exact(price.apply(problem.prices()))));
-        List<JsonTree> values = new ArrayList<>();
-        problem.values().forEach((rope, value) -> values.add(new ValueForm(money).tree(rope, value)));
-        JsonTree tree = new JsonTree();
-        if (facts.ledger().isKept()) {
-            tree.with(
-                    "ledger",
-                    new JsonTree()
-                            .with("id", facts.ledger().id())
-                            .with("head", facts.ledger().head()));
-        }
-        return tree.with("calendar", CalendarJson.tree(problem.calendar()))
-                .with("prices", prices)
-                .with(
-                        "ropes",
-                        problem.ropes().values().stream()
-                                .map(rope -> RopeForm.tree(rope, money))
-                                .toList())
-                .with("values", values)
-                .with(
-                        "reels",
-                        problem.reels().stream()
-                                .map(reel -> reel(reel, facts.movements().get(reel.id())))
-                                .toList())
-                .with("pieces", PieceForm.trees(problem.pieces()))
-                .with("pins", problem.pins().stream().map(FactsForm::pin).toList())
-                .with("earlier", texts(problem.earlier()));
+    PlanFacts facts(Members<PlanFacts> facts) {
+        return facts.among(each -> (PlanFacts.Whole) each, this::whole);
     }
 
-    private static JsonTree reel(Reel reel, @org.jspecify.annotations.Nullable Long movements) {
+    private PlanFacts.Whole whole(Members<PlanFacts.Whole> facts) {
+        PlanFacts.LedgerMark ledger =
+                facts.mayBeObject("ledger", PlanFacts.Whole::ledger, FactsForm::ledger, PlanFacts.LedgerMark.NONE);
+        ShopCalendar calendar = facts.object("calendar", each -> each.problem().calendar(), FactsForm::calendar);
+        Prices prices = facts.object("prices", each -> each.problem().prices(), this::prices);
+        Map<String, Rope> ropes = byId(
+                facts.list("ropes", each -> List.copyOf(each.problem().ropes().values()), this::rope));
+        Map<String, StockValue> values = values(facts, ropes.keySet());
+        List<Counted> reels = facts.list("reels", FactsForm::reels, reel(ropes));
+        Map<String, Long> movements = new HashMap<>();
+        reels.stream()
+                .filter(each -> each.movements() != NO_LEDGER)
+                .forEach(each -> movements.put(each.reel().id(), each.movements()));
+        List<PieceForm.Alike> pieces = facts.list(
+                "pieces", each -> PieceForm.alike(each.problem().pieces()), new PieceForm(ropes.keySet())::alike);
+        return new PlanFacts.Whole(
+                ledger,
+                movements,
+                new PackingProblem(
+                        day,
+                        ropes,
+                        PieceForm.each(pieces),
+                        reels.stream().map(Counted::reel).toList(),
+                        values,
+                        prices,
+                        facts.list("pins", each -> each.problem().pins(), FactsForm::pin),
+                        facts.free("earlier", each -> each.problem().earlier(), TEXT.orElse("")),
+                        calendar));
+    }
+
+    private static PlanFacts.LedgerMark ledger(Members<PlanFacts.LedgerMark> ledger) {
+        return new PlanFacts.LedgerMark(
+                ledger.is("id", PlanFacts.LedgerMark::id, TEXT),
+                ledger.written("head", PlanFacts.LedgerMark::head, TEXT, ""));
+    }
+
+    private static ShopCalendar calendar(Members<ShopCalendar> calendar) {
+        return calendar.whole(CalendarJson::tree, CalendarJson::read);
+    }
+
+    private Rope rope(Members<Rope> rope) {
+        return rope.whole(
+                each -> RopeForm.tree(each, money),
+                entry -> new RopesJson(money, findings).ropes(List.of(entry)).get(0));
+    }
+
+    private static Map<String, Rope> byId(List<Rope> ropes) {
+        Map<String, Rope> byId = new TreeMap<>();
+        ropes.forEach(rope -> byId.put(rope.id(), rope));
+        return byId;
+    }
+
+    private Map<String, StockValue> values(Members<PlanFacts.Whole> facts, Set<String> ropes) {
+        Map<String, StockValue> values = new TreeMap<>();
+        List<OfRope> list = facts.list(
+                "values",
+                each -> each.problem().values().entrySet().stream()
+                        .map(value -> new OfRope(value.getKey(), value.getValue()))
+                        .toList(),
+                this::value);
+        list.forEach(value -> values.put(value.rope(), value.value()));
+        if (!values.keySet().equals(ropes)) {
+            facts.error("values", "a value for each of the ropes");
+        }
+        return values;
+    }
+
+    /** The curve of a rope. */
+    private record OfRope(String rope, StockValue value) {}
+
+    private OfRope value(Members<OfRope> value) {
+        return new OfRope(value.is("rope", OfRope::rope, ID), value.among(OfRope::value, new ValueForm(money)::value));
+    }
+
+    /** A reel, and how many movements it had had. */
+    private record Counted(Reel reel, long movements) {}
+
+    private static List<Counted> reels(PlanFacts.Whole facts) {
+        return facts.problem().reels().stream()
+                .map(reel -> new Counted(reel, facts.movements().getOrDefault(reel.id(), NO_LEDGER)))
+                .toList();
+    }
+
+    private Form<Counted> reel(Map<String, Rope> ropes) {
+        ReelsCsv rows = new ReelsCsv(new Ropes(List.copyOf(ropes.values()), ropes.keySet(), true), findings);
+        Map<String, String> places = new HashMap<>();
+        return reel -> new Counted(
+                reel.among(
+                        Counted::reel,
+                        each -> each.whole(FactsForm::cells, entry -> {
+                            Reel read = rows.recorded(entry.fields());
+                            entry.fields().once("reel", read.id(), places);
+                            return read;
+                        })),
+                reel.mayBe("movements", Counted::movements, WHOLE_NUMBER, NO_LEDGER));
+    }
+
+    private static JsonTree cells(Reel reel) {
         JsonTree tree = new JsonTree();
         ReelsText.cells(reel).forEach(tree::with);
-        return movements == null ? tree : tree.with("movements", movements);
-    }
-
-    private static JsonTree pin(Pin pin) {
-        JsonTree tree = new JsonTree().with("piece", pin.piece()).with("reel", pin.reel());
-        if (pin.isIssued()) {
-            tree.with("issued", pin.issued());
-        }
-        return pin.step() > 0 ? tree.with("step", pin.step()).with("behind", pin.behind()) : tree;
-    }
-
-    static JsonTree texts(Map<String, String> texts) {
-        JsonTree tree = new JsonTree();
-        texts.forEach(tree::with);
         return tree;
     }
 
-    /** What stands there; the findings tell what could not be read. */
-    PlanFacts.Whole read(JsonObject facts, LocalDate day) {
-        List<Rope> ropes = new RopesJson(money, findings).ropes(facts.objects("ropes"));
-        Map<String, Rope> byId = new TreeMap<>();
-        ropes.forEach(rope -> byId.put(rope.id(), rope));
-        Map<String, StockValue> values = new TreeMap<>();
-        for (JsonObject value : facts.objects("values")) {
-            values.put(value.fields().require("rope", Readings::id, "?"), new ValueForm(money).read(value));
-        }
-        if (!values.keySet().equals(byId.keySet())) {
-            facts.fields().error("values", "a value for each of the ropes");
-        }
-        Map<String, Long> movements = new LinkedHashMap<>();
-        List<Reel> reels = new ArrayList<>();
-        Map<String, String> ids = new HashMap<>();
-        ReelsCsv rows = new ReelsCsv(new Ropes(ropes, byId.keySet(), true), findings);
-        for (JsonObject entry : facts.objects("reels")) {
-            Reel reel = rows.recorded(entry.fields());
-            reels.add(reel);
-            entry.fields().once("reel", reel.id(), ids);
-            if (entry.has("movements")) {
-                movements.put(reel.id(), PlanReader.whole(entry.fields(), "movements"));
-            }
-        }
-        PackingProblem problem = new PackingProblem(
-                day,
-                byId,
-                PieceForm.read(facts.objects("pieces"), byId.keySet()),
-                reels,
-                values,
-                prices(facts.object("prices")),
-                facts.objects("pins").stream().map(FactsForm::pin).toList(),
-                PlanReader.texts(facts.object("earlier")),
-                calendar(facts.object("calendar")));
-        return new PlanFacts.Whole(ledger(facts), movements, problem);
-    }
-
-    private static ShopCalendar calendar(JsonObject calendar) {
-        return CalendarJson.read(calendar);
-    }
-
-    private static PlanFacts.LedgerMark ledger(JsonObject facts) {
-        if (!facts.has("ledger")) {
-            return PlanFacts.LedgerMark.NONE;
-        }
-        JsonObject ledger = facts.object("ledger");
-        return new PlanFacts.LedgerMark(
-                ledger.fields().require("id", Readings::text, "?"),
-                ledger.fields().optional("head", Readings::text, ""));
-    }
-
-    private Prices prices(JsonObject prices) {
-        Function<String, Cost> price = name -> {
-            Cost cost = prices.fields().require(name, money::parseExact, Cost.ZERO);
-            if (cost.millis() < 0) {
-                prices.fields().error(name, "an amount of money not below nothing");
-            }
-            return cost.millis() < 0 ? Cost.ZERO : cost;
-        };
+    private Prices prices(Members<Prices> prices) {
         return new Prices(
-                price.apply(RulePrice.OPENING.member()),
-                price.apply(RulePrice.CHANGING.member()),
-                price.apply(RulePrice.HANDLING.member()),
-                price.apply(RulePrice.SPLIT_ORDER.member()),
-                price.apply(RulePrice.MOVED_PIECE.member()),
-                price.apply(AGE_CREDIT));
+                price(prices, RulePrice.OPENING.member(), Prices::opening),
+                price(prices, RulePrice.CHANGING.member(), Prices::changing),
+                price(prices, RulePrice.HANDLING.member(), Prices::handling),
+                price(prices, RulePrice.SPLIT_ORDER.member(), Prices::splitOrder),
+                price(prices, RulePrice.MOVED_PIECE.member(), Prices::movedPiece),
+                // older plans have one; since the coil curve none does
+                price(prices, "ageCredit", Prices::ageCredit));
     }
 
-    private static Pin pin(JsonObject pin) {
+    private Cost price(Members<Prices> prices, String name, Function<Prices, Cost> part) {
+        Cost cost = prices.is(name, part, PlanForm.cost(money));
+        if (cost.millis() < 0) {
+            prices.error(name, "an amount of money not below nothing");
+        }
+        return cost.millis() < 0 ? Cost.ZERO : cost;
+    }
+
+    private static Pin pin(Members<Pin> pin) {
+        String piece = pin.is("piece", Pin::piece, ANY);
+        String reel = pin.is("reel", Pin::reel, ANY);
+        int issued = pin.mayBe("issued", Pin::issued, COUNTED, 0);
+        int step = pin.mayBe("step", Pin::step, COUNTED, 0);
         return new Pin(
-                pin.fields().require("piece", PlanReader::anyText, "?"),
-                pin.fields().require("reel", PlanReader::anyText, "?"),
-                pin.fields().optional("issued", Readings.whole(1, 999_999_999), 0),
-                pin.fields().optional("step", Readings.whole(1, 999_999_999), 0),
-                pin.fields().optional("behind", Readings.whole(0, 999_999_999), 0));
-    }
-
-    private static Map<String, Function<Prices, Cost>> prices() {
-        Map<String, Function<Prices, Cost>> prices = new LinkedHashMap<>();
-        prices.put(RulePrice.OPENING.member(), Prices::opening);
-        prices.put(RulePrice.CHANGING.member(), Prices::changing);
-        prices.put(RulePrice.HANDLING.member(), Prices::handling);
-        prices.put(RulePrice.SPLIT_ORDER.member(), Prices::splitOrder);
-        prices.put(RulePrice.MOVED_PIECE.member(), Prices::movedPiece);
-        prices.put(AGE_CREDIT, Prices::ageCredit);
-        return prices;
+                piece,
+                reel,
+                issued,
+                step,
+                step > 0 ? pin.written("behind", Pin::behind, Codec.whole(0, 999_999_999), 0) : 0);
     }
 }

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.demand.Assembly;
 import bitterend.demand.Piece;
+import bitterend.exchange.form.Codec;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.util.ArrayList;
@@ -38,10 +39,7 @@ final class MatchedSets {
             for (Assembly line : lines) {
                 if (bond(line) != bond(first)) {
                     findings.add(problem(
-                            line,
-                            "match",
-                            PlanJson.word(bond(line)),
-                            "the same kind of match on every line of the set"));
+                            line, "match", Codec.word(bond(line)), "the same kind of match on every line of the set"));
                 }
             }
             if (commonRopes(lines).isEmpty()) {

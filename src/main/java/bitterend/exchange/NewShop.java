@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonTree;
 import bitterend.finding.Finding;
@@ -113,7 +114,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
         return new JsonTree()
                 .with("format", ShopJson.FORMAT)
                 .with("name", name)
-                .with("units", PlanJson.word(units))
+                .with("units", Codec.word(units))
                 .with("currency", money.currency())
                 .with("minorDigits", money.minorDigits())
                 .with("closed", (Object) List.of())

@@ -6,6 +6,7 @@ import bitterend.demand.Measuring;
 import bitterend.demand.Piece;
 import bitterend.demand.Tolerance;
 import bitterend.exchange.OrderRows.OrderRow;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
@@ -45,7 +46,7 @@ final class OrdersCsv {
     private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
     private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
     private static final Reading<Integer> LEGS = Readings.whole(1, 100);
-    private static final Reading<Assembly.Use> USE = Readings.word(Assembly.Use.values(), PlanJson::word);
+    private static final Reading<Assembly.Use> USE = Readings.word(Assembly.Use.values(), Codec::word);
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("order", "line", "length"),
             List.of(

@@ -1,13 +1,14 @@
 package bitterend.exchange;
 
+import static bitterend.exchange.form.Codec.ANY;
+
 import bitterend.day.LookedOver;
 import bitterend.day.PackingNote;
-import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
-import bitterend.exchange.form.JsonObject;
 import bitterend.exchange.form.JsonTree;
-import bitterend.exchange.form.Readings;
+import bitterend.exchange.form.Members;
 import bitterend.finding.Findings;
 import bitterend.measure.LengthText;
 import bitterend.measure.Written;
@@ -23,6 +24,12 @@ public final class PackingNoteForm {
 
     private static final String FORMAT = "bitterend/packing-note/1";
 
+    private static final Codec<Integer> COUNTED = Codec.whole(1, Integer.MAX_VALUE);
+    private static final Codec<Long> EVENT =
+            new Codec<>(event -> event, text -> COUNTED.in().read(text).map(Integer::longValue), 1L);
+    private static final Codec<String> PRESENT =
+            new Codec<>(text -> text, text -> Written.parsePresent(text).map(any -> text), "");
+
     private PackingNoteForm() {}
 
     /** The note of a delivery as it was kept; nothing where an event keeps none. */
@@ -35,7 +42,7 @@ public final class PackingNoteForm {
                                 new InputFile("event " + event.number(), text, ""),
                                 FORMAT,
                                 findings,
-                                PackingNoteForm::note)
+                                object -> Members.read(PackingNoteForm::note, object))
                         .filter(note -> !findings.hasErrors());
     }
 
@@ -53,89 +60,60 @@ public final class PackingNoteForm {
     }
 
     private static JsonTree tree(PackingNote note) {
-        return new JsonTree()
-                .with("format", FORMAT)
-                .with("order", note.order())
-                .with("customer", note.customer())
-                .with("day", note.day().toString())
-                .with("event", note.event())
-                .with("note", note.note())
-                .with("lines", note.lines().stream().map(PackingNoteForm::tree).toList())
-                .with("toCome", (Object) note.toCome());
+        return Members.tree(PackingNoteForm::note, note);
     }
 
-    private static JsonTree tree(PackingNote.Line line) {
-        JsonTree tree = new JsonTree()
-                .with("line", line.line())
-                .with("words", line.words())
-                .with("product", line.product())
-                .with("rope", line.rope());
-        return WrittenForm.with(tree, line.finished())
-                .with("ends", line.ends())
-                .with("ordered", line.ordered())
-                .with("pieces", line.items().stream().map(PackingNoteForm::tree).toList());
-    }
-
-    private static JsonTree tree(PackingNote.Item item) {
-        LookedOver found = item.found();
-        JsonTree tree = new JsonTree()
-                .with("piece", item.piece())
-                .with(
-                        "measured",
-                        found.isMeasured() ? LengthText.exact(found.made().exact()) : "");
-        return (found.made().text().isEmpty()
-                        ? tree
-                        : tree.with(WrittenForm.TEXT, found.made().text()))
-                .with("lot", item.lot())
-                .with("certificate", item.certificate().kind())
-                .with("number", item.certificate().number())
-                .with("passed", found.isGood())
-                .with("lookedOver", found.verdict())
-                .with("released", item.released());
-    }
-
-    private static PackingNote note(JsonObject object) {
-        Fields fields = object.fields();
+    private static PackingNote note(Members<PackingNote> note) {
+        note.follow(any -> new JsonTree().with("format", FORMAT), "format");
+        String order = note.written("order", PackingNote::order, ANY, "");
+        String customer = note.written("customer", PackingNote::customer, ANY, "");
+        LocalDate day = note.is("day", PackingNote::day, Codec.DAY);
+        long event = note.is("event", PackingNote::event, EVENT);
+        String words = note.written("note", PackingNote::note, ANY, "");
         return new PackingNote(
-                words(fields, "order"),
-                words(fields, "customer"),
-                fields.require("day", Readings::day, LocalDate.MIN),
-                fields.require("event", Readings.whole(1, Integer.MAX_VALUE), 1),
-                object.objects("lines").stream().map(PackingNoteForm::line).toList(),
-                object.texts("toCome"),
-                words(fields, "note"));
+                order,
+                customer,
+                day,
+                event,
+                note.list("lines", PackingNote::lines, PackingNoteForm::line),
+                note.texts("toCome", PackingNote::toCome),
+                words);
     }
 
-    private static PackingNote.Line line(JsonObject object) {
-        Fields fields = object.fields();
+    private static PackingNote.Line line(Members<PackingNote.Line> line) {
         return new PackingNote.Line(
-                words(fields, "line"),
-                words(fields, "words"),
-                words(fields, "product"),
-                words(fields, "rope"),
-                WrittenForm.read(fields),
-                words(fields, "ends"),
-                fields.require("ordered", Readings.whole(1, Integer.MAX_VALUE), 1),
-                object.objects("pieces").stream().map(PackingNoteForm::item).toList());
+                line.written("line", PackingNote.Line::line, ANY, ""),
+                line.written("words", PackingNote.Line::words, ANY, ""),
+                line.written("product", PackingNote.Line::product, ANY, ""),
+                line.written("rope", PackingNote.Line::rope, ANY, ""),
+                line.among(PackingNote.Line::finished, WrittenForm::written),
+                line.written("ends", PackingNote.Line::ends, ANY, ""),
+                line.is("ordered", PackingNote.Line::ordered, COUNTED),
+                line.list("pieces", PackingNote.Line::items, PackingNoteForm::item));
     }
 
-    private static PackingNote.Item item(JsonObject object) {
-        Fields fields = object.fields();
+    private static PackingNote.Item item(Members<PackingNote.Item> item) {
+        String piece = item.written("piece", PackingNote.Item::piece, ANY, "");
+        Written made = item.among(each -> each.found().made(), PackingNoteForm::made);
+        String lot = item.written("lot", PackingNote.Item::lot, ANY, "");
+        PackingNote.Certificate certificate = new PackingNote.Certificate(
+                item.written("certificate", each -> each.certificate().kind(), ANY, ""),
+                item.written("number", each -> each.certificate().number(), ANY, ""));
+        item.follow(each -> new JsonTree().with("passed", each.found().isGood()), "passed");
+        String verdict = item.written("lookedOver", each -> each.found().verdict(), ANY, "");
         return new PackingNote.Item(
-                words(fields, "piece"),
-                words(fields, "lot"),
-                new PackingNote.Certificate(words(fields, "certificate"), words(fields, "number")),
-                new LookedOver(made(fields), words(fields, "lookedOver")),
-                words(fields, "released"));
+                piece,
+                lot,
+                certificate,
+                new LookedOver(made, verdict),
+                item.written("released", PackingNote.Item::released, ANY, ""));
     }
 
-    /** Notes of before hold no text. */
-    private static Written made(Fields fields) {
-        Written exact = fields.optional("measured", Written::parsePresent, Written.NOTHING);
-        return fields.optional(WrittenForm.TEXT, Written::parsePresent, exact);
-    }
-
-    private static String words(Fields fields, String name) {
-        return fields.text(name).orElse("");
+    /** Nothing for a piece that nobody measured; notes of before hold no text. */
+    private static Written made(Members<Written> made) {
+        String exact = made.written(
+                "measured", each -> each.equals(Written.NOTHING) ? "" : LengthText.exact(each.exact()), PRESENT, "");
+        String typed = made.mayBe(WrittenForm.TEXT, Written::text, PRESENT, "");
+        return Written.parsePresent(typed.isEmpty() ? exact : typed).value().orElse(Written.NOTHING);
     }
 }

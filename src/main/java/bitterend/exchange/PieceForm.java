@@ -1,48 +1,78 @@
 package bitterend.exchange;
 
+import static bitterend.exchange.form.Codec.ANY;
+
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.PieceId;
-import bitterend.exchange.form.Fields;
-import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
-import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Members;
 import bitterend.exchange.form.Readings;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
-import bitterend.measure.Parsed;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.TreeSet;
 
-/** Pieces as a plan file keeps them: neighbours that are alike but for their ids stand together. */
+/** Pieces as a plan file keeps them, both ways: neighbours that are alike but for their ids stand together. */
 final class PieceForm {
-    private static final Reading<Piece.Bond> BOND = Readings.word(Piece.Bond.values(), PlanJson::word);
+    private static final Codec<Integer> COUNTED = Codec.whole(1, 999_999_999);
+    private static final Codec<Length> CUT = new Codec<>(LengthText::exact, Readings::workedLength, new Length(1));
 
-    private PieceForm() {}
+    private final Set<String> ropes;
+    private final Set<String> met = new TreeSet<>();
 
-    static List<JsonTree> trees(List<Piece> pieces) {
-        List<JsonTree> trees = new ArrayList<>();
+    /** Pieces of these ropes alone. */
+    PieceForm(Set<String> ropes) {
+        this.ropes = ropes;
+    }
+
+    /**
+     * Pieces that differ in their ids alone.
+     *
+     * @param ids their ids
+     * @param piece any of them
+     */
+    record Alike(List<PieceId> ids, Piece piece) {
+        private List<String> texts() {
+            return ids.stream().map(PieceId::text).toList();
+        }
+
+        private PieceId first() {
+            return ids.get(0);
+        }
+    }
+
+    /** The pieces, neighbours that are alike together. */
+    static List<Alike> alike(List<Piece> pieces) {
+        List<Alike> groups = new ArrayList<>();
         int from = 0;
         while (from < pieces.size()) {
             int to = from + 1;
-            while (to < pieces.size() && alike(pieces.get(from), pieces.get(to))) {
+            while (to < pieces.size() && areAlike(pieces.get(from), pieces.get(to))) {
                 to++;
             }
-            trees.add(tree(pieces.subList(from, to)));
+            groups.add(new Alike(
+                    pieces.subList(from, to).stream().map(Piece::pieceId).toList(), pieces.get(from)));
             from = to;
         }
-        return trees;
+        return groups;
     }
 
-    private static boolean alike(Piece one, Piece other) {
+    /** Every piece of every group. */
+    static List<Piece> each(List<Alike> groups) {
+        return groups.stream()
+                .flatMap(group -> group.ids().stream().map(id -> named(id, group.piece())))
+                .toList();
+    }
+
+    private static boolean areAlike(Piece one, Piece other) {
         PieceId id = one.pieceId();
-        return one.equals(named(id).apply(other))
+        return one.equals(named(id, other))
                 && isOfTheBook(one) == isOfTheBook(other)
                 && id.part().equals(other.pieceId().part())
                 && id.legs() == other.pieceId().legs();
@@ -54,15 +84,13 @@ final class PieceForm {
         return PieceId.isText(id.text())
                 && id.text().startsWith(id.order() + "/" + id.line() + ".")
                 && id.text()
-                        .equals(madeOf(id.order(), id.line(), id.number(), id).text());
+                        .equals(PieceId.of(
+                                        PieceId.of(id.order(), id.line(), id.number()), id.part(), id.leg(), id.legs())
+                                .text());
     }
 
-    private static PieceId madeOf(String order, String line, int number, PieceId id) {
-        return PieceId.of(PieceId.of(order, line, number), id.part(), id.leg(), id.legs());
-    }
-
-    private static Function<Piece, Piece> named(PieceId id) {
-        return piece -> new Piece(
+    private static Piece named(PieceId id, Piece piece) {
+        return new Piece(
                 id,
                 piece.source(),
                 piece.choices(),
@@ -73,168 +101,110 @@ final class PieceForm {
                 piece.ends());
     }
 
-    private static JsonTree tree(List<Piece> alike) {
-        Piece piece = alike.get(0);
-        Piece.Source source = piece.source();
-        JsonTree tree = new JsonTree()
-                .with("ids", (Object) alike.stream().map(Piece::id).toList())
-                .with("order", source.order())
-                .with("line", source.line());
-        if (isOfTheBook(piece)) {
-            fields(tree, alike.stream().map(Piece::pieceId).toList());
-        }
-        tree.with("priority", source.priority());
-        if (!source.due().equals(LocalDate.MAX)) {
-            tree.with("due", source.due().toString());
-        }
-        tree.with("cut", piece.choices().stream().map(PieceForm::tree).toList());
-        if (!piece.matching().equals(Piece.Matching.NONE)) {
-            tree.with("set", piece.matching().set())
-                    .with("match", PlanJson.word(piece.matching().bond()));
-        }
-        if (!piece.matching().begun().isEmpty()) {
-            tree.with(
-                    "begun",
-                    piece.matching().begun().stream().map(PieceForm::tree).toList());
-        }
-        if (!piece.matching().released().isEmpty()) {
-            tree.with("released", piece.matching().released());
-        }
-        if (!piece.certificate().isEmpty()) {
-            tree.with("certificate", piece.certificate());
-        }
-        if (piece.ownRope()) {
-            tree.with("ownRope", true);
-        }
-        return WrittenForm.with(tree, piece.finished()).with("ends", piece.ends());
-    }
-
-    private static void fields(JsonTree tree, List<PieceId> ids) {
-        tree.with("numbers", (Object) ids.stream().map(PieceId::number).toList());
-        PieceId first = ids.get(0);
-        if (!first.part().isEmpty()) {
-            tree.with("part", first.part());
-        }
-        if (first.legs() > 1) {
-            tree.with("leg", (Object) ids.stream().map(PieceId::leg).toList()).with("legs", first.legs());
-        }
-    }
-
-    static JsonTree tree(CutMate mate) {
-        return new JsonTree()
-                .with("piece", mate.piece())
-                .with("rope", mate.rope())
-                .with("lot", mate.lot())
-                .with("reels", (Object) mate.reels());
-    }
-
-    private static CutMate mate(JsonObject mate) {
-        List<String> reels = mate.texts("reels");
-        if (reels.isEmpty()) {
-            mate.fields().error("reels", "at least the reel it came off");
-        }
-        return new CutMate(
-                mate.fields().require("piece", PieceForm::any, "?"),
-                mate.fields().require("rope", PieceForm::any, "?"),
-                mate.fields().optional("lot", PieceForm::any, ""),
-                reels.isEmpty() ? List.of("?") : reels);
-    }
-
-    private static JsonTree tree(Piece.RopeChoice choice) {
-        return new JsonTree().with("rope", choice.rope()).with("length", LengthText.exact(choice.cut()));
-    }
-
-    static List<Piece> read(List<JsonObject> groups, Set<String> ropes) {
-        List<Piece> pieces = new ArrayList<>();
-        Map<String, String> places = new HashMap<>();
-        for (JsonObject group : groups) {
-            List<Piece> read = read(group);
-            read.forEach(piece -> group.fields().once("ids", piece.id(), places));
-            boolean known = read.stream()
-                    .flatMap(piece -> piece.choices().stream())
-                    .allMatch(choice -> ropes.contains(choice.rope()));
-            if (!known) {
-                group.fields().error("cut", "ropes of this plan");
-            }
-            pieces.addAll(read);
-        }
-        return pieces;
-    }
-
-    private static List<Piece> read(JsonObject group) {
-        Fields fields = group.fields();
-        List<Piece.RopeChoice> choices =
-                group.objects("cut").stream().map(PieceForm::choice).toList();
+    Alike alike(Members<Alike> group) {
+        List<String> texts = group.texts("ids", Alike::texts);
+        String order = group.is("order", each -> each.piece().source().order(), ANY);
+        String line = group.is("line", each -> each.piece().source().line(), ANY);
+        Numbers numbers = numbers(group);
+        int priority = group.is(
+                "priority",
+                each -> each.piece().source().priority(),
+                Codec.whole(1, 9).orElse(5));
+        LocalDate due = group.mayBe("due", each -> each.piece().source().due(), Codec.DAY, LocalDate.MAX);
+        Piece.Source source = new Piece.Source(order, line, due, priority);
+        List<PieceId> ids = ids(group, texts, numbers, source);
+        List<Piece.RopeChoice> choices = group.list("cut", each -> each.piece().choices(), PieceForm::choice);
         if (choices.isEmpty()) {
-            fields.error("cut", "a list of at least one rope with its length");
-            group.leave();
-            return List.of();
+            group.error("cut", "a list of at least one rope with its length");
+            choices = List.of(new Piece.RopeChoice("?", CUT.placeholder()));
+        } else if (choices.stream().anyMatch(choice -> !ropes.contains(choice.rope()))) {
+            group.error("cut", "ropes of this plan");
         }
-        Piece.Source source = new Piece.Source(
-                fields.require("order", PieceForm::any, "?"),
-                fields.require("line", PieceForm::any, "?"),
-                fields.optional("due", Readings::day, LocalDate.MAX),
-                fields.require("priority", Readings.whole(1, 9), 5));
         Piece piece = new Piece(
                 PieceId.outsideTheBook("?", source),
                 source,
                 choices,
-                new Piece.Matching(
-                        fields.optional("set", PieceForm::any, ""),
-                        fields.optional("match", BOND, Piece.Bond.NONE),
-                        group.objects("begun").stream().map(PieceForm::mate).toList(),
-                        fields.optional("released", PieceForm::any, "")),
-                fields.optional("certificate", PieceForm::any, ""),
-                fields.optional("ownRope", Readings::yesOrNo, false),
-                WrittenForm.read(fields),
-                fields.optional("ends", PieceForm::any, ""));
-        return ids(group, source).stream().map(id -> named(id).apply(piece)).toList();
+                group.among(each -> each.piece().matching(), PieceForm::matching),
+                group.mayBe("certificate", each -> each.piece().certificate(), ANY, ""),
+                group.mayBe("ownRope", each -> each.piece().ownRope(), Codec.TRUE, false),
+                group.among(each -> each.piece().finished(), WrittenForm::written),
+                group.written("ends", each -> each.piece().ends(), ANY, ""));
+        return new Alike(ids, piece);
     }
 
-    private static List<PieceId> ids(JsonObject group, Piece.Source source) {
-        List<String> texts = group.texts("ids");
-        if (!group.has("numbers")) {
+    private static Piece.Matching matching(Members<Piece.Matching> matching) {
+        String set = matching.mayBe("set", Piece.Matching::set, ANY, "");
+        return new Piece.Matching(
+                set,
+                matching.mayBe("match", Piece.Matching::bond, Codec.word(Piece.Bond.values()), Piece.Bond.NONE),
+                matching.mayBeList("begun", Piece.Matching::begun, PieceForm::mate),
+                matching.mayBe("released", Piece.Matching::released, ANY, ""));
+    }
+
+    private static Piece.RopeChoice choice(Members<Piece.RopeChoice> choice) {
+        return new Piece.RopeChoice(
+                choice.is("rope", Piece.RopeChoice::rope, Codec.ID), choice.is("length", Piece.RopeChoice::cut, CUT));
+    }
+
+    /** A piece of a begun set as an object. */
+    static JsonTree tree(CutMate mate) {
+        return Members.tree(PieceForm::mate, mate);
+    }
+
+    private static CutMate mate(Members<CutMate> mate) {
+        String piece = mate.is("piece", CutMate::piece, ANY);
+        String rope = mate.is("rope", CutMate::rope, ANY);
+        String lot = mate.written("lot", CutMate::lot, ANY, "");
+        List<String> reels = mate.texts("reels", CutMate::reels);
+        if (reels.isEmpty()) {
+            mate.error("reels", "at least the reel it came off");
+        }
+        return new CutMate(piece, rope, lot, reels.isEmpty() ? List.of("?") : reels);
+    }
+
+    /** What the ids are made of; {@code numbers} is empty where they are a text alone. */
+    private record Numbers(List<Integer> numbers, String part, List<Integer> leg, int legs) {
+        static final Numbers NONE = new Numbers(List.of(), "", List.of(), 1);
+    }
+
+    private static Numbers numbers(Members<Alike> group) {
+        if (!group.has("numbers", each -> isOfTheBook(each.piece()))) {
+            return Numbers.NONE;
+        }
+        List<Integer> numbers = group.values(
+                "numbers", each -> each.ids().stream().map(PieceId::number).toList(), COUNTED);
+        String part = group.mayBe("part", each -> each.first().part(), ANY, "");
+        if (!group.has("legs", each -> each.first().legs() > 1)) {
+            return new Numbers(numbers, part, Collections.nCopies(numbers.size(), 1), 1);
+        }
+        List<Integer> leg = group.values(
+                "leg", each -> each.ids().stream().map(PieceId::leg).toList(), COUNTED);
+        return new Numbers(
+                numbers, part, leg, group.is("legs", each -> each.first().legs(), Codec.whole(1, 9_999)));
+    }
+
+    private List<PieceId> ids(Members<Alike> group, List<String> texts, Numbers made, Piece.Source source) {
+        if (!texts.stream().allMatch(met::add)) {
+            group.error("ids", "ids that no other piece has");
+        }
+        if (made.equals(Numbers.NONE)) {
             return texts.stream()
                     .map(text -> PieceId.outsideTheBook(text, source))
                     .toList();
         }
-        Fields fields = group.fields();
-        List<Integer> numbers = wholes(group, "numbers");
-        int legs = fields.optional("legs", Readings.whole(1, 9_999), 1);
-        List<Integer> leg = legs == 1 ? Collections.nCopies(numbers.size(), 1) : wholes(group, "leg");
-        String part = fields.optional("part", PieceForm::any, "");
         List<PieceId> ids = new ArrayList<>();
-        for (int i = 0; i < Math.min(numbers.size(), leg.size()); i++) {
+        for (int i = 0; i < Math.min(made.numbers().size(), made.leg().size()); i++) {
             try {
-                PieceId assembly = PieceId.of(source.order(), source.line(), numbers.get(i));
-                ids.add(PieceId.of(assembly, part, leg.get(i), legs));
+                PieceId assembly =
+                        PieceId.of(source.order(), source.line(), made.numbers().get(i));
+                ids.add(PieceId.of(assembly, made.part(), made.leg().get(i), made.legs()));
             } catch (IllegalArgumentException noPiece) {
-                fields.error("numbers", "pieces of an order, each with its number, part and leg");
+                group.error("numbers", "pieces of an order, each with its number, part and leg");
             }
         }
         if (!texts.equals(ids.stream().map(PieceId::text).toList())) {
-            fields.error("ids", "the pieces that order, line, numbers, part and leg make");
+            group.error("ids", "the pieces that order, line, numbers, part and leg make");
         }
         return ids;
-    }
-
-    private static List<Integer> wholes(JsonObject group, String name) {
-        List<Integer> wholes = new ArrayList<>();
-        for (String text : group.texts(name)) {
-            Parsed<Integer> whole = Readings.whole(1, 999_999_999).read(text);
-            whole.refusal().ifPresent(expected -> group.fields().error(name, expected));
-            wholes.add(whole.value().orElse(1));
-        }
-        return wholes;
-    }
-
-    private static Piece.RopeChoice choice(JsonObject choice) {
-        return new Piece.RopeChoice(
-                choice.fields().require("rope", Readings::id, "?"),
-                choice.fields().require("length", Readings::workedLength, new Length(1)));
-    }
-
-    private static Parsed<String> any(String text) {
-        return Parsed.of(text);
     }
 }

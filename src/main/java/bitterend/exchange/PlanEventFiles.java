@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
@@ -46,7 +47,7 @@ public final class PlanEventFiles {
         PlanEvent event = new PlanEvent(
                 fields.require("at", PlanEventFiles::instant, Instant.EPOCH),
                 fields.require("who", Readings::text, "?"),
-                fields.require("what", Readings.word(PlanEvent.What.values(), PlanJson::word), PlanEvent.What.IN_FORCE),
+                fields.require("what", Readings.word(PlanEvent.What.values(), Codec::word), PlanEvent.What.IN_FORCE),
                 fields.require("plan", Readings.whole(1, 999_999_999), 1),
                 fields.optional("digest", Readings::text, ""),
                 object.texts("reels"));
@@ -67,7 +68,7 @@ public final class PlanEventFiles {
                 .with("format", FORMAT)
                 .with("at", event.at().toString())
                 .with("who", event.who())
-                .with("what", PlanJson.word(event.what()))
+                .with("what", Codec.word(event.what()))
                 .with("plan", event.plan())
                 .with("digest", event.digest())
                 .with("reels", (Object) event.reels())

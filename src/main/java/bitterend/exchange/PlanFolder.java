@@ -102,9 +102,8 @@ public final class PlanFolder {
 
     /** A plan file that lies anywhere; in the older form it has no number. */
     public static Optional<Kept> read(Path file, Findings findings) {
-        return PlanJson.input(file, findings)
-                .flatMap(input ->
-                        new PlanReader(findings).read(input).map(document -> new Kept(document, file, input.digest())));
+        return PlanJson.input(file, findings).flatMap(input -> PlanJson.read(input, findings)
+                .map(document -> new Kept(document, file, input.digest())));
     }
 
     private static String told(List<Integer> numbers) {

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
@@ -25,8 +26,8 @@ import java.util.Map;
 /** Reads {@code reels.csv}, the rope on the rack. */
 final class ReelsCsv {
     static final String NAME = "reels.csv";
-    private static final Reading<Reel.State> STATE = Readings.word(Reel.State.values(), PlanJson::word);
-    private static final Reading<Reel.Draw> DRAW = Readings.word(Reel.Draw.values(), PlanJson::word);
+    private static final Reading<Reel.State> STATE = Readings.word(Reel.State.values(), Codec::word);
+    private static final Reading<Reel.Draw> DRAW = Readings.word(Reel.Draw.values(), Codec::word);
     private static final Reading<Reel.Known> KNOWN = Readings.word(Reel.Known.values(), Reel.Known::word);
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("reel", "rope", "length"),

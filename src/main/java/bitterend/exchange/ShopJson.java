@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
@@ -48,6 +49,10 @@ final class ShopJson {
 
     private static final List<String> GONE = List.of("ageCredit", "coilCharge");
 
+    /** A currency code of three capital letters. */
+    static final Codec<String> CURRENCY =
+            new Codec<>(code -> code, ShopJson::currency, MoneyText.NO_CURRENCY.currency());
+
     private ShopJson() {}
 
     /** The settings as far as they can be read; nothing when the file cannot be used at all. */
@@ -75,7 +80,7 @@ final class ShopJson {
 
     private static Settings settings(JsonObject shop) {
         Fields fields = shop.fields();
-        Units units = fields.optional("units", Readings.word(Units.values(), PlanJson::word), Units.METRIC);
+        Units units = fields.optional("units", Readings.word(Units.values(), Codec::word), Units.METRIC);
         MoneyText money = new MoneyText(
                 fields.require("currency", ShopJson::currency, MoneyText.NO_CURRENCY.currency()),
                 fields.optional("minorDigits", Readings.whole(0, 4), 2));

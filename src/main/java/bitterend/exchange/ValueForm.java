@@ -2,11 +2,9 @@ package bitterend.exchange;
 
 import bitterend.buying.KnotValue;
 import bitterend.catalogue.Rope;
-import bitterend.exchange.form.Fields;
-import bitterend.exchange.form.JsonObject;
-import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Codec;
+import bitterend.exchange.form.Members;
 import bitterend.exchange.form.Readings;
-import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
@@ -16,7 +14,6 @@ import bitterend.measure.UnitPrice;
 import bitterend.stock.RisingValue;
 import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilValue;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,71 +21,68 @@ import java.util.List;
  * one by its knots, that of older plans by its terms.
  */
 final class ValueForm {
+    /** A share from 0 to 1. */
+    static final Codec<Ratio> SHARE = new Codec<>(RatioText::exact, ValuesJson::share, Ratio.ZERO);
+
+    private static final Codec<Length> WANTED = new Codec<>(LengthText::exact, Readings::wantedLength, new Length(1));
+    private static final Codec<Length> PRESENT = new Codec<>(LengthText::exact, Readings::presentLength, new Length(1));
+
     private final MoneyText money;
 
     ValueForm(MoneyText money) {
         this.money = money;
     }
 
-    JsonTree tree(String rope, StockValue value) {
-        JsonTree tree = new JsonTree().with("rope", rope);
-        if (value instanceof CoilValue coils) {
-            return new CoilForm(money).tree(tree, coils);
+    StockValue value(Members<StockValue> value) {
+        if (value.has("coils", each -> each instanceof CoilValue)) {
+            return new CoilForm(money).value(value);
         }
+        UnitPrice price = value.is("price", ValueForm::price, CoilForm.price(money));
+        return value.has("knots", each -> each instanceof KnotValue) ? typed(value, price) : rising(value, price);
+    }
+
+    private static UnitPrice price(StockValue value) {
+        if (value instanceof KnotValue typed) {
+            return typed.price();
+        }
+        return rising(value).price();
+    }
+
+    private static RisingValue rising(StockValue value) {
         if (value instanceof RisingValue rising) {
-            return tree.with("price", money.exact(rising.price()))
-                    .with("keepFrom", LengthText.exact(rising.worth().keepFrom()))
-                    .with("asGoodAsNew", LengthText.exact(rising.worth().asGoodAsNew()))
-                    .with("shareAtKeepFrom", RatioText.exact(rising.shareAtKeepFrom()))
-                    .with("coilCharge", money.exact(rising.coilCharge()));
-        }
-        if (value instanceof KnotValue learned) {
-            return tree.with("price", money.exact(learned.price()))
-                    .with("knots", learned.knots().stream().map(ValueForm::knot).toList());
+            return rising;
         }
         throw new IllegalArgumentException("a plan file keeps no value curve such as " + value);
     }
 
-    private static JsonTree knot(KnotValue.Knot knot) {
-        return new JsonTree()
-                .with("length", LengthText.exact(knot.length()))
-                .with("share", RatioText.exact(knot.share()));
-    }
-
-    StockValue read(JsonObject entry) {
-        if (entry.has("coils")) {
-            return new CoilForm(money).read(entry);
-        }
-        UnitPrice price = entry.fields().require("price", money::parseByLength, new UnitPrice(0));
-        return entry.has("knots") ? learned(entry, price) : rising(entry.fields(), price);
-    }
-
-    private StockValue rising(Fields fields, UnitPrice price) {
-        Length keepFrom = fields.require("keepFrom", Readings::wantedLength, new Length(1));
-        Length asGoodAsNew = fields.require("asGoodAsNew", Readings::wantedLength, keepFrom);
+    private StockValue rising(Members<StockValue> value, UnitPrice price) {
+        Length keepFrom = value.is("keepFrom", each -> rising(each).worth().keepFrom(), WANTED);
+        Length asGoodAsNew =
+                value.is("asGoodAsNew", each -> rising(each).worth().asGoodAsNew(), WANTED.orElse(keepFrom));
         if (asGoodAsNew.isShorterThan(keepFrom)) {
-            fields.error("asGoodAsNew", "a length not shorter than keepFrom");
+            value.error("asGoodAsNew", "a length not shorter than keepFrom");
             asGoodAsNew = keepFrom;
         }
         return new RisingValue(
                 price,
                 new Rope.Worth(keepFrom, asGoodAsNew),
-                fields.require("shareAtKeepFrom", ValuesJson::share, Ratio.ZERO),
-                fields.require("coilCharge", money::parseExact, Cost.ZERO));
+                value.is("shareAtKeepFrom", each -> rising(each).shareAtKeepFrom(), SHARE),
+                value.is("coilCharge", each -> rising(each).coilCharge(), PlanForm.cost(money)));
     }
 
-    private static StockValue learned(JsonObject entry, UnitPrice price) {
-        List<KnotValue.Knot> knots = new ArrayList<>();
-        for (JsonObject each : entry.objects("knots")) {
-            knots.add(new KnotValue.Knot(
-                    each.fields().require("length", Readings::presentLength, new Length(1)),
-                    each.fields().require("share", ValuesJson::share, Ratio.ZERO)));
-        }
+    private static StockValue typed(Members<StockValue> value, UnitPrice price) {
+        List<KnotValue.Knot> knots = value.list("knots", each -> ((KnotValue) each).knots(), ValueForm::knot);
         try {
             return new KnotValue(price, knots);
         } catch (IllegalArgumentException falling) {
-            entry.fields().error("knots", "at least one knot, of rising length, whose shares never fall");
+            value.error("knots", "at least one knot, of rising length, whose shares never fall");
             return StockValue.NOTHING;
         }
+    }
+
+    /** A knot of a typed curve, here and in values.json. */
+    static KnotValue.Knot knot(Members<KnotValue.Knot> knot) {
+        return new KnotValue.Knot(
+                knot.is("length", KnotValue.Knot::length, PRESENT), knot.is("share", KnotValue.Knot::share, SHARE));
     }
 }

@@ -1,7 +1,7 @@
 package bitterend.exchange;
 
-import bitterend.exchange.form.Fields;
-import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Codec;
+import bitterend.exchange.form.Members;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Written;
@@ -11,19 +11,20 @@ final class WrittenForm {
     static final String LENGTH = "finished";
     static final String TEXT = "written";
 
+    private static final Codec<FineLength> EXACT =
+            new Codec<>(LengthText::exact, LengthText::parseFine, FineLength.ZERO);
+    private static final Codec<String> TYPED =
+            new Codec<>(text -> text, text -> Written.parse(text).map(any -> text), "");
+
     private WrittenForm() {}
 
-    static JsonTree with(JsonTree tree, Written finished) {
-        tree.with(LENGTH, LengthText.exact(finished.exact()));
-        return finished.text().isEmpty() ? tree : tree.with(TEXT, finished.text());
-    }
-
     /** Files of before hold no text. */
-    static Written read(Fields fields) {
-        FineLength exact = fields.require(LENGTH, LengthText::parseFine, FineLength.ZERO);
-        Written written = fields.optional(TEXT, Written::parse, Written.worked(exact));
+    static Written written(Members<Written> members) {
+        FineLength exact = members.is(LENGTH, Written::exact, EXACT);
+        String text = members.mayBe(TEXT, Written::text, TYPED, "");
+        Written written = Written.parse(text).value().orElse(Written.worked(exact));
         if (!written.exact().equals(exact)) {
-            fields.error(TEXT, "the finished length as it was ordered");
+            members.error(TEXT, "the finished length as it was ordered");
         }
         return written;
     }

@@ -9,6 +9,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunDraw.Rest;
@@ -254,8 +255,14 @@ final class PostingTest {
                 restOfFirstRun);
         RunDraw last = new RunDraw(
                 2, mm(11_900), mm(29_500), List.of(new Cut("A/1.3", mm(11_900), mm(21_900))), mm(7_580), Rest.ON_REEL);
-        LengthBook book =
-                new LengthBook(mm(30_000), mm(20_000), mm(60), mm(500), mm(400), mm(0), mm(1_460), mm(7_580), mm(0));
+        LengthBook book = LengthBook.EMPTY
+                .with(Account.BEFORE, mm(30_000))
+                .with(Account.PIECES, mm(20_000))
+                .with(Account.CUT_LOSS, mm(60))
+                .with(Account.LEAD_TRIM, mm(500))
+                .with(Account.FLAWS, mm(400))
+                .with(Account.KEPT, mm(1_460))
+                .with(Account.LEFT, mm(7_580));
         ReelDraw draw = new ReelDraw(reel, mm(500), List.of(first, last), mm(7_580), book, Cost.ZERO);
         return new CutPlan(LocalDate.of(2026, 3, 2), List.of(draw), List.of(), book, Cost.ZERO, List.of());
     }

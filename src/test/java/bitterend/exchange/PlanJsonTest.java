@@ -15,6 +15,7 @@ import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
@@ -241,16 +242,11 @@ final class PlanJsonTest {
     }
 
     private static LengthBook book(Random random) {
-        return new LengthBook(
-                length(random),
-                length(random),
-                length(random),
-                length(random),
-                length(random),
-                length(random),
-                length(random),
-                length(random),
-                length(random));
+        LengthBook book = LengthBook.EMPTY;
+        for (Account part : Account.values()) {
+            book = book.with(part, length(random));
+        }
+        return book;
     }
 
     private static <T> T any(Random random, List<T> of) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
+import bitterend.exchange.form.Members;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.packing.proof.Holder;
@@ -43,7 +44,8 @@ final class ProofFormTest {
     void deepProof_comesBackToo() throws JsonProcessingException {
         ProofTree deep = deep(450);
         Findings findings = new Findings();
-        JsonNode json = new JsonMapper().readTree(ProofForm.tree(deep).text());
+        JsonNode json =
+                new JsonMapper().readTree(Members.tree(ProofForm::proof, deep).text());
         assertEquals(deep, read(json, findings));
         assertEquals(List.of(), findings.sorted());
     }
@@ -51,7 +53,7 @@ final class ProofFormTest {
     @Test
     void tooDeepProof_isTold() throws JsonProcessingException {
         Findings findings = new Findings();
-        read(new JsonMapper().readTree(ProofForm.tree(deep(550)).text()), findings);
+        read(new JsonMapper().readTree(Members.tree(ProofForm::proof, deep(550)).text()), findings);
         assertEquals(List.of("tree"), fields(findings));
     }
 
@@ -139,12 +141,13 @@ final class ProofFormTest {
     }
 
     private static JsonNode json() throws JsonProcessingException {
-        return new JsonMapper().readTree(ProofForm.tree(proof()).text());
+        return new JsonMapper().readTree(Members.tree(ProofForm::proof, proof()).text());
     }
 
     private static ProofTree read(JsonNode json, Findings findings) {
         InputFile file = new InputFile(
                 "plan.json", ((ObjectNode) json).put("format", "proof").toString(), "");
-        return JsonDocument.read(file, "proof", findings, ProofReader::read).orElseThrow();
+        return JsonDocument.read(file, "proof", findings, object -> Members.read(ProofForm::proof, object))
+                .orElseThrow();
     }
 }

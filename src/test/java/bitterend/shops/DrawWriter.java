@@ -5,6 +5,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
@@ -60,16 +61,16 @@ final class DrawWriter {
     }
 
     private LengthBook book(long flaws, long left) {
-        return new LengthBook(
-                reel.length(),
-                mm(inPieces),
-                mm(lost),
-                reel.contents().leadTrim(),
-                mm(flaws),
-                mm(scrap),
-                mm(kept),
-                mm(left),
-                reel.contents().innerWraps());
+        return LengthBook.EMPTY
+                .with(Account.BEFORE, reel.length())
+                .with(Account.PIECES, mm(inPieces))
+                .with(Account.CUT_LOSS, mm(lost))
+                .with(Account.LEAD_TRIM, reel.contents().leadTrim())
+                .with(Account.FLAWS, mm(flaws))
+                .with(Account.SCRAP, mm(scrap))
+                .with(Account.KEPT, mm(kept))
+                .with(Account.LEFT, mm(left))
+                .with(Account.INNER_WRAPS, reel.contents().innerWraps());
     }
 
     private void write(Run run, long behind) {

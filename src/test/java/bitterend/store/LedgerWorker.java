@@ -8,6 +8,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.stock.Event;
@@ -77,16 +78,10 @@ public final class LedgerWorker {
                 new Cut(pieces.get(1), piece, piece.times(2)),
                 new Cut(pieces.get(2), piece.times(2), piece.times(3)));
         RunDraw run = new RunDraw(1, Length.ZERO, piece.times(5), cuts, piece.times(2), RunDraw.Rest.ON_REEL);
-        LengthBook book = new LengthBook(
-                piece.times(5),
-                piece.times(3),
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                piece.times(2),
-                Length.ZERO);
+        LengthBook book = LengthBook.EMPTY
+                .with(Account.BEFORE, piece.times(5))
+                .with(Account.PIECES, piece.times(3))
+                .with(Account.LEFT, piece.times(2));
         ReelDraw draw = new ReelDraw(reel, Length.ZERO, List.of(run), piece.times(2), book, Cost.ZERO);
         return new CutPlan(DAY, List.of(draw), List.of(), book, Cost.ZERO, List.of());
     }

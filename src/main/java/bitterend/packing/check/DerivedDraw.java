@@ -4,6 +4,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.Prices;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
@@ -70,16 +71,16 @@ final class DerivedDraw {
     }
 
     LengthBook book() {
-        return new LengthBook(
-                reel.length(),
-                pieces,
-                cutLoss,
-                reel.contents().leadTrim(),
-                flaws,
-                scrap,
-                kept,
-                leftOnReel,
-                reel.contents().innerWraps());
+        return LengthBook.EMPTY
+                .with(Account.BEFORE, reel.length())
+                .with(Account.PIECES, pieces)
+                .with(Account.CUT_LOSS, cutLoss)
+                .with(Account.LEAD_TRIM, reel.contents().leadTrim())
+                .with(Account.FLAWS, flaws)
+                .with(Account.SCRAP, scrap)
+                .with(Account.KEPT, kept)
+                .with(Account.LEFT, leftOnReel)
+                .with(Account.INNER_WRAPS, reel.contents().innerWraps());
     }
 
     private DerivedRun walk(Stretch run, List<String> wanted) {

@@ -6,6 +6,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
@@ -102,48 +103,26 @@ final class ReelBook {
     }
 
     private LengthBook book(List<RunDraw> draws, Rest lastRest) {
-        LengthBook book = new LengthBook(
-                reel.length(),
-                Length.ZERO,
-                Length.ZERO,
-                zero,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO);
+        LengthBook book = LengthBook.EMPTY.with(Account.BEFORE, reel.length()).with(Account.LEAD_TRIM, zero);
         Length at = zero;
         for (RunDraw draw : draws) {
             Run run = runs.get(draw.run() - 1);
             Length pieces = draw.cuts().stream().map(Cut::length).reduce(Length.ZERO, Length::plus);
             Length loss = run.length().minus(pieces).minus(draw.left());
             boolean last = draw.run() == draws.size();
-            book = book.plus(new LengthBook(
-                    Length.ZERO,
-                    pieces,
-                    loss,
-                    Length.ZERO,
-                    run.from().minus(at),
-                    !last && draw.rest() == Rest.SCRAP ? draw.left() : Length.ZERO,
-                    !last && draw.rest() == Rest.REMNANT ? draw.left() : Length.ZERO,
-                    Length.ZERO,
-                    Length.ZERO));
+            book = book.adding(Account.PIECES, pieces)
+                    .adding(Account.CUT_LOSS, loss)
+                    .adding(Account.FLAWS, run.from().minus(at));
+            if (!last) {
+                book = book.adding(draw.rest() == Rest.SCRAP ? Account.SCRAP : Account.KEPT, draw.left());
+            }
             at = run.to();
         }
         Length behind = reel.length().minus(at);
         Length inner = Length.min(behind, reel.contents().innerWraps());
         Length rest = behind.minus(inner).plus(draws.get(draws.size() - 1).left());
-        boolean scrap = lastRest == Rest.SCRAP;
-        return book.plus(new LengthBook(
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                scrap ? rest : Length.ZERO,
-                Length.ZERO,
-                scrap ? Length.ZERO : rest,
-                inner));
+        return book.adding(lastRest == Rest.SCRAP ? Account.SCRAP : Account.LEFT, rest)
+                .adding(Account.INNER_WRAPS, inner);
     }
 
     private Length cut(Piece piece) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
@@ -112,16 +113,16 @@ final class Knife {
                 assertTrue(rope[Math.toIntExact(mm)] != Fate.PIECE, reel.id() + ": a flaw in a piece at " + mm);
             }
         }
-        return new LengthBook(
-                reel.length(),
-                booked(Fate.PIECE),
-                booked(Fate.LOSS),
-                booked(Fate.TRIM),
-                booked(Fate.FLAW),
-                booked(Fate.SCRAP),
-                booked(Fate.KEPT),
-                booked(Fate.LEFT),
-                booked(Fate.WRAPS));
+        return LengthBook.EMPTY
+                .with(Account.BEFORE, reel.length())
+                .with(Account.PIECES, booked(Fate.PIECE))
+                .with(Account.CUT_LOSS, booked(Fate.LOSS))
+                .with(Account.LEAD_TRIM, booked(Fate.TRIM))
+                .with(Account.FLAWS, booked(Fate.FLAW))
+                .with(Account.SCRAP, booked(Fate.SCRAP))
+                .with(Account.KEPT, booked(Fate.KEPT))
+                .with(Account.LEFT, booked(Fate.LEFT))
+                .with(Account.INNER_WRAPS, booked(Fate.WRAPS));
     }
 
     private Length booked(Fate fate) {

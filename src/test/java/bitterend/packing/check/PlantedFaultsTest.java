@@ -11,6 +11,7 @@ import bitterend.packing.Bound;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
@@ -354,16 +355,8 @@ final class PlantedFaultsTest {
             LengthBook book = draw.book();
             return Surgery.book(
                     draw,
-                    new LengthBook(
-                            book.before(),
-                            book.pieces(),
-                            mm(0),
-                            book.leadTrim(),
-                            book.flaws(),
-                            book.scrap().plus(book.cutLoss()),
-                            book.kept(),
-                            book.left(),
-                            book.innerWraps()));
+                    book.with(Account.CUT_LOSS, mm(0))
+                            .with(Account.SCRAP, book.scrap().plus(book.cutLoss())));
         });
     }
 
@@ -377,16 +370,7 @@ final class PlantedFaultsTest {
     }
 
     private static LengthBook lessLeft(LengthBook book) {
-        return new LengthBook(
-                book.before(),
-                book.pieces(),
-                book.cutLoss(),
-                book.leadTrim(),
-                book.flaws(),
-                book.scrap(),
-                book.kept(),
-                book.left().minus(mm(1)),
-                book.innerWraps());
+        return book.with(Account.LEFT, book.left().minus(mm(1)));
     }
 
     static Stream<Planted> reasons() {

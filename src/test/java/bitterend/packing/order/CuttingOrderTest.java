@@ -8,6 +8,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
+import bitterend.packing.LengthBook.Account;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PieceSketch;
@@ -101,16 +102,13 @@ final class CuttingOrderTest {
         assertEquals(new Length(1_450), first.left());
         assertEquals(new Length(1_650), draw.cuts().get(0).from());
         assertEquals(
-                new LengthBook(
-                        new Length(9_000),
-                        new Length(3_000),
-                        new Length(10),
-                        Length.ZERO,
-                        new Length(200),
-                        Length.ZERO,
-                        new Length(1_450),
-                        new Length(4_340),
-                        Length.ZERO),
+                LengthBook.EMPTY
+                        .with(Account.BEFORE, new Length(9_000))
+                        .with(Account.PIECES, new Length(3_000))
+                        .with(Account.CUT_LOSS, new Length(10))
+                        .with(Account.FLAWS, new Length(200))
+                        .with(Account.KEPT, new Length(1_450))
+                        .with(Account.LEFT, new Length(4_340)),
                 draw.book());
     }
 
@@ -131,16 +129,13 @@ final class CuttingOrderTest {
                 PlainShop.of(10, 1_000).reel(reel).pieces("1", 4_000, 1).problem();
         ReelDraw draw = plan(shop, allOn("A", 1, shop)).draws().get(0);
         assertEquals(
-                new LengthBook(
-                        new Length(5_000),
-                        new Length(4_000),
-                        new Length(10),
-                        new Length(300),
-                        Length.ZERO,
-                        new Length(590),
-                        Length.ZERO,
-                        Length.ZERO,
-                        new Length(100)),
+                LengthBook.EMPTY
+                        .with(Account.BEFORE, new Length(5_000))
+                        .with(Account.PIECES, new Length(4_000))
+                        .with(Account.CUT_LOSS, new Length(10))
+                        .with(Account.LEAD_TRIM, new Length(300))
+                        .with(Account.SCRAP, new Length(590))
+                        .with(Account.INNER_WRAPS, new Length(100)),
                 draw.book());
         assertEquals(RunDraw.Rest.SCRAP, draw.runs().get(0).rest());
     }
