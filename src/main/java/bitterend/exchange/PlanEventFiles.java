@@ -1,12 +1,11 @@
 package bitterend.exchange;
 
 import bitterend.exchange.form.Codec;
-import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
 import bitterend.exchange.form.JsonTree;
-import bitterend.exchange.form.Readings;
+import bitterend.exchange.form.Members;
 import bitterend.finding.Findings;
 import bitterend.measure.Parsed;
 import java.io.IOException;
@@ -24,6 +23,8 @@ import java.util.Optional;
 public final class PlanEventFiles {
     private static final String FORMAT = "bitterend/plan-event/1";
 
+    private static final Codec<Instant> MOMENT = new Codec<>(Instant::toString, PlanEventFiles::instant, Instant.EPOCH);
+
     private final Path folder;
 
     public PlanEventFiles(Path shop) {
@@ -35,23 +36,30 @@ public final class PlanEventFiles {
         List<PlanEvent> events = new ArrayList<>();
         for (int number : PlanFolder.numbered(folder)) {
             InputFile.find(folder, number + ".json", findings)
-                    .flatMap(file -> JsonDocument.read(file, FORMAT, findings, PlanEventFiles::event))
+                    .flatMap(file -> JsonDocument.read(file, FORMAT, findings, PlanEventFiles::read))
                     .flatMap(event -> event)
                     .ifPresent(events::add);
         }
         return events;
     }
 
-    private static Optional<PlanEvent> event(JsonObject object) {
-        Fields fields = object.fields();
-        PlanEvent event = new PlanEvent(
-                fields.require("at", PlanEventFiles::instant, Instant.EPOCH),
-                fields.require("who", Readings::text, "?"),
-                fields.require("what", Readings.word(PlanEvent.What.values(), Codec::word), PlanEvent.What.IN_FORCE),
-                fields.require("plan", Readings.whole(1, 999_999_999), 1),
-                fields.optional("digest", Readings::text, ""),
-                object.texts("reels"));
-        return fields.sound() ? Optional.of(event) : Optional.empty();
+    private static PlanEvent event(Members<PlanEvent> event) {
+        event.follow(any -> new JsonTree().with("format", FORMAT), "format");
+        return new PlanEvent(
+                event.is("at", PlanEvent::at, MOMENT),
+                event.is("who", PlanEvent::who, Codec.TEXT),
+                event.is(
+                        "what",
+                        PlanEvent::what,
+                        Codec.word(PlanEvent.What.values()).orElse(PlanEvent.What.IN_FORCE)),
+                event.is("plan", PlanEvent::plan, Codec.whole(1, 999_999_999)),
+                event.written("digest", PlanEvent::digest, Codec.TEXT, ""),
+                event.texts("reels", PlanEvent::reels));
+    }
+
+    private static Optional<PlanEvent> read(JsonObject object) {
+        PlanEvent event = Members.read(PlanEventFiles::event, object);
+        return object.fields().sound() ? Optional.of(event) : Optional.empty();
     }
 
     private static Parsed<Instant> instant(String text) {
@@ -64,16 +72,7 @@ public final class PlanEventFiles {
 
     /** Adds an event; whoever else does so at once gets the next number. */
     public void add(PlanEvent event) {
-        byte[] bytes = new JsonTree()
-                .with("format", FORMAT)
-                .with("at", event.at().toString())
-                .with("who", event.who())
-                .with("what", Codec.word(event.what()))
-                .with("plan", event.plan())
-                .with("digest", event.digest())
-                .with("reels", (Object) event.reels())
-                .text()
-                .getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = Members.tree(PlanEventFiles::event, event).text().getBytes(StandardCharsets.UTF_8);
         try {
             Files.createDirectories(folder);
         } catch (IOException fault) {

@@ -2,17 +2,16 @@ package bitterend.exchange;
 
 import bitterend.buying.Outcome;
 import bitterend.buying.Scenario;
-import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
 import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Members;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,6 +29,9 @@ public final class StudyJson {
     private static final String FORMAT = "bitterend/study/1";
     private static final Pattern LONG = Pattern.compile("-?[0-9]{1,17}");
 
+    private static final Codec<Cost> MILLIS = new Codec<>(Cost::millis, StudyJson::millis, Cost.ZERO);
+    private static final Codec<Integer> COUNT = Codec.whole(0, 999_999);
+
     private StudyJson() {}
 
     /** Writes a share, whole or not at all. */
@@ -45,7 +47,9 @@ public final class StudyJson {
                         .with("rope", rope)
                         .with(
                                 "scenarios",
-                                scenarios.stream().map(StudyJson::scenario).toList())));
+                                scenarios.stream()
+                                        .map(each -> Members.tree(StudyJson::scenario, each))
+                                        .toList())));
         return new JsonTree()
                 .with("format", FORMAT)
                 .with("key", part.key())
@@ -88,7 +92,7 @@ public final class StudyJson {
                 Set<Integer> known = new HashSet<>();
                 scenarios.forEach(each -> known.add(each.number()));
                 for (JsonObject each : entry.objects("scenarios")) {
-                    Scenario scenario = scenario(each);
+                    Scenario scenario = Members.read(StudyJson::scenario, each);
                     if (each.fields().sound() && !known.add(scenario.number())) {
                         findings.add(Finding.error(
                                 file.name(),
@@ -110,44 +114,25 @@ public final class StudyJson {
         }
     }
 
-    private static JsonTree scenario(Scenario scenario) {
-        return new JsonTree()
-                .with("number", scenario.number())
-                .with("useful", LengthText.exact(scenario.useful()))
-                .with(
-                        "outcomes",
-                        scenario.outcomes().stream().map(StudyJson::outcome).toList());
-    }
-
-    private static JsonTree outcome(Outcome outcome) {
-        return new JsonTree()
-                .with("cost", outcome.cost().millis())
-                .with("waste", LengthText.exact(outcome.waste()))
-                .with("coils", outcome.coils())
-                .with("reels", outcome.reels())
-                .with("avoidable", outcome.avoidable().millis());
-    }
-
-    private static Scenario scenario(JsonObject each) {
-        List<Outcome> outcomes = new ArrayList<>();
-        for (JsonObject outcome : each.objects("outcomes")) {
-            Fields fields = outcome.fields();
-            outcomes.add(new Outcome(
-                    new Cost(fields.require("cost", StudyJson::whole, 0L)),
-                    fields.require("waste", LengthText::parse, Length.ZERO),
-                    fields.require("coils", Readings.whole(0, 999_999), 0),
-                    fields.require("reels", Readings.whole(0, 999_999), 0),
-                    new Cost(fields.require("avoidable", StudyJson::whole, 0L))));
-        }
+    private static Scenario scenario(Members<Scenario> scenario) {
         return new Scenario(
-                each.fields().require("number", Readings.whole(0, 999_999_999), 0),
-                each.fields().require("useful", LengthText::parse, Length.ZERO),
-                outcomes);
+                scenario.is("number", Scenario::number, Codec.whole(0, 999_999_999)),
+                scenario.is("useful", Scenario::useful, Codec.LENGTH),
+                scenario.list("outcomes", Scenario::outcomes, StudyJson::outcome));
     }
 
-    private static Parsed<Long> whole(String text) {
+    private static Outcome outcome(Members<Outcome> outcome) {
+        return new Outcome(
+                outcome.is("cost", Outcome::cost, MILLIS),
+                outcome.is("waste", Outcome::waste, Codec.LENGTH),
+                outcome.is("coils", Outcome::coils, COUNT),
+                outcome.is("reels", Outcome::reels, COUNT),
+                outcome.is("avoidable", Outcome::avoidable, MILLIS));
+    }
+
+    private static Parsed<Cost> millis(String text) {
         return LONG.matcher(text).matches()
-                ? Parsed.of(Long.parseLong(text))
+                ? Parsed.of(new Cost(Long.parseLong(text)))
                 : Parsed.refused("a whole number of at most 17 digits");
     }
 }

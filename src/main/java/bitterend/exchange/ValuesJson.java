@@ -6,10 +6,9 @@ import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
 import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.Members;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
-import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
@@ -95,14 +94,10 @@ public final class ValuesJson {
                         .with("typed", "yes")
                         .with(
                                 "knots",
-                                value.knots().stream().map(ValuesJson::knot).toList())));
+                                value.knots().stream()
+                                        .map(knot -> Members.tree(ValueForm::knot, knot))
+                                        .toList())));
         return new JsonTree().with("format", FORMAT).with("values", list).text();
-    }
-
-    private static JsonTree knot(KnotValue.Knot knot) {
-        return new JsonTree()
-                .with("length", LengthText.exact(knot.length()))
-                .with("share", RatioText.exact(knot.share()));
     }
 
     private static String curve(JsonObject entry, Ropes ropes, Map<String, KnotValue> values) {
@@ -110,9 +105,7 @@ public final class ValuesJson {
         List<KnotValue.Knot> knots = new ArrayList<>();
         boolean sound = true;
         for (JsonObject each : entry.objects("knots")) {
-            KnotValue.Knot knot = new KnotValue.Knot(
-                    each.fields().require("length", Readings::presentLength, new Length(1)),
-                    each.fields().require("share", ValuesJson::share, Ratio.ZERO));
+            KnotValue.Knot knot = Members.read(ValueForm::knot, each);
             if (each.fields().sound() && !knots.isEmpty()) {
                 KnotValue.Knot before = knots.get(knots.size() - 1);
                 if (!knot.length().isLongerThan(before.length()) || knot.share().compareTo(before.share()) < 0) {
