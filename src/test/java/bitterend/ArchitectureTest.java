@@ -81,6 +81,14 @@ final class ArchitectureTest {
                             + "quoting quoting.sharing"),
             Map.entry("exchange.form", "finding measure"),
             Map.entry("work", FACTS + "day exchange packing packing.check"),
+            Map.entry(
+                    "work.plans",
+                    FACTS + "buying day exchange packing packing.check packing.explain packing.strategy quoting work"),
+            Map.entry("work.rack", FACTS + "day exchange packing work"),
+            Map.entry(
+                    "work.trade",
+                    FACTS + "buying day demand.calibration exchange history packing packing.strategy quoting "
+                            + "quoting.sharing work work.plans"),
             Map.entry("report.page", "finding"),
             Map.entry(
                     "report",
@@ -90,7 +98,8 @@ final class ArchitectureTest {
             Map.entry(
                     "cli",
                     FACTS + "buying day demand.calibration exchange history packing packing.check packing.explain "
-                            + "packing.strategy quoting report report.page report.sheet store work"));
+                            + "packing.strategy quoting report report.page report.sheet store work work.plans "
+                            + "work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"

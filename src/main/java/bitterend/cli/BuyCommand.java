@@ -1,17 +1,16 @@
 package bitterend.cli;
 
-import bitterend.buying.Advice;
-import bitterend.buying.Buyer;
-import bitterend.buying.Orders;
 import bitterend.buying.Share;
 import bitterend.buying.Study;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
-import bitterend.packing.Effort;
-import bitterend.packing.strategy.EffortLevel;
-import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.BuyAdvicePage;
+import bitterend.work.ShopNow;
+import bitterend.work.Watcher;
+import bitterend.work.trade.AdviseReels;
+import bitterend.work.trade.AdviseReels.Result;
+import bitterend.work.trade.StudyReels;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -40,6 +39,8 @@ import picocli.CommandLine.Option;
         },
         sortOptions = false)
 final class BuyCommand implements Callable<Integer> {
+    static final String NOTHING = "no rope to study has both an offer in offers.csv and a past in history.csv";
+
     private final Terminal terminal;
 
     @Mixin
@@ -104,46 +105,47 @@ final class BuyCommand implements Callable<Integer> {
                             "error: --pictures draws what a whole study found: add --from-history, or --merge its shares");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        if (read.get().supplies().offers().isEmpty()) {
+        if (!AdviseReels.isOffered(read.get().shop())) {
             terminal.err().println("error: there is nothing to choose from; offers.csv names no offer");
             return ExitCode.BAD_INPUT.number();
         }
         return (study ? study(read.get()) : advise(read.get())).number();
     }
 
-    private ExitCode study(Shop read) {
+    private ExitCode study(ShopNow now) {
         Optional<Study.Size> size = options.size(terminal);
         if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE;
         }
-        BuyStudy study = new BuyStudy(terminal, read, size.get(), options.ropes(), cores(), day.of(read));
-        if (share != null) {
-            return study.share(share);
+        Shop read = now.shop();
+        StudyReels verb = new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read)));
+        if (verb.isEmpty()) {
+            terminal.err().println("error: " + NOTHING);
+            return ExitCode.BAD_INPUT;
         }
-        return study.report(merge, units.figures(read), common.json, papers);
+        BuyStudy study = new BuyStudy(terminal, verb, cores());
+        return share != null ? study.share(share) : study.report(merge, read, units.figures(read), common.json, papers);
     }
 
-    private ExitCode advise(Shop read) {
-        Orders orders = new Orders(
-                read.problem(day.of(read)),
-                read.supplies().onOrder(),
-                read.supplies().offers());
+    private ExitCode advise(ShopNow now) {
+        Shop read = now.shop();
         try (Interrupt interrupt = Interrupt.listening()) {
-            Effort effort =
-                    new Effort(time, Long.MAX_VALUE, options.seed(), cores(), interrupt::isAsked, progress -> {});
-            Advice advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
+            Result.Advised advised = (Result.Advised) new AdviseReels(now)
+                    .advise(
+                            new AdviseReels.Request(day.of(read), time, options.seed(), cores()),
+                            Watcher.who(interrupt::isAsked));
             papers.files.show(
                     terminal,
                     common.json,
-                    new Answer(() -> new BuyJson(read.settings().money()).advice(advice), () -> new BuyAdvicePage(
-                                    units.figures(read))
-                            .of(read.settings().name(), orders, advice)));
-            boolean all = advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
-            return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+                    new Answer(
+                            () -> new BuyJson(read.settings().money()).advice(advised.advice()),
+                            () -> new BuyAdvicePage(units.figures(read))
+                                    .of(read.settings().name(), advised.orders(), advised.advice())));
+            return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
     }
 

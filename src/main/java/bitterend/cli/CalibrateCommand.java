@@ -1,17 +1,16 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.demand.DemandModel;
 import bitterend.demand.calibration.Calibration;
-import bitterend.demand.calibration.Effect;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.CalibratedSplices;
-import bitterend.exchange.MeasuredCsv;
-import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.report.CalibrationPage;
 import bitterend.report.FindingsPage;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.LearnTakeUp;
+import bitterend.work.trade.LearnTakeUp.Result;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -56,43 +55,39 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : calibrate(read.get())).number();
     }
 
-    private ExitCode calibrate(Shop read) {
-        MeasuredCsv.Reading measured = MeasuredCsv.read(shop.folder, read);
-        if (measured.findings().stream().anyMatch(Finding::isError)) {
-            return complain(measured.findings());
+    private ExitCode calibrate(ShopNow now) {
+        Shop read = now.shop();
+        LearnTakeUp verb = new LearnTakeUp(now);
+        Result result = verb.learn(units.figures(read).units());
+        if (result instanceof Result.NotLearned not) {
+            return complain(not.findings());
         }
-        DemandModel model =
-                new DemandModel(read.catalogue(), units.figures(read).units());
-        Calibration calibration = Calibration.of(model, measured.assemblies());
-        if (calibration.findings().stream().anyMatch(Finding::isError)) {
-            return complain(calibration.findings());
-        }
-        List<Effect> effects =
-                Effect.on(read.orders().stream().map(OrderLine::assembly).toList(), read.catalogue(), calibration);
+        Result.Learned learned = (Result.Learned) result;
+        Calibration calibration = learned.calibration();
         files.show(
                 terminal,
                 common.json,
-                new Answer(() -> AnswerJson.calibration(calibration, effects), () -> new CalibrationPage(
+                new Answer(() -> AnswerJson.calibration(calibration, learned.effects()), () -> new CalibrationPage(
                                 units.figures(read))
-                        .of(calibration.fits(), effects, read.catalogue())));
+                        .of(calibration.fits(), learned.effects(), read.catalogue())));
         if (!calibration.findings().isEmpty()) {
             terminal.err().print(FindingsPage.text(calibration.findings(), terminal.ink()));
         }
-        return write && !calibration.fits().isEmpty() ? write(calibration) : finished(calibration);
+        return write && !calibration.fits().isEmpty() ? write(verb, learned) : finished(calibration);
     }
 
     /** What could be fitted is written even when something else could not. */
-    private ExitCode write(Calibration calibration) {
-        List<Finding> findings = CalibratedSplices.write(shop.folder, calibration.fits());
+    private ExitCode write(LearnTakeUp verb, Result.Learned learned) {
+        List<Finding> findings = verb.write(learned);
         if (!findings.isEmpty()) {
             return complain(findings);
         }
         terminal.err().println("splices.json is written; as it was it is kept as " + CalibratedSplices.KEPT + ".");
-        return finished(calibration);
+        return finished(learned.calibration());
     }
 
     private static ExitCode finished(Calibration calibration) {

@@ -7,7 +7,6 @@ import bitterend.demand.Assembly;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
-import bitterend.exchange.ShopReading;
 import bitterend.finding.Finding;
 import bitterend.report.FindingsPage;
 import bitterend.report.OrderWords;
@@ -15,6 +14,9 @@ import bitterend.report.page.Block.Line.Weight;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.store.SqliteLedger;
+import bitterend.work.AskOrders;
+import bitterend.work.ShopFound;
+import bitterend.work.ShopNow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -58,16 +60,20 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ShopReading reading = shop.read();
+        ShopFound reading = shop.access().read();
         Answer answer = new Answer(() -> AnswerJson.findings(withOrders(reading)), () -> page(reading));
         Document page = files.page(common.json, answer);
         terminal.out().print(common.json ? answer.json().get() : page.text(terminal.ink()));
         files.write(terminal, page.titled("Check", "What is wrong and what is there", named(reading)));
-        return reading.shop().map(CheckCommand::code).orElse(ExitCode.BAD_INPUT).number();
+        return reading.found()
+                .map(ShopNow::shop)
+                .map(CheckCommand::code)
+                .orElse(ExitCode.BAD_INPUT)
+                .number();
     }
 
-    private static String named(ShopReading reading) {
-        return reading.shop().map(read -> read.settings().name()).orElse("");
+    private static String named(ShopFound reading) {
+        return reading.found().map(now -> now.shop().settings().name()).orElse("");
     }
 
     private static ExitCode code(Shop read) {
@@ -75,11 +81,11 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** What changed after cutting stands before what the files say. */
-    private List<Finding> withOrders(ShopReading reading) {
+    private List<Finding> withOrders(ShopFound reading) {
         List<Finding> all = new ArrayList<>();
-        reading.shop().ifPresent(read -> {
-            OrderWords words = new OrderWords(units.figures(read), shop.folder.toString());
-            words.first(OrdersNow.of(shop, read, day.of(read)))
+        reading.found().ifPresent(now -> {
+            OrderWords words = OrdersNow.words(now, units.figures(now.shop()));
+            words.first(new AskOrders(now, day.of(now.shop())).ofCuts())
                     .forEach(told -> all.add(Finding.warning(SqliteLedger.NAME, "", "", "", told)));
         });
         all.addAll(reading.findings());
@@ -87,12 +93,12 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** What changed after cutting, what is wrong, what is there. */
-    private Document page(ShopReading reading) {
-        Document top = reading.shop()
-                .map(read -> OrdersNow.top(shop, read, day.of(read), units.figures(read)))
+    private Document page(ShopFound reading) {
+        Document top = reading.found()
+                .map(now -> OrdersNow.top(now, day.of(now.shop()), units.figures(now.shop())))
                 .orElse(Document.EMPTY);
         Writing below = new Writing();
-        reading.shop().ifPresent(read -> whatIsThere(below, read));
+        reading.found().ifPresent(now -> whatIsThere(below, now.shop()));
         below.line(Weight.PLAIN, FindingsPage.summary(reading.findings()) + ".");
         Document findings = FindingsPage.of(reading.findings()).with(below.document());
         return top.blocks().isEmpty() ? findings : top.then(findings);

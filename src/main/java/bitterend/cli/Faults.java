@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.finding.CommandWord;
 import bitterend.stock.LedgerException;
+import bitterend.work.Booking;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
@@ -25,6 +26,15 @@ final class Faults {
     Faults(Terminal terminal, String shop) {
         this.terminal = terminal;
         this.shop = shop;
+    }
+
+    /** What is to be told when something was not booked, and by its kind what the command ends with. */
+    static LedgerException of(Booking.Refused refused) {
+        return switch (refused.kind()) {
+            case NOT_POSSIBLE -> new LedgerException.Refused(refused.why());
+            case CONTRADICTORY -> new LedgerException.Contradictory(refused.why());
+            case STOCK_CHANGED -> new LedgerException.StockChanged(refused.why());
+        };
     }
 
     /** A sentence whose commands can be typed as they stand: with this shop in them. */

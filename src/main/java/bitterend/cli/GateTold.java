@@ -1,30 +1,25 @@
 package bitterend.cli;
 
-import bitterend.day.SameSteps;
-import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
-import bitterend.exchange.Shop;
-import bitterend.work.Gate;
+import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.Remark;
-import bitterend.work.SamePlans;
-import bitterend.work.ShopToday;
+import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Lets a plan through the gate, and tells the reader when it does not go. */
+/** Tells the reader why a plan does not go through the gate. */
 final class GateTold {
     private final Terminal terminal;
-    private final ShopArgument at;
-    private final Plans plans;
+    private final Path folder;
 
-    GateTold(Terminal terminal, ShopArgument at, Plans plans) {
+    /** {@code folder} is the shop folder as it was typed. */
+    GateTold(Terminal terminal, Path folder) {
         this.terminal = terminal;
-        this.at = at;
-        this.plans = plans;
+        this.folder = folder;
     }
 
     /**
@@ -40,48 +35,19 @@ final class GateTold {
         }
     }
 
-    /** What the gate says, without a word to the reader. */
-    Verdict verdict(PlanFolder.Kept kept, Shop shop) {
-        String recorded = plans.digestOf(kept.document().number());
-        boolean ours = kept.file().toAbsolutePath().startsWith(at.folder.toAbsolutePath());
-        if (ours && recorded.isEmpty() && isNumbered(kept) && kept.document().facts() instanceof PlanFacts.Whole) {
-            return new Verdict.Refused(
-                    Verdict.Why.UNSOUND,
-                    List.of(kept.file() + " was never put in force here: no record says that it is plan "
-                            + kept.document().number()));
-        }
-        ShopToday today = at.today(shop, kept.document());
-        SameSteps same =
-                today.rack().map(rack -> SamePlans.of(kept, plans, rack)).orElse(SameSteps.NONE);
-        return new Gate(today, same).pass(kept, ours && isNumbered(kept) ? recorded : "");
-    }
-
-    Passage pass(PlanFolder.Kept kept, Shop shop) {
-        Verdict verdict = verdict(kept, shop);
+    /** Whether a plan may be used; the reader is told when not. */
+    Passage pass(ShopNow shop, Plans plans, PlanFolder.Kept kept) {
+        Verdict verdict = new PlanGate(shop, plans).verdict(kept);
         if (verdict instanceof Verdict.Refused refused) {
-            tell(refused);
-            return new Passage(null, List.of(), code(refused.why()));
+            return new Passage(null, List.of(), tell(refused));
         }
         return verdict instanceof Verdict.Remarked remarked
                 ? new Passage(remarked.plan(), remarked.remarks(), ExitCode.DONE)
                 : new Passage(((Verdict.Good) verdict).plan(), List.of(), ExitCode.DONE);
     }
 
-    /** A plan that a new one holds to: one whose shop has changed will do, as that is what it is for. */
-    Optional<PlanDocument> earlier(PlanFolder.Kept kept, Shop shop) {
-        Verdict verdict = verdict(kept, shop);
-        if (verdict instanceof Verdict.Refused refused && refused.why() != Verdict.Why.STALE) {
-            tell(refused);
-            return Optional.empty();
-        }
-        return Optional.of(kept.document());
-    }
-
-    private static boolean isNumbered(PlanFolder.Kept kept) {
-        return kept.document().number() > 0;
-    }
-
-    private void tell(Verdict.Refused refused) {
+    /** Tells why it does not go; what the command ends with. */
+    ExitCode tell(Verdict.Refused refused) {
         String start =
                 switch (refused.why()) {
                     case UNSOUND -> "error: the plan is not sound: ";
@@ -90,11 +56,9 @@ final class GateTold {
                 };
         refused.reasons().forEach(reason -> terminal.err().println(start + reason));
         if (refused.why() == Verdict.Why.STALE) {
-            terminal.err().println("Plan again: bitterend plan " + at.folder);
+            terminal.err().println("Plan again: bitterend plan " + folder);
+            return ExitCode.STOCK_CHANGED;
         }
-    }
-
-    private static ExitCode code(Verdict.Why why) {
-        return why == Verdict.Why.STALE ? ExitCode.STOCK_CHANGED : ExitCode.BAD_INPUT;
+        return ExitCode.BAD_INPUT;
     }
 }

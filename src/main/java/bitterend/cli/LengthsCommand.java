@@ -1,14 +1,14 @@
 package bitterend.cli;
 
-import bitterend.demand.Piece;
 import bitterend.exchange.AnswerJson;
-import bitterend.exchange.LinesLeftOut;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
-import bitterend.finding.Finding;
 import bitterend.report.LengthsPage;
 import bitterend.report.page.Document;
 import bitterend.report.sheet.PieceDrawing;
+import bitterend.work.AskLengths;
+import bitterend.work.AskLengths.Line;
+import bitterend.work.ShopNow;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,12 +53,13 @@ final class LengthsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Shop said = read.get().inWordsOf(units.figures(read.get()).units());
-        return (line == null ? list(said) : derivation(said, line)).number();
+        AskLengths ask =
+                new AskLengths(read.get(), units.figures(read.get().shop()).units());
+        return (line == null ? list(ask.all()) : derivation(ask, line)).number();
     }
 
     private ExitCode list(Shop read) {
@@ -67,20 +68,23 @@ final class LengthsCommand implements Callable<Integer> {
         return read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    private ExitCode derivation(Shop read, String wanted) {
-        List<OrderLine> found = find(read, wanted);
-        if (found.isEmpty()) {
-            List<Finding> why = LinesLeftOut.of(shop.folder, wanted, read.leftOut());
-            if (!why.isEmpty()) {
-                terminal.err().println("error: order line " + wanted + " is left out, so it has no cut length:");
-                why.forEach(finding -> terminal.err().println(finding));
-                return ExitCode.BAD_INPUT;
-            }
+    private ExitCode derivation(AskLengths ask, String wanted) {
+        Line asked = ask.line(wanted);
+        if (asked instanceof Line.LeftOut leftOut) {
+            terminal.err().println("error: order line " + wanted + " is left out, so it has no cut length:");
+            leftOut.why().forEach(finding -> terminal.err().println(finding));
+            return ExitCode.BAD_INPUT;
+        }
+        if (asked instanceof Line.Unknown unknown) {
             terminal.err()
                     .println("error: there is no order line " + wanted + "; write it as ORDER/LINE, such as "
-                            + example(read));
+                            + unknown.example());
             return ExitCode.BAD_COMMAND_LINE;
         }
+        return derivation(ask.all(), ((Line.Found) asked).parts());
+    }
+
+    private ExitCode derivation(Shop read, List<OrderLine> found) {
         files.show(
                 terminal,
                 common.json,
@@ -100,20 +104,6 @@ final class LengthsCommand implements Callable<Integer> {
                                 drawing.of(order.assembly(), order.demanded())))
                 .reduce(Document::then)
                 .orElse(Document.EMPTY);
-    }
-
-    private static List<OrderLine> find(Shop read, String wanted) {
-        return read.orders().stream()
-                .filter(order -> order.assembly().ordered().source().lineId().equals(wanted))
-                .toList();
-    }
-
-    private static String example(Shop read) {
-        return read.orders().stream()
-                .map(order -> order.assembly().ordered().source())
-                .map(Piece.Source::lineId)
-                .findFirst()
-                .orElse("1041/3");
     }
 
     private LengthsPage page(Shop read) {

@@ -17,6 +17,7 @@ import bitterend.work.MeasureFinished.Cut;
 import bitterend.work.MeasureFinished.Result;
 import bitterend.work.MeasureFinished.Said;
 import bitterend.work.PassPieces;
+import bitterend.work.ShopNow;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -140,7 +141,7 @@ final class MeasureCommand implements Callable<Integer> {
             throw new LedgerException.Contradictory(
                     "what one piece came out at is no figure of " + pieces.size() + " pieces: measure them one by one");
         }
-        Optional<Shop> read = at.read(terminal);
+        Optional<Shop> read = at.read(terminal).map(ShopNow::shop);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : tell(book(read.get(), measured), read.get())).number();
     }
 
@@ -161,7 +162,7 @@ final class MeasureCommand implements Callable<Integer> {
         if (at.at.who == null && !splicer.isBlank()) {
             at.at.who = splicer.strip();
         }
-        return at.at.writing(ledger -> new MeasureFinished(at.at.folder, read, log(ledger)).book(boxes));
+        return at.at.access().writing(ledger -> new MeasureFinished(at.at.folder, read, log(ledger)).book(boxes));
     }
 
     private FinishedLog log(Ledger ledger) {

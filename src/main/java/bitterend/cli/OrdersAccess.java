@@ -9,6 +9,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.stock.Ledger;
 import bitterend.work.Booking;
 import bitterend.work.Desk;
+import bitterend.work.ShopNow;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -23,7 +24,7 @@ final class OrdersAccess {
     StockNote note = new StockNote();
 
     /** The shop with the reels of its ledger; nothing when it has errors. */
-    Optional<Shop> read(Terminal terminal) {
+    Optional<ShopNow> read(Terminal terminal) {
         return shop().readOrComplain(terminal);
     }
 
@@ -40,12 +41,12 @@ final class OrdersAccess {
 
     /** Books something and tells what follows from it. */
     int book(Terminal terminal, BiFunction<Desk, Shop, Booking> verb) {
-        Optional<Shop> read = read(terminal);
+        Optional<Shop> read = read(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Booking booking = at.writing(
-                ledger -> verb.apply(new Desk(ledger, OrderedPieces.book(read.get()), note.caller(at)), read.get()));
+        Booking booking =
+                verb.apply(new Desk(at.access(), OrderedPieces.book(read.get()), note.caller(at)), read.get());
         return told(terminal, booking).number();
     }
 

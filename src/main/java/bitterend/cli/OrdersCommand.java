@@ -6,11 +6,13 @@ import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
+import bitterend.work.AskOrders;
 import bitterend.work.GiveSpare;
 import bitterend.work.KeepAsCut;
 import bitterend.work.MakeSpare;
 import bitterend.work.ReleaseSet;
 import bitterend.work.ReturnSpare;
+import bitterend.work.ShopNow;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -75,12 +77,13 @@ final class OrdersCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         shop.folder = folder;
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> found = shop.readOrComplain(terminal);
+        Optional<Shop> read = found.map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
         LocalDate today = day.of(read.get());
-        OrdersTold told = OrdersNow.of(shop, read.get(), today);
+        OrdersTold told = new AskOrders(found.orElseThrow(), today).status();
         OrdersPage page = new OrdersPage(new OrderWords(units.figures(read.get()), shop.folder.toString()));
         files.show(
                 terminal,

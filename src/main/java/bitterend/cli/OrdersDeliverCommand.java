@@ -7,6 +7,7 @@ import bitterend.exchange.Shop;
 import bitterend.report.PackingNotePage;
 import bitterend.work.Deliver;
 import bitterend.work.Desk;
+import bitterend.work.ShopNow;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,15 +54,15 @@ final class OrdersDeliverCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = at.read(terminal);
+        Optional<Shop> read = at.read(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
         Deliver.Request request = new Deliver.Request(order, pieces, unpassed, day.of(read.get()), at.note.text);
-        Deliver.Result result = at.at.writing(ledger -> new Deliver(
-                        new Desk(ledger, OrderedPieces.book(read.get()), at.note.caller(at.at)),
+        Deliver.Result result = new Deliver(
+                        new Desk(at.at.access(), OrderedPieces.book(read.get()), at.note.caller(at.at)),
                         read.get().catalogue())
-                .deliver(request));
+                .deliver(request);
         if (result instanceof Deliver.Result.Refused refused) {
             terminal.err().println("error: " + refused.why() + ". Nothing was booked.");
             return ExitCode.BAD_INPUT.number();

@@ -1,33 +1,33 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.day.Morning;
-import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
-import bitterend.exchange.PlanFacts;
-import bitterend.exchange.PlanFolder;
+import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
-import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.strategy.DayPlanner;
-import bitterend.packing.strategy.FullStrategy;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import bitterend.report.page.Document;
+import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
+import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
-import java.util.Map;
+import bitterend.work.Watcher;
+import bitterend.work.plans.DayQuestion;
+import bitterend.work.plans.PlanDay;
+import bitterend.work.plans.PlanSearch;
+import bitterend.work.plans.PlannedDay;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** {@code plan SHOP}: which piece off which reel, in which order, and what is left. */
 @Command(
@@ -63,8 +63,10 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private PlanOut out = new PlanOut();
 
-    @Mixin
-    private OnTheBenchOption bench = new OnTheBenchOption();
+    @Option(
+            names = "--withdraw",
+            description = "Call issued sheets back: what is issued and not cut is planned anew, too.")
+    private boolean withdraw;
 
     @Mixin
     private PageFiles files = new PageFiles();
@@ -89,25 +91,27 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal.get());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         ExitCode code = read.isEmpty() ? ExitCode.BAD_INPUT : questions.isAsked() ? ask(read.get()) : plan(read.get());
         return code.number();
     }
 
-    private ExitCode ask(Shop read) {
+    private ExitCode ask(ShopNow now) {
         Findings findings = new Findings();
-        Plans plans = shop.plans(findings);
-        Optional<PlanFolder.Kept> asked = new PlanChoice(plans).plan(questions.plan, findings);
-        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
+        Plans plans = now.at().plans(findings);
+        Optional<Kept> asked = new NamedPlan(plans).orInForce(questions.plan, findings);
+        complain(findings);
         if (asked.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        GateTold.Passage passage = new GateTold(terminal, shop, plans).pass(asked.get(), read);
-        return passage.passed().map(passed -> answered(read, passed, passage)).orElse(passage.code());
+        GateTold.Passage passage = new GateTold(terminal, shop.folder).pass(now, plans, asked.get());
+        return passage.passed().map(passed -> answered(now, passed, passage)).orElse(passage.code());
     }
 
-    private ExitCode answered(Shop read, Verdict.Passed passed, GateTold.Passage passage) {
-        String refusal = questions.refusal(passed.problem(), shop.rack());
+    private ExitCode answered(ShopNow now, Verdict.Passed passed, GateTold.Passage passage) {
+        Shop read = now.shop();
+        PlanQuestions.Asked asked = questions.asked(now, passed);
+        String refusal = questions.refusal(asked);
         if (!refusal.isEmpty()) {
             terminal.err().println("error: " + refusal);
             return ExitCode.BAD_COMMAND_LINE;
@@ -116,7 +120,6 @@ final class PlanCommand implements Callable<Integer> {
         passage.remarks().forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));
-        PlanQuestions.Asked asked = new PlanQuestions.Asked(read, passed, shop.rack(), shop.folder);
         files.show(
                 terminal,
                 common.json,
@@ -124,87 +127,63 @@ final class PlanCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private ExitCode plan(Shop read) {
+    private ExitCode plan(ShopNow now) {
         Findings findings = new Findings();
-        Optional<FullStrategy> strategy = effort.strategy(findings);
-        Plans plans = shop.plans(findings);
-        Optional<PlanFrom.Named> named = earlier.read(new PlanFrom.Reading(terminal, shop, read, plans), findings);
-        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        if (strategy.isEmpty() || named.isEmpty()) {
-            return ExitCode.BAD_INPUT;
+        Optional<PlanSearch> search = effort.search(findings);
+        Plans plans = now.at().plans(findings);
+        Kept from = named(earlier.from, plans, findings);
+        Kept keep = named(earlier.keep, plans, findings);
+        PlanDay verb = new PlanDay(now, plans);
+        PlanDay.Asked asked = verb.ask(new PlanDay.Request(day.of(now.shop()), from, keep, withdraw));
+        if (asked instanceof PlanDay.Asked.NotHeldTo not) {
+            not.refused().forEach(new GateTold(terminal, shop.folder)::tell);
         }
-        tellStale(read);
-        PackingProblem day = KeptDraws.pinned(
-                morning(read, plans, named.get().from()), named.get().keep());
-        Replan replan = new Replan(terminal, day, shop.rack());
-        PackingProblem open = replan.open(named.get().from());
-        replan.compareWith(plans);
-        GateTold gate = new GateTold(terminal, shop, plans);
-        PackingProblem held = bench.held(open, terminal, gate, plans, read, units.figures(read));
-        return plan(read, replan, held, strategy.get());
+        complain(findings);
+        boolean missing = (earlier.from != null && from == null) || (earlier.keep != null && keep == null);
+        return search.isPresent() && !missing && asked instanceof PlanDay.Asked.Ready ready
+                ? plan(now, verb, ready.question(), search.get())
+                : ExitCode.BAD_INPUT;
     }
 
-    /** Whoever wrote a curve into a file expects it to be used. */
-    private void tellStale(Shop read) {
-        Set<String> stale = read.supplies().values().learned().keySet();
-        if (!stale.isEmpty()) {
-            terminal.err()
-                    .println("values.json: the curve of " + String.join(", ", stale)
-                            + " was learned from the past once; it is stale and not used");
-        }
+    private static @Nullable Kept named(@Nullable String name, Plans plans, Findings findings) {
+        return name == null ? null : new NamedPlan(plans).read(name, findings).orElse(null);
     }
 
-    /** The day's question; coils are worth all day what an earlier plan of the day says they were in the morning. */
-    private PackingProblem morning(Shop read, Plans plans, @Nullable PlanDocument from) {
-        PackingProblem now = read.problem(day.of(read));
-        Optional<PackingProblem> earlier = from == null ? MorningPlan.inForce(plans) : MorningPlan.questionOf(from);
-        return earlier.map(before -> Morning.kept(now, before)).orElse(now);
-    }
-
-    private ExitCode plan(Shop read, Replan replan, PackingProblem problem, FullStrategy strategy) {
+    private ExitCode plan(ShopNow now, PlanDay verb, DayQuestion question, PlanSearch search) {
+        PlanTold told = new PlanTold(terminal, units.figures(now.shop()));
+        told.question(question);
         try (Interrupt interrupt = Interrupt.listening()) {
             ProgressLines progress =
-                    new ProgressLines(terminal.err(), read.settings().money(), effort.time());
-            DayPlanner.Checked checked =
-                    new DayPlanner(strategy).checked(problem, effort.effort(problem, interrupt::isAsked, progress));
-            CutPlan plan = checked.plan();
-            replan.tellChanges(problem, plan, units.figures(read));
-            ProofTold.tell(terminal, checked);
-            return keep(read, problem, plan);
+                    new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
+            PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
+            told.planned(planned);
+            return keep(now, question, planned);
         }
     }
 
-    private ExitCode keep(Shop read, PackingProblem problem, CutPlan plan) {
-        PlanDocument made = new PlanDocument(
-                0,
-                plan,
-                read.settings().money(),
-                new PlanDocument.Made(
-                        engine(), effort.seed(), effort.word(), effort.time(), read.digests(), read.leftOut()),
-                new PlanFacts.Whole(shop.mark(), movements(), problem));
-        PlanKeeping keeping = new PlanKeeping(terminal, shop, bench);
-        PlanDocument kept = out.file().map(file -> keeping.beside(made, file)).orElseGet(() -> keeping.numbered(made));
-        files.show(terminal, common.json, new Answer(() -> PlanJson.text(kept), () -> page(read, problem, kept)));
-        if (keeping.tellFaults()) {
+    private ExitCode keep(ShopNow now, DayQuestion question, PlannedDay planned) {
+        PlanKeeping keeping = new PlanKeeping(now.at());
+        PlanDocument kept = out.file()
+                .map(file -> keeping.beside(planned.plan(), file))
+                .orElseGet(() -> keeping.numbered(planned.plan(), question.calledBack()));
+        files.show(
+                terminal,
+                common.json,
+                new Answer(() -> PlanJson.text(kept), () -> page(now, question.problem(), kept)));
+        if (keeping.tellFaults(terminal)) {
             return ExitCode.BAD_INPUT;
         }
-        return plan.unplanned().isEmpty() && read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+        return planned.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    private Document page(Shop read, PackingProblem problem, PlanDocument kept) {
-        Figures figures = units.figures(read);
+    private Document page(ShopNow now, PackingProblem problem, PlanDocument kept) {
+        Figures figures = units.figures(now.shop());
         PlanView view =
-                PlanViews.of(read, problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
-        return OrdersNow.top(shop, read, kept.plan().day(), figures)
-                .then(new PlanPage(figures, terminal.tape()).of(view));
+                PlanViews.of(now.shop(), problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
+        return OrdersNow.top(now, kept.plan().day(), figures).then(new PlanPage(figures, terminal.tape()).of(view));
     }
 
-    /** How many movements each reel has had, where the shop keeps a ledger. */
-    private Map<String, Long> movements() {
-        return shop.rack().map(RackToday::movements).orElse(Map.of());
-    }
-
-    private static String engine() {
-        return "bitterend " + Version.number();
+    private void complain(Findings findings) {
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
     }
 }

@@ -2,37 +2,29 @@ package bitterend.cli;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder;
-import bitterend.exchange.PlanJson;
 import bitterend.finding.Findings;
+import bitterend.work.IssuedWork.OnTheBench;
 import bitterend.work.KeepPlan;
 import bitterend.work.KeepPlan.Outcome;
-import bitterend.work.Plans;
-import java.io.UncheckedIOException;
+import bitterend.work.ShopAccess;
+import bitterend.work.plans.PlanBeside;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Keeps a plan that was made. A plan that cannot be written is shown all the same, and the reader told what to do. */
 final class PlanKeeping {
-    private final Terminal terminal;
-    private final ShopArgument shop;
-    private final OnTheBenchOption bench;
+    private final ShopAccess shop;
     private final List<String> faults = new ArrayList<>();
 
-    PlanKeeping(Terminal terminal, ShopArgument shop, OnTheBenchOption bench) {
-        this.bench = bench;
-        this.terminal = terminal;
+    PlanKeeping(ShopAccess shop) {
         this.shop = shop;
     }
 
     /** Under the next number, and in force; as it was made when it could not be written. */
-    PlanDocument numbered(PlanDocument made) {
-        String who = Who.of(null);
-        Plans plans = shop.plans(new Findings());
-        Outcome outcome = new KeepPlan(plans, who, Clock.systemUTC()).keep(made);
+    PlanDocument numbered(PlanDocument made, List<OnTheBench> calledBack) {
+        Outcome outcome = new KeepPlan(shop.plans(new Findings()), Who.of(null), shop.clock()).keep(made, calledBack);
         if (outcome instanceof Outcome.InForce kept) {
-            bench.calledBack(plans, (plan, reels) -> plans.withdraw(plan, reels, who, Clock.systemUTC()));
             return kept.plan().document();
         }
         if (outcome instanceof Outcome.NotInForce kept) {
@@ -42,18 +34,13 @@ final class PlanKeeping {
             faults.add("The plan before it still is. When that is put right, plan again.");
             return kept.plan().document();
         }
-        Outcome.NotWritten lost = (Outcome.NotWritten) outcome;
-        notWritten(shop.folder.resolve(PlanFolder.NAME), lost.fault());
+        notWritten(shop.folder().resolve(PlanFolder.NAME), ((Outcome.NotWritten) outcome).fault());
         return made;
     }
 
     /** In a file of its own, without a number. */
     PlanDocument beside(PlanDocument made, Path file) {
-        try {
-            PlanJson.write(file, made);
-        } catch (UncheckedIOException fault) {
-            notWritten(file, fault);
-        }
+        new PlanBeside(shop.folder(), file).write(made).ifPresent(fault -> notWritten(file, fault));
         return made;
     }
 
@@ -64,7 +51,7 @@ final class PlanKeeping {
     }
 
     /** Tells what could not be written; whether there was anything to tell. */
-    boolean tellFaults() {
+    boolean tellFaults(Terminal terminal) {
         for (int i = 0; i < faults.size(); i++) {
             terminal.err().println((i == 0 ? "error: " : "") + faults.get(i));
         }

@@ -1,15 +1,11 @@
 package bitterend.cli;
 
-import bitterend.day.BegunSets;
-import bitterend.day.RackToday;
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.exchange.ExplainJson;
 import bitterend.exchange.QuoteJson;
-import bitterend.exchange.Shop;
 import bitterend.finding.CommandWord;
 import bitterend.measure.MoneyText;
-import bitterend.packing.PackingProblem;
 import bitterend.quoting.PlanShares;
 import bitterend.report.AnswerPage;
 import bitterend.report.Figures;
@@ -17,8 +13,10 @@ import bitterend.report.QuoteSharesPage;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Movement;
+import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
-import java.nio.file.Path;
+import bitterend.work.plans.AskPlan;
+import bitterend.work.plans.AskPlan.About;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,78 +48,84 @@ final class PlanQuestions {
         return explain != null || shares;
     }
 
-    /** What is wrong with the question; empty when it can be answered. */
-    String refusal(PackingProblem problem, Optional<RackToday> rack) {
-        return explain == null || cut(rack).isPresent() || Answers.knows(problem, explain)
-                ? ""
-                : "--explain: found \"" + explain + "\", expected the id of a piece such as "
-                        + Answers.anyPiece(problem) + ", or of a reel";
-    }
-
-    /** The movement that cut the piece that is asked about, when it is cut. */
-    private Optional<Movement> cut(Optional<RackToday> rack) {
-        return rack.flatMap(today ->
-                Optional.ofNullable(explain == null ? null : today.cut().get(explain)));
-    }
-
     /**
-     * What an answer is made from.
+     * What was asked, and the answer.
      *
-     * @param rack what is cut already, where the shop keeps a ledger
-     * @param folder the shop folder as it was typed
+     * @param id of the piece or reel; null where none was asked about
+     * @param about what is said of it; null where none was asked about
      */
-    record Asked(Shop read, Verdict.Passed passed, Optional<RackToday> rack, Path folder) {
-        PackingProblem problem() {
-            return passed.problem();
-        }
+    record Asked(
+            ShopNow shop,
+            Verdict.Passed passed,
+            @Nullable String id,
+            @Nullable About about,
+            Optional<List<PlanShares.OrderShare>> shares) {}
 
-        Answers answers() {
-            return new Answers(problem(), passed.plan(), read.supplies().onOrder());
-        }
+    /** Has the questions answered. */
+    Asked asked(ShopNow shop, Verdict.Passed passed) {
+        AskPlan ask = new AskPlan(shop, passed);
+        String id = explain;
+        return new Asked(
+                shop,
+                passed,
+                id,
+                id == null ? null : ask.about(id),
+                shares ? Optional.of(ask.shares()) : Optional.empty());
+    }
 
-        List<PlanShares.OrderShare> shares() {
-            return PlanShares.of(problem(), passed.plan());
-        }
+    /** What is wrong with the question; empty when it was answered. */
+    String refusal(Asked asked) {
+        return asked.about() instanceof About.Unknown unknown
+                ? "--explain: found \"" + asked.id() + "\", expected the id of a piece such as " + unknown.piece()
+                        + ", or of a reel"
+                : "";
     }
 
     /** The answer for people. */
     Document page(Asked asked, Figures figures) {
         List<Document> pages = new ArrayList<>();
-        String id = explain;
-        if (id != null) {
-            pages.add(cut(asked.rack())
-                    .map(cut -> cutAlready(cut, asked.folder()))
-                    .orElseGet(() -> asked.answers().to(id, new AnswerPage(figures))));
-            if (cut(asked.rack()).isEmpty()) {
-                pages.add(begun(asked, id));
-            }
+        if (asked.about() instanceof About.OfPiece piece) {
+            pages.add(new AnswerPage(figures).of(piece.answer()));
+            pages.add(begun(shop(asked), piece.begun()));
+        } else if (asked.about() instanceof About.OfReel reel) {
+            pages.add(new AnswerPage(figures).of(reel.answer()));
+        } else if (asked.about() instanceof About.CutAlready cut) {
+            pages.add(cutAlready(cut.cut(), shop(asked)));
         }
-        if (shares) {
-            Shop read = asked.read();
-            String day = asked.passed().plan().day().toString();
-            pages.add(new QuoteSharesPage(figures).of(read.settings().name(), day, asked.shares()));
-        }
+        asked.shares()
+                .ifPresent(found -> pages.add(new QuoteSharesPage(figures)
+                        .of(
+                                asked.shop().shop().settings().name(),
+                                asked.passed().plan().day().toString(),
+                                found)));
         return pages.stream().reduce(Document::then).orElse(Document.EMPTY);
+    }
+
+    private static String shop(Asked asked) {
+        return CommandWord.of(asked.shop().at().folder().toString());
     }
 
     /** The answer for programs. */
     String json(Asked asked) {
-        MoneyText money = asked.read().settings().money();
-        String id = explain;
-        ExplainJson json =
-                new ExplainJson(money, asked.passed().kept().document().number(), begunMates(asked, id));
-        String about = id == null
-                ? ""
-                : cut(asked.rack()).map(json::cut).orElseGet(() -> asked.answers()
-                        .to(id, json));
-        return shares ? about + new QuoteJson(money).shares(asked.shares()) : about;
+        MoneyText money = asked.shop().shop().settings().money();
+        int plan = asked.passed().number();
+        String about = "";
+        if (asked.about() instanceof About.OfPiece piece) {
+            List<CutMate> begun =
+                    piece.begun() == null ? List.of() : piece.begun().matching().begun();
+            about = new ExplainJson(money, plan, begun).text(piece.answer());
+        } else if (asked.about() instanceof About.OfReel reel) {
+            about = new ExplainJson(money, plan, List.of()).text(reel.answer());
+        } else if (asked.about() instanceof About.CutAlready cut) {
+            about = new ExplainJson(money, plan, List.of()).cut(cut.cut());
+        }
+        return about + asked.shares().map(new QuoteJson(money)::shares).orElse("");
     }
 
     /** That the set of a piece is begun by now, on what, and what a person may do where nothing matches any more. */
-    private static Document begun(Asked asked, String id) {
-        String shop = CommandWord.of(asked.folder().toString());
+    private static Document begun(String shop, @Nullable Piece piece) {
         Writing page = new Writing();
-        bound(asked, id).ifPresent(piece -> {
+        if (piece != null) {
             String set = piece.matching().set();
             List<CutMate> cut = piece.matching().begun();
             boolean toTheReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
@@ -134,31 +138,15 @@ final class PlanQuestions {
                     + CommandWord.of(set) + " lets the rest go on off other rope, bitterend orders again "
                     + shop
                     + " " + CommandWord.of(set) + " has all of it made again.");
-        });
+        }
         return page.document();
     }
 
-    private static List<CutMate> begunMates(Asked asked, @Nullable String id) {
-        return id == null
-                ? List.of()
-                : bound(asked, id).map(piece -> piece.matching().begun()).orElse(List.of());
-    }
-
-    /** A piece whose set is begun by now, bound to what is cut of it. */
-    private static Optional<Piece> bound(Asked asked, String id) {
-        return asked.rack().flatMap(rack -> asked.read().pieces().stream()
-                .filter(piece -> piece.id().equals(id))
-                .map(piece -> new BegunSets(asked.read().pieces(), rack).bound(piece))
-                .filter(piece -> !piece.matching().begun().isEmpty())
-                .findFirst());
-    }
-
-    private static Document cutAlready(Movement cut, Path folder) {
+    private static Document cutAlready(Movement cut, String shop) {
         String piece = cut.entry().origin().piece();
         Writing page = new Writing();
         page.title("Piece " + piece + ": cut already, off reel " + cut.entry().reel() + ", by " + cut.who() + ".");
-        page.paragraph("How it came to be: bitterend stock trace " + CommandWord.of(folder.toString()) + " "
-                + CommandWord.of(piece));
+        page.paragraph("How it came to be: bitterend stock trace " + shop + " " + CommandWord.of(piece));
         return page.document();
     }
 }

@@ -4,6 +4,7 @@ import bitterend.finding.CommandWord;
 import bitterend.packing.Cut;
 import bitterend.packing.Words;
 import bitterend.work.Remark;
+import bitterend.work.plans.PostedPart;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -52,9 +53,13 @@ final class PostingAdvice {
         Set<String> free = new TreeSet<>(part.reels());
         bars.forEach(bar -> free.remove(bar.reel()));
         if (!free.isEmpty()) {
-            say("Nothing has changed of " + PostedPart.told(free) + ": name " + (free.size() == 1 ? "it" : "them")
+            say("Nothing has changed of " + told(free) + ": name " + (free.size() == 1 ? "it" : "them")
                     + " with --reel and --plan " + part.number() + ".");
         }
+    }
+
+    static String told(Set<String> reels) {
+        return (reels.size() == 1 ? "reel " : "reels ") + String.join(", ", reels);
     }
 
     private void ofPieces(Set<String> pieces) {

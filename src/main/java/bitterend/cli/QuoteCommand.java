@@ -1,25 +1,20 @@
 package bitterend.cli;
 
-import bitterend.day.OpenWork;
-import bitterend.day.RackToday;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
-import bitterend.exchange.QuoteShop;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
-import bitterend.packing.Effort;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.Quote;
-import bitterend.quoting.QuoteBasis;
 import bitterend.quoting.QuoteRequest;
-import bitterend.quoting.Quoter;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
 import bitterend.report.page.Document;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.PriceRequest;
+import bitterend.work.trade.PriceRequest.Result;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -102,23 +97,24 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         shop.folder = folder;
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get())).number();
     }
 
-    private ExitCode price(Shop read) {
+    private ExitCode price(ShopNow now) {
+        Shop read = now.shop();
         LocalDate today = day.of(read);
         if (file == null) {
             List<Finding> leftOut = read.leftOut();
             return booked(read, today)
-                    .map(each -> price(read, each, today, leftOut))
+                    .map(each -> price(now, each, today, leftOut))
                     .orElse(ExitCode.BAD_INPUT);
         }
         QuoteRequestReading reading = QuoteRequestFile.read(file, shop.folder, read, today);
         complain(reading.findings());
         List<Finding> leftOut =
                 reading.findings().stream().filter(Finding::leavesOut).toList();
-        return reading.request().map(each -> price(read, each, today, leftOut)).orElse(ExitCode.BAD_INPUT);
+        return reading.request().map(each -> price(now, each, today, leftOut)).orElse(ExitCode.BAD_INPUT);
     }
 
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
@@ -130,21 +126,13 @@ final class QuoteCommand implements Callable<Integer> {
         return found;
     }
 
-    private ExitCode price(Shop read, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
-        PackingProblem open = new OpenWork(read.problem(today), shop.rack().orElse(RackToday.NONE)).fresh();
-        QuoteBasis basis = QuoteShop.basis(read, open);
-        Quoter quoter = new Quoter(
-                read.settings().quote(),
-                basis,
-                FullStrategy.patternsAlone(),
-                Effort.of(time),
-                Effort.of(time.dividedBy(10)));
-        List<Finding> problems = quoter.problems(request);
-        if (!problems.isEmpty()) {
-            complain(problems);
+    private ExitCode price(ShopNow now, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
+        Result result = new PriceRequest(now).price(request, today, time);
+        if (result instanceof Result.NotPriced not) {
+            complain(not.problems());
             return ExitCode.BAD_INPUT;
         }
-        show(read, quoter.quote(request), leftOut);
+        show(now.shop(), ((Result.Priced) result).quote(), leftOut);
         return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 

@@ -1,25 +1,19 @@
 package bitterend.cli;
 
-import bitterend.catalogue.Rope;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteReader;
 import bitterend.exchange.Shop;
-import bitterend.measure.UnitPrice;
 import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuotedWork;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteComparePage;
-import bitterend.stock.Ledger;
-import bitterend.stock.Movement;
-import bitterend.stock.Standing;
-import bitterend.store.SqliteLedger;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.CompareQuote;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,11 +61,12 @@ final class QuoteCompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = shop.readFiles(terminal);
+        Optional<ShopNow> read = shop.readFiles(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : compare(read.get())).number();
     }
 
-    private ExitCode compare(Shop read) {
+    private ExitCode compare(ShopNow now) {
+        Shop read = now.shop();
         QuoteReader reader = new QuoteReader(read.settings().money());
         Optional<QuotedWork> work = reader.read(file);
         if (work.isEmpty()) {
@@ -79,9 +74,7 @@ final class QuoteCompareCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         String number = order == null ? work.get().request() : order;
-        Map<String, UnitPrice> prices =
-                read.catalogue().ropes().stream().collect(Collectors.toMap(Rope::id, Rope::price));
-        List<QuoteComparison.Row> rows = new QuoteComparison(number, posted(), prices).rows(work.get());
+        List<QuoteComparison.Row> rows = new CompareQuote(now).rows(work.get(), number);
         String request = work.get().request();
         files.show(
                 terminal,
@@ -90,11 +83,5 @@ final class QuoteCompareCommand implements Callable<Integer> {
                         () -> new QuoteJson(read.settings().money()).comparison(request, number, rows),
                         () -> new QuoteComparePage(units.figures(read)).of(request, number, rows)));
         return ExitCode.DONE;
-    }
-
-    private List<Movement> posted() {
-        try (Ledger ledger = SqliteLedger.openToRead(shop.folder)) {
-            return ledger.read(stock -> Standing.movements(stock.movements()));
-        }
     }
 }

@@ -2,13 +2,11 @@ package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.MeasuredRows;
-import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
-import bitterend.exchange.Shop;
+import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Findings;
 import bitterend.measure.Sentence;
-import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanMark;
@@ -22,9 +20,13 @@ import bitterend.report.sheet.SheetMaker;
 import bitterend.report.sheet.SheetPage;
 import bitterend.report.sheet.SheetPdf;
 import bitterend.report.sheet.TagPage;
+import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
-import bitterend.work.Remark;
+import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.plans.PrintSheets;
+import bitterend.work.plans.PrintSheets.Result;
+import bitterend.work.plans.PrintSheets.Sheets;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -114,57 +116,58 @@ final class SheetCommand implements Callable<Integer> {
         ShopArgument at = new ShopArgument();
         at.folder = shop != null ? shop : inShop ? plan : beside(plan);
         Findings findings = new Findings();
-        Plans plans = at.plans(findings);
-        Optional<PlanFolder.Kept> kept =
-                inShop ? new PlanChoice(plans).plan(number, findings) : PlanFolder.read(plan, findings);
+        Plans plans = at.access().plans(findings);
+        Optional<Kept> kept =
+                inShop ? new NamedPlan(plans).orInForce(number, findings) : PlanFolder.read(plan, findings);
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        Optional<Shop> read = kept.isEmpty() ? Optional.empty() : at.readOrComplain(terminal);
-        if (kept.isEmpty() || read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
-        }
-        GateTold.Passage passage = new GateTold(terminal, at, plans).pass(kept.get(), read.get());
-        return passage.passed()
-                .map(passed -> printed(at, read.get(), plans, passed, passage.remarks()))
-                .orElse(passage.code())
-                .number();
+        Optional<ShopNow> read = kept.isEmpty() ? Optional.empty() : at.readOrComplain(terminal);
+        return (kept.isEmpty() || read.isEmpty() ? ExitCode.BAD_INPUT : print(read.get(), plans, kept.get())).number();
     }
 
     private static Path beside(Path file) {
         return Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
     }
 
-    private ExitCode printed(ShopArgument at, Shop read, Plans plans, Verdict.Passed passed, List<Remark> remarks) {
-        if (issuing.isAsked()) {
-            ExitCode code = issuing.issue(terminal, plans, passed, remarks);
-            if (code != ExitCode.DONE) {
-                return code;
-            }
+    private ExitCode print(ShopNow now, Plans plans, Kept kept) {
+        Figures figures = units.figures(now.shop());
+        Result result =
+                new PrintSheets(now, plans).print(new PrintSheets.Request(kept, issuing.issuer(), figures.units()));
+        if (result instanceof Result.NotLetThrough refused) {
+            return new GateTold(terminal, now.at().folder()).tell(refused.why());
         }
-        boolean preview =
-                passed.number() == 0 || plans.issuedReels(passed.number()).isEmpty();
-        PlanMark mark = new PlanMark(
-                passed.number(),
-                preview,
-                Stream.concat(
-                                OrdersNow.sentences(at, read, passed.plan().day(), units.figures(read)).stream()
-                                        .map(told -> new PlanMark.Change("", Sentence.of(told))),
-                                remarks.stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence())))
-                        .toList());
-        write(at, read, passed, mark);
+        if (result instanceof Result.NotIssued not) {
+            not.reasons().forEach(reason -> terminal.err().println("error: " + reason));
+            terminal.err().println("Nothing was issued.");
+            return ExitCode.STOCK_CHANGED;
+        }
+        Sheets sheets = ((Result.Printed) result).sheets();
+        sheets.issued().ifPresent(issued -> terminal.err().println(SheetIssuing.told(issued)));
+        write(now, sheets, figures);
         return ExitCode.DONE;
     }
 
+    private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures) {
+        Stream<PlanMark.Change> ofOrders = OrdersNow.words(now, figures).first(sheets.orders()).stream()
+                .map(told -> new PlanMark.Change("", Sentence.of(told)));
+        Stream<PlanMark.Change> since =
+                sheets.remarks().stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
+        return new PlanMark(
+                sheets.plan().number(),
+                sheets.preview(),
+                Stream.concat(ofOrders, since).toList());
+    }
+
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */
-    private void write(ShopArgument at, Shop read, Verdict.Passed passed, PlanMark mark) {
+    private void write(ShopNow now, Sheets sheets, Figures figures) {
         Path folder = Files.isDirectory(plan) ? plan : beside(plan);
-        Figures figures = units.figures(read);
-        PlanView view = PlanViews.of(read, passed.problem(), passed.plan(), figures.units())
-                .marked(mark);
-        List<CardWork> work = cardWork(
-                read.inWordsOf(figures.units()),
-                passed.problem(),
-                MeasuredRows.words(shop != null ? shop : folder, figures::written));
-        String made = MadeWords.of(passed.kept().document(), ledgerNow(at.folder));
+        Verdict.Passed passed = sheets.plan();
+        PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
+                .marked(mark(now, sheets, figures));
+        Map<String, String> measured = MeasuredRows.words(shop != null ? shop : folder, figures::written);
+        List<CardWork> work = sheets.lines().stream()
+                .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
+                .toList();
+        String made = MadeWords.of(passed.kept().document(), sheets.ledger());
         if (csv) {
             tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
         }
@@ -183,19 +186,6 @@ final class SheetCommand implements Callable<Integer> {
                 tell(folder.resolve("sheet.html"), bytes(page.html(sheet)));
             }
         }
-    }
-
-    /** Read anew: issuing may just have been written down. */
-    private static PlanFacts.LedgerMark ledgerNow(Path folder) {
-        ShopArgument now = new ShopArgument();
-        now.folder = folder;
-        return now.mark();
-    }
-
-    private static List<CardWork> cardWork(Shop read, PackingProblem problem, Map<String, String> measured) {
-        return OrderedWork.asPlanned(read, problem).stream()
-                .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
-                .toList();
     }
 
     private static byte[] bytes(String html) {

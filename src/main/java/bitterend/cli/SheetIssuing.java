@@ -3,11 +3,6 @@ package bitterend.cli;
 import bitterend.exchange.PlanEvent;
 import bitterend.work.IssuePlan;
 import bitterend.work.IssuePlan.Outcome;
-import bitterend.work.Plans;
-import bitterend.work.Remark;
-import bitterend.work.Verdict;
-import java.time.Clock;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -22,21 +17,18 @@ final class SheetIssuing {
             description = "Who issues it. Default: the name you are logged in as.")
     private @Nullable String who;
 
-    boolean isAsked() {
-        return issue;
+    /** Who issues the plan; null where that is not asked. */
+    @Nullable
+    String issuer() {
+        return issue ? Who.of(who) : null;
     }
 
-    ExitCode issue(Terminal terminal, Plans plans, Verdict.Passed passed, List<Remark> remarks) {
-        Outcome outcome = new IssuePlan(plans, Who.of(who), Clock.systemUTC()).issue(passed, remarks);
-        if (outcome instanceof Outcome.Refused refused) {
-            refused.reasons().forEach(reason -> terminal.err().println("error: " + reason));
-            terminal.err().println("Nothing was issued.");
-            return ExitCode.STOCK_CHANGED;
-        }
+    /** That it is issued, now or before. */
+    static String told(IssuePlan.Outcome issued) {
+        boolean before = issued instanceof Outcome.Already;
         PlanEvent event =
-                outcome instanceof Outcome.Already already ? already.event() : ((Outcome.Issued) outcome).event();
-        String again = outcome instanceof Outcome.Already ? " already" : "";
-        terminal.err().println("plan " + event.plan() + " is issued" + again + ": " + event.at() + ", " + event.who());
-        return ExitCode.DONE;
+                issued instanceof Outcome.Already already ? already.event() : ((Outcome.Issued) issued).event();
+        return "plan " + event.plan() + " is issued" + (before ? " already" : "") + ": " + event.at() + ", "
+                + event.who();
     }
 }

@@ -4,16 +4,16 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Settings;
 import bitterend.exchange.ShopFolder;
 import bitterend.exchange.StockJson;
-import bitterend.finding.LookAlike;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
 import bitterend.report.StockPage;
 import bitterend.report.page.Document;
-import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
-import bitterend.store.SqliteLedger;
+import bitterend.work.Booking;
+import bitterend.work.ShopAccess;
+import bitterend.work.rack.RackDesk;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -43,16 +43,18 @@ final class StockAccess {
     @Mixin
     CommonOptions common = new CommonOptions();
 
-    <T> T reading(Function<Ledger, T> work) {
-        try (Ledger ledger = SqliteLedger.openToRead(folder)) {
-            return work.apply(ledger);
-        }
+    /** The way to the shop. */
+    ShopAccess access() {
+        return ShopArgument.access(folder);
     }
 
-    <T> T writing(Function<Ledger, T> work) {
-        try (Ledger ledger = SqliteLedger.open(folder, clock())) {
-            return work.apply(ledger);
-        }
+    <T> T reading(Function<Ledger, T> work) {
+        return access().reading(work);
+    }
+
+    /** Where deeds at the rack are booked. */
+    RackDesk desk(StockNote note) {
+        return new RackDesk(access(), note.caller(this), note.text);
     }
 
     Clock clock() {
@@ -60,7 +62,7 @@ final class StockAccess {
     }
 
     String who() {
-        return who == null || who.isBlank() ? System.getProperty("user.name", "unknown") : who.strip();
+        return Who.of(who);
     }
 
     /** Pages in the units of the shop where its settings can be read, else metric. */
@@ -69,28 +71,25 @@ final class StockAccess {
         return new StockPage(new Figures(system, MoneyText.NO_CURRENCY), ZoneId.systemDefault());
     }
 
-    /** Warns of a new id that looks like one that is there. */
-    void warnOfLookAlikes(Terminal terminal, String id) {
-        LookAlike met = new LookAlike();
-        reading(ledger -> ledger.read(Ledger.Stock::holdings)).forEach(holding -> met.before(holding.id()));
-        String other = met.before(id);
-        if (!other.isEmpty()) {
-            terminal.err().println("warning: '" + id + "' looks like '" + other + "', which is another reel");
-        }
+    /** Warns, as of a new id that looks like one that is there. */
+    static void warn(Terminal terminal, String warning) {
+        terminal.err().println("warning: " + warning);
     }
 
-    /** Warns of a lot that looks like another lot of the same rope: a matched set would take them for two. */
-    void warnOfLookAlikeLot(Terminal terminal, String rope, String lot) {
-        LookAlike met = new LookAlike();
-        reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
-                .map(Holding::reel)
-                .filter(reel -> reel.rope().equals(rope))
-                .forEach(reel -> met.before(reel.lot()));
-        String other = met.before(lot);
-        if (!other.isEmpty()) {
-            terminal.err()
-                    .println("warning: lot '" + lot + "' looks like '" + other + "', which is another lot of " + rope);
+    /** Prints what was booked, and what follows from it; what was refused goes to {@link Faults}. */
+    int booked(Terminal terminal, Booking booking) {
+        Booking.Booked booked = done(booking);
+        int code = booked(terminal, booked.event().movements());
+        booked.told().forEach(line -> say(terminal, line + "\n"));
+        return code;
+    }
+
+    /** What was booked; what was refused goes to {@link Faults}. */
+    static Booking.Booked done(Booking booking) {
+        if (booking instanceof Booking.Refused refused) {
+            throw Faults.of(refused);
         }
+        return (Booking.Booked) booking;
     }
 
     /** Prints movements as they were booked. */

@@ -1,18 +1,12 @@
 package bitterend.cli;
 
-import bitterend.exchange.Shop;
-import bitterend.stock.Event;
-import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
-import bitterend.stock.Rack;
-import bitterend.stock.Reel;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.CorrectReel;
+import bitterend.work.rack.LookAlikes;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -82,8 +76,6 @@ final class StockCorrectCommand implements Callable<Integer> {
     @Mixin
     private StockNote note = new StockNote();
 
-    private final List<String> changes = new ArrayList<>();
-
     StockCorrectCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -103,69 +95,26 @@ final class StockCorrectCommand implements Callable<Integer> {
                     "say what is to be corrected: --rope, --lot, --certificate, --certificate-number, --use-by or"
                             + " --no-use-by, --received, --reel-note");
         }
-        if (rope != null && !isInTheCatalogue(rope)) {
-            return ExitCode.BAD_INPUT.number();
+        if (rope != null) {
+            ShopArgument shop = new ShopArgument();
+            shop.folder = at.folder;
+            Optional<ShopNow> read = shop.readFiles(terminal);
+            if (read.isEmpty()) {
+                return ExitCode.BAD_INPUT.number();
+            }
+            CorrectReel.unknownRope(rope, read.get().shop()).ifPresent(why -> {
+                throw Faults.of(why);
+            });
         }
         if (lot != null) {
-            String typed = lot;
-            at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
-                    .filter(holding -> holding.id().equals(reel))
-                    .forEach(holding ->
-                            at.warnOfLookAlikeLot(terminal, holding.reel().rope(), typed));
+            new LookAlikes(at.access()).lotOf(reel, lot).ifPresent(warning -> StockAccess.warn(terminal, warning));
         }
-        UnaryOperator<Reel> correction = this::corrected;
-        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))
-                .correct(
-                        reel,
-                        correction,
-                        () -> String.join("; ", changes) + (note.text.isEmpty() ? "" : ": " + note.text)));
-        return at.booked(terminal, event.movements());
+        return at.booked(terminal, new CorrectReel(at.desk(note)).correct(reel, correction()));
     }
 
-    private boolean isInTheCatalogue(String id) {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        Optional<Shop> read = shop.readFiles(terminal);
-        if (read.isPresent() && read.get().catalogue().findRope(id).isEmpty()) {
-            throw new LedgerException.Refused("there is no rope " + id + " in ropes.json");
-        }
-        return read.isPresent();
-    }
-
-    private Reel corrected(Reel old) {
-        Reel.Papers papers = old.papers();
+    private CorrectReel.Correction correction() {
         LocalDate lastDay = noUseBy ? LocalDate.MAX : useBy;
-        return new Reel(
-                        old.id(),
-                        changed("rope", old.rope(), rope),
-                        changed("lot", old.lot(), lot),
-                        old.contents(),
-                        old.flaws(),
-                        new Reel.Papers(
-                                changed("certificate", papers.certificate(), certificate),
-                                changed("certificate number", papers.number(), number),
-                                changed("use by", papers.useBy(), lastDay),
-                                changed("received", papers.received(), received)),
-                        old.custody(),
-                        old.full(),
-                        old.where())
-                .withWhere(new Reel.Where(
-                        old.where().place(),
-                        old.where().mass(),
-                        old.where().draw(),
-                        changed("note", old.where().note(), reelNote)));
-    }
-
-    private <T> T changed(String name, T old, @Nullable T other) {
-        if (other == null || other.equals(old)) {
-            return old;
-        }
-        changes.add(name + " " + word(old) + " -> " + word(other));
-        return other;
-    }
-
-    private static String word(Object value) {
-        boolean none = value.equals(LocalDate.MAX) || value.equals(LocalDate.MIN) || value.equals("");
-        return none ? "none" : value.toString();
+        return new CorrectReel.Correction(
+                rope, lot, new CorrectReel.Papers(certificate, number, lastDay, received), reelNote);
     }
 }

@@ -1,27 +1,13 @@
 package bitterend.cli;
 
-import bitterend.catalogue.Rope;
-import bitterend.day.BenchCut;
-import bitterend.day.OpenWork;
-import bitterend.day.RackToday;
-import bitterend.demand.Piece;
-import bitterend.exchange.OrderedPieces;
-import bitterend.exchange.Shop;
-import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
-import bitterend.packing.Eligibility;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.Words;
 import bitterend.stock.Event;
-import bitterend.stock.Holding;
-import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
-import bitterend.stock.Ordered;
-import bitterend.stock.Rack;
-import bitterend.stock.Reel;
-import java.time.LocalDate;
+import bitterend.work.Booking;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.CutOffPlan;
+import bitterend.work.rack.CutOffPlan.Use;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -97,77 +83,29 @@ final class StockCutCommand implements Callable<Integer> {
         if (asked != 1) {
             throw new Contradictory("say what the cut is: --for NAME, --piece PIECE, --spare NAME or --sample WHY");
         }
-        Stream.of(customer, piece, spare, sample)
-                .filter(said -> said != null && said.isBlank())
-                .findFirst()
-                .ifPresent(blank -> {
-                    throw new Contradictory(
-                            "say in words whom or what it is cut for; nothing stands behind the option");
-                });
+        Use use = use();
         ShopArgument argument = new ShopArgument();
         argument.folder = at.folder;
-        Optional<Shop> read = argument.readOrComplain(terminal);
+        Optional<ShopNow> read = argument.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Shop shop = read.get();
-        Reel off = shop.reels().stream()
-                .filter(each -> each.id().equals(reel))
-                .findFirst()
-                .orElseThrow(() ->
-                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
-        checkUseBy(off, day.of(shop));
-        Rope rope = shop.catalogue().rope(off.rope());
-        BenchCut.Cut cut = new BenchCut.Cut(reel, length, rope.cutting().loss(), sure);
-        Event event = at.writing(ledger -> {
-            BenchCut bench = new BenchCut(ledger, note.caller(at));
-            if (customer != null) {
-                return bench.sold(cut, customer);
-            }
-            if (spare != null) {
-                return bench.spare(cut, spare);
-            }
-            return sample != null
-                    ? bench.sample(cut, sample)
-                    : bench.piece(cut, "" + piece, stock -> wanted(shop, stock));
-        });
-        int code = at.booked(terminal, event.movements());
-        tellShort(event);
+        Booking booking = new CutOffPlan(at.desk(note), read.get())
+                .cut(new CutOffPlan.Request(
+                        reel, length, use, sure, day.of(read.get().shop())));
+        int code = at.booked(terminal, booking);
+        tellShort(StockAccess.done(booking).event());
         return code;
     }
 
-    /** Rope past its last day goes over the counter only with a word: whoever buys it cannot know. */
-    private void checkUseBy(Reel off, LocalDate today) {
-        if (customer != null && !sure) {
-            Rack.pastItsLastDay(off, today).ifPresent(why -> {
-                throw new Contradictory(why);
-            });
+    private Use use() {
+        if (customer != null) {
+            return new Use.SoldTo(customer);
         }
-    }
-
-    /** What is wanted, where the rules let the piece come off this reel by what the ledger says at that moment. */
-    private BenchCut.Wanted wanted(Shop shop, Ledger.Stock stock) {
-        PackingProblem open = new OpenWork(shop.problem(day.of(shop)), RackToday.of(stock)).fresh();
-        Piece wanted = open.pieces().stream()
-                .filter(each -> each.id().equals(piece))
-                .findFirst()
-                .orElseThrow(() -> new LedgerException.Refused("no order asks for a piece " + piece + asSpare()));
-        Reel off = stock.findHolding(reel)
-                .map(Holding::reel)
-                .orElseThrow(() ->
-                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
-        new Eligibility(open).against(wanted, off).ifPresent(reason -> {
-            throw new LedgerException.Refused("piece " + piece + " may not come off reel " + off.id() + ": "
-                    + reason.sentence().exact() + asSpare());
-        });
-        return new BenchCut.Wanted(
-                OrderedPieces.of(shop).getOrDefault(wanted.id(), Ordered.NONE),
-                wanted.lengthOn(off.rope()).orElseThrow());
-    }
-
-    private String asSpare() {
-        return "\n  if it was cut all the same it is a spare piece: bitterend stock cut SHOP " + CommandWord.of(reel)
-                + " " + CommandWord.of(Words.of(length)) + " --spare " + CommandWord.of("" + piece);
+        if (piece != null) {
+            return new Use.OrderedPiece(piece);
+        }
+        return spare != null ? new Use.Spare(spare) : new Use.Sample("" + sample);
     }
 
     private void tellShort(Event event) {

@@ -10,10 +10,11 @@ import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
-import bitterend.stock.Movement;
 import bitterend.stock.Reel;
 import bitterend.store.LedgerRestore;
 import bitterend.store.SqliteLedger;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.BeginLedger;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -38,21 +39,13 @@ abstract class StockFiles {
     int open(@Mixin StockAccess at) {
         ShopArgument shop = new ShopArgument();
         shop.folder = at.folder;
-        Optional<Shop> read = shop.readFiles(terminal);
+        Optional<Shop> read = shop.readFiles(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        List<Reel> reels = read.get().reels();
-        Event.Act begun = Event.Act.of(Event.Kind.OPENED, at.who(), "").with("reels", "" + reels.size());
-        SqliteLedger.create(
-                at.folder,
-                at.clock(),
-                begun,
-                books -> reels.forEach(reel -> books.append(
-                        new Movement.Entry(Movement.Kind.RECEIVED, reel, "on the rack when the ledger was begun"))));
-        Path file = at.folder.resolve(SqliteLedger.NAME);
-        String told = file + " holds " + reels.size() + " reels now; reels.csv is no longer read.\n";
-        Head head = at.reading(ledger -> ledger.read(Ledger.Stock::head));
+        Head head = new BeginLedger(shop.access()).begin(read.get(), at.who());
+        Path file = at.folder.resolve(shop.access().ledger().name());
+        String told = file + " holds " + read.get().reels().size() + " reels now; reels.csv is no longer read.\n";
         terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);
         return ExitCode.DONE.number();
     }

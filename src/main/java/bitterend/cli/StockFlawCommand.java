@@ -1,7 +1,7 @@
 package bitterend.cli;
 
-import bitterend.stock.Event;
-import bitterend.stock.Rack;
+import bitterend.work.rack.RackWork;
+import bitterend.work.rack.WorkReel;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,7 +38,6 @@ final class StockFlawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).addFlaws(reel, flaw.list(), note.text));
-        return at.booked(terminal, event.movements());
+        return at.booked(terminal, new WorkReel(at.desk(note)).book(new RackWork.AddFlaws(reel, flaw.list())));
     }
 }

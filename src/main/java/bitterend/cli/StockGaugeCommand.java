@@ -1,22 +1,22 @@
 package bitterend.cli;
 
-import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
-import bitterend.exchange.StockText;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
-import bitterend.measure.Ratio;
-import bitterend.measure.RatioText;
 import bitterend.report.Figures;
-import bitterend.stock.Event;
-import bitterend.stock.Fills;
 import bitterend.stock.Gauge;
-import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException.Refused;
-import bitterend.stock.Rack;
-import bitterend.stock.Reel;
+import bitterend.stock.LedgerException;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.GaugeReel;
+import bitterend.work.rack.GaugeReel.By;
+import bitterend.work.rack.GaugeReel.BySize;
+import bitterend.work.rack.GaugeReel.ByWeight;
+import bitterend.work.rack.GaugeReel.Estimate;
+import bitterend.work.rack.GaugeReel.OfSize;
+import bitterend.work.rack.GaugeReel.OfWeight;
+import bitterend.work.rack.GaugeReel.Result;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -43,9 +43,6 @@ import picocli.CommandLine.Parameters;
         },
         sortOptions = false)
 final class StockGaugeCommand implements Callable<Integer> {
-    /** So many times what the ledger has needs a word. */
-    private static final int FAR_MORE = 3;
-
     private final Terminal terminal;
 
     @Mixin
@@ -108,148 +105,90 @@ final class StockGaugeCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /**
-     * A figure that may be booked.
-     *
-     * @param text how it is told to a person
-     * @param exact the same for a program
-     */
-    private record Estimate(Length length, Length certain, Reel.Known how, String text, Map<String, String> exact) {}
-
     @Override
     public Integer call() {
         ShopArgument shop = new ShopArgument();
         shop.folder = at.folder;
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<Shop> read = shop.readOrComplain(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Reel gauged = gauged(read.get());
-        Rope rope = read.get().catalogue().rope(gauged.rope());
         Figures figures = at.units.figures(read.get());
-        Estimate estimate = gross != null && tare != null ? byWeight(rope, figures) : bySize(rope, figures);
-        checkBelievable(estimate, gauged, figures);
+        Result result = new GaugeReel(at.desk(note), read.get()).gauge(new GaugeReel.Request(reel, by(), book, sure));
+        if (result instanceof Result.Unbelieved much) {
+            throw new LedgerException.Refused(unbelieved(much, figures));
+        }
+        if (result instanceof Result.NotGauged not) {
+            not.found().ifPresent(estimate -> told(estimate, figures));
+            throw Faults.of(not.why());
+        }
+        Result.Gauged gauged = (Result.Gauged) result;
+        told(gauged.estimate(), figures);
+        return gauged.booked()
+                .map(booked -> at.booked(terminal, booked.event().movements()))
+                .orElse(ExitCode.DONE.number());
+    }
+
+    private By by() {
+        return gross != null && tare != null
+                ? new ByWeight(gross, tare, tolerance)
+                : new BySize(barrel, traverse, depth, flange, factor, type, known);
+    }
+
+    private String unbelieved(Result.Unbelieved much, Figures figures) {
+        return "that would be " + figures.length(much.length()) + " on reel " + reel + ", of which the ledger has "
+                + figures.length(much.has()) + "; look at the sizes and masses again"
+                + (much.impossible() ? "" : ". If there is so much on it, say it with --sure");
+    }
+
+    private void told(Estimate estimate, Figures figures) {
         if (!at.common.json) {
-            terminal.out().print(estimate.text());
+            terminal.out().print(text(estimate, figures));
         } else if (!book) {
-            terminal.out().print(StockJson.gauged(reel, estimate.exact()));
-        }
-        if (book) {
-            Length uncertainty = estimate.length().minus(estimate.certain());
-            Event event = at.writing(ledger -> new Rack(ledger, note.caller(at))
-                    .count(
-                            reel,
-                            bitterend.measure.Written.worked(estimate.length()),
-                            uncertainty,
-                            estimate.how(),
-                            note.text));
-            return at.booked(terminal, event.movements());
-        }
-        return ExitCode.DONE.number();
-    }
-
-    private Reel gauged(Shop shop) {
-        return shop.reels().stream()
-                .filter(each -> each.id().equals(reel))
-                .findFirst()
-                .orElseThrow(() -> new Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
-    }
-
-    /** Rope does not grow: a figure that the ledger cannot have is a slip in a size or a mass. */
-    private void checkBelievable(Estimate estimate, Reel gauged, Figures figures) {
-        boolean tooLong =
-                StockText.length(LengthText.exact(estimate.length())).value().isEmpty();
-        if (tooLong
-                || (book
-                        && !sure
-                        && estimate.certain().isLongerThan(gauged.length().times(FAR_MORE)))) {
-            throw new Refused("that would be " + figures.length(estimate.length()) + " on reel " + reel
-                    + ", of which the ledger has " + figures.length(gauged.length())
-                    + "; look at the sizes and masses again"
-                    + (tooLong ? "" : ". If there is so much on it, say it with --sure"));
+            terminal.out().print(StockJson.gauged(reel, exact(estimate)));
         }
     }
 
-    private Estimate byWeight(Rope rope, Figures figures) {
-        if (rope.mass().milligramsPerMetre() == 0) {
-            throw new Refused("ropes.json states no mass of " + rope.id());
+    private static String text(Estimate estimate, Figures figures) {
+        if (estimate instanceof OfWeight weighed) {
+            return "by weight  " + figures.length(weighed.expected()) + "\nat least   "
+                    + figures.length(weighed.least()) + "\nat most    " + figures.length(weighed.most()) + "\n";
         }
-        if (gross == null || tare == null || gross.compareTo(tare) <= 0 || tolerance < 0 || tolerance > 90) {
-            throw new Refused("the reel must weigh more than empty, the tolerance lie between 0 and 90 %");
-        }
-        Gauge.ByWeight weighed = Gauge.byWeight(gross, tare, rope.mass(), Ratio.percent(tolerance));
-        String text = "by weight  " + figures.length(weighed.expected()) + "\nat least   "
-                + figures.length(weighed.least()) + "\nat most    " + figures.length(weighed.most()) + "\n";
-        Map<String, String> exact = new LinkedHashMap<>();
-        exact.put("byWeight", LengthText.exact(weighed.expected()));
-        exact.put("least", LengthText.exact(weighed.least()));
-        exact.put("most", LengthText.exact(weighed.most()));
-        return new Estimate(weighed.expected(), weighed.least(), Reel.Known.WEIGHED, text, exact);
-    }
-
-    private Estimate bySize(Rope rope, Figures figures) {
-        if (barrel == null || traverse == null || (depth == null && flange == null)) {
-            throw new Refused("give --barrel, --traverse and --depth or --flange, or else --gross and --tare");
-        }
-        Length deep = depth != null ? depth : flange == null ? Length.ZERO : Gauge.Wound.depthOf(flange, barrel);
-        if (!barrel.isPositive() || !traverse.isPositive() || !deep.isPositive()) {
-            throw new Refused("a reel has a barrel, a traverse and a depth above nothing");
-        }
-        Gauge.Wound wound = new Gauge.Wound(barrel, deep, traverse, rope.diameter());
-        Ratio fill = fill(wound);
-        Gauge.BySize sized = Gauge.bySize(wound, fill);
-        Length made = factor == null ? null : byFactor(wound, factor);
-        if (!sized.safe().isPositive() || (made != null && !made.isPositive())) {
-            throw new Refused("not one turn of " + rope.id() + " fits between these sizes");
-        }
-        return told(sized, made, fill, figures);
-    }
-
-    /** With the maker's factor the smaller figure counts: it has the rope's oversize in it, which is not taken off twice. */
-    private Estimate told(Gauge.BySize sized, @Nullable Length made, Ratio fill, Figures figures) {
-        Length most = made == null ? sized.turns() : Length.min(sized.turns(), made);
-        Length safe = Length.min(most, sized.safe());
-        String caution = type.isEmpty() || fill.equals(Gauge.USUAL_FILL) ? Gauge.SLACK : Gauge.TAUGHT;
-        String percent = fill.timesRoundedDown(100) + " %";
-        String text = "formula      " + figures.length(sized.formula())
+        OfSize sized = (OfSize) estimate;
+        Length made = sized.byFactor();
+        return "formula      " + figures.length(sized.formula())
                 + (made == null ? "" : "\nby factor    " + figures.length(made))
                 + "\nwhole turns  " + figures.length(sized.turns())
-                + "\nsafe         " + figures.length(safe) + "  (fill " + percent + ")\n"
-                + caution + "\n";
+                + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent(sized) + ")\n"
+                + caution(sized) + "\n";
+    }
+
+    private static Map<String, String> exact(Estimate estimate) {
         Map<String, String> exact = new LinkedHashMap<>();
+        if (estimate instanceof OfWeight weighed) {
+            exact.put("byWeight", LengthText.exact(weighed.expected()));
+            exact.put("least", LengthText.exact(weighed.least()));
+            exact.put("most", LengthText.exact(weighed.most()));
+            return exact;
+        }
+        OfSize sized = (OfSize) estimate;
+        Length made = sized.byFactor();
         exact.put("formula", LengthText.exact(sized.formula()));
         if (made != null) {
             exact.put("byFactor", LengthText.exact(made));
         }
         exact.put("wholeTurns", LengthText.exact(sized.turns()));
-        exact.put("safe", LengthText.exact(safe));
-        exact.put("fill", percent);
-        exact.put("caution", caution);
-        return new Estimate(most, safe, Reel.Known.GAUGED, text, exact);
+        exact.put("safe", LengthText.exact(sized.safe()));
+        exact.put("fill", percent(sized));
+        exact.put("caution", caution(sized));
+        return exact;
     }
 
-    private static Length byFactor(Gauge.Wound wound, String factor) {
-        return RatioText.parse(factor)
-                .value()
-                .filter(stated -> stated.compareTo(Ratio.ZERO) > 0 && stated.compareTo(Ratio.of(10_000)) <= 0)
-                .map(stated -> Gauge.byFactor(wound, stated))
-                .orElseThrow(() -> new Refused("--factor \"" + factor + "\": give a factor such as 0.925"));
+    private static String percent(OfSize sized) {
+        return sized.fill().timesRoundedDown(100) + " %";
     }
 
-    /** The fill of the type, learned from this reel first when its length is known. */
-    private Ratio fill(Gauge.Wound wound) {
-        Length turns = Gauge.bySize(wound, Ratio.ONE).turns();
-        if (known != null) {
-            Length really = known;
-            if (type.isEmpty() || !really.isPositive() || !turns.isPositive()) {
-                throw new Refused("to learn a fill give a --type and a --known length above nothing");
-            }
-            Event.Act learned =
-                    Event.Act.of(Event.Kind.GAUGED, at.who(), note.text).withAll(Fills.facts(type, really, turns));
-            at.writing(ledger -> ledger.change(learned, books -> {}));
-        }
-        return type.isEmpty()
-                ? Gauge.USUAL_FILL
-                : Gauge.fill(at.reading((Ledger ledger) -> ledger.read(stock -> Fills.of(stock, type))));
+    private static String caution(OfSize sized) {
+        return sized.taught() ? Gauge.TAUGHT : Gauge.SLACK;
     }
 }

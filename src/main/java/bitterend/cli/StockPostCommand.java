@@ -3,19 +3,25 @@ package bitterend.cli;
 import bitterend.day.Found;
 import bitterend.day.Part;
 import bitterend.day.Posting;
-import bitterend.day.RecordedPlan;
 import bitterend.finding.CommandWord;
+import bitterend.finding.Findings;
+import bitterend.report.FindingsPage;
 import bitterend.report.StockPage;
-import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Movement;
+import bitterend.work.Booking;
+import bitterend.work.Plans;
+import bitterend.work.ShopNow;
+import bitterend.work.WhichPlan;
+import bitterend.work.WhichPlan.Meant;
+import bitterend.work.plans.PostPlan;
+import bitterend.work.plans.PostPlan.Result;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -118,23 +124,47 @@ final class StockPostCommand implements Callable<Integer> {
             throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the whole plan");
         }
         Part part = new Part(reels, pieces, found());
-        PostedPlan.Choice choice = new PostedPlan(terminal, at.folder, part, beforeCount).choose(plan, typed());
-        Optional<RecordedPlan> recorded = choice.recorded();
-        if (recorded.isEmpty()) {
-            return choice.code().number();
+        Findings findings = new Findings();
+        ShopArgument shop = new ShopArgument();
+        shop.folder = at.folder;
+        Plans plans = shop.access().plans(findings);
+        Meant meant = WhichPlan.at(shop.access(), plans).of(plan, part, findings);
+        if (meant instanceof Meant.Several several) {
+            terminal.err()
+                    .println("error: more than one plan could be meant: "
+                            + several.plans().stream().map(String::valueOf).collect(Collectors.joining(", "))
+                            + ". Its number stands on every page and tag: give it with --plan N.");
+            return ExitCode.BAD_COMMAND_LINE.number();
         }
-        Posting.Posted posted = posted(recorded.get(), part, choice.rules());
-        at.say(terminal, choice.words() + "\n");
-        return told(posted);
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
+        Optional<ShopNow> read = meant instanceof Meant.One ? shop.readOrComplain(terminal) : Optional.empty();
+        return meant instanceof Meant.One one && read.isPresent()
+                ? post(new PostPlan(read.get(), plans), new PostPlan.Request(one.plan(), part, note.caller(at)))
+                : ExitCode.BAD_INPUT.number();
     }
 
-    private Posting.Posted posted(RecordedPlan recorded, Part part, Function<Ledger.Stock, Set<String>> rules) {
-        try {
-            return at.writing(ledger -> new Posting(ledger, note.caller(at)).post(recorded, part, rules));
-        } catch (LedgerException.StockChanged changed) {
-            String again = typed() + " --plan " + recorded.number();
-            throw new LedgerException.StockChanged(changed.sentence().replace("stock post ...", again));
+    private int post(PostPlan verb, PostPlan.Request request) {
+        Result result = verb.post(request);
+        if (result instanceof Result.NotLetThrough refused) {
+            return new GateTold(terminal, at.folder).tell(refused.why()).number();
         }
+        if (result instanceof Result.Barred barred) {
+            new PostingAdvice(terminal, at.folder, barred.part(), typed()).tell(barred.bars());
+            return ExitCode.STOCK_CHANGED.number();
+        }
+        if (result instanceof Result.NotBooked not) {
+            String again = typed() + " --plan " + not.part().number();
+            String why = not.why().kind() == Booking.Kind.STOCK_CHANGED
+                    ? not.why().why().replace("stock post ...", again)
+                    : not.why().why();
+            throw Faults.of(not.why().withWhy(why));
+        }
+        Result.Posted booked = (Result.Posted) result;
+        at.say(
+                terminal,
+                "plan " + booked.part().number() + ": "
+                        + PostingAdvice.told(booked.part().reels()) + "\n");
+        return told(booked.posted());
     }
 
     /** This command as it was typed, without the plan. */

@@ -4,14 +4,11 @@ import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
-import bitterend.packing.Words;
-import bitterend.stock.Event;
-import bitterend.stock.Flaw;
-import bitterend.stock.LedgerException;
-import bitterend.stock.Rack;
 import bitterend.stock.Reel;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.ReceiveReel;
+import bitterend.work.rack.ReceiveReel.Result;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -169,57 +166,32 @@ final class StockReceiveCommand implements Callable<Integer> {
     public Integer call() {
         ShopArgument shop = new ShopArgument();
         shop.folder = at.folder;
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<Shop> read = shop.readOrComplain(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Reel coming = coming(read.get());
-        at.warnOfLookAlikes(terminal, reel);
-        at.warnOfLookAlikeLot(terminal, coming.rope(), coming.lot());
-        Event event = at.writing(ledger -> new Rack(ledger, note.caller(at)).receive(coming, note.text));
-        int code = at.booked(terminal, event.movements());
-        at.say(terminal, at.page().label(coming));
+        Result result = new ReceiveReel(at.desk(note), read.get()).receive(request());
+        result.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
+        if (result instanceof Result.NotReceived not) {
+            throw Faults.of(not.why());
+        }
+        Result.Received received = (Result.Received) result;
+        int code = at.booked(terminal, received.booked());
+        at.say(terminal, at.page().label(received.reel()));
         return code;
     }
 
-    private Reel coming(Shop shop) {
-        if (shop.catalogue().findRope(rope).isEmpty()) {
-            throw new LedgerException.Refused("there is no rope " + rope + " in ropes.json");
-        }
-        if (owner.isEmpty() != order.isEmpty()) {
-            throw new LedgerException.Contradictory("a customer's own rope needs both --owner and --order");
-        }
-        Reel.Contents contents = new Reel.Contents(length, uncertain(), leadTrim, innerWraps, known);
-        if (!contents.certainEnd().isLongerThan(leadTrim)) {
-            throw new LedgerException.Refused("uncertainty, lead trim and inner wraps together are no shorter than the "
-                    + Words.of(contents.length()) + " of the reel: nothing of it could be used");
-        }
-        if (flaws.list().stream().anyMatch(flaw -> flaw.to().isLongerThan(contents.length()))) {
-            throw new LedgerException.Refused("a flaw lies behind the end of the reel");
-        }
-        LocalDate today = LocalDate.now(at.clock().withZone(ZoneId.systemDefault()));
-        return new Reel(
+    private ReceiveReel.Request request() {
+        return new ReceiveReel.Request(
                 reel,
                 rope,
                 lot,
-                contents,
-                Flaw.merged(flaws.list()),
-                new Reel.Papers(
-                        certificate,
-                        number,
-                        useBy == null ? LocalDate.MAX : useBy,
-                        received == null ? today : received),
-                new Reel.Custody(owner, Reel.State.FREE, order),
+                new ReceiveReel.Amount(length, known, tolerance, uncertainty, leadTrim, innerWraps),
+                flaws.list(),
+                new ReceiveReel.Papers(certificate, number, useBy, received),
+                new ReceiveReel.Owner(owner, order),
                 !part,
-                new Reel.Where(place, bitterend.measure.Mass.ZERO, Reel.Draw.OUTSIDE, reelNote));
-    }
-
-    private Length uncertain() {
-        if (uncertainty != null && tolerance.isPositive()) {
-            throw new LedgerException.Contradictory("give a --tolerance or an --uncertainty");
-        }
-        return uncertainty != null
-                ? uncertainty
-                : new Length(tolerance.timesRoundedUp(length.roundedDown().mm()));
+                place,
+                reelNote);
     }
 }

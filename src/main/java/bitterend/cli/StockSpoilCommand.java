@@ -1,8 +1,9 @@
 package bitterend.cli;
 
-import bitterend.day.Spoiling;
 import bitterend.measure.Length;
 import bitterend.stock.Movement;
+import bitterend.work.Booking;
+import bitterend.work.rack.SpoilPiece;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -42,10 +43,9 @@ final class StockSpoilCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Movement> movements = at.writing(
-                        ledger -> new Spoiling(ledger, note.caller(at)).spoil(piece, back, note.text))
-                .movements();
-        int code = at.booked(terminal, movements);
+        Booking booking = new SpoilPiece(at.desk(note)).spoil(piece, back);
+        int code = at.booked(terminal, booking);
+        List<Movement> movements = StockAccess.done(booking).event().movements();
         if (movements.size() > 1) {
             Movement coil = movements.get(movements.size() - 1);
             at.say(terminal, "label:\n" + at.page().label(coil.entry().after()));

@@ -89,9 +89,10 @@ final class StockTraceCommand implements Callable<Integer> {
     private Document changed(String id) {
         ShopArgument shop = new ShopArgument();
         shop.folder = at.folder;
-        return shop.read()
-                .shop()
-                .map(read -> OrdersNow.about(shop, read, id, at.units.figures(read)))
+        return shop.access()
+                .read()
+                .found()
+                .map(now -> OrdersNow.about(now, id, at.units.figures(now.shop())))
                 .orElse(Document.EMPTY);
     }
 }

@@ -1,21 +1,10 @@
 package bitterend.cli;
 
-import bitterend.day.SameSteps;
-import bitterend.finding.Findings;
 import bitterend.stock.Event;
-import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
-import bitterend.stock.Movement;
-import bitterend.stock.Undo;
-import bitterend.work.Gate;
-import bitterend.work.Plans;
-import bitterend.work.SamePlans;
-import bitterend.work.ShopToday;
+import bitterend.work.Booking;
 import bitterend.work.TakeBack;
-import bitterend.work.TakeBack.TakenBack;
-import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,25 +56,11 @@ final class StockUndoCommand implements Callable<Integer> {
         }
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.UNDONE, "", note.text));
         Long event = number;
-        TakenBack back = at.writing(ledger -> event != null
-                ? new TakeBack(at.folder, ledger).event(event, act)
-                : new TakenBack(new Undo(ledger, act).posting("" + plan, "" + reel, alike(ledger)), List.of()));
+        TakeBack verb = new TakeBack(at.access(), act);
+        Booking.Booked back = StockAccess.done(event != null ? verb.event(event) : verb.posting("" + plan, "" + reel));
         back.told().forEach(line -> at.say(terminal, line + ".\n"));
         return back.event().movements().isEmpty() && !at.common.json
                 ? ExitCode.DONE.number()
                 : at.booked(terminal, back.event().movements());
-    }
-
-    /** What was booked under another plan that cuts the reel alike. */
-    private Predicate<Movement> alike(Ledger ledger) {
-        Findings findings = new Findings();
-        Plans plans = ShopArgument.plans(at.folder, findings);
-        return PlanName.number("" + plan)
-                .flatMap(named -> plans.read(named, findings))
-                .<Predicate<Movement>>map(kept -> {
-                    SameSteps same = SamePlans.of(kept, plans, ShopToday.Rack.of(ledger));
-                    return movement -> same.isStepOf(Gate.name(kept), movement);
-                })
-                .orElse(movement -> false);
     }
 }

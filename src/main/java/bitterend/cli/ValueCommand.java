@@ -1,23 +1,22 @@
 package bitterend.cli;
 
-import bitterend.buying.CurveTrial;
-import bitterend.buying.KnotValue;
 import bitterend.buying.Study;
-import bitterend.catalogue.Rope;
 import bitterend.cli.PageFiles.Answer;
-import bitterend.day.Morning;
 import bitterend.exchange.CoilValuesJson;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopValues;
 import bitterend.exchange.ValuesJson;
 import bitterend.finding.Findings;
-import bitterend.packing.PackingProblem;
-import bitterend.packing.strategy.StudyStrategy;
+import bitterend.finding.NaturalOrder;
 import bitterend.report.CoilValuePage;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
 import bitterend.stock.worth.CoilValue;
-import java.time.LocalDate;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.ValueCoils;
+import bitterend.work.trade.ValueCoils.Coils;
+import bitterend.work.trade.ValueCoils.Own;
+import bitterend.work.trade.ValueCoils.Trial;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,7 +76,7 @@ final class ValueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = shop.readOrComplain(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
@@ -85,21 +84,24 @@ final class ValueCommand implements Callable<Integer> {
         if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
+        ValueCoils verb = new ValueCoils(read.get(), day.of(read.get().shop()));
         try (Interrupt interrupt = Interrupt.listening()) {
-            return show(read.get(), size.get(), interrupt).number();
+            return show(read.get().shop(), verb, size.get(), interrupt).number();
         }
     }
 
-    private ExitCode show(Shop read, Study.Size size, Interrupt interrupt) {
-        List<CoilValuePage.Coils> coils = coils(read);
+    private ExitCode show(Shop read, ValueCoils verb, Study.Size size, Interrupt interrupt) {
+        Findings findings = new Findings();
+        List<Coils> coils = verb.coils(options.ropes(), findings);
+        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         CoilValuePage page = new CoilValuePage(units.figures(read));
         Document pages = Document.EMPTY;
-        for (CoilValuePage.Coils each : coils) {
-            pages = pages.with(page.of(each)).with(trial(read, each, size, interrupt));
+        for (Coils each : coils) {
+            pages = pages.with(page.of(shown(each))).with(trial(page, verb, each, size, interrupt));
         }
         Document whole =
                 pages.titled("Stock", "What coils are worth", read.settings().name());
-        Map<String, CoilValue> values = new TreeMap<>(bitterend.finding.NaturalOrder.IDS);
+        Map<String, CoilValue> values = new TreeMap<>(NaturalOrder.IDS);
         coils.forEach(each -> values.put(each.rope().id(), each.today()));
         ShopValues own = read.supplies().values();
         files.show(
@@ -108,71 +110,45 @@ final class ValueCommand implements Callable<Integer> {
                 new Answer(
                         () -> CoilValuesJson.text(values, own, read.settings().money()), () -> whole));
         if (write) {
-            takeOut(own);
+            takeOut(verb, own);
         }
         boolean all =
                 read.leftOut().stream().noneMatch(finding -> finding.file().equals("ropes.json"));
         return all ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    /** The curves that the plans of the day go by: those of the morning, where one was made already. */
-    private List<CoilValuePage.Coils> coils(Shop read) {
-        LocalDate today = day.of(read);
-        Findings findings = new Findings();
-        Optional<PackingProblem> earlier = MorningPlan.inForce(shop.plans(findings));
-        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        return read.catalogue().ropes().stream()
-                .filter(rope -> options.ropes().isEmpty() || options.ropes().contains(rope.id()))
-                .map(rope -> {
-                    CoilValue now = read.coilValue(rope, today);
-                    CoilValue used = earlier.map(plan -> Morning.kept(now, rope.id(), today, plan))
-                            .orElse(now);
-                    return new CoilValuePage.Coils(
-                            rope, used, now.rack(), own(read.supplies().values(), rope.id()));
-                })
-                .toList();
+    private static CoilValuePage.Coils shown(Coils coils) {
+        return new CoilValuePage.Coils(
+                coils.rope(), coils.today(), coils.rackNow(), coils.findOwn().map(ValueCommand::shown));
     }
 
-    private static Optional<CoilValuePage.Own> own(ShopValues values, String rope) {
-        KnotValue typed = values.typed().get(rope);
-        KnotValue learned = values.learned().get(rope);
-        return Optional.ofNullable(typed == null ? learned : typed)
-                .map(curve -> new CoilValuePage.Own(curve, typed != null));
+    private static CoilValuePage.Own shown(Own own) {
+        return new CoilValuePage.Own(own.curve(), own.typed());
     }
 
-    private Document trial(Shop read, CoilValuePage.Coils coils, Study.Size size, Interrupt interrupt) {
-        return coils.own()
+    private Document trial(CoilValuePage page, ValueCoils verb, Coils coils, Study.Size size, Interrupt interrupt) {
+        return coils.findOwn()
                 .filter(own -> fromHistory)
-                .flatMap(own -> trial(read, coils.rope(), own, size, interrupt)
-                        .map(found -> new CoilValuePage(units.figures(read)).trial(found, own, size.weeks())))
+                .map(own -> tried(page, own, size, verb.trial(coils.rope(), own, size, interrupt::isAsked), coils))
                 .orElse(Document.EMPTY);
     }
 
-    private Optional<CurveTrial.Found> trial(
-            Shop read, Rope rope, CoilValuePage.Own own, Study.Size size, Interrupt interrupt) {
-        List<Study> studies = BuyStudy.studies(
-                read, size, List.of(rope.id()), studied -> BuyStudy.coils(read, studied, day.of(read)));
-        int threads = Runtime.getRuntime().availableProcessors();
-        if (studies.isEmpty()) {
-            terminal.err().println(rope.id() + ": " + BuyStudy.NOTHING);
-            return Optional.empty();
+    private Document tried(CoilValuePage page, Own own, Study.Size size, Trial trial, Coils coils) {
+        if (trial instanceof Trial.NothingToTry) {
+            terminal.err().println(coils.rope().id() + ": " + BuyCommand.NOTHING);
         }
-        return new CurveTrial(studies.get(0), new StudyStrategy(), threads, interrupt::isAsked)
-                .of(BuyStudy.typed(read, own.curve(), rope));
+        return trial instanceof Trial.Tried tried
+                ? page.trial(tried.found(), shown(own), size.weeks())
+                : Document.EMPTY;
     }
 
     /** The coil curve is made anew each morning: there is nothing of it to keep. */
-    private void takeOut(ShopValues own) {
-        if (own.learned().isEmpty()) {
-            terminal.err()
-                    .println(
-                            "nothing to write: the coil curve is made anew every morning, and no stale curve is kept.");
-            return;
-        }
-        String old = ValuesJson.write(shop.folder, own.typed());
-        terminal.err()
-                .println("written: " + shop.folder.resolve(ValuesJson.NAME) + ", without the stale "
+    private void takeOut(ValueCoils verb, ShopValues own) {
+        String told = verb.takeOutStale()
+                .map(old -> "written: " + shop.folder.resolve(ValuesJson.NAME) + ", without the stale "
                         + (own.learned().size() == 1 ? "curve of " : "curves of ")
-                        + String.join(", ", own.learned().keySet()) + "; as it was: " + old);
+                        + String.join(", ", own.learned().keySet()) + "; as it was: " + old)
+                .orElse("nothing to write: the coil curve is made anew every morning, and no stale curve is kept.");
+        terminal.err().println(told);
     }
 }

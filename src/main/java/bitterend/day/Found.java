@@ -65,7 +65,8 @@ public record Found(
         return words.contains(Word.SURE);
     }
 
-    boolean isBeforeTheCount() {
+    /** Whether the reels were counted after these cuts, though those counts are booked before them. */
+    public boolean isBeforeTheCount() {
         return words.contains(Word.CUT_BEFORE_THE_COUNT);
     }
 }

@@ -1,9 +1,18 @@
 package bitterend.report;
 
+import bitterend.catalogue.Catalogue;
+import bitterend.catalogue.CounterRule;
+import bitterend.catalogue.Preparation;
+import bitterend.catalogue.Rope;
+import bitterend.catalogue.SpliceBook;
 import bitterend.measure.FineLength;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.measure.Units;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What the bench knows of a rope when it is cut: what is done at a mark before, and how the counter measures it.
@@ -19,6 +28,24 @@ public record BeforeCut(String brief, String words, Ratio counter, Mass handling
     /** With a counter that reads true, and no limit. */
     public BeforeCut(String brief, String words) {
         this(brief, words, Ratio.ONE, Mass.ZERO);
+    }
+
+    /** Of every rope of a shop, by id. */
+    public static Map<String, BeforeCut> ofAll(Catalogue catalogue, Units units) {
+        Map<String, BeforeCut> byRope = new TreeMap<>();
+        for (Rope rope : catalogue.ropes()) {
+            byRope.put(rope.id(), of(catalogue.splices(), rope, units));
+        }
+        return byRope;
+    }
+
+    private static BeforeCut of(SpliceBook splices, Rope rope, Units units) {
+        Optional<Preparation> found = splices.findPreparation(rope);
+        return new BeforeCut(
+                found.map(each -> each.brief(rope)).orElse(""),
+                found.map(each -> each.words(rope, units)).orElse(""),
+                splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE),
+                splices.bench().handlingLimit());
     }
 
     /** Whether a piece of this mass is more than one person should handle. */

@@ -2,9 +2,14 @@ package bitterend.work;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder;
+import bitterend.finding.Findings;
 import bitterend.stock.LedgerException;
+import bitterend.work.IssuedWork.OnTheBench;
 import java.io.UncheckedIOException;
 import java.time.Clock;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Gives a plan that was made its number and its place among the plans of the shop, and puts it in force. Making a plan is
@@ -38,8 +43,23 @@ public final class KeepPlan {
         record NotWritten(PlanDocument plan, Exception fault) implements Outcome {}
     }
 
-    /** Writes it under the next number, looks whether the file holds what was written, and puts it in force. */
-    public Outcome keep(PlanDocument made) {
+    /**
+     * Writes it under the next number, looks whether the file holds what was written, and puts it in force; then
+     * these sheets are called back.
+     */
+    public Outcome keep(PlanDocument made, List<OnTheBench> calledBack) {
+        Outcome outcome = keep(made);
+        if (outcome instanceof Outcome.InForce) {
+            TreeMap<Integer, List<String>> reels = calledBack.stream()
+                    .collect(Collectors.groupingBy(
+                            OnTheBench::plan, TreeMap::new, Collectors.mapping(OnTheBench::reel, Collectors.toList())));
+            reels.forEach((number, called) ->
+                    plans.read(number, new Findings()).ifPresent(plan -> plans.withdraw(plan, called, who, clock)));
+        }
+        return outcome;
+    }
+
+    private Outcome keep(PlanDocument made) {
         PlanFolder.Kept kept;
         try {
             plans.moveOver(who, clock);

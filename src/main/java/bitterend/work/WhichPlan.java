@@ -1,5 +1,6 @@
 package bitterend.work;
 
+import bitterend.day.Part;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFolder;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which plan was cut by, when nobody says: the one in force, unless the bench may hold the paper of another one for the
@@ -29,6 +31,11 @@ public final class WhichPlan {
     public WhichPlan(Plans plans, ShopToday.Rack rack) {
         this.plans = plans;
         this.rack = rack;
+    }
+
+    /** By what the plans and the ledger of a shop say now. */
+    public static WhichPlan at(ShopAccess shop, Plans plans) {
+        return new WhichPlan(plans, shop.reading(ShopToday.Rack::of));
     }
 
     /** What is meant. */
@@ -48,13 +55,29 @@ public final class WhichPlan {
     }
 
     /**
+     * The plan by which a part was cut; where there is none, or it cannot be read, the findings tell.
+     *
+     * @param named its number or file; null where nobody says
+     */
+    public Meant of(@Nullable String named, Part part, Findings findings) {
+        NamedPlan names = new NamedPlan(plans);
+        Meant meant = named == null
+                ? of(new TreeSet<>(part.reels()), new TreeSet<>(part.upTo()), findings)
+                : names.read(named, findings).<Meant>map(Meant.One::new).orElse(new Meant.None());
+        if (meant instanceof Meant.None && findings.size() == 0) {
+            names.orInForce(null, findings);
+        }
+        return meant;
+    }
+
+    /**
      * The plan that is meant.
      *
      * @param reels the reels that were cut; empty for all of the plan
      * @param pieces pieces that were cut
      * @param findings where what cannot be read is told
      */
-    public Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
+    Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
         Optional<PlanFolder.Kept> inForce = plans.inForce().flatMap(number -> plans.read(number, findings));
         if (inForce.isEmpty()) {
             return new Meant.None();

@@ -1,4 +1,4 @@
-package bitterend.cli;
+package bitterend.work.plans;
 
 import bitterend.day.Part;
 import bitterend.day.ReelSince;
@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** The part of a plan that is booked: reels, and of these the pieces that are meant and do not stand in the ledger yet. */
-final class PostedPart {
+public final class PostedPart {
     private final Verdict.Passed plan;
     private final Part part;
     private final Set<String> reels = new TreeSet<>(NaturalOrder.IDS);
@@ -43,12 +43,13 @@ final class PostedPart {
         return plan.plan().draws().stream().filter(part::has).toList();
     }
 
-    int number() {
+    /** The number of the plan. */
+    public int number() {
         return plan.number();
     }
 
     /** The reels that are meant. */
-    Set<String> reels() {
+    public Set<String> reels() {
         return reels;
     }
 
@@ -58,7 +59,7 @@ final class PostedPart {
     }
 
     /** The cuts that are booked off a reel, in the order of the plan. */
-    List<Cut> cuts(String reel) {
+    public List<Cut> cuts(String reel) {
         return draws().stream()
                 .filter(draw -> draw.reel().equals(reel))
                 .flatMap(draw -> draw.cuts().stream())
@@ -74,9 +75,5 @@ final class PostedPart {
         return remark.piece().isEmpty()
                 ? open.contains(remark.reel())
                 : pieces.contains(remark.piece()) && !part.found().wasCut(remark.piece());
-    }
-
-    static String told(Set<String> reels) {
-        return (reels.size() == 1 ? "reel " : "reels ") + String.join(", ", reels);
     }
 }

@@ -1,0 +1,41 @@
+package bitterend.store;
+
+import bitterend.stock.Event;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerPlace;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Consumer;
+
+/**
+ * A ledger in one file of the shop folder.
+ *
+ * @param folder the shop folder
+ * @param clock the time of what is booked
+ */
+public record SqliteLedgerPlace(Path folder, Clock clock) implements LedgerPlace {
+    @Override
+    public String name() {
+        return SqliteLedger.NAME;
+    }
+
+    @Override
+    public boolean isKept() {
+        return SqliteLedger.isKeptIn(folder);
+    }
+
+    @Override
+    public void begin(Event.Act act, Consumer<Ledger.Books> first) {
+        SqliteLedger.create(folder, clock, act, first);
+    }
+
+    @Override
+    public Ledger toRead() {
+        return SqliteLedger.openToRead(folder);
+    }
+
+    @Override
+    public Ledger toWrite() {
+        return SqliteLedger.open(folder, clock);
+    }
+}

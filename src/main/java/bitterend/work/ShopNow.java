@@ -1,0 +1,42 @@
+package bitterend.work;
+
+import bitterend.day.OpenWork;
+import bitterend.day.OrderBook;
+import bitterend.day.RackToday;
+import bitterend.exchange.OrderedPieces;
+import bitterend.exchange.PlanFacts.LedgerMark;
+import bitterend.exchange.Shop;
+import bitterend.packing.PackingProblem;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A shop as it was at one moment.
+ *
+ * @param at the way to it
+ * @param shop its files, with the reels of its ledger where it keeps one
+ * @param rack what its ledger said, where it keeps one
+ * @param mark which ledger that is, and how far it had got
+ */
+public record ShopNow(ShopAccess at, Shop shop, Optional<RackToday> rack, LedgerMark mark) {
+    /** What is still to be cut on a day: a question of the shop's rack and orders. */
+    public PackingProblem open(LocalDate day) {
+        return open(shop.problem(day)).fresh();
+    }
+
+    /** What is still to be cut of a day's question. */
+    public OpenWork open(PackingProblem day) {
+        return new OpenWork(day, rack.orElse(RackToday.NONE));
+    }
+
+    /** How many movements each reel has had, where the shop keeps a ledger. */
+    public Map<String, Long> movements() {
+        return rack.map(RackToday::movements).orElse(Map.of());
+    }
+
+    /** What the orders ask for. */
+    public OrderBook book() {
+        return OrderedPieces.book(shop);
+    }
+}

@@ -1,0 +1,113 @@
+package bitterend.work.plans;
+
+import bitterend.day.BegunSets;
+import bitterend.day.RackToday;
+import bitterend.demand.Piece;
+import bitterend.packing.Cut;
+import bitterend.packing.CutPlan;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.packing.RunId;
+import bitterend.packing.explain.Coming;
+import bitterend.packing.explain.Explanation;
+import bitterend.packing.explain.PieceAnswer;
+import bitterend.packing.explain.ReelAnswer;
+import bitterend.quoting.PlanShares;
+import bitterend.stock.Movement;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Asks a plan that went through the gate. A question plans nothing and writes nothing. */
+public final class AskPlan {
+    private final ShopNow shop;
+    private final PackingProblem problem;
+    private final CutPlan plan;
+
+    public AskPlan(ShopNow shop, Verdict.Passed passed) {
+        this.shop = shop;
+        problem = passed.problem();
+        plan = passed.plan();
+    }
+
+    /** What is said of one piece or reel. */
+    public sealed interface About {
+        /**
+         * A piece that is to be cut: where, why there, and what of its set is cut by now.
+         *
+         * @param begun the piece bound to what is cut of its matched set; null when nothing of one is
+         */
+        record OfPiece(PieceAnswer answer, @Nullable Piece begun) implements About {}
+
+        /** A reel: what comes off it, or why nothing does. */
+        record OfReel(ReelAnswer answer) implements About {}
+
+        /** A piece that is cut already, by this movement. */
+        record CutAlready(Movement cut) implements About {}
+
+        /**
+         * No piece and no reel is called that.
+         *
+         * @param piece the id of some piece, as an example
+         */
+        record Unknown(String piece) implements About {}
+    }
+
+    /** What the plan does with a piece, or with a reel when no piece has this id; and why. */
+    public About about(String id) {
+        Optional<Movement> cut =
+                shop.rack().flatMap(rack -> Optional.ofNullable(rack.cut().get(id)));
+        if (cut.isPresent()) {
+            return new About.CutAlready(cut.get());
+        }
+        Explanation explanation = new Explanation(problem, packing(), coming());
+        return explanation
+                .piece(id)
+                .<About>map(answer -> new About.OfPiece(answer, bound(id)))
+                .or(() -> explanation.reel(id).map(About.OfReel::new))
+                .orElseGet(() -> new About.Unknown(
+                        problem.pieces().stream().findFirst().map(Piece::id).orElse("1041/2.1")));
+    }
+
+    private List<Coming> coming() {
+        return shop.shop().supplies().onOrder().stream()
+                .map(each -> new Coming(each.id(), each.rope(), each.written(), each.expected(), each.certificate()))
+                .toList();
+    }
+
+    /** A piece whose set is begun by now, bound to what is cut of it. */
+    private @Nullable Piece bound(String id) {
+        return shop.rack().flatMap(rack -> bound(id, rack)).orElse(null);
+    }
+
+    private Optional<Piece> bound(String id, RackToday rack) {
+        return shop.shop().pieces().stream()
+                .filter(piece -> piece.id().equals(id))
+                .map(piece -> new BegunSets(shop.shop().pieces(), rack).bound(piece))
+                .filter(piece -> !piece.matching().begun().isEmpty())
+                .findFirst();
+    }
+
+    private Packing packing() {
+        Map<String, RunId> places = new TreeMap<>();
+        for (ReelDraw draw : plan.draws()) {
+            for (RunDraw run : draw.runs()) {
+                for (Cut cut : run.cuts()) {
+                    places.put(cut.piece(), new RunId(draw.reel(), run.run()));
+                }
+            }
+        }
+        return new Packing(places);
+    }
+
+    /** What each order of the plan caused, waste and reels included. */
+    public List<PlanShares.OrderShare> shares() {
+        return PlanShares.of(problem, plan);
+    }
+}

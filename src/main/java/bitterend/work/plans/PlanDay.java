@@ -1,0 +1,179 @@
+package bitterend.work.plans;
+
+import bitterend.day.Changes;
+import bitterend.day.Morning;
+import bitterend.day.OpenWork;
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
+import bitterend.exchange.PlanFolder.Kept;
+import bitterend.finding.Findings;
+import bitterend.packing.CutPlan;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.check.BoundVerdict;
+import bitterend.packing.strategy.DayPlanner;
+import bitterend.work.IssuedWork;
+import bitterend.work.IssuedWork.OnTheBench;
+import bitterend.work.PlanGate;
+import bitterend.work.Plans;
+import bitterend.work.Release;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import bitterend.work.Watcher;
+import bitterend.work.plans.DayQuestion.Before;
+import bitterend.work.plans.PlannedDay.Proof;
+import bitterend.work.plans.PlannedDay.Since;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Plans a day, in the morning or while it is under way. Asking and planning are two steps, keeping the plan a third
+ * ({@link bitterend.work.KeepPlan}): between any two somebody may look, and go no further.
+ */
+public final class PlanDay {
+    private final ShopNow shop;
+    private final PlanGate gate;
+    private final Plans plans;
+
+    public PlanDay(ShopNow shop, Plans plans) {
+        this.shop = shop;
+        this.plans = plans;
+        gate = new PlanGate(shop, plans);
+    }
+
+    /**
+     * What is to be planned.
+     *
+     * @param day the day
+     * @param from an earlier plan: pieces stay on their reels where they may
+     * @param keep an earlier plan whose pieces must stay on their reels, like pins
+     * @param withdraw whether what is issued and not cut is planned anew, too
+     */
+    public record Request(LocalDate day, @Nullable Kept from, @Nullable Kept keep, boolean withdraw) {
+        /** A day with nothing to hold to but what is issued. */
+        public static Request of(LocalDate day) {
+            return new Request(day, null, null, false);
+        }
+    }
+
+    /** What comes of asking. */
+    public sealed interface Asked {
+        /** It can be planned. */
+        record Ready(DayQuestion question) implements Asked {}
+
+        /** An earlier plan is not one to hold to. */
+        record NotHeldTo(List<Verdict.Refused> refused) implements Asked {
+            public NotHeldTo {
+                refused = List.copyOf(refused);
+            }
+        }
+    }
+
+    /** Asks what is to be planned, by what orders, rack and bench say now. */
+    public Asked ask(Request request) {
+        List<Verdict.Refused> refused = Stream.of(request.from(), request.keep())
+                .filter(Objects::nonNull)
+                .flatMap(plan -> gate.refusalToHoldTo(plan).stream())
+                .toList();
+        return refused.isEmpty() ? new Asked.Ready(question(request)) : new Asked.NotHeldTo(refused);
+    }
+
+    private DayQuestion question(Request request) {
+        Kept inForce = inForce();
+        Kept from = request.from();
+        PackingProblem now = shop.shop().problem(request.day());
+        PackingProblem day = KeptDraws.pinned(morning(now, from == null ? inForce : from), request.keep());
+        OpenWork work = shop.open(day);
+        PackingProblem open =
+                from == null ? work.fresh() : work.after(from.document().plan());
+        List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
+        return new DayQuestion(
+                request.withdraw() ? open : IssuedWork.pinned(open, bench),
+                stock(day, open),
+                bench,
+                request.withdraw(),
+                before(from, inForce));
+    }
+
+    /** The plan that the shop works by, if it can be read. */
+    private @Nullable Kept inForce() {
+        return plans.inForce()
+                .flatMap(number -> plans.read(number, new Findings()))
+                .orElse(null);
+    }
+
+    /** Coils are worth all day what an earlier plan of the day says they were in the morning. */
+    private static PackingProblem morning(PackingProblem now, @Nullable Kept earlier) {
+        return Optional.ofNullable(earlier)
+                .flatMap(plan -> questionOf(plan.document()))
+                .map(before -> Morning.kept(now, before))
+                .orElse(now);
+    }
+
+    /** What the plan in force was asked, if it can be read and says so. */
+    public static Optional<PackingProblem> inForceAsked(Plans plans) {
+        return plans.inForce()
+                .flatMap(number -> plans.read(number, new Findings()))
+                .flatMap(plan -> questionOf(plan.document()));
+    }
+
+    /** What a plan was asked, where its file says so. */
+    private static Optional<PackingProblem> questionOf(PlanDocument plan) {
+        return plan.facts() instanceof PlanFacts.Whole whole ? Optional.of(whole.problem()) : Optional.empty();
+    }
+
+    private DayQuestion.Stock stock(PackingProblem day, PackingProblem open) {
+        return new DayQuestion.Stock(
+                shop.rack().isPresent() ? shop.at().ledger().name() : "reels.csv",
+                day.reels().size(),
+                day.pieces().size() - open.pieces().size(),
+                shop.shop().supplies().values().learned().keySet());
+    }
+
+    /** Unless an earlier plan is named, the new one is held against the one that is in force. */
+    private static @Nullable Before before(@Nullable Kept from, @Nullable Kept inForce) {
+        if (from != null) {
+            return new Before(from.document().plan(), 0);
+        }
+        return inForce == null
+                ? null
+                : new Before(inForce.document().plan(), inForce.document().number());
+    }
+
+    /** Has the question answered. The answer passed the checker; nothing is written. */
+    public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
+        PackingProblem problem = question.problem();
+        DayPlanner.Checked checked = new DayPlanner(search.packer()).checked(problem, search.effort(problem, watcher));
+        CutPlan plan = checked.plan();
+        Since since = question.earlier()
+                .map(before -> new Since(before.inForce(), new Changes(problem).since(before.plan(), plan)))
+                .orElse(null);
+        return new PlannedDay(document(problem, plan, search), since, proof(checked.bounds()), checked.unsound());
+    }
+
+    private PlanDocument document(PackingProblem problem, CutPlan plan, PlanSearch search) {
+        return new PlanDocument(
+                0,
+                plan,
+                shop.shop().settings().money(),
+                new PlanDocument.Made(
+                        Release.name(),
+                        search.seed(),
+                        search.word(),
+                        search.time(),
+                        shop.shop().digests(),
+                        shop.shop().leftOut()),
+                new PlanFacts.Whole(shop.mark(), shop.movements(), problem));
+    }
+
+    private static Proof proof(List<BoundVerdict> bounds) {
+        List<String> sentences = bounds.stream().map(BoundVerdict::sentence).toList();
+        List<String> open = sentences.stream()
+                .filter(sentence -> !sentence.endsWith(BoundVerdict.CONFIRMED_WHOLE))
+                .toList();
+        return new Proof(sentences.size() - open.size(), open);
+    }
+}

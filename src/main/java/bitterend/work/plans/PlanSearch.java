@@ -1,0 +1,62 @@
+package bitterend.work.plans;
+
+import bitterend.finding.Findings;
+import bitterend.packing.Effort;
+import bitterend.packing.Packer;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.EffortLevel;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.work.Watcher;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a plan is looked for.
+ *
+ * @param packer the engines
+ * @param level how hard they try
+ * @param time no longer than this
+ * @param seed of every random choice
+ * @param begun {@link System#nanoTime} when somebody began to wait
+ */
+public record PlanSearch(Packer packer, EffortLevel level, Duration time, long seed, long begun) {
+
+    /** With the usual engines. */
+    public static PlanSearch of(EffortLevel level, Duration time, long seed) {
+        return new PlanSearch(FullStrategy.at(level), level, time, seed, System.nanoTime());
+    }
+
+    /** With the search that a file describes, where one is given; nothing when it has errors, which are told. */
+    public static Optional<PlanSearch> of(
+            EffortLevel level, Duration time, long seed, @Nullable Path solverConfig, Findings findings) {
+        return solverConfig == null
+                ? Optional.of(of(level, time, seed))
+                : FullStrategy.fromFile(solverConfig, findings)
+                        .map(packer -> new PlanSearch(packer, level, time, seed, System.nanoTime()));
+    }
+
+    /** The same for somebody who began to wait then. */
+    public PlanSearch since(long moment) {
+        return new PlanSearch(packer, level, time, seed, moment);
+    }
+
+    /** The level in a word. */
+    String word() {
+        return level.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The effort for a problem, on all cores. What reading the shop took is taken off, up to half of the time. */
+    Effort effort(PackingProblem problem, Watcher watcher) {
+        int cores = Runtime.getRuntime().availableProcessors();
+        return new Effort(left(), level.work(problem), seed, cores, watcher.stop(), watcher.progress());
+    }
+
+    private Duration left() {
+        Duration half = time.dividedBy(2);
+        Duration left = time.minusNanos(System.nanoTime() - begun);
+        return left.compareTo(half) < 0 ? half : left;
+    }
+}

@@ -1,0 +1,54 @@
+package bitterend.work.plans;
+
+import bitterend.day.Changes;
+import bitterend.exchange.PlanDocument;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A plan that was made and passed the checker. It has no number yet and is not in force.
+ *
+ * @param plan the plan
+ * @param since what it does otherwise than the plan before; null where there is none
+ * @param proof what the checker made of its bounds
+ * @param unsound what was wrong with plans that were thrown away: faults of this program, never of the input
+ */
+public record PlannedDay(PlanDocument plan, @Nullable Since since, Proof proof, List<String> unsound) {
+    public PlannedDay {
+        unsound = List.copyOf(unsound);
+    }
+
+    /**
+     * What moved.
+     *
+     * @param inForce number of the plan it is held against when that is in force; 0 when it was named
+     * @param changes what moved, by piece
+     */
+    public record Since(int inForce, List<Changes.Change> changes) {
+        public Since {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * Bounds computed again.
+     *
+     * @param whole how many are confirmed whole
+     * @param open of each other one what is not confirmed, in a sentence
+     */
+    public record Proof(int whole, List<String> open) {
+        public Proof {
+            open = List.copyOf(open);
+        }
+    }
+
+    public Optional<Since> changes() {
+        return Optional.ofNullable(since);
+    }
+
+    /** Whether all work that is ordered is planned. */
+    public boolean isWhole() {
+        return plan.plan().unplanned().isEmpty() && plan.made().leftOut().isEmpty();
+    }
+}

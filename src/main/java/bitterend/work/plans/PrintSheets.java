@@ -1,0 +1,125 @@
+package bitterend.work.plans;
+
+import bitterend.day.OrdersTold;
+import bitterend.demand.Piece;
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.PlanFacts.LedgerMark;
+import bitterend.exchange.PlanFolder.Kept;
+import bitterend.measure.Units;
+import bitterend.packing.PackingProblem;
+import bitterend.work.AskOrders;
+import bitterend.work.IssuePlan;
+import bitterend.work.PlanGate;
+import bitterend.work.Plans;
+import bitterend.work.Remark;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Gets the sheets of a plan ready to be printed, and issues it where that is asked: from then on they are what is cut by. */
+public final class PrintSheets {
+    private final ShopNow shop;
+    private final Plans plans;
+
+    public PrintSheets(ShopNow shop, Plans plans) {
+        this.shop = shop;
+        this.plans = plans;
+    }
+
+    /**
+     * What is printed.
+     *
+     * @param plan the plan
+     * @param issuer name of the person who issues it; null for a preview, or for sheets printed again
+     * @param units what the orders are told in
+     */
+    public record Request(Kept plan, @Nullable String issuer, Units units) {}
+
+    /** What comes of it. */
+    public sealed interface Result {
+        /** What stands on the sheets. */
+        record Printed(Sheets sheets) implements Result {}
+
+        /** The gate does not let the plan through. */
+        record NotLetThrough(Verdict.Refused why) implements Result {}
+
+        /** It may not be issued; nothing was written. */
+        record NotIssued(List<String> reasons) implements Result {
+            public NotIssued {
+                reasons = List.copyOf(reasons);
+            }
+        }
+    }
+
+    /**
+     * What stands on sheets.
+     *
+     * @param plan the plan
+     * @param issued what issuing it wrote down; nothing where that was not asked
+     * @param preview whether no sheet of it is out
+     * @param remarks what changed since it was made
+     * @param orders what changed of cut pieces, and what is spare
+     * @param lines order lines that still ask for what they asked for then; marks of any other would be of another rope
+     * @param ledger how far the ledger has got now
+     */
+    public record Sheets(
+            Verdict.Passed plan,
+            Optional<IssuePlan.Outcome> issued,
+            boolean preview,
+            List<Remark> remarks,
+            OrdersTold orders,
+            List<OrderLine> lines,
+            LedgerMark ledger) {
+        public Sheets {
+            remarks = List.copyOf(remarks);
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** Gets them ready. */
+    public Result print(Request request) {
+        Verdict verdict = new PlanGate(shop, plans).verdict(request.plan());
+        if (verdict instanceof Verdict.Refused refused) {
+            return new Result.NotLetThrough(refused);
+        }
+        return verdict instanceof Verdict.Remarked remarked
+                ? print(request, remarked.plan(), remarked.remarks())
+                : print(request, ((Verdict.Good) verdict).plan(), List.of());
+    }
+
+    private Result print(Request request, Verdict.Passed plan, List<Remark> remarks) {
+        Optional<IssuePlan.Outcome> issued = Optional.ofNullable(request.issuer())
+                .map(who -> new IssuePlan(plans, who, shop.at().clock()).issue(plan, remarks));
+        if (issued.orElse(null) instanceof IssuePlan.Outcome.Refused refused) {
+            return new Result.NotIssued(refused.reasons());
+        }
+        return new Result.Printed(new Sheets(
+                plan,
+                issued,
+                plan.number() == 0 || plans.issuedReels(plan.number()).isEmpty(),
+                remarks,
+                new AskOrders(shop, plan.plan().day()).ofCuts(),
+                asPlanned(shop.shop().inWordsOf(request.units()).orders(), plan.problem()),
+                shop.at().mark()));
+    }
+
+    private static List<OrderLine> asPlanned(List<OrderLine> orders, PackingProblem problem) {
+        Map<String, Piece> then = new HashMap<>();
+        problem.pieces().forEach(piece -> then.put(piece.id(), piece));
+        return orders.stream()
+                .filter(line -> line.demanded().pieces().stream().allMatch(piece -> isAsThen(piece, then)))
+                .toList();
+    }
+
+    private static boolean isAsThen(Piece piece, Map<String, Piece> then) {
+        Piece was = then.get(piece.id());
+        return was == null
+                || (was.hasEndsOf(piece)
+                        && was.finished().equals(piece.finished())
+                        && was.choices().equals(piece.choices()));
+    }
+}

@@ -1,0 +1,100 @@
+package bitterend.work.rack;
+
+import bitterend.exchange.Shop;
+import bitterend.stock.Reel;
+import bitterend.work.Booking;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Corrects what was written down wrongly of a reel. A length is no such thing: that is counted anew. */
+public final class CorrectReel {
+    private final RackDesk desk;
+
+    public CorrectReel(RackDesk desk) {
+        this.desk = desk;
+    }
+
+    /**
+     * What is corrected; what is null stays.
+     *
+     * @param rope id of its rope, as long as nothing came off it
+     * @param lot production run
+     * @param papers what came with it
+     * @param note what is to be known of it
+     */
+    public record Correction(@Nullable String rope, @Nullable String lot, Papers papers, @Nullable String note) {}
+
+    /**
+     * What came with a reel; what is null stays.
+     *
+     * @param certificate kind of certificate
+     * @param number its number
+     * @param useBy last day to cut it; {@link LocalDate#MAX} for none
+     * @param received the day it came
+     */
+    public record Papers(
+            @Nullable String certificate,
+            @Nullable String number,
+            @Nullable LocalDate useBy,
+            @Nullable LocalDate received) {}
+
+    /** Why a reel cannot be of a rope: the shop does not have it. */
+    public static Optional<Booking.Refused> unknownRope(String rope, Shop shop) {
+        return shop.catalogue().findRope(rope).isEmpty()
+                ? Optional.of(new Booking.Refused("there is no rope " + rope + " in ropes.json"))
+                : Optional.empty();
+    }
+
+    /** Books it, or says why not. */
+    public Booking correct(String reel, Correction correction) {
+        Changes changes = new Changes();
+        String why = desk.note().isEmpty() ? "" : ": " + desk.note();
+        return desk.rack(rack ->
+                rack.correct(reel, old -> changes.made(old, correction), () -> String.join("; ", changes.words) + why));
+    }
+
+    /** What changes, in words. */
+    private static final class Changes {
+        private final List<String> words = new ArrayList<>();
+
+        Reel made(Reel old, Correction correction) {
+            Reel.Papers papers = old.papers();
+            Papers said = correction.papers();
+            return new Reel(
+                            old.id(),
+                            changed("rope", old.rope(), correction.rope()),
+                            changed("lot", old.lot(), correction.lot()),
+                            old.contents(),
+                            old.flaws(),
+                            new Reel.Papers(
+                                    changed("certificate", papers.certificate(), said.certificate()),
+                                    changed("certificate number", papers.number(), said.number()),
+                                    changed("use by", papers.useBy(), said.useBy()),
+                                    changed("received", papers.received(), said.received())),
+                            old.custody(),
+                            old.full(),
+                            old.where())
+                    .withWhere(new Reel.Where(
+                            old.where().place(),
+                            old.where().mass(),
+                            old.where().draw(),
+                            changed("note", old.where().note(), correction.note())));
+        }
+
+        private <T> T changed(String name, T old, @Nullable T other) {
+            if (other == null || other.equals(old)) {
+                return old;
+            }
+            words.add(name + " " + word(old) + " -> " + word(other));
+            return other;
+        }
+
+        private static String word(Object value) {
+            boolean none = value.equals(LocalDate.MAX) || value.equals(LocalDate.MIN) || value.equals("");
+            return none ? "none" : value.toString();
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package bitterend.work.trade;
+
+import bitterend.catalogue.Rope;
+import bitterend.demand.DemandModel;
+import bitterend.exchange.Shop;
+import bitterend.finding.Finding;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.Effort;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteBasis;
+import bitterend.quoting.QuoteRequest;
+import bitterend.quoting.Quoter;
+import bitterend.quoting.sharing.NewReel;
+import bitterend.quoting.sharing.NewRope;
+import bitterend.stock.StockValue;
+import bitterend.work.ShopNow;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What a request costs with the waste it causes, and its price: a question that writes nothing. */
+public final class PriceRequest {
+    /** One of the many small packings of a quote may take a tenth of the time of a large one. */
+    private static final int SMALL = 10;
+
+    private final ShopNow now;
+
+    public PriceRequest(ShopNow shop) {
+        now = shop;
+    }
+
+    /** What comes of it. */
+    public sealed interface Result {
+        /** Its price, built up line by line. */
+        record Priced(Quote quote) implements Result {}
+
+        /** It cannot be priced. */
+        record NotPriced(List<Finding> problems) implements Result {
+            public NotPriced {
+                problems = List.copyOf(problems);
+            }
+        }
+    }
+
+    /**
+     * The price.
+     *
+     * @param day the day of the quote
+     * @param time pack no longer than this at a time
+     */
+    public Result price(QuoteRequest request, LocalDate day, Duration time) {
+        Quoter quoter = new Quoter(
+                now.shop().settings().quote(),
+                basis(now.open(day)),
+                FullStrategy.patternsAlone(),
+                Effort.of(time),
+                Effort.of(time.dividedBy(SMALL)));
+        List<Finding> problems = quoter.problems(request);
+        return problems.isEmpty() ? new Result.Priced(quoter.quote(request)) : new Result.NotPriced(problems);
+    }
+
+    /** A day's open work and rack, every rope on the new reels that suppliers offer, and the past weeks. */
+    private QuoteBasis basis(PackingProblem book) {
+        Shop shop = now.shop();
+        Map<String, NewRope> bought = new TreeMap<>();
+        for (Rope rope : shop.catalogue().ropes()) {
+            StockValue value = book.values().getOrDefault(rope.id(), StockValue.NOTHING);
+            bought.put(rope.id(), new NewRope(rope, value, shop.settings().prices(), sizes(shop, rope)));
+        }
+        DemandModel model = new DemandModel(shop.catalogue(), shop.settings().units());
+        return new QuoteBasis(book, bought, shop.supplies().history().piecesByWeek(), model::pieces);
+    }
+
+    /** Reels as they are offered, each length at its lowest price with freight; without offers the usual reel at the rope's price. */
+    private static List<NewReel> sizes(Shop shop, Rope rope) {
+        Map<Length, Cost> paid = new TreeMap<>();
+        shop.supplies().offers().stream()
+                .filter(offer -> offer.rope().equals(rope.id()) && offer.plannable())
+                .forEach(offer -> paid.merge(offer.usable(), offer.paid(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
+        if (paid.isEmpty()) {
+            return List.of(NewReel.at(rope.price(), rope.usualReel()));
+        }
+        return paid.entrySet().stream()
+                .map(size -> new NewReel(size.getKey(), size.getValue()))
+                .toList();
+    }
+}
