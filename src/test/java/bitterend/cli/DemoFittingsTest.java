@@ -44,16 +44,19 @@ final class DemoFittingsTest {
         return Files.readString(Path.of(run(0, args).out().strip()));
     }
 
-    /** One of each kind of fitting, seizing, ring and joint, drawn and marked. */
+    /** One of each kind of fitting, seizing, ring and joint, drawn and marked; the sheet with what is picked for them. */
     @ParameterizedTest
     @ValueSource(strings = {"metric", "imperial"})
-    void cards_readAsTheGoldenFile(String units) throws IOException {
+    void sheetAndCards_readAsTheGoldenFiles(String units) throws IOException {
         run(0, "plan", shop.toString(), "--effort", "reproducible");
-        Golden.check(
-                "sheet/cards-fittings-" + units + ".html",
-                page("--cards", "--units", units)
-                        .replaceAll("(?s)<style>.*?</style>", "<style/>")
-                        .replaceAll("(?s)<p class=\"made\">Planned.*?</p>", ""));
+        Golden.check("sheet/fittings-" + units + ".html", unstamped(page("--units", units)));
+        Golden.check("sheet/cards-fittings-" + units + ".html", unstamped(page("--cards", "--units", units)));
+    }
+
+    /** Without its style, and without when and from what it was made. */
+    private static String unstamped(String page) {
+        return page.replaceAll("(?s)<style>.*?</style>", "<style/>")
+                .replaceAll("(?s)<p class=\"made\">Planned.*?</p>", "");
     }
 
     @Test
