@@ -7,6 +7,7 @@ import java.util.List;
 /** The order of things: starts, bound, dives; with pieces left out, first their weight, then the cost. */
 final class Solver {
     private static final int LIMITS = 3;
+    private static final long EXCHANGES = 30_000_000;
 
     private final Instance instance;
     private final Incumbent best;
@@ -29,6 +30,11 @@ final class Solver {
     void run() {
         boolean quick = effort.depth() == Effort.Depth.QUICK;
         new InitialPlans(instance, best, effort.seed(), budget).run(quick ? 4 : 16);
+        if (PieceExchange.isFor(instance)) {
+            Budget exchanges = budget.part(EXCHANGES);
+            new PieceExchange(instance, best, effort.seed(), exchanges).run();
+            budget.charge(exchanges);
+        }
         if (best.closed(Rejection.NEVER) || instance.types.length == 0) {
             best.raise(instance.types.length == 0 ? best.weight() : 0, Rejection.PRICED);
             return;
