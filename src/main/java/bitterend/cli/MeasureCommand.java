@@ -7,10 +7,7 @@ import bitterend.finding.CommandWord;
 import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
 import bitterend.report.MeasuredPage;
-import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
-import bitterend.store.SqliteLedger;
-import bitterend.work.FinishedLog;
 import bitterend.work.MeasureFinished;
 import bitterend.work.MeasureFinished.Boxes;
 import bitterend.work.MeasureFinished.Cut;
@@ -141,8 +138,11 @@ final class MeasureCommand implements Callable<Integer> {
             throw new LedgerException.Contradictory(
                     "what one piece came out at is no figure of " + pieces.size() + " pieces: measure them one by one");
         }
-        Optional<Shop> read = at.read(terminal).map(ShopNow::shop);
-        return (read.isEmpty() ? ExitCode.BAD_INPUT : tell(book(read.get(), measured), read.get())).number();
+        Optional<ShopNow> read = at.read(terminal);
+        return (read.isEmpty()
+                        ? ExitCode.BAD_INPUT
+                        : tell(book(read.get(), measured), read.get().shop()))
+                .number();
     }
 
     private int passed() {
@@ -153,20 +153,19 @@ final class MeasureCommand implements Callable<Integer> {
         return at.book(terminal, (desk, read) -> new PassPieces(desk).passed(pieces, at.note.text));
     }
 
-    private Result book(Shop read, Written measured) {
+    private Result book(ShopNow now, Written measured) {
         Boxes boxes = new Boxes(
-                pieces.get(0), new Cut(cut, rope.strip()), measured, how, splicer.strip(), day.of(read), looked.said());
-        if (!SqliteLedger.isKeptIn(at.at.folder)) {
-            return new MeasureFinished(at.at.folder, read, FinishedLog.NONE).book(boxes);
-        }
+                pieces.get(0),
+                new Cut(cut, rope.strip()),
+                measured,
+                how,
+                splicer.strip(),
+                day.of(now.shop()),
+                looked.said());
         if (at.at.who == null && !splicer.isBlank()) {
             at.at.who = splicer.strip();
         }
-        return at.at.access().writing(ledger -> new MeasureFinished(at.at.folder, read, log(ledger)).book(boxes));
-    }
-
-    private FinishedLog log(Ledger ledger) {
-        return new FinishedLog.OfLedger(ledger, at.note.caller(at.at), at.note.text);
+        return MeasureFinished.book(now, boxes, at.note.caller(at.at), at.note.text);
     }
 
     private String takenBack(long event) {

@@ -1,18 +1,11 @@
 package bitterend.cli;
 
-import bitterend.day.OpenWork;
-import bitterend.day.RackToday;
-import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.OrdersJson;
-import bitterend.exchange.Shop;
-import bitterend.packing.PackingProblem;
-import bitterend.stock.Ledger;
 import bitterend.work.Booking;
 import bitterend.work.Desk;
 import bitterend.work.ShopNow;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import picocli.CommandLine.Mixin;
 
 /** The shop whose ordered pieces are decided about, who decides and why. */
@@ -34,20 +27,16 @@ final class OrdersAccess {
         return shop;
     }
 
-    /** What is still to be cut today, by what the ledger says when it is asked. */
-    Function<Ledger.Stock, PackingProblem> open(Shop read, DayOption day) {
-        return stock -> new OpenWork(read.problem(day.of(read)), RackToday.of(stock)).fresh();
+    /** Where a shop's orders are decided about. */
+    Desk desk(ShopNow now) {
+        return new Desk(now.at(), now.book(), note.caller(at));
     }
 
     /** Books something and tells what follows from it. */
-    int book(Terminal terminal, BiFunction<Desk, Shop, Booking> verb) {
-        Optional<Shop> read = read(terminal).map(ShopNow::shop);
-        if (read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
-        }
-        Booking booking =
-                verb.apply(new Desk(at.access(), OrderedPieces.book(read.get()), note.caller(at)), read.get());
-        return told(terminal, booking).number();
+    int book(Terminal terminal, BiFunction<Desk, ShopNow, Booking> verb) {
+        Optional<ShopNow> read = read(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : told(terminal, verb.apply(desk(read.get()), read.get())))
+                .number();
     }
 
     private ExitCode told(Terminal terminal, Booking booking) {

@@ -117,8 +117,8 @@ final class OrdersCommand implements Callable<Integer> {
             @Parameters(index = "1", paramLabel = "SPARE") String spare,
             @Parameters(index = "2", paramLabel = "PIECE") String piece,
             @Mixin DayOption onDay) {
-        return at.book(
-                terminal, (desk, read) -> new GiveSpare(desk, at.open(read, onDay)).give(spare, piece, at.note.text));
+        return at.book(terminal, (desk, read) -> new GiveSpare(desk, read, onDay.of(read.shop()))
+                .give(spare, piece, at.note.text));
     }
 
     @Command(name = "back", header = "Returns a spare piece to the rack as a coil.")

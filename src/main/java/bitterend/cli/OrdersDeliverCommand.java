@@ -1,12 +1,10 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Shop;
 import bitterend.report.PackingNotePage;
 import bitterend.work.Deliver;
-import bitterend.work.Desk;
 import bitterend.work.ShopNow;
 import java.util.List;
 import java.util.Optional;
@@ -54,20 +52,19 @@ final class OrdersDeliverCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = at.read(terminal).map(ShopNow::shop);
+        Optional<ShopNow> read = at.read(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Deliver.Request request = new Deliver.Request(order, pieces, unpassed, day.of(read.get()), at.note.text);
-        Deliver.Result result = new Deliver(
-                        new Desk(at.at.access(), OrderedPieces.book(read.get()), at.note.caller(at.at)),
-                        read.get().catalogue())
-                .deliver(request);
+        Deliver.Request request =
+                new Deliver.Request(order, pieces, unpassed, day.of(read.get().shop()), at.note.text);
+        Deliver.Result result =
+                new Deliver(at.desk(read.get()), read.get().shop().catalogue()).deliver(request);
         if (result instanceof Deliver.Result.Refused refused) {
             terminal.err().println("error: " + refused.why() + ". Nothing was booked.");
             return ExitCode.BAD_INPUT.number();
         }
-        print(read.get(), (Deliver.Result.Delivered) result);
+        print(read.get().shop(), (Deliver.Result.Delivered) result);
         return ExitCode.DONE.number();
     }
 

@@ -4,7 +4,6 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.day.PackingNote;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.exchange.Settings;
-import bitterend.exchange.ShopFolder;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
@@ -58,8 +57,8 @@ final class OrdersNoteCommand implements Callable<Integer> {
         if ((number == null) == (named == null)) {
             throw new LedgerException.Contradictory("name an ORDER, or else one --delivery");
         }
-        AskNotes.Result result = at.reading(ledger ->
-                number != null ? new AskNotes(ledger).ofDelivery(number) : new AskNotes(ledger).ofOrder("" + named));
+        AskNotes verb = new AskNotes(at.access());
+        AskNotes.Result result = number != null ? verb.ofDelivery(number) : verb.ofOrder("" + named);
         if (result instanceof AskNotes.Result.None none) {
             terminal.err().println("error: " + none.why() + ".");
             return ExitCode.BAD_INPUT.number();
@@ -72,7 +71,7 @@ final class OrdersNoteCommand implements Callable<Integer> {
             throw new LedgerException.Contradictory("order " + order + " went out in " + notes.size()
                     + " deliveries; a file takes the note of one: name it with --delivery");
         }
-        Optional<Settings> settings = ShopFolder.settings(at.folder);
+        Optional<Settings> settings = at.access().settings();
         Figures figures =
                 new Figures(at.units.of(settings.map(Settings::units).orElse(Units.METRIC)), MoneyText.NO_CURRENCY);
         PackingNotePage page = new PackingNotePage(figures);

@@ -2,7 +2,6 @@ package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.MeasuredRows;
-import bitterend.exchange.PlanFolder;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Findings;
@@ -118,7 +117,7 @@ final class SheetCommand implements Callable<Integer> {
         Findings findings = new Findings();
         Plans plans = at.access().plans(findings);
         Optional<Kept> kept =
-                inShop ? new NamedPlan(plans).orInForce(number, findings) : PlanFolder.read(plan, findings);
+                inShop ? new NamedPlan(plans).orInForce(number, findings) : new NamedPlan(plans).file(plan, findings);
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         Optional<ShopNow> read = kept.isEmpty() ? Optional.empty() : at.readOrComplain(terminal);
         return (kept.isEmpty() || read.isEmpty() ? ExitCode.BAD_INPUT : print(read.get(), plans, kept.get())).number();

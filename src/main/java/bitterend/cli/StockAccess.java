@@ -2,14 +2,12 @@ package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Settings;
-import bitterend.exchange.ShopFolder;
 import bitterend.exchange.StockJson;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
 import bitterend.report.StockPage;
 import bitterend.report.page.Document;
-import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.work.Booking;
 import bitterend.work.ShopAccess;
@@ -18,7 +16,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -48,10 +45,6 @@ final class StockAccess {
         return ShopArgument.access(folder);
     }
 
-    <T> T reading(Function<Ledger, T> work) {
-        return access().reading(work);
-    }
-
     /** Where deeds at the rack are booked. */
     RackDesk desk(StockNote note) {
         return new RackDesk(access(), note.caller(this), note.text);
@@ -67,7 +60,7 @@ final class StockAccess {
 
     /** Pages in the units of the shop where its settings can be read, else metric. */
     StockPage page() {
-        Units system = units.of(ShopFolder.settings(folder).map(Settings::units).orElse(Units.METRIC));
+        Units system = units.of(access().settings().map(Settings::units).orElse(Units.METRIC));
         return new StockPage(new Figures(system, MoneyText.NO_CURRENCY), ZoneId.systemDefault());
     }
 

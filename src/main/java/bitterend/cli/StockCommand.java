@@ -3,9 +3,9 @@ package bitterend.cli;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.StockJson;
 import bitterend.stock.Holding;
-import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
+import bitterend.work.rack.AskRack;
+import bitterend.work.rack.AskRack.Found;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -66,9 +66,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
             @Mixin StockAccess at,
             @Mixin PageFiles files,
             @Option(names = "--all", description = "Also reels of which nothing is left.") boolean all) {
-        List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
-                .filter(holding -> all || !holding.gone())
-                .toList();
+        List<Holding> holdings = new AskRack(at.access()).holdings(all);
         return at.show(terminal, files, "On the rack", new Answer(() -> StockJson.rack(holdings), () -> at.page()
                 .rack(holdings)));
     }
@@ -76,10 +74,11 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     @Command(name = "history", header = "Lists every movement of a reel.")
     int history(
             @Mixin StockAccess at, @Mixin PageFiles files, @Parameters(index = "1", paramLabel = "REEL") String reel) {
-        List<Movement> history = at.reading(ledger -> ledger.read(stock -> stock.history(reel)));
-        if (history.isEmpty()) {
-            throw new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP --all");
+        Found found = new AskRack(at.access()).history(reel);
+        if (found instanceof Found.Nothing nothing) {
+            throw Faults.of(nothing.why());
         }
+        List<Movement> history = ((Found.History) found).movements();
         return at.show(terminal, files, "Reel " + reel, new Answer(() -> StockJson.movements(history), () -> at.page()
                 .movements(history)));
     }

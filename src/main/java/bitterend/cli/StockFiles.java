@@ -5,19 +5,16 @@ import bitterend.exchange.ReelsExport;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
 import bitterend.report.FindingsPage;
-import bitterend.stock.Balance;
 import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Holding;
-import bitterend.stock.Ledger;
-import bitterend.stock.Reel;
-import bitterend.store.LedgerRestore;
-import bitterend.store.SqliteLedger;
+import bitterend.stock.LedgerPlace;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.BeginLedger;
+import bitterend.work.rack.LookAfterLedger;
+import bitterend.work.rack.LookAfterLedger.Verified;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +41,7 @@ abstract class StockFiles {
             return ExitCode.BAD_INPUT.number();
         }
         Head head = new BeginLedger(shop.access()).begin(read.get(), at.who());
-        Path file = at.folder.resolve(shop.access().ledger().name());
+        Path file = at.access().ledgerFile();
         String told = file + " holds " + read.get().reels().size() + " reels now; reels.csv is no longer read.\n";
         terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);
         return ExitCode.DONE.number();
@@ -52,25 +49,27 @@ abstract class StockFiles {
 
     @Command(name = "export", header = "Prints the rack in the form of reels.csv.")
     int export(@Mixin StockAccess at) {
-        return at.reading(ledger -> ledger.read(stock -> {
-            List<Reel> reels = stock.holdings().stream()
-                    .filter(holding -> !holding.gone())
-                    .map(Holding::reel)
-                    .toList();
-            ReelsExport table = ReelsExport.of(reels);
-            terminal.out().print(at.common.json ? StockJson.rack(stock.holdings()) : table.csv());
-            terminal.err().println("head of the ledger: " + stock.head().text());
-            if (at.common.json || table.leftOut().isEmpty()) {
-                return ExitCode.DONE.number();
-            }
-            terminal.err().print(FindingsPage.text(table.leftOut(), terminal.ink()));
-            return ExitCode.NOT_ALL_PLANNED.number();
-        }));
+        LookAfterLedger.Rack rack = verb(at).rack();
+        ReelsExport table = ReelsExport.of(rack.holdings().stream()
+                .filter(holding -> !holding.gone())
+                .map(Holding::reel)
+                .toList());
+        terminal.out().print(at.common.json ? StockJson.rack(rack.holdings()) : table.csv());
+        terminal.err().println("head of the ledger: " + rack.head().text());
+        if (at.common.json || table.leftOut().isEmpty()) {
+            return ExitCode.DONE.number();
+        }
+        terminal.err().print(FindingsPage.text(table.leftOut(), terminal.ink()));
+        return ExitCode.NOT_ALL_PLANNED.number();
+    }
+
+    private static LookAfterLedger verb(StockAccess at) {
+        return new LookAfterLedger(at.access());
     }
 
     @Command(name = "backup", header = "Copies the ledger into a new file, while others work.")
     int backup(@Mixin StockAccess at, @Parameters(index = "1", paramLabel = "FILE") Path file) {
-        Head head = at.reading(ledger -> ledger.backup(file));
+        Head head = verb(at).backup(file);
         terminal.out()
                 .print(
                         at.common.json
@@ -97,17 +96,14 @@ abstract class StockFiles {
                     boolean other,
             @Mixin StockNote note) {
         Event.Act act = note.caller(at).apply(Event.Act.of(Event.Kind.RESTORED, "", note.text));
-        LedgerRestore.Restored restored = new LedgerRestore(at.folder, at.clock())
-                .from(file, other ? LedgerRestore.Whose.ANY : LedgerRestore.Whose.ITS_OWN, act);
+        LedgerPlace.Restored restored =
+                verb(at).restore(file, other ? LedgerPlace.Whose.ANY : LedgerPlace.Whose.ITS_OWN, act);
         String aside = restored.aside().map(Path::toString).orElse("");
         String told = "the ledger is that of " + file + " now\n"
                 + (aside.isEmpty() ? "" : "the one that was there is kept as " + aside + "\n")
                 + told(restored.head());
         terminal.out()
-                .print(
-                        at.common.json
-                                ? StockJson.ledger(at.folder.resolve(SqliteLedger.NAME), restored.head(), aside)
-                                : told);
+                .print(at.common.json ? StockJson.ledger(at.access().ledgerFile(), restored.head(), aside) : told);
         return ExitCode.DONE.number();
     }
 
@@ -135,18 +131,14 @@ abstract class StockFiles {
                     @Nullable
                     Head head,
             @Mixin PageFiles files) {
-        List<String> faults = new ArrayList<>(at.reading(Ledger::verify));
-        if (faults.isEmpty() && head != null) {
-            faults.addAll(at.reading(ledger -> ledger.read(stock -> Head.faults(head, stock))));
-            Optional<Event> restore = faults.isEmpty() ? Optional.empty() : restoredFrom(at, head);
-            if (restore.isPresent()) {
-                return replaced(at, restore.get(), head);
-            }
+        Verified verified = verb(at).verify(head);
+        if (verified instanceof Verified.Damaged damaged) {
+            return faulty(
+                    at, damaged.faults(), "the ledger is damaged: use a backup: bitterend stock restore SHOP FILE");
         }
-        if (!faults.isEmpty()) {
-            return faulty(at, faults, "the ledger is damaged: use a backup: bitterend stock restore SHOP FILE");
-        }
-        return at.reading(ledger -> ledger.read(stock -> sound(at, files, stock)));
+        return verified instanceof Verified.Replaced replaced && head != null
+                ? replaced(at, replaced, head)
+                : sound(at, files, (Verified.Sound) verified);
     }
 
     private int faulty(StockAccess at, List<String> faults, String advice) {
@@ -158,20 +150,8 @@ abstract class StockFiles {
         return ExitCode.BAD_INPUT.number();
     }
 
-    /** The restore by which the ledger of a head was replaced; that one is still kept and goes on from the head. */
-    private static Optional<Event> restoredFrom(StockAccess at, Head head) {
-        return at.reading(ledger -> ledger.read(stock -> stock.standing(Event.Kind.RESTORED))).stream()
-                .filter(event -> !event.fact(Event.ASIDE).isEmpty())
-                .filter(event -> LedgerRestore.isOf(aside(at, event), head))
-                .findFirst();
-    }
-
-    private static Path aside(StockAccess at, Event restore) {
-        Path name = Path.of(restore.fact(Event.ASIDE)).getFileName();
-        return at.folder.resolve(name);
-    }
-
-    private int replaced(StockAccess at, Event restore, Head head) {
+    private int replaced(StockAccess at, Verified.Replaced replaced, Head head) {
+        Event restore = replaced.restore();
         String note = restore.act().note();
         String told = "that head is of the ledger that was replaced by event " + restore.number() + " ("
                 + restore.act().kind().word() + ") on "
@@ -182,17 +162,16 @@ abstract class StockFiles {
                 List.of(told),
                 "the ledger of now is sound. It goes on from the backup that ended with "
                         + restore.fact(Event.FROM) + "; what was booked after that, up to event " + head.event()
-                        + " and further, is in " + aside(at, restore));
+                        + " and further, is in " + replaced.aside());
     }
 
-    private int sound(StockAccess at, PageFiles files, Ledger.Stock stock) {
-        Balance balance = Balance.of(stock.events());
+    private int sound(StockAccess at, PageFiles files, Verified.Sound sound) {
         return at.show(
                 terminal,
                 files,
                 "Where the rope went",
-                new Answer(() -> StockJson.balance(balance, stock.head()), () -> at.page()
-                        .sound(balance, stock.head())));
+                new Answer(() -> StockJson.balance(sound.balance(), sound.head()), () -> at.page()
+                        .sound(sound.balance(), sound.head())));
     }
 
     /** Reads a printed head. */

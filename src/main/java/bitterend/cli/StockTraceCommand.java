@@ -1,15 +1,11 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.day.Trace;
 import bitterend.exchange.StockJson;
 import bitterend.report.page.Document;
-import bitterend.stock.Holding;
-import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
-import bitterend.stock.Movement;
-import bitterend.stock.Reel;
-import java.util.List;
+import bitterend.work.rack.AskRack;
+import bitterend.work.rack.AskRack.Found;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -47,42 +43,38 @@ final class StockTraceCommand implements Callable<Integer> {
     }
 
     private int ofLot(String name) {
-        return at.reading(ledger -> ledger.read(stock -> {
-            Trace trace = new Trace(stock);
-            List<Movement> pieces = trace.ofLot(name);
-            List<Holding> rack = trace.rackOf(name);
-            if (pieces.isEmpty() && rack.isEmpty()) {
-                throw new LedgerException.Refused("nothing was cut of lot " + name + ", and none of it is on the rack");
-            }
-            return at.show(
-                    terminal, files, "Lot " + name, new Answer(() -> StockJson.lot(name, pieces, rack), () -> at.page()
-                            .lot(pieces, rack)));
-        }));
+        Found found = new AskRack(at.access()).lot(name);
+        if (found instanceof Found.Nothing nothing) {
+            throw Faults.of(nothing.why());
+        }
+        Found.OfLot lot = (Found.OfLot) found;
+        return at.show(
+                terminal,
+                files,
+                "Lot " + name,
+                new Answer(() -> StockJson.lot(name, lot.pieces(), lot.rack()), () -> at.page()
+                        .lot(lot.pieces(), lot.rack())));
     }
 
     private int ofPiece(String name) {
-        return at.reading(ledger -> ledger.read(stock -> {
-            Trace trace = new Trace(stock);
-            List<Movement> found = trace.ofPiece(name);
-            if (found.isEmpty()) {
-                throw new LedgerException.Refused("nothing was cut for piece " + name);
-            }
-            return at.show(
-                    terminal,
-                    files,
-                    "Piece " + name,
-                    new Answer(() -> StockJson.movements(found), () -> page(name, trace, stock)));
-        }));
+        Found found = new AskRack(at.access()).piece(name);
+        if (found instanceof Found.Nothing nothing) {
+            throw Faults.of(nothing.why());
+        }
+        Found.OfPiece piece = (Found.OfPiece) found;
+        return at.show(
+                terminal,
+                files,
+                "Piece " + name,
+                new Answer(() -> StockJson.movements(piece.movements()), () -> page(name, piece)));
     }
 
-    private Document page(String name, Trace trace, Ledger.Stock stock) {
-        String reel = trace.reelOf(name);
-        Reel now = stock.findHolding(reel).orElseThrow().reel();
+    private Document page(String name, Found.OfPiece piece) {
         return at.page()
-                .movements(trace.ofPiece(name))
-                .with(at.page().events(trace.eventsOf(name), name))
+                .movements(piece.movements())
+                .with(at.page().events(piece.events(), name))
                 .with(changed(name))
-                .with(at.page().cameOff(trace.ancestry(reel), now));
+                .with(at.page().cameOff(piece.ancestry(), piece.reel()));
     }
 
     /** What its order says otherwise than when it was cut, where the shop can be read. */

@@ -1,5 +1,7 @@
 package bitterend.stock;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Where the ledger of one shop is kept, if it keeps one; opened anew for each use, so that nobody keeps others waiting. */
@@ -22,4 +24,32 @@ public interface LedgerPlace {
 
     /** Opens it to read and write. */
     Ledger toWrite();
+
+    /** Whose backup may take the place of the ledger. */
+    enum Whose {
+        /** One of the ledger that is there; any where there is none that can be read. */
+        ITS_OWN,
+        /** One of another ledger, too. */
+        ANY
+    }
+
+    /**
+     * A backup that took the place of the ledger.
+     *
+     * @param head the head of the ledger that stands now
+     * @param aside where the replaced ledger is; nothing when there was none
+     */
+    record Restored(Head head, Optional<Path> aside) {}
+
+    /**
+     * Puts a backup in the place of the ledger, which goes aside.
+     *
+     * @param act who does it, and why; of kind {@link Event.Kind#RESTORED}
+     * @throws LedgerException.Refused when the backup is missing, is not sound or is of another ledger than it may be; nothing
+     *     was changed
+     */
+    Restored restore(Path backup, Whose whose, Event.Act act);
+
+    /** Whether a ledger that went aside is still there, and went on to or beyond a printed head. */
+    boolean wentOn(Path aside, Head printed);
 }

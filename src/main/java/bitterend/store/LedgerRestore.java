@@ -4,6 +4,8 @@ import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
+import bitterend.stock.LedgerPlace.Restored;
+import bitterend.stock.LedgerPlace.Whose;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -20,7 +22,7 @@ import java.util.Optional;
  * Puts a backup back in the place of a ledger. The copy is looked through first; the ledger that is there goes aside with
  * its journal, which would else be played into the copy and destroy it.
  */
-public final class LedgerRestore {
+final class LedgerRestore {
     private static final String JOURNAL = "-journal";
     private static final DateTimeFormatter MOMENT =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
@@ -29,7 +31,7 @@ public final class LedgerRestore {
     private final Clock clock;
 
     /** @throws LedgerException.Unreadable when the ledger of the folder is a link that leads nowhere */
-    public LedgerRestore(Path folder, Clock clock) {
+    LedgerRestore(Path folder, Clock clock) {
         this.ledger = file(folder);
         this.clock = clock;
     }
@@ -48,22 +50,6 @@ public final class LedgerRestore {
     }
 
     /**
-     * What was done.
-     *
-     * @param head the head of the ledger that stands now
-     * @param aside where the replaced ledger is; nothing when there was none
-     */
-    public record Restored(Head head, Optional<Path> aside) {}
-
-    /** Whose backup may take the place of the ledger. */
-    public enum Whose {
-        /** One of the ledger that is there; any where there is none that can be read. */
-        ITS_OWN,
-        /** One of another ledger, too. */
-        ANY
-    }
-
-    /**
      * Restores a backup.
      *
      * @param whose what the backup may be of
@@ -71,7 +57,7 @@ public final class LedgerRestore {
      * @throws LedgerException.Refused when the backup is missing, is not sound or is of another ledger than it may be; nothing
      *     was changed
      */
-    public Restored from(Path backup, Whose whose, Event.Act act) {
+    Restored from(Path backup, Whose whose, Event.Act act) {
         if (!Files.isRegularFile(backup)) {
             throw new LedgerException.Refused("there is no file " + backup);
         }
@@ -158,7 +144,7 @@ public final class LedgerRestore {
     }
 
     /** Whether a ledger that was put aside is there, and went on to or beyond a printed head. */
-    public static boolean isOf(Path aside, Head printed) {
+    static boolean isOf(Path aside, Head printed) {
         if (!Files.isRegularFile(aside)) {
             return false;
         }

@@ -1,6 +1,7 @@
 package bitterend.store;
 
 import bitterend.stock.Event;
+import bitterend.stock.Head;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerPlace;
 import java.nio.file.Path;
@@ -37,5 +38,15 @@ public record SqliteLedgerPlace(Path folder, Clock clock) implements LedgerPlace
     @Override
     public Ledger toWrite() {
         return SqliteLedger.open(folder, clock);
+    }
+
+    @Override
+    public Restored restore(Path backup, Whose whose, Event.Act act) {
+        return new LedgerRestore(folder, clock).from(backup, whose, act);
+    }
+
+    @Override
+    public boolean wentOn(Path aside, Head printed) {
+        return LedgerRestore.isOf(aside, printed);
     }
 }

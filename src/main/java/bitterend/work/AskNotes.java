@@ -7,13 +7,14 @@ import bitterend.stock.Ledger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The packing notes of deliveries again, as they went out, whatever became of orders and reels since. */
 public final class AskNotes {
-    private final Ledger ledger;
+    private final ShopAccess at;
 
-    public AskNotes(Ledger ledger) {
-        this.ledger = ledger;
+    public AskNotes(ShopAccess at) {
+        this.at = at;
     }
 
     /** What is found. */
@@ -31,7 +32,7 @@ public final class AskNotes {
 
     /** The notes of all deliveries of an order. */
     public Result ofOrder(String order) {
-        List<Event> events = ledger.read(stock -> stock.standing(Event.Kind.DELIVERED)).stream()
+        List<Event> events = read(stock -> stock.standing(Event.Kind.DELIVERED)).stream()
                 .filter(event -> event.named("order").contains(order))
                 .toList();
         return events.isEmpty() ? new Result.None("nothing of order " + order + " was delivered") : of(events);
@@ -39,14 +40,17 @@ public final class AskNotes {
 
     /** The note of one delivery, by the number on it. */
     public Result ofDelivery(long number) {
-        Optional<Event> event = ledger.read(stock -> stock.findEvent(number))
+        Optional<Event> event = read(stock -> stock.findEvent(number))
                 .filter(found -> found.act().kind() == Event.Kind.DELIVERED);
         if (event.isEmpty()) {
             return new Result.None("event " + number + " is no delivery; stock history numbers the events");
         }
-        boolean stands =
-                ledger.read(stock -> stock.standing(Event.Kind.DELIVERED)).contains(event.get());
+        boolean stands = read(stock -> stock.standing(Event.Kind.DELIVERED)).contains(event.get());
         return stands ? of(List.of(event.get())) : new Result.None("delivery " + number + " was taken back");
+    }
+
+    private <T> T read(Function<Ledger.Stock, T> question) {
+        return at.reading(ledger -> ledger.read(question));
     }
 
     private static Result of(List<Event> events) {

@@ -2,9 +2,12 @@ package bitterend.work;
 
 import bitterend.day.CoilIds;
 import bitterend.day.CutPieces;
+import bitterend.day.OpenWork;
+import bitterend.day.RackToday;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
 import bitterend.demand.Piece;
+import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Words;
@@ -21,20 +24,22 @@ import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import bitterend.stock.StockValue;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A spare piece becomes a piece of another line that it fits: same rope, long enough, papers and set respected. */
 public final class GiveSpare {
     private final Desk desk;
-    private final Function<Ledger.Stock, PackingProblem> day;
+    private final Shop shop;
+    private final LocalDate day;
 
-    /** @param day what is still to be cut, with the sets as they are bound; asked for while no one else can book */
-    public GiveSpare(Desk desk, Function<Ledger.Stock, PackingProblem> day) {
+    /** Of a shop and its orders on a day. */
+    public GiveSpare(Desk desk, ShopNow shop, LocalDate day) {
         this.desk = desk;
+        this.shop = shop.shop();
         this.day = day;
     }
 
@@ -60,7 +65,7 @@ public final class GiveSpare {
     }
 
     private void give(Ledger.Books books, String spare, String to, String note) {
-        PackingProblem open = day.apply(books);
+        PackingProblem open = new OpenWork(shop.problem(day), RackToday.of(books)).fresh();
         SparePiece fitting = fitting(books, open, spare, to);
         Length surplus = write(books, fitting, to, note);
         Optional.ofNullable(open.ropes().get(fitting.reel().rope()))

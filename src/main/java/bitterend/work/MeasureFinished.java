@@ -27,6 +27,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Books what the boxes of a splice card say: what a piece was cut to, what it came out at, how that was measured, by whom. It
@@ -42,15 +43,23 @@ public final class MeasureFinished {
     private final Shop shop;
     private final FinishedLog log;
 
-    /**
-     * @param folder the shop folder
-     * @param shop what is in it
-     * @param log where it is kept that a piece is made
-     */
-    public MeasureFinished(Path folder, Shop shop, FinishedLog log) {
-        this.folder = folder;
-        this.shop = shop;
+    private MeasureFinished(ShopNow shop, FinishedLog log) {
+        folder = shop.at().folder();
+        this.shop = shop.shop();
         this.log = log;
+    }
+
+    /**
+     * Books them; in the ledger, too, where the shop keeps one.
+     *
+     * @param caller puts into an act who does it, and under which id
+     * @param note why, in the words of who does it; may be empty
+     */
+    public static Result book(ShopNow shop, Boxes boxes, UnaryOperator<Event.Act> caller, String note) {
+        return shop.at().ledger().isKept()
+                ? shop.at().writing(ledger -> new MeasureFinished(shop, new FinishedLog.OfLedger(ledger, caller, note))
+                        .book(boxes))
+                : new MeasureFinished(shop, FinishedLog.NONE).book(boxes);
     }
 
     /**

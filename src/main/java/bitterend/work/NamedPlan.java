@@ -17,9 +17,12 @@ public final class NamedPlan {
 
     /** The plan of a name; what is wrong with it is told to the findings. */
     public Optional<PlanFolder.Kept> read(String name, Findings findings) {
-        return number(name)
-                .map(number -> plans.read(number, findings))
-                .orElseGet(() -> PlanFolder.read(Path.of(name), findings));
+        return number(name).map(number -> plans.read(number, findings)).orElseGet(() -> file(Path.of(name), findings));
+    }
+
+    /** The plan of a file that lies anywhere. */
+    public Optional<PlanFolder.Kept> file(Path file, Findings findings) {
+        return PlanFolder.read(file, findings);
     }
 
     /** The plan of a name, else the one in force; when there is none or it cannot be read the findings tell. */

@@ -89,6 +89,11 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
         return ledger.isKept() ? reading(ShopToday.Rack::mark) : LedgerMark.NONE;
     }
 
+    /** Where the ledger of the shop is, or would be. */
+    public Path ledgerFile() {
+        return folder.resolve(ledger.name());
+    }
+
     /** Asks the ledger something. */
     public <T> T reading(Function<Ledger, T> question) {
         try (Ledger opened = ledger.toRead()) {

@@ -1,0 +1,109 @@
+package bitterend.work.rack;
+
+import bitterend.day.Trace;
+import bitterend.stock.Event;
+import bitterend.stock.Holding;
+import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import bitterend.work.Booking;
+import bitterend.work.ShopAccess;
+import java.util.List;
+
+/** What is on the rack and how it came there: questions that write nothing. */
+public final class AskRack {
+    private final ShopAccess at;
+
+    public AskRack(ShopAccess at) {
+        this.at = at;
+    }
+
+    /** Every reel; {@code all} also those of which nothing is left. */
+    public List<Holding> holdings(boolean all) {
+        return at.reading(ledger -> ledger.read(Ledger.Stock::holdings)).stream()
+                .filter(holding -> all || !holding.gone())
+                .toList();
+    }
+
+    /** What is found of a reel, a piece or a lot. */
+    public sealed interface Found {
+        /** Every movement of a reel, oldest first. */
+        record History(List<Movement> movements) implements Found {
+            public History {
+                movements = List.copyOf(movements);
+            }
+        }
+
+        /**
+         * Where a piece came from.
+         *
+         * @param movements that cut it, or are about it
+         * @param events further events about it
+         * @param ancestry its reel, and the reels that this came off
+         * @param reel its reel as it is now
+         */
+        record OfPiece(List<Movement> movements, List<Event> events, List<String> ancestry, Reel reel)
+                implements Found {
+            public OfPiece {
+                movements = List.copyOf(movements);
+                events = List.copyOf(events);
+                ancestry = List.copyOf(ancestry);
+            }
+        }
+
+        /** What was cut of a lot, and what of it is on the rack. */
+        record OfLot(List<Movement> pieces, List<Holding> rack) implements Found {
+            public OfLot {
+                pieces = List.copyOf(pieces);
+                rack = List.copyOf(rack);
+            }
+        }
+
+        /** Nothing. */
+        record Nothing(Booking.Refused why) implements Found {}
+    }
+
+    /** Every movement of a reel. */
+    public Found history(String reel) {
+        List<Movement> history = at.reading(ledger -> ledger.read(stock -> stock.history(reel)));
+        return history.isEmpty()
+                ? nothing("there is no reel " + reel + "; see bitterend stock list SHOP --all")
+                : new Found.History(history);
+    }
+
+    /** A piece to its reel, lot, certificate and plan. */
+    public Found piece(String piece) {
+        return at.reading(ledger -> ledger.read(stock -> {
+            Trace trace = new Trace(stock);
+            List<Movement> found = trace.ofPiece(piece);
+            if (found.isEmpty()) {
+                return nothing("nothing was cut for piece " + piece);
+            }
+            String reel = trace.reelOf(piece);
+            return new Found.OfPiece(
+                    found,
+                    trace.eventsOf(piece),
+                    trace.ancestry(reel),
+                    stock.findHolding(reel)
+                            .orElseThrow(() -> new LedgerException("the ledger has lost reel " + reel))
+                            .reel());
+        }));
+    }
+
+    /** A lot to every piece. */
+    public Found lot(String lot) {
+        return at.reading(ledger -> ledger.read(stock -> {
+            Trace trace = new Trace(stock);
+            List<Movement> pieces = trace.ofLot(lot);
+            List<Holding> rack = trace.rackOf(lot);
+            return pieces.isEmpty() && rack.isEmpty()
+                    ? nothing("nothing was cut of lot " + lot + ", and none of it is on the rack")
+                    : new Found.OfLot(pieces, rack);
+        }));
+    }
+
+    private static Found nothing(String why) {
+        return new Found.Nothing(new Booking.Refused(why));
+    }
+}
