@@ -10,7 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.buying.PlantedLookAtQuotes;
+import bitterend.cli.PlantedPlanning;
 import bitterend.history.PlantedLookAtTheStrategy;
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -97,9 +99,8 @@ final class ArchitectureTest {
             Map.entry("report.sheet", FACTS + "packing report report.page"),
             Map.entry(
                     "cli",
-                    FACTS + "buying day demand.calibration exchange history packing packing.check packing.explain "
-                            + "packing.strategy quoting report report.page report.sheet store work work.plans "
-                            + "work.rack work.trade"));
+                    FACTS + "buying day demand.calibration exchange packing packing.explain packing.strategy quoting "
+                            + "report report.page report.sheet store work work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"
@@ -146,6 +147,95 @@ final class ArchitectureTest {
     @Test
     void historyThatLooksAtTheStrategy_isFound() {
         assertBroken("history", PlantedLookAtTheStrategy.class);
+    }
+
+    /**
+     * What a front may use of packages that do something: values, that is records, enums and what holds them together. Of
+     * their services these alone, and the list only ever gets shorter.
+     */
+    private static final Set<String> SERVICES_OF_FRONTS = Set.of(
+            // answers to programs
+            "exchange.AnswerJson",
+            "exchange.BuyJson",
+            "exchange.CoilValuesJson",
+            "exchange.ExplainJson",
+            "exchange.OrdersJson",
+            "exchange.PackingNoteForm",
+            "exchange.PlanJson",
+            "exchange.QuoteJson",
+            "exchange.ReelsExport",
+            "exchange.StockJson",
+            "exchange.StudyJson",
+            // files that are named on the command line, read or written
+            "exchange.NewShop",
+            "exchange.QuoteReader",
+            "exchange.QuoteRequestFile",
+            "exchange.QuoteRequestReading",
+            "exchange.WholeFile",
+            // words and figures as they are typed and told
+            "exchange.FlawText",
+            "exchange.MeasuredRows",
+            "exchange.StockText",
+            "packing.Words");
+
+    /** Interfaces of services; any other one holds values together. */
+    private static final Set<String> DOING = Set.of(
+            "bitterend.packing.Packer",
+            "bitterend.stock.Ledger",
+            "bitterend.stock.Ledger$Books",
+            "bitterend.stock.Ledger$Stock",
+            "bitterend.stock.LedgerPlace",
+            "bitterend.stock.StockValue");
+
+    @Test
+    void fronts_useTheServicesOfWorkAlone() {
+        fronts().check(PROGRAM);
+    }
+
+    @Test
+    void frontThatPlansBooksOrAsks_isFound() {
+        for (Class<?> planted : List.of(PlantedPlanning.all())) {
+            assertTrue(
+                    fronts().evaluate(new ClassFileImporter().importClasses(planted))
+                            .hasViolation(),
+                    planted.getName());
+        }
+    }
+
+    @Test
+    void store_isNamedWhereAFrontFindsItsShop() {
+        noClasses()
+                .that()
+                .resideInAPackage("bitterend.cli..")
+                .and()
+                .doNotHaveSimpleName("ShopArgument")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("bitterend.store..")
+                .check(PROGRAM);
+    }
+
+    private static ArchRule fronts() {
+        return noClasses()
+                .that()
+                .resideInAPackage("bitterend.cli..")
+                .should()
+                .dependOnClassesThat(DescribedPredicate.describe("do the work", ArchitectureTest::isBarredFromFronts));
+    }
+
+    private static boolean isBarredFromFronts(JavaClass used) {
+        boolean ofFronts = Stream.of("cli", "work", "report", "finding", "measure")
+                .anyMatch(name -> used.getPackageName().equals("bitterend." + name)
+                        || used.getPackageName().startsWith("bitterend." + name + "."));
+        boolean says = used.isRecord()
+                || used.isEnum()
+                || used.isAnnotation()
+                || used.isAssignableTo(Throwable.class)
+                || (used.isInterface() && !DOING.contains(used.getName()));
+        return used.getPackageName().startsWith("bitterend.")
+                && !ofFronts
+                && !says
+                && !SERVICES_OF_FRONTS.contains(used.getName().substring("bitterend.".length()));
     }
 
     @Test

@@ -1,0 +1,108 @@
+package bitterend.cli;
+
+import bitterend.day.Found;
+import bitterend.day.OrdersTold;
+import bitterend.day.Part;
+import bitterend.exchange.BuyJson;
+import bitterend.exchange.OrdersJson;
+import bitterend.exchange.QuoteJson;
+import bitterend.exchange.QuoteRequestFile;
+import bitterend.finding.Findings;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Units;
+import bitterend.packing.strategy.EffortLevel;
+import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.AskOrders;
+import bitterend.work.KeepPlan;
+import bitterend.work.NamedPlan;
+import bitterend.work.Plans;
+import bitterend.work.ShopAccess;
+import bitterend.work.ShopNow;
+import bitterend.work.Watcher;
+import bitterend.work.WhichPlan;
+import bitterend.work.plans.DayQuestion;
+import bitterend.work.plans.PlanDay;
+import bitterend.work.plans.PlanSearch;
+import bitterend.work.plans.PostPlan;
+import bitterend.work.plans.PrintSheets;
+import bitterend.work.rack.BeginLedger;
+import bitterend.work.trade.AdviseReels;
+import bitterend.work.trade.PriceRequest;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+
+/** A second front beside the command line: it calls the verbs and answers as JSON. No rule is in it. */
+final class PlainFront {
+    private final ShopAccess at;
+    private final LocalDate day;
+    private final String who;
+
+    PlainFront(Path shop, LocalDate day, String who) {
+        Clock clock = Clock.systemUTC();
+        at = new ShopAccess(shop, new SqliteLedgerPlace(shop, clock), clock);
+        this.day = day;
+        this.who = who;
+    }
+
+    private ShopNow now() {
+        return at.read().found().orElseThrow();
+    }
+
+    private MoneyText money() {
+        return now().shop().settings().money();
+    }
+
+    void open() {
+        new BeginLedger(at).begin(at.readFiles().found().orElseThrow().shop(), who);
+    }
+
+    /** Plans the day, held to no plan or to one of a number; {@code planner} is whose plan it is. */
+    void plan(int from, String planner) {
+        Plans plans = at.plans(new Findings());
+        PlanDay verb = new PlanDay(now(), plans);
+        PlanDay.Request request = from == 0
+                ? PlanDay.Request.of(day)
+                : new PlanDay.Request(day, plans.read(from, new Findings()).orElseThrow(), null, false);
+        DayQuestion question = ((PlanDay.Asked.Ready) verb.ask(request)).question();
+        EffortLevel level = EffortLevel.REPRODUCIBLE;
+        PlanSearch search = PlanSearch.of(level, level.time(), 0);
+        new KeepPlan(at.plans(new Findings()), planner, at.clock())
+                .keep(verb.plan(question, search, Watcher.NOBODY).plan(), question.calledBack());
+    }
+
+    PrintSheets.Sheets issue() {
+        Plans plans = at.plans(new Findings());
+        PrintSheets.Result result = new PrintSheets(now(), plans)
+                .print(new PrintSheets.Request(
+                        new NamedPlan(plans).orInForce(null, new Findings()).orElseThrow(), who, Units.METRIC));
+        return ((PrintSheets.Result.Printed) result).sheets();
+    }
+
+    PostPlan.Result post(String reel) {
+        Plans plans = at.plans(new Findings());
+        Part part = new Part(List.of(reel), List.of(), Found.AS_PLANNED);
+        WhichPlan.Meant meant = WhichPlan.at(at, plans).of(null, part, new Findings());
+        return new PostPlan(now(), plans)
+                .post(new PostPlan.Request(((WhichPlan.Meant.One) meant).plan(), part, act -> act.by(who)));
+    }
+
+    String orders() {
+        OrdersTold told = new AskOrders(now(), day).status();
+        return OrdersJson.status(day, told.orders(), told.changes(), told.spares(), told.uses());
+    }
+
+    String quote(String order) {
+        PriceRequest.Result result = new PriceRequest(now())
+                .price(QuoteRequestFile.ofOrder(now().shop(), order, day).orElseThrow(), day, Duration.ofSeconds(20));
+        return new QuoteJson(money()).forTheFile(((PriceRequest.Result.Priced) result).quote());
+    }
+
+    String buy() {
+        AdviseReels.Result result = new AdviseReels(now())
+                .advise(new AdviseReels.Request(day, Duration.ofSeconds(20), 0, 1), Watcher.NOBODY);
+        return new BuyJson(money()).advice(((AdviseReels.Result.Advised) result).advice());
+    }
+}

@@ -1,0 +1,169 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.stock.Event;
+import bitterend.stock.Ledger;
+import bitterend.store.SqliteLedger;
+import bitterend.work.plans.PostPlan;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The same day through two fronts: the command line, and one that calls the verbs. What a shop has afterwards, files, ledger
+ * and answers, does not depend on the front. Were a rule in a front, it would.
+ */
+final class TwoFrontsTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+    private static final String WHO = "Ada";
+    private static final String REEL = "E7";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path typed = Path.of("");
+    private Path called = Path.of("");
+    private PlainFront front = new PlainFront(folder, DAY, WHO);
+
+    @BeforeEach
+    void openTwoShops() throws IOException {
+        typed = DemoShop.copy("eider-shed", Files.createDirectory(folder.resolve("typed")));
+        called = DemoShop.copy("eider-shed", Files.createDirectory(folder.resolve("called")));
+        front = new PlainFront(called, DAY, WHO);
+    }
+
+    @Test
+    void day_isTheSameThroughEitherFront() {
+        command("stock", "open", "SHOP", "--who", WHO);
+        front.open();
+        assertAlike();
+
+        plan();
+        front.plan(0, Who.of(null));
+        assertAlike();
+
+        command("sheet", "SHOP", "--issue", "--who", WHO);
+        assertEquals(1, front.issue().plan().number());
+        assertAlike();
+
+        command("stock", "post", "SHOP", "--reel", REEL, "--who", WHO);
+        assertInstanceOf(PostPlan.Result.Posted.class, front.post(REEL));
+        assertAlike();
+
+        plan("--from", "1");
+        front.plan(1, Who.of(null));
+        assertAlike();
+        assertEquals(List.of("plans/1.json", "plans/2.json"), plans());
+
+        assertEquals(command("orders", "SHOP", "--day", DAY.toString(), "--json"), front.orders());
+        assertEquals(
+                command("quote", "SHOP", "--order", "E-32", "--day", DAY.toString(), "--json", "--time", "20s"),
+                front.quote("E-32"));
+        assertEquals(
+                command("buy", "SHOP", "--day", DAY.toString(), "--json", "--time", "20s", "--threads", "1"),
+                front.buy());
+        assertAlike();
+    }
+
+    @Test
+    void postingTwice_isNoneOfTheFronts() {
+        command("stock", "open", "SHOP", "--who", WHO);
+        front.open();
+        plan();
+        front.plan(0, Who.of(null));
+        for (int time = 0; time < 2; time++) {
+            command("stock", "post", "SHOP", "--reel", REEL, "--who", WHO);
+            PostPlan.Result result = front.post(REEL);
+            assertEquals(
+                    time == 0,
+                    ((PostPlan.Result.Posted) result).posted().already() == 0,
+                    "posted " + (time + 1) + " times");
+            assertAlike();
+        }
+    }
+
+    @Test
+    void frontThatDoesSomethingElse_isFound() {
+        command("stock", "open", "SHOP", "--who", WHO);
+        front.open();
+        plan();
+        front.plan(0, "somebody else");
+        assertNotEquals(ledger(typed), ledger(called));
+    }
+
+    private void plan(String... more) {
+        List<String> words = List.of("plan", "SHOP", "--day", DAY.toString(), "--effort", "reproducible");
+        command(Stream.concat(words.stream(), Stream.of(more)).toArray(String[]::new));
+    }
+
+    /** A command that is done; what it prints. */
+    private String command(String... words) {
+        Run run = Run.of(Stream.of(words)
+                .map(word -> word.equals("SHOP") ? typed.toString() : word)
+                .toArray(String[]::new));
+        assertTrue(run.code() == 0 || run.code() == 4, String.join(" ", words) + "\n" + run.err());
+        return run.out();
+    }
+
+    private void assertAlike() {
+        assertEquals(files(typed), files(called));
+        assertEquals(ledger(typed), ledger(called));
+    }
+
+    private List<String> plans() {
+        return files(called).keySet().stream()
+                .filter(name -> name.matches("plans/[0-9]+[.]json"))
+                .toList();
+    }
+
+    /** Every file that a verb writes, by name; sheets are how one front shows what it was told. */
+    private static Map<String, String> files(Path shop) {
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(shop)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                String name = shop.relativize(file).toString().replace('\\', '/');
+                if (!name.equals(SqliteLedger.NAME) && !name.equals("sheet.html")) {
+                    files.put(name, withoutMarks(Files.readString(file)));
+                }
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        return files;
+    }
+
+    /** Every event with its movements, but for the moment. */
+    private static List<String> ledger(Path shop) {
+        try (Ledger ledger = SqliteLedger.openToRead(shop)) {
+            return ledger.read(Ledger.Stock::events).stream()
+                    .map(TwoFrontsTest::told)
+                    .toList();
+        }
+    }
+
+    private static String told(Event event) {
+        Event.Act act = event.act();
+        List<String> movements = event.movements().stream()
+                .map(movement -> movement.entry() + " " + movement.who())
+                .toList();
+        return withoutMarks(act.kind() + " " + act.who() + " " + act.note() + " " + act.facts() + " " + movements);
+    }
+
+    /** Two ledgers have two names and two chains, and a file with such a name has another digest. */
+    private static String withoutMarks(String text) {
+        return text.replaceAll("\\b[0-9a-f]{12,64}\\b", "...");
+    }
+}
