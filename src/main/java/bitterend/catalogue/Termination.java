@@ -74,6 +74,8 @@ public record Termination(
         TAKE_UP_SPREAD("spread of the take-up", false),
         /** Rope left long while the take-up is not known better. */
         MARGIN("margin of the take-up", true),
+        /** The same for each of two ends of a piece that are made alike; where a row does not say it is the margin of one. */
+        MARGIN_OF_TWO("margin of the take-up, of two ends alike", false),
         TRIM("trim", true),
         /** From where the rope turns inside a fitting back to where its dead end comes out. */
         RETURN("back out of the socket", true),
@@ -171,15 +173,23 @@ public record Termination(
                             && !stated.provenance().verified()
                     ? Allowance.NOTHING
                     : stated;
+            case MARGIN_OF_TWO -> stated.isNothing() ? allowance(What.MARGIN) : stated;
             default -> stated;
         };
     }
 
+    /** Whether the shop has measured what it takes up on this rope: what else adds to the length is confirmed by that. */
+    public boolean isMeasured() {
+        Provenance takeUp = allowance(What.TAKE_UP).provenance();
+        return takeUp.verified() && takeUp.grade() == Grade.SHOP;
+    }
+
     /** Whether everything that adds to a cut length has been confirmed. */
     public boolean isVerified() {
-        return provenance.verified()
-                && allowances.entrySet().stream()
-                        .filter(entry -> entry.getKey().isCut() && entry.getKey() != What.MARGIN)
-                        .allMatch(entry -> entry.getValue().provenance().verified());
+        return isMeasured()
+                || provenance.verified()
+                        && allowances.entrySet().stream()
+                                .filter(entry -> entry.getKey().isCut() && entry.getKey() != What.MARGIN)
+                                .allMatch(entry -> entry.getValue().provenance().verified());
     }
 }

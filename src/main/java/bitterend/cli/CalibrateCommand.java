@@ -40,6 +40,12 @@ final class CalibrateCommand implements Callable<Integer> {
     @Option(names = "--write", description = "Write it into splices.json; the old one is kept as splices.json.old.")
     private boolean write;
 
+    @Option(
+            names = "--splicer",
+            paramLabel = "NAME",
+            description = "Learn from the assemblies of one splicer alone, and plan with them.")
+    private String splicer = "";
+
     @Mixin
     private PageFiles files = new PageFiles();
 
@@ -62,7 +68,7 @@ final class CalibrateCommand implements Callable<Integer> {
     private ExitCode calibrate(ShopNow now) {
         Shop read = now.shop();
         LearnTakeUp verb = new LearnTakeUp(now);
-        Result result = verb.learn(units.figures(read).units());
+        Result result = verb.learn(units.figures(read).units(), splicer);
         if (result instanceof Result.NotLearned not) {
             return complain(not.findings());
         }
@@ -91,7 +97,10 @@ final class CalibrateCommand implements Callable<Integer> {
     }
 
     private static ExitCode finished(Calibration calibration) {
-        return calibration.fits().isEmpty() ? ExitCode.BAD_INPUT : ExitCode.DONE;
+        if (calibration.fits().isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        return calibration.findings().stream().anyMatch(Finding::leavesOut) ? ExitCode.NOT_ALL_PLANNED : ExitCode.DONE;
     }
 
     private ExitCode complain(List<Finding> findings) {

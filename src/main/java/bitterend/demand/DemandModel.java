@@ -108,8 +108,15 @@ public final class DemandModel {
         return Optional.of(new Leg(
                 rope.get(),
                 assembly.make(),
-                List.of(endA.get(), endB.get()),
+                known(endA.get(), endB.get()),
                 catalogue.splices().bench().findCounter(rope.get()).stream().toList()));
+    }
+
+    /** Both ends; of two spliced alike both seldom take up more than usual. */
+    private static List<MadeEnd> known(MadeEnd endA, MadeEnd endB) {
+        boolean alike = endA.isSpliced()
+                && endA.termination().id().equals(endB.termination().id());
+        return alike ? List.of(endA.asTwin(), endB.asTwin()) : List.of(endA, endB);
     }
 
     private List<Derivation> derivations(Assembly assembly, List<Leg> legs) {

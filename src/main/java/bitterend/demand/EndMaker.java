@@ -114,7 +114,7 @@ final class EndMaker {
                 .withFitting(fittingLength(spec));
         Yardsticks withTail = bare.withTail(Tail.of(termination, spec.options()).length(bare));
         FineLength takeUp = termination.allowance(What.TAKE_UP).length(withTail);
-        return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp));
+        return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp), false);
     }
 
     /** Bore or basket of the fitting; where only its depth is stated that, which is longer. */

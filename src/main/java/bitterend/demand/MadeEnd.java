@@ -28,14 +28,26 @@ import java.util.List;
  * @param eye its eye, {@link EyeShape#NONE} without one
  * @param pinToBore of a fitting the centre of its pin to the bottom of its bore; zero without one
  * @param yardsticks what its allowances are counted in, tail included
+ * @param twin whether the other end of the piece is made alike, so that what one takes up more the other may take up less
  */
 record MadeEnd(
-        String name, EndSpec spec, Termination termination, EyeShape eye, FineLength pinToBore, Yardsticks yardsticks) {
+        String name,
+        EndSpec spec,
+        Termination termination,
+        EyeShape eye,
+        FineLength pinToBore,
+        Yardsticks yardsticks,
+        boolean twin) {
     /** How the caution of a row begins that only sends to the rope's maker, as every page does. */
     static final String FOLLOW_THE_MAKER = "Follow the rope maker";
 
     private static final String STRETCHES = "In rope that stretches much the eye can open until the thimble tumbles out"
             + " (TB 55-1900-232-10 p. 2-52).";
+
+    /** The same beside another that is made alike. */
+    MadeEnd asTwin() {
+        return new MadeEnd(name, spec, termination, eye, pinToBore, yardsticks, true);
+    }
 
     FineLength length(What what) {
         return allowance(what).length(yardsticks);
@@ -44,7 +56,7 @@ record MadeEnd(
     Allowance allowance(What what) {
         return switch (what) {
             case TAIL -> Tail.of(termination, spec.options());
-            case MARGIN -> Tail.margin(termination, spec.options(), yardsticks);
+            case MARGIN -> Tail.margin(termination, spec.options(), yardsticks, twin);
             default -> termination.allowance(what);
         };
     }

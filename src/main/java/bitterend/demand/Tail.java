@@ -33,8 +33,8 @@ final class Tail {
      * The margin of the row; none where the order states a tail that is longer by as much: the 24 diameters that a handbook
      * prints for a double braid need no 3 diameters on top.
      */
-    static Allowance margin(Termination termination, EndSpec.Options options, Yardsticks yardsticks) {
-        Allowance margin = termination.allowance(What.MARGIN);
+    static Allowance margin(Termination termination, EndSpec.Options options, Yardsticks yardsticks, boolean twin) {
+        Allowance margin = termination.allowance(twin ? What.MARGIN_OF_TWO : What.MARGIN);
         FineLength with = usual(termination, options).length(yardsticks).plus(margin.length(yardsticks));
         return !options.tail().isNothing() && options.tail().length(yardsticks).compareTo(with) >= 0
                 ? Allowance.NOTHING

@@ -37,6 +37,9 @@ final class TakeUpReader {
                     .plus(end.length(What.TRIM))
                     .plus(end.length(What.RETURN));
         }
-        return new TakeUp(termination, spliced.size(), cut.minus(accounted), problems.findings());
+        FineLength band =
+                spliced.stream().map(end -> end.length(What.TAKE_UP_SPREAD)).reduce(FineLength.ZERO, FineLength::plus);
+        return new TakeUp(
+                termination, spliced.size(), spliced.get(0).spec(), cut.minus(accounted), band, problems.findings());
     }
 }

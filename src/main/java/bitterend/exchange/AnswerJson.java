@@ -14,6 +14,7 @@ import bitterend.exchange.form.JsonTree;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
+import bitterend.measure.Sentence;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -175,11 +176,15 @@ public final class AnswerJson {
         return new JsonTree()
                 .with("termination", fit.termination())
                 .with("rope", fit.rope())
+                .with("variant", fit.variant())
                 .with("ends", fit.ends())
                 .with("assemblies", fit.count())
                 .with("mean", LengthText.exact(fit.mean()))
                 .with("takeUp", LengthText.exact(fit.upper()))
+                .with("takeUpOfTwo", LengthText.exact(fit.upperOfTwo()))
                 .with("spread", LengthText.exact(fit.spread()))
+                .with("remarks", (Object)
+                        fit.remarks().stream().map(Sentence::exact).toList())
                 .with("outliers", (Object)
                         fit.outliers().stream().map(MeasuredAssembly::id).toList());
     }

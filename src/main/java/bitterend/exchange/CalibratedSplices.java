@@ -71,6 +71,7 @@ public final class CalibratedSplices {
         ObjectNode onRope = object(object(row, "onRope"), fit.rope());
         onRope.set("takeUp", node(allowance(fit, What.TAKE_UP)));
         onRope.set("margin", node(allowance(fit, What.MARGIN)));
+        onRope.set("marginOfTwo", node(allowance(fit, What.MARGIN_OF_TWO)));
         onRope.set("takeUpSpread", node(allowance(fit, What.TAKE_UP_SPREAD)));
     }
 

@@ -31,6 +31,7 @@ public final class MeasuredCsv {
 
     private final Shop shop;
     private final Findings findings;
+    private final Findings ofRows = new Findings();
 
     private MeasuredCsv(Shop shop, Findings findings) {
         this.shop = shop;
@@ -41,7 +42,7 @@ public final class MeasuredCsv {
      * What the file says.
      *
      * @param assemblies the rows that could be read
-     * @param findings what is wrong with the others
+     * @param findings what is wrong with the others, which are left out; errors of the file as a whole
      */
     public record Reading(List<MeasuredAssembly> assemblies, List<Finding> findings) {
         public Reading {
@@ -62,7 +63,7 @@ public final class MeasuredCsv {
     private List<MeasuredAssembly> rows(InputFile file) {
         List<MeasuredAssembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
-        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+        for (Fields row : new CsvTable(file, COLUMNS, findings, ofRows).rows()) {
             String id = row.optional("id", Readings::id, row.place());
             row.once("id", id, ids);
             MeasuredAssembly measured = measured(row, id);
@@ -70,6 +71,7 @@ public final class MeasuredCsv {
                 assemblies.add(measured);
             }
         }
+        ofRows.sorted().forEach(finding -> findings.add(finding.isError() ? finding.leavingOut() : finding));
         return assemblies;
     }
 

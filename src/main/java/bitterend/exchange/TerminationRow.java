@@ -36,6 +36,7 @@ final class TerminationRow {
             Map.entry("takeUp", What.TAKE_UP),
             Map.entry("takeUpSpread", What.TAKE_UP_SPREAD),
             Map.entry("margin", What.MARGIN),
+            Map.entry("marginOfTwo", What.MARGIN_OF_TWO),
             Map.entry("trim", What.TRIM),
             Map.entry("room", What.ROOM),
             Map.entry("fills", What.FILLS),

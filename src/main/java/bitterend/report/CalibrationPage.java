@@ -6,6 +6,7 @@ import bitterend.catalogue.Termination.What;
 import bitterend.demand.calibration.Effect;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
+import bitterend.measure.Sentence;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -30,11 +31,15 @@ public final class CalibrationPage {
             return page.document();
         }
         fits(page, fits, catalogue);
-        fits.forEach(fit -> outliers(page, fit));
+        fits.forEach(fit -> {
+            outliers(page, fit);
+            fit.remarks().forEach(remark -> remark(page, fit, remark));
+        });
         page.gap();
         page.paragraph(
-                "All for one end. Planned with is the limit that the next splice stays below 95 times in 100, not the"
-                        + " mean. Of two ends alike only the sum is seen: each is given half.");
+                "All for one end. The finished length aims at the mean; the cut adds a margin up to what the next end stays"
+                        + " below 95 times in 100, and less for each of two ends alike, since both together seldom take"
+                        + " up most. Of two ends alike that were measured only the sum is seen: each is given half.");
         effects(page, effects);
         return page.document();
     }
@@ -45,7 +50,8 @@ public final class CalibrationPage {
                 Column.words("rope"),
                 Column.figure("assemblies"),
                 Column.figure("mean\n" + figures.fineUnit()),
-                Column.figure("plan with\n" + figures.fineUnit()),
+                Column.figure("up to\n" + figures.fineUnit()),
+                Column.figure("of two\n" + figures.fineUnit()),
                 Column.words("till now"));
         for (TakeUpFit fit : fits) {
             table.row(
@@ -54,6 +60,7 @@ public final class CalibrationPage {
                     Integer.toString(fit.count()),
                     figures.fine(fit.mean().roundedUp().fine()),
                     figures.fine(fit.upper().fine()),
+                    figures.fine(fit.upperOfTwo().fine()),
                     tillNow(fit, catalogue));
         }
         page.table(table);
@@ -82,6 +89,11 @@ public final class CalibrationPage {
                     + fit.outliers().stream().map(CalibrationPage::named).collect(Collectors.joining(", "))
                     + ". Look at them: a slip of the tape, or a splice to redo?");
         }
+    }
+
+    private void remark(Writing page, TakeUpFit fit, Sentence remark) {
+        page.gap();
+        page.paragraph("Of " + fit.termination() + " on " + fit.rope() + ": " + figures.sentence(remark) + ".");
     }
 
     private static String named(MeasuredAssembly measured) {

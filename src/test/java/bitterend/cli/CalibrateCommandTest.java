@@ -53,12 +53,32 @@ final class CalibrateCommandTest {
     }
 
     @Test
-    void badRow_isToldAndNothingIsWritten() throws IOException {
+    void badRow_isLeftOutAndTheRestIsLearned() throws IOException {
         measured("10721 mm", "10723 mm", "10725 mm", "ten metres");
         Run run = Run.of("calibrate", shop.toString(), "--write");
-        assertEquals(3, run.code());
-        assertTrue(run.err().contains("measured.csv, row 5, cut: found \"ten metres\""), run.err());
-        assertFalse(Files.exists(shop.resolve("splices.json")));
+        assertEquals(4, run.code(), run.err());
+        assertTrue(run.err().contains("left out: measured.csv, row 5, cut: found \"ten metres\""), run.err());
+        assertTrue(Files.readString(shop.resolve("splices.json")).contains("calibrated on 3 measured assemblies"));
+    }
+
+    /** Once the shop has measured an end on a rope nobody is told to splice one first. */
+    @Test
+    void calibratedEnd_isVerifiedOnItsRope() {
+        String first = "splice and measure one before cutting";
+        assertTrue(Run.of("check", shop.toString()).err().contains(first)
+                || Run.of("check", shop.toString()).out().contains(first));
+        Run.of("calibrate", shop.toString(), "--write");
+        Run after = Run.of("check", shop.toString());
+        assertFalse((after.out() + after.err()).contains(first), after.out() + after.err());
+    }
+
+    @Test
+    void oneSplicer_isLearnedFromAlone() {
+        assertEquals(
+                0, Run.of("calibrate", shop.toString(), "--splicer", "Jansen").code());
+        Run nobody = Run.of("calibrate", shop.toString(), "--splicer", "Janssen");
+        assertEquals(3, nobody.code());
+        assertTrue(nobody.err().contains("did you mean Jansen?"), nobody.err());
     }
 
     @Test

@@ -3,14 +3,19 @@ package bitterend.work.trade;
 import bitterend.demand.DemandModel;
 import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
+import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.exchange.CalibratedSplices;
 import bitterend.exchange.MeasuredCsv;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
+import bitterend.finding.Nearest;
 import bitterend.measure.Units;
 import bitterend.work.ShopNow;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Learns take-up from assemblies that the shop has measured. */
 public final class LearnTakeUp {
@@ -37,20 +42,41 @@ public final class LearnTakeUp {
         }
     }
 
-    /** Learns; {@code units} is what findings are told in. */
-    public Result learn(Units units) {
+    /**
+     * Learns; rows that cannot be used are left out and told.
+     *
+     * @param units what findings are told in
+     * @param splicer whose assemblies alone are looked at; empty for everybody's
+     */
+    public Result learn(Units units, String splicer) {
         Shop shop = now.shop();
         MeasuredCsv.Reading measured = MeasuredCsv.read(now.at().folder(), shop);
         if (measured.findings().stream().anyMatch(Finding::isError)) {
             return new Result.NotLearned(measured.findings());
         }
-        Calibration calibration = Calibration.of(new DemandModel(shop.catalogue(), units), measured.assemblies());
-        if (calibration.findings().stream().anyMatch(Finding::isError)) {
-            return new Result.NotLearned(calibration.findings());
+        List<MeasuredAssembly> assemblies = measured.assemblies().stream()
+                .filter(each -> splicer.isEmpty() || each.splicer().equals(splicer))
+                .toList();
+        if (assemblies.isEmpty() && !splicer.isEmpty()) {
+            return new Result.NotLearned(List.of(Finding.error(
+                    MeasuredCsv.NAME,
+                    "",
+                    "splicer",
+                    splicer,
+                    "a splicer of " + MeasuredCsv.NAME + Nearest.hint(splicer, splicers(measured.assemblies())))));
         }
+        Calibration calibration = Calibration.of(new DemandModel(shop.catalogue(), units), assemblies)
+                .withFindings(measured.findings());
         return new Result.Learned(
                 calibration,
                 Effect.on(shop.orders().stream().map(OrderLine::assembly).toList(), shop.catalogue(), calibration));
+    }
+
+    private static Set<String> splicers(List<MeasuredAssembly> measured) {
+        return measured.stream()
+                .map(MeasuredAssembly::splicer)
+                .filter(name -> !name.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Writes what was fitted into {@code splices.json}; what keeps it from that, or nothing. */
