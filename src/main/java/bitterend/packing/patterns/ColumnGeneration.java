@@ -50,6 +50,11 @@ final class ColumnGeneration {
         begun(budget).ifPresent(master -> search(master, budget));
     }
 
+    /** The bound at the root alone. */
+    void bound(Budget budget) {
+        begun(budget);
+    }
+
     /** Bounds the root; the program there, if it leaves anything to do and there is time. */
     private Optional<Master> begun(Budget budget) {
         boolean quick = effort.depth() == Effort.Depth.QUICK;

@@ -7,6 +7,10 @@ import java.util.List;
 /** The order of things: starts, bound, dives; with pieces left out, first their weight, then the cost. */
 final class Solver {
     private static final int LIMITS = 3;
+    /** From so many on the linear program hardly ends. */
+    private static final int MANY_LENGTHS = 500;
+
+    private static final int GROUPS = 150;
     private static final long EXCHANGES = 30_000_000;
 
     private final Instance instance;
@@ -39,6 +43,7 @@ final class Solver {
             best.raise(instance.types.length == 0 ? best.weight() : 0, Rejection.PRICED);
             return;
         }
+        Bound grouped = best.complete() && instance.items > MANY_LENGTHS ? grouped() : Bound.NOTHING;
         Budget part =
                 best.complete() ? budget : budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
         ColumnGeneration phase = new ColumnGeneration(instance, Rejection.NEVER, best, effort, shortcut);
@@ -47,10 +52,37 @@ final class Solver {
             budget.charge(part);
         }
         if (best.complete()) {
-            root = phase.root();
+            root = grouped.higherThan(phase.root()) ? grouped : phase.root();
             return;
         }
         leaveOut();
+    }
+
+    /** More lengths than the linear program has rows for: bound and plans of lengths in groups, in most of the time. */
+    private Bound grouped() {
+        Grouping down = Grouping.down(instance, GROUPS);
+        Budget third = budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
+        ColumnGeneration below = rounded(down.coarse(), third);
+        below.bound(third);
+        budget.charge(third);
+        Bound bound = down.inItems(below.root());
+        best.raise(instance.roundUp(bound.ceiling()), Rejection.NEVER);
+        Grouping up = Grouping.up(instance, GROUPS);
+        Budget most = budget.part(effort.work() / 2, Duration.ofMillis(budget.millisLeft() * 4 / 5));
+        Incumbent plan = new Incumbent(up.coarse(), progress -> {});
+        new InitialPlans(up.coarse(), plan, effort.seed(), most).run(4);
+        new ColumnGeneration(up.coarse(), Rejection.NEVER, plan, effort, false).run(most);
+        budget.charge(most);
+        if (plan.complete()) {
+            best.offer(up.inItems(plan.plan()));
+        }
+        return bound;
+    }
+
+    private ColumnGeneration rounded(Instance coarse, Budget part) {
+        Incumbent plan = new Incumbent(coarse, progress -> {});
+        new InitialPlans(coarse, plan, effort.seed(), part).run(4);
+        return new ColumnGeneration(coarse, Rejection.NEVER, plan, effort, false);
     }
 
     /** Not everything can be planned, or so it seems: how much must be left out, and what does the rest cost. */
