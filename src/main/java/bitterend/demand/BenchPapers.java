@@ -40,6 +40,17 @@ public final class BenchPapers {
         return Optional.ofNullable(made().card());
     }
 
+    /** By what is in them, whether that is worked out yet or not. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BenchPapers papers && made().equals(papers.made());
+    }
+
+    @Override
+    public int hashCode() {
+        return made().hashCode();
+    }
+
     private synchronized Made made() {
         if (made == null) {
             made = make.get();
