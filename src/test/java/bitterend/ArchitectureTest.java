@@ -1,7 +1,10 @@
 package bitterend;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -12,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.buying.PlantedLookAtQuotes;
 import bitterend.cli.PlantedPlanning;
 import bitterend.history.PlantedLookAtTheStrategy;
+import bitterend.packing.PackingProblem;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -82,7 +86,7 @@ final class ArchitectureTest {
                     FACTS + "buying day demand.calibration exchange.form history packing packing.explain packing.proof "
                             + "quoting quoting.sharing"),
             Map.entry("exchange.form", "finding measure"),
-            Map.entry("work", FACTS + "day exchange packing packing.check"),
+            Map.entry("work", FACTS + "buying day exchange history packing packing.check"),
             Map.entry(
                     "work.plans",
                     FACTS + "buying day exchange packing packing.check packing.explain packing.strategy quoting work"),
@@ -186,6 +190,25 @@ final class ArchitectureTest {
             "bitterend.stock.Ledger$Stock",
             "bitterend.stock.LedgerPlace",
             "bitterend.stock.StockValue");
+
+    /** Questions of a rack that is imagined, and one that is read as it was written, are made elsewhere. */
+    @Test
+    void questionOfTheDay_isMadeInOnePlace() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("bitterend.packing")
+                .and()
+                .doNotHaveFullyQualifiedName("bitterend.work.DayProblem")
+                .and()
+                .doNotHaveFullyQualifiedName("bitterend.exchange.FactsForm")
+                .and()
+                .doNotHaveFullyQualifiedName("bitterend.buying.SimulatedRack")
+                .and()
+                .doNotHaveFullyQualifiedName("bitterend.quoting.sharing.NewRope")
+                .should()
+                .callConstructorWhere(target(owner(type(PackingProblem.class))))
+                .check(PROGRAM);
+    }
 
     @Test
     void fronts_useTheServicesOfWorkAlone() {

@@ -19,16 +19,7 @@ public final class Morning {
         }
         Map<String, StockValue> values = new TreeMap<>(now.values());
         values.replaceAll((rope, value) -> kept(value, earlier.values().get(rope)));
-        return new PackingProblem(
-                now.day(),
-                now.ropes(),
-                now.pieces(),
-                now.reels(),
-                values,
-                now.prices(),
-                now.pins(),
-                now.earlier(),
-                now.calendar());
+        return now.withValues(values);
     }
 
     /** The coil curve by which the plans of its day go, where an earlier plan of that day is given. */

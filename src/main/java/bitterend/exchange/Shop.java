@@ -1,18 +1,12 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Catalogue;
-import bitterend.catalogue.Rope;
 import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
-import bitterend.measure.Length;
-import bitterend.measure.UnitPrice;
 import bitterend.measure.Units;
-import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
-import bitterend.stock.StockValue;
-import bitterend.stock.worth.CoilValue;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -80,33 +74,5 @@ public record Shop(
                 .map(line -> new OrderLine(line.assembly(), model.pieces(line.assembly())))
                 .toList();
         return new Shop(settings, catalogue, said, reels, pins, supplies, digests, leftOut);
-    }
-
-    /** The question of the day: which piece comes off which run. */
-    public PackingProblem problem(LocalDate day) {
-        Map<String, Rope> ropes = new TreeMap<>();
-        Map<String, StockValue> values = new TreeMap<>();
-        for (Rope rope : catalogue.ropes()) {
-            ropes.put(rope.id(), rope);
-            values.put(rope.id(), value(rope, day));
-        }
-        return new PackingProblem(
-                day, ropes, pieces(), reels, values, settings.prices(), pins, Map.of(), settings.calendar());
-    }
-
-    /** What a length of a rope is worth on the rack of a morning: as the shop typed it, else by the coil curve. */
-    public StockValue value(Rope rope, LocalDate day) {
-        StockValue typed = supplies.values().typed().get(rope.id());
-        return typed == null ? coilValue(rope, day) : typed;
-    }
-
-    /** What a length of a rope is worth on the rack of a morning by the coil curve. */
-    public CoilValue coilValue(Rope rope, LocalDate day) {
-        return new CoilCurves(this, day).of(rope);
-    }
-
-    /** The coil curve of a rope on an empty rack where reels of this price and usable length are bought. */
-    public CoilValue coilValue(Rope rope, LocalDate day, UnitPrice price, Length reel) {
-        return new CoilCurves(this, day).bought(rope, price, reel);
     }
 }

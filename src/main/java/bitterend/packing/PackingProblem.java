@@ -78,6 +78,11 @@ public record PackingProblem(
         return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar);
     }
 
+    /** The same question where runs are worth something else. */
+    public PackingProblem withValues(Map<String, StockValue> worth) {
+        return withRack(ropes, worth, reels);
+    }
+
     /** The same question of another rack, with its ropes and what a run of each is worth. */
     public PackingProblem withRack(Map<String, Rope> held, Map<String, StockValue> worth, List<Reel> there) {
         return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar);

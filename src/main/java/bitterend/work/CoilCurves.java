@@ -1,10 +1,13 @@
-package bitterend.exchange;
+package bitterend.work;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
+import bitterend.exchange.Settings;
+import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.Run;
+import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilTerms;
 import bitterend.stock.worth.CoilValue;
 import bitterend.stock.worth.CoilsOnRack;
@@ -15,8 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The coil curves of a shop's ropes on one morning, from its past orders, else its orders in hand, else its reels. */
-final class CoilCurves {
+/** What a shop's ropes are worth on the rack of one morning: by its past orders, else its orders in hand, else its reels. */
+public final class CoilCurves {
     /** A quarter of a year: less tells nothing about a year. Our own choice, no source. */
     private static final int FEWEST_WEEKS = 13;
 
@@ -27,18 +30,24 @@ final class CoilCurves {
     private final Shop shop;
     private final LocalDate day;
 
-    CoilCurves(Shop shop, LocalDate day) {
+    public CoilCurves(Shop shop, LocalDate day) {
         this.shop = shop;
         this.day = day;
     }
 
+    /** What a length of a rope is worth: as the shop typed it, else by the coil curve. */
+    StockValue value(Rope rope) {
+        StockValue typed = shop.supplies().values().typed().get(rope.id());
+        return typed == null ? of(rope) : typed;
+    }
+
     /** The curve of a rope with the coils that are on the rack. */
-    CoilValue of(Rope rope) {
+    public CoilValue of(Rope rope) {
         return CoilValue.of(past(rope), terms(rope), CoilsOnRack.of(rope.id(), shop.reels(), day));
     }
 
     /** The curve on an empty rack where reels of this price and length are bought. */
-    CoilValue bought(Rope rope, UnitPrice price, Length reel) {
+    public CoilValue bought(Rope rope, UnitPrice price, Length reel) {
         return CoilValue.of(past(rope), CoilTerms.of(price, reel, longest(rope), holding(rope)), Length.ZERO);
     }
 

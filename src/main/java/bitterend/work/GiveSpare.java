@@ -65,7 +65,7 @@ public final class GiveSpare {
     }
 
     private void give(Ledger.Books books, String spare, String to, String note) {
-        PackingProblem open = new OpenWork(shop.problem(day), RackToday.of(books)).fresh();
+        PackingProblem open = new OpenWork(DayProblem.of(shop, day), RackToday.of(books)).fresh();
         SparePiece fitting = fitting(books, open, spare, to);
         Length surplus = write(books, fitting, to, note);
         Optional.ofNullable(open.ropes().get(fitting.reel().rope()))

@@ -49,7 +49,7 @@ final class OlderPlan {
     static PackingProblem problem(PlanDocument document, PlanFacts.Older near, ShopToday today) {
         Optional<RackToday> rack = today.rack().map(ShopToday.Rack::today);
         PackingProblem open =
-                new OpenWork(today.shop().problem(document.plan().day()), rack.orElse(RackToday.NONE)).fresh();
+                new OpenWork(DayProblem.of(today.shop(), document.plan().day()), rack.orElse(RackToday.NONE)).fresh();
         Map<String, String> pinned = new TreeMap<>(near.kept());
         open.pins().forEach(pin -> pinned.put(pin.piece(), pin.reel()));
         List<Pin> pins = new ArrayList<>();

@@ -22,7 +22,7 @@ import java.util.Optional;
 public record ShopNow(ShopAccess at, Shop shop, Optional<RackToday> rack, LedgerMark mark) {
     /** What is still to be cut on a day: a question of the shop's rack and orders. */
     public PackingProblem open(LocalDate day) {
-        return open(shop.problem(day)).fresh();
+        return open(DayProblem.of(shop, day)).fresh();
     }
 
     /** What is still to be cut of a day's question. */

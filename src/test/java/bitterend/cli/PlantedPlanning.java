@@ -32,7 +32,8 @@ public final class PlantedPlanning {
         private Asking() {}
 
         static PackingProblem asked(bitterend.exchange.Shop shop) {
-            return new bitterend.day.OpenWork(shop.problem(java.time.LocalDate.MIN), bitterend.day.RackToday.NONE)
+            return new bitterend.day.OpenWork(
+                            bitterend.work.DayProblem.of(shop, java.time.LocalDate.MIN), bitterend.day.RackToday.NONE)
                     .fresh();
         }
     }

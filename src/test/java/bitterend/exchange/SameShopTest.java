@@ -8,6 +8,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.GreedyStrategy;
+import bitterend.work.DayProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,7 +76,7 @@ final class SameShopTest {
             Collections.shuffle(lines.subList(1, lines.size()), new Random(seed));
             Files.write(folder.resolve(name), lines);
         }
-        assertEquals(shop(LOFT).problem(DAY), shop(folder).problem(DAY));
+        assertEquals(DayProblem.of(shop(LOFT), DAY), DayProblem.of(shop(folder), DAY));
         assertEquals(planText(LOFT, Map.of()), planText(folder, Map.of()));
     }
 
@@ -104,7 +105,7 @@ final class SameShopTest {
 
     private static String planText(Path folder, Map<String, String> digests) {
         Shop shop = shop(folder);
-        PackingProblem problem = shop.problem(DAY);
+        PackingProblem problem = DayProblem.of(shop, DAY);
         CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(60)));
         return PlanJson.text(new PlanDocument(
                 1,

@@ -11,6 +11,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.strategy.DayPlanner;
+import bitterend.work.DayProblem;
 import bitterend.work.IssuedWork;
 import bitterend.work.IssuedWork.OnTheBench;
 import bitterend.work.PlanGate;
@@ -84,7 +85,7 @@ public final class PlanDay {
     private DayQuestion question(Request request) {
         Kept inForce = inForce();
         Kept from = request.from();
-        PackingProblem now = shop.shop().problem(request.day());
+        PackingProblem now = DayProblem.of(shop.shop(), request.day());
         PackingProblem day = KeptDraws.pinned(morning(now, from == null ? inForce : from), request.keep());
         OpenWork work = shop.open(day);
         PackingProblem open =

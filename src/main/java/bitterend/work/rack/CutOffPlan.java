@@ -19,6 +19,7 @@ import bitterend.stock.Ordered;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
+import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
 
@@ -122,7 +123,7 @@ public final class CutOffPlan {
     /** What is wanted, where the rules let the piece come off this reel by what the ledger says at that moment. */
     private BenchCut.Wanted wanted(Request request, Ledger.Stock stock) {
         String piece = request.use().words();
-        PackingProblem open = new OpenWork(shop.problem(request.day()), RackToday.of(stock)).fresh();
+        PackingProblem open = new OpenWork(DayProblem.of(shop, request.day()), RackToday.of(stock)).fresh();
         Piece wanted = open.pieces().stream()
                 .filter(each -> each.id().equals(piece))
                 .findFirst()

@@ -7,6 +7,7 @@ import bitterend.exchange.Shop;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import java.time.Duration;
@@ -50,7 +51,7 @@ public final class AdviseReels {
             return new Result.NothingOffered();
         }
         Orders orders = new Orders(
-                shop.problem(request.day()),
+                DayProblem.of(shop, request.day()),
                 shop.supplies().onOrder(),
                 shop.supplies().offers());
         Effort effort = new Effort(

@@ -7,6 +7,7 @@ import bitterend.buying.Study;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.stock.StockValue;
+import bitterend.work.CoilCurves;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
@@ -15,11 +16,11 @@ import java.util.function.Predicate;
 /** The ropes of a shop that have both an offer and a past, and what coils of them are worth on a rack that is studied. */
 final class StudiedRopes {
     private final Shop shop;
-    private final LocalDate day;
+    private final CoilCurves curves;
 
     StudiedRopes(Shop shop, LocalDate day) {
         this.shop = shop;
-        this.day = day;
+        curves = new CoilCurves(shop, day);
     }
 
     /** Their studies, coils being worth what is given for their rope. */
@@ -55,7 +56,7 @@ final class StudiedRopes {
     /** By the coil curve, where the cheapest offer by the metre is bought. */
     RackWorth coils(Rope rope) {
         return Offer.cheapest(rope.id(), shop.supplies().offers())
-                .map(offer -> RackWorth.of(shop.coilValue(rope, day, offer.byMetre(), offer.usable())))
-                .orElseGet(() -> RackWorth.of(shop.coilValue(rope, day)));
+                .map(offer -> RackWorth.of(curves.bought(rope, offer.byMetre(), offer.usable())))
+                .orElseGet(() -> RackWorth.of(curves.of(rope)));
     }
 }

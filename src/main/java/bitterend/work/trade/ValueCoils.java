@@ -13,6 +13,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.StudyStrategy;
 import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilValue;
+import bitterend.work.CoilCurves;
 import bitterend.work.ShopNow;
 import bitterend.work.plans.PlanDay;
 import java.time.LocalDate;
@@ -69,7 +70,7 @@ public final class ValueCoils {
     }
 
     private Coils coils(Rope rope, Optional<PackingProblem> earlier) {
-        CoilValue value = shop.coilValue(rope, day);
+        CoilValue value = new CoilCurves(shop, day).of(rope);
         CoilValue used =
                 earlier.map(plan -> Morning.kept(value, rope.id(), day, plan)).orElse(value);
         return new Coils(rope, used, value.rack(), own(rope.id()));

@@ -1,0 +1,35 @@
+package bitterend.work;
+
+import bitterend.catalogue.Rope;
+import bitterend.exchange.Shop;
+import bitterend.packing.PackingProblem;
+import bitterend.stock.StockValue;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The one place where a day's question is made of what a shop has. */
+public final class DayProblem {
+    private DayProblem() {}
+
+    /** Which piece comes off which run, by the orders and the rack of a shop; nothing is cut yet. */
+    public static PackingProblem of(Shop shop, LocalDate day) {
+        CoilCurves curves = new CoilCurves(shop, day);
+        Map<String, Rope> ropes = new TreeMap<>();
+        Map<String, StockValue> values = new TreeMap<>();
+        for (Rope rope : shop.catalogue().ropes()) {
+            ropes.put(rope.id(), rope);
+            values.put(rope.id(), curves.value(rope));
+        }
+        return new PackingProblem(
+                day,
+                ropes,
+                shop.pieces(),
+                shop.reels(),
+                values,
+                shop.settings().prices(),
+                shop.pins(),
+                Map.of(),
+                shop.settings().calendar());
+    }
+}
