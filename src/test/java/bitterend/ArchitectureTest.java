@@ -89,8 +89,10 @@ final class ArchitectureTest {
             Map.entry("work", FACTS + "buying day exchange history packing packing.check"),
             Map.entry(
                     "work.plans",
-                    FACTS + "buying day exchange packing packing.check packing.explain packing.strategy quoting work"),
-            Map.entry("work.rack", FACTS + "day exchange packing work"),
+                    FACTS
+                            + "buying day exchange packing packing.check packing.explain packing.strategy quoting work work.orders"),
+            Map.entry("work.orders", FACTS + "day exchange packing work"),
+            Map.entry("work.rack", FACTS + "day exchange packing work work.orders"),
             Map.entry(
                     "work.trade",
                     FACTS + "buying day demand.calibration exchange history packing packing.strategy quoting "
@@ -104,7 +106,7 @@ final class ArchitectureTest {
             Map.entry(
                     "cli",
                     FACTS + "buying day demand.calibration exchange packing packing.explain packing.strategy quoting "
-                            + "report report.page report.sheet store work work.plans work.rack work.trade"));
+                            + "report report.page report.sheet store work work.orders work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"

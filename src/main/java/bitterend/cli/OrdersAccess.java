@@ -2,8 +2,8 @@ package bitterend.cli;
 
 import bitterend.exchange.OrdersJson;
 import bitterend.work.Booking;
-import bitterend.work.Desk;
 import bitterend.work.ShopNow;
+import bitterend.work.orders.Desk;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Mixin;

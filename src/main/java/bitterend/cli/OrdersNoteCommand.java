@@ -10,7 +10,7 @@ import bitterend.report.Figures;
 import bitterend.report.PackingNotePage;
 import bitterend.report.page.Document;
 import bitterend.stock.LedgerException;
-import bitterend.work.AskNotes;
+import bitterend.work.orders.AskNotes;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;

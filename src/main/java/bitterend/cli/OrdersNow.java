@@ -4,8 +4,8 @@ import bitterend.report.Figures;
 import bitterend.report.OrderWords;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
-import bitterend.work.AskOrders;
 import bitterend.work.ShopNow;
+import bitterend.work.orders.AskOrders;
 import java.time.LocalDate;
 import java.time.ZoneId;
 

@@ -3,7 +3,7 @@ package bitterend.cli;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.work.Booking;
-import bitterend.work.TakeBack;
+import bitterend.work.rack.TakeBack;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;

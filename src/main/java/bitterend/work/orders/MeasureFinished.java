@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.FinishedPieces;
 import bitterend.day.LookedOver;
@@ -21,6 +21,7 @@ import bitterend.measure.Written;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
+import bitterend.work.ShopNow;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;

@@ -1,10 +1,11 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CutPieces;
 import bitterend.day.OrderChange;
 import bitterend.day.OrderChanges;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
+import bitterend.work.Booking;
 import java.util.List;
 
 /** A person decides that a cut piece will do for what is ordered now, although the order changed after it was cut. */

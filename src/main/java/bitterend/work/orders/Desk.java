@@ -1,9 +1,11 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.OrderBook;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
+import bitterend.work.Booking;
+import bitterend.work.ShopAccess;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CoilIds;
 import bitterend.day.CutPieces;
@@ -24,6 +24,9 @@ import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import bitterend.stock.StockValue;
+import bitterend.work.Booking;
+import bitterend.work.DayProblem;
+import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

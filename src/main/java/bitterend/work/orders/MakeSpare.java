@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CutPieces;
 import bitterend.day.DeliveredPieces;
@@ -10,6 +10,7 @@ import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Movement.Origin;
+import bitterend.work.Booking;
 import java.util.List;
 
 /** Good cut pieces become spare pieces; what they were cut for is open again, as far as it is still ordered. */

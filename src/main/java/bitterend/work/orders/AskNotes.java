@@ -1,9 +1,10 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.PackingNote;
 import bitterend.exchange.PackingNoteForm;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
+import bitterend.work.ShopAccess;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

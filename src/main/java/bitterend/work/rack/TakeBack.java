@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.rack;
 
 import bitterend.day.SameSteps;
 import bitterend.exchange.MeasuredRows;
@@ -7,6 +7,14 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Undo;
+import bitterend.work.Booking;
+import bitterend.work.Gate;
+import bitterend.work.NamedPlan;
+import bitterend.work.Plans;
+import bitterend.work.SamePlans;
+import bitterend.work.ShopAccess;
+import bitterend.work.ShopToday;
+import bitterend.work.orders.FinishedLog;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.RopeBack;
 import bitterend.day.SparePiece;
@@ -12,6 +12,7 @@ import bitterend.stock.Movement.Origin;
 import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
+import bitterend.work.Booking;
 import java.util.List;
 
 /** A spare piece goes back to the rack as a coil, with the lot and the papers that its reel has today. */

@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CutPieces;
 import bitterend.day.DeliveredPieces;
@@ -6,6 +6,7 @@ import bitterend.demand.Piece;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
+import bitterend.work.Booking;
 import java.util.List;
 import java.util.Map;
 

@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.OrderBook;
 import bitterend.day.OrderChanges;
@@ -9,6 +9,8 @@ import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
 import bitterend.finding.Findings;
 import bitterend.stock.Ledger;
+import bitterend.work.Plans;
+import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CutPieces;
 import bitterend.day.DeliveredPieces;
@@ -10,9 +10,9 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
-import bitterend.work.MeasureFinished.Boxes;
-import bitterend.work.MeasureFinished.Cut;
-import bitterend.work.MeasureFinished.Said;
+import bitterend.work.orders.MeasureFinished.Boxes;
+import bitterend.work.orders.MeasureFinished.Cut;
+import bitterend.work.orders.MeasureFinished.Said;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;

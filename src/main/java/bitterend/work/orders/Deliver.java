@@ -1,4 +1,4 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
@@ -16,6 +16,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Reel;
+import bitterend.work.Booking;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

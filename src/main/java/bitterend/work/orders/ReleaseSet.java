@@ -1,10 +1,11 @@
-package bitterend.work;
+package bitterend.work.orders;
 
 import bitterend.day.CutPieces;
 import bitterend.demand.Piece;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
+import bitterend.work.Booking;
 import java.util.List;
 import java.util.Map;
 
