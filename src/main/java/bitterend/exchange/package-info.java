@@ -1,6 +1,6 @@
 /**
- * The files of a shop folder, read with every problem located, and the documents written for people and programs. The only
- * room that knows JSON and CSV libraries.
+ * The files of a shop folder, read with every problem located, and the documents written for people and programs. With
+ * {@code exchange.form} the only package that knows JSON and CSV libraries.
  */
 @NullMarked
 package bitterend.exchange;
