@@ -187,9 +187,9 @@ public record Termination(
     /** Whether everything that adds to a cut length has been confirmed. */
     public boolean isVerified() {
         return isMeasured()
-                || provenance.verified()
+                || (provenance.verified()
                         && allowances.entrySet().stream()
                                 .filter(entry -> entry.getKey().isCut() && entry.getKey() != What.MARGIN)
-                                .allMatch(entry -> entry.getValue().provenance().verified());
+                                .allMatch(entry -> entry.getValue().provenance().verified()));
     }
 }

@@ -73,15 +73,21 @@ final class Load implements Callable<Integer> {
         for (long day = seed; day < seed + days; day++) {
             PackingProblem problem = RealDay.of(day, pieces);
             Plan calm = plan(problem, day, seconds / 2);
-            Plan loaded;
-            try (BusyThreads threads = BusyThreads.start(busy)) {
-                loaded = plan(problem, day, seconds);
-            }
+            Plan loaded = besideBusyThreads(problem, day);
             boolean isWorse = loaded.isWorseThan(calm);
             worse += isWorse ? 1 : 0;
             out().println(pieces + "\t" + day + "\t" + calm + "\t" + loaded + "\t" + (isWorse ? "worse" : ""));
         }
         return worse;
+    }
+
+    private Plan besideBusyThreads(PackingProblem problem, long day) {
+        BusyThreads threads = BusyThreads.start(busy);
+        try {
+            return plan(problem, day, seconds);
+        } finally {
+            threads.close();
+        }
     }
 
     private static Plan plan(PackingProblem problem, long seed, double seconds) {
@@ -92,7 +98,7 @@ final class Load implements Callable<Integer> {
     }
 
     /** Threads that do nothing but keep cores busy, until closed. */
-    private static final class BusyThreads implements AutoCloseable {
+    private static final class BusyThreads {
         private final List<Thread> threads;
 
         private BusyThreads(List<Thread> threads) {
@@ -116,8 +122,7 @@ final class Load implements Callable<Integer> {
             }
         }
 
-        @Override
-        public void close() {
+        void close() {
             threads.forEach(Thread::interrupt);
         }
     }

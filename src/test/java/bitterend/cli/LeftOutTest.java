@@ -47,6 +47,14 @@ final class LeftOutTest {
     }
 
     @Test
+    void headOfTheCards_namesLinesWithoutOne() throws IOException {
+        edit("thimbles.json", "150 mm", "150");
+        assertEquals(4, run("plan", "--effort", "reproducible").code());
+        String page = Files.readString(Path.of(run("sheet", "--cards").out().strip()));
+        assertInOrder(page, "<b>No card:</b> Left out: orders.csv, row ", "T14", "<section");
+    }
+
+    @Test
     void lengths_endAsAPlanDoes_andSayWhyALineHasNone() throws IOException {
         edit("thimbles.json", "150 mm", "150");
         Run list = run("lengths");

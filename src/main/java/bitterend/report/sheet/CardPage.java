@@ -53,6 +53,8 @@ public final class CardPage {
                                 made,
                                 "cards",
                                 cards,
+                                "without",
+                                Cautions.leftOut(view.notes()),
                                 "cautions",
                                 Cautions.ALWAYS,
                                 "style",
