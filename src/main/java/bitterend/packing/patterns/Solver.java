@@ -17,14 +17,21 @@ final class Solver {
     private final Incumbent best;
     private final Effort effort;
     private final Budget budget;
-    private final boolean shortcut;
+    private final Manner manner;
     private Bound root = Bound.NOTHING;
     private Bound weightRoot = Bound.NOTHING;
     private long rootGiven;
 
-    /** @param shortcut whether small problems may be solved by counting their states */
-    Solver(Instance instance, Incumbent best, Effort effort, Budget budget, boolean shortcut) {
-        this.shortcut = shortcut;
+    /**
+     * How to go about it.
+     *
+     * @param shortcut whether small problems may be solved by counting their states
+     * @param everythingFits whether it is known that nothing must be left out
+     */
+    record Manner(boolean shortcut, boolean everythingFits) {}
+
+    Solver(Instance instance, Incumbent best, Effort effort, Budget budget, Manner manner) {
+        this.manner = manner;
         this.instance = instance;
         this.best = best;
         this.effort = effort;
@@ -43,15 +50,15 @@ final class Solver {
             best.raise(instance.types.length == 0 ? best.weight() : 0, Rejection.PRICED);
             return;
         }
-        Bound grouped = best.complete() && instance.items > MANY_LENGTHS ? grouped() : Bound.NOTHING;
-        Budget part =
-                best.complete() ? budget : budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
-        ColumnGeneration phase = new ColumnGeneration(instance, Rejection.NEVER, best, effort, shortcut);
+        boolean whole = best.complete() || manner.everythingFits();
+        Bound grouped = whole && instance.items > MANY_LENGTHS ? grouped() : Bound.NOTHING;
+        Budget part = whole ? budget : budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 3));
+        ColumnGeneration phase = new ColumnGeneration(instance, Rejection.NEVER, best, effort, manner.shortcut());
         phase.run(part);
         if (part != budget) {
             budget.charge(part);
         }
-        if (best.complete()) {
+        if (best.complete() || manner.everythingFits()) {
             root = grouped.higherThan(phase.root()) ? grouped : phase.root();
             return;
         }
@@ -90,7 +97,7 @@ final class Solver {
         Instance free = instance.free();
         Incumbent lightest = new Incumbent(free, progress -> {});
         lightest.offer(in(free, best.plan()));
-        ColumnGeneration weigh = new ColumnGeneration(free, Rejection.PRICED, lightest, effort, shortcut);
+        ColumnGeneration weigh = new ColumnGeneration(free, Rejection.PRICED, lightest, effort, manner.shortcut());
         Budget half = budget.part(effort.work() / 3, Duration.ofMillis(budget.millisLeft() / 2));
         weigh.run(half);
         budget.charge(half);
@@ -100,7 +107,7 @@ final class Solver {
         for (int round = 0; round < LIMITS && (round == 0 || isLighter()); round++) {
             rootGiven = best.weight();
             ColumnGeneration phase =
-                    new ColumnGeneration(instance, Rejection.limited(rootGiven), best, effort, shortcut);
+                    new ColumnGeneration(instance, Rejection.limited(rootGiven), best, effort, manner.shortcut());
             phase.run(budget);
             root = phase.root();
         }

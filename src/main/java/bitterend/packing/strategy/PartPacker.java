@@ -113,7 +113,9 @@ final class PartPacker {
         bitterend.packing.patterns.Effort effort = beforeLoads
                 ? share.forPatternsFirst(this::tellPatterns)
                 : share.forPatterns(isAllSeen(), this::tellPatterns);
-        PatternPlan patterns = PatternPacker.pack(whole.patterns(), effort);
+        PatternPlan patterns = bestUndone.isNone()
+                ? PatternPacker.packAll(whole.patterns(), effort)
+                : PatternPacker.pack(whole.patterns(), effort);
         BoundOfPart root = new BoundOfPart(part, whole, patterns);
         offer(new Handout(whole, patterns).packing());
         boolean proven = isProven(new PartBounds(root, Optional.empty()));
