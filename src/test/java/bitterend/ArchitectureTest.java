@@ -89,8 +89,8 @@ final class ArchitectureTest {
             Map.entry("work", FACTS + "buying day exchange history packing packing.check"),
             Map.entry(
                     "work.plans",
-                    FACTS
-                            + "buying day exchange packing packing.check packing.explain packing.strategy quoting work work.orders"),
+                    FACTS + "buying day exchange packing packing.check packing.explain packing.strategy quoting "
+                            + "work work.orders"),
             Map.entry("work.orders", FACTS + "day exchange packing work"),
             Map.entry("work.rack", FACTS + "day exchange packing work work.orders"),
             Map.entry(

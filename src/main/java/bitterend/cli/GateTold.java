@@ -1,15 +1,7 @@
 package bitterend.cli;
 
-import bitterend.exchange.PlanFolder;
-import bitterend.work.PlanGate;
-import bitterend.work.Plans;
-import bitterend.work.Remark;
-import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Tells the reader why a plan does not go through the gate. */
 final class GateTold {
@@ -20,30 +12,6 @@ final class GateTold {
     GateTold(Terminal terminal, Path folder) {
         this.terminal = terminal;
         this.folder = folder;
-    }
-
-    /**
-     * A plan that may be used, with what is to be said of it.
-     *
-     * @param plan the plan; nothing when it may not be used
-     * @param remarks what is not as it was
-     * @param code what the command ends with when it may not
-     */
-    record Passage(Verdict.@Nullable Passed plan, List<Remark> remarks, ExitCode code) {
-        Optional<Verdict.Passed> passed() {
-            return Optional.ofNullable(plan);
-        }
-    }
-
-    /** Whether a plan may be used; the reader is told when not. */
-    Passage pass(ShopNow shop, Plans plans, PlanFolder.Kept kept) {
-        Verdict verdict = new PlanGate(shop, plans).verdict(kept);
-        if (verdict instanceof Verdict.Refused refused) {
-            return new Passage(null, List.of(), tell(refused));
-        }
-        return verdict instanceof Verdict.Remarked remarked
-                ? new Passage(remarked.plan(), remarked.remarks(), ExitCode.DONE)
-                : new Passage(((Verdict.Good) verdict).plan(), List.of(), ExitCode.DONE);
     }
 
     /** Tells why it does not go; what the command ends with. */

@@ -14,7 +14,9 @@ import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import bitterend.report.page.Document;
 import bitterend.work.NamedPlan;
+import bitterend.work.PlanGate;
 import bitterend.work.Plans;
+import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.Watcher;
@@ -22,6 +24,7 @@ import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlanDay;
 import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PlannedDay;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -104,11 +107,13 @@ final class PlanCommand implements Callable<Integer> {
         if (asked.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        GateTold.Passage passage = new GateTold(terminal, shop.folder).pass(now, plans, asked.get());
-        return passage.passed().map(passed -> answered(now, passed, passage)).orElse(passage.code());
+        Verdict verdict = new PlanGate(now, plans).verdict(asked.get());
+        return verdict instanceof Verdict.Refused refused
+                ? new GateTold(terminal, shop.folder).tell(refused)
+                : answered(now, verdict.passed().orElseThrow(), verdict.remarks());
     }
 
-    private ExitCode answered(ShopNow now, Verdict.Passed passed, GateTold.Passage passage) {
+    private ExitCode answered(ShopNow now, Verdict.Passed passed, List<Remark> remarks) {
         Shop read = now.shop();
         PlanQuestions.Asked asked = questions.asked(now, passed);
         String refusal = questions.refusal(asked);
@@ -117,7 +122,7 @@ final class PlanCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         terminal.err().println("asked: plan " + (passed.number() == 0 ? "without a number" : passed.number()));
-        passage.remarks().forEach(remark -> terminal.err()
+        remarks.forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: "
                         + units.figures(read).sentence(remark.sentence())));
         files.show(

@@ -72,9 +72,7 @@ public final class PostPlan {
         if (verdict instanceof Verdict.Refused refused) {
             return new Result.NotLetThrough(refused);
         }
-        return verdict instanceof Verdict.Remarked remarked
-                ? held(request, remarked.plan(), remarked.remarks())
-                : held(request, ((Verdict.Good) verdict).plan(), List.of());
+        return held(request, verdict.passed().orElseThrow(), verdict.remarks());
     }
 
     private Result held(Request request, Verdict.Passed passed, List<Remark> remarks) {

@@ -86,9 +86,7 @@ public final class PrintSheets {
         if (verdict instanceof Verdict.Refused refused) {
             return new Result.NotLetThrough(refused);
         }
-        return verdict instanceof Verdict.Remarked remarked
-                ? print(request, remarked.plan(), remarked.remarks())
-                : print(request, ((Verdict.Good) verdict).plan(), List.of());
+        return print(request, verdict.passed().orElseThrow(), verdict.remarks());
     }
 
     private Result print(Request request, Verdict.Passed plan, List<Remark> remarks) {
