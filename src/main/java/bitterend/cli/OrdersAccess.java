@@ -18,13 +18,7 @@ final class OrdersAccess {
 
     /** The shop with the reels of its ledger; nothing when it has errors. */
     Optional<ShopNow> read(Terminal terminal) {
-        return shop().readOrComplain(terminal);
-    }
-
-    private ShopArgument shop() {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        return shop;
+        return at.shop().readOrComplain(terminal);
     }
 
     /** Where a shop's orders are decided about. */

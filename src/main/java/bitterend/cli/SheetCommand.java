@@ -112,8 +112,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         boolean inShop = Files.isDirectory(plan);
-        ShopArgument at = new ShopArgument();
-        at.folder = shop != null ? shop : inShop ? plan : beside(plan);
+        ShopArgument at = ShopArgument.in(shop != null ? shop : inShop ? plan : beside(plan));
         Findings findings = new Findings();
         Plans plans = at.access().plans(findings);
         Optional<Kept> kept =

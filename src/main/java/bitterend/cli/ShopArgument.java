@@ -19,6 +19,13 @@ final class ShopArgument {
     @Parameters(index = "0", paramLabel = "SHOP", description = "The shop folder, such as demo-data/eider-shed.")
     Path folder = Path.of("");
 
+    /** A shop whose folder was named elsewhere on the command line. */
+    static ShopArgument in(Path folder) {
+        ShopArgument shop = new ShopArgument();
+        shop.folder = folder;
+        return shop;
+    }
+
     /** The way to the shop. */
     ShopAccess access() {
         return access(folder);

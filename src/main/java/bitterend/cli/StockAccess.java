@@ -40,6 +40,11 @@ final class StockAccess {
     @Mixin
     CommonOptions common = new CommonOptions();
 
+    /** The shop. */
+    ShopArgument shop() {
+        return ShopArgument.in(folder);
+    }
+
     /** The way to the shop. */
     ShopAccess access() {
         return ShopArgument.access(folder);

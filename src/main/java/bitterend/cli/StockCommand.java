@@ -74,10 +74,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     @Command(name = "history", header = "Lists every movement of a reel.")
     int history(
             @Mixin StockAccess at, @Mixin PageFiles files, @Parameters(index = "1", paramLabel = "REEL") String reel) {
-        Found found = new AskRack(at.access()).history(reel);
-        if (found instanceof Found.Nothing nothing) {
-            throw Faults.of(nothing.why());
-        }
+        Found found = StockTraceCommand.there(new AskRack(at.access()).history(reel));
         List<Movement> history = ((Found.History) found).movements();
         return at.show(terminal, files, "Reel " + reel, new Answer(() -> StockJson.movements(history), () -> at.page()
                 .movements(history)));

@@ -96,9 +96,7 @@ final class StockCorrectCommand implements Callable<Integer> {
                             + " --no-use-by, --received, --reel-note");
         }
         if (rope != null) {
-            ShopArgument shop = new ShopArgument();
-            shop.folder = at.folder;
-            Optional<ShopNow> read = shop.readFiles(terminal);
+            Optional<ShopNow> read = at.shop().readFiles(terminal);
             if (read.isEmpty()) {
                 return ExitCode.BAD_INPUT.number();
             }

@@ -84,9 +84,7 @@ final class StockCutCommand implements Callable<Integer> {
             throw new Contradictory("say what the cut is: --for NAME, --piece PIECE, --spare NAME or --sample WHY");
         }
         Use use = use();
-        ShopArgument argument = new ShopArgument();
-        argument.folder = at.folder;
-        Optional<ShopNow> read = argument.readOrComplain(terminal);
+        Optional<ShopNow> read = at.shop().readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }

@@ -34,13 +34,11 @@ abstract class StockFiles {
 
     @Command(name = "open", header = "Begins the ledger with the reels of reels.csv.")
     int open(@Mixin StockAccess at) {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        Optional<Shop> read = shop.readFiles(terminal).map(ShopNow::shop);
+        Optional<Shop> read = at.shop().readFiles(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Head head = new BeginLedger(shop.access()).begin(read.get(), at.who());
+        Head head = new BeginLedger(at.access()).begin(read.get(), at.who());
         Path file = at.access().ledgerFile();
         String told = file + " holds " + read.get().reels().size() + " reels now; reels.csv is no longer read.\n";
         terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);

@@ -107,9 +107,7 @@ final class StockGaugeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        Optional<Shop> read = shop.readOrComplain(terminal).map(ShopNow::shop);
+        Optional<Shop> read = at.shop().readOrComplain(terminal).map(ShopNow::shop);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }

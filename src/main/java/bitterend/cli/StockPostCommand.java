@@ -125,10 +125,8 @@ final class StockPostCommand implements Callable<Integer> {
         }
         Part part = new Part(reels, pieces, found());
         Findings findings = new Findings();
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        Plans plans = shop.access().plans(findings);
-        Meant meant = WhichPlan.at(shop.access(), plans).of(plan, part, findings);
+        Plans plans = at.access().plans(findings);
+        Meant meant = WhichPlan.at(at.access(), plans).of(plan, part, findings);
         if (meant instanceof Meant.Several several) {
             terminal.err()
                     .println("error: more than one plan could be meant: "
@@ -137,7 +135,7 @@ final class StockPostCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        Optional<ShopNow> read = meant instanceof Meant.One ? shop.readOrComplain(terminal) : Optional.empty();
+        Optional<ShopNow> read = meant instanceof Meant.One ? at.shop().readOrComplain(terminal) : Optional.empty();
         return meant instanceof Meant.One one && read.isPresent()
                 ? post(new PostPlan(read.get(), plans), new PostPlan.Request(one.plan(), part, note.caller(at)))
                 : ExitCode.BAD_INPUT.number();

@@ -43,11 +43,7 @@ final class StockTraceCommand implements Callable<Integer> {
     }
 
     private int ofLot(String name) {
-        Found found = new AskRack(at.access()).lot(name);
-        if (found instanceof Found.Nothing nothing) {
-            throw Faults.of(nothing.why());
-        }
-        Found.OfLot lot = (Found.OfLot) found;
+        Found.OfLot lot = (Found.OfLot) there(new AskRack(at.access()).lot(name));
         return at.show(
                 terminal,
                 files,
@@ -57,16 +53,20 @@ final class StockTraceCommand implements Callable<Integer> {
     }
 
     private int ofPiece(String name) {
-        Found found = new AskRack(at.access()).piece(name);
-        if (found instanceof Found.Nothing nothing) {
-            throw Faults.of(nothing.why());
-        }
-        Found.OfPiece piece = (Found.OfPiece) found;
+        Found.OfPiece piece = (Found.OfPiece) there(new AskRack(at.access()).piece(name));
         return at.show(
                 terminal,
                 files,
                 "Piece " + name,
                 new Answer(() -> StockJson.movements(piece.movements()), () -> page(name, piece)));
+    }
+
+    /** What was found; that nothing was goes to {@link Faults}. */
+    static Found there(Found found) {
+        if (found instanceof Found.Nothing nothing) {
+            throw Faults.of(nothing.why());
+        }
+        return found;
     }
 
     private Document page(String name, Found.OfPiece piece) {
@@ -79,9 +79,7 @@ final class StockTraceCommand implements Callable<Integer> {
 
     /** What its order says otherwise than when it was cut, where the shop can be read. */
     private Document changed(String id) {
-        ShopArgument shop = new ShopArgument();
-        shop.folder = at.folder;
-        return shop.access()
+        return at.access()
                 .read()
                 .found()
                 .map(now -> OrdersNow.about(now, id, at.units.figures(now.shop())))
