@@ -1,12 +1,14 @@
 package bitterend.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
 import bitterend.work.plans.PostPlan;
 import java.io.IOException;
@@ -17,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -92,6 +95,27 @@ final class TwoFrontsTest {
                     ((PostPlan.Result.Posted) result).posted().already() == 0,
                     "posted " + (time + 1) + " times");
             assertAlike();
+        }
+    }
+
+    @Test
+    void postedThroughBothAtOnce_isBookedOnce() {
+        command("stock", "open", "SHOP", "--who", WHO);
+        plan();
+        PlainFront other = new PlainFront(typed, DAY, "Bea");
+        CompletableFuture<String> typing =
+                CompletableFuture.supplyAsync(() -> command("stock", "post", "SHOP", "--reel", REEL, "--who", WHO));
+        CompletableFuture<PostPlan.Result> calling = CompletableFuture.supplyAsync(() -> other.post(REEL));
+        typing.join();
+        assertInstanceOf(PostPlan.Result.Posted.class, calling.join());
+        try (Ledger ledger = SqliteLedger.openToRead(typed)) {
+            List<String> cut = ledger.read(Ledger.Stock::movements).stream()
+                    .filter(movement -> movement.entry().kind() == Movement.Kind.CUT)
+                    .map(movement -> movement.entry().origin().piece())
+                    .toList();
+            assertFalse(cut.isEmpty());
+            assertEquals(cut.stream().distinct().toList(), cut);
+            assertEquals(List.of(), ledger.verify());
         }
     }
 
