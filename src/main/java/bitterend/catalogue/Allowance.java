@@ -2,7 +2,7 @@ package bitterend.catalogue;
 
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -73,14 +73,14 @@ public record Allowance(List<Term> terms, List<List<Term>> floors, Provenance pr
     }
 
     /** The thickest rope that its tables reach, with a space in front: {@code  (rope up to 8 mm)}; empty without a limit. */
-    public String limit(Units units) {
+    public Sentence limit() {
         return Stream.concat(Stream.of(terms), floors.stream())
                 .flatMap(List::stream)
                 .flatMap(term -> term instanceof Term.ByDiameter table ? table.steps().stream() : Stream.empty())
                 .map(Term.Step::limit)
                 .reduce((thinner, thicker) -> thicker)
-                .map(limit -> limit.words(units))
-                .orElse("");
+                .map(DiameterLimit::words)
+                .orElse(Sentence.NONE);
     }
 
     /** The sum, or the longest of several; each term rounded up to 0.0001 mm. */
@@ -89,10 +89,14 @@ public record Allowance(List<Term> terms, List<List<Term>> floors, Provenance pr
     }
 
     /** How it was worked out, with its numbers: {@code 1 fid of 252 mm + 10 mm}. */
-    public String words(Yardsticks yardsticks, Units units) {
-        return summed(longest(yardsticks).stream()
-                .map(term -> term.words(yardsticks, units))
-                .toList());
+    public Sentence words(Yardsticks yardsticks) {
+        Sentence sum = Sentence.NONE;
+        for (Term term : longest(yardsticks)) {
+            boolean minus = term.isTakenAway(yardsticks);
+            String sign = sum.isEmpty() ? (minus ? "-" : "") : minus ? " - " : " + ";
+            sum = sum.and(sign).and(term.words(yardsticks));
+        }
+        return sum;
     }
 
     /** The sum that counts; the first of equal ones. */

@@ -1,8 +1,7 @@
 package bitterend.catalogue;
 
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 
 /**
  * The thickest rope a row of a table is for.
@@ -22,10 +21,12 @@ public record DiameterLimit(Diameter diameter, boolean included) {
     }
 
     /** {@code  (rope up to 12.7 mm)}, with a space in front; empty without a limit. */
-    String words(Units units) {
+    Sentence words() {
         if (diameter.equals(Diameter.NONE)) {
-            return "";
+            return Sentence.NONE;
         }
-        return " (rope " + (included ? "up to " : "below ") + DiameterText.print(diameter, units) + ")";
+        return Sentence.of(" (rope " + (included ? "up to " : "below "))
+                .and(diameter)
+                .and(")");
     }
 }

@@ -1,9 +1,7 @@
 package bitterend.catalogue;
 
-import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 
 /**
  * What is done to a rope before it is cut.
@@ -28,33 +26,27 @@ public record Preparation(
         Provenance provenance) {
 
     /** The instruction for a rope: {@code wire seizings: 3, each 20 mm to 29 mm wide, 39 mm apart}, whole millimetres rounded up. */
-    public String words(Rope rope, Units units) {
-        StringBuilder words = new StringBuilder(what);
+    public Sentence words(Rope rope) {
         int number = count.of(rope.diameter());
-        if (number > 0) {
-            words.append(": ").append(number);
-        }
+        Sentence words = Sentence.of(what + (number > 0 ? ": " + number : ""));
         if (widthTo.isPositive()) {
-            words.append(", each ").append(length(rope, widthFrom, units));
+            words = words.and(", each ").upToMillimetres(rope.diameter().times(widthFrom));
             if (!widthTo.equals(widthFrom)) {
-                words.append(" to ").append(length(rope, widthTo, units));
+                words = words.and(" to ").upToMillimetres(rope.diameter().times(widthTo));
             }
-            words.append(" wide");
+            words = words.and(" wide");
         }
         if (spacing.isPositive()) {
-            words.append(", ").append(length(rope, spacing, units)).append(" apart");
+            words = words.and(", ")
+                    .upToMillimetres(rope.diameter().times(spacing))
+                    .and(" apart");
         }
-        return words.toString();
+        return words;
     }
 
     /** The same for a row of a table: {@code 3 seizings}, {@code tape}. */
     public String brief(Rope rope) {
         int number = count.of(rope.diameter());
         return number > 0 ? number + " " + brief : brief;
-    }
-
-    private static String length(Rope rope, Ratio diameters, Units units) {
-        FineLength length = rope.diameter().times(diameters);
-        return units == Units.METRIC ? LengthText.exact(length.roundedUp()) : LengthText.print(length, units);
     }
 }

@@ -1,12 +1,11 @@
 package bitterend.catalogue;
 
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,8 +21,11 @@ public sealed interface Term {
     /** The length; rounded up once to 0.0001 mm. The diameter must be covered. */
     FineLength length(Yardsticks yardsticks);
 
-    /** How it was worked out, with its numbers. The diameter must be covered. */
-    String words(Yardsticks yardsticks, Units units);
+    /** How it was worked out, with its numbers, whether it is added or taken away. The diameter must be covered. */
+    Sentence words(Yardsticks yardsticks);
+
+    /** Whether it is taken away. The diameter must be covered. */
+    boolean isTakenAway(Yardsticks yardsticks);
 
     /**
      * So many of something.
@@ -48,15 +50,19 @@ public sealed interface Term {
         }
 
         @Override
-        public String words(Yardsticks yardsticks, Units units) {
-            return RatioText.exact(count) + " " + of.words(count) + " of " + one(yardsticks, units);
+        public Sentence words(Yardsticks yardsticks) {
+            Ratio size = count.isNegative() ? Ratio.ZERO.minus(count) : count;
+            return one(Sentence.of(RatioText.exact(size) + " " + of.words(count) + " of "), yardsticks);
         }
 
         /** A rope is told as it is known: 8 mm are no 5/16 in. */
-        private String one(Yardsticks yardsticks, Units units) {
-            return of == Yardstick.DIAMETER && units == Units.IMPERIAL
-                    ? DiameterText.print(yardsticks.rope(), units)
-                    : LengthText.print(yardsticks.length(of), units);
+        private Sentence one(Sentence words, Yardsticks yardsticks) {
+            return of == Yardstick.DIAMETER ? words.finely(yardsticks.rope()) : words.and(yardsticks.length(of));
+        }
+
+        @Override
+        public boolean isTakenAway(Yardsticks yardsticks) {
+            return count.isNegative();
         }
     }
 
@@ -82,8 +88,13 @@ public sealed interface Term {
         }
 
         @Override
-        public String words(Yardsticks yardsticks, Units units) {
-            return LengthText.print(length, units);
+        public Sentence words(Yardsticks yardsticks) {
+            return Sentence.NONE.and(length.isNegative() ? FineLength.ZERO.minus(length) : length);
+        }
+
+        @Override
+        public boolean isTakenAway(Yardsticks yardsticks) {
+            return length.isNegative();
         }
     }
 
@@ -113,9 +124,14 @@ public sealed interface Term {
         }
 
         @Override
-        public String words(Yardsticks yardsticks, Units units) {
+        public Sentence words(Yardsticks yardsticks) {
             Step step = step(yardsticks.rope());
-            return step.term().words(yardsticks, units) + step.limit().words(units);
+            return step.term().words(yardsticks).and(step.limit().words());
+        }
+
+        @Override
+        public boolean isTakenAway(Yardsticks yardsticks) {
+            return step(yardsticks.rope()).term().isTakenAway(yardsticks);
         }
 
         private Optional<Step> find(Diameter rope) {

@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
+import bitterend.measure.Units;
 import bitterend.report.LengthsPage;
 import bitterend.report.page.Document;
 import bitterend.report.sheet.PieceDrawing;
@@ -57,14 +58,16 @@ final class LengthsCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        AskLengths ask =
-                new AskLengths(read.get(), units.figures(read.get().shop()).units());
+        AskLengths ask = new AskLengths(read.get());
         return (line == null ? list(ask.all()) : derivation(ask, line)).number();
     }
 
     private ExitCode list(Shop read) {
-        files.show(terminal, common.json, new PageFiles.Answer(() -> AnswerJson.lengths(read.orders()), () -> page(read)
-                .list(read.settings().name(), read.pieces(), read.catalogue())));
+        files.show(
+                terminal,
+                common.json,
+                new PageFiles.Answer(() -> AnswerJson.lengths(read.orders(), said(read)), () -> page(read)
+                        .list(read.settings().name(), read.pieces(), read.catalogue())));
         return read.leftOut().isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
@@ -88,7 +91,7 @@ final class LengthsCommand implements Callable<Integer> {
         files.show(
                 terminal,
                 common.json,
-                new PageFiles.Answer(() -> AnswerJson.lengths(found), () -> derived(read, found)));
+                new PageFiles.Answer(() -> AnswerJson.lengths(found, said(read)), () -> derived(read, found)));
         return ExitCode.DONE;
     }
 
@@ -104,6 +107,10 @@ final class LengthsCommand implements Callable<Integer> {
                                 drawing.of(order.assembly(), order.demanded())))
                 .reduce(Document::then)
                 .orElse(Document.EMPTY);
+    }
+
+    private Units said(Shop read) {
+        return units.figures(read).units();
     }
 
     private LengthsPage page(Shop read) {

@@ -182,7 +182,11 @@ final class MeasureCommand implements Callable<Integer> {
                     .print(
                             at.at.common.json
                                     ? AnswerJson.measured(
-                                            booked.boxes().piece(), booked.verdict(), booked.wanted(), booked.event())
+                                            booked.boxes().piece(),
+                                            booked.verdict(),
+                                            booked.wanted(),
+                                            booked.event(),
+                                            read.settings().units())
                                     : page.booked(
                                                     booked.boxes().piece(),
                                                     booked.boxes().cameOut(),

@@ -14,6 +14,10 @@ final class PlanViews {
 
     static PlanView of(Shop shop, PackingProblem problem, CutPlan plan, Units units) {
         return new PlanView(
-                shop.settings().name(), problem, plan, BeforeCut.ofAll(shop.catalogue(), units), PlanNotes.of(shop));
+                shop.settings().name(),
+                problem,
+                plan,
+                BeforeCut.ofAll(shop.catalogue(), units),
+                PlanNotes.of(shop, units));
     }
 }

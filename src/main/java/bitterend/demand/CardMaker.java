@@ -9,7 +9,7 @@ import bitterend.demand.SpliceCard.Outcome;
 import bitterend.measure.FineLength;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,10 +22,10 @@ final class CardMaker {
     private final Measuring measuring;
     private final StandingPart standing;
 
-    CardMaker(Leg leg, Units units) {
+    CardMaker(Leg leg) {
         this.leg = leg;
         this.measuring = leg.make().measuring();
-        this.standing = leg.standingPart(units);
+        this.standing = leg.standingPart();
     }
 
     SpliceCard card(Optional<CodeInForce> code) {
@@ -43,15 +43,17 @@ final class CardMaker {
     private Outcome ordered() {
         FineLength length = leg.make().finished().exact();
         return new Outcome(
-                length, between() + conditions(), leg.make().asked().finished().of(length));
+                length,
+                between().and(conditions()),
+                leg.make().asked().finished().of(length));
     }
 
     /** The points that the order measures between. */
-    private String between() {
+    private Sentence between() {
         boolean eyes = isRing() || leg.ends().stream().anyMatch(MadeEnd::hasEye);
         return eyes || measuring.between() != Between.BEARING_POINTS
                 ? standing.lines(leg.make().finished().exact()).get(0).formula()
-                : ends();
+                : Sentence.of(ends());
     }
 
     /** Tension, water and first loads, as far as the order speaks of them. */
@@ -74,9 +76,9 @@ final class CardMaker {
         Map<How, Outcome> fresh = new EnumMap<>(How.class);
         fresh.put(How.SLACK, floor());
         FineLength slack = measuring.slack(leg.make().finished().exact());
-        String points = between();
+        Sentence points = between();
         if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
-            fresh.put(How.PINS, new Outcome(slack, points + ", slack and dry", tolerance()));
+            fresh.put(How.PINS, new Outcome(slack, points.and(", slack and dry"), tolerance()));
         }
         if (measuring.extension().isPositive()) {
             Ratio stretched = Ratio.ONE.plus(measuring.extension());
@@ -84,8 +86,8 @@ final class CardMaker {
                     How.TENSION,
                     new Outcome(
                             slack.times(stretched),
-                            points + ", dry, under the tension that stretches it by "
-                                    + RatioText.percent(measuring.extension()),
+                            points.and(", dry, under the tension that stretches it by "
+                                    + RatioText.percent(measuring.extension())),
                             tolerance().times(stretched)));
         }
         return fresh;
@@ -108,7 +110,7 @@ final class CardMaker {
             length = length.plus(end.eye().flat()).plus(end.pinToBore());
             length = outside ? length.plus(end.beyondBearing()) : length;
         }
-        return new Outcome(length, "slack and dry on the floor, " + points(outside), tolerance());
+        return new Outcome(length, Sentence.of("slack and dry on the floor, " + points(outside)), tolerance());
     }
 
     private String points(boolean outside) {

@@ -7,8 +7,7 @@ import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -22,33 +21,41 @@ final class ClearRopeCheck {
 
     private final SpliceBook splices;
     private final Leg leg;
-    private final Units units;
     private final FreeRope rope;
 
-    ClearRopeCheck(SpliceBook splices, Leg leg, Units units) {
+    ClearRopeCheck(SpliceBook splices, Leg leg) {
         this.splices = splices;
         this.leg = leg;
-        this.units = units;
-        this.rope = new FreeRope(leg, units);
+        this.rope = new FreeRope(leg);
     }
 
     void check(Assembly.Terms terms, Problems problems) {
         FineLength needed = needed(terms);
         if (rope.finished().compareTo(needed) < 0) {
-            Length shortest = leg.standingPart(units).shortest(needed);
+            Length shortest = leg.standingPart().shortest(needed);
             problems.error(
                     "length",
-                    leg.make().finished().print(units, length -> LengthText.print(length, units)) + ", which leaves "
-                            + LengthText.print(TapeStep.down(rope.finished(), units), units) + " between the throats",
-                    (needed.equals(SOME)
-                                    ? "rope between the ends"
-                                    : "room for the ends, " + LengthText.print(TapeStep.up(needed, units), units))
-                            + note(terms).map(note -> " (" + note + ")").orElse("") + ": a finished length of at least "
-                            + LengthText.print(shortest, units));
+                    Sentence.NONE
+                            .finely(leg.make().finished())
+                            .and(", which leaves ")
+                            .noMoreThan(rope.finished())
+                            .and(" between the throats"),
+                    room(needed)
+                            .and(note(terms)
+                                    .map(note -> Sentence.of(" (").and(note).and(")"))
+                                    .orElse(Sentence.NONE))
+                            .and(": a finished length of at least ")
+                            .and(shortest));
             return;
         }
         warnOfWorkingRoom(problems);
         leg.ends().forEach(end -> warnOfSlipKnot(end, problems));
+    }
+
+    private static Sentence room(FineLength needed) {
+        return needed.equals(SOME)
+                ? Sentence.of("rope between the ends")
+                : Sentence.of("room for the ends, ").noLessThan(needed);
     }
 
     /** Clear rope of the finished leg that both splices fill, and what must stay free between them. */
@@ -120,12 +127,13 @@ final class ClearRopeCheck {
     }
 
     /** Who asks how much clear rope; nothing where nobody does. */
-    Optional<String> note(Assembly.Terms terms) {
+    Optional<Sentence> note(Assembly.Terms terms) {
         Free free = bothHeld() ? free(terms) : Free.NOTHING;
         return free.words().isEmpty()
                 ? Optional.empty()
-                : Optional.of("clear rope between splices and fittings of at least "
-                        + LengthText.print(free.length(), units) + ": " + free.words());
+                : Optional.of(Sentence.of("clear rope between splices and fittings of at least ")
+                        .and(free.length())
+                        .and(": " + free.words()));
     }
 
     /** Whether either end is a splice or a fitting. */
@@ -143,9 +151,11 @@ final class ClearRopeCheck {
         String accepted = leg.make().asked().acceptedBy(Accepted.WORKING_ROOM);
         problems.warning(
                 "length",
-                "only " + LengthText.print(rope.slack(), units) + " of slack rope between the throats",
-                "at least " + LengthText.print(room, units) + ", the working room for the tools"
-                        + (accepted.isEmpty() ? "" : "; accepted by " + accepted));
+                Sentence.of("only ").and(rope.slack()).and(" of slack rope between the throats"),
+                Sentence.of("at least ")
+                        .and(room)
+                        .and(", the working room for the tools"
+                                + (accepted.isEmpty() ? "" : "; accepted by " + accepted)));
         if (accepted.isEmpty()) {
             problems.remark(
                     "accept",
@@ -160,12 +170,14 @@ final class ClearRopeCheck {
         if (!place.equals(Optional.of(knot))) {
             problems.warning(
                     end.name(),
-                    LengthText.print(rope.free(end), units) + " of rope still free",
-                    "a slip knot " + LengthText.print(knot, units) + " from the throat"
-                            + Unchecked.mark(end.allowance(What.SLIP_KNOT))
-                            + (place.isPresent()
-                                    ? "; here it must sit closer: mind the core"
-                                    : "; " + SlipKnot.held(end, units)));
+                    Sentence.NONE.and(rope.free(end)).and(" of rope still free"),
+                    Sentence.of("a slip knot ")
+                            .and(knot)
+                            .and(" from the throat" + Unchecked.mark(end.allowance(What.SLIP_KNOT)) + "; ")
+                            .and(
+                                    place.isPresent()
+                                            ? Sentence.of("here it must sit closer: mind the core")
+                                            : SlipKnot.held(end)));
         }
     }
 }

@@ -6,8 +6,7 @@ import bitterend.catalogue.Codes;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,11 +23,9 @@ final class CodeCheck {
             Comparator.comparing(CodeRule::warned).reversed();
 
     private final Codes codes;
-    private final Units units;
 
-    CodeCheck(Codes codes, Units units) {
+    CodeCheck(Codes codes) {
         this.codes = codes;
-        this.units = units;
     }
 
     /** Tells what an unknown code or a rule of the code in force has against a leg. */
@@ -46,14 +43,14 @@ final class CodeCheck {
                             refused,
                             end.name(),
                             asked.found(),
-                            asked.words() + (refused || accepted.isEmpty() ? "" : "; accepted by " + accepted));
+                            asked.words().and(refused || accepted.isEmpty() ? "" : "; accepted by " + accepted));
                 }
             }
         }
     }
 
     /** What the code asks of a leg, a line each, whether it is kept or not. */
-    List<String> lines(Leg leg, Assembly.Terms terms) {
+    List<Sentence> lines(Leg leg, Assembly.Terms terms) {
         return leg.ends().stream()
                 .flatMap(end -> asked(leg, end, terms).stream())
                 .map(Asked::words)
@@ -62,9 +59,9 @@ final class CodeCheck {
     }
 
     /** One thing that a rule asks of an end. */
-    private record Asked(CodeRule rule, boolean isKept, String found, String wanted) {
-        String words() {
-            return wanted + ": " + rule.words();
+    private record Asked(CodeRule rule, boolean isKept, Sentence found, Sentence wanted) {
+        Sentence words() {
+            return wanted.and(": " + rule.words());
         }
     }
 
@@ -102,7 +99,7 @@ final class CodeCheck {
         return rule.least().length().length(end.yardsticks());
     }
 
-    private Asked eye(CodeRule rule, MadeEnd end, Rope rope) {
+    private static Asked eye(CodeRule rule, MadeEnd end, Rope rope) {
         boolean fromMemory = rope.layLength().equals(FineLength.ZERO)
                 && Unchecked.countsLays(rule.least().length());
         FineLength flat = end.eye().flat();
@@ -110,17 +107,19 @@ final class CodeCheck {
         return new Asked(
                 rule,
                 flat.compareTo(least) >= 0,
-                "an eye of " + LengthText.print(flat, units) + " laid flat",
-                "a soft eye of at least " + LengthText.print(least, units) + " laid flat"
-                        + (fromMemory ? " (lay of the rope from memory, type yours)" : "") + ", or a thimble");
+                Sentence.of("an eye of ").and(flat).and(" laid flat"),
+                Sentence.of("a soft eye of at least ")
+                        .and(least)
+                        .and(" laid flat" + (fromMemory ? " (lay of the rope from memory, type yours)" : "")
+                                + ", or a thimble"));
     }
 
     private static Asked thimble(CodeRule rule, MadeEnd end) {
         return new Asked(
                 rule,
                 end.eye().firm(),
-                end.termination().id() + " on a pin without a thimble",
-                "a thimble in every eye that goes on a fitting");
+                Sentence.of(end.termination().id() + " on a pin without a thimble"),
+                Sentence.of("a thimble in every eye that goes on a fitting"));
     }
 
     private static Asked tucks(CodeRule rule, MadeEnd end, Leg leg) {
@@ -129,17 +128,18 @@ final class CodeCheck {
         return new Asked(
                 rule,
                 made >= least,
-                end.termination().id() + " with " + made + " full tucks",
-                "at least " + least + " full tucks in " + leg.rope().fibre().word());
+                Sentence.of(end.termination().id() + " with " + made + " full tucks"),
+                Sentence.of("at least " + least + " full tucks in "
+                        + leg.rope().fibre().word()));
     }
 
-    private Asked ring(CodeRule rule, MadeEnd end) {
+    private static Asked ring(CodeRule rule, MadeEnd end) {
         FineLength round = end.eye().round();
         FineLength least = length(rule, end);
         return new Asked(
                 rule,
                 round.compareTo(least) >= 0,
-                "a ring " + LengthText.print(round, units) + " round its inside",
-                "a ring of at least " + LengthText.print(least, units) + " round its inside");
+                Sentence.of("a ring ").and(round).and(" round its inside"),
+                Sentence.of("a ring of at least ").and(least).and(" round its inside"));
     }
 }

@@ -1,5 +1,6 @@
 package bitterend.demand;
 
+import bitterend.measure.Sentence;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  * @param code its id; empty where none is stated, and of all codes the larger figure holds
  * @param asks what it asks of the leg, a line each with the code that the row is from and its source
  */
-public record CodeInForce(String code, List<String> asks) {
+public record CodeInForce(String code, List<Sentence> asks) {
     public CodeInForce {
         asks = List.copyOf(asks);
     }

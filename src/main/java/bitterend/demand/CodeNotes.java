@@ -1,7 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.SpliceBook;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,11 +9,9 @@ import java.util.Optional;
 /** Which code a leg for lifting is made under, and what that asks of it. */
 final class CodeNotes {
     private final SpliceBook splices;
-    private final Units units;
 
-    CodeNotes(SpliceBook splices, Units units) {
+    CodeNotes(SpliceBook splices) {
         this.splices = splices;
-        this.units = units;
     }
 
     /** The code in force; nothing where nothing is lifted. */
@@ -21,9 +19,9 @@ final class CodeNotes {
         if (!terms.use().isLifting()) {
             return Optional.empty();
         }
-        List<String> asks = new ArrayList<>();
-        new ClearRopeCheck(splices, leg, units).note(terms).ifPresent(asks::add);
-        asks.addAll(new CodeCheck(splices.codes(), units).lines(leg, terms));
+        List<Sentence> asks = new ArrayList<>();
+        new ClearRopeCheck(splices, leg).note(terms).ifPresent(asks::add);
+        asks.addAll(new CodeCheck(splices.codes()).lines(leg, terms));
         return Optional.of(new CodeInForce(splices.codes().holding(terms.code()), asks));
     }
 }

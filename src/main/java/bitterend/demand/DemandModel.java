@@ -5,7 +5,7 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Derivation.Line;
 import bitterend.finding.Finding;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,22 +18,14 @@ public final class DemandModel {
     private final CodeNotes codes;
     private final Watch watch;
     private final LegNotes notes;
-    private final Units units;
 
-    /** A model whose words speak metric. */
     public DemandModel(Catalogue catalogue) {
-        this(catalogue, Units.METRIC);
-    }
-
-    /** A model whose words speak the given units; its lengths do not depend on them. */
-    public DemandModel(Catalogue catalogue, Units units) {
         this.catalogue = catalogue;
-        this.ends = new EndMaker(catalogue, units);
-        this.feasibility = new Feasibility(catalogue.splices(), units);
-        this.codes = new CodeNotes(catalogue.splices(), units);
-        this.watch = new Watch(catalogue.splices().bench(), units);
-        this.notes = new LegNotes(catalogue.splices(), units);
-        this.units = units;
+        this.ends = new EndMaker(catalogue);
+        this.feasibility = new Feasibility(catalogue.splices());
+        this.codes = new CodeNotes(catalogue.splices());
+        this.watch = new Watch(catalogue.splices().bench());
+        this.notes = new LegNotes(catalogue.splices());
     }
 
     /**
@@ -55,7 +47,7 @@ public final class DemandModel {
         }
         List<Derivation> derivations = derivations(assembly, legs);
         return new Demanded(
-                new PieceMaker(assembly, ordered.get().rings(), units).pieces(derivations),
+                new PieceMaker(assembly, ordered.get().rings()).pieces(derivations),
                 derivations,
                 ordered.get().ends().stream()
                         .map(end -> end.work(ordered.get().rope()))
@@ -66,8 +58,7 @@ public final class DemandModel {
     }
 
     private BenchPapers papers(Assembly assembly, Leg leg) {
-        return BenchPapers.of(
-                () -> leg.layouts(units), () -> new CardMaker(leg, units).card(codes.inForce(leg, assembly.terms())));
+        return BenchPapers.of(() -> leg.layouts(), () -> new CardMaker(leg).card(codes.inForce(leg, assembly.terms())));
     }
 
     /** The take-up that a finished assembly shows, made with this cut length; its finished length is as measured. */
@@ -77,7 +68,7 @@ public final class DemandModel {
         if (leg.isEmpty() || !feasibility.reachesRoundMeasuringPins(leg.get(), problems)) {
             return TakeUp.unknown(problems.findings());
         }
-        return new TakeUpReader(units).read(leg.get(), cut, problems);
+        return new TakeUpReader().read(leg.get(), cut, problems);
     }
 
     private Optional<Leg> leg(Assembly assembly, String ropeId, String field, Problems problems) {
@@ -139,15 +130,16 @@ public final class DemandModel {
     }
 
     private Derivation derivation(Assembly assembly, Leg leg, List<String> ids, FineLength sample) {
-        List<Line> lines = leg.lines(sample, units);
-        List<String> words = new ArrayList<>(inherited(assembly));
+        List<Line> lines = leg.lines(sample);
+        List<Sentence> words = new ArrayList<>();
+        inherited(assembly).forEach(taken -> words.add(Sentence.of(taken)));
         words.addAll(notes.of(leg));
         if (leg.rings() > 1) {
-            words.add("a piece holds the strands of " + leg.rings() + " rings: "
+            words.add(Sentence.of("a piece holds the strands of " + leg.rings() + " rings: "
                     + PieceMaker.ids(assembly, leg.rings()).size()
                     + " for "
                     + assembly.ordered().quantity() * assembly.ordered().legs()
-                    + "; strands that are left are no stock");
+                    + "; strands that are left are no stock"));
         }
         codes.inForce(leg, assembly.terms()).map(CodeInForce::asks).ifPresent(words::addAll);
         return new Derivation(ids, leg.rope().id(), lines, Leg.sum(lines).roundedUp(), words);

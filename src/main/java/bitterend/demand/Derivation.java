@@ -3,6 +3,7 @@ package bitterend.demand;
 import bitterend.catalogue.Provenance;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import java.util.List;
 
 /**
@@ -14,7 +15,7 @@ import java.util.List;
  * @param cut the cut length
  * @param notes what the reader should know besides: throat angles, what to do before the cut
  */
-public record Derivation(List<String> pieces, String rope, List<Line> lines, Length cut, List<String> notes) {
+public record Derivation(List<String> pieces, String rope, List<Line> lines, Length cut, List<Sentence> notes) {
     public Derivation {
         pieces = List.copyOf(pieces);
         lines = List.copyOf(lines);
@@ -33,5 +34,10 @@ public record Derivation(List<String> pieces, String rope, List<Line> lines, Len
      * @param amount what it adds to the cut length; negative when it takes away
      * @param provenance where its numbers come from
      */
-    public record Line(String label, String formula, FineLength amount, Provenance provenance) {}
+    public record Line(String label, Sentence formula, FineLength amount, Provenance provenance) {
+        /** A line whose formula holds no figure. */
+        public Line(String label, String formula, FineLength amount, Provenance provenance) {
+            this(label, Sentence.of(formula), amount, provenance);
+        }
+    }
 }

@@ -14,10 +14,8 @@ import bitterend.catalogue.Yardsticks;
 import bitterend.catalogue.Yardsticks.Counted;
 import bitterend.catalogue.Yardsticks.Eye;
 import bitterend.finding.Nearest;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,13 +24,11 @@ final class EndMaker {
     private final Catalogue catalogue;
     private final SpliceBook splices;
     private final EyeShaper eyes;
-    private final Units units;
 
-    EndMaker(Catalogue catalogue, Units units) {
+    EndMaker(Catalogue catalogue) {
         this.catalogue = catalogue;
         this.splices = catalogue.splices();
-        this.eyes = new EyeShaper(splices, units);
-        this.units = units;
+        this.eyes = new EyeShaper(splices);
     }
 
     /** The end; empty, with an error told, when it cannot be made. {@code round} is what a ring measures round its inside. */
@@ -102,8 +98,8 @@ final class EndMaker {
         if (!other.get().diameter().equals(rope.diameter())) {
             problems.warning(
                     end,
-                    row.id() + " to " + DiameterText.print(other.get().diameter(), units),
-                    "rope of the same diameter; splice to the rope maker's instructions for unlike sizes");
+                    Sentence.of(row.id() + " to ").and(other.get().diameter()),
+                    Sentence.of("rope of the same diameter; splice to the rope maker's instructions for unlike sizes"));
         }
         return true;
     }
@@ -201,8 +197,8 @@ final class EndMaker {
         if (asked.length(bare).compareTo(usual) < 0) {
             problems.error(
                     end,
-                    row.id() + " with a tail of " + asked.text(),
-                    "at least " + LengthText.print(usual, units) + ", its usual tail: a longer one is welcome");
+                    Sentence.of(row.id() + " with a tail of " + asked.text()),
+                    Sentence.of("at least ").and(usual).and(", its usual tail: a longer one is welcome"));
             return false;
         }
         return true;
@@ -214,11 +210,12 @@ final class EndMaker {
                 problems.unsuited(
                         end,
                         row,
-                        row.id() + " on rope of " + DiameterText.print(rope.diameter(), units),
+                        Sentence.of(row.id() + " on rope of ").and(rope.diameter()),
                         row.allowance(what).isUnknown()
-                                ? "the shop's own value for its " + what.word() + ", in splices.json: none is published"
-                                : "a diameter within the table of its " + what.word()
-                                        + row.allowance(what).limit(units));
+                                ? Sentence.of("the shop's own value for its " + what.word()
+                                        + ", in splices.json: none is published")
+                                : Sentence.of("a diameter within the table of its " + what.word())
+                                        .and(row.allowance(what).limit()));
                 return false;
             }
         }
@@ -237,15 +234,17 @@ final class EndMaker {
         if (!fitting.get().takes(rope.diameter())) {
             problems.error(
                     end,
-                    "fitting " + fitting.get().id() + " on " + DiameterText.print(rope.diameter(), units),
-                    "rope from " + DiameterText.print(fitting.get().ropeFrom(), units) + " to "
-                            + DiameterText.print(fitting.get().ropeTo(), units)
-                            + named(
+                    Sentence.of("fitting " + fitting.get().id() + " on ").and(rope.diameter()),
+                    Sentence.of("rope from ")
+                            .and(fitting.get().ropeFrom())
+                            .and(" to ")
+                            .and(fitting.get().ropeTo())
+                            .and(named(
                                     "fittings",
                                     splices.fittings().stream()
                                             .filter(each -> each.takes(rope.diameter()))
                                             .map(Fitting::id)
-                                            .toList()));
+                                            .toList())));
             return Optional.empty();
         }
         return fitting.map(found -> found.pinToBore().plus(found.growth()));

@@ -5,17 +5,10 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 
 /** Ends that are dangerous on their rope or in their size: refused for lifting, warned of otherwise. */
 final class EndSafety {
-    private final Units units;
-
-    EndSafety(Units units) {
-        this.units = units;
-    }
-
     void check(Leg leg, Assembly.Terms terms, Problems problems) {
         for (MadeEnd end : leg.ends()) {
             checkUse(end, terms, problems);
@@ -66,18 +59,22 @@ final class EndSafety {
             problems.tell(
                     terms.use().isLifting(),
                     end.name(),
-                    end.termination().id() + " with a tail of " + LengthText.print(end.length(What.TAIL), units),
-                    "at least " + LengthText.print(least, units) + ": "
-                            + end.allowance(What.LEAST_TAIL).provenance().source());
+                    Sentence.of(end.termination().id() + " with a tail of ").and(end.length(What.TAIL)),
+                    Sentence.of("at least ")
+                            .and(least)
+                            .and(": "
+                                    + end.allowance(What.LEAST_TAIL)
+                                            .provenance()
+                                            .source()));
         }
     }
 
-    private String found(MadeEnd end) {
-        return "an eye of " + LengthText.print(end.eye().flat(), units) + " laid flat";
+    private static Sentence found(MadeEnd end) {
+        return Sentence.of("an eye of ").and(end.eye().flat()).and(" laid flat");
     }
 
-    private String atLeast(FineLength least, String source) {
-        return "at least " + LengthText.print(least, units) + " laid flat, or a thimble: " + source;
+    private static Sentence atLeast(FineLength least, String source) {
+        return Sentence.of("at least ").and(least).and(" laid flat, or a thimble: " + source);
     }
 
     private static String source(MadeEnd end) {

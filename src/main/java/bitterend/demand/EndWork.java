@@ -1,10 +1,8 @@
 package bitterend.demand;
 
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
-import bitterend.measure.LengthText;
 import bitterend.measure.LengthsInWords;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.List;
 
 /**
@@ -46,11 +44,12 @@ public record EndWork(
             this(item, Diameter.NONE, count);
         }
 
-        /** The item with its size; lengths in its name as they were written, and in these units. */
-        public String words(Units units) {
-            String name = LengthsInWords.replaced(
-                    item, length -> length.print(units, exact -> LengthText.tape(exact, units)));
-            return rope.equals(Diameter.NONE) ? name : name + ", for " + DiameterText.print(rope, units) + " rope";
+        /** The item with its size; lengths in its name as they were written. */
+        public Sentence words() {
+            Sentence name = LengthsInWords.sentence(item);
+            return rope.equals(Diameter.NONE)
+                    ? name
+                    : name.and(", for ").and(rope).and(" rope");
         }
     }
 }

@@ -9,21 +9,17 @@ import bitterend.catalogue.Thimble;
 import bitterend.catalogue.Yardsticks;
 import bitterend.finding.Nearest;
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.Optional;
 
 /** Works out the shape of an eye from what an order states of it. */
 final class EyeShaper {
     private final SpliceBook splices;
-    private final Units units;
 
-    EyeShaper(SpliceBook splices, Units units) {
+    EyeShaper(SpliceBook splices) {
         this.splices = splices;
-        this.units = units;
     }
 
     /** The shape; empty, with an error told, when such an eye cannot be made. */
@@ -57,25 +53,25 @@ final class EyeShaper {
      * @param words the end as the order wrote it; empty for one that nobody wrote
      */
     private record Asked(String end, Diameter rope, String words) {
-        String or(String found) {
-            return words.isEmpty() ? found : words;
+        Sentence or(FineLength inside) {
+            return words.isEmpty() ? Sentence.of("an eye of ").and(inside) : Sentence.of(words);
         }
     }
 
-    private Optional<EyeShape> flat(FineLength inside, Diameter pin, Asked asked, Problems problems) {
+    private static Optional<EyeShape> flat(FineLength inside, Diameter pin, Asked asked, Problems problems) {
         Diameter rope = asked.rope();
         if (!EyeFormula.closes(inside, Diameter.NONE, rope)) {
             problems.error(
                     asked.end(),
-                    asked.or("an eye of " + length(inside)),
-                    "an inside length above half the rope, " + length(rope.times(new Ratio(1, 2))));
+                    asked.or(inside),
+                    Sentence.of("an inside length above half the rope, ").and(rope.times(new Ratio(1, 2))));
             return Optional.empty();
         }
         FineLength round = EyeFormula.round(inside, Diameter.NONE, rope);
         return working(new Rest(round, inside, inside, across(inside)), pin, asked, problems);
     }
 
-    private Optional<EyeShape> round(EyeSpec.RoundEye eye, Asked asked, Problems problems) {
+    private static Optional<EyeShape> round(EyeSpec.RoundEye eye, Asked asked, Problems problems) {
         Diameter rope = asked.rope();
         FineLength round = EyeFormula.choked(new Diameter(eye.across().units()), rope);
         FineLength flat = EyeFormula.insideLength(round, Diameter.NONE, rope);
@@ -86,28 +82,32 @@ final class EyeShaper {
     private record Rest(FineLength round, FineLength flat, FineLength lying, FineLength across) {}
 
     /** The rope round the eye is held; on its pin the eye is shorter than at rest. */
-    private Optional<EyeShape> working(Rest rest, Diameter pin, Asked asked, Problems problems) {
+    private static Optional<EyeShape> working(Rest rest, Diameter pin, Asked asked, Problems problems) {
         Diameter rope = asked.rope();
         if (!EyeFormula.reachesRound(rest.round(), pin, rope)) {
             problems.error(
                     asked.end(),
-                    asked.or("an eye of " + length(rest.lying())),
-                    "an eye that closes on its pin of " + DiameterText.print(pin, units) + ": at least "
-                            + length(closing(pin, rope)) + " laid flat");
+                    asked.or(rest.lying()),
+                    Sentence.of("an eye that closes on its pin of ")
+                            .and(pin)
+                            .and(": at least ")
+                            .noLessThan(closing(pin, rope))
+                            .and(" laid flat"));
             return Optional.empty();
         }
         FineLength used = pin.equals(Diameter.NONE) ? rest.lying() : EyeFormula.insideLength(rest.round(), pin, rope);
         return Optional.of(soft(rest.round(), rest.flat(), used, rest.across(), pin));
     }
 
-    private Optional<EyeShape> ratio(EyeSpec.PinRatio eye, Diameter rope, String end, Problems problems) {
+    private static Optional<EyeShape> ratio(EyeSpec.PinRatio eye, Diameter rope, String end, Problems problems) {
         FineLength used = eye.pin().times(eye.ratio());
         if (!EyeFormula.closes(used, eye.pin(), rope)) {
             FineLength least = eye.pin().asLength().plus(rope.times(new Ratio(1, 2)));
             problems.error(
                     end,
-                    "an eye of " + length(used) + " on its pin",
-                    "an eye that closes: an inside length in use above " + length(least));
+                    Sentence.of("an eye of ").and(used).and(" on its pin"),
+                    Sentence.of("an eye that closes: an inside length in use above ")
+                            .and(least));
             return Optional.empty();
         }
         FineLength round = EyeFormula.round(used, eye.pin(), rope);
@@ -115,9 +115,9 @@ final class EyeShaper {
         return Optional.of(soft(round, flat, used, across(flat), eye.pin()));
     }
 
-    /** The shortest eye laid flat, in whole steps of the tape, that closes on a pin. */
-    private FineLength closing(Diameter pin, Diameter rope) {
-        return TapeStep.up(EyeFormula.leastFlat(pin, rope).plus(new FineLength(1)), units);
+    /** The shortest eye laid flat that closes on a pin. */
+    private static FineLength closing(Diameter pin, Diameter rope) {
+        return EyeFormula.leastFlat(pin, rope).plus(new FineLength(1));
     }
 
     private static EyeShape soft(FineLength round, FineLength flat, FineLength used, FineLength across, Diameter pin) {
@@ -140,15 +140,17 @@ final class EyeShaper {
         if (!thimble.takes(rope.diameter())) {
             problems.error(
                     end,
-                    "thimble " + thimble.id() + " on " + DiameterText.print(rope.diameter(), units),
-                    "rope from " + DiameterText.print(thimble.ropeFrom(), units) + " to "
-                            + DiameterText.print(thimble.ropeTo(), units)
-                            + EndMaker.named(
+                    Sentence.of("thimble " + thimble.id() + " on ").and(rope.diameter()),
+                    Sentence.of("rope from ")
+                            .and(thimble.ropeFrom())
+                            .and(" to ")
+                            .and(thimble.ropeTo())
+                            .and(EndMaker.named(
                                     "thimbles",
                                     splices.thimbles().stream()
                                             .filter(each -> each.takes(rope.diameter()))
                                             .map(Thimble::id)
-                                            .toList()));
+                                            .toList())));
             return Optional.empty();
         }
         if (!thimble.provenance().verified()) {
@@ -167,9 +169,5 @@ final class EyeShaper {
     /** A flat eye opened to a circle: its perimeter 2 h over pi. */
     private static FineLength across(FineLength flat) {
         return flat.times(2).times(Yardsticks.PI.inverse());
-    }
-
-    private String length(FineLength length) {
-        return LengthText.print(length, units);
     }
 }

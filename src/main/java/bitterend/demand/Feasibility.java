@@ -5,11 +5,9 @@ import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.ThroatAngle;
 import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 
 /** Whether a leg can be made at all: its ends suit its use, its eyes open, its clear rope is long enough. */
 final class Feasibility {
@@ -20,22 +18,20 @@ final class Feasibility {
     static final ThroatAngle WIDE = ThroatAngle.ofDegrees(30);
 
     private final SpliceBook splices;
-    private final Units units;
 
-    Feasibility(SpliceBook splices, Units units) {
+    Feasibility(SpliceBook splices) {
         this.splices = splices;
-        this.units = units;
     }
 
     /** Tells every reason against a leg and every warning about it. */
     void check(Leg leg, Assembly assembly, Problems problems) {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
-        new CodeCheck(splices.codes(), units).check(leg, assembly.terms(), problems);
-        new EndSafety(units).check(leg, assembly.terms(), problems);
+        new CodeCheck(splices.codes()).check(leg, assembly.terms(), problems);
+        new EndSafety().check(leg, assembly.terms(), problems);
         leg.ends().forEach(end -> checkAngle(leg, end, use, problems));
         if (reachesRoundMeasuringPins(leg, problems)) {
-            new ClearRopeCheck(splices, leg, units).check(assembly.terms(), problems);
+            new ClearRopeCheck(splices, leg).check(assembly.terms(), problems);
         }
     }
 
@@ -65,44 +61,50 @@ final class Feasibility {
         }
     }
 
-    private void checkAngle(Leg leg, MadeEnd end, Assembly.Use use, Problems problems) {
+    private static void checkAngle(Leg leg, MadeEnd end, Assembly.Use use, Problems problems) {
         if (end.termination().kind() != Termination.Kind.EYE || !end.eye().isSoftOnPin()) {
             return;
         }
         ThroatAngle angle = end.eye().throatAngle(end.yardsticks().rope());
-        String found = "throat angle " + angle.words() + " on a pin of "
-                + DiameterText.print(end.eye().pin(), units);
+        Sentence found = Sentence.of("throat angle " + angle.words() + " on a pin of ")
+                .and(end.eye().pin());
         if (angle.isWiderThan(WIDEST) && leg.rope().isWire()) {
             problems.warning(
                     end.name(),
                     found,
-                    "at most 60 degrees, printed for wire slings too (use rules beside the Crane Ordinance art. 219, Japan): "
-                            + longEnough(end));
+                    Sentence.of(
+                                    "at most 60 degrees, printed for wire slings too (use rules beside the Crane Ordinance art. 219, Japan): ")
+                            .and(longEnough(end)));
         } else if (angle.isWiderThan(WIDEST) && use.isLifting()) {
-            problems.error(end.name(), found, "at most 60 degrees in slings (29 CFR 1926.251(d)): " + longEnough(end));
+            problems.error(
+                    end.name(),
+                    found,
+                    Sentence.of("at most 60 degrees in slings (29 CFR 1926.251(d)): ")
+                            .and(longEnough(end)));
         } else if (angle.isWiderThan(WIDEST)) {
             String ofEnd = end.spec().options().acceptedBy();
             String accepted = ofEnd.isEmpty() ? leg.make().asked().acceptedBy(Accepted.THROAT_ANGLE) : ofEnd;
             problems.warning(
                     end.name(),
                     found,
-                    accepted.isEmpty()
-                            ? "at most 60 degrees, or the name of who accepts it, such as \"accepted NAME\""
-                            : "at most 60 degrees; accepted by " + accepted);
+                    Sentence.of(
+                            accepted.isEmpty()
+                                    ? "at most 60 degrees, or the name of who accepts it, such as \"accepted NAME\""
+                                    : "at most 60 degrees; accepted by " + accepted));
         } else if (angle.isWiderThan(WIDE)) {
-            problems.warning(end.name(), found, "30 degrees or less is kinder to the throat");
+            problems.warning(end.name(), found, Sentence.of("30 degrees or less is kinder to the throat"));
         }
     }
 
     /** At 60 degrees the eye in use is 1 1/2 times its pin and a rope long: the same rope round it laid flat. */
-    private String longEnough(MadeEnd end) {
+    private static Sentence longEnough(MadeEnd end) {
         Diameter rope = end.yardsticks().rope();
         Diameter pin = end.eye().pin();
         FineLength inUse = pin.times(new Ratio(3, 2)).plus(rope.asLength());
         FineLength flat = EyeFormula.insideLength(EyeFormula.round(inUse, pin, rope), Diameter.NONE, rope)
                 .roundedUp()
                 .fine();
-        return "an eye of at least " + LengthText.print(flat, units) + " laid flat";
+        return Sentence.of("an eye of at least ").and(flat).and(" laid flat");
     }
 
     /** Whether every soft eye reaches round the pins the order measures on. */
@@ -115,14 +117,11 @@ final class Feasibility {
                     && !end.eye().reachesRound(measuring.pin(), end.yardsticks().rope())) {
                 problems.error(
                         end.name(),
-                        "an eye too small for a pin of " + DiameterText.print(measuring.pin(), units),
-                        "an eye that closes on the pin it is measured on: above "
-                                + LengthText.print(
-                                        EyeFormula.leastFlat(
-                                                measuring.pin(),
-                                                end.yardsticks().rope()),
-                                        units)
-                                + " laid flat");
+                        Sentence.of("an eye too small for a pin of ").and(measuring.pin()),
+                        Sentence.of("an eye that closes on the pin it is measured on: above ")
+                                .and(EyeFormula.leastFlat(
+                                        measuring.pin(), end.yardsticks().rope()))
+                                .and(" laid flat"));
                 all = false;
             }
         }

@@ -2,7 +2,6 @@ package bitterend.demand;
 
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
 
 /**
  * The standing part while its ends are made: end A first, on slack rope that nothing has been drawn into yet; then end B, on
@@ -13,8 +12,8 @@ final class FreeRope {
     private final MadeEnd endA;
     private final MadeEnd endB;
 
-    FreeRope(Leg leg, Units units) {
-        this.clear = leg.standingPart(units).clear(leg.make().finished().exact());
+    FreeRope(Leg leg) {
+        this.clear = leg.standingPart().clear(leg.make().finished().exact());
         this.endA = leg.ends().get(0);
         this.endB = leg.ends().get(1);
     }

@@ -6,7 +6,8 @@ import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
+import bitterend.measure.LengthsInWords;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,13 +22,11 @@ final class LayoutMaker {
     private static final String THROAT_MARK = "throat mark";
 
     private final Leg leg;
-    private final Units units;
     private final FreeRope rope;
 
-    LayoutMaker(Leg leg, Units units) {
+    LayoutMaker(Leg leg) {
         this.leg = leg;
-        this.units = units;
-        this.rope = new FreeRope(leg, units);
+        this.rope = new FreeRope(leg);
     }
 
     SpliceLayout layout(MadeEnd end) {
@@ -47,11 +46,12 @@ final class LayoutMaker {
                         .collect(Collectors.joining(" ")));
     }
 
-    private List<String> counts(MadeEnd end) {
-        List<String> counts = new ArrayList<>(BenchCounts.of(end, leg.rope()));
+    private List<Sentence> counts(MadeEnd end) {
+        List<Sentence> counts = new ArrayList<>();
+        BenchCounts.of(end, leg.rope()).forEach(count -> counts.add(LengthsInWords.sentence(count)));
         boolean knotted = end.termination().layout().marks().stream().anyMatch(LayoutMaker::isSlipKnot);
         if (knotted && SlipKnot.fromThroat(end, rope).isEmpty()) {
-            counts.add(0, SlipKnot.held(end, units));
+            counts.add(0, SlipKnot.held(end));
         }
         return counts;
     }
@@ -73,18 +73,21 @@ final class LayoutMaker {
             marks.add(new Mark(
                     mark.name(),
                     mark.on(),
-                    mark.from(),
+                    Sentence.of(mark.from()),
                     distance,
                     mark.isOnCore() ? null : place,
-                    distance.equals(usual)
-                            ? mark.purpose()
-                            : mark.purpose() + "; nearer than the usual "
-                                    + mark.distance().text()
-                                    + (isSlipKnot(mark)
-                                            ? ", " + SlipKnot.clearWords(end, units)
-                                            : ", the rope still free ends here")));
+                    purpose(mark, distance.equals(usual), end)));
         }
         return marks;
+    }
+
+    private static Sentence purpose(LayoutMark mark, boolean usual, MadeEnd end) {
+        if (usual) {
+            return LengthsInWords.sentence(mark.purpose());
+        }
+        Sentence nearer = LengthsInWords.sentence(mark.purpose() + "; nearer than the usual ")
+                .and(mark.distance().text() + ", ");
+        return isSlipKnot(mark) ? nearer.and(SlipKnot.clearWords(end)) : nearer.and("the rope still free ends here");
     }
 
     private static boolean isSlipKnot(LayoutMark mark) {
@@ -95,7 +98,7 @@ final class LayoutMaker {
         if (isSlipKnot(mark)) {
             FineLength last = end.toThroat().plus(SlipKnot.fromThroat(end, rope).orElse(FineLength.ZERO));
             boolean nearer = from.plus(usual).compareTo(last) > 0;
-            return nearer ? TapeStep.down(last, units).minus(from) : usual;
+            return nearer ? last.roundedDown().fine().minus(from) : usual;
         }
         FineLength left = end.toThroat().plus(rope.free(end)).minus(from);
         return mark.place() == Place.FREE_ROPE && usual.compareTo(left) > 0 ? left : usual;
@@ -150,13 +153,15 @@ final class LayoutMaker {
         FineLength fromBearing = rope.finished()
                 .plus(first.throatToBearing(leg.make().measuring()))
                 .plus(end.length(What.TAKE_UP));
-        return List.of(new Mark(
-                "throat, measured",
-                "rope",
-                first.bearingWords(leg.make().measuring(), units),
-                fromBearing,
-                null,
-                "takes rounding, spare and margin out of the finished length: set this throat here, and trim only what lies"
-                        + " beyond the tail mark; if the tail comes out shorter than its mark, stop"));
+        return List.of(
+                new Mark(
+                        "throat, measured",
+                        "rope",
+                        first.bearingWords(leg.make().measuring()),
+                        fromBearing,
+                        null,
+                        Sentence.of(
+                                "takes rounding, spare and margin out of the finished length: set this throat here, and trim only"
+                                        + " what lies beyond the tail mark; if the tail comes out shorter than its mark, stop")));
     }
 }

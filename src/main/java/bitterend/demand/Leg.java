@@ -11,7 +11,7 @@ import bitterend.measure.FeetAndInches;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.RatioText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,52 +34,46 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         return ends.get(0).termination().layout().rings();
     }
 
-    StandingPart standingPart(Units units) {
-        return new StandingPart(make.measuring(), ends, units);
+    StandingPart standingPart() {
+        return new StandingPart(make.measuring(), ends);
     }
 
     /** Every line down to the cut length, the rounding last. */
-    List<Line> lines(FineLength sample, Units units) {
-        List<Line> lines =
-                new ArrayList<>(standingPart(units).lines(make.finished().exact()));
-        lines.set(0, asOrdered(lines.get(0), units));
-        ends.forEach(end -> addEnd(lines, end, units));
+    List<Line> lines(FineLength sample) {
+        List<Line> lines = new ArrayList<>(standingPart().lines(make.finished().exact()));
+        lines.set(0, asOrdered(lines.get(0)));
+        ends.forEach(end -> addEnd(lines, end));
         addOrdered(lines, "spare", make.extras().spare().exact());
         addOrdered(lines, "sample for the break test", sample);
         counters.forEach(counter -> addCounter(lines, counter));
         FineLength sum = sum(lines);
         FineLength step = rope.cutting().toNearest();
-        lines.add(new Line(
-                "rounding up",
-                "to the next " + step(step, units),
-                sum.roundedUpTo(step).fine().minus(sum),
-                Provenance.ARITHMETIC));
+        lines.add(
+                new Line("rounding up", step(step), sum.roundedUpTo(step).fine().minus(sum), Provenance.ARITHMETIC));
         return lines;
     }
 
     /** A length that was ordered in the other system is told as it was written, beside its value. */
-    private Line asOrdered(Line finished, Units units) {
-        String text = make.finished().inOtherThan(units);
-        return text.isEmpty()
-                ? finished
-                : new Line(
-                        finished.label(),
-                        text + " as ordered, " + finished.formula(),
-                        finished.amount(),
-                        finished.provenance());
+    private Line asOrdered(Line finished) {
+        return new Line(
+                finished.label(),
+                Sentence.NONE.inOther(make.finished(), " as ordered, ").and(finished.formula()),
+                finished.amount(),
+                finished.provenance());
     }
 
     /** In inches only where sixteenths say it exactly: 10 mm are no 3/8 in. */
-    private static String step(FineLength step, Units units) {
+    private static Sentence step(FineLength step) {
         boolean sixteenths = step.units() % FeetAndInches.UNITS_PER_SIXTEENTH == 0;
-        return sixteenths ? LengthText.print(step, units) : LengthText.exact(step);
+        Sentence words = Sentence.of("to the next ");
+        return sixteenths ? words.and(step) : words.and(LengthText.exact(step));
     }
 
     static FineLength sum(List<Line> lines) {
         return lines.stream().map(Line::amount).reduce(FineLength.ZERO, FineLength::plus);
     }
 
-    private static void addEnd(List<Line> lines, MadeEnd end, Units units) {
+    private static void addEnd(List<Line> lines, MadeEnd end) {
         if (end.hasEye()) {
             lines.add(new Line(
                     end.name() + ": round the eye",
@@ -93,8 +87,8 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
                 lines.add(new Line(
                         end.name() + ": " + what.word(),
                         what == What.TAIL && !end.spec().tailWritten().isEmpty()
-                                ? end.spec().tailWritten() + " as ordered"
-                                : allowance.words(end.yardsticks(), units),
+                                ? Sentence.of(end.spec().tailWritten() + " as ordered")
+                                : allowance.words(end.yardsticks()),
                         end.length(what),
                         allowance.provenance()));
             }
@@ -115,15 +109,15 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
     }
 
     /** The layouts of both ends, then the marks along the piece when the order asks for some. */
-    List<SpliceLayout> layouts(Units units) {
+    List<SpliceLayout> layouts() {
         List<SpliceLayout> layouts = new ArrayList<>();
-        LayoutMaker maker = new LayoutMaker(this, units);
+        LayoutMaker maker = new LayoutMaker(this);
         ends.stream()
                 .map(maker::layout)
                 .filter(layout -> !layout.marks().isEmpty() || !layout.counts().isEmpty())
                 .forEach(layouts::add);
         if (!make.asked().marks().isEmpty()) {
-            layouts.add(new MarksAlong(this, units).layout());
+            layouts.add(new MarksAlong(this).layout());
         }
         return layouts;
     }

@@ -6,10 +6,9 @@ import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -18,19 +17,17 @@ import java.util.List;
 /** What stands below a derivation: eyes and their angles, and what to do before the cut. */
 final class LegNotes {
     private final SpliceBook splices;
-    private final Units units;
 
-    LegNotes(SpliceBook splices, Units units) {
+    LegNotes(SpliceBook splices) {
         this.splices = splices;
-        this.units = units;
     }
 
-    List<String> of(Leg leg) {
-        List<String> notes = new ArrayList<>();
+    List<Sentence> of(Leg leg) {
+        List<Sentence> notes = new ArrayList<>();
         leg.ends().stream()
                 .filter(end ->
                         end.termination().kind() == Kind.EYE && !end.eye().firm())
-                .map(this::angle)
+                .map(LegNotes::angle)
                 .forEach(notes::add);
         leg.counters().stream()
                 .filter(counter -> !counter.factor().equals(Ratio.ONE))
@@ -38,20 +35,25 @@ final class LegNotes {
                 .forEach(notes::add);
         addTolerances(leg, notes);
         splices.findPreparation(leg.rope())
-                .map(preparation -> "before the cut: " + preparation.words(leg.rope(), units) + source(preparation))
+                .map(preparation -> Sentence.of("before the cut: ")
+                        .and(preparation.words(leg.rope()))
+                        .and(source(preparation)))
                 .ifPresent(notes::add);
         return notes;
     }
 
     /** The reading at which the true length is reached, rounded up to a millimetre. */
-    private String counter(CounterRule counter, Leg leg) {
-        FineLength cut = Leg.sum(leg.lines(FineLength.ZERO, units));
+    private static Sentence counter(CounterRule counter, Leg leg) {
+        FineLength cut = Leg.sum(leg.lines(FineLength.ZERO));
         FineLength reading = cut.times(counter.factor().inverse()).roundedUp().fine();
-        return "the counter reads " + LengthText.print(reading, units) + " at " + LengthText.print(cut, units)
-                + ": true length is " + RatioText.exact(counter.factor()) + " x its reading";
+        return Sentence.of("the counter reads ")
+                .and(reading)
+                .and(" at ")
+                .and(cut)
+                .and(": true length is " + RatioText.exact(counter.factor()) + " x its reading");
     }
 
-    private void addTolerances(Leg leg, List<String> notes) {
+    private static void addTolerances(Leg leg, List<Sentence> notes) {
         Assembly.Asked asked = leg.make().asked();
         FineLength finished = leg.make().finished().exact();
         addTolerance("finished length", asked.finished(), finished, notes);
@@ -62,22 +64,25 @@ final class LegNotes {
         addTolerance("longest to shortest of the set", asked.set(), finished, notes);
     }
 
-    private void addTolerance(String what, Tolerance tolerance, FineLength of, List<String> notes) {
+    private static void addTolerance(String what, Tolerance tolerance, FineLength of, List<Sentence> notes) {
         if (tolerance.isStated()) {
-            notes.add(what + ": within " + tolerance.words(of, units));
+            notes.add(Sentence.of(what + ": within ").and(tolerance.words(of)));
         }
     }
 
-    private String angle(MadeEnd end) {
+    private static Sentence angle(MadeEnd end) {
         EyeShape eye = end.eye();
         if (!eye.isSoftOnPin()) {
-            return end.name() + ": throat angle not checked, no pin or thimble stated";
+            return Sentence.of(end.name() + ": throat angle not checked, no pin or thimble stated");
         }
-        return end.name() + ": throat angle "
-                + eye.throatAngle(end.yardsticks().rope()).words() + " on a pin of "
-                + LengthText.print(eye.pin().asLength(), units) + "; the eye is " + LengthText.tape(eye.used(), units)
-                + " long in use, " + times(eye.used(), eye.pin()) + " x its pin, and "
-                + LengthText.tape(eye.flat(), units) + " laid flat, " + times(eye.flat(), eye.pin()) + " x";
+        return Sentence.of(end.name() + ": throat angle "
+                        + eye.throatAngle(end.yardsticks().rope()).words() + " on a pin of ")
+                .and(eye.pin().asLength())
+                .and("; the eye is ")
+                .tape(eye.used())
+                .and(" long in use, " + times(eye.used(), eye.pin()) + " x its pin, and ")
+                .tape(eye.flat())
+                .and(" laid flat, " + times(eye.flat(), eye.pin()) + " x");
     }
 
     /** To two digits, rounded down: the eye is not praised as larger than it is. */

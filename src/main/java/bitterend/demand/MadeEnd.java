@@ -15,7 +15,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -88,23 +88,24 @@ record MadeEnd(
     }
 
     /** What a length is measured from at this end when it is finished. */
-    String bearingWords(Measuring measuring, Units units) {
+    Sentence bearingWords(Measuring measuring) {
         if (hasEye()) {
-            return "bearing point of the finished " + name + (eye.firm() ? "" : lying(measuring, units));
+            Sentence point = Sentence.of("bearing point of the finished " + name);
+            return eye.firm() ? point : point.and(lying(measuring));
         }
-        return pinToBore.isPositive() ? "centre of the pin of " + name : name;
+        return Sentence.of(pinToBore.isPositive() ? "centre of the pin of " + name : name);
     }
 
     /** How a soft eye lies while it is measured so: on a pin it is shorter than flat. */
-    private String lying(Measuring measuring, Units units) {
+    private Sentence lying(Measuring measuring) {
         Diameter pin = measuring.between() == Measuring.Between.ON_PINS ? measuring.pin() : eye.pin();
         FineLength bearing = throatToBearing(measuring);
         if (bearing.equals(eye.flat())) {
-            return ", laid flat";
+            return Sentence.of(", laid flat");
         }
         return pin.equals(Diameter.NONE)
-                ? ", opened round"
-                : ", on a pin of " + LengthText.print(pin.asLength(), units);
+                ? Sentence.of(", opened round")
+                : Sentence.of(", on a pin of ").and(pin.asLength());
     }
 
     /** Rope and thimble beyond the bearing point, when the finished length is measured over the outside. */

@@ -5,7 +5,6 @@ import bitterend.catalogue.Termination.What;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
 import java.util.List;
 
 /** Where the places to mark on the finished assembly lie on the piece before it is spliced. */
@@ -16,13 +15,13 @@ final class MarksAlong {
     private final FineLength bearingB;
     private final FineLength clear;
 
-    MarksAlong(Leg leg, Units units) {
+    MarksAlong(Leg leg) {
         this.leg = leg;
         this.endA = leg.ends().get(0);
         Measuring measuring = leg.make().measuring();
         this.bearingA = endA.throatToBearing(measuring);
         this.bearingB = leg.ends().get(1).throatToBearing(measuring);
-        this.clear = leg.standingPart(units).clear(leg.make().finished().exact());
+        this.clear = leg.standingPart().clear(leg.make().finished().exact());
     }
 
     SpliceLayout layout() {

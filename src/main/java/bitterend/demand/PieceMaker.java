@@ -1,6 +1,5 @@
 package bitterend.demand;
 
-import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,11 +11,11 @@ final class PieceMaker {
     private final int rings;
     private final String ends;
 
-    PieceMaker(Assembly assembly, int rings, Units units) {
+    PieceMaker(Assembly assembly, int rings) {
         this.assembly = assembly;
         this.rings = rings;
-        this.ends = EndWords.of(assembly.make().endA(), units) + " / "
-                + EndWords.of(assembly.make().endB(), units);
+        this.ends = EndWords.of(assembly.make().endA()) + " / "
+                + EndWords.of(assembly.make().endB());
     }
 
     /**

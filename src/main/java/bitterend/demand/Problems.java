@@ -2,6 +2,8 @@ package bitterend.demand;
 
 import bitterend.catalogue.Termination;
 import bitterend.finding.Finding;
+import bitterend.finding.Severity;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +20,8 @@ final class Problems {
         this.origin = origin;
     }
 
-    void error(String field, String found, String expected) {
-        findings.add(Finding.error(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+    void error(String field, Sentence found, Sentence expected) {
+        findings.add(finding(Severity.ERROR, field, found, expected));
     }
 
     /** From here on a refused end is told with the ends that would do. */
@@ -28,21 +30,23 @@ final class Problems {
     }
 
     /** An error: the rope cannot have this end, whatever its size; those that it can have are named. */
-    void unsuited(String field, Termination asked, String found, String expected) {
+    void unsuited(String field, Termination asked, Sentence found, Sentence expected) {
         error(field, found, others == null ? expected : withOthers(others, asked, expected));
     }
 
-    private static String withOthers(EndsThatDo others, Termination asked, String expected) {
-        String why = expected.contains(others.dangers(asked)) ? expected : expected + others.dangers(asked);
-        return others.ids(asked).stream().anyMatch(why::contains) ? why : why + "; " + others.words(asked);
+    private static Sentence withOthers(EndsThatDo others, Termination asked, Sentence expected) {
+        String dangers = others.dangers(asked);
+        Sentence why = expected.exact().contains(dangers) ? expected : expected.and(dangers);
+        boolean named = others.ids(asked).stream().anyMatch(why.exact()::contains);
+        return named ? why : why.and("; " + others.words(asked));
     }
 
-    void warning(String field, String found, String expected) {
-        findings.add(Finding.warning(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+    void warning(String field, Sentence found, Sentence expected) {
+        findings.add(finding(Severity.WARNING, field, found, expected));
     }
 
     /** An error, or only a warning. */
-    void tell(boolean refused, String field, String found, String expected) {
+    void tell(boolean refused, String field, Sentence found, Sentence expected) {
         if (refused) {
             error(field, found, expected);
         } else {
@@ -51,8 +55,32 @@ final class Problems {
     }
 
     /** What is worth telling once for all lines that share it. */
+    void remark(String field, Sentence found, Sentence expected) {
+        remarks.add(finding(Severity.WARNING, field, found, expected));
+    }
+
+    private Finding finding(Severity severity, String field, Sentence found, Sentence expected) {
+        return new Finding(severity, origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected);
+    }
+
+    /** An error of words alone. */
+    void error(String field, String found, String expected) {
+        error(field, Sentence.of(found), Sentence.of(expected));
+    }
+
+    /** The same of words alone. */
+    void unsuited(String field, Termination asked, String found, String expected) {
+        unsuited(field, asked, Sentence.of(found), Sentence.of(expected));
+    }
+
+    /** A warning of words alone. */
+    void warning(String field, String found, String expected) {
+        warning(field, Sentence.of(found), Sentence.of(expected));
+    }
+
+    /** What is worth telling once, in words alone. */
     void remark(String field, String found, String expected) {
-        remarks.add(Finding.warning(origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected));
+        remark(field, Sentence.of(found), Sentence.of(expected));
     }
 
     List<Finding> remarks() {
@@ -71,12 +99,13 @@ final class Problems {
     List<Finding> asWarningsAbout(String substitute) {
         return findings.stream()
                 .filter(Finding::isError)
-                .map(error -> Finding.warning(
+                .map(error -> new Finding(
+                        Severity.WARNING,
                         error.file(),
                         error.place(),
                         error.field(),
-                        error.found(),
-                        error.expected() + "; substitute " + substitute + " is left out"))
+                        error.what(),
+                        error.wanted().and("; substitute " + substitute + " is left out")))
                 .toList();
     }
 }

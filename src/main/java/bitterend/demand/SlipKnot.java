@@ -2,8 +2,7 @@ package bitterend.demand;
 
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.Optional;
 
 /** Where the rope of a cored end is knotted while it is spliced, or how its core is held where no knot has room. */
@@ -25,15 +24,16 @@ final class SlipKnot {
     }
 
     /** What is done where no knot has room. */
-    static String held(MadeEnd end, Units units) {
-        return "no room for a slip knot " + clearWords(end, units)
-                + ": hold the core at the end, whipped and stitched through cover and core before the core is drawn";
+    static Sentence held(MadeEnd end) {
+        return Sentence.of("no room for a slip knot ")
+                .and(clearWords(end))
+                .and(
+                        ": hold the core at the end, whipped and stitched through cover and core before the core is drawn");
     }
 
     /** {@code 100 mm, 10 diameters, before the free rope ends}. */
-    static String clearWords(MadeEnd end, Units units) {
-        return LengthText.print(TapeStep.up(clear(end), units), units) + ", " + CLEAR
-                + " diameters, before the free rope ends";
+    static Sentence clearWords(MadeEnd end) {
+        return Sentence.NONE.noLessThan(clear(end)).and(", " + CLEAR + " diameters, before the free rope ends");
     }
 
     private static FineLength clear(MadeEnd end) {

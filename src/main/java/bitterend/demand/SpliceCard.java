@@ -3,6 +3,7 @@ package bitterend.demand;
 import bitterend.catalogue.Termination.Kind;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
+import bitterend.measure.Sentence;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -74,7 +75,7 @@ public record SpliceCard(
      * @param measured between which points, under which conditions
      * @param tolerance either way; zero when the order states none
      */
-    public record Outcome(FineLength length, String measured, FineLength tolerance) {
+    public record Outcome(FineLength length, Sentence measured, FineLength tolerance) {
         /** Whether the order says how near it must come. */
         public boolean isJudged() {
             return tolerance.isPositive();

@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.measure.FineLength;
+import bitterend.measure.Sentence;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param counts what is counted instead of measured
  * @param caution what to read before making it
  */
-public record SpliceLayout(String end, String name, List<Mark> marks, List<String> counts, String caution) {
+public record SpliceLayout(String end, String name, List<Mark> marks, List<Sentence> counts, String caution) {
     public SpliceLayout {
         marks = List.copyOf(marks);
         counts = List.copyOf(counts);
@@ -32,7 +33,23 @@ public record SpliceLayout(String end, String name, List<Mark> marks, List<Strin
      * @param purpose what it is for, in a few words; empty for nothing
      */
     public record Mark(
-            String name, String on, String from, FineLength distance, @Nullable FineLength fromCutEnd, String purpose) {
+            String name,
+            String on,
+            Sentence from,
+            FineLength distance,
+            @Nullable FineLength fromCutEnd,
+            Sentence purpose) {
+        /** A mark whose words hold no figure. */
+        public Mark(
+                String name,
+                String on,
+                String from,
+                FineLength distance,
+                @Nullable FineLength fromCutEnd,
+                String purpose) {
+            this(name, on, Sentence.of(from), distance, fromCutEnd, Sentence.of(purpose));
+        }
+
         /** How far from the cut end, where that can be measured. */
         public Optional<FineLength> findFromCutEnd() {
             return Optional.ofNullable(fromCutEnd);

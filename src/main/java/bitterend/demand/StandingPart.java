@@ -6,10 +6,9 @@ import bitterend.catalogue.Termination.What;
 import bitterend.demand.Derivation.Line;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,12 +16,10 @@ import java.util.List;
 final class StandingPart {
     private final Measuring measuring;
     private final List<MadeEnd> ends;
-    private final Units units;
 
-    StandingPart(Measuring measuring, List<MadeEnd> ends, Units units) {
+    StandingPart(Measuring measuring, List<MadeEnd> ends) {
         this.measuring = measuring;
         this.ends = List.copyOf(ends);
-        this.units = units;
     }
 
     /** Clear rope for a finished length; negative when the ends alone are longer. */
@@ -66,7 +63,7 @@ final class StandingPart {
             ends.forEach(end -> subtract(
                     lines,
                     end.name() + ": outside of the eye",
-                    "rope and thimble beyond the bearing",
+                    Sentence.of("rope and thimble beyond the bearing"),
                     end.beyondBearing(),
                     end.eye().source()));
         }
@@ -122,41 +119,43 @@ final class StandingPart {
         return dry;
     }
 
-    private String asMeasured() {
+    private Sentence asMeasured() {
         if (isRing()) {
-            return measuring.between() == Measuring.Between.FLAT
-                    ? "working length of the ring, laid flat"
-                    : "inside circumference of the ring";
+            return Sentence.of(
+                    measuring.between() == Measuring.Between.FLAT
+                            ? "working length of the ring, laid flat"
+                            : "inside circumference of the ring");
         }
         return switch (measuring.between()) {
-            case CIRCUMFERENCE -> "inside circumference";
-            case BEARING_POINTS -> "bearing point to bearing point";
-            case FLAT -> "inside of the eyes, laid flat";
-            case ON_PINS -> "on pins of " + LengthText.print(measuring.pin().asLength(), units);
-            case OUTSIDE -> "over the outside of the eyes, laid flat";
+            case CIRCUMFERENCE -> Sentence.of("inside circumference");
+            case BEARING_POINTS -> Sentence.of("bearing point to bearing point");
+            case FLAT -> Sentence.of("inside of the eyes, laid flat");
+            case ON_PINS -> Sentence.of("on pins of ").and(measuring.pin().asLength());
+            case OUTSIDE -> Sentence.of("over the outside of the eyes, laid flat");
         };
     }
 
-    private String bearing(MadeEnd end) {
+    private Sentence bearing(MadeEnd end) {
         if (!end.hasEye()) {
-            return end.allowance(What.RETURN).isNothing()
-                    ? "centre of the pin to the bottom of the bore"
-                    : "centre of the pin to where the rope turns round the wedge";
+            return Sentence.of(
+                    end.allowance(What.RETURN).isNothing()
+                            ? "centre of the pin to the bottom of the bore"
+                            : "centre of the pin to where the rope turns round the wedge");
         }
         if (end.eye().firm()) {
-            return "of the thimble";
+            return Sentence.of("of the thimble");
         }
         return switch (measuring.between()) {
             case BEARING_POINTS, CIRCUMFERENCE -> end.eye().isSoftOnPin()
-                    ? "eye on its pin of " + LengthText.print(end.eye().pin().asLength(), units)
-                    : "inside length of the eye";
-            case FLAT, OUTSIDE -> "inside length of the eye, flat";
-            case ON_PINS -> "eye on the pin of the measurement";
+                    ? Sentence.of("eye on its pin of ").and(end.eye().pin().asLength())
+                    : Sentence.of("inside length of the eye");
+            case FLAT, OUTSIDE -> Sentence.of("inside length of the eye, flat");
+            case ON_PINS -> Sentence.of("eye on the pin of the measurement");
         };
     }
 
     private static void subtract(
-            List<Line> lines, String label, String formula, FineLength amount, Provenance provenance) {
+            List<Line> lines, String label, Sentence formula, FineLength amount, Provenance provenance) {
         if (amount.isPositive()) {
             lines.add(new Line(label, formula, FineLength.ZERO.minus(amount), provenance));
         }

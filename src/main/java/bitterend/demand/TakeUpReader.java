@@ -2,17 +2,10 @@ package bitterend.demand;
 
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
 import java.util.List;
 
 /** Reads the take-up off an assembly that was cut, made and measured. */
 final class TakeUpReader {
-    private final Units units;
-
-    TakeUpReader(Units units) {
-        this.units = units;
-    }
-
     /** The cut length, less everything in it but take-up; ends that are not spliced take nothing up. */
     TakeUp read(Leg leg, FineLength cut, Problems problems) {
         List<MadeEnd> spliced = leg.ends().stream().filter(MadeEnd::isSpliced).toList();
@@ -28,8 +21,7 @@ final class TakeUpReader {
                     "one spliced end, or both alike: of two kinds neither take-up can be told from the sum");
             return TakeUp.unknown(problems.findings());
         }
-        FineLength accounted =
-                leg.standingPart(units).clear(leg.make().finished().exact());
+        FineLength accounted = leg.standingPart().clear(leg.make().finished().exact());
         for (MadeEnd end : leg.ends()) {
             accounted = accounted
                     .plus(end.hasEye() ? end.eye().round() : FineLength.ZERO)

@@ -1,9 +1,8 @@
 package bitterend.demand;
 
 import bitterend.measure.FineLength;
-import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 
 /**
@@ -33,9 +32,7 @@ public record Tolerance(Written absolute, Ratio relative) {
     }
 
     /** The tolerance of a length in words: a length as it was written, a part as the length that it comes to. */
-    String words(FineLength length, Units units) {
-        return absolute.exact().isPositive()
-                ? absolute.print(units, off -> LengthText.print(off, units))
-                : LengthText.print(of(length), units);
+    Sentence words(FineLength length) {
+        return absolute.exact().isPositive() ? Sentence.NONE.finely(absolute) : Sentence.NONE.and(of(length));
     }
 }

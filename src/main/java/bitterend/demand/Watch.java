@@ -7,20 +7,16 @@ import bitterend.demand.Assembly.Asked;
 import bitterend.demand.Assembly.WantedMark;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
-import bitterend.measure.MassText;
-import bitterend.measure.Units;
+import bitterend.measure.Sentence;
 import java.util.List;
 
 /** What to watch when a leg can be made: tolerances, unverified ends in a batch, heavy pieces, marks in a splice. */
 final class Watch {
     private final BenchRules bench;
-    private final Units units;
 
-    Watch(BenchRules bench, Units units) {
+    Watch(BenchRules bench) {
         this.bench = bench;
-        this.units = units;
     }
 
     void over(Leg leg, Assembly assembly, Problems problems) {
@@ -48,7 +44,7 @@ final class Watch {
     }
 
     /** The take-up of both ends may come out long or short together: their spreads add up. */
-    private void tolerances(Leg leg, Problems problems) {
+    private static void tolerances(Leg leg, Problems problems) {
         Asked asked = leg.make().asked();
         FineLength spread = leg.ends().stream()
                 .map(end -> end.length(What.TAKE_UP_SPREAD))
@@ -66,34 +62,35 @@ final class Watch {
     /** Half the width of the band of a take-up, and how it is known. */
     private record Spread(FineLength width, String known) {}
 
-    private void tighter(String column, Tolerance tolerance, FineLength of, Spread spread, Problems problems) {
+    private static void tighter(String column, Tolerance tolerance, FineLength of, Spread spread, Problems problems) {
         if (tolerance.isStated() && tolerance.of(of).compareTo(spread.width()) < 0) {
             problems.warning(
                     column,
-                    tolerance.words(of, units),
-                    "no tighter than the take-up is known, " + LengthText.print(spread.width(), units) + spread.known()
-                            + ": measure this splice and calibrate");
+                    tolerance.words(of),
+                    Sentence.of("no tighter than the take-up is known, ")
+                            .and(spread.width())
+                            .and(spread.known() + ": measure this splice and calibrate"));
         }
     }
 
     private void mass(Leg leg, Problems problems) {
-        Length cut =
-                Leg.sum(leg.lines(leg.make().extras().sample().exact(), units)).roundedUp();
+        Length cut = Leg.sum(leg.lines(leg.make().extras().sample().exact())).roundedUp();
         Mass mass = leg.rope().mass().of(cut);
         if (bench.handlingLimit().grams() > 0 && mass.compareTo(bench.handlingLimit()) > 0) {
             problems.warning(
                     "length",
-                    "a piece of " + MassText.print(mass, units),
-                    "at most " + MassText.print(bench.handlingLimit(), units)
-                            + " for one person: two hands more, or a hoist");
+                    Sentence.of("a piece of ").and(mass),
+                    Sentence.of("at most ")
+                            .and(bench.handlingLimit())
+                            .and(" for one person: two hands more, or a hoist"));
         }
     }
 
-    private void marks(Leg leg, Problems problems) {
+    private static void marks(Leg leg, Problems problems) {
         if (leg.make().asked().marks().isEmpty()) {
             return;
         }
-        MarksAlong along = new MarksAlong(leg, units);
+        MarksAlong along = new MarksAlong(leg);
         for (WantedMark mark : leg.make().asked().marks()) {
             if (!along.isOnClearRope(mark)) {
                 problems.error("marks", mark.name(), "a place on clear rope, outside the eyes");

@@ -15,6 +15,7 @@ import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
 import bitterend.measure.Sentence;
+import bitterend.measure.Units;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -71,10 +72,10 @@ public final class AnswerJson {
     }
 
     /** The cut length of every piece of these order lines, with its derivation. */
-    public static String lengths(List<OrderLine> orders) {
+    public static String lengths(List<OrderLine> orders, Units units) {
         return new JsonTree()
                 .with("format", "bitterend/lengths/1")
-                .with("lines", orders.stream().map(AnswerJson::tree).toList())
+                .with("lines", orders.stream().map(order -> tree(order, units)).toList())
                 .text();
     }
 
@@ -98,7 +99,7 @@ public final class AnswerJson {
                 .toList();
     }
 
-    private static JsonTree tree(OrderLine line) {
+    private static JsonTree tree(OrderLine line, Units units) {
         Assembly.Ordered ordered = line.assembly().ordered();
         Demanded demanded = line.demanded();
         Piece.Source source = ordered.source();
@@ -116,11 +117,19 @@ public final class AnswerJson {
                 .with("pieces", demanded.pieces().stream().map(AnswerJson::tree).toList())
                 .with(
                         "derivations",
-                        demanded.derivations().stream().map(AnswerJson::tree).toList())
+                        demanded.derivations().stream()
+                                .map(derivation -> tree(derivation, units))
+                                .toList())
                 .with(
                         "layouts",
-                        demanded.layouts().stream().map(AnswerJson::tree).toList())
-                .with("findings", trees(demanded.findings()));
+                        demanded.layouts().stream()
+                                .map(layout -> tree(layout, units))
+                                .toList())
+                .with(
+                        "findings",
+                        trees(demanded.findings().stream()
+                                .map(finding -> finding.in(units))
+                                .toList()));
     }
 
     private static JsonTree tree(Piece piece) {
@@ -136,19 +145,27 @@ public final class AnswerJson {
                                 .toList());
     }
 
-    private static JsonTree tree(Derivation derivation) {
+    private static JsonTree tree(Derivation derivation, Units units) {
         return new JsonTree()
                 .with("pieces", (Object) derivation.pieces())
                 .with("rope", derivation.rope())
-                .with("lines", derivation.lines().stream().map(AnswerJson::tree).toList())
+                .with(
+                        "lines",
+                        derivation.lines().stream()
+                                .map(line -> tree(line, units))
+                                .toList())
                 .with("cut", LengthText.exact(derivation.cut()))
-                .with("notes", derivation.notes());
+                .with("notes", (Object) printed(derivation.notes(), units));
     }
 
-    private static JsonTree tree(Derivation.Line line) {
+    private static List<String> printed(List<Sentence> sentences, Units units) {
+        return sentences.stream().map(sentence -> sentence.exact(units)).toList();
+    }
+
+    private static JsonTree tree(Derivation.Line line, Units units) {
         return new JsonTree()
                 .with("label", line.label())
-                .with("formula", line.formula())
+                .with("formula", line.formula().exact(units))
                 .with("amount", LengthText.exact(line.amount()))
                 .with("source", line.provenance().source())
                 .with("grade", line.provenance().grade().name().toLowerCase(Locale.ROOT))
@@ -194,19 +211,19 @@ public final class AnswerJson {
      *
      * @param event number of the event; 0 in a shop without a ledger
      */
-    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted, long event) {
+    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted, long event, Units units) {
         JsonTree tree = new JsonTree()
                 .with("piece", piece)
                 .with("verdict", verdict)
                 .with("wanted", LengthText.exact(wanted.length()))
-                .with("measured", wanted.measured());
+                .with("measured", wanted.measured().exact(units));
         if (wanted.isJudged()) {
             tree.with("least", LengthText.exact(wanted.least())).with("most", LengthText.exact(wanted.most()));
         }
         return (event > 0 ? tree.with("event", event) : tree).text();
     }
 
-    private static JsonTree tree(SpliceLayout layout) {
+    private static JsonTree tree(SpliceLayout layout, Units units) {
         return new JsonTree()
                 .with("end", layout.end())
                 .with("name", layout.name())
@@ -216,16 +233,16 @@ public final class AnswerJson {
                                 .map(mark -> new JsonTree()
                                         .with("mark", mark.name())
                                         .with("on", mark.on())
-                                        .with("from", mark.from())
+                                        .with("from", mark.from().exact(units))
                                         .with("distance", LengthText.exact(mark.distance()))
                                         .with(
                                                 "fromCutEnd",
                                                 mark.findFromCutEnd()
                                                         .map(LengthText::exact)
                                                         .orElse(""))
-                                        .with("for", mark.purpose()))
+                                        .with("for", mark.purpose().exact(units)))
                                 .toList())
-                .with("counts", (Object) layout.counts())
+                .with("counts", (Object) printed(layout.counts(), units))
                 .with("caution", layout.caution());
     }
 }

@@ -12,6 +12,7 @@ import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
 import bitterend.history.PastOrder;
+import bitterend.measure.Units;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,11 +31,13 @@ final class HistoryCsv {
     private final Ropes ropes;
     private final OrdersCsv lines;
     private final DemandModel model;
+    private final Units units;
     private final Findings findings;
 
-    HistoryCsv(Ropes ropes, Products products, DemandModel model, Findings findings) {
+    HistoryCsv(Ropes ropes, Products products, DemandModel model, Units units, Findings findings) {
         this.ropes = ropes;
         this.model = model;
+        this.units = units;
         this.findings = findings;
         lines = new OrdersCsv(new Ropes(ropes.sound(), ropes.stated(), false), products, findings);
     }
@@ -82,6 +85,7 @@ final class HistoryCsv {
         Demanded demanded = model.pieces(asOrdered);
         demanded.findings().stream()
                 .filter(Finding::isError)
+                .map(error -> error.in(units))
                 .map(error -> Finding.warning(
                         error.file(),
                         error.place(),

@@ -16,6 +16,7 @@ import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
+import bitterend.measure.Units;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.QuoteRequest;
 import java.nio.file.Path;
@@ -44,6 +45,7 @@ public final class QuoteRequestFile {
     private final OrdersCsv lines;
     private final QuotePolicyJson amounts;
     private final DemandModel model;
+    private final Units units;
 
     private QuoteRequestFile(Path folder, Shop shop, LocalDate day) {
         this.day = day;
@@ -54,7 +56,8 @@ public final class QuoteRequestFile {
                 .orElse(Products.NONE);
         lines = new OrdersCsv(known, products, findings);
         amounts = new QuotePolicyJson(shop.settings().money(), Money.ZERO);
-        model = new DemandModel(shop.catalogue(), shop.settings().units());
+        model = new DemandModel(shop.catalogue());
+        units = shop.settings().units();
     }
 
     /**
@@ -156,7 +159,7 @@ public final class QuoteRequestFile {
         boolean made = row.sound();
         for (Assembly assembly : lines.parts(row)) {
             Demanded demanded = model.pieces(assembly);
-            findings.addAll(demanded.findings());
+            demanded.findings().forEach(finding -> findings.add(finding.in(units)));
             made &= demanded.findings().stream().noneMatch(Finding::isError);
             boolean main = assembly.membership().part().isEmpty();
             priced.add(new QuoteLine(assembly, demanded, main ? asked : QuoteLine.Asked.NOTHING));

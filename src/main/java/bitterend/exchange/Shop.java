@@ -1,10 +1,8 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Catalogue;
-import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
-import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -62,17 +60,5 @@ public record Shop(
                 .filter(each -> each.assembly().ordered().source().order().equals(order)
                         && each.assembly().ordered().source().line().equals(line))
                 .toList();
-    }
-
-    /** The same with what is said of its orders in these units; every length stays what it is. */
-    public Shop inWordsOf(Units units) {
-        if (units == settings.units()) {
-            return this;
-        }
-        DemandModel model = new DemandModel(catalogue, units);
-        List<OrderLine> said = orders.stream()
-                .map(line -> new OrderLine(line.assembly(), model.pieces(line.assembly())))
-                .toList();
-        return new Shop(settings, catalogue, said, reels, pins, supplies, digests, leftOut);
     }
 }

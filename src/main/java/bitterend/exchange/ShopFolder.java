@@ -10,6 +10,7 @@ import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
+import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
@@ -101,7 +102,7 @@ public final class ShopFolder {
         List<Assembly> assemblies = require(OrdersCsv.NAME)
                 .map(new OrdersCsv(ropes, products, findings, ofOrders)::read)
                 .orElse(List.of());
-        List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue, settings.units()), ofOrders);
+        List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings.units(), ofOrders);
         new MatchedSets(assemblies).check(ofOrders);
         tellOfNoCode(assemblies, settings);
         LeftOutLines leftOut = new LeftOutLines(ofOrders);
@@ -239,7 +240,7 @@ public final class ShopFolder {
                         .toList(),
                 find(HistoryCsv.NAME)
                         .map(
-                                new HistoryCsv(ropes, products, new DemandModel(catalogue, settings.units()), findings)
+                                new HistoryCsv(ropes, products, new DemandModel(catalogue), settings.units(), findings)
                                         ::read)
                         .orElse(History.NONE),
                 find(ValuesJson.NAME)
@@ -253,15 +254,16 @@ public final class ShopFolder {
 
     /** Lines whose ropes could all be read, with their pieces. No line depends on another: cores share them. */
     private static List<OrderLine> demanded(
-            List<Assembly> assemblies, Ropes ropes, DemandModel model, Findings findings) {
+            List<Assembly> assemblies, Ropes ropes, DemandModel model, Units units, Findings findings) {
         List<OrderLine> orders = assemblies.parallelStream()
                 .filter(assembly -> ropes.readable())
                 .map(assembly -> new OrderLine(assembly, model.pieces(assembly)))
                 .toList();
         Set<String> told = new HashSet<>();
         for (OrderLine line : orders) {
-            findings.addAll(line.demanded().findings());
+            line.demanded().findings().forEach(finding -> findings.add(finding.in(units)));
             line.demanded().remarks().stream()
+                    .map(remark -> remark.in(units))
                     .filter(remark -> told.add(remark.found() + remark.expected()))
                     .forEach(findings::add);
         }

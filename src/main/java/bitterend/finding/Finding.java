@@ -1,5 +1,7 @@
 package bitterend.finding;
 
+import bitterend.measure.Sentence;
+import bitterend.measure.Units;
 import java.util.Comparator;
 
 /**
@@ -9,10 +11,10 @@ import java.util.Comparator;
  * @param file the file as the user named it, or its name inside the shop folder
  * @param place {@code row 12} of a CSV file (the header is row 1), or a JSON pointer such as {@code /ropes/3}; empty when the whole file is meant
  * @param field the column or member; empty when the whole row is meant
- * @param found what stands there, as typed
- * @param expected what would have been right, or what the reader should know
+ * @param what what stands there, as typed
+ * @param wanted what would have been right, or what the reader should know
  */
-public record Finding(Severity severity, String file, String place, String field, String found, String expected)
+public record Finding(Severity severity, String file, String place, String field, Sentence what, Sentence wanted)
         implements Comparable<Finding> {
 
     private static final Comparator<Finding> READING_ORDER = Comparator.comparing(Finding::file)
@@ -21,6 +23,26 @@ public record Finding(Severity severity, String file, String place, String field
             .thenComparing(Finding::found)
             .thenComparing(Finding::expected)
             .thenComparing(Finding::severity);
+
+    /** Of words whose figures are printed already. */
+    public Finding(Severity severity, String file, String place, String field, String found, String expected) {
+        this(severity, file, place, field, Sentence.of(found), Sentence.of(expected));
+    }
+
+    /** What stands there, in metric. */
+    public String found() {
+        return what.exact();
+    }
+
+    /** What would have been right, or what the reader should know, in metric. */
+    public String expected() {
+        return wanted.exact();
+    }
+
+    /** The same with its figures printed in these units. */
+    public Finding in(Units units) {
+        return new Finding(severity, file, place, field, what.print(units), wanted.print(units));
+    }
 
     public static Finding error(String file, String place, String field, String found, String expected) {
         return new Finding(Severity.ERROR, file, place, field, found, expected);
@@ -32,7 +54,7 @@ public record Finding(Severity severity, String file, String place, String field
 
     /** The same, of a line that is left out while the rest goes on. */
     public Finding leavingOut() {
-        return new Finding(Severity.LEFT_OUT, file, place, field, found, expected);
+        return new Finding(Severity.LEFT_OUT, file, place, field, what, wanted);
     }
 
     /** Whether it leaves out the line it is about. */
@@ -69,9 +91,9 @@ public record Finding(Severity severity, String file, String place, String field
             line.append(", ").append(field);
         }
         return line.append(": found ")
-                .append(found.isEmpty() ? "nothing" : '"' + found + '"')
+                .append(what.isEmpty() ? "nothing" : '"' + found() + '"')
                 .append(", expected ")
-                .append(expected)
+                .append(expected())
                 .toString();
     }
 }

@@ -1,5 +1,6 @@
 package bitterend.measure;
 
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +14,21 @@ public final class LengthsInWords {
                     "(?:[0-9]+[ -])?[0-9]+(?:[./][0-9]+)? ?(?i:" + String.join("|", LengthUnit.words()) + ")"));
 
     private LengthsInWords() {}
+
+    /** The words as somebody wrote them, every length of them kept as one. */
+    public static Sentence sentence(String words) {
+        Sentence read = Sentence.NONE;
+        int from = 0;
+        Matcher found = LENGTH.matcher(words);
+        while (found.find()) {
+            Optional<Written> length = Written.parse(found.group()).value();
+            if (length.isPresent()) {
+                read = read.and(words.substring(from, found.start())).inWords(length.get(), found.group());
+                from = found.end();
+            }
+        }
+        return read.and(words.substring(from));
+    }
 
     /** The words with every length of them printed in another way. */
     public static String replaced(String words, Function<Written, String> print) {

@@ -24,9 +24,9 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
         /** For a page in these units. */
         String print(Units units);
 
-        /** For files: metric, and what was typed as it was typed. */
-        default String exact() {
-            return print(Units.METRIC);
+        /** For files in these units: what was typed as it was typed. */
+        default String exact(Units units) {
+            return print(units);
         }
     }
 
@@ -65,8 +65,84 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
         }
 
         @Override
-        public String exact() {
-            return length.text().isEmpty() ? LengthText.print(length.roundedDown(), Units.METRIC) : length.text();
+        public String exact(Units units) {
+            return length.text().isEmpty() ? LengthText.print(length.roundedDown(), units) : length.text();
+        }
+    }
+
+    /** The thickness of a rope or a pin. */
+    private record Thickness(Diameter diameter) implements Term {
+        @Override
+        public String print(Units units) {
+            return DiameterText.print(diameter, units);
+        }
+    }
+
+    /** The thickness of a rope, in metric to 0.0001 mm: what lengths are counted in. */
+    private record Measure(Diameter diameter) implements Term {
+        @Override
+        public String print(Units units) {
+            return units == Units.METRIC ? DiameterText.exact(diameter) : DiameterText.print(diameter, units);
+        }
+    }
+
+    /** What a piece weighs. */
+    private record Weight(Mass mass) implements Term {
+        @Override
+        public String print(Units units) {
+            return MassText.print(mass, units);
+        }
+    }
+
+    /** A length brought to whole steps of the tape: millimetres, or sixteenths of an inch. */
+    private record Stepped(FineLength length, Step step) implements Term {
+        @Override
+        public String print(Units units) {
+            return switch (step) {
+                case NEAREST -> LengthText.tape(length, units);
+                case DOWN -> LengthText.print(TapeStep.down(length, units), units);
+                case UP -> LengthText.print(TapeStep.up(length, units), units);
+                case UP_IN_MILLIMETRES -> units == Units.METRIC
+                        ? LengthText.exact(length.roundedUp())
+                        : LengthText.print(length, units);
+            };
+        }
+    }
+
+    private enum Step {
+        NEAREST,
+        DOWN,
+        UP,
+        UP_IN_MILLIMETRES
+    }
+
+    /** Somebody wrote it, and its value is told to 0.0001 mm. */
+    private record TypedFinely(Written length) implements Term {
+        @Override
+        public String print(Units units) {
+            return length.print(units, exact -> LengthText.print(exact, units));
+        }
+    }
+
+    /** Somebody wrote it within words, and its value is told to the nearest step of the tape. */
+    private record TypedInWords(Written length, String text) implements Term {
+        @Override
+        public String print(Units units) {
+            return length.print(units, exact -> LengthText.tape(exact, units));
+        }
+
+        @Override
+        public String exact(Units units) {
+            return text;
+        }
+    }
+
+    /** As somebody wrote it, on a page in the other system alone. */
+    private record TypedInOther(Written length, String behind) implements Term {
+        @Override
+        public String print(Units units) {
+            String text = length.inOtherThan(units);
+            return text.isEmpty() ? "" : text + behind;
         }
     }
 
@@ -92,6 +168,56 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
     /** A length follows that somebody wrote, or that is shown like one. */
     public Sentence and(Written length) {
         return with(new Typed(length));
+    }
+
+    /** A length follows as it was written, with its value to 0.0001 mm. */
+    public Sentence finely(Written length) {
+        return with(new TypedFinely(length));
+    }
+
+    /** How a length was written follows, and words behind it, where that is in another system than the page. */
+    public Sentence inOther(Written length, String behind) {
+        return length.text().isEmpty() ? this : with(new TypedInOther(length, behind));
+    }
+
+    /** A length follows that stands in somebody's words as {@code text}. */
+    Sentence inWords(Written length, String text) {
+        return with(new TypedInWords(length, text));
+    }
+
+    /** A thickness follows. */
+    public Sentence and(Diameter diameter) {
+        return with(new Thickness(diameter));
+    }
+
+    /** A thickness follows that lengths are counted in. */
+    public Sentence finely(Diameter diameter) {
+        return with(new Measure(diameter));
+    }
+
+    /** A mass follows. */
+    public Sentence and(Mass mass) {
+        return with(new Weight(mass));
+    }
+
+    /** A length follows to the nearest step of the tape. */
+    public Sentence tape(FineLength length) {
+        return with(new Stepped(length, Step.NEAREST));
+    }
+
+    /** A length follows that is not exceeded: the largest step of the tape that is not longer. */
+    public Sentence noMoreThan(FineLength length) {
+        return with(new Stepped(length, Step.DOWN));
+    }
+
+    /** A length follows that is reached: the smallest step of the tape that is not shorter. */
+    public Sentence noLessThan(FineLength length) {
+        return with(new Stepped(length, Step.UP));
+    }
+
+    /** A length follows as millimetres that are no less, or in inches to the nearest sixteenth. */
+    public Sentence upToMillimetres(FineLength length) {
+        return with(new Stepped(length, Step.UP_IN_MILLIMETRES));
     }
 
     /** Another sentence follows. */
@@ -146,8 +272,13 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
 
     /** For files: metric, and what was typed as it was typed. */
     public String exact() {
+        return exact(Units.METRIC);
+    }
+
+    /** For files of a shop in these units: what was typed as it was typed. */
+    public String exact(Units units) {
         StringBuilder words = new StringBuilder();
-        terms.forEach(term -> words.append(term.exact()));
+        terms.forEach(term -> words.append(term.exact(units)));
         return words.toString();
     }
 

@@ -43,7 +43,7 @@ public record BeforeCut(String brief, String words, Ratio counter, Mass handling
         Optional<Preparation> found = splices.findPreparation(rope);
         return new BeforeCut(
                 found.map(each -> each.brief(rope)).orElse(""),
-                found.map(each -> each.words(rope, units)).orElse(""),
+                found.map(each -> each.words(rope).print(units)).orElse(""),
                 splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE),
                 splices.bench().handlingLimit());
     }

@@ -42,8 +42,9 @@ public record BenchMarks(String end, String name, List<Line> lines) {
         Map<String, FineLength> places = new HashMap<>();
         List<Line> lines = new ArrayList<>();
         for (Mark mark : layout.marks()) {
-            boolean chained = mark.findFromCutEnd().isPresent() == isFromCutEnd(layout, mark.from());
-            FineLength before = chained ? places.getOrDefault(mark.from(), FineLength.ZERO) : FineLength.ZERO;
+            boolean chained = mark.findFromCutEnd().isPresent()
+                    == isFromCutEnd(layout, mark.from().exact());
+            FineLength before = chained ? places.getOrDefault(mark.from().exact(), FineLength.ZERO) : FineLength.ZERO;
             FineLength place = before.plus(mark.distance());
             places.put(mark.name(), place);
             long at = figures.steps(place);

@@ -40,7 +40,7 @@ public record Figures(Units units, MoneyText currency) {
 
     /** Words as they were written that hold lengths, such as the ends of an order: {@code length 14 in (356 mm)}. */
     public String written(String words) {
-        return LengthsInWords.replaced(words, length -> length.print(units, this::tape));
+        return sentence(LengthsInWords.sentence(words));
     }
 
     /** A sentence with its figures as on this page. */

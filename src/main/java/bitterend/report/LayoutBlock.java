@@ -27,14 +27,14 @@ final class LayoutBlock {
                     line.mark().name(),
                     line.mark().on(),
                     figures.bareTape(line.distance()),
-                    figures.written(line.mark().from()),
+                    figures.sentence(line.mark().from()),
                     line.isFromCutEnd() ? figures.bareTape(line.place()) : "",
-                    line.mark().purpose());
+                    figures.sentence(line.mark().purpose()));
         }
         if (!layout.marks().isEmpty()) {
             page.table(table);
         }
-        layout.counts().forEach(count -> page.paragraph("* " + count + "."));
+        layout.counts().forEach(count -> page.paragraph("* " + figures.sentence(count) + "."));
         if (!layout.caution().isEmpty()) {
             page.paragraph(layout.caution());
         }

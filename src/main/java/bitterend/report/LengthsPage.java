@@ -70,6 +70,7 @@ public final class LengthsPage {
                 page,
                 demanded.findings().stream()
                         .filter(finding -> !finding.isError())
+                        .map(finding -> finding.in(figures.units()))
                         .toList());
         return page.document();
     }
@@ -95,7 +96,7 @@ public final class LengthsPage {
                 Column.words("source"));
         for (int i = 0; i < derivation.lines().size(); i++) {
             Derivation.Line line = derivation.lines().get(i);
-            table.row(line.label(), amounts.line(i), line.formula(), sources.mark(line.provenance()));
+            table.row(line.label(), amounts.line(i), figures.sentence(line.formula()), sources.mark(line.provenance()));
         }
         table.row("", "-".repeat(amounts.width()), "", "");
         table.row("cut length", amounts.sum(), "= " + figures.length(cut), "");
@@ -106,7 +107,7 @@ public final class LengthsPage {
         }
         if (!derivation.notes().isEmpty()) {
             page.gap();
-            derivation.notes().forEach(note -> page.paragraph(sentence(note)));
+            derivation.notes().forEach(note -> page.paragraph(sentence(figures.sentence(note))));
         }
     }
 

@@ -38,6 +38,6 @@ public final class MeasuredPage {
                 ? "; passes from " + figures.length(wanted.least()) + " to " + figures.length(wanted.most())
                 : "";
         return piece + " came out at " + figures.written(cameOut) + ", " + words + " the "
-                + figures.length(wanted.length()) + " wanted " + wanted.measured() + passes;
+                + figures.length(wanted.length()) + " wanted " + figures.sentence(wanted.measured()) + passes;
     }
 }

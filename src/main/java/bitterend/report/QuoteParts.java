@@ -28,14 +28,14 @@ final class QuoteParts {
         for (Picked part : parts) {
             Optional<Money> each = prices.each(part);
             each.ifPresent(price ->
-                    table.row(part.words(figures.units()), Integer.toString(part.count()), figures.bare(price)));
+                    table.row(figures.sentence(part.words()), Integer.toString(part.count()), figures.bare(price)));
         }
         if (parts.stream().anyMatch(part -> prices.each(part).isPresent())) {
             page.tableApart(table);
         }
         List<String> unpriced = parts.stream()
                 .filter(part -> prices.each(part).isEmpty())
-                .map(part -> part.words(figures.units()))
+                .map(part -> figures.sentence(part.words()))
                 .toList();
         if (!unpriced.isEmpty()) {
             page.paragraph("To be picked, without a price of its own: " + String.join(", ", unpriced) + ".");

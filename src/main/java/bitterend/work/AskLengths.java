@@ -5,18 +5,16 @@ import bitterend.exchange.LinesLeftOut;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
-import bitterend.measure.Units;
 import java.util.List;
 
 /** How long the ordered pieces are to be cut, and why: a question that writes nothing. */
 public final class AskLengths {
     private final ShopAccess at;
-    private final Shop said;
+    private final Shop all;
 
-    /** {@code units} is what the orders are told in; every length stays what it is. */
-    public AskLengths(ShopNow shop, Units units) {
+    public AskLengths(ShopNow shop) {
         at = shop.at();
-        said = shop.shop().inWordsOf(units);
+        all = shop.shop();
     }
 
     /** What there is of an order line. */
@@ -43,26 +41,26 @@ public final class AskLengths {
         record Unknown(String example) implements Line {}
     }
 
-    /** The shop, with what is said of its orders in these units. */
+    /** The shop. */
     public Shop all() {
-        return said;
+        return all;
     }
 
     /** One order line, such as {@code 1041/3}. */
     public Line line(String wanted) {
-        List<OrderLine> found = said.orders().stream()
+        List<OrderLine> found = all.orders().stream()
                 .filter(order -> order.assembly().ordered().source().lineId().equals(wanted))
                 .toList();
         if (!found.isEmpty()) {
             return new Line.Found(found);
         }
-        List<Finding> why = LinesLeftOut.of(at.folder(), wanted, said.leftOut());
+        List<Finding> why = LinesLeftOut.of(at.folder(), wanted, all.leftOut());
         return why.isEmpty() ? new Line.Unknown(example()) : new Line.LeftOut(why);
     }
 
     /** An order line, as an example of how one is written. */
     private String example() {
-        return said.orders().stream()
+        return all.orders().stream()
                 .map(order -> order.assembly().ordered().source())
                 .map(Piece.Source::lineId)
                 .findFirst()

@@ -247,7 +247,7 @@ final class TradeRowsTest {
         assertTrue(rope.diameter().times(preparation.widthTo()).compareTo(length("1 in")) >= 0);
         assertEquals(
                 "wire seizings on each side of the cut: 3, each 3/4 in to 1 1/8 in wide, 1 1/2 in apart",
-                preparation.words(rope, Units.IMPERIAL));
+                preparation.words(rope).print(Units.IMPERIAL));
     }
 
     /** FM 5-125 p. 2-2 and published handbook [1]: whippings 1 to 3 D long, 25 to 50 mm apart. */
@@ -274,7 +274,7 @@ final class TradeRowsTest {
                 wire.usualReel());
         assertEquals(
                 "a whipping on each side, 25 to 50 mm (1 to 2 in) apart, and cut between them, each 24 mm to 72 mm wide",
-                BOOK.findPreparation(manila).orElseThrow().words(manila, Units.METRIC));
+                BOOK.findPreparation(manila).orElseThrow().words(manila).exact());
     }
 
     /** An inch bench without a tool of the size: 22.5 D, above every printed tool; 3/8 in 20.7 D, 1/2 in 22 D, 1 in 21 D. */

@@ -27,6 +27,7 @@ import bitterend.demand.Assembly.Use;
 import bitterend.exchange.SplicesJson;
 import bitterend.finding.Finding;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 import java.util.ArrayList;
 import java.util.List;
@@ -216,7 +217,7 @@ final class CodesTest {
                 List.of(
                         "clear rope between splices and fittings of at least 180 mm: code en (EN 13414-1 as quoted: between the tails of splices)",
                         "at least 3 full tucks in steel: code en, as us (29 CFR 1926.251(c)(4)(i))"),
-                code.asks());
+                code.asks().stream().map(Sentence::exact).toList());
         assertEquals(
                 "none stated: of all codes the larger figure holds",
                 inForce(lifted(WIRE, 3_000, tucked, tucked, "")).words());
@@ -252,7 +253,7 @@ final class CodesTest {
     }
 
     private static List<String> asks(Demanded demanded) {
-        return inForce(demanded).asks();
+        return inForce(demanded).asks().stream().map(Sentence::exact).toList();
     }
 
     private static CodeInForce inForce(Demanded demanded) {

@@ -30,6 +30,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.measure.Sentence;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -130,7 +131,8 @@ final class CorrectionsTest {
         assertEquals(fine(1_200), mark(layout, "tail mark").distance());
         assertEquals(fine(400), mark(layout, "start of the taper").distance());
         assertEquals(fine(1_800), mark(layout, "tool comes out").distance());
-        assertTrue(layout.counts().contains("taper a quarter to a third of the tail: common practice, no source"));
+        assertTrue(layout.counts()
+                .contains(Sentence.of("taper a quarter to a third of the tail: common practice, no source")));
         assertEquals(
                 "bury-eye-hmpe length 300 mm tail 100 diameters / plain",
                 longer.pieces().get(0).ends());
@@ -169,11 +171,12 @@ final class CorrectionsTest {
     @Test
     void fibreLongSplice_showsThePrintedRange() {
         Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.MANILA, mm(24));
-        List<String> counts = demanded(BOOK, laid, EndSpec.of("long-splice"), Terms.USUAL)
+        List<Sentence> counts = demanded(BOOK, laid, EndSpec.of("long-splice"), Terms.USUAL)
                 .layouts()
                 .get(0)
                 .counts();
-        assertTrue(counts.stream().anyMatch(count -> count.contains("from 12 to 24 in per inch of circumference")));
+        assertTrue(counts.stream()
+                .anyMatch(count -> count.exact().contains("from 12 to 24 in per inch of circumference")));
     }
 
     /** One strand 22 times the ring's diameter, six rings; three strands 9 times, one ring: published handbooks [1], no. 2866, [2], p. 94. */

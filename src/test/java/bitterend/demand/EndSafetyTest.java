@@ -22,6 +22,7 @@ import bitterend.demand.Assembly.Use;
 import bitterend.exchange.SplicesJson;
 import bitterend.finding.Finding;
 import bitterend.measure.Length;
+import bitterend.measure.Sentence;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -165,12 +166,13 @@ final class EndSafetyTest {
         assertTrue(said(demanded(withSleeve, WIRE, small, lifting("en")), true).contains("at least 180 mm laid flat"));
         assertEquals(
                 1, demanded(withSleeve, WIRE, large, lifting("en")).pieces().size());
-        List<String> asked = demanded(withSleeve, WIRE, large, lifting("en"))
+        List<Sentence> asked = demanded(withSleeve, WIRE, large, lifting("en"))
                 .findCard()
                 .flatMap(SpliceCard::findCode)
                 .map(CodeInForce::asks)
                 .orElseThrow();
-        assertTrue(asked.stream().anyMatch(line -> line.contains("lay of the rope from memory")), asked::toString);
+        assertTrue(
+                asked.stream().anyMatch(line -> line.exact().contains("lay of the rope from memory")), asked::toString);
     }
 
     /** Five in all synthetics: published handbook [4], p. 210, published handbook [9], p. 97, published handbook [8], p. 40; fewer than four refused: 29 CFR 1926.251(d). */
@@ -270,9 +272,9 @@ final class EndSafetyTest {
     void code_isNamedWithTheLength() {
         Demanded sling = sling(3_000, EndSpec.of("wire-tucked-eye", flat(200)), "us");
         assertTrue(
-                sling.derivations()
-                        .get(0)
-                        .notes()
+                sling.derivations().get(0).notes().stream()
+                        .map(Sentence::exact)
+                        .toList()
                         .contains(
                                 "clear rope between splices and fittings of at least 120 mm: code us (8 CCR 5045(b))"),
                 sling.derivations().get(0).notes()::toString);

@@ -30,6 +30,7 @@ import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 import java.util.List;
 import java.util.Optional;
@@ -125,7 +126,9 @@ final class LayoutTest {
         Mark second = mark(strop.get(1), "tool comes out");
         assertEquals(fine(1_296), first.distance());
         assertEquals(new FineLength(10_915_200), second.distance());
-        assertTrue(second.purpose().contains("nearer than the usual 1.5 tails"), second.purpose());
+        assertTrue(
+                second.purpose().exact().contains("nearer than the usual 1.5 tails"),
+                second.purpose().exact());
         assertTrue(second.distance().compareTo(new FineLength(8_640_000 + 1_555_200)) >= 0);
     }
 
@@ -150,6 +153,7 @@ final class LayoutTest {
         assertEquals(
                 List.of("unlay and tape the three strands to the tail mark", "4 full tucks with each strand"),
                 layout.counts().stream()
+                        .map(Sentence::exact)
                         .filter(count -> !count.startsWith("advised"))
                         .toList());
         assertTrue(layout.caution().contains("rope maker"), layout.caution());
@@ -170,12 +174,16 @@ final class LayoutTest {
         Rope laid = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
         assertEquals(
                 "4 full tucks with each strand on its side of the join",
-                layouts(laid, EndSpec.of("short-splice"), PLAIN).get(0).counts().get(0));
+                layouts(laid, EndSpec.of("short-splice"), PLAIN)
+                        .get(0)
+                        .counts()
+                        .get(0)
+                        .exact());
         EndSpec tapered = new EndSpec(
                 "short-splice", EyeSpec.NONE, EndSpec.FittingSpec.NONE, new EndSpec.Options(10, true, "", ""));
         assertEquals(
                 "5 full tucks with each strand on its side of the join, then 2 tapered away",
-                layouts(laid, tapered, PLAIN).get(0).counts().get(0));
+                layouts(laid, tapered, PLAIN).get(0).counts().get(0).exact());
     }
 
     /** Every tucked end says how many tucks; wire: three full and two half, or four and one (Japan's crane ordinance 219). */
@@ -189,8 +197,9 @@ final class LayoutTest {
     })
     void tuckedEnds_sayHowManyTucks(String id, Construction construction, Fibre fibre, String expected) {
         EndSpec end = row(id).kind() == Termination.Kind.JOIN ? EndSpec.of(id) : EndSpec.of(id, flat(300));
-        List<String> counts =
-                layouts(rope(construction, fibre, mm(12)), end, PLAIN).get(0).counts();
+        List<String> counts = layouts(rope(construction, fibre, mm(12)), end, PLAIN).get(0).counts().stream()
+                .map(Sentence::exact)
+                .toList();
         assertTrue(counts.contains(expected), counts.toString());
         assertTrue(
                 counts.stream().skip(counts.indexOf(expected)).noneMatch(count -> count.startsWith("unlay")),
@@ -221,7 +230,7 @@ final class LayoutTest {
         List<SpliceLayout> layouts = model(id.equals("wire-sleeve-eye") ? book : BOOK, rope)
                 .pieces(one(Bench.make(Length.ofMetres(20), end, PLAIN)))
                 .layouts();
-        String counts = String.join("; ", layouts.get(0).counts());
+        String counts = Sentence.joined("; ", layouts.get(0).counts()).exact();
         assertTrue(counts.contains(expected), counts);
     }
 
@@ -271,7 +280,7 @@ final class LayoutTest {
                         "4 clips, saddles on the live part",
                         "torque of the nuts: as the clip maker states",
                         "tighten again after the first load"),
-                layout.counts().subList(0, 3));
+                layout.counts().subList(0, 3).stream().map(Sentence::exact).toList());
     }
 
     /** 10 m less the bearing of the second eye, 300 mm, and its own take-up of 176.4 mm: neither margin nor rounding. */
@@ -279,7 +288,8 @@ final class LayoutTest {
     void secondThroat_isMeasuredFromTheFinishedFirstEye() {
         List<SpliceLayout> both = layouts(BRAID, EYE, EYE);
         Mark throat = mark(both.get(1), "throat, measured");
-        assertEquals("bearing point of the finished end A, laid flat", throat.from());
+        assertEquals(
+                "bearing point of the finished end A, laid flat", throat.from().exact());
         assertEquals(new FineLength(97_000_000 + 1_764_000), throat.distance());
         assertEquals(Optional.empty(), throat.findFromCutEnd());
         assertTrue(both.get(0).marks().stream().noneMatch(mark -> mark.name().equals("throat, measured")));
@@ -290,7 +300,9 @@ final class LayoutTest {
     void secondThroat_saysHowTheFirstEyeLies() {
         EndSpec onPin = EndSpec.of("double-braid-eye", Bench.flatOnPin(300, 150));
         Mark throat = mark(layouts(BRAID, onPin, EYE).get(1), "throat, measured");
-        assertEquals("bearing point of the finished end A, on a pin of 150 mm", throat.from());
+        assertEquals(
+                "bearing point of the finished end A, on a pin of 150 mm",
+                throat.from().exact());
         assertEquals(new FineLength(97_000_000 + 1_764_000), throat.distance());
     }
 

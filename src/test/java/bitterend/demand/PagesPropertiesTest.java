@@ -115,7 +115,9 @@ final class PagesPropertiesTest {
     }
 
     static JsonNode json(OrderLine line) throws Exception {
-        return JSON.readTree(AnswerJson.lengths(List.of(line))).get("lines").get(0);
+        return JSON.readTree(AnswerJson.lengths(List.of(line), Units.METRIC))
+                .get("lines")
+                .get(0);
     }
 
     /** The page of a rope in one system of units. */

@@ -148,6 +148,7 @@ final class PiecesTest {
                         new EndWork.Picked("wire rope clip", Diameter.ofMillimetres(6), 3),
                         new EndWork.Picked("wire rope clip", Diameter.ofMillimetres(28), 6)),
                 picks.items());
-        assertEquals("wire rope clip, for 28 mm rope", picks.items().get(1).words(bitterend.measure.Units.METRIC));
+        assertEquals(
+                "wire rope clip, for 28 mm rope", picks.items().get(1).words().exact());
     }
 }

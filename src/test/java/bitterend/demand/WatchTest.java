@@ -31,6 +31,7 @@ import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
+import bitterend.measure.Sentence;
 import bitterend.measure.Written;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -66,8 +67,9 @@ final class WatchTest {
                 new Tolerance(Written.worked(new Length(10)), Ratio.ZERO),
                 Tolerance.NONE,
                 List.of());
-        List<String> notes =
-                model(BOOK, BRAID).pieces(one(eyed(asked))).derivations().get(0).notes();
+        List<String> notes = model(BOOK, BRAID).pieces(one(eyed(asked))).derivations().get(0).notes().stream()
+                .map(Sentence::exact)
+                .toList();
         assertTrue(notes.contains("finished length: within 200 mm"), notes::toString);
         assertTrue(notes.contains("end A: eye: within 10 mm"), notes::toString);
     }
@@ -89,7 +91,7 @@ final class WatchTest {
                 .derivations()
                 .get(0);
         assertTrue(
-                derivation.notes().get(0).startsWith("the counter reads 20000 mm at 20040 mm"),
+                derivation.notes().get(0).exact().startsWith("the counter reads 20000 mm at 20040 mm"),
                 derivation.notes()::toString);
     }
 
@@ -191,8 +193,8 @@ final class WatchTest {
                         rings, 1, Bench.make(Length.ofMetres(2), EndSpec.of(id), PLAIN), Assembly.Terms.USUAL, "R"));
         assertEquals(pieces, demanded.pieces().size());
         assertEquals(
-                pieces < rings,
-                demanded.derivations().get(0).notes().stream().anyMatch(note -> note.contains("holds the strands")));
+                pieces < rings, demanded.derivations().get(0).notes().stream().anyMatch(note -> note.exact()
+                        .contains("holds the strands")));
     }
 
     /** A ring laid flat is half as long as it is round. */
@@ -206,10 +208,10 @@ final class WatchTest {
         assertEquals(round.pieces().get(0).cut(), working.pieces().get(0).cut());
         assertEquals(
                 "working length of the ring, laid flat",
-                working.derivations().get(0).lines().get(0).formula());
+                working.derivations().get(0).lines().get(0).formula().exact());
         assertEquals(
                 "inside circumference of the ring",
-                round.derivations().get(0).lines().get(0).formula());
+                round.derivations().get(0).lines().get(0).formula().exact());
     }
 
     @Test

@@ -63,7 +63,8 @@ final class ProductsTest {
         assertEquals(List.of("7/1.1-1", "7/1.1-2", "7/1.2-1", "7/1.2-2", "7/1.3-1", "7/1.3-2"), ids(parts.get(0)));
         assertEquals("double-braid-eye length 300 mm pin 60 mm / double-braid-eye length 300 mm", ends(parts.get(0)));
         assertEquals("7/1.1", parts.get(0).demanded().pieces().get(0).matching().set());
-        String note = parts.get(0).demanded().derivations().get(0).notes().get(0);
+        String note =
+                parts.get(0).demanded().derivations().get(0).notes().get(0).exact();
         assertTrue(note.startsWith("from product bridle: rope DB16"), note);
     }
 

@@ -90,11 +90,12 @@ final class Cards {
     }
 
     /** What was warned of when the line was ordered, and who accepted it, unless its ends say so themselves. */
-    private static List<String> warnings(CardWork line, List<EndBlock> ends) {
+    private List<String> warnings(CardWork line, List<EndBlock> ends) {
         String said = ends.stream()
                 .flatMap(end -> Stream.concat(end.counts().stream(), Stream.of(end.caution())))
                 .collect(Collectors.joining("\n"));
         return Cautions.forTheBench(line.demanded().findings().stream()
+                .map(warning -> warning.in(figures.units()))
                 .filter(warning -> !warning.isError() && !isIn(said, warning))
                 .toList());
     }
@@ -196,7 +197,8 @@ final class Cards {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "finished",
-                figures.written(make.finished()) + " " + card.ordered().measured()
+                figures.written(make.finished()) + " "
+                        + figures.sentence(card.ordered().measured())
                         + (card.ordered().isJudged() ? "" : "; the order states no tolerance")));
         facts.add(new Fact("expect", outcome(card.floor())));
         add(
@@ -207,7 +209,7 @@ final class Cards {
     }
 
     private String outcome(SpliceCard.Outcome outcome) {
-        return figures.length(outcome.length()) + " " + outcome.measured();
+        return figures.length(outcome.length()) + " " + figures.sentence(outcome.measured());
     }
 
     private String passes(SpliceCard.Outcome outcome) {
@@ -229,7 +231,7 @@ final class Cards {
         List<String> notes = new ArrayList<>(new ExtraRope(figures).sentences(line));
         code(line).map(CodeInForce::asks).stream()
                 .flatMap(List::stream)
-                .map(LengthsPage::sentence)
+                .map(asked -> LengthsPage.sentence(figures.sentence(asked)))
                 .forEach(notes::add);
         String counter = new bitterend.report.ReelWords(view, figures).counter(draw);
         if (!counter.isEmpty()) {
@@ -248,6 +250,7 @@ final class Cards {
         }
         for (Derivation derivation : line.demanded().derivations()) {
             derivation.notes().stream()
+                    .map(figures::sentence)
                     .filter(note -> note.contains(": within ") && !note.startsWith("finished length"))
                     .map(LengthsPage::sentence)
                     .filter(note -> !notes.contains(note))
@@ -259,7 +262,7 @@ final class Cards {
     private List<Fact> fetch(CardWork line) {
         Map<String, Integer> items = new LinkedHashMap<>();
         line.demanded().work().forEach(end -> end.parts()
-                .forEach(part -> items.merge(part.words(figures.units()), part.count(), Integer::sum)));
+                .forEach(part -> items.merge(figures.sentence(part.words()), part.count(), Integer::sum)));
         return items.entrySet().stream()
                 .map(item -> new Fact(item.getKey(), Integer.toString(item.getValue())))
                 .toList();

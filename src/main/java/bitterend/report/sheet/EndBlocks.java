@@ -72,10 +72,9 @@ final class EndBlocks {
         for (SpliceLayout layout : layouts) {
             BenchMarks marks = BenchMarks.of(layout, figures);
             lines.addAll(lines(marks, figures));
-            counts.addAll(layout.counts());
+            layout.counts().forEach(count -> counts.add(figures.sentence(count)));
             throat = throat(marks);
         }
-        counts.replaceAll(figures::written);
         return new EndBlock(capital(name), made, facts, lines, throat, counts, figures.written(caution(name)));
     }
 
@@ -90,10 +89,10 @@ final class EndBlocks {
                 .map(line -> new MarkLine(
                         line.mark().name(),
                         line.mark().on(),
-                        line.mark().from(),
+                        figures.sentence(line.mark().from()),
                         figures.tape(line.distance()),
                         line.isFromCutEnd() ? figures.tape(line.place()) : "",
-                        figures.written(line.mark().purpose())))
+                        figures.sentence(line.mark().purpose())))
                 .toList();
     }
 
@@ -102,7 +101,7 @@ final class EndBlocks {
                 .filter(line -> line.mark().name().equals(SECOND_THROAT))
                 .findFirst()
                 .map(line -> figures.length(line.mark().distance()) + " from the "
-                        + figures.written(line.mark().from()))
+                        + figures.sentence(line.mark().from()))
                 .orElse("");
     }
 

@@ -146,7 +146,7 @@ public final class SheetMaker {
             picks.add(line.assembly(), line.demanded(), pieces);
         }
         return picks.items().stream()
-                .map(item -> new Fact(item.words(figures.units()), Integer.toString(item.count())))
+                .map(item -> new Fact(figures.sentence(item.words()), Integer.toString(item.count())))
                 .toList();
     }
 }

@@ -40,13 +40,15 @@ final class TagMeasures {
     }
 
     private List<String> of(SpliceCard card) {
-        List<String> lines = new ArrayList<>(List.of(card.ordered().measured()));
+        List<String> lines =
+                new ArrayList<>(List.of(figures.sentence(card.ordered().measured())));
         if (card.ordered().isJudged()) {
             lines.add("passes " + figures.length(card.ordered().least()) + " to "
                     + figures.length(card.ordered().most()));
         }
         if (!card.floor().length().equals(card.ordered().length())) {
-            lines.add(figures.length(card.floor().length()) + " " + card.floor().measured());
+            lines.add(figures.length(card.floor().length()) + " "
+                    + figures.sentence(card.floor().measured()));
         }
         return lines;
     }

@@ -170,8 +170,7 @@ public final class MeasureFinished {
     private Optional<SpliceCard> card(OrderLine line, String rope) {
         boolean substitute = line.assembly().ropes().indexOf(rope) > 0;
         Demanded demanded = substitute
-                ? new DemandModel(shop.catalogue(), shop.settings().units())
-                        .pieces(line.assembly().of(rope))
+                ? new DemandModel(shop.catalogue()).pieces(line.assembly().of(rope))
                 : line.demanded();
         return demanded.findCard();
     }

@@ -4,6 +4,7 @@ import bitterend.catalogue.Codes;
 import bitterend.exchange.Shop;
 import bitterend.exchange.ShopFolder;
 import bitterend.finding.Finding;
+import bitterend.measure.Units;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,8 +12,11 @@ import java.util.stream.Stream;
 public final class PlanNotes {
     private PlanNotes() {}
 
-    public static List<Finding> of(Shop shop) {
-        Stream<Finding> ofOrders = shop.orders().stream().flatMap(order -> order.demanded().findings().stream());
+    /** In these units, as far as its figures are not printed already. */
+    public static List<Finding> of(Shop shop, Units units) {
+        Stream<Finding> ofOrders = shop.orders().stream()
+                .flatMap(order -> order.demanded().findings().stream())
+                .map(finding -> finding.in(units));
         Stream<Finding> ofTheShop = liftsWithoutCode(shop) ? Stream.of(ShopFolder.noCode()) : Stream.empty();
         return Stream.of(shop.leftOut().stream(), ofOrders, ofTheShop)
                 .flatMap(findings -> findings)

@@ -101,7 +101,7 @@ public final class PrintSheets {
                 plan.number() == 0 || plans.issuedReels(plan.number()).isEmpty(),
                 remarks,
                 new AskOrders(shop, plan.plan().day()).ofCuts(),
-                asPlanned(shop.shop().inWordsOf(request.units()).orders(), plan.problem()),
+                asPlanned(shop.shop().orders(), plan.problem()),
                 shop.at().mark()));
     }
 

@@ -65,7 +65,8 @@ public final class LearnTakeUp {
                     splicer,
                     "a splicer of " + MeasuredCsv.NAME + Nearest.hint(splicer, splicers(measured.assemblies())))));
         }
-        Calibration calibration = Calibration.of(new DemandModel(shop.catalogue(), units), assemblies)
+        Calibration calibration = Calibration.of(new DemandModel(shop.catalogue()), assemblies)
+                .in(units)
                 .withFindings(measured.findings());
         return new Result.Learned(
                 calibration,

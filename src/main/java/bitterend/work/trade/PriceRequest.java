@@ -72,7 +72,7 @@ public final class PriceRequest {
             StockValue value = book.values().getOrDefault(rope.id(), StockValue.NOTHING);
             bought.put(rope.id(), new NewRope(rope, value, shop.settings().prices(), sizes(shop, rope)));
         }
-        DemandModel model = new DemandModel(shop.catalogue(), shop.settings().units());
+        DemandModel model = new DemandModel(shop.catalogue());
         return new QuoteBasis(book, bought, shop.supplies().history().piecesByWeek(), model::pieces);
     }
 

@@ -1,7 +1,4 @@
-package bitterend.demand;
-
-import bitterend.measure.FineLength;
-import bitterend.measure.Units;
+package bitterend.measure;
 
 /** Whole steps of the tape: millimetres, or sixteenths of an inch. */
 final class TapeStep {
