@@ -248,7 +248,7 @@ final class MarksPropertiesTest {
         Map<String, FineLength> places = new HashMap<>();
         places.put("cut end", FineLength.ZERO);
         for (Mark mark : layout.marks()) {
-            FineLength from = places.get(mark.from());
+            FineLength from = places.get(mark.from().exact());
             if (from != null) {
                 places.put(mark.name(), from.plus(mark.distance()));
                 mark.findFromCutEnd().ifPresent(stated -> assertEquals(from.plus(mark.distance()), stated));
