@@ -50,12 +50,6 @@ public record Calibration(List<TakeUpFit> fits, List<Finding> findings) {
         return new Calibration(fits, all);
     }
 
-    /** The same with the figures of its findings printed in these units. */
-    public Calibration in(Units units) {
-        return new Calibration(
-                fits, findings.stream().map(finding -> finding.in(units)).toList());
-    }
-
     /** The book with the measured allowances in place. */
     public SpliceBook applied(SpliceBook book) {
         return book.withTerminations(

@@ -65,8 +65,12 @@ public final class LearnTakeUp {
                     splicer,
                     "a splicer of " + MeasuredCsv.NAME + Nearest.hint(splicer, splicers(measured.assemblies())))));
         }
-        Calibration calibration = Calibration.of(new DemandModel(shop.catalogue()), assemblies)
-                .in(units)
+        Calibration learned = Calibration.of(new DemandModel(shop.catalogue()), assemblies);
+        Calibration calibration = new Calibration(
+                        learned.fits(),
+                        learned.findings().stream()
+                                .map(finding -> finding.in(units))
+                                .toList())
                 .withFindings(measured.findings());
         return new Result.Learned(
                 calibration,
