@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes reels as {@code reels.csv}, exact, so that what is read back is what was written. */
-public final class ReelsText {
+final class ReelsText {
     private static final int LONGEST = 200;
     private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
     private static final Map<String, Function<Reel, String>> CELLS = cells();

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The log of a shop without a ledger: files beside its plans. */
-public final class FolderLog implements PlanLog {
+final class FolderLog implements PlanLog {
     private final PlanEventFiles files;
     private final Findings findings;
 
@@ -15,7 +15,7 @@ public final class FolderLog implements PlanLog {
      * @param shop the shop folder
      * @param findings where files that cannot be read are told
      */
-    public FolderLog(Path shop, Findings findings) {
+    FolderLog(Path shop, Findings findings) {
         files = new PlanEventFiles(shop);
         this.findings = findings;
     }

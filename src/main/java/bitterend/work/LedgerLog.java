@@ -17,7 +17,7 @@ import java.util.function.Supplier;
  * The log of a shop with a ledger: what was written down before the ledger was begun, which still holds, then events of
  * the ledger.
  */
-public final class LedgerLog implements PlanLog {
+final class LedgerLog implements PlanLog {
     private static final Map<What, Kind> KINDS = new EnumMap<>(
             Map.of(What.IN_FORCE, Kind.IN_FORCE, What.ISSUED, Kind.ISSUED, What.WITHDRAWN, Kind.WITHDRAWN));
 
@@ -30,7 +30,7 @@ public final class LedgerLog implements PlanLog {
      * @param toWrite opens it to write
      * @param before what was written down before it was begun
      */
-    public LedgerLog(Supplier<Ledger> toRead, Supplier<Ledger> toWrite, PlanLog before) {
+    LedgerLog(Supplier<Ledger> toRead, Supplier<Ledger> toWrite, PlanLog before) {
         this.toRead = toRead;
         this.toWrite = toWrite;
         this.before = before;

@@ -4,7 +4,7 @@ import bitterend.exchange.PlanEvent;
 import java.util.List;
 
 /** What happened to the plans of a shop after they were made; events are added and never changed. */
-public interface PlanLog {
+interface PlanLog {
     /** All events, oldest first. */
     List<PlanEvent> events();
 

@@ -19,7 +19,7 @@ public final class Plans {
     private final PlanLog log;
     private @Nullable List<PlanEvent> told;
 
-    public Plans(PlanFolder folder, PlanLog log) {
+    Plans(PlanFolder folder, PlanLog log) {
         this.folder = folder;
         this.log = log;
     }
