@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.packing.effort.Budget;
+import java.time.Duration;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -48,6 +49,31 @@ final class BranchAndCutTest {
                     assertTrue(
                             Math.min(selection.bound(), best.cost()) <= one.optimum,
                             one.where + " after " + steps + " steps: " + selection.bound());
+                    open += Math.min(selection.bound(), best.cost()) < best.cost() ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(open > SHOPS / 8, "hardly any search was broken off: " + open);
+    }
+
+    /** Told to stop at the first question, the second, and so on: no node that is open then may be forgotten. */
+    @Test
+    void stoppedAtAnyQuestion_provesNoMoreThanTheOptimum() {
+        int open = 0;
+        for (int shop = 0; shop < SHOPS; shop++) {
+            Case one = new Case(SEED + shop, 8, 12);
+            for (int questions = 0; one.usable() && questions < 40; questions++) {
+                Incumbent best = new Incumbent(one.instance, progress -> {});
+                best.offer(one.start);
+                BranchAndCut selection =
+                        new BranchAndCut(one.instance, best, best.cost() + 10 * one.instance.step, shop);
+                int[] left = {questions};
+                Budget budget = Budget.of(Long.MAX_VALUE, Duration.ofDays(1), () -> --left[0] < 0);
+                if (selection.open(one.patterns, new int[one.instance.types.length], one.most, Budget.endless())) {
+                    selection.search(budget);
+                    assertTrue(
+                            Math.min(selection.bound(), best.cost()) <= one.optimum,
+                            one.where + " after " + questions + " questions: " + selection.bound());
                     open += Math.min(selection.bound(), best.cost()) < best.cost() ? 1 : 0;
                 }
             }
