@@ -282,7 +282,8 @@ final class CommandLineTest {
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(html)))
                 .getDocumentElement()
-                .getTextContent();
+                .getTextContent()
+                .replace((char) 160, (char) 32);
         assertTrue(text.contains("finished length 6 m") && text.contains("6.720 m"), text);
     }
 

@@ -2,6 +2,7 @@ package bitterend.report.page;
 
 import bitterend.finding.Unseen;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -9,7 +10,21 @@ import java.util.regex.Pattern;
 public final class Wording {
     private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
 
+    /** A blank that no line ends with. */
+    private static final char HELD = '\u00a0';
+
+    /** The blank between a figure and its unit, between whole inches and sixteenths, between feet and inches. */
+    private static final Pattern WITHIN_A_FIGURE =
+            Pattern.compile("(?<=[0-9]) (?=(?:mm|m|ft|in|kg|lb|%|[A-Z]{3})(?![\\w-]))"
+                    + "|(?<=[0-9]) (?=[0-9]{1,2}/[0-9]{1,2}(?![\\w/]))"
+                    + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])");
+
     private Wording() {}
+
+    /** The text with its figures held together: no line ends between a number and its unit. */
+    public static String held(String text) {
+        return WITHIN_A_FIGURE.matcher(text).replaceAll(String.valueOf(HELD));
+    }
 
     /** The text with every character that nobody sees shown, so that a name from a file cannot redraw the terminal. */
     public static String printable(String text) {
@@ -35,20 +50,25 @@ public final class Wording {
         }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : WHITE_SPACE.split(printable(text).strip())) {
+        for (String word : WHITE_SPACE.split(held(printable(text).strip()))) {
             for (String part : parts(word, width)) {
                 if (!line.isEmpty() && width(line.toString()) + 1 + width(part) > width) {
-                    lines.add(line.toString());
+                    lines.add(line.toString().replace(HELD, ' '));
                     line.setLength(0);
                 }
                 line.append(line.isEmpty() ? "" : " ").append(part);
             }
         }
-        lines.add(line.toString());
+        lines.add(line.toString().replace(HELD, ' '));
         return lines;
     }
 
     private static List<String> parts(String word, int width) {
+        if (width(word) > width && word.indexOf(HELD) >= 0) {
+            return Arrays.stream(word.split(String.valueOf(HELD)))
+                    .flatMap(each -> parts(each, width).stream())
+                    .toList();
+        }
         List<String> parts = new ArrayList<>();
         String rest = word;
         while (width(rest) > width) {

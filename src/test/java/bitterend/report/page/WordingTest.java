@@ -1,0 +1,37 @@
+package bitterend.report.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class WordingTest {
+    @Test
+    void numberAndItsUnit_stayOnOneLine() {
+        assertEquals(List.of("it takes", "12.340 m", "of rope"), Wording.wrapped("it takes 12.340 m of rope", 10));
+        assertEquals(List.of("costs", "3.50 EUR;", "8 kg"), Wording.wrapped("costs 3.50 EUR; 8 kg", 10));
+    }
+
+    @Test
+    void feetInchesAndSixteenths_stayOnOneLine() {
+        assertEquals(
+                List.of("it takes", "40 ft 5 13/16 in", "of rope"),
+                Wording.wrapped("it takes 40 ft 5 13/16 in of rope", 17));
+    }
+
+    @Test
+    void figureWiderThanItsLine_isBrokenAtItsBlanks() {
+        assertEquals(List.of("40 ft 5", "13/16", "in"), Wording.wrapped("40 ft 5 13/16 in", 7));
+    }
+
+    @Test
+    void wordsThatBeginLikeAUnit_areLeftAlone() {
+        assertEquals(List.of("reel 2", "many"), Wording.wrapped("reel 2 many", 6));
+        assertEquals(List.of("at 3", "in-lays"), Wording.wrapped("at 3 in-lays", 7));
+    }
+
+    @Test
+    void blankWithinAFigure_isHeldOnAPageOfABrowser() {
+        assertEquals("at 3\u00a0ft\u00a02\u00a01/2\u00a0in, 2 x", Wording.held("at 3 ft 2 1/2 in, 2 x"));
+    }
+}
