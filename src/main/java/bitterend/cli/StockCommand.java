@@ -11,8 +11,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code stock ...}: the ledger of the rack. Each method is a command. */
 @Command(
@@ -28,7 +30,16 @@ import picocli.CommandLine.Parameters;
         },
         commandListHeading = "%nCommands:%n")
 final class StockCommand extends StockReels implements Callable<Integer> {
+    /** All commands as a day needs them: what comes, what is looked at, what is cut, what else befalls a reel, the ledger. */
+    static final List<String> IN_THE_DAY = List.of(
+            "open", "receive", "list", "history", "trace", "hold", "release", "reserve", "post", "cut", "spoil", "undo",
+            "count", "gauge", "flaw", "correct", "move", "rewind", "split", "return", "sell", "condemn", "send",
+            "export", "verify", "backup", "restore");
+
     private final Terminal terminal;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     @Option(
             names = {"-h", "--help"},
@@ -43,7 +54,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
 
     /** The command with all its commands. */
     static CommandLine command(Terminal terminal) {
-        return new CommandLine(new StockCommand(terminal))
+        CommandLine all = new CommandLine(new StockCommand(terminal))
                 .addSubcommand(new StockReceiveCommand(terminal))
                 .addSubcommand(new StockPostCommand(terminal))
                 .addSubcommand(new StockCutCommand(terminal))
@@ -53,11 +64,15 @@ final class StockCommand extends StockReels implements Callable<Integer> {
                 .addSubcommand(new StockSpoilCommand(terminal))
                 .addSubcommand(new StockUndoCommand(terminal))
                 .addSubcommand(new StockTraceCommand(terminal));
+        for (String name : IN_THE_DAY) {
+            all.getCommandSpec().addSubcommand(name, all.getCommandSpec().removeSubcommand(name));
+        }
+        return all;
     }
 
     @Override
     public Integer call() {
-        command(terminal).usage(terminal.err());
+        spec.commandLine().usage(terminal.err());
         return ExitCode.BAD_COMMAND_LINE.number();
     }
 

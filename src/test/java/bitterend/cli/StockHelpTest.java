@@ -7,7 +7,9 @@ import bitterend.Golden;
 import bitterend.report.Tape;
 import bitterend.report.page.Ink;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -25,5 +27,21 @@ final class StockHelpTest {
         assertEquals(0, run.code(), run.err());
         run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         Golden.check("cli/stock" + command + "-help.txt", run.out());
+    }
+
+    @Test
+    void commands_areListedInTheOrderOfADay() {
+        Terminal terminal = new Terminal(System.out, System.err, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
+        assertEquals(
+                StockCommand.IN_THE_DAY,
+                List.copyOf(StockCommand.command(terminal).getSubcommands().keySet()));
+    }
+
+    @Test
+    void stockAlone_saysHowItIsCalledAndWhatThereIs() {
+        Run alone = Run.of("stock");
+        assertEquals(2, alone.code());
+        assertEquals(Run.of("stock", "--help").out(), alone.err());
+        assertTrue(alone.err().contains("Usage: bitterend stock "), alone.err());
     }
 }
