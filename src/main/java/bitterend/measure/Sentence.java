@@ -3,7 +3,6 @@ package bitterend.measure;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A sentence in which every figure keeps its type until somebody reads it: pages print it in their units, files in
@@ -285,7 +284,8 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
     /** The lengths in metres, in the order in which they are read. */
     public List<Length> metres() {
         return terms.stream()
-                .flatMap(term -> term instanceof Metres metres ? Stream.of(metres.length) : null)
+                .filter(Metres.class::isInstance)
+                .map(term -> ((Metres) term).length)
                 .toList();
     }
 
