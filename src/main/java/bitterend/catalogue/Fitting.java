@@ -7,7 +7,6 @@ import bitterend.measure.FineLength;
  * A metal end such as a fork, an eye or a stud, swaged or socketed onto the rope.
  *
  * @param id the shop's short name for it
- * @param name the name printed for people
  * @param pinToBore centre of the pin to the bottom of the bore; positive
  * @param length of its bore or basket; where it is not known, {@code pinToBore}, which is longer
  * @param growth how much its shank grows when it is pressed; not negative
@@ -15,13 +14,7 @@ import bitterend.measure.FineLength;
  * @param ropeTo thickest rope it takes
  */
 public record Fitting(
-        String id,
-        String name,
-        FineLength pinToBore,
-        FineLength length,
-        FineLength growth,
-        Diameter ropeFrom,
-        Diameter ropeTo) {
+        String id, FineLength pinToBore, FineLength length, FineLength growth, Diameter ropeFrom, Diameter ropeTo) {
     public Fitting {
         if (!pinToBore.isPositive() || !length.isPositive() || growth.isNegative()) {
             throw new IllegalArgumentException("fitting " + id + ": pin to bore " + pinToBore);

@@ -113,19 +113,12 @@ public record Termination(
      * What a termination asks of the splicer.
      *
      * @param minutes labour; 0 when not known
-     * @param strength strength kept, as a printed range; empty when not known
      * @param parts what it uses up besides rope
      * @param notForLifting why slings and lifting may not have it; empty when they may
      * @param dangers ropes on which it is dangerous
      * @param caution what to read before making it; empty for nothing
      */
-    public record Work(
-            int minutes,
-            String strength,
-            List<Part> parts,
-            String notForLifting,
-            List<Danger> dangers,
-            String caution) {
+    public record Work(int minutes, List<Part> parts, String notForLifting, List<Danger> dangers, String caution) {
         public Work {
             parts = List.copyOf(parts);
             dangers = List.copyOf(dangers);

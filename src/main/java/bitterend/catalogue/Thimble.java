@@ -7,7 +7,6 @@ import bitterend.measure.FineLength;
  * A lining that fixes the size of an eye.
  *
  * @param id the shop's short name for it
- * @param name the name printed for people
  * @param groove length of the groove from throat to throat, on the inside line of the rope; positive
  * @param throatToBearing throat to the inside of the thimble's crown, where the pin bears; positive
  * @param crown thickness of the thimble at its crown, between pin and rope
@@ -18,7 +17,6 @@ import bitterend.measure.FineLength;
  */
 public record Thimble(
         String id,
-        String name,
         FineLength groove,
         FineLength throatToBearing,
         FineLength crown,

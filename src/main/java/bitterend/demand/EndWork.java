@@ -12,7 +12,6 @@ import java.util.List;
  * @param termination id of the termination
  * @param name its name, as printed
  * @param minutes labour for one such end; 0 when not known
- * @param strength strength kept, as a printed range with its source; empty when not known
  * @param parts what one such end uses up besides rope
  * @param caution what to read before making it; empty for nothing
  * @param unchecked which of its numbers are from memory, a sentence; empty for none
@@ -22,7 +21,6 @@ public record EndWork(
         String termination,
         String name,
         int minutes,
-        String strength,
         List<Picked> parts,
         String caution,
         String unchecked) {

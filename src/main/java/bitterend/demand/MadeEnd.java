@@ -171,7 +171,6 @@ record MadeEnd(
                 termination.id(),
                 termination.name(),
                 work.minutes(),
-                work.strength(),
                 picked(work),
                 caution(rope),
                 Unchecked.sentence(this, rope));

@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
 import bitterend.measure.MassText;
 import bitterend.measure.MoneyText;
@@ -26,13 +27,16 @@ final class RopeForm {
         stated(tree, "finish", identity.finish());
         stated(tree, "colour", identity.colour());
         stated(tree, "tracer", identity.tracer());
-        return tree.with("mass", MassText.exact(rope.mass()))
+        tree.with("mass", MassText.exact(rope.mass()))
                 .with("price", money.exact(rope.price()))
                 .with("cutLoss", LengthText.exact(rope.cutting().loss()))
                 .with("cutToNearest", LengthText.exact(rope.cutting().toNearest()))
                 .with("keepFrom", LengthText.exact(rope.worth().keepFrom()))
                 .with("asGoodAsNew", LengthText.exact(rope.worth().asGoodAsNew()))
                 .with("usualReel", LengthText.exact(rope.usualReel()));
+        return rope.layLength().equals(FineLength.ZERO)
+                ? tree
+                : tree.with("layLength", LengthText.exact(rope.layLength()));
     }
 
     private static void stated(JsonTree tree, String name, String text) {

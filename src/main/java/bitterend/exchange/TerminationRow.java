@@ -79,13 +79,13 @@ final class TerminationRow {
                 Map.of(),
                 Map.of(),
                 Layout.NONE,
-                new Work(0, "", List.of(), "", List.of(), ""),
+                new Work(0, List.of(), "", List.of(), ""),
                 usual));
     }
 
     /** A row that changes another of the same id. */
     Termination on(Termination base) {
-        row.mayHave("id", "note");
+        row.mayHave("id", "strength", "note");
         return new Termination(
                 base.id(),
                 fields.optional("family", EndText::partId, base.family()),
@@ -161,7 +161,6 @@ final class TerminationRow {
         }
         return new Work(
                 fields.optional("minutes", Readings.whole(0, 10_000), base.minutes()),
-                fields.optional("strength", Readings::text, base.strength()),
                 row.has("parts") ? parts : base.parts(),
                 fields.optional("notForLifting", Readings::text, base.notForLifting()),
                 row.has("dangers")

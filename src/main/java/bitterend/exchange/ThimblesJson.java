@@ -92,10 +92,9 @@ final class ThimblesJson {
     }
 
     private static Optional<Thimble> thimble(JsonObject row, Set<String> ids) {
-        row.mayHave("note");
+        row.mayHave("name", "note");
         Fields fields = row.fields();
         String id = id(fields, ids);
-        String name = fields.optional("name", Readings::text, id);
         Optional<ThimbleSheet> sheet = row.has("overallWidth") ? sheet(fields) : Optional.empty();
         boolean measured = sheet.isEmpty();
         FineLength groove = measured ? groove(fields) : sheet.get().groove();
@@ -112,7 +111,6 @@ final class ThimblesJson {
         return fields.sound()
                 ? Optional.of(new Thimble(
                         id,
-                        name,
                         groove,
                         bearing,
                         crown,
@@ -157,16 +155,15 @@ final class ThimblesJson {
     }
 
     private static Optional<Fitting> fitting(JsonObject row, Set<String> ids) {
-        row.mayHave("note");
+        row.mayHave("name", "note");
         Fields fields = row.fields();
         String id = id(fields, ids);
-        String name = fields.optional("name", Readings::text, id);
         FineLength depth = fields.require("pinToBore", ThimblesJson::positive, PLACEHOLDER);
         FineLength length = fields.optional("length", ThimblesJson::positive, depth);
         FineLength growth = fields.optional("growth", ThimblesJson::notNegative, FineLength.ZERO);
         Diameter from = fields.require("ropeFrom", DiameterText::parse, Diameter.NONE);
         Diameter to = ropeTo(fields, from);
-        return fields.sound() ? Optional.of(new Fitting(id, name, depth, length, growth, from, to)) : Optional.empty();
+        return fields.sound() ? Optional.of(new Fitting(id, depth, length, growth, from, to)) : Optional.empty();
     }
 
     private static String id(Fields fields, Set<String> ids) {

@@ -167,7 +167,6 @@ final class TradeRowsTest {
         assertEquals(
                 FineLength.ofMillimetres(800),
                 row("hasty-eye").allowance(What.TAIL).length(sticks).plus(round));
-        assertEquals("about 70 % (FM 55-501)", row("hasty-eye").work().strength());
     }
 
     /** No stock length for a sleeve eye is published: the shop states its own. */

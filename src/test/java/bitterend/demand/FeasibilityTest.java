@@ -234,7 +234,6 @@ final class FeasibilityTest {
     void throatAngle_isNotCheckedOnThimblesAndKnots() {
         Thimble thimble = new Thimble(
                 "T12",
-                "thimble",
                 Bench.fine(130),
                 Bench.fine(55),
                 Bench.fine(6),
@@ -271,7 +270,6 @@ final class FeasibilityTest {
         assertEquals("T99", onlyError(BRAID, make(TEN_METRES, lined, PLAIN)).found());
         Thimble narrow = new Thimble(
                 "T8",
-                "thimble",
                 Bench.fine(90),
                 Bench.fine(40),
                 Bench.fine(4),

@@ -147,15 +147,7 @@ final class RefuseWarnAcceptTest {
     @Test
     void eyeOnAThimble_goesByThatPartsRow() {
         Thimble small = new Thimble(
-                "T",
-                "t",
-                fine(90),
-                fine(30),
-                fine(3),
-                ThroatAngle.ofDegrees(60),
-                mm(10),
-                mm(13),
-                Provenance.ARITHMETIC);
+                "T", fine(90), fine(30), fine(3), ThroatAngle.ofDegrees(60), mm(10), mm(13), Provenance.ARITHMETIC);
         Rope braid = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
         Terms lifting = new Terms(Piece.Matching.NONE, "", false, Use.LIFTING, "us");
         EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T", Diameter.NONE));

@@ -63,7 +63,7 @@ final class WorkedLengthsTest {
     @Test
     void wedgeSocket_countsTheRopeBackToItsMouth() {
         Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(16));
-        Fitting wedge = new Fitting("wedge-16", "wedge", fine(82), fine(60), FineLength.ZERO, mm(16), mm(16));
+        Fitting wedge = new Fitting("wedge-16", fine(82), fine(60), FineLength.ZERO, mm(16), mm(16));
         SpliceBook book = BUILT_IN.withHardware(List.of(), List.of(wedge));
         EndSpec end = new EndSpec("wedge-socket", EyeSpec.NONE, new FittingSpec("wedge-16", fine(82)), Options.NONE);
         Derivation derivation = derive(book, wire, make(Length.ofMetres(3), end, EndSpec.of("plain")));

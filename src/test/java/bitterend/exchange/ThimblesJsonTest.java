@@ -35,7 +35,6 @@ final class ThimblesJsonTest {
         assertEquals(
                 new Thimble(
                         "T12",
-                        "T12",
                         FineLength.ofMillimetres(130),
                         FineLength.ofMillimetres(55),
                         FineLength.ofMillimetres(6),
