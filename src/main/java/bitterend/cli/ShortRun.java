@@ -23,7 +23,7 @@ final class ShortRun {
 
     /** Asks for it beside the work when the time that a command may take is short. */
     static void prepare(ParseResult parsed) {
-        if (isShort(parsed)) {
+        if (isShort(parsed) && !hasOneCompiler()) {
             Thread beside = new Thread(ShortRun::compileQuickly, "short-run");
             beside.setDaemon(true);
             beside.start();
@@ -34,6 +34,11 @@ final class ShortRun {
         ParseResult command = parsed.hasSubcommand() ? parsed.subcommand() : parsed;
         OptionSpec time = command.matchedOption("--time");
         return time != null && time.getValue() instanceof Duration limit && limit.compareTo(SHORT) <= 0;
+    }
+
+    /** Whether the JVM was started with the first compiler alone, as the launcher does. */
+    private static boolean hasOneCompiler() {
+        return System.getProperty("java.vm.info", "").contains("emulated-client");
     }
 
     private static void compileQuickly() {

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -38,8 +39,16 @@ final class PackagedJarIT {
     private Outcome jar(List<String> javaOptions, String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(java(), "-Xmx1g"));
         command.addAll(javaOptions);
-        command.addAll(List.of("-jar", System.getProperty("bitterend.jar", "target/bitterend.jar")));
+        command.addAll(List.of("-jar", packaged().toString()));
         command.addAll(List.of(args));
+        return run(command);
+    }
+
+    private static Path packaged() {
+        return Path.of(System.getProperty("bitterend.jar", "target/bitterend.jar"));
+    }
+
+    private Outcome run(List<String> command) throws IOException, InterruptedException {
         Path out = Files.createTempFile(folder, "out", ".txt");
         Path err = Files.createTempFile(folder, "err", ".txt");
         Process process = new ProcessBuilder(command)
@@ -57,6 +66,24 @@ final class PackagedJarIT {
 
     private static String java() {
         return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
+    /** Through a link, from another folder, with and without its archive of classes, in a run that leaves a compiler out. */
+    @Test
+    void launcher_isTheSameProgram() throws IOException, InterruptedException {
+        Path launcher = packaged().resolveSibling("bitterend");
+        Path link = Files.createSymbolicLink(folder.resolve("bitterend"), launcher.toAbsolutePath());
+        assertEquals(jar(List.of(), "--help"), run(List.of(link.toString(), "--help")));
+        Outcome wrong =
+                run(List.of(link.toString(), "plan", folder.resolve("no where").toString(), "--time", "1s"));
+        assertEquals(jar(List.of(), "plan", folder.resolve("no where").toString(), "--time", "1s"), wrong);
+        assertEquals(3, wrong.code());
+        Path alone = Files.createDirectory(folder.resolve("alone"));
+        Files.copy(launcher, alone.resolve("bitterend"), StandardCopyOption.COPY_ATTRIBUTES);
+        Files.copy(packaged(), alone.resolve("bitterend.jar"));
+        assertEquals(
+                0,
+                run(List.of(alone.resolve("bitterend").toString(), "--version")).code());
     }
 
     @ParameterizedTest
