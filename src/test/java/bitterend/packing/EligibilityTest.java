@@ -1,6 +1,7 @@
 package bitterend.packing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece;
 import bitterend.shops.RandomShop;
@@ -40,6 +41,46 @@ final class EligibilityTest {
                     List.of(rules, rules.kindOf(piece), reel.id()), key -> rules.allows(piece, reel));
             assertEquals(before, rules.allows(piece, reel));
         });
+    }
+
+    /** What a kind leaves out decides nothing: a piece with all of that taken from another comes off the same reels. */
+    @Test
+    void whatAKindLeavesOut_decidesNothing() {
+        int looked = 0;
+        for (int seed = 0; seed < 150; seed++) {
+            PackingProblem shop = RandomShop.of(seed, ShopSize.SMALL);
+            Eligibility rules = new Eligibility(shop);
+            for (Piece piece : shop.pieces()) {
+                for (Piece other : shop.pieces()) {
+                    Piece mixed = mixed(piece, other);
+                    if (rules.kindOf(mixed).equals(rules.kindOf(piece))) {
+                        looked++;
+                        shop.reels()
+                                .forEach(reel -> assertEquals(rules.allows(piece, reel), rules.allows(mixed, reel)));
+                    }
+                }
+            }
+        }
+        assertTrue(looked > 1000, looked + " pairs");
+    }
+
+    private static Piece mixed(Piece piece, Piece other) {
+        return new Piece(
+                piece.pieceId(),
+                other.source(),
+                piece.choices(),
+                // a set that was begun is one set, however its pieces are asked for
+                piece.matching().begun().isEmpty()
+                        ? new Piece.Matching(
+                                other.matching().set(),
+                                other.matching().bond(),
+                                List.of(),
+                                other.matching().released())
+                        : piece.matching(),
+                piece.certificate(),
+                piece.ownRope(),
+                other.finished(),
+                other.ends());
     }
 
     private interface Pair {
