@@ -66,7 +66,7 @@ public final class Gate {
         for (int i = 0; i < plan.bounds().size(); i++) {
             Bound bound = plan.bounds().get(i);
             BoundVerdict verdict = verdicts.get(i);
-            if (verdict.sentence().endsWith(BoundVerdict.CONFIRMED_WHOLE)) {
+            if (verdict.isWhollyConfirmed()) {
                 confirmed.add(bound);
             } else if (verdict.confirmed().millis() > 0) {
                 confirmed.add(new Bound(

@@ -73,6 +73,7 @@ public final class BoundChecker {
                     bound.ropes(),
                     State.NOT_CHECKED,
                     name(problem, bound) + ": not re-checked, its numbers are too large",
+                    List.of(),
                     Cost.ZERO,
                     Undone.NONE);
         }
@@ -83,7 +84,7 @@ public final class BoundChecker {
     }
 
     private static BoundVerdict refuted(List<String> ropes, String sentence) {
-        return new BoundVerdict(ropes, State.REFUTED, sentence, Cost.ZERO, Undone.NONE);
+        return new BoundVerdict(ropes, State.REFUTED, sentence, List.of(), Cost.ZERO, Undone.NONE);
     }
 
     private static String name(PackingProblem problem, Bound bound) {

@@ -41,14 +41,14 @@ final class ClaimCheck {
         bound.cases().costs().forEach(this::cost);
         Undone least = least();
         if (!wrong.isEmpty()) {
-            return new BoundVerdict(bound.ropes(), State.REFUTED, wrong.get(0), Cost.ZERO, Undone.NONE);
+            return new BoundVerdict(bound.ropes(), State.REFUTED, wrong.get(0), List.of(), Cost.ZERO, Undone.NONE);
         }
-        State state = rootChecked || confirmed.compareTo(Cost.ZERO) > 0 ? State.CONFIRMED : State.NOT_CHECKED;
         if (rootChecked && bound.best().compareTo(confirmed) > 0) {
             open.add("its improvement by branching is not re-checked");
         }
-        String said = state == State.CONFIRMED ? BoundVerdict.CONFIRMED_WHOLE + behind(open) : String.join("; ", open);
-        return new BoundVerdict(bound.ropes(), state, ropes + ": " + said, confirmed, least);
+        State state = rootChecked || confirmed.compareTo(Cost.ZERO) > 0 ? State.CONFIRMED : State.NOT_CHECKED;
+        String said = state == State.NOT_CHECKED ? String.join("; ", open) : "bound confirmed" + behind(open);
+        return new BoundVerdict(bound.ropes(), state, ropes + ": " + said, open, confirmed, least);
     }
 
     private static String behind(List<String> sentences) {

@@ -171,10 +171,10 @@ public final class PlanDay {
     }
 
     private static Proof proof(List<BoundVerdict> bounds) {
-        List<String> sentences = bounds.stream().map(BoundVerdict::sentence).toList();
-        List<String> open = sentences.stream()
-                .filter(sentence -> !sentence.endsWith(BoundVerdict.CONFIRMED_WHOLE))
+        List<String> open = bounds.stream()
+                .filter(verdict -> !verdict.isWhollyConfirmed())
+                .map(BoundVerdict::sentence)
                 .toList();
-        return new Proof(sentences.size() - open.size(), open);
+        return new Proof(bounds.size() - open.size(), open);
     }
 }

@@ -3,6 +3,7 @@ package bitterend.packing.check;
 import static bitterend.packing.PieceSketch.piece;
 import static bitterend.packing.ReelSketch.reel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Cost;
@@ -114,6 +115,19 @@ final class ClaimCheckTest {
                 .get(0);
         assertEquals(Cost.ZERO, verdict.confirmed());
         assertTrue(verdict.sentence().contains("not re-checked"), verdict.sentence());
+    }
+
+    /** What a plan may claim hangs on the state, not on how the sentence beside it is worded. */
+    @Test
+    void boundWithAPartNotComputedAgain_isNotWhollyConfirmed() {
+        PackingProblem day = day();
+        BruteForce.Best best = BruteForce.best(day);
+        Bound.CostProof proof = new Bound.CostProof(best.cost(), tree(root(), 1_700));
+        BoundVerdict whole = verdict(day, best, proof);
+        assertTrue(whole.isWhollyConfirmed());
+        BoundVerdict part = verdict(day, best, Bound.Cases.NONE);
+        assertEquals(whole.state(), part.state(), part.sentence());
+        assertFalse(part.isWhollyConfirmed());
     }
 
     /**
