@@ -3,7 +3,6 @@ package bitterend.cli;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.CorrectReel;
-import bitterend.work.rack.LookAlikes;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -95,24 +94,22 @@ final class StockCorrectCommand implements Callable<Integer> {
                     "say what is to be corrected: --rope, --lot, --certificate, --certificate-number, --use-by or"
                             + " --no-use-by, --received, --reel-note");
         }
+        CorrectReel.RopeOf ofRope = null;
         if (rope != null) {
             Optional<ShopNow> read = at.shop().readFiles(terminal);
             if (read.isEmpty()) {
                 return ExitCode.BAD_INPUT.number();
             }
-            CorrectReel.unknownRope(rope, read.get().shop()).ifPresent(why -> {
-                throw Faults.of(why);
-            });
+            ofRope = new CorrectReel.RopeOf(rope, read.get().shop());
         }
-        if (lot != null) {
-            new LookAlikes(at.access()).lotOf(reel, lot).ifPresent(warning -> StockAccess.warn(terminal, warning));
-        }
-        return at.booked(terminal, new CorrectReel(at.desk(note)).correct(reel, correction()));
+        CorrectReel.Outcome outcome = new CorrectReel(at.desk(note)).correct(reel, correction(ofRope));
+        outcome.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
+        return at.booked(terminal, outcome.booking());
     }
 
-    private CorrectReel.Correction correction() {
+    private CorrectReel.Correction correction(CorrectReel.@Nullable RopeOf ofRope) {
         LocalDate lastDay = noUseBy ? LocalDate.MAX : useBy;
         return new CorrectReel.Correction(
-                rope, lot, new CorrectReel.Papers(certificate, number, lastDay, received), reelNote);
+                ofRope, lot, new CorrectReel.Papers(certificate, number, lastDay, received), reelNote);
     }
 }

@@ -12,6 +12,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.Booking;
 import bitterend.work.KeepPlan;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
@@ -26,6 +27,8 @@ import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PostPlan;
 import bitterend.work.plans.PrintSheets;
 import bitterend.work.rack.BeginLedger;
+import bitterend.work.rack.CorrectReel;
+import bitterend.work.rack.RackDesk;
 import bitterend.work.trade.AdviseReels;
 import bitterend.work.trade.PriceRequest;
 import java.nio.file.Path;
@@ -87,6 +90,17 @@ final class PlainFront {
         WhichPlan.Meant meant = WhichPlan.at(at, plans).of(null, part, new Findings());
         return new PostPlan(now(), plans)
                 .post(new PostPlan.Request(((WhichPlan.Meant.One) meant).plan(), part, act -> act.by(who)));
+    }
+
+    /** Says that a reel is of another rope. */
+    Booking correct(String reel, String rope) {
+        CorrectReel.RopeOf said = new CorrectReel.RopeOf(
+                rope, at.readFiles().found().orElseThrow().shop());
+        return new CorrectReel(new RackDesk(at, act -> act.by(who), ""))
+                .correct(
+                        reel,
+                        new CorrectReel.Correction(said, null, new CorrectReel.Papers(null, null, null, null), null))
+                .booking();
     }
 
     String orders() {

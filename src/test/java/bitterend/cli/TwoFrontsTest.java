@@ -10,6 +10,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
+import bitterend.work.Booking;
 import bitterend.work.plans.PostPlan;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -96,6 +97,19 @@ final class TwoFrontsTest {
                     "posted " + (time + 1) + " times");
             assertAlike();
         }
+    }
+
+    /** A reel is of a rope of the shop, whichever front says otherwise. */
+    @Test
+    void reelOfARopeThatTheShopDoesNotHave_isNoneOfTheFronts() {
+        command("stock", "open", "SHOP", "--who", WHO);
+        front.open();
+        assertEquals(
+                3,
+                Run.of("stock", "correct", typed.toString(), REEL, "--rope", "NO-SUCH")
+                        .code());
+        assertEquals(new Booking.Refused("there is no rope NO-SUCH in ropes.json"), front.correct(REEL, "NO-SUCH"));
+        assertAlike();
     }
 
     @Test

@@ -6,7 +6,6 @@ import bitterend.work.Booking;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Corrects what was written down wrongly of a reel. A length is no such thing: that is counted anew. */
@@ -20,12 +19,24 @@ public final class CorrectReel {
     /**
      * What is corrected; what is null stays.
      *
-     * @param rope id of its rope, as long as nothing came off it
+     * @param rope its rope, as long as nothing came off it
      * @param lot production run
      * @param papers what came with it
      * @param note what is to be known of it
      */
-    public record Correction(@Nullable String rope, @Nullable String lot, Papers papers, @Nullable String note) {}
+    public record Correction(@Nullable RopeOf rope, @Nullable String lot, Papers papers, @Nullable String note) {}
+
+    /**
+     * A rope that a reel is said to be of.
+     *
+     * @param id its id
+     * @param shop the shop that must have it
+     */
+    public record RopeOf(String id, Shop shop) {
+        private boolean isThere() {
+            return shop.catalogue().findRope(id).isPresent();
+        }
+    }
 
     /**
      * What came with a reel; what is null stays.
@@ -41,15 +52,32 @@ public final class CorrectReel {
             @Nullable LocalDate useBy,
             @Nullable LocalDate received) {}
 
-    /** Why a reel cannot be of a rope: the shop does not have it. */
-    public static Optional<Booking.Refused> unknownRope(String rope, Shop shop) {
-        return shop.catalogue().findRope(rope).isEmpty()
-                ? Optional.of(new Booking.Refused("there is no rope " + rope + " in ropes.json"))
-                : Optional.empty();
+    /**
+     * What became of it.
+     *
+     * @param booking what was booked, or why nothing was
+     * @param warnings what the lot looks like that is there, in a sentence
+     */
+    public record Outcome(Booking booking, List<String> warnings) {
+        public Outcome {
+            warnings = List.copyOf(warnings);
+        }
     }
 
     /** Books it, or says why not. */
-    public Booking correct(String reel, Correction correction) {
+    public Outcome correct(String reel, Correction correction) {
+        RopeOf rope = correction.rope();
+        if (rope != null && !rope.isThere()) {
+            return new Outcome(new Booking.Refused("there is no rope " + rope.id() + " in ropes.json"), List.of());
+        }
+        String lot = correction.lot();
+        List<String> warnings = lot == null
+                ? List.of()
+                : new LookAlikes(desk.at()).lotOf(reel, lot).stream().toList();
+        return new Outcome(booked(reel, correction), warnings);
+    }
+
+    private Booking booked(String reel, Correction correction) {
         Changes changes = new Changes();
         String why = desk.note().isEmpty() ? "" : ": " + desk.note();
         return desk.rack(rack ->
@@ -63,9 +91,10 @@ public final class CorrectReel {
         Reel made(Reel old, Correction correction) {
             Reel.Papers papers = old.papers();
             Papers said = correction.papers();
+            RopeOf rope = correction.rope();
             return new Reel(
                             old.id(),
-                            changed("rope", old.rope(), correction.rope()),
+                            changed("rope", old.rope(), rope == null ? null : rope.id()),
                             changed("lot", old.lot(), correction.lot()),
                             old.contents(),
                             old.flaws(),
