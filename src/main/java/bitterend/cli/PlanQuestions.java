@@ -48,6 +48,11 @@ final class PlanQuestions {
         return explain != null || shares;
     }
 
+    /** Whether both were asked. */
+    boolean isTwo() {
+        return explain != null && shares;
+    }
+
     /**
      * What was asked, and the answer.
      *

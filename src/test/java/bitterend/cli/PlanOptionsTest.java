@@ -53,6 +53,17 @@ final class PlanOptionsTest {
     }
 
     @Test
+    void bothQuestionsAsJson_areRefusedAsTwoDocuments() throws IOException {
+        Run run = explained("R-104", "--shares", "--json");
+        assertEquals(2, run.code());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("--explain and --shares are two answers, and --json prints one"), run.err());
+        Run forPeople = plan("--explain", "R-104", "--shares");
+        assertEquals(0, forPeople.code(), forPeople.err());
+        assertTrue(forPeople.out().contains("What each order caused"), forPeople.out());
+    }
+
+    @Test
     void questionAndPlanningInOne_isRefused() throws IOException {
         assertEquals(2, plan("--explain", "1001/1.1", "--from", "1").code());
         assertEquals(
