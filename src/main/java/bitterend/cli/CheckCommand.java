@@ -13,7 +13,6 @@ import bitterend.report.OrderWords;
 import bitterend.report.page.Block.Line.Weight;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
-import bitterend.store.SqliteLedger;
 import bitterend.work.ShopFound;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.AskOrders;
@@ -86,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
         reading.found().ifPresent(now -> {
             OrderWords words = OrdersNow.words(now, units.figures(now.shop()));
             words.first(new AskOrders(now, day.of(now.shop())).ofCuts())
-                    .forEach(told -> all.add(Finding.warning(SqliteLedger.NAME, "", "", "", told)));
+                    .forEach(told -> all.add(Finding.warning(now.at().ledgerName(), "", "", "", told)));
         });
         all.addAll(reading.findings());
         return all;

@@ -89,9 +89,14 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
         return ledger.isKept() ? reading(ShopToday.Rack::mark) : LedgerMark.NONE;
     }
 
+    /** Name of the file that holds the ledger, or would. */
+    public String ledgerName() {
+        return ledger.name();
+    }
+
     /** Where the ledger of the shop is, or would be. */
     public Path ledgerFile() {
-        return folder.resolve(ledger.name());
+        return folder.resolve(ledgerName());
     }
 
     /** Asks the ledger something. */
