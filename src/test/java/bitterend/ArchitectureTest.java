@@ -13,9 +13,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.buying.PlantedLookAtQuotes;
+import bitterend.cli.PlainFront;
 import bitterend.cli.PlantedPlanning;
 import bitterend.history.PlantedLookAtTheStrategy;
 import bitterend.packing.PackingProblem;
+import bitterend.work.IssuePlan;
+import bitterend.work.KeepPlan;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -217,6 +220,22 @@ final class ArchitectureTest {
         fronts().check(PROGRAM);
     }
 
+    /** A plan is kept and issued by the verb that knows what goes with it, such as sheets that are called back. */
+    @Test
+    void plans_areKeptAndIssuedByVerbs() {
+        noClasses()
+                .that()
+                .resideInAPackage("bitterend.cli..")
+                .should()
+                .callConstructorWhere(target(owner(type(KeepPlan.class))).or(target(owner(type(IssuePlan.class)))))
+                .check(PROGRAM);
+    }
+
+    @Test
+    void secondFront_isHeldToTheSame() {
+        fronts().check(new ClassFileImporter().importClasses(PlainFront.class));
+    }
+
     @Test
     void frontThatPlansBooksOrAsks_isFound() {
         for (Class<?> planted : List.of(PlantedPlanning.all())) {
@@ -224,6 +243,18 @@ final class ArchitectureTest {
                     fronts().evaluate(new ClassFileImporter().importClasses(planted))
                             .hasViolation(),
                     planted.getName());
+        }
+    }
+
+    /** As it is written, too: the compiler copies constants, and leaves no trace of where they came from. */
+    @Test
+    void store_isImportedWhereAFrontFindsItsShop() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/bitterend/cli"))) {
+            List<String> found = files.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> read(file).contains("bitterend.store"))
+                    .map(file -> file.getFileName().toString())
+                    .toList();
+            assertEquals(List.of("ShopArgument.java"), found);
         }
     }
 

@@ -86,10 +86,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<String> refusal = questions.isAsked()
-                        && (earlier.isNamed() || out.file().isPresent())
-                ? Optional.of("--explain and --shares ask a plan that is there; --from, --keep and --out make one")
-                : out.refusal(shop.folder);
+        Optional<String> refusal = refusal();
         if (refusal.isPresent()) {
             terminal.err().println("error: " + refusal.get());
             return ExitCode.BAD_COMMAND_LINE.number();
@@ -97,6 +94,15 @@ final class PlanCommand implements Callable<Integer> {
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         ExitCode code = read.isEmpty() ? ExitCode.BAD_INPUT : questions.isAsked() ? ask(read.get()) : plan(read.get());
         return code.number();
+    }
+
+    private Optional<String> refusal() {
+        if (questions.isAsked() && (earlier.isNamed() || out.file().isPresent())) {
+            return Optional.of("--explain and --shares ask a plan that is there; --from, --keep and --out make one");
+        }
+        return common.json && questions.isTwo()
+                ? Optional.of("--explain and --shares are two answers, and --json prints one: ask one after the other")
+                : out.refusal(shop.folder);
     }
 
     private ExitCode ask(ShopNow now) {
@@ -162,19 +168,16 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
             PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
             told.planned(planned);
-            return keep(now, question, planned);
+            return keep(now, verb, question.problem(), planned);
         }
     }
 
-    private ExitCode keep(ShopNow now, DayQuestion question, PlannedDay planned) {
+    private ExitCode keep(ShopNow now, PlanDay verb, PackingProblem problem, PlannedDay planned) {
         PlanKeeping keeping = new PlanKeeping(now.at());
         PlanDocument kept = out.file()
                 .map(file -> keeping.beside(planned.plan(), file))
-                .orElseGet(() -> keeping.numbered(planned.plan(), question.calledBack()));
-        files.show(
-                terminal,
-                common.json,
-                new Answer(() -> PlanJson.text(kept), () -> page(now, question.problem(), kept)));
+                .orElseGet(() -> keeping.numbered(verb, planned));
+        files.show(terminal, common.json, new Answer(() -> PlanJson.text(kept), () -> page(now, problem, kept)));
         if (keeping.tellFaults(terminal)) {
             return ExitCode.BAD_INPUT;
         }

@@ -2,12 +2,11 @@ package bitterend.cli;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder;
-import bitterend.finding.Findings;
-import bitterend.work.IssuedWork.OnTheBench;
-import bitterend.work.KeepPlan;
 import bitterend.work.KeepPlan.Outcome;
 import bitterend.work.ShopAccess;
 import bitterend.work.plans.PlanBeside;
+import bitterend.work.plans.PlanDay;
+import bitterend.work.plans.PlannedDay;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,8 +21,8 @@ final class PlanKeeping {
     }
 
     /** Under the next number, and in force; as it was made when it could not be written. */
-    PlanDocument numbered(PlanDocument made, List<OnTheBench> calledBack) {
-        Outcome outcome = new KeepPlan(shop.plans(new Findings()), Who.of(null), shop.clock()).keep(made, calledBack);
+    PlanDocument numbered(PlanDay verb, PlannedDay planned) {
+        Outcome outcome = verb.keep(planned, Who.of(null));
         if (outcome instanceof Outcome.InForce kept) {
             return kept.plan().document();
         }
@@ -35,7 +34,7 @@ final class PlanKeeping {
             return kept.plan().document();
         }
         notWritten(shop.folder().resolve(PlanFolder.NAME), ((Outcome.NotWritten) outcome).fault());
-        return made;
+        return planned.plan();
     }
 
     /** In a file of its own, without a number. */

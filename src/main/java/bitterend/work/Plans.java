@@ -13,7 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The plans of a shop: which there are, which of them is in force, which are issued. */
+/**
+ * The plans of a shop: which there are, which of them is in force, which are issued. Anybody may ask; what becomes of a plan
+ * is written down by {@link KeepPlan} and {@link IssuePlan} alone.
+ */
 public final class Plans {
     private final PlanFolder folder;
     private final PlanLog log;
@@ -83,30 +86,30 @@ public final class Plans {
     }
 
     /** Writes a plan under the next number. It is not in force by that. */
-    public PlanFolder.Kept keep(PlanDocument document) {
+    PlanFolder.Kept keep(PlanDocument document) {
         int most = events().stream().mapToInt(PlanEvent::plan).max().orElse(0);
         return folder.keep(document, most);
     }
 
     /** Makes a plan the one that the shop works by. */
-    public void putInForce(PlanFolder.Kept plan, String who, Clock clock) {
+    void putInForce(PlanFolder.Kept plan, String who, Clock clock) {
         add(What.IN_FORCE, plan, List.of(), who, clock);
     }
 
     /** Writes down that the sheets of a plan are out. */
-    public void issue(PlanFolder.Kept plan, String who, Clock clock) {
+    void issue(PlanFolder.Kept plan, String who, Clock clock) {
         List<String> reels =
                 plan.document().plan().draws().stream().map(ReelDraw::reel).toList();
         add(What.ISSUED, plan, reels, who, clock);
     }
 
     /** Writes down that sheets were called back. */
-    public void withdraw(PlanFolder.Kept plan, List<String> reels, String who, Clock clock) {
+    void withdraw(PlanFolder.Kept plan, List<String> reels, String who, Clock clock) {
         add(What.WITHDRAWN, plan, reels, who, clock);
     }
 
     /** Gives a plan of an older version of the program its number, and puts it in force. */
-    public void moveOver(String who, Clock clock) {
+    void moveOver(String who, Clock clock) {
         folder.moveOver()
                 .filter(number -> events().stream().noneMatch(event -> event.plan() == number))
                 .flatMap(number -> folder.read(number, new Findings()))

@@ -5,6 +5,7 @@ import bitterend.day.OrdersTold;
 import bitterend.day.Part;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.OrdersJson;
+import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.finding.Findings;
@@ -13,7 +14,6 @@ import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.Booking;
-import bitterend.work.KeepPlan;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopAccess;
@@ -36,9 +36,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 
 /** A second front beside the command line: it calls the verbs and answers as JSON. No rule is in it. */
-final class PlainFront {
+public final class PlainFront {
     private final ShopAccess at;
     private final LocalDate day;
     private final String who;
@@ -64,16 +65,28 @@ final class PlainFront {
 
     /** Plans the day, held to no plan or to one of a number; {@code planner} is whose plan it is. */
     void plan(int from, String planner) {
+        plan(from, false, planner);
+    }
+
+    /** Calls every issued sheet back and plans its work anew. */
+    void planAnew(int from) {
+        plan(from, true, Who.of(null));
+    }
+
+    private void plan(int from, boolean withdraw, String planner) {
         Plans plans = at.plans(new Findings());
         PlanDay verb = new PlanDay(now(), plans);
-        PlanDay.Request request = from == 0
-                ? PlanDay.Request.of(day)
-                : new PlanDay.Request(day, plans.read(from, new Findings()).orElseThrow(), null, false);
+        Kept held = from == 0 ? null : plans.read(from, new Findings()).orElseThrow();
+        PlanDay.Request request = new PlanDay.Request(day, held, null, withdraw);
         DayQuestion question = ((PlanDay.Asked.Ready) verb.ask(request)).question();
         EffortLevel level = EffortLevel.REPRODUCIBLE;
         PlanSearch search = PlanSearch.of(level, level.time(), 0);
-        new KeepPlan(at.plans(new Findings()), planner, at.clock())
-                .keep(verb.plan(question, search, Watcher.NOBODY).plan(), question.calledBack());
+        verb.keep(verb.plan(question, search, Watcher.NOBODY), planner);
+    }
+
+    /** The reels whose sheets of a plan are out. */
+    Set<String> issuedReels(int plan) {
+        return at.plans(new Findings()).issuedReels(plan);
     }
 
     PrintSheets.Sheets issue() {

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -70,7 +71,12 @@ final class TwoFrontsTest {
         plan("--from", "1");
         front.plan(1, Who.of(null));
         assertAlike();
-        assertEquals(List.of("plans/1.json", "plans/2.json"), plans());
+
+        plan("--from", "2", "--withdraw");
+        front.planAnew(2);
+        assertAlike();
+        assertEquals(Set.of(REEL), front.issuedReels(1), "what was posted is not called back");
+        assertEquals(List.of("plans/1.json", "plans/2.json", "plans/3.json"), plans());
 
         assertEquals(command("orders", "SHOP", "--day", DAY.toString(), "--json"), front.orders());
         assertEquals(

@@ -14,6 +14,7 @@ import bitterend.packing.strategy.DayPlanner;
 import bitterend.work.DayProblem;
 import bitterend.work.IssuedWork;
 import bitterend.work.IssuedWork.OnTheBench;
+import bitterend.work.KeepPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.Release;
@@ -31,8 +32,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Plans a day, in the morning or while it is under way. Asking and planning are two steps, keeping the plan a third
- * ({@link bitterend.work.KeepPlan}): between any two somebody may look, and go no further.
+ * Plans a day, in the morning or while it is under way. Asking, planning and keeping the plan are three steps:
+ * between any two somebody may look, and go no further.
  */
 public final class PlanDay {
     private final ShopNow shop;
@@ -152,7 +153,18 @@ public final class PlanDay {
         Since since = question.earlier()
                 .map(before -> new Since(before.inForce(), new Changes(problem).since(before.plan(), plan)))
                 .orElse(null);
-        return new PlannedDay(document(problem, plan, search), since, proof(checked.bounds()), checked.unsound());
+        return new PlannedDay(
+                document(problem, plan, search),
+                since,
+                proof(checked.bounds()),
+                question.calledBack(),
+                checked.unsound());
+    }
+
+    /** Gives the plan the next number and puts it in force; then the sheets that it plans anew are called back. */
+    public KeepPlan.Outcome keep(PlannedDay planned, String who) {
+        Plans now = shop.at().plans(new Findings());
+        return new KeepPlan(now, who, shop.at().clock()).keep(planned.plan(), planned.calledBack());
     }
 
     private PlanDocument document(PackingProblem problem, CutPlan plan, PlanSearch search) {
