@@ -162,7 +162,7 @@ final class StockPostCommand implements Callable<Integer> {
                 terminal,
                 "plan " + booked.part().number() + ": "
                         + PostingAdvice.told(booked.part().reels()) + "\n");
-        return told(booked.posted());
+        return told(booked);
     }
 
     /** This command as it was typed, without the plan. */
@@ -186,7 +186,8 @@ final class StockPostCommand implements Callable<Integer> {
                 scrapReason);
     }
 
-    private int told(Posting.Posted posted) {
+    private int told(Result.Posted booked) {
+        Posting.Posted posted = booked.posted();
         StockPage page = at.page();
         if (at.common.json || !posted.written().isEmpty()) {
             at.booked(terminal, posted.written());
@@ -204,8 +205,7 @@ final class StockPostCommand implements Callable<Integer> {
             if (movement.entry().kind() == Movement.Kind.CUT_SPARE) {
                 at.say(terminal, spareSentence(movement));
             }
-            if (movement.entry().kind() == Movement.Kind.CUT
-                    && wasCut.contains(movement.entry().origin().piece())) {
+            if (booked.asPlanned().contains(movement)) {
                 at.say(
                         terminal,
                         "piece " + movement.entry().origin().piece()

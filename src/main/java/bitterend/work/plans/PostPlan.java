@@ -11,6 +11,7 @@ import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.StockValue;
 import bitterend.work.Booking;
@@ -49,8 +50,19 @@ public final class PostPlan {
 
     /** What became of it. */
     public sealed interface Result {
-        /** It is in the ledger. */
-        record Posted(PostedPart part, Posting.Posted posted) implements Result {}
+        /**
+         * It is in the ledger.
+         *
+         * @param part the part of the plan
+         * @param posted what was booked
+         * @param asPlanned cuts booked as they were planned though their pieces are not ordered like that any more; one that no
+         *     order asks for is a spare piece
+         */
+        record Posted(PostedPart part, Posting.Posted posted, List<Movement> asPlanned) implements Result {
+            public Posted {
+                asPlanned = List.copyOf(asPlanned);
+            }
+        }
 
         /** The gate does not let the plan through. */
         record NotLetThrough(Verdict.Refused why) implements Result {}
@@ -95,11 +107,20 @@ public final class PostPlan {
                 facts(passed.problem(), same, part));
         BookingRules rules = new BookingRules(passed, shop.shop().pieces(), posted.pieces(), part.found());
         try {
-            return new Result.Posted(posted, shop.at().writing(ledger -> new Posting(ledger, request.caller())
-                    .post(recorded, part, rules)));
+            Posting.Posted booked =
+                    shop.at().writing(ledger -> new Posting(ledger, request.caller()).post(recorded, part, rules));
+            return new Result.Posted(posted, booked, asPlanned(booked, part));
         } catch (LedgerException fault) {
             return new Result.NotBooked(posted, Booking.Refused.of(fault));
         }
+    }
+
+    private static List<Movement> asPlanned(Posting.Posted booked, Part part) {
+        return booked.written().stream()
+                .filter(movement -> movement.entry().kind() == Movement.Kind.CUT)
+                .filter(movement ->
+                        part.found().wasCut(movement.entry().origin().piece()))
+                .toList();
     }
 
     /** What is worth keeping is what the plan says is; what was cut all the same was ordered as the plan says. */
