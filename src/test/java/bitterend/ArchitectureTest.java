@@ -176,7 +176,6 @@ final class ArchitectureTest {
             "exchange.StockJson",
             "exchange.StudyJson",
             // files that are named on the command line, read or written
-            "exchange.NewShop",
             "exchange.QuoteReader",
             "exchange.QuoteRequestFile",
             "exchange.QuoteRequestReading",

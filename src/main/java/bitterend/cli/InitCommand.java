@@ -5,12 +5,12 @@ import bitterend.exchange.AnswerJson;
 import bitterend.exchange.NewBench;
 import bitterend.exchange.NewShop;
 import bitterend.exchange.TypedFid;
-import bitterend.finding.Finding;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Units;
 import bitterend.report.FindingsPage;
+import bitterend.work.BeginShop;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -103,9 +103,8 @@ final class InitCommand implements Callable<Integer> {
     }
 
     private ExitCode make(NewShop shop) {
-        List<Finding> findings = shop.writeInto(folder);
-        if (!findings.isEmpty()) {
-            terminal.err().print(FindingsPage.text(findings, terminal.ink()));
+        if (new BeginShop(folder).begin(shop) instanceof BeginShop.Result.NotBegun not) {
+            terminal.err().print(FindingsPage.text(not.why(), terminal.ink()));
             terminal.err().println("Nothing was written.");
             return ExitCode.BAD_INPUT;
         }

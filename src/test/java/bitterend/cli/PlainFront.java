@@ -1,9 +1,12 @@
 package bitterend.cli;
 
+import bitterend.catalogue.BenchTools;
 import bitterend.day.Found;
 import bitterend.day.OrdersTold;
 import bitterend.day.Part;
 import bitterend.exchange.BuyJson;
+import bitterend.exchange.NewBench;
+import bitterend.exchange.NewShop;
 import bitterend.exchange.OrdersJson;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.QuoteJson;
@@ -13,6 +16,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.BeginShop;
 import bitterend.work.Booking;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
@@ -57,6 +61,15 @@ public final class PlainFront {
 
     private MoneyText money() {
         return now().shop().settings().money();
+    }
+
+    /** A new shop with an example, at the usual rate. */
+    static BeginShop.Result begin(Path folder, String name) {
+        MoneyText euro = new MoneyText("EUR", 2);
+        NewBench bench = new NewBench(BenchTools.METRIC, List.of());
+        return new BeginShop(folder)
+                .begin(new NewShop(
+                        name, Units.METRIC, euro, euro.parse("45").value().orElseThrow(), bench, true));
     }
 
     void open() {

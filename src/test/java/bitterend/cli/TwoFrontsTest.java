@@ -10,6 +10,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
+import bitterend.work.BeginShop;
 import bitterend.work.Booking;
 import bitterend.work.plans.PostPlan;
 import java.io.IOException;
@@ -86,6 +87,20 @@ final class TwoFrontsTest {
                 command("buy", "SHOP", "--day", DAY.toString(), "--json", "--time", "20s", "--threads", "1"),
                 front.buy());
         assertAlike();
+    }
+
+    @Test
+    void newShop_isTheSameThroughEitherFront() {
+        Path one = folder.resolve("one").resolve("loft");
+        Path other = folder.resolve("other").resolve("loft");
+        assertEquals(
+                0,
+                Run.of("init", one.toString(), "--bench-tools", "metric", "--example")
+                        .code());
+        assertInstanceOf(BeginShop.Result.Begun.class, PlainFront.begin(other, "loft"));
+        assertEquals(files(one), files(other));
+        assertInstanceOf(BeginShop.Result.NotBegun.class, PlainFront.begin(other, "again"));
+        assertEquals(files(one), files(other));
     }
 
     @Test
