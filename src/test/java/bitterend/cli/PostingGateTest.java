@@ -64,7 +64,9 @@ final class PostingGateTest {
     void pieceThatWasCutThoughItsLineIsCancelled_isASparePieceAtOnce() throws IOException {
         cancel("2,1");
         Run refused = refused("is not ordered any more", "--reel", "R1", "--who", "Olaf");
-        typed(refused, "If it was cut all the same: ", 0);
+        String told = typed(refused, "If it was cut all the same: ", 0);
+        assertEquals(2, told.split("is booked as it was planned", -1).length, "of this piece alone: " + told);
+        assertTrue(told.contains("piece 2/1.1 is booked as it was planned; where no order asks for it"), told);
         assertTrue(flat(run(0, "orders", shop).out()).contains("2/1.1: its line is cancelled; 9."));
         write("orders.csv", ORDERS.replace("2,1,Ferry Co", "3,1,Port Pilots"));
         assertTrue(flat(plan().out()).contains("bitterend orders give"), "offered to the line that it fits");
