@@ -182,7 +182,6 @@ final class ArchitectureTest {
             "exchange.WholeFile",
             // words and figures as they are typed and told
             "exchange.FlawText",
-            "exchange.MeasuredRows",
             "exchange.StockText",
             "packing.Words");
 

@@ -1,7 +1,6 @@
 package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
-import bitterend.exchange.MeasuredRows;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Findings;
@@ -33,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -128,8 +128,7 @@ final class SheetCommand implements Callable<Integer> {
 
     private ExitCode print(ShopNow now, Plans plans, Kept kept) {
         Figures figures = units.figures(now.shop());
-        Result result =
-                new PrintSheets(now, plans).print(new PrintSheets.Request(kept, issuing.issuer(), figures.units()));
+        Result result = new PrintSheets(now, plans).print(new PrintSheets.Request(kept, issuing.issuer()));
         if (result instanceof Result.NotLetThrough refused) {
             return new GateTold(terminal, now.at().folder()).tell(refused.why());
         }
@@ -161,7 +160,9 @@ final class SheetCommand implements Callable<Integer> {
         Verdict.Passed passed = sheets.plan();
         PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
                 .marked(mark(now, sheets, figures));
-        Map<String, String> measured = MeasuredRows.words(shop != null ? shop : folder, figures::written);
+        Map<String, String> measured = sheets.measured().entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, last -> last.getValue().words(figures::written)));
         List<CardWork> work = sheets.lines().stream()
                 .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
                 .toList();

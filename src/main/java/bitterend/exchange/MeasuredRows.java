@@ -22,6 +22,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Adds rows to {@code measured.csv} as a person would: below those that are there, which stay as they are. */
@@ -141,14 +142,46 @@ public final class MeasuredRows {
     }
 
     /**
-     * What was measured last of each piece that is not spoiled, in words for its tag: length, how, by whom, and what was
-     * said of it.
+     * What was measured last of a piece, as it stands in the file; a cell may be empty.
      *
-     * @param print prints a length as it was typed
+     * @param finished length it came out at
+     * @param measured how that was measured
+     * @param note what was said of it
+     * @param splicer who made it
+     * @param day when
      */
-    public static Map<String, String> words(Path folder, Function<Written, String> print) {
+    public record Last(String finished, String measured, String note, String splicer, String day) {
+        private static Last of(Fields row) {
+            return new Last(
+                    row.text("finished").orElse("?"),
+                    row.text("measured").orElse(""),
+                    row.text("note").orElse(""),
+                    row.text("splicer").orElse(""),
+                    row.text("day").orElse(""));
+        }
+
+        /**
+         * In words for a tag.
+         *
+         * @param print prints a length as it was typed
+         */
+        public String words(Function<Written, String> print) {
+            String by = splicer.isEmpty() ? "" : "spliced by " + splicer;
+            return Stream.of(
+                            "came out " + LengthsInWords.replaced(finished, print),
+                            LengthsInWords.replaced(measured, print),
+                            note,
+                            by,
+                            day)
+                    .filter(each -> !each.isEmpty())
+                    .collect(Collectors.joining(", "));
+        }
+    }
+
+    /** What was measured last of each piece that is not spoiled. */
+    public static Map<String, Last> last(Path folder) {
         Findings findings = new Findings();
-        Map<String, String> words = new TreeMap<>();
+        Map<String, Last> last = new TreeMap<>();
         InputFile.find(folder, MeasuredCsv.NAME, findings)
                 .map(file -> new CsvTable(file, MeasuredCsv.COLUMNS, findings).rows())
                 .orElse(List.of())
@@ -156,23 +189,12 @@ public final class MeasuredRows {
                         .map(id -> id.replaceFirst(" \\([0-9]+\\)$", ""))
                         .ifPresent(piece -> {
                             if (row.text("note").orElse("").startsWith(SPOILED)) {
-                                words.remove(piece);
+                                last.remove(piece);
                             } else {
-                                words.put(piece, words(row, print));
+                                last.put(piece, Last.of(row));
                             }
                         }));
-        return words;
-    }
-
-    private static String words(Fields row, Function<Written, String> print) {
-        List<String> words = new ArrayList<>();
-        words.add("came out " + row.text("finished").orElse("?"));
-        row.text("measured").ifPresent(words::add);
-        words.replaceAll(each -> LengthsInWords.replaced(each, print));
-        row.text("note").ifPresent(words::add);
-        row.text("splicer").ifPresent(name -> words.add("spliced by " + name));
-        row.text("day").ifPresent(words::add);
-        return String.join(", ", words);
+        return last;
     }
 
     private static String free(String piece, List<Fields> rows) {

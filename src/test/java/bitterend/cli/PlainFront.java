@@ -106,7 +106,7 @@ public final class PlainFront {
         Plans plans = at.plans(new Findings());
         PrintSheets.Result result = new PrintSheets(now(), plans)
                 .print(new PrintSheets.Request(
-                        new NamedPlan(plans).orInForce(null, new Findings()).orElseThrow(), who, Units.METRIC));
+                        new NamedPlan(plans).orInForce(null, new Findings()).orElseThrow(), who));
         return ((PrintSheets.Result.Printed) result).sheets();
     }
 

@@ -2,10 +2,10 @@ package bitterend.work.plans;
 
 import bitterend.day.OrdersTold;
 import bitterend.demand.Piece;
+import bitterend.exchange.MeasuredRows;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.PlanFacts.LedgerMark;
 import bitterend.exchange.PlanFolder.Kept;
-import bitterend.measure.Units;
 import bitterend.packing.PackingProblem;
 import bitterend.work.IssuePlan;
 import bitterend.work.PlanGate;
@@ -35,9 +35,8 @@ public final class PrintSheets {
      *
      * @param plan the plan
      * @param issuer name of the person who issues it; null for a preview, or for sheets printed again
-     * @param units what the orders are told in
      */
-    public record Request(Kept plan, @Nullable String issuer, Units units) {}
+    public record Request(Kept plan, @Nullable String issuer) {}
 
     /** What comes of it. */
     public sealed interface Result {
@@ -64,6 +63,7 @@ public final class PrintSheets {
      * @param remarks what changed since it was made
      * @param orders what changed of cut pieces, and what is spare
      * @param lines order lines that still ask for what they asked for then; marks of any other would be of another rope
+     * @param measured what was measured last of each finished piece, by piece
      * @param ledger how far the ledger has got now
      */
     public record Sheets(
@@ -73,10 +73,12 @@ public final class PrintSheets {
             List<Remark> remarks,
             OrdersTold orders,
             List<OrderLine> lines,
+            Map<String, MeasuredRows.Last> measured,
             LedgerMark ledger) {
         public Sheets {
             remarks = List.copyOf(remarks);
             lines = List.copyOf(lines);
+            measured = Map.copyOf(measured);
         }
     }
 
@@ -102,6 +104,7 @@ public final class PrintSheets {
                 remarks,
                 new AskOrders(shop, plan.plan().day()).ofCuts(),
                 asPlanned(shop.shop().orders(), plan.problem()),
+                MeasuredRows.last(shop.at().folder()),
                 shop.at().mark()));
     }
 
