@@ -14,6 +14,11 @@ public final class PlantedPlanning {
         return new Class<?>[] {PlantedPlanning.class, Booking.class, Asking.class};
     }
 
+    /** A front that keeps a plan by itself. */
+    public static Class<?> keeping() {
+        return Keeping.class;
+    }
+
     static Object planned(PackingProblem problem, bitterend.packing.Effort effort) {
         return new GreedyStrategy().pack(problem, effort);
     }
@@ -24,6 +29,16 @@ public final class PlantedPlanning {
 
         static void booked(Ledger ledger, Event.Act act) {
             ledger.change(act, books -> {});
+        }
+    }
+
+    /** Which sheets the plan calls back is forgotten. */
+    static final class Keeping {
+        private Keeping() {}
+
+        static Object kept(bitterend.work.Plans plans, bitterend.exchange.PlanDocument plan) {
+            return new bitterend.work.KeepPlan(plans, "Ada", java.time.Clock.systemUTC())
+                    .keep(plan, java.util.List.of());
         }
     }
 
