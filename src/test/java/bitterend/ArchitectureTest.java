@@ -8,6 +8,7 @@ import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.Wi
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Objects.requireNonNull;
 import static java.util.stream.Collectors.toCollection;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -47,69 +48,74 @@ final class ArchitectureTest {
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("bitterend");
 
-    /** What everything about ropes, orders and reels is told in. */
-    private static final String FACTS = "catalogue demand finding measure stock stock.worth ";
-
     /** Every package, and the packages of ours that it may use beside itself. */
     private static final Map<String, String> MAY_USE = Map.ofEntries(
             Map.entry("finding", "measure"),
             Map.entry("measure", ""),
-            Map.entry("catalogue", "finding measure"),
+            Map.entry("catalogue", "measure"),
             Map.entry("demand", "catalogue finding measure"),
             Map.entry("demand.calibration", "catalogue demand finding measure"),
             Map.entry("stock", "catalogue finding measure"),
-            Map.entry("stock.worth", "catalogue finding measure stock"),
-            Map.entry("packing", FACTS + "packing.proof"),
+            Map.entry("stock.worth", "measure stock"),
+            Map.entry("packing", "catalogue demand measure packing.proof stock"),
             Map.entry("packing.proof", ""),
             Map.entry("packing.linear", ""),
             Map.entry("packing.effort", "packing.linear"),
             Map.entry("packing.patterns", "packing.effort packing.linear packing.patterns.knapsack"),
-            Map.entry("packing.patterns.knapsack", "packing.effort packing.linear"),
-            Map.entry("packing.loads", FACTS + "packing packing.effort packing.linear packing.proof"),
-            Map.entry("packing.greedy", FACTS + "packing packing.bench"),
-            Map.entry("packing.bench", FACTS + "packing"),
-            Map.entry("packing.order", FACTS + "packing packing.bench"),
-            Map.entry("packing.explain", FACTS + "packing packing.bench"),
-            Map.entry("packing.check", FACTS + "packing packing.proof"),
-            Map.entry("packing.model", FACTS + "packing"),
-            Map.entry("packing.rules", FACTS + "packing packing.model"),
-            Map.entry("packing.search", FACTS + "packing packing.model packing.rules"),
+            Map.entry("packing.patterns.knapsack", "packing.effort"),
+            Map.entry(
+                    "packing.loads",
+                    "catalogue demand measure packing packing.effort packing.linear packing.proof stock"),
+            Map.entry("packing.greedy", "demand packing packing.bench"),
+            Map.entry("packing.bench", "demand measure packing stock"),
+            Map.entry("packing.order", "demand finding measure packing packing.bench stock"),
+            Map.entry("packing.explain", "catalogue demand finding measure packing packing.bench stock"),
+            Map.entry("packing.check", "catalogue demand finding measure packing packing.proof stock stock.worth"),
+            Map.entry("packing.model", "catalogue demand measure packing stock"),
+            Map.entry("packing.rules", "demand packing packing.model stock"),
+            Map.entry("packing.search", "finding measure packing packing.model packing.rules"),
             Map.entry(
                     "packing.strategy",
-                    FACTS + "packing packing.bench packing.check packing.greedy packing.loads packing.order "
-                            + "packing.patterns packing.search"),
-            Map.entry("day", FACTS + "packing"),
-            Map.entry("history", "demand finding measure"),
-            Map.entry("buying", FACTS + "history packing"),
-            Map.entry("quoting", FACTS + "history packing packing.order quoting.sharing"),
-            Map.entry("quoting.sharing", FACTS + "packing"),
+                    "catalogue demand finding measure packing packing.bench packing.check "
+                            + "packing.greedy packing.loads packing.order packing.patterns packing.search stock"),
+            Map.entry("day", "demand finding measure packing stock stock.worth"),
+            Map.entry("history", "demand measure"),
+            Map.entry("buying", "catalogue demand finding history measure packing stock stock.worth"),
+            Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
+            Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    FACTS + "buying day demand.calibration exchange.form history packing packing.explain packing.proof "
-                            + "quoting quoting.sharing"),
+                    "buying catalogue day demand demand.calibration exchange.form finding history "
+                            + "measure packing packing.explain packing.proof quoting quoting.sharing stock "
+                            + "stock.worth"),
             Map.entry("exchange.form", "finding measure"),
-            Map.entry("work", FACTS + "buying day exchange history packing packing.check"),
+            Map.entry(
+                    "work",
+                    "buying catalogue day demand exchange finding history measure packing "
+                            + "packing.check stock stock.worth"),
             Map.entry(
                     "work.plans",
-                    FACTS + "buying day exchange packing packing.check packing.explain packing.strategy quoting "
-                            + "work work.orders"),
-            Map.entry("work.orders", FACTS + "day exchange packing work"),
-            Map.entry("work.rack", FACTS + "day exchange packing work work.orders"),
+                    "buying catalogue day demand exchange finding measure packing packing.check "
+                            + "packing.explain packing.strategy quoting stock work work.orders"),
+            Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
+            Map.entry("work.rack", "catalogue day demand exchange finding measure packing stock work"),
             Map.entry(
                     "work.trade",
-                    FACTS + "buying day demand.calibration exchange history packing packing.strategy quoting "
-                            + "quoting.sharing work work.plans"),
+                    "buying catalogue day demand demand.calibration exchange finding history measure "
+                            + "packing packing.strategy quoting quoting.sharing stock stock.worth work "
+                            + "work.plans"),
             Map.entry("report.page", "finding"),
             Map.entry(
                     "report",
-                    FACTS + "buying day demand.calibration packing packing.explain quoting quoting.sharing "
-                            + "report.page"),
-            Map.entry("report.sheet", FACTS + "packing report report.page"),
+                    "buying catalogue day demand demand.calibration finding measure packing "
+                            + "packing.explain quoting quoting.sharing report.page stock stock.worth"),
+            Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "cli",
-                    FACTS + "buying day demand.calibration exchange packing packing.explain packing.strategy quoting "
-                            + "report report.page report.sheet store work work.orders work.plans work.rack work.trade"));
+                    "buying catalogue day demand demand.calibration exchange finding measure packing "
+                            + "packing.strategy quoting report report.page report.sheet stock store work "
+                            + "work.orders work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"
@@ -131,6 +137,32 @@ final class ArchitectureTest {
                 .sorted()
                 .map(name ->
                         DynamicTest.dynamicTest(name, () -> dependencies(name).check(PROGRAM)));
+    }
+
+    /** An arrow that nobody uses any more would be there for whoever should not use it. */
+    @TestFactory
+    Stream<DynamicTest> everyPackage_usesAllThatItMay() {
+        return MAY_USE.keySet().stream()
+                .sorted()
+                .map(name -> DynamicTest.dynamicTest(
+                        name, () -> assertEquals(String.join(" ", mayUse(name)), String.join(" ", uses(name)))));
+    }
+
+    private static Set<String> mayUse(String name) {
+        return Stream.of(requireNonNull(MAY_USE.get(name)).split(" "))
+                .filter(other -> !other.isEmpty())
+                .collect(toCollection(TreeSet::new));
+    }
+
+    private static Set<String> uses(String name) {
+        return PROGRAM.stream()
+                .filter(type -> type.getPackageName().equals("bitterend." + name))
+                .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
+                .map(dependency ->
+                        dependency.getTargetClass().getBaseComponentType().getPackageName())
+                .filter(other -> other.startsWith("bitterend.") && !other.equals("bitterend." + name))
+                .map(other -> other.substring("bitterend.".length()))
+                .collect(toCollection(TreeSet::new));
     }
 
     @Test
