@@ -1,4 +1,4 @@
-/** A plan meets the ledger: posting what was cut, spoiled work, planning again at noon, tracing a piece. */
+/** A plan meets the ledger: posting what was cut, spoiled work, planning again in the middle of a day, tracing a piece. */
 @NullMarked
 package bitterend.day;
 

@@ -124,7 +124,8 @@ final class SpliceCardTest {
                 .out()
                 .replaceAll("\\s+", " ");
         assertTrue(inches.contains("finished length 167 5/16 4.25 m as ordered, bearing"), inches);
-        assertTrue(inches.contains("end A: tail 28 3/8 90 diameters of 8 mm (5/16 "), inches);
+        assertTrue(inches.contains("end A: tail 28 3/8 90 diameters of 8 mm "), inches);
+        assertTrue(inches.contains(" (5/16 in)"), inches);
         assertTrue(inches.contains("end B: tail 30 30 in as ordered"), inches);
         String metric = Run.of("lengths", shop.toString(), "1/1").out().replaceAll("\\s+", " ");
         assertTrue(metric.contains("end B: tail 762 30 in as ordered"), metric);
