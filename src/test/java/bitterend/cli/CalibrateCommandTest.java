@@ -37,6 +37,14 @@ final class CalibrateCommandTest {
     }
 
     @Test
+    void calibrateInInches_isTheSamePage() {
+        Run run = Run.of("calibrate", shop.toString(), "--units", "imperial");
+        assertEquals(0, run.code(), run.err());
+        Golden.check("cli/calibrate-imperial.txt", run.out());
+        run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
     void calibrateAsJson_isForPrograms() {
         Run run = Run.of("calibrate", shop.toString(), "--json");
         assertTrue(run.out().contains("\"format\": \"bitterend/calibration/1\""), run.out());
