@@ -62,7 +62,7 @@ public final class Cautions {
 
     private static String sentence(Finding leftOut) {
         String words = leftOut.toString();
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + (words.endsWith("?") ? "" : ".");
     }
 
     /** What was found, what to do about it, and where it stands; alike ones together. */

@@ -54,6 +54,16 @@ final class LeftOutTest {
         assertInOrder(page, "<b>No card:</b> Left out: orders.csv, row ", "T14", "<section");
     }
 
+    /** A question at the end of what is left out stands for its full stop. */
+    @Test
+    void guessAtTheEnd_hasNoStopBehindIt() throws IOException {
+        edit("orders.csv", "1003,1,Hollow Quay,LA14", "1003,1,Hollow Quay,LA15");
+        assertTrue(run("plan", "--effort", "reproducible")
+                .out()
+                .replaceAll("\\s+", " ")
+                .contains("did you mean LA14? "));
+    }
+
     @Test
     void lengths_endAsAPlanDoes_andSayWhyALineHasNone() throws IOException {
         edit("thimbles.json", "150 mm", "150");
