@@ -82,7 +82,7 @@ public record TakeUpFit(
                                 measured + "; from the mean to the upper 95 % prediction limit of one splice"),
                 What.MARGIN_OF_TWO,
                         fixed(
-                                Length.max(Length.ZERO, upperOfTwo()).fine().minus(takeUp),
+                                upperOfTwo().fine().minus(takeUp),
                                 measured + "; half of that from two means to the upper 95 % prediction limit of two"
                                         + " splices"),
                 What.TAKE_UP_SPREAD,

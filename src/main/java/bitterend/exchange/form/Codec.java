@@ -58,11 +58,6 @@ public record Codec<V>(Function<V, Object> out, Reading<V> in, V placeholder) {
         return new Codec<>(word::apply, Readings.word(constants, word), constants[0]);
     }
 
-    /** The same, read in another way. */
-    public Codec<V> read(Reading<V> other) {
-        return new Codec<>(out, other, placeholder);
-    }
-
     /** The same with something else in place of what cannot be read. */
     public Codec<V> orElse(V other) {
         return new Codec<>(out, in, other);

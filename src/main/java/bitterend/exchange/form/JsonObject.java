@@ -3,6 +3,7 @@ package bitterend.exchange.form;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -53,11 +54,8 @@ public final class JsonObject {
     /** The objects of a list inside this one; none where there is no list. */
     public List<JsonObject> objects(String name) {
         List<JsonObject> objects = new ArrayList<>();
-        JsonNode list = member(name);
-        if (!list.isMissingNode() && !list.isArray()) {
-            fields.error(name, "a list, in [ and ]");
-        }
-        for (int i = 0; i < list.size() && list.isArray(); i++) {
+        JsonNode list = list(name);
+        for (int i = 0; i < list.size(); i++) {
             String inner = pointer + "/" + escaped(name) + "/" + i;
             if (list.get(i).isObject()) {
                 objects.add(new JsonObject(file, inner, list.get(i), findings, document));
@@ -71,11 +69,8 @@ public final class JsonObject {
     /** The texts of a list inside this one. */
     public List<String> texts(String name) {
         List<String> texts = new ArrayList<>();
-        JsonNode list = member(name);
-        if (!list.isMissingNode() && !list.isArray()) {
-            fields.error(name, "a list, in [ and ]");
-        }
-        for (int i = 0; i < list.size() && list.isArray(); i++) {
+        JsonNode list = list(name);
+        for (int i = 0; i < list.size(); i++) {
             if (list.get(i).isValueNode()) {
                 texts.add(list.get(i).asText().strip());
             } else {
@@ -83,6 +78,15 @@ public final class JsonObject {
             }
         }
         return texts;
+    }
+
+    /** A list inside this one, told where something else stands there; an empty one where there is none. */
+    private JsonNode list(String name) {
+        JsonNode list = member(name);
+        if (!list.isMissingNode() && !list.isArray()) {
+            fields.error(name, "a list, in [ and ]");
+        }
+        return list.isArray() ? list : MissingNode.getInstance();
     }
 
     private JsonNode member(String name) {
