@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 
 /** Fills the rows of order lines from the standard products they name. */
 final class OrderRows {
@@ -56,60 +55,39 @@ final class OrderRows {
     }
 
     private static List<OrderRow> filled(Fields row, Product product) {
-        Map<String, String> values = values(row, product);
-        Map<String, String> line = filled(product.line(), values);
+        ProductSetting setting = new ProductSetting(row, product);
+        Map<String, String> line = setting.filled("", product.line());
         List<OrderRow> rows = new ArrayList<>();
         List<String> inherited = line.entrySet().stream()
-                .filter(entry -> row.text(entry.getKey()).isEmpty())
-                .map(entry -> entry.getKey() + " " + entry.getValue())
+                .map(entry -> entry.getKey() + " " + entry.getValue() + ordered(entry.getKey(), row))
                 .toList();
-        rows.add(new OrderRow(row.over(line), new Membership("", product.hardware(), inherited)));
-        product.parts().forEach((part, columns) -> {
-            Map<String, String> texts = filled(columns, values);
-            List<String> taken = texts.entrySet().stream()
-                    .map(entry -> entry.getKey() + " " + entry.getValue())
-                    .toList();
-            rows.add(new OrderRow(row.only(SHARED, texts), new Membership(part, List.of(), taken)));
-        });
+        Fields main = row.over(line);
+        if (product.worksOnTheLength() && line.containsKey("length")) {
+            main = main.with("length", line.get("length"));
+        }
+        Fields shared = main;
+        rows.add(new OrderRow(main, new Membership("", setting.hardware(), inherited)));
+        if (setting.isWhole()) {
+            product.parts().forEach((part, columns) -> {
+                Map<String, String> texts = setting.filled(part, columns);
+                List<String> taken = texts.entrySet().stream()
+                        .map(entry -> entry.getKey() + " " + entry.getValue())
+                        .toList();
+                rows.add(new OrderRow(shared.only(SHARED, own(texts)), new Membership(part, List.of(), taken)));
+            });
+        }
         return rows;
     }
 
-    /** Parameters as the line sets them in {@code with}, {@code eye = 300 mm; pin = 40 mm}, or as is usual. */
-    private static Map<String, String> values(Fields row, Product product) {
-        Map<String, String> values = new LinkedHashMap<>(product.parameters());
-        for (String setting : row.text("with").orElse("").split(";")) {
-            String[] sides = setting.split("=", 2);
-            String name = sides[0].strip();
-            if (setting.isBlank()) {
-                continue;
-            }
-            if (sides.length < 2 || !product.parameters().containsKey(name)) {
-                row.error(
-                        "with",
-                        "parameters of the product such as eye = 300 mm; it has: "
-                                + String.join(", ", product.parameters().keySet()));
-                continue;
-            }
-            values.put(name, sides[1].strip());
-        }
-        values.forEach((name, value) -> {
-            if (value.isEmpty()) {
-                row.error("with", "a value for " + name + ", such as " + name + " = 300 mm");
-            }
-        });
-        values.put("length", row.text("length").orElse(product.line().getOrDefault("length", "")));
-        values.put("legs", row.text("legs").orElse(product.line().getOrDefault("legs", "1")));
-        return values;
+    /** What the row itself says of a column that the product works on. */
+    private static String ordered(String column, Fields row) {
+        return row.text(column).map(text -> ", of the " + text + " ordered").orElse("");
     }
 
-    private static Map<String, String> filled(Map<String, String> templates, Map<String, String> values) {
-        Map<String, String> filled = new LinkedHashMap<>();
-        templates.forEach((column, template) -> {
-            Matcher names = ProductsJson.PLACEHOLDER.matcher(template);
-            filled.put(
-                    column,
-                    names.replaceAll(found -> Matcher.quoteReplacement(values.getOrDefault(found.group(1), ""))));
-        });
-        return filled;
+    /** What a part says for itself; "none" is a certificate that it needs not have though its line does. */
+    private static Map<String, String> own(Map<String, String> texts) {
+        Map<String, String> own = new LinkedHashMap<>(texts);
+        own.computeIfPresent("certificate", (column, text) -> text.equals("none") ? "" : text);
+        return own;
     }
 }

@@ -1,29 +1,30 @@
 package bitterend.exchange;
 
-import bitterend.demand.EndWork;
 import bitterend.demand.PieceId;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Parsed;
+import bitterend.measure.formula.Kind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.TreeMap;
 
 /** Reads {@code assemblies.json}, the standard products an order line may name. */
 final class ProductsJson {
     static final String NAME = "assemblies.json";
     private static final String FORMAT = "bitterend/assemblies/1";
-    static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)\\}");
-    private static final Set<String> OF_THE_LINE = Set.of("length", "legs");
+    /** How many of a part an assembly takes. */
+    static final Reading<Integer> COUNT = Readings.whole(1, 1000);
+
+    private static final Reading<Kind> KIND = Readings.word(Kind.values(), Codec::word);
 
     /** Columns that a product may fill for its parts. */
     static final List<String> PART_COLUMNS = List.of(
@@ -46,7 +47,9 @@ final class ProductsJson {
             "marks",
             "use",
             "certificate",
-            "code");
+            "own rope",
+            "code",
+            "note");
 
     private final Findings findings;
 
@@ -72,17 +75,13 @@ final class ProductsJson {
 
     private static Product product(String id, JsonObject entry) {
         entry.mayHave("name", "note");
-        Map<String, String> parameters = new LinkedHashMap<>();
-        JsonObject stated = entry.object("parameters");
-        for (String name : stated.names()) {
-            parameters.put(name, stated.fields().text(name).orElse(""));
-        }
-        Set<String> known = new TreeSet<>(parameters.keySet());
-        known.addAll(OF_THE_LINE);
-        Map<String, Map<String, String>> parts = new LinkedHashMap<>();
+        List<Product.Parameter> parameters = parameters(entry.object("parameters"));
+        Map<String, Kind> names = new TreeMap<>(Product.OF_THE_LINE);
+        parameters.forEach(each -> names.put(each.name(), each.kind()));
+        Map<String, Map<String, Template>> parts = new LinkedHashMap<>();
         for (JsonObject part : entry.objects("parts")) {
             String name = part.fields().require("part", ProductsJson::partName, "");
-            Map<String, String> columns = texts(part, known);
+            Map<String, Template> columns = texts(part, names);
             if (!name.isEmpty() && parts.put(name, columns) != null) {
                 part.fields().error("part", "a name that no other part of the product has");
             }
@@ -90,7 +89,26 @@ final class ProductsJson {
                 part.fields().require(required, Readings::text, "?");
             }
         }
-        return new Product(id, parameters, texts(entry.object("line"), known), parts, hardware(entry));
+        return new Product(id, parameters, line(entry.object("line"), names), parts, hardware(entry, names));
+    }
+
+    private static List<Product.Parameter> parameters(JsonObject stated) {
+        List<Product.Parameter> parameters = new ArrayList<>();
+        for (String name : stated.names()) {
+            JsonObject stating = stated.isObject(name) ? stated.object(name) : stated;
+            String usual = stated.isObject(name)
+                    ? stating.fields().text("usual").orElse("")
+                    : stated.fields().text(name).orElse("");
+            Kind kind = stated.isObject(name) ? stating.fields().require("is", KIND, Kind.TEXT) : Kind.of(usual);
+            if (Product.OF_THE_LINE.containsKey(name)) {
+                stated.fields().error(name, "another name: length and legs are those of the order line");
+            }
+            if (kind != Kind.TEXT && !usual.isEmpty() && kind != Kind.of(usual)) {
+                stating.fields().error("usual", kind.words() + ", as it says of itself");
+            }
+            parameters.add(new Product.Parameter(name, kind, usual));
+        }
+        return parameters;
     }
 
     /** What tells the pieces of a part from those of the other parts and from the legs. */
@@ -101,29 +119,40 @@ final class ProductsJson {
                         + " and does not end in a number behind a hyphen, as the id of a leg does");
     }
 
-    /** The texts of the columns; every placeholder must be a parameter. */
-    private static Map<String, String> texts(JsonObject row, Set<String> known) {
-        Map<String, String> texts = new LinkedHashMap<>();
+    /** The texts of the main part. Its legs rest on parameters alone; its length may work on the one that is ordered. */
+    private static Map<String, Template> line(JsonObject row, Map<String, Kind> names) {
+        Map<String, Template> texts = texts(row, names);
+        Map<String, Kind> parameters = new TreeMap<>(names);
+        parameters.keySet().removeAll(Product.OF_THE_LINE.keySet());
+        template(row, "legs", parameters, "");
+        return texts;
+    }
+
+    /** The texts of the columns; what stands in curly brackets must be a name or a formula. */
+    private static Map<String, Template> texts(JsonObject row, Map<String, Kind> names) {
+        Map<String, Template> texts = new LinkedHashMap<>();
         for (String column : PART_COLUMNS) {
-            row.fields().text(column).ifPresent(text -> {
-                texts.put(column, text);
-                Matcher names = PLACEHOLDER.matcher(text);
-                while (names.find()) {
-                    if (!known.contains(names.group(1))) {
-                        row.fields().error(column, "names of parameters only: " + String.join(", ", known));
-                    }
-                }
-            });
+            if (row.fields().text(column).isPresent()) {
+                texts.put(column, template(row, column, names, ""));
+            }
         }
         return texts;
     }
 
-    private static List<EndWork.Picked> hardware(JsonObject entry) {
-        List<EndWork.Picked> hardware = new ArrayList<>();
+    private static Template template(JsonObject row, String column, Map<String, Kind> names, String blank) {
+        Template nothing = new Template(blank, Map.of());
+        return row.fields().optional(column, text -> Template.parse(text, names), nothing);
+    }
+
+    private static List<Product.Hardware> hardware(JsonObject entry, Map<String, Kind> names) {
+        List<Product.Hardware> hardware = new ArrayList<>();
         for (JsonObject item : entry.objects("hardware")) {
-            hardware.add(new EndWork.Picked(
-                    item.fields().require("item", Readings::text, "?"),
-                    item.fields().optional("count", Readings.whole(1, 1000), 1)));
+            item.fields().require("item", Readings::text, "?");
+            Template count = template(item, "count", names, "1");
+            if (!count.text().contains("{")) {
+                item.fields().optional("count", COUNT, 1);
+            }
+            hardware.add(new Product.Hardware(template(item, "item", names, "?"), count));
         }
         return hardware;
     }

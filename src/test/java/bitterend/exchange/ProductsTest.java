@@ -117,6 +117,76 @@ final class ProductsTest {
                 picks.items());
     }
 
+    /**
+     * A line of 18 m over all with a tail of another rope spliced to it: by hand the line is 18 - 2.5 = 15.5 m, the
+     * tail 2.5 m, the sleeve twice the 300 mm eye and 150 mm more, brought up to 50 mm: 750 mm; and two links for each of
+     * three legs.
+     */
+    @Test
+    void parts_computeTheirLengths() throws IOException {
+        aLineWithATail();
+        Shop shop = shop("7,1,tailed,,18 m,3,,1");
+        List<OrderLine> parts = shop.orderLines("7", "1");
+        assertEquals(List.of("15.5 m", "750 mm", "2.5 m"), lengths(parts));
+        assertEquals(
+                15_500, parts.get(0).assembly().make().finished().roundedUp().mm());
+        assertEquals(
+                List.of(new Picked("link", 6)),
+                parts.get(0).assembly().membership().hardware());
+        assertEquals(
+                List.of("31 ft 6 in", "750 mm", "96 1/4 in"),
+                lengths(shop("7,1,tailed,tail = 96 1/4 in,39 ft 6 1/4 in,3,,1").orderLines("7", "1")));
+    }
+
+    /** A tail need not have the paper that the line has, nor its use; what it does not say it shares. */
+    @Test
+    void part_hasItsOwnUseCertificateAndMatch() throws IOException {
+        aLineWithATail();
+        List<OrderLine> parts = shop("7,1,tailed,,18 m,3,,1").orderLines("7", "1");
+        assertEquals(
+                List.of("LIFTING 3.1 ONE_LOT", "GENERAL  NONE", "LIFTING 3.1 ONE_REEL"),
+                parts.stream()
+                        .map(each -> each.assembly().terms())
+                        .map(terms -> terms.use() + " " + terms.certificate() + " "
+                                + terms.matching().bond())
+                        .toList());
+    }
+
+    /** What cannot be worked out is told at the order line, and the line is left out. */
+    @Test
+    void lineShorterThanItsTail_isToldAndLeftOut() throws IOException {
+        aLineWithATail();
+        List<Finding> findings = read("7,1,tailed,,2 m,3,,1").findings();
+        assertEquals(
+                List.of("orders.csv row 2 length: nothing below zero; this is less by 500 mm, in {length - tail} with"
+                        + " length 2 m, tail 2.5 m, of product tailed"),
+                findings.stream()
+                        .filter(each -> each.severity() != Severity.WARNING)
+                        .map(each -> each.file() + " " + each.place() + " " + each.field() + ": " + each.expected())
+                        .toList());
+    }
+
+    private void aLineWithATail() throws IOException {
+        write(
+                "assemblies.json",
+                """
+                {'format': 'bitterend/assemblies/1', 'products': [
+                  {'id': 'tailed', 'parameters': {'tail': '2.5 m', 'eye': {'is': 'length', 'usual': '300 mm'}},
+                   'line': {'rope': 'DB16', 'length': '{length - tail}', 'end b': 'double-braid-eye length {eye}',
+                            'use': 'lifting', 'certificate': '3.1', 'match': 'lot'},
+                   'parts': [{'part': 'tail', 'rope': 'SLEEVE', 'length': '{tail}', 'legs': '{legs}', 'match': 'reel'},
+                             {'part': 'sleeve', 'rope': 'SLEEVE', 'length': '{roundUp(2 * eye + 150 mm, 50 mm)}',
+                              'certificate': 'none', 'use': 'general'}],
+                   'hardware': [{'item': 'link', 'count': '{2 * legs}'}]}]}
+                """);
+    }
+
+    private static List<String> lengths(List<OrderLine> parts) {
+        return parts.stream()
+                .map(each -> each.assembly().make().finished().text())
+                .toList();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -127,6 +197,7 @@ final class ProductsTest {
                 "7,1,bridle,pin = 60 mm; size = 3,4.5 m,,,1 | with",
                 "7,1,,pin = 60 mm,4.5 m,,,1 | with",
                 "7,1,bridle,pin = soft,4.5 m,,,1 | end a",
+                "7,1,bridle,pin = 60 mm,,,,1 | length",
             })
     void badLine_isToldAtItsColumn(String row, String column) throws IOException {
         List<Finding> findings = read(row).findings();
@@ -144,6 +215,14 @@ final class ProductsTest {
             strings = {
                 "{'id': 'x', 'line': {'rope': '{rope}'}}",
                 "{'id': 'x', 'line': {'order': '7'}}",
+                "{'id': 'x', 'line': {'legs': '{legs + 1}'}}",
+                "{'id': 'x', 'line': {'spare': '{length - 2}'}}",
+                "{'id': 'x', 'line': {'spare': '{length'}}",
+                "{'id': 'x', 'parameters': {'eye': ''}, 'line': {'spare': '{2 * eye}'}}",
+                "{'id': 'x', 'parameters': {'eye': {'is': 'length', 'usual': '4'}}}",
+                "{'id': 'x', 'parameters': {'eye': {'is': 'size'}}}",
+                "{'id': 'x', 'parameters': {'length': '2 m'}}",
+                "{'id': 'x', 'hardware': [{'item': 'link', 'count': '{2 * leg}'}]}",
                 "{'id': 'x', 'parts': [{'part': 'a', 'rope': 'DB16'}]}",
                 "{'id': 'x', 'parts': [{'part': 'a b', 'rope': 'DB16', 'length': '1 m'}]}",
                 "{'id': 'x', 'parts': [{'part': 'a', 'rope': 'DB16', 'length': '1 m'}, {'part': 'a', 'rope': 'DB16', 'length': '1 m'}]}",

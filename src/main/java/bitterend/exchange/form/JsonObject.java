@@ -42,6 +42,12 @@ public final class JsonObject {
         return node.hasNonNull(name);
     }
 
+    /** Whether the member of this name is an object, where a plain text would do as well. */
+    public boolean isObject(String name) {
+        asked.name(name);
+        return node.path(name).isObject();
+    }
+
     /** An object inside this one; an empty one where there is none. */
     public JsonObject object(String name) {
         JsonNode inner = member(name);
