@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param codes what the codes of the regions ask of slings
  * @param thimbles linings for eyes
  * @param fittings metal ends
+ * @param hardware what hangs on eyes and fittings
  */
 public record SpliceBook(
         FidTable fids,
@@ -29,7 +30,8 @@ public record SpliceBook(
         BenchRules bench,
         Codes codes,
         List<Thimble> thimbles,
-        List<Fitting> fittings) {
+        List<Fitting> fittings,
+        List<Hardware> hardware) {
     public SpliceBook {
         layTurns = Map.copyOf(layTurns);
         terminations = List.copyOf(terminations);
@@ -37,27 +39,60 @@ public record SpliceBook(
         clearRope = List.copyOf(clearRope);
         thimbles = List.copyOf(thimbles);
         fittings = List.copyOf(fittings);
+        hardware = List.copyOf(hardware);
+    }
+
+    /** Without hardware. */
+    public SpliceBook(
+            FidTable fids,
+            Map<Construction, Ratio> layTurns,
+            List<Termination> terminations,
+            List<Preparation> preparations,
+            List<ClearRope> clearRope,
+            BenchRules bench,
+            Codes codes,
+            List<Thimble> thimbles,
+            List<Fitting> fittings) {
+        this(fids, layTurns, terminations, preparations, clearRope, bench, codes, thimbles, fittings, List.of());
     }
 
     /** The same with these thimbles and fittings. */
     public SpliceBook withHardware(List<Thimble> linings, List<Fitting> metalEnds) {
-        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, codes, linings, metalEnds);
+        return new SpliceBook(
+                fids, layTurns, terminations, preparations, clearRope, bench, codes, linings, metalEnds, hardware);
+    }
+
+    /** The same with this to hang on eyes and fittings. */
+    public SpliceBook hanging(List<Hardware> hung) {
+        return new SpliceBook(
+                fids, layTurns, terminations, preparations, clearRope, bench, codes, thimbles, fittings, hung);
     }
 
     /** The same under these codes. */
     public SpliceBook with(Codes other) {
-        return new SpliceBook(fids, layTurns, terminations, preparations, clearRope, bench, other, thimbles, fittings);
+        return new SpliceBook(
+                fids, layTurns, terminations, preparations, clearRope, bench, other, thimbles, fittings, hardware);
     }
 
     /** The same on a bench that measures with these tools. */
     public SpliceBook on(BenchTools tools) {
         return new SpliceBook(
-                fids.on(tools), layTurns, terminations, preparations, clearRope, bench, codes, thimbles, fittings);
+                fids.on(tools),
+                layTurns,
+                terminations,
+                preparations,
+                clearRope,
+                bench,
+                codes,
+                thimbles,
+                fittings,
+                hardware);
     }
 
     /** The same with these terminations. */
     public SpliceBook withTerminations(List<Termination> rows) {
-        return new SpliceBook(fids, layTurns, rows, preparations, clearRope, bench, codes, thimbles, fittings);
+        return new SpliceBook(
+                fids, layTurns, rows, preparations, clearRope, bench, codes, thimbles, fittings, hardware);
     }
 
     /**
@@ -89,6 +124,10 @@ public record SpliceBook(
 
     public Optional<Fitting> findFitting(String id) {
         return fittings.stream().filter(fitting -> fitting.id().equals(id)).findFirst();
+    }
+
+    public Optional<Hardware> findHardware(String id) {
+        return hardware.stream().filter(each -> each.id().equals(id)).findFirst();
     }
 
     /** What is done to a rope before it is cut. */

@@ -42,10 +42,11 @@ final class CardMaker {
 
     private Outcome ordered() {
         FineLength length = leg.make().finished().exact();
+        FineLength stated = leg.make().asked().finished().of(length);
         return new Outcome(
                 length,
                 between().and(conditions()),
-                leg.make().asked().finished().of(length));
+                stated.isPositive() ? stated.plus(leg.hardwareTolerance()) : stated);
     }
 
     /** The points that the order measures between. */
@@ -75,8 +76,8 @@ final class CardMaker {
     private Map<How, Outcome> fresh() {
         Map<How, Outcome> fresh = new EnumMap<>(How.class);
         fresh.put(How.SLACK, floor());
-        FineLength slack = measuring.slack(leg.make().finished().exact());
-        Sentence points = between();
+        FineLength slack = measuring.slack(leg.betweenEnds());
+        Sentence points = measuring.points().equals(Measuring.Points.NONE) ? between() : standing.betweenEnds();
         if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
             fresh.put(How.PINS, new Outcome(slack, points.and(", slack and dry"), tolerance()));
         }

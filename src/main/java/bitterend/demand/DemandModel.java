@@ -65,7 +65,9 @@ public final class DemandModel {
     public TakeUp takeUp(Assembly assembly, FineLength cut) {
         Problems problems = new Problems(assembly.origin());
         Optional<Leg> leg = made(assembly, assembly.ropes().get(0), "rope", problems);
-        if (leg.isEmpty() || !feasibility.reachesRoundMeasuringPins(leg.get(), problems)) {
+        if (leg.isEmpty()
+                || !feasibility.knowsItsPoints(leg.get(), problems)
+                || !feasibility.reachesRoundMeasuringPins(leg.get(), problems)) {
             return TakeUp.unknown(problems.findings());
         }
         return new TakeUpReader().read(leg.get(), cut, problems);
@@ -99,7 +101,7 @@ public final class DemandModel {
         return Optional.of(new Leg(
                 rope.get(),
                 assembly.make(),
-                known(endA.get(), endB.get()),
+                new MeasuredPoints(measuring.points()).over(known(endA.get(), endB.get())),
                 catalogue.splices().bench().findCounter(rope.get()).stream().toList()));
     }
 
@@ -134,6 +136,7 @@ public final class DemandModel {
         List<Sentence> words = new ArrayList<>();
         inherited(assembly).forEach(taken -> words.add(Sentence.of(taken)));
         words.addAll(notes.of(leg));
+        words.addAll(new HardwareNotes(leg, assembly.ordered().legs()).all());
         if (leg.rings() > 1) {
             words.add(Sentence.of("a piece holds the strands of " + leg.rings() + " rings: "
                     + PieceMaker.ids(assembly, leg.rings()).size()

@@ -24,11 +24,13 @@ final class EndMaker {
     private final Catalogue catalogue;
     private final SpliceBook splices;
     private final EyeShaper eyes;
+    private final HardwareMaker hardware;
 
     EndMaker(Catalogue catalogue) {
         this.catalogue = catalogue;
         this.splices = catalogue.splices();
         this.eyes = new EyeShaper(splices);
+        this.hardware = new HardwareMaker(splices);
     }
 
     /** The end; empty, with an error told, when it cannot be made. {@code round} is what a ring measures round its inside. */
@@ -57,9 +59,11 @@ final class EndMaker {
         }
         Optional<FineLength> pinToBore = pinToBore(spec, rope, end, problems);
         Optional<EyeShape> eye = eyes.shape(spec, rope, end, problems);
+        Optional<List<HungHardware>> hung = hardware.hung(spec, termination, end, problems);
         Termination onRope = termination.on(rope);
-        return pinToBore.isPresent() && eye.isPresent()
-                ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), round), pinToBore.get()))
+        return pinToBore.isPresent() && eye.isPresent() && hung.isPresent()
+                ? Optional.of(made(spec, rope, end, onRope, ring(termination, eye.get(), round), pinToBore.get())
+                        .with(hung.get()))
                 : Optional.empty();
     }
 
@@ -110,7 +114,7 @@ final class EndMaker {
                 .withFitting(fittingLength(spec));
         Yardsticks withTail = bare.withTail(Tail.of(termination, spec.options()).length(bare));
         FineLength takeUp = termination.allowance(What.TAKE_UP).length(withTail);
-        return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp), false);
+        return new MadeEnd(end, spec, termination, eye, pinToBore, withTail.withTakeUp(takeUp), false, List.of());
     }
 
     /** Bore or basket of the fitting; where only its depth is stated that, which is longer. */

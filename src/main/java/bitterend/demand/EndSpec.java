@@ -4,6 +4,7 @@ import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Term;
 import bitterend.measure.FineLength;
+import java.util.List;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +20,7 @@ import java.util.regex.Pattern;
  * bury-eye ratio 5 pin 300 mm
  * three-strand-eye length 250 mm tucks 5 tapered
  * bury-eye length 300 mm tail 90 diameters
+ * bury-eye thimble T12 with SB12 + TB8 half open
  * swaged fork-12
  * swaged bore 45 mm
  * short-splice to M24
@@ -33,7 +35,7 @@ import java.util.regex.Pattern;
  *     nobody wrote
  */
 public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options, String words) {
-    private static final Pattern TAIL = Pattern.compile(" tail (.+?)(?= tucks | tapered| to |$)");
+    private static final Pattern TAIL = Pattern.compile(" tail (.+?)(?= tucks | tapered| to | with |$)");
 
     /** An end that nobody wrote. */
     public EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Options options) {
@@ -65,9 +67,21 @@ public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Opti
      * @param acceptedBy who accepted a throat angle that is too wide; empty when nobody did
      * @param joinedTo id of the rope a join takes this end to; empty for the same rope
      * @param tail a tail longer than usual; nothing for the usual one
+     * @param hardware what hangs on it, from the rope outwards
      */
-    public record Options(int tucks, boolean tapered, String acceptedBy, String joinedTo, Allowance tail) {
+    public record Options(
+            int tucks,
+            boolean tapered,
+            String acceptedBy,
+            String joinedTo,
+            Allowance tail,
+            List<HardwareSpec> hardware) {
         public static final Options NONE = new Options(0, false, "", "");
+
+        /** Without hardware. */
+        public Options(int tucks, boolean tapered, String acceptedBy, String joinedTo, Allowance tail) {
+            this(tucks, tapered, acceptedBy, joinedTo, tail, List.of());
+        }
 
         /** With the usual tail. */
         public Options(int tucks, boolean tapered, String acceptedBy, String joinedTo) {
@@ -75,6 +89,7 @@ public record EndSpec(String termination, EyeSpec eye, FittingSpec fitting, Opti
         }
 
         public Options {
+            hardware = List.copyOf(hardware);
             if (tucks < 0) {
                 throw new IllegalArgumentException("tucks cannot be negative: " + tucks);
             }

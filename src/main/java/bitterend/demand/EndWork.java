@@ -12,9 +12,10 @@ import java.util.List;
  * @param termination id of the termination
  * @param name its name, as printed
  * @param minutes labour for one such end; 0 when not known
- * @param parts what one such end uses up besides rope
+ * @param parts what one such end uses up besides rope, hardware that legs share apart
  * @param caution what to read before making it; empty for nothing
  * @param unchecked which of its numbers are from memory, a sentence; empty for none
+ * @param hardware what hangs on one such end, from the rope outwards
  */
 public record EndWork(
         String end,
@@ -23,9 +24,19 @@ public record EndWork(
         int minutes,
         List<Picked> parts,
         String caution,
-        String unchecked) {
+        String unchecked,
+        List<HungHardware> hardware) {
     public EndWork {
         parts = List.copyOf(parts);
+        hardware = List.copyOf(hardware);
+    }
+
+    /** Hardware that the legs of an assembly share, with its count for an assembly of so many. */
+    public List<Picked> shared(int legs) {
+        return hardware.stream()
+                .filter(each -> each.hardware().kind().isShared() && each.countFor(legs) > 0)
+                .map(each -> new Picked(each.picked().item(), each.countFor(legs)))
+                .toList();
     }
 
     /**

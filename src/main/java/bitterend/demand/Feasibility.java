@@ -27,6 +27,7 @@ final class Feasibility {
     void check(Leg leg, Assembly assembly, Problems problems) {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
+        new MeasuredPoints(leg.make().measuring().points()).check(leg, problems);
         new CodeCheck(splices.codes()).check(leg, assembly.terms(), problems);
         new EndSafety().check(leg, assembly.terms(), problems);
         leg.ends().forEach(end -> checkAngle(leg, end, use, problems));
@@ -105,6 +106,12 @@ final class Feasibility {
                 .roundedUp()
                 .fine();
         return Sentence.of("an eye of at least ").and(flat).and(" laid flat");
+    }
+
+    /** Whether an assembly that was measured over hardware has the points that it was measured between. */
+    boolean knowsItsPoints(Leg leg, Problems problems) {
+        Measuring.Points points = leg.make().measuring().points();
+        return points.equals(Measuring.Points.NONE) || new MeasuredPoints(points).check(leg, problems);
     }
 
     /** Whether every soft eye reaches round the pins the order measures on. */

@@ -38,6 +38,19 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         return new StandingPart(make.measuring(), ends);
     }
 
+    /** The finished length without the hardware that is measured in it: from bearing point to bearing point of the ends. */
+    FineLength betweenEnds() {
+        return make.finished().exact().minus(standingPart().hardware());
+    }
+
+    /** How far the hardware in the finished length may be off, all of it together. */
+    FineLength hardwareTolerance() {
+        return ends.stream()
+                .flatMap(end -> end.measured().stream())
+                .map(each -> each.hardware().tolerance())
+                .reduce(FineLength.ZERO, FineLength::plus);
+    }
+
     /** Every line down to the cut length, the rounding last. */
     List<Line> lines(FineLength sample) {
         List<Line> lines = new ArrayList<>(standingPart().lines(make.finished().exact()));

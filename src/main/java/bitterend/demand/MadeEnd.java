@@ -29,6 +29,7 @@ import java.util.List;
  * @param pinToBore of a fitting the centre of its pin to the bottom of its bore; zero without one
  * @param yardsticks what its allowances are counted in, tail included
  * @param twin whether the other end of the piece is made alike, so that what one takes up more the other may take up less
+ * @param hardware what hangs on it, from the rope outwards
  */
 record MadeEnd(
         String name,
@@ -37,16 +38,21 @@ record MadeEnd(
         EyeShape eye,
         FineLength pinToBore,
         Yardsticks yardsticks,
-        boolean twin) {
+        boolean twin,
+        List<HungHardware> hardware) {
     /** How the caution of a row begins that only sends to the rope's maker, as every page does. */
     static final String FOLLOW_THE_MAKER = "Follow the rope maker";
 
     private static final String STRETCHES = "In rope that stretches much the eye can open until the thimble tumbles out"
             + " (TB 55-1900-232-10 p. 2-52).";
 
+    MadeEnd {
+        hardware = List.copyOf(hardware);
+    }
+
     /** The same beside another that is made alike. */
     MadeEnd asTwin() {
-        return new MadeEnd(name, spec, termination, eye, pinToBore, yardsticks, true);
+        return new MadeEnd(name, spec, termination, eye, pinToBore, yardsticks, true, hardware);
     }
 
     FineLength length(What what) {
@@ -113,7 +119,39 @@ record MadeEnd(
         return hasEye() ? yardsticks.rope().asLength().plus(eye.crown()) : FineLength.ZERO;
     }
 
-    /** Parts of the row, and the thimble or fitting that the order names. */
+    /** The same with this hung on it. */
+    MadeEnd with(List<HungHardware> hung) {
+        return new MadeEnd(name, spec, termination, eye, pinToBore, yardsticks, twin, hung);
+    }
+
+    /** Hardware that the finished length is measured over, from the rope outwards. */
+    List<HungHardware> measured() {
+        return hardware.stream().filter(HungHardware::inLength).toList();
+    }
+
+    /** The point that a finished length runs to at this end. */
+    Sentence point() {
+        List<HungHardware> over = measured();
+        if (!over.isEmpty()) {
+            return Sentence.of(
+                    "inside of " + over.get(over.size() - 1).hardware().name());
+        }
+        if (hasEye()) {
+            return Sentence.of("bearing point of " + name);
+        }
+        return Sentence.of(pinToBore.isPositive() ? "pin of " + name : name);
+    }
+
+    /** The same measured over its hardware up to here: so many of it, from the rope outwards. */
+    MadeEnd measuredOver(int count) {
+        List<HungHardware> counted = new ArrayList<>();
+        for (HungHardware each : hardware) {
+            counted.add(each.measured(counted.size() < count));
+        }
+        return with(counted);
+    }
+
+    /** Parts of the row, the hardware of one leg, and the thimble or fitting that the order names. */
     private List<EndWork.Picked> picked(Termination.Work work) {
         List<EndWork.Picked> picked = new ArrayList<>();
         if (spec.eye() instanceof EyeSpec.OnThimble lined) {
@@ -131,6 +169,10 @@ record MadeEnd(
                     yardsticks.rope(),
                     yardsticks.counted().clips()));
         }
+        hardware.stream()
+                .filter(each -> !each.shared() && !each.hardware().kind().isShared())
+                .map(HungHardware::picked)
+                .forEach(picked::add);
         for (Part part : work.parts()) {
             int count = part.count().of(yardsticks.rope());
             if (count > 0) {
@@ -173,6 +215,7 @@ record MadeEnd(
                 work.minutes(),
                 picked(work),
                 caution(rope),
-                Unchecked.sentence(this, rope));
+                Unchecked.sentence(this, rope),
+                hardware);
     }
 }

@@ -15,8 +15,9 @@ import bitterend.measure.RatioText;
  * @param shrinkage how much the rope shrinks on first wetting, when the finished length is wanted after it; from 0, below 1
  * @param bedding how much longer the rope stays after its first loads, when the finished length is wanted after them; not
  *     negative
+ * @param points the named points that it runs between where hardware hangs on the ends; {@link Points#NONE} without
  */
-public record Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage, Ratio bedding) {
+public record Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage, Ratio bedding, Points points) {
     /** Bearing point to bearing point, slack and dry. */
     public static final Measuring USUAL = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO);
 
@@ -33,6 +34,11 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
         }
     }
 
+    /** Measured without hardware. */
+    public Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage, Ratio bedding) {
+        this(between, pin, extension, shrinkage, bedding, Points.NONE);
+    }
+
     /** Measured before bedding in, or on rope that does not bed in. */
     public Measuring(Between between, Diameter pin, Ratio extension, Ratio shrinkage) {
         this(between, pin, extension, shrinkage, Ratio.ZERO);
@@ -40,7 +46,7 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
 
     /** As an order states it: {@code outside}, {@code on pin 50 mm, extension 2 %}; never empty. */
     public String words() {
-        String points =
+        String lying =
                 switch (between) {
                     case BEARING_POINTS -> "pin to pin";
                     case FLAT -> "flat";
@@ -48,7 +54,10 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
                     case OUTSIDE -> "outside";
                     case CIRCUMFERENCE -> "circumference";
                 };
-        return points + share("extension", extension) + share("shrinkage", shrinkage) + share("bedding", bedding);
+        String said = points.equals(Points.NONE)
+                ? lying
+                : points.words() + (between == Between.BEARING_POINTS ? "" : ", " + lying);
+        return said + share("extension", extension) + share("shrinkage", shrinkage) + share("bedding", bedding);
     }
 
     private static String share(String name, Ratio share) {
@@ -66,6 +75,30 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
     FineLength round(FineLength stated) {
         FineLength slack = slack(stated);
         return between == Between.FLAT ? slack.times(2) : slack;
+    }
+
+    /**
+     * Named points, one of either end: the end itself, or the far bearing of a piece of hardware on it.
+     *
+     * @param a of end A: {@link #END}, {@link #OUTERMOST}, the id of hardware or the word for it; empty for none
+     * @param b of end B
+     */
+    public record Points(String a, String b) {
+        /** The order names no points. */
+        public static final Points NONE = new Points("", "");
+
+        /** The bearing point of the end itself, no hardware. */
+        public static final String END = "end";
+
+        /** The far bearing of the last piece of hardware, or the end where it has none. */
+        public static final String OUTERMOST = "over all";
+
+        /** From the outermost hardware of one end to that of the other. */
+        public static final Points OVER_ALL = new Points(OUTERMOST, OUTERMOST);
+
+        String words() {
+            return equals(OVER_ALL) ? OUTERMOST : a + " to " + b;
+        }
     }
 
     /** The points a finished length runs between. */

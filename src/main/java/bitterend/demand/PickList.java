@@ -20,10 +20,12 @@ public final class PickList {
 
     /** Adds what so many pieces of an order line ask for, and an assembly for each full count of its legs, begun ones too. */
     public void add(Assembly assembly, Demanded demanded, int pieces) {
+        int legs = assembly.ordered().legs();
+        int assemblies = -Math.floorDiv(-pieces, legs);
         for (EndWork end : demanded.work()) {
             end.parts().forEach(part -> add(part, pieces));
+            end.shared(legs).forEach(part -> add(part, assemblies));
         }
-        int assemblies = -Math.floorDiv(-pieces, assembly.ordered().legs());
         assembly.membership().hardware().forEach(part -> add(part, assemblies));
     }
 

@@ -49,7 +49,15 @@ final class StandingPart {
     List<Line> lines(FineLength finished) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("finished length", asMeasured(), finished, Provenance.ORDER));
-        FineLength slack = unstretched(finished, lines);
+        FineLength bare = finished.minus(hardware());
+        ends.forEach(end -> end.measured()
+                .forEach(each -> subtract(
+                        lines,
+                        end.name() + ": " + each.hardware().name(),
+                        each.length(),
+                        each.inside(),
+                        each.provenance())));
+        FineLength slack = unstretched(bare, lines);
         FineLength dry = beforeWetting(slack, lines);
         FineLength once = beforeBedding(dry, lines);
         if (isRing() && measuring.between() == Measuring.Between.FLAT) {
@@ -74,6 +82,14 @@ final class StandingPart {
                 end.throatToBearing(measuring),
                 end.eye().source()));
         return lines;
+    }
+
+    /** What of the finished length is hardware. */
+    FineLength hardware() {
+        return ends.stream()
+                .flatMap(end -> end.measured().stream())
+                .map(HungHardware::inside)
+                .reduce(FineLength.ZERO, FineLength::plus);
     }
 
     private FineLength unstretched(FineLength finished, List<Line> lines) {
@@ -126,6 +142,21 @@ final class StandingPart {
                             ? "working length of the ring, laid flat"
                             : "inside circumference of the ring");
         }
+        return measuring.points().equals(Measuring.Points.NONE) ? betweenEnds() : betweenPoints();
+    }
+
+    /** From one named point to the other, eyes as they are measured. */
+    private Sentence betweenPoints() {
+        Sentence points = ends.get(0).point().and(" to ").and(ends.get(1).point());
+        return switch (measuring.between()) {
+            case FLAT -> points.and(", eyes laid flat");
+            case ON_PINS -> points.and(", eyes on pins of ").and(measuring.pin().asLength());
+            default -> points;
+        };
+    }
+
+    /** As it is measured without hardware. */
+    Sentence betweenEnds() {
         return switch (measuring.between()) {
             case CIRCUMFERENCE -> Sentence.of("inside circumference");
             case BEARING_POINTS -> Sentence.of("bearing point to bearing point");

@@ -56,7 +56,12 @@ final class Watch {
                 .orElse("");
         FineLength finished = leg.make().finished().exact();
         tighter("tolerance", asked.finished(), finished, new Spread(spread, known), problems);
-        tighter("set tolerance", asked.set(), finished, new Spread(spread.times(2), known), problems);
+        tighter(
+                "set tolerance",
+                asked.set(),
+                finished,
+                new Spread(spread.plus(leg.hardwareTolerance()).times(2), known),
+                problems);
     }
 
     /** Half the width of the band of a take-up, and how it is known. */

@@ -3,6 +3,8 @@ package bitterend.exchange;
 import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
+import bitterend.demand.EndWork;
+import bitterend.demand.HungHardware;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
@@ -14,6 +16,7 @@ import bitterend.exchange.form.JsonTree;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
+import bitterend.measure.MassText;
 import bitterend.measure.Sentence;
 import bitterend.measure.Units;
 import java.nio.file.Path;
@@ -121,6 +124,11 @@ public final class AnswerJson {
                                 .map(derivation -> tree(derivation, units))
                                 .toList())
                 .with(
+                        "hardware",
+                        demanded.work().stream()
+                                .flatMap(end -> end.hardware().stream().map(each -> tree(end, each, ordered.legs())))
+                                .toList())
+                .with(
                         "layouts",
                         demanded.layouts().stream()
                                 .map(layout -> tree(layout, units))
@@ -130,6 +138,23 @@ public final class AnswerJson {
                         trees(demanded.findings().stream()
                                 .map(finding -> finding.in(units))
                                 .toList()));
+    }
+
+    /** A piece of hardware on every leg; {@code count} of it for one assembly. */
+    private static JsonTree tree(EndWork end, HungHardware hung, int legs) {
+        return new JsonTree()
+                .with("end", end.end())
+                .with("item", hung.picked().item())
+                .with("setting", hung.setting())
+                .with("inside", LengthText.exact(hung.inside()))
+                .with("tolerance", LengthText.exact(hung.hardware().tolerance()))
+                .with(
+                        "mass",
+                        hung.hardware().mass().grams() == 0
+                                ? ""
+                                : MassText.exact(hung.hardware().mass()))
+                .with("inLength", hung.inLength())
+                .with("count", hung.countFor(legs));
     }
 
     private static JsonTree tree(Piece piece) {

@@ -8,6 +8,7 @@ import bitterend.catalogue.Yardstick;
 import bitterend.demand.EndSpec;
 import bitterend.demand.EndSpec.FittingSpec;
 import bitterend.demand.EndSpec.Options;
+import bitterend.demand.HardwareSpec;
 import bitterend.exchange.form.Readings;
 import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
@@ -32,15 +33,27 @@ import java.util.regex.Pattern;
  * fork-12 | bore 45 mm                                                           the fitting, behind the termination
  * to M24                                                                         the rope a join goes to
  * tail 24 diameters | tucks 5 | tapered | accepted NAME                        options
+ * with SB12 + TB8 half open                                                      what hangs on it
  * </pre>
  */
 final class EndText {
     private static final Pattern KEY = Pattern.compile(
-            "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tail|tucks|tapered|to|accepted)(?= |$)");
+            "(?<= )(length|perimeter|diameter|ratio|thimble|pin|bore|tail|tucks|tapered|to|with|accepted)(?= |$)");
     private static final Pattern PART_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._#+/()-]{0,39}");
     private static final List<String> EYES = List.of("length", "perimeter", "diameter", "ratio", "thimble");
     private static final List<String> WRITTEN = List.of(
-            "length", "perimeter", "diameter", "ratio", "thimble", "pin", "bore", "tail", "tucks", "tapered", "to");
+            "length",
+            "perimeter",
+            "diameter",
+            "ratio",
+            "thimble",
+            "pin",
+            "bore",
+            "tail",
+            "tucks",
+            "tapered",
+            "to",
+            "with");
     private static final Set<String> LAST = Set.of("accepted");
     private static final String EXPECTED = "an end such as sealed, double-braid-eye perimeter 600 mm,"
             + " bury-eye length 300 mm pin 150 mm, bury-eye thimble T12 or swaged fork-12";
@@ -152,8 +165,11 @@ final class EndText {
         Parsed<String> joined = words.containsKey("to") ? value("to", words).then(Readings::id) : Parsed.of("");
         Parsed<Allowance> tail =
                 words.containsKey("tail") ? value("tail", words).then(EndText::tail) : Parsed.of(Allowance.NOTHING);
-        return tucks.then(count -> accepted.then(name -> joined.then(
-                rope -> tail.map(asked -> new Options(count, words.containsKey("tapered"), name, rope, asked)))));
+        Parsed<List<HardwareSpec>> hung =
+                words.containsKey("with") ? value("with", words).then(HardwareText::parse) : Parsed.of(List.of());
+        boolean tapered = words.containsKey("tapered");
+        return tucks.then(count -> accepted.then(name -> joined.then(rope ->
+                tail.then(asked -> hung.map(hardware -> new Options(count, tapered, name, rope, asked, hardware))))));
     }
 
     /** A length, or so many diameters or fids. */

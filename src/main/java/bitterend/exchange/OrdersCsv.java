@@ -16,8 +16,6 @@ import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
-import bitterend.measure.Diameter;
-import bitterend.measure.DiameterText;
 import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
@@ -30,19 +28,15 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Reads {@code orders.csv}: one row for each line of an order. */
 final class OrdersCsv {
     static final String NAME = "orders.csv";
     private static final int MOST_PIECES = 10_000;
-    private static final Pattern ON_PIN = Pattern.compile("on pins? (?<pin>.*)");
     private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
     private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
     private static final Reading<Integer> LEGS = Readings.whole(1, 100);
@@ -226,32 +220,14 @@ final class OrdersCsv {
 
     /** How a finished length is measured, from the columns that say so. */
     static Measuring measuring(Fields row) {
-        Measuring points = row.optional("measured", OrdersCsv::between, Measuring.USUAL);
+        Measuring points = row.optional("measured", MeasuredText::parse, Measuring.USUAL);
         return new Measuring(
                 points.between(),
                 points.pin(),
                 row.optional("extension", OrdersCsv::share, Ratio.ZERO),
                 row.optional("shrinkage", OrdersCsv::share, Ratio.ZERO),
-                row.optional("bedding", OrdersCsv::share, Ratio.ZERO));
-    }
-
-    private static Parsed<Measuring> between(String text) {
-        Matcher onPin = ON_PIN.matcher(text.toLowerCase(Locale.ROOT));
-        if (onPin.matches()) {
-            return DiameterText.parse(onPin.group("pin")).map(pin -> measuring(Measuring.Between.ON_PINS, pin));
-        }
-        return switch (Readings.plain(text)) {
-            case "bearing points", "pin to pin" -> Parsed.of(Measuring.USUAL);
-            case "flat" -> Parsed.of(measuring(Measuring.Between.FLAT, Diameter.NONE));
-            case "circumference" -> Parsed.of(measuring(Measuring.Between.CIRCUMFERENCE, Diameter.NONE));
-            case "outside" -> Parsed.of(measuring(Measuring.Between.OUTSIDE, Diameter.NONE));
-            default -> Parsed.refused(
-                    "one of: pin to pin, flat, outside, on pin 150 mm; of a ring circumference, or flat for its working length");
-        };
-    }
-
-    private static Measuring measuring(Measuring.Between between, Diameter pin) {
-        return new Measuring(between, pin, Ratio.ZERO, Ratio.ZERO);
+                row.optional("bedding", OrdersCsv::share, Ratio.ZERO),
+                points.points());
     }
 
     private static Parsed<Ratio> share(String text) {

@@ -2,6 +2,8 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Fitting;
 import bitterend.catalogue.Grade;
+import bitterend.catalogue.Hardware;
+import bitterend.catalogue.Hardware.Kind;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.TeardropFormula;
@@ -18,6 +20,8 @@ import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.FineLength;
 import bitterend.measure.LengthText;
+import bitterend.measure.Mass;
+import bitterend.measure.MassText;
 import bitterend.measure.Parsed;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -25,7 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads {@code thimbles.json}: linings for eyes, and the metal ends that swages and sockets put on a rope. */
+/** Reads {@code thimbles.json}: linings for eyes, the metal ends that swages and sockets put on a rope, and the hardware that hangs on either. */
 final class ThimblesJson {
     static final String NAME = "thimbles.json";
     private static final String FORMAT = "bitterend/thimbles/1";
@@ -61,7 +65,7 @@ final class ThimblesJson {
 
     /** Rows that cannot be used, and those that share an id with one, are not in the book. */
     static LeftOutRows leftOut(InputFile file, Findings ofFile) {
-        return LeftOutRows.of(file, FORMAT, List.of("thimbles", "fittings"), ofFile);
+        return LeftOutRows.of(file, FORMAT, List.of("thimbles", "fittings", "hardware"), ofFile);
     }
 
     private Rows rows(JsonObject root) {
@@ -75,19 +79,24 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("fittings")) {
             fitting(row, ids).ifPresent(fittings::add);
         }
-        return new Rows(thimbles, fittings, ids);
+        List<Hardware> hung = new ArrayList<>();
+        for (JsonObject row : root.objects("hardware")) {
+            hardware(row, ids).ifPresent(hung::add);
+        }
+        return new Rows(thimbles, fittings, hung, ids);
     }
 
     /** The rows of a file, and every id that it states, of rows too that cannot be used. */
-    private record Rows(List<Thimble> thimbles, List<Fitting> fittings, Set<String> ids) {
+    private record Rows(List<Thimble> thimbles, List<Fitting> fittings, List<Hardware> hung, Set<String> ids) {
         /** The book with the rows that are not broken before its own. */
         SpliceBook on(SpliceBook book, Set<String> broken) {
             thimbles.removeIf(row -> broken.contains(row.id()));
             fittings.removeIf(row -> broken.contains(row.id()));
+            hung.removeIf(row -> broken.contains(row.id()));
             book.thimbles().stream()
                     .filter(thimble -> !ids.contains(thimble.id()))
                     .forEach(thimbles::add);
-            return book.withHardware(thimbles, fittings);
+            return book.withHardware(thimbles, fittings).hanging(hung);
         }
     }
 
@@ -166,10 +175,27 @@ final class ThimblesJson {
         return fields.sound() ? Optional.of(new Fitting(id, depth, length, growth, from, to)) : Optional.empty();
     }
 
+    /** Of one inside length, or a turnbuckle's closed and open. */
+    private static Optional<Hardware> hardware(JsonObject row, Set<String> ids) {
+        row.mayHave("name", "note");
+        Fields fields = row.fields();
+        String id = id(fields, ids);
+        Kind kind = fields.require("kind", HardwareText.KIND, Kind.SHACKLE);
+        boolean turnbuckle = kind == Kind.TURNBUCKLE;
+        FineLength inside = fields.require(turnbuckle ? "closed" : "inside", HardwareText::inside, PLACEHOLDER);
+        FineLength opened = turnbuckle ? fields.require("open", HardwareText::inside, inside) : inside;
+        if (turnbuckle && opened.compareTo(inside) <= 0 && fields.sound()) {
+            fields.error("open", "a length above closed");
+        }
+        FineLength tolerance = fields.optional("tolerance", HardwareText::notNegative, FineLength.ZERO);
+        Mass mass = fields.optional("mass", MassText::parse, Mass.ZERO);
+        return fields.sound() ? Optional.of(new Hardware(id, kind, inside, opened, tolerance, mass)) : Optional.empty();
+    }
+
     private static String id(Fields fields, Set<String> ids) {
         String id = fields.require("id", EndText::partId, "?");
         if (!ids.add(id)) {
-            fields.error("id", "an id that no other thimble or fitting has");
+            fields.error("id", "an id that no other thimble, fitting or hardware has");
         }
         return id;
     }

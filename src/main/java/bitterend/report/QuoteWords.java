@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Assembly;
+import bitterend.demand.Measuring;
 import bitterend.quoting.QuoteLine;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +43,9 @@ final class QuoteWords {
     }
 
     private static String between(Assembly.Make make) {
+        if (!make.measuring().points().equals(Measuring.Points.NONE)) {
+            return make.measuring().words();
+        }
         return switch (make.measuring().between()) {
             case BEARING_POINTS -> "pin to pin";
             case FLAT -> "pin to pin, eyes laid flat";

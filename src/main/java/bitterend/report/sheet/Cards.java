@@ -251,7 +251,7 @@ final class Cards {
         for (Derivation derivation : line.demanded().derivations()) {
             derivation.notes().stream()
                     .map(figures::sentence)
-                    .filter(note -> note.contains(": within ") && !note.startsWith("finished length"))
+                    .filter(Cards::isForTheBench)
                     .map(LengthsPage::sentence)
                     .filter(note -> !notes.contains(note))
                     .forEach(notes::add);
@@ -259,10 +259,21 @@ final class Cards {
         return notes;
     }
 
+    /** Of the notes of a derivation those that say how near it must come and what is hung on it. */
+    private static boolean isForTheBench(String note) {
+        return (note.contains(": within ") && !note.startsWith("finished length"))
+                || note.startsWith("hung on ")
+                || note.startsWith("over its hardware");
+    }
+
     private List<Fact> fetch(CardWork line) {
         Map<String, Integer> items = new LinkedHashMap<>();
         line.demanded().work().forEach(end -> end.parts()
                 .forEach(part -> items.merge(figures.sentence(part.words()), part.count(), Integer::sum)));
+        int legs = line.assembly().ordered().legs();
+        line.demanded().work().forEach(end -> end.shared(legs)
+                .forEach(part -> items.merge(
+                        part.item() + (legs == 1 ? "" : " for all " + legs + " legs"), part.count(), Integer::sum)));
         return items.entrySet().stream()
                 .map(item -> new Fact(item.getKey(), Integer.toString(item.getValue())))
                 .toList();
