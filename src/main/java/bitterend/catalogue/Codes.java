@@ -38,7 +38,7 @@ public record Codes(List<String> ids, List<CodeRule> rules, String stated) {
      */
     public List<CodeRule> ruling(Rule rule, Rope rope, List<Termination> ends, String ofOrder) {
         List<CodeRule> ofAll = rules.stream()
-                .filter(each -> each.rule() == rule && each.suits().admits(rope))
+                .filter(each -> each.rule() == rule && each.suits().concerns(rope))
                 .filter(each -> ends.stream().allMatch(each::isFor))
                 .toList();
         List<CodeRule> ofCode = ofAll.stream()

@@ -53,7 +53,7 @@ public record Danger(
 
     /** Whether it holds on a rope, used or new, under a load that can turn or not. */
     public boolean holds(Rope rope, boolean used, boolean turning) {
-        return suits.admits(rope)
+        return suits.concerns(rope)
                 && (when != When.USED_ROPE || used)
                 && (when != When.TURNING_LOAD || turning)
                 && (cores.isEmpty() || isOneOf(cores, rope.identity().core()))

@@ -4,7 +4,10 @@ import bitterend.measure.Diameter;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
+import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One rope of the catalogue.
@@ -99,7 +102,21 @@ public record Rope(
     }
 
     public boolean isWire() {
-        return construction() == Construction.WIRE;
+        return construction().form().wire();
+    }
+
+    /** What to know of such rope whenever it is cut, of its construction, make-up and fibre. */
+    public List<String> cautions() {
+        Ratio shrinks = fibre().water().shrinks();
+        List<String> wetted = shrinks.isPositive()
+                ? List.of("Such rope shrinks up to "
+                        + shrinks.times(Ratio.of(100)).timesRoundedUp(1)
+                        + " % when it is first wetted: soak and measure a sample where its length counts wet.")
+                : List.of();
+        return Stream.of(construction().cautions(), identity.makeUp().cautions(), fibre().cautions(), wetted)
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
     }
 
     /** The same rope under another id. */

@@ -133,7 +133,7 @@ public record SpliceBook(
     /** What is done to a rope before it is cut. */
     public Optional<Preparation> findPreparation(Rope rope) {
         return preparations.stream()
-                .filter(preparation -> preparation.suits().admits(rope))
+                .filter(preparation -> preparation.suits().concerns(rope))
                 .findFirst();
     }
 

@@ -107,7 +107,7 @@ final class ClearRopeCheck {
     private Optional<Free> own(Assembly.Terms terms) {
         boolean lifting = terms.use().isLifting();
         return splices.clearRope().stream()
-                .filter(row -> row.suits().admits(leg.rope()) && (lifting || !row.lifting()))
+                .filter(row -> row.suits().concerns(leg.rope()) && (lifting || !row.lifting()))
                 .findFirst()
                 .map(row -> new Free(length(row.length()), "the shop's own row"));
     }

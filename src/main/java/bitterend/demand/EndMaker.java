@@ -44,10 +44,14 @@ final class EndMaker {
             return Optional.empty();
         }
         Termination termination = found.get();
-        Optional<String> unsuited = termination.suits().refusal(rope);
+        Optional<Sentence> unsuited = termination.suits().refusal(rope);
         if (unsuited.isPresent()) {
             problems.unsuited(
-                    end, termination, spec.termination() + " on " + rope.id() + ", " + described(rope), unsuited.get());
+                    end,
+                    termination,
+                    Sentence.of(spec.termination() + " on " + rope.id() + ", "
+                            + rope.identity().described()),
+                    unsuited.get());
             return Optional.empty();
         }
         if (!statesWhatItNeeds(spec, termination, end, problems)
@@ -86,9 +90,11 @@ final class EndMaker {
             problems.error(end, to, "the id of a rope in ropes.json that can be used");
             return false;
         }
-        if (!row.suits().admits(other.get()) || other.get().construction() != rope.construction()) {
+        if (!row.suits().admits(other.get()) || !other.get().construction().equals(rope.construction())) {
             problems.error(
-                    end, row.id() + " to " + to + ", " + described(other.get()), "rope of the same construction");
+                    end,
+                    row.id() + " to " + to + ", " + other.get().identity().described(),
+                    "rope of the same construction");
             return false;
         }
         if (other.get().identity().lay() != rope.identity().lay()) {
@@ -259,9 +265,5 @@ final class EndMaker {
         return ids.isEmpty()
                 ? "; no " + what + " of the book take it"
                 : "; " + what + " that take it: " + String.join(", ", ids);
-    }
-
-    private static String described(Rope rope) {
-        return rope.construction().word() + " of " + rope.fibre().word();
     }
 }

@@ -10,6 +10,11 @@ import bitterend.measure.Sentence;
 /** Ends that are dangerous on their rope or in their size: refused for lifting, warned of otherwise. */
 final class EndSafety {
     void check(Leg leg, Assembly.Terms terms, Problems problems) {
+        String noSling = leg.rope().construction().notForLifting();
+        if (terms.use().isLifting() && !noSling.isEmpty()) {
+            problems.error(
+                    "rope", Sentence.of(leg.rope().construction().word() + " for lifting"), Sentence.of(noSling));
+        }
         for (MadeEnd end : leg.ends()) {
             checkUse(end, terms, problems);
             checkDangers(end, leg.rope(), terms, problems);
@@ -31,7 +36,7 @@ final class EndSafety {
             if (danger.holds(rope, terms.ownRope(), terms.use() == Assembly.Use.TURNING)) {
                 boolean refused = terms.use().isLifting() || danger.when() == Danger.When.ALWAYS;
                 String found = end.termination().id() + " on " + rope.id() + ", "
-                        + rope.construction().word() + " of " + rope.fibre().word();
+                        + rope.identity().described();
                 if (refused) {
                     problems.unsuited(end.name(), end.termination(), found, danger.words());
                 } else {

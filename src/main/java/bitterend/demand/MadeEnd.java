@@ -2,7 +2,6 @@ package bitterend.demand;
 
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Part;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.Seizing;
@@ -198,7 +197,7 @@ record MadeEnd(
     /** What to read before it is made on this rope. */
     String caution(Rope rope) {
         String caution = termination.work().caution();
-        boolean stretches = hasEye() && eye.firm() && rope.fibre() == Fibre.NYLON;
+        boolean stretches = hasEye() && eye.firm() && rope.fibre().nature().stretches();
         if (!stretches) {
             return caution;
         }

@@ -1,13 +1,10 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Allowance;
-import bitterend.catalogue.Construction;
 import bitterend.catalogue.DiameterLimit;
-import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.PartCount;
 import bitterend.catalogue.Provenance;
-import bitterend.catalogue.Suits;
 import bitterend.catalogue.Term;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.JsonObject;
@@ -19,17 +16,11 @@ import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
-/** What rows of {@code splices.json} have in common: ropes they suit, allowances, counts, where a number comes from. */
+/** What rows of {@code splices.json} have in common: allowances, counts, where a number comes from. */
 final class BookRow {
-    private static final Reading<Construction> CONSTRUCTION = Readings.word(Construction.values(), Construction::word);
-    private static final Reading<Fibre> FIBRE = Readings.word(Fibre.values(), Fibre::word);
     private static final Reading<Grade> GRADE = Readings.word(Grade.values(), Grade::letter);
 
     private BookRow() {}
@@ -42,27 +33,8 @@ final class BookRow {
                 fields.optional("verified", Readings::yesOrNo, usual.verified()));
     }
 
-    /** The ropes a row is for. */
-    static Suits suits(JsonObject row, Suits usual) {
-        Set<Construction> constructions = EnumSet.noneOf(Construction.class);
-        row.texts("constructions")
-                .forEach(text -> read(row, "constructions", text, CONSTRUCTION).ifPresent(constructions::add));
-        Set<Fibre> fibres = EnumSet.noneOf(Fibre.class);
-        row.texts("fibres").forEach(text -> read(row, "fibres", text, FIBRE).ifPresent(fibres::add));
-        Map<Construction, String> warnings = new EnumMap<>(Construction.class);
-        JsonObject refused = row.object("refused");
-        for (String name : refused.names()) {
-            read(refused, name, name, CONSTRUCTION)
-                    .ifPresent(construction ->
-                            warnings.put(construction, refused.fields().require(name, Readings::text, "")));
-        }
-        return new Suits(
-                row.has("constructions") ? constructions : usual.constructions(),
-                row.has("fibres") ? fibres : usual.fibres(),
-                row.has("refused") ? warnings : usual.warnings());
-    }
-
-    private static <T> Optional<T> read(JsonObject row, String field, String text, Reading<T> reading) {
+    /** A text of a list, told where it means nothing. */
+    static <T> Optional<T> read(JsonObject row, String field, String text, Reading<T> reading) {
         Parsed<T> parsed = reading.read(text);
         parsed.refusal().ifPresent(expected -> row.fields().error(field, expected));
         return parsed.value();

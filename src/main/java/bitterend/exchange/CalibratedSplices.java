@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.Allowance;
+import bitterend.catalogue.RopeKinds;
 import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.calibration.TakeUpFit;
@@ -45,7 +46,10 @@ public final class CalibratedSplices {
         }
         fits.forEach(fit -> add(root, fit));
         String changed = JsonTree.text(root);
-        new SplicesJson(findings).read(new InputFile(SplicesJson.NAME, changed, ""), SplicesJson.builtIn());
+        RopeKinds kinds = InputFile.find(folder, RopeKindsJson.NAME, findings)
+                .map(new RopeKindsJson(findings)::read)
+                .orElseGet(RopeKindsJson::builtIn);
+        new SplicesJson(findings, kinds).read(new InputFile(SplicesJson.NAME, changed, ""), SplicesJson.builtIn());
         if (!findings.hasErrors()) {
             old.ifPresent(file -> WholeFile.write(folder.resolve(KEPT), file.text()));
             WholeFile.write(folder.resolve(SplicesJson.NAME), changed);

@@ -5,6 +5,7 @@ import bitterend.catalogue.CodeRule;
 import bitterend.catalogue.Codes;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.Provenance;
+import bitterend.catalogue.RopeKinds;
 import bitterend.catalogue.Suits;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
@@ -27,16 +28,19 @@ final class CodesJson {
     private static final Reading<CodeRule.Rule> RULE = Readings.word(CodeRule.Rule.values(), CodeRule.Rule::word);
 
     private final Findings findings;
+    private final KindReadings kinds;
 
-    CodesJson(Findings findings) {
+    /** For a shop that knows these kinds of ropes. */
+    CodesJson(Findings findings, RopeKinds kinds) {
         this.findings = findings;
+        this.kinds = KindReadings.of(kinds);
     }
 
     /** The codes the program knows by itself. */
     static Codes builtIn() {
         Findings findings = new Findings();
         InputFile file = new InputFile(NAME, BuiltIn.text(BUILT_IN), "");
-        Codes codes = new CodesJson(findings).read(file, Codes.NONE, UNSTATED);
+        Codes codes = new CodesJson(findings, RopeKindsJson.builtIn()).read(file, Codes.NONE, UNSTATED);
         if (findings.size() > 0) {
             throw new IllegalStateException("built-in " + findings.sorted().get(0));
         }
@@ -53,7 +57,7 @@ final class CodesJson {
                 .orElse(base);
     }
 
-    private static Codes codes(JsonObject root, Codes base, Provenance usual) {
+    private Codes codes(JsonObject root, Codes base, Provenance usual) {
         root.mayHave("note");
         List<String> ids = new ArrayList<>();
         List<CodeRule> rules = new ArrayList<>();
@@ -71,13 +75,13 @@ final class CodesJson {
         return new Codes(ids, rules, base.stated());
     }
 
-    private static CodeRule rule(String code, JsonObject row, Provenance usual) {
+    private CodeRule rule(String code, JsonObject row, Provenance usual) {
         Fields fields = row.fields();
         CodeRule.Rule rule = fields.require("rule", RULE, CodeRule.Rule.CLEAR_ROPE);
         return new CodeRule(
                 code,
                 rule,
-                BookRow.suits(row, Suits.ANY),
+                kinds.suits(row, Suits.ANY),
                 row.texts("ends"),
                 fields.optional("warned", Readings::yesOrNo, false),
                 fields.optional("from", EndText::partId, ""),

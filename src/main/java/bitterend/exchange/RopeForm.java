@@ -20,6 +20,7 @@ final class RopeForm {
                 .with("name", rope.name())
                 .with("construction", identity.construction().word())
                 .with("fibre", identity.fibre().word());
+        stated(tree, "makeUp", identity.makeUp().word());
         stated(tree, "core", identity.core());
         stated(tree, "grade", identity.grade());
         tree.with("diameter", DiameterText.exact(identity.diameter()))

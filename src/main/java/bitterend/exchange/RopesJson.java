@@ -3,8 +3,10 @@ package bitterend.exchange;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Lay;
+import bitterend.catalogue.MakeUp;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
+import bitterend.catalogue.RopeKinds;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
@@ -35,26 +37,31 @@ final class RopesJson {
     static final String NAME = "ropes.json";
     static final String FORMAT = "bitterend/ropes/1";
     private static final String AS_GOOD_AS_NEW = "asGoodAsNew";
+    private static final Construction UNKNOWN_CONSTRUCTION = Construction.named("?");
+    private static final Fibre UNKNOWN_FIBRE = Fibre.named("?");
     private static final Length SOME_REEL = Length.ofMetres(1);
     /** Where a shop sets no floor, the curve alone says what is scrap. */
     private static final Length NO_FLOOR = new Length(1);
 
     private final MoneyText money;
     private final Settings.Cutting usual;
+    private final KindReadings kinds;
     private final Findings findings;
 
-    RopesJson(Settings settings, Findings findings) {
-        this(settings.money(), settings.cutting(), findings);
+    /** For the ropes of a shop that knows these kinds of ropes. */
+    RopesJson(Settings settings, RopeKinds kinds, Findings findings) {
+        this(settings.money(), settings.cutting(), KindReadings.of(kinds), findings);
     }
 
-    /** For ropes that state everything, in money of this shop. */
+    /** For ropes of a plan, which state everything in money of this shop; of their kinds the name is enough. */
     RopesJson(MoneyText money, Findings findings) {
-        this(money, ShopJson.placeholder().cutting(), findings);
+        this(money, ShopJson.placeholder().cutting(), KindReadings.ofPlans(), findings);
     }
 
-    private RopesJson(MoneyText money, Settings.Cutting usual, Findings findings) {
+    private RopesJson(MoneyText money, Settings.Cutting usual, KindReadings kinds, Findings findings) {
         this.money = money;
         this.usual = usual;
+        this.kinds = kinds;
         this.findings = findings;
     }
 
@@ -130,30 +137,51 @@ final class RopesJson {
                 .then(length -> length.isPositive() ? Parsed.of(length) : Parsed.refused("a lay length above 0"));
     }
 
-    private static RopeIdentity identity(Fields fields) {
-        Construction construction = fields.require(
-                "construction", Readings.word(Construction.values(), Construction::word), Construction.KERNMANTLE);
-        boolean laid = construction == Construction.THREE_STRAND || construction == Construction.WIRE;
+    private RopeIdentity identity(Fields fields) {
+        Construction construction = fields.require("construction", kinds::construction, UNKNOWN_CONSTRUCTION);
         Reading<Lay> lay = Readings.word(Lay.values(), Lay::word);
+        MakeUp makeUp = fields.optional("makeUp", kinds::makeUp, MakeUp.NONE);
         RopeIdentity identity = new RopeIdentity(
                 construction,
-                fields.require("fibre", Readings.word(Fibre.values(), Fibre::word), Fibre.POLYESTER),
-                fields.optional("core", Readings::text, ""),
+                fields.require("fibre", kinds::fibre, UNKNOWN_FIBRE),
+                fields.optional("core", Readings::text, makeUp.core()),
                 fields.optional("grade", Readings::text, ""),
-                fields.require("diameter", DiameterText::parse, Diameter.ofMillimetres(1)),
-                laid ? fields.require("lay", lay, Lay.NONE) : fields.optional("lay", lay, Lay.NONE),
+                diameter(fields, construction),
+                construction.form().laid()
+                        ? fields.require("lay", lay, Lay.NONE)
+                        : fields.optional("lay", lay, Lay.NONE),
                 fields.optional("finish", Readings::text, ""),
                 fields.optional("colour", Readings::text, ""),
-                fields.optional("tracer", Readings::text, ""));
-        if ((construction == Construction.WIRE) != (identity.fibre() == Fibre.STEEL)) {
-            fields.error("fibre", "steel for wire, and for wire only");
+                fields.optional("tracer", Readings::text, ""),
+                makeUp);
+        if (kinds.haveRows()) {
+            checkWire(fields, identity);
         }
         return identity;
     }
 
+    /** Of a band its width takes the place of the diameter, and either may be typed. */
+    private static Diameter diameter(Fields fields, Construction construction) {
+        boolean wide = construction.form().flat() && fields.text("width").isPresent();
+        return fields.require(wide ? "width" : "diameter", DiameterText::parse, Diameter.ofMillimetres(1));
+    }
+
+    private static void checkWire(Fields fields, RopeIdentity identity) {
+        boolean wire = identity.construction().form().wire();
+        boolean known = !identity.construction().equals(UNKNOWN_CONSTRUCTION)
+                && !identity.fibre().equals(UNKNOWN_FIBRE);
+        if (known && wire != identity.fibre().nature().metal()) {
+            fields.error("fibre", "steel for wire, and for wire only");
+        }
+        MakeUp makeUp = identity.makeUp();
+        if (!wire && !makeUp.equals(MakeUp.NONE)) {
+            fields.error("makeUp", "a make-up of wire, and for wire only");
+        }
+    }
+
     private Rope.Cutting cutting(Fields fields, RopeIdentity identity) {
-        boolean wire = identity.construction() == Construction.WIRE;
-        boolean whipped = identity.fibre().isNatural() || identity.fibre() == Fibre.ARAMID;
+        boolean wire = identity.construction().form().wire();
+        boolean whipped = !identity.fibre().nature().hotCut();
         Length loss = wire ? usual.wire() : whipped ? usual.whipped() : usual.fibre();
         return new Rope.Cutting(
                 fields.optional("cutLoss", Readings::allowance, loss),

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Codes;
+import bitterend.catalogue.RopeKinds;
 import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly;
 import bitterend.demand.DemandModel;
@@ -31,6 +32,8 @@ public final class ShopFolder {
     private static final Set<String> NAMES = Set.of(
             ShopJson.NAME,
             RopesJson.NAME,
+            RopeKindsJson.NAME,
+            CodesJson.NAME,
             SplicesJson.NAME,
             ThimblesJson.NAME,
             ProductsJson.NAME,
@@ -95,8 +98,10 @@ public final class ShopFolder {
         Settings settings = require(ShopJson.NAME)
                 .flatMap(file -> ShopJson.read(file, findings))
                 .orElse(ShopJson.placeholder());
-        Ropes ropes = ropes(settings);
-        Catalogue catalogue = new Catalogue(ropes.sound(), splices(settings.bench()));
+        RopeKinds kinds =
+                find(RopeKindsJson.NAME).map(new RopeKindsJson(findings)::read).orElseGet(RopeKindsJson::builtIn);
+        Ropes ropes = ropes(settings, kinds);
+        Catalogue catalogue = new Catalogue(ropes.sound(), splices(settings.bench(), kinds));
         Products products = products();
         Findings ofOrders = new Findings();
         List<Assembly> assemblies = require(OrdersCsv.NAME)
@@ -130,10 +135,10 @@ public final class ShopFolder {
         return new ShopReading(shop, findings.sorted());
     }
 
-    private Ropes ropes(Settings settings) {
+    private Ropes ropes(Settings settings, RopeKinds kinds) {
         Findings ofFile = new Findings();
         Optional<InputFile> file = require(RopesJson.NAME);
-        Ropes ropes = file.map(new RopesJson(settings, ofFile)::read).orElse(Ropes.UNREAD);
+        Ropes ropes = file.map(new RopesJson(settings, kinds, ofFile)::read).orElse(Ropes.UNREAD);
         file.ifPresent(read -> {
             LeftOutRows left = RopesJson.leftOut(read, ofFile);
             findings.addAll(left.others());
@@ -186,13 +191,14 @@ public final class ShopFolder {
                 : ledger.checked(ropes, findings);
     }
 
-    private SpliceBook splices(Settings.Bench bench) {
-        return splices().on(bench.tools()).with(codes(bench.code()));
+    private SpliceBook splices(Settings.Bench bench, RopeKinds kinds) {
+        return splices(kinds).on(bench.tools()).with(codes(bench.code(), kinds));
     }
 
     /** The built-in codes and the shop's own, of which the stated one holds. */
-    private Codes codes(String stated) {
-        Codes codes = find(CodesJson.NAME).map(new CodesJson(findings)::read).orElseGet(CodesJson::builtIn);
+    private Codes codes(String stated, RopeKinds kinds) {
+        Codes codes =
+                find(CodesJson.NAME).map(new CodesJson(findings, kinds)::read).orElseGet(CodesJson::builtIn);
         if (!stated.isEmpty() && !codes.knows(stated)) {
             findings.add(Finding.error(
                     ShopJson.NAME, "", "code", stated, "the id of a code: " + String.join(", ", codes.ids())));
@@ -201,9 +207,9 @@ public final class ShopFolder {
     }
 
     /** The built-in book of splices with the shop's changes, its thimbles and fittings; both files may be missing. */
-    private SpliceBook splices() {
+    private SpliceBook splices(RopeKinds kinds) {
         SpliceBook book = digested(InputFile.find(folder, SplicesJson.NAME, findings))
-                .map(file -> new SplicesJson(findings).read(file, builtIn.join()))
+                .map(file -> new SplicesJson(findings, kinds).read(file, builtIn.join()))
                 .orElseGet(builtIn::join);
         return digested(InputFile.find(folder, ThimblesJson.NAME, findings))
                 .map(file -> withHardware(file, book))

@@ -12,6 +12,7 @@ import bitterend.catalogue.FidTable.ShortSection;
 import bitterend.catalogue.Grade;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Provenance;
+import bitterend.catalogue.RopeKinds;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Suits;
 import bitterend.catalogue.Termination;
@@ -25,7 +26,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.measure.Ratio;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,16 +59,20 @@ public final class SplicesJson {
             List.of());
 
     private final Findings findings;
+    private final KindReadings kinds;
 
-    SplicesJson(Findings findings) {
+    /** For a shop that knows these kinds of ropes. */
+    SplicesJson(Findings findings, RopeKinds kinds) {
         this.findings = findings;
+        this.kinds = KindReadings.of(kinds);
     }
 
     /** What the program knows of ends by itself; no thimbles, no fittings. */
     public static SpliceBook builtIn() {
         Findings findings = new Findings();
         String text = BuiltIn.text(BUILT_IN);
-        SpliceBook book = new SplicesJson(findings).read(new InputFile(NAME, text, ""), EMPTY, UNSTATED);
+        SpliceBook book =
+                new SplicesJson(findings, RopeKindsJson.builtIn()).read(new InputFile(NAME, text, ""), EMPTY, UNSTATED);
         if (findings.size() > 0) {
             throw new IllegalStateException("built-in " + findings.sorted().get(0));
         }
@@ -86,7 +91,7 @@ public final class SplicesJson {
 
     private SpliceBook book(JsonObject root, SpliceBook base, Provenance usual) {
         root.mayHave("note");
-        Map<Construction, Ratio> layTurns = new EnumMap<>(Construction.class);
+        Map<Construction, Ratio> layTurns = new HashMap<>();
         layTurns.putAll(base.layTurns());
         root.objects("layTurns").forEach(row -> layTurns.putAll(layTurn(row)));
         return new SpliceBook(
@@ -106,12 +111,12 @@ public final class SplicesJson {
         return Stream.concat(ours, base.stream()).toList();
     }
 
-    private static List<Termination> terminations(JsonObject root, SpliceBook base, Provenance usual) {
+    private List<Termination> terminations(JsonObject root, SpliceBook base, Provenance usual) {
         Map<String, Termination> rows = new LinkedHashMap<>();
         base.terminations().forEach(row -> rows.put(row.id(), row));
         Set<String> seen = new HashSet<>();
         for (JsonObject entry : root.objects("terminations")) {
-            TerminationRow row = new TerminationRow(entry, usual);
+            TerminationRow row = new TerminationRow(entry, usual, kinds);
             String id = entry.fields().text("id").orElse("");
             if (!id.isEmpty() && !seen.add(id)) {
                 entry.fields().error("id", "an id that no other row has");
@@ -127,19 +132,15 @@ public final class SplicesJson {
         return List.copyOf(rows.values());
     }
 
-    private static Map<Construction, Ratio> layTurn(JsonObject row) {
+    private Map<Construction, Ratio> layTurn(JsonObject row) {
         row.mayHave("source", "grade", "verified");
-        Construction construction = row.fields()
-                .require(
-                        "construction",
-                        Readings.word(Construction.values(), Construction::word),
-                        Construction.THREE_STRAND);
+        Construction construction = row.fields().require("construction", kinds::construction, Construction.named("?"));
         return Map.of(construction, row.fields().require("diameters", BookRow::aboveZero, Ratio.ONE));
     }
 
-    private static Preparation preparation(JsonObject row, Provenance usual) {
+    private Preparation preparation(JsonObject row, Provenance usual) {
         Fields fields = row.fields();
-        Suits suits = BookRow.suits(row, Suits.ANY);
+        Suits suits = kinds.suits(row, Suits.ANY);
         return new Preparation(
                 suits,
                 fields.require("brief", Readings::text, "?"),
@@ -151,23 +152,23 @@ public final class SplicesJson {
                 BookRow.provenance(fields, usual));
     }
 
-    private static ClearRope clearRope(JsonObject row, Provenance usual) {
+    private ClearRope clearRope(JsonObject row, Provenance usual) {
         return new ClearRope(
-                BookRow.suits(row, Suits.ANY),
+                kinds.suits(row, Suits.ANY),
                 row.fields().optional("lifting", Readings::yesOrNo, false),
                 BookRow.allowance(row.object("length"), usual));
     }
 
-    private static BenchRules bench(JsonObject root, BenchRules base, Provenance usual) {
+    private BenchRules bench(JsonObject root, BenchRules base, Provenance usual) {
         return new BenchRules(
                 firstOurs(root.objects("counters").stream().map(row -> counter(row, usual)), base.counters()),
                 root.fields().optional("handlingLimit", MassText::parse, base.handlingLimit()));
     }
 
-    private static CounterRule counter(JsonObject row, Provenance usual) {
+    private CounterRule counter(JsonObject row, Provenance usual) {
         Fields fields = row.fields();
         return new CounterRule(
-                BookRow.suits(row, Suits.ANY),
+                kinds.suits(row, Suits.ANY),
                 row.texts("ropes"),
                 fields.optional("error", BookRow::smallPart, Ratio.ZERO),
                 fields.optional("from", Readings::allowance, Length.ZERO),

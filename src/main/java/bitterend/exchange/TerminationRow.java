@@ -51,17 +51,20 @@ final class TerminationRow {
     private final JsonObject row;
     private final Fields fields;
     private final Provenance usual;
+    private final KindReadings kinds;
 
     /**
      * A row to read.
      *
      * @param row the object of the file
      * @param usual where its numbers come from when it does not say
+     * @param kinds how ropes are named
      */
-    TerminationRow(JsonObject row, Provenance usual) {
+    TerminationRow(JsonObject row, Provenance usual, KindReadings kinds) {
         this.row = row;
         this.fields = row.fields();
         this.usual = BookRow.provenance(fields, usual);
+        this.kinds = kinds;
     }
 
     /** A row of its own. */
@@ -91,7 +94,7 @@ final class TerminationRow {
                 fields.optional("family", EndText::partId, base.family()),
                 fields.optional("name", Readings::text, base.name()),
                 fields.optional("kind", KIND, base.kind()),
-                BookRow.suits(row, base.suits()),
+                kinds.suits(row, base.suits()),
                 row.has("tucks") ? tucking(row.object("tucks")) : base.tucking(),
                 allowances(row.object("allowances"), base.allowances()),
                 onRope(base.onRope()),
@@ -195,7 +198,7 @@ final class TerminationRow {
 
     private Danger danger(JsonObject danger) {
         return new Danger(
-                BookRow.suits(danger, Suits.ANY),
+                kinds.suits(danger, Suits.ANY),
                 danger.texts("cores"),
                 danger.texts("coresOtherThan"),
                 danger.fields().optional("when", WHEN, Danger.When.LIFTING),

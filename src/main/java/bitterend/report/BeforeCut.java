@@ -10,6 +10,7 @@ import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,13 +22,20 @@ import java.util.TreeMap;
  * @param words in full, with count, width and spacing
  * @param counter true length over reading of the counter; 1 for one that reads true
  * @param handlingLimit the heaviest piece that one person handles; zero for no limit
+ * @param floats whether its fibre is known to float
+ * @param cautions what to know of such rope whenever it is cut, a sentence each
  */
-public record BeforeCut(String brief, String words, Ratio counter, Mass handlingLimit) {
+public record BeforeCut(
+        String brief, String words, Ratio counter, Mass handlingLimit, boolean floats, List<String> cautions) {
     static final BeforeCut NOTHING = new BeforeCut("", "");
+
+    public BeforeCut {
+        cautions = List.copyOf(cautions);
+    }
 
     /** With a counter that reads true, and no limit. */
     public BeforeCut(String brief, String words) {
-        this(brief, words, Ratio.ONE, Mass.ZERO);
+        this(brief, words, Ratio.ONE, Mass.ZERO, false, List.of());
     }
 
     /** Of every rope of a shop, by id. */
@@ -45,7 +53,9 @@ public record BeforeCut(String brief, String words, Ratio counter, Mass handling
                 found.map(each -> each.brief(rope)).orElse(""),
                 found.map(each -> each.words(rope).print(units)).orElse(""),
                 splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE),
-                splices.bench().handlingLimit());
+                splices.bench().handlingLimit(),
+                rope.fibre().floats(),
+                rope.cautions());
     }
 
     /** Whether a piece of this mass is more than one person should handle. */

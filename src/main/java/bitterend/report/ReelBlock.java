@@ -31,7 +31,7 @@ final class ReelBlock {
         if (!before.isEmpty()) {
             page.paragraph("Before each cut: " + before + ".");
         }
-        words.flaws(draw).forEach(page::caution);
+        words.cautions(draw).forEach(page::caution);
         String counter = words.counter(draw);
         if (!counter.isEmpty()) {
             page.caution(counter);

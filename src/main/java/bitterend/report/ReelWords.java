@@ -12,6 +12,7 @@ import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is said of a reel beside its cutting table, on every kind of page. */
 public final class ReelWords {
@@ -31,10 +32,8 @@ public final class ReelWords {
         RopeIdentity identity = rope.identity();
         List<Fact> facts = new ArrayList<>();
         add(facts, "rope", rope.id());
-        add(
-                facts,
-                "construction",
-                identity.fibre().word() + " " + identity.construction().word());
+        add(facts, "construction", identity.build());
+        add(facts, "in water", view.beforeCut(draw).floats() ? "floats" : "");
         add(facts, "core", identity.core());
         add(facts, "grade", identity.grade());
         add(
@@ -103,9 +102,12 @@ public final class ReelWords {
         return length.isPositive() ? figures.length(length) : "";
     }
 
-    /** A sentence for each flaw, with counter readings. */
-    public List<String> flaws(ReelDraw draw) {
-        return view.reel(draw).flaws().stream().map(flaw -> flaw(flaw, draw)).toList();
+    /** A sentence for each flaw, with counter readings, and for what is to be known of such rope. */
+    public List<String> cautions(ReelDraw draw) {
+        return Stream.concat(
+                        view.reel(draw).flaws().stream().map(flaw -> flaw(flaw, draw)),
+                        view.beforeCut(draw).cautions().stream())
+                .toList();
     }
 
     /** The words of a mark; of a piece too heavy for one person with what to do about it. */

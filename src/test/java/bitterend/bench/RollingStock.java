@@ -1,7 +1,6 @@
 package bitterend.bench;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -157,8 +156,8 @@ final class RollingStock {
                 "W",
                 "12 mm double braid, white",
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
+                        Kinds.DOUBLE_BRAID,
+                        Kinds.POLYESTER,
                         "",
                         "",
                         Diameter.ofMillimetres(12),

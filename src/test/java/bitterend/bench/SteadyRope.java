@@ -1,7 +1,6 @@
 package bitterend.bench;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -53,8 +52,8 @@ record SteadyRope(String name, List<Integer> reels, int dearer, double shortest,
                 ID,
                 "12 mm double braid",
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
+                        Kinds.DOUBLE_BRAID,
+                        Kinds.POLYESTER,
                         "",
                         "",
                         Diameter.ofMillimetres(12),

@@ -1,7 +1,6 @@
 package bitterend.buying;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -33,8 +32,8 @@ final class Stall {
                 ROPE,
                 "Polyester double braid 12 mm",
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
+                        Kinds.DOUBLE_BRAID,
+                        Kinds.POLYESTER,
                         "",
                         "",
                         Diameter.ofMillimetres(12),

@@ -141,8 +141,8 @@ final class TradeRowsTest {
     @Test
     void shortSplice_takesSixteenInchesFromEachRope() {
         Tucking tucking = row("short-splice").tucking();
-        assertEquals(6, tucking.least(Fibre.SISAL));
-        assertEquals(8, tucking.least(Fibre.NYLON));
+        assertEquals(6, tucking.least(Kinds.SISAL));
+        assertEquals(8, tucking.least(Kinds.NYLON));
         Yardsticks sticks = sticks(diameter("3/4 in"), 8, FineLength.ZERO);
         assertEquals(
                 length("16 in"),
@@ -213,8 +213,8 @@ final class TradeRowsTest {
     /** 29 CFR 1926.251(d): natural fibre 3, synthetic 4. */
     @Test
     void tucks_atLeastByFibre() {
-        assertEquals(3, row("three-strand-eye").tucking().least(Fibre.MANILA));
-        assertEquals(4, row("three-strand-eye").tucking().least(Fibre.POLYESTER));
+        assertEquals(3, row("three-strand-eye").tucking().least(Kinds.MANILA));
+        assertEquals(4, row("three-strand-eye").tucking().least(Kinds.POLYESTER));
     }
 
     /** 8 CCR 8497 Table 1, and FM 55-501: 3 x D(in) + 1; at 1 in the table asks for more. */
@@ -257,15 +257,7 @@ final class TradeRowsTest {
                 "M",
                 "manila",
                 new RopeIdentity(
-                        Construction.THREE_STRAND,
-                        Fibre.MANILA,
-                        "",
-                        "",
-                        diameter("24 mm"),
-                        Lay.RIGHT_ORDINARY,
-                        "",
-                        "",
-                        ""),
+                        Kinds.THREE_STRAND, Kinds.MANILA, "", "", diameter("24 mm"), Lay.RIGHT_ORDINARY, "", "", ""),
                 wire.mass(),
                 wire.price(),
                 wire.cutting(),

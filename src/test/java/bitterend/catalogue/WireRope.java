@@ -13,7 +13,7 @@ final class WireRope {
         return new Rope(
                 "W",
                 "a wire rope",
-                new RopeIdentity(Construction.WIRE, Fibre.STEEL, "", "", diameter, Lay.RIGHT_ORDINARY, "", "", ""),
+                new RopeIdentity(Kinds.WIRE, Kinds.STEEL, "", "", diameter, Lay.RIGHT_ORDINARY, "", "", ""),
                 new LinearMass(0),
                 new UnitPrice(1000),
                 new Rope.Cutting(new Length(5), new Length(5)),

@@ -5,6 +5,7 @@ import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
@@ -56,7 +57,7 @@ final class Bench {
                 new RopeIdentity(
                         construction,
                         fibre,
-                        construction == Construction.WIRE ? "IWRC" : "",
+                        construction == Kinds.WIRE ? "IWRC" : "",
                         "",
                         diameter,
                         Lay.NONE,

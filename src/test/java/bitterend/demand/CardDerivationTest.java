@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
@@ -64,10 +65,11 @@ final class CardDerivationTest {
     }
 
     private static java.util.Optional<Made> leg(Termination row, Random random) {
-        Construction construction = pick(List.copyOf(row.suits().constructions()), Construction.values(), random);
-        Fibre fibre = construction == Construction.WIRE
-                ? Fibre.STEEL
-                : pick(List.copyOf(row.suits().fibres()), Fibre.values(), random);
+        Construction construction = pick(
+                List.copyOf(row.suits().constructions()), Kinds.constructions().toArray(new Construction[0]), random);
+        Fibre fibre = construction == Kinds.WIRE
+                ? Kinds.STEEL
+                : pick(List.copyOf(row.suits().fibres()), Kinds.fibres().toArray(new Fibre[0]), random);
         Rope rope = Bench.rope(construction, fibre, Diameter.ofMillimetres(4 + random.nextInt(24)));
         EndSpec eye = EndSpec.of(
                 row.id(), new EyeSpec.FlatLength(FineLength.ofMillimetres(60 + random.nextInt(900)), Diameter.NONE));

@@ -17,6 +17,8 @@ import bitterend.catalogue.Codes;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -41,8 +43,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class CodesTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final EndSpec PLAIN = EndSpec.of("plain");
-    private static final Rope WIRE = Bench.rope(Construction.WIRE, Fibre.STEEL, mm(12));
-    private static final Rope LAID = Bench.rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
+    private static final Rope WIRE = Bench.rope(Kinds.WIRE, Kinds.STEEL, mm(12));
+    private static final Rope LAID = Bench.rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
 
     /** 8 CCR 5045(b): a wire ring is at least 96 D round, 1,152 mm of 12 mm wire; read under us, it holds as us in en. */
     @ParameterizedTest
@@ -106,7 +108,7 @@ final class CodesTest {
     /** 29 CFR 1926.251(d) and (c)(4)(i): full tucks at least natural 3, synthetic 4, wire 3. */
     @ParameterizedTest
     @CsvSource({"THREE_STRAND, MANILA, 3", "THREE_STRAND, POLYESTER, 4", "EIGHT_STRAND, NYLON, 4", "WIRE, STEEL, 3"})
-    void tucks_areRowsOfTheCode(Construction construction, Fibre fibre, int least) {
+    void tucks_areRowsOfTheCode(@Kind Construction construction, @Kind Fibre fibre, int least) {
         Rope rope = Bench.rope(construction, fibre, mm(12));
         List<CodeRule> rules = BOOK.codes().rules().stream()
                 .filter(rule -> rule.rule() == Rule.TUCKS && rule.suits().admits(rope))
@@ -236,7 +238,7 @@ final class CodesTest {
         return new CodeRule(
                 code,
                 Rule.TUCKS,
-                new Suits(Set.of(), Set.of(Fibre.POLYESTER), Map.of()),
+                new Suits(Set.of(), Set.of(Kinds.POLYESTER), Map.of()),
                 List.of(),
                 false,
                 "",

@@ -14,7 +14,8 @@ import bitterend.catalogue.Allowance;
 import bitterend.catalogue.BenchTools;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -40,9 +41,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class CorrectionsTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final EndSpec PLAIN = EndSpec.of("plain");
-    private static final Rope WIRE = Bench.rope(Construction.WIRE, Fibre.STEEL, mm(12));
-    private static final Rope BRAID = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
-    private static final Rope HMPE = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+    private static final Rope WIRE = Bench.rope(Kinds.WIRE, Kinds.STEEL, mm(12));
+    private static final Rope BRAID = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
+    private static final Rope HMPE = Bench.rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
 
     /** Five full sets of tucks on each side: published handbooks [9], p. 97, and [8], p. 40; four at least: 29 CFR 1926.251(d). */
     @ParameterizedTest
@@ -54,8 +55,8 @@ final class CorrectionsTest {
         "TWELVE_STRAND, twelve-strand-join, 10, 1, 0"
     })
     void joins_ofSyntheticsAskFiveTucksOnEachSide(
-            Construction construction, String id, int tucks, int pieces, int remarks) {
-        Rope rope = Bench.rope(construction, Fibre.POLYESTER, mm(12));
+            @Kind Construction construction, String id, int tucks, int pieces, int remarks) {
+        Rope rope = Bench.rope(construction, Kinds.POLYESTER, mm(12));
         Demanded demanded = demanded(BOOK, rope, end(id, EyeSpec.NONE, tucks), Terms.USUAL);
         assertEquals(pieces, demanded.pieces().size(), demanded.findings()::toString);
         assertEquals(remarks, demanded.remarks().size());
@@ -115,7 +116,7 @@ final class CorrectionsTest {
     @Test
     void doubleBraid_ofHalfAnInchTakesElevenOrTwelve() {
         SpliceBook inch = BOOK.on(BenchTools.INCH);
-        Rope rope = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, new Diameter(127_000));
+        Rope rope = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, new Diameter(127_000));
         Demanded fid = demanded(inch, rope, EndSpec.of("double-braid-eye", flat(300)), Terms.USUAL);
         assertEquals(new FineLength(11 * 254_000), amount(fid.derivations().get(0), "end A: tail"));
         Demanded longer = demanded(inch, rope, withTail("double-braid-eye", diameters(24)), Terms.USUAL);
@@ -170,7 +171,7 @@ final class CorrectionsTest {
     /** The 15 in of one handbook lie inside of the 12 to 24 in per inch of circumference of others: bibliography [1], [3], [7]. */
     @Test
     void fibreLongSplice_showsThePrintedRange() {
-        Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.MANILA, mm(24));
+        Rope laid = Bench.rope(Kinds.THREE_STRAND, Kinds.MANILA, mm(24));
         List<Sentence> counts = demanded(BOOK, laid, EndSpec.of("long-splice"), Terms.USUAL)
                 .layouts()
                 .get(0)
@@ -194,7 +195,7 @@ final class CorrectionsTest {
 
     @Test
     void ropeToChain_namesItsForm() {
-        Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(14));
+        Rope laid = Bench.rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(14));
         assertEquals(
                 "rope to chain, long-splice form",
                 demanded(BOOK, laid, EndSpec.of("rope-to-chain"), Terms.USUAL)
@@ -221,15 +222,7 @@ final class CorrectionsTest {
 
     private static Rope wire(String core, FineLength lay) {
         RopeIdentity identity = new RopeIdentity(
-                Construction.WIRE,
-                Fibre.STEEL,
-                core,
-                "",
-                mm(12),
-                WIRE.identity().lay(),
-                "",
-                "",
-                "");
+                Kinds.WIRE, Kinds.STEEL, core, "", mm(12), WIRE.identity().lay(), "", "", "");
         return new Rope(
                 "R", "wire", identity, WIRE.mass(), WIRE.price(), WIRE.cutting(), WIRE.worth(), WIRE.usualReel(), lay);
     }

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly.Extras;
@@ -135,8 +136,8 @@ final class DerivationPropertiesTest {
     @Provide
     Arbitrary<Wanted> wanted() {
         Arbitrary<Rope> ropes = Combinators.combine(
-                        Arbitraries.of(Construction.values()),
-                        Arbitraries.of(Fibre.values()),
+                        Arbitraries.of(Kinds.constructions()),
+                        Arbitraries.of(Kinds.fibres()),
                         Arbitraries.longs().between(40_000, 600_000),
                         Arbitraries.of(1L, 5L, 10L, 13L))
                 .as(DerivationPropertiesTest::cutToNearest);
@@ -144,7 +145,7 @@ final class DerivationPropertiesTest {
     }
 
     private static Rope cutToNearest(Construction construction, Fibre fibre, long diameter, long nearest) {
-        Fibre sound = construction == Construction.WIRE ? Fibre.STEEL : fibre;
+        Fibre sound = construction == Kinds.WIRE ? Kinds.STEEL : fibre;
         Rope rope = rope(construction, sound, new Diameter(diameter));
         return new Rope(
                 rope.id(),

@@ -13,6 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.catalogue.SpliceBook;
@@ -33,7 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class EndSafetyTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final EndSpec PLAIN = EndSpec.of("plain");
-    private static final Rope WIRE = Bench.rope(Construction.WIRE, Fibre.STEEL, mm(12));
+    private static final Rope WIRE = Bench.rope(Kinds.WIRE, Kinds.STEEL, mm(12));
     private static final Length TEN_METRES = Length.ofMetres(10);
 
     /** Slippery fibre: common practice; glued ends: published handbook [5], no. 2006. */
@@ -46,7 +48,7 @@ final class EndSafetyTest {
         "twelve-strand-join, TWELVE_STRAND, ARAMID, none of these joins",
     })
     void slipperyFibre_isRefusedForLiftingAndWarnedOfOtherwise(
-            String id, Construction construction, Fibre fibre, String words) {
+            String id, @Kind Construction construction, @Kind Fibre fibre, String words) {
         Rope rope = Bench.rope(construction, fibre, mm(12));
         EndSpec end = id.endsWith("join") ? EndSpec.of(id) : EndSpec.of(id, flat(300));
         Demanded general = demanded(rope, end, Terms.USUAL);
@@ -59,7 +61,7 @@ final class EndSafetyTest {
 
     @Test
     void pouredSocket_onFibreIsForItsMakerToState() {
-        Rope nylon = Bench.rope(Construction.DOUBLE_BRAID, Fibre.NYLON, mm(12));
+        Rope nylon = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.NYLON, mm(12));
         EndSpec socket = new EndSpec(
                 "socketed", EyeSpec.NONE, new EndSpec.FittingSpec("", Bench.fine(60)), EndSpec.Options.NONE);
         assertTrue(said(demanded(nylon, socket, lifting("")), true).contains("a spliced eye on a thimble"));
@@ -69,7 +71,7 @@ final class EndSafetyTest {
 
     @Test
     void sewnEye_isNoEndForLifting() {
-        Rope kernmantle = Bench.rope(Construction.KERNMANTLE, Fibre.NYLON, mm(11));
+        Rope kernmantle = Bench.rope(Kinds.KERNMANTLE, Kinds.NYLON, mm(11));
         EndSpec sewn = EndSpec.of("kernmantle-sewn-eye", flat(100));
         assertTrue(said(demanded(kernmantle, sewn, lifting("")), true).contains("sews under its own approval"));
         assertEquals(1, demanded(kernmantle, sewn, Terms.USUAL).pieces().size());
@@ -78,7 +80,7 @@ final class EndSafetyTest {
     /** The longer form is thought to be for used rope. */
     @Test
     void usedDoubleBraid_asksForTheTwoFidForm() {
-        Rope braid = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         Terms own = new Terms(Piece.Matching.NONE, "", true, Use.GENERAL);
         EndSpec oneFid = EndSpec.of("double-braid-eye", flat(300));
         assertTrue(said(demanded(braid, oneFid, own), false).contains("double-braid-eye-two-fid"));
@@ -121,15 +123,7 @@ final class EndSafetyTest {
 
     private static Demanded swagedOn(String core, Terms terms) {
         RopeIdentity identity = new RopeIdentity(
-                Construction.WIRE,
-                Fibre.STEEL,
-                core,
-                "",
-                mm(12),
-                WIRE.identity().lay(),
-                "",
-                "",
-                "");
+                Kinds.WIRE, Kinds.STEEL, core, "", mm(12), WIRE.identity().lay(), "", "", "");
         Rope rope = new Rope(
                 "R", "wire", identity, WIRE.mass(), WIRE.price(), WIRE.cutting(), WIRE.worth(), WIRE.usualReel());
         EndSpec swaged =
@@ -146,7 +140,7 @@ final class EndSafetyTest {
         "wire-tucked-eye, WIRE, STEEL, 120",
         "clip-eye, WIRE, STEEL, 120",
     })
-    void softEye_tooSmallForItsRopeIsTold(String id, Construction construction, Fibre fibre, long least) {
+    void softEye_tooSmallForItsRopeIsTold(String id, @Kind Construction construction, @Kind Fibre fibre, long least) {
         Rope rope = Bench.rope(construction, fibre, mm(12));
         String tooSmall = "at least " + least + " mm laid flat";
         assertTrue(said(demanded(rope, EndSpec.of(id, flat(least - 1)), Terms.USUAL), false)
@@ -185,8 +179,8 @@ final class EndSafetyTest {
         "MANILA, 3, 1, 0",
         "NYLON, 3, 0, 0"
     })
-    void tucks_inSyntheticsAreFive(Fibre fibre, int tucks, int pieces, int remarks) {
-        Rope laid = Bench.rope(Construction.THREE_STRAND, fibre, mm(12));
+    void tucks_inSyntheticsAreFive(@Kind Fibre fibre, int tucks, int pieces, int remarks) {
+        Rope laid = Bench.rope(Kinds.THREE_STRAND, fibre, mm(12));
         EndSpec.Options options = new EndSpec.Options(tucks, false, "", "");
         EndSpec eye = new EndSpec("three-strand-eye", flat(300), EndSpec.FittingSpec.NONE, options);
         Demanded demanded = demanded(laid, eye, Terms.USUAL);
@@ -224,7 +218,7 @@ final class EndSafetyTest {
     /** At 60 degrees an eye in use is 1 1/2 pins and a rope long: 150 mm pin, 12 mm rope, 237 in use. */
     @Test
     void wideThroat_tellsTheLeastEyeThatWorks() {
-        Rope braid = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         String refusal = said(demanded(braid, EndSpec.of("double-braid-eye", flatOnPin(290, 150)), lifting("")), true);
         assertTrue(refusal.contains("an eye of at least 301 mm laid flat"), refusal);
         assertEquals(

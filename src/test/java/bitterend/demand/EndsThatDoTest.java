@@ -13,6 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
@@ -27,7 +29,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A refused end is told with the ends of the book that the rope could have. */
 final class EndsThatDoTest {
@@ -41,7 +43,7 @@ final class EndsThatDoTest {
         "double-braid-eye, CORE_DEPENDENT_DOUBLE_BRAID, HMPE, core-dependent-eye",
         "tuck-eye, TWELVE_STRAND, HMPE, bury-eye-hmpe"
     })
-    void wrongEye_isRefusedWithOnesThatDo(String id, Construction construction, Fibre fibre, String does) {
+    void wrongEye_isRefusedWithOnesThatDo(String id, @Kind Construction construction, @Kind Fibre fibre, String does) {
         Rope rope = rope(construction, fibre, mm(10));
         Assembly lifting = Bench.order(
                 1,
@@ -59,7 +61,7 @@ final class EndsThatDoTest {
         SpliceBook none = BOOK.withTerminations(BOOK.terminations().stream()
                 .filter(row -> row.kind() != Termination.Kind.JOIN || row.id().equals("short-splice"))
                 .toList());
-        Rope eight = rope(Construction.EIGHT_STRAND, Fibre.POLYESTER, mm(32));
+        Rope eight = rope(Kinds.EIGHT_STRAND, Kinds.POLYESTER, mm(32));
         Demanded refused = model(none, eight)
                 .pieces(one(make(Length.ofMetres(30), EndSpec.of("short-splice"), EndSpec.of("plain"))));
         assertTrue(said(refused).contains("no join of splices.json does on R"), said(refused));
@@ -67,7 +69,7 @@ final class EndsThatDoTest {
 
     @Test
     void thimble_isRefusedWithThoseWhoseRangeCoversTheRope() {
-        Rope rope = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(14));
+        Rope rope = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(14));
         EndSpec small = EndSpec.of("three-strand-eye", new EyeSpec.OnThimble("light-8", Diameter.NONE));
         Demanded refused = model(BOOK, rope).pieces(one(make(Length.ofMetres(5), small, EndSpec.of("plain"))));
         assertTrue(said(refused).contains("thimbles that take it: "), said(refused));
@@ -77,7 +79,7 @@ final class EndsThatDoTest {
     /** A table that does not reach the rope says how far it does, and what else would do. */
     @Test
     void table_thatIsTooShortSaysItsReach() {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(90));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(90));
         Demanded refused = model(BOOK, wire)
                 .pieces(one(make(Length.ofMetres(20), EndSpec.of("clip-eye", flat(900)), EndSpec.of("plain"))));
         assertTrue(said(refused).contains("(rope up to "), said(refused));
@@ -86,9 +88,9 @@ final class EndsThatDoTest {
 
     /** What is named is made: every id named for a rope gives a piece of it, in a size that suits. */
     @ParameterizedTest
-    @EnumSource(Construction.class)
+    @MethodSource("bitterend.catalogue.Kinds#constructions")
     void namedEnds_canBeMade(Construction construction) {
-        Fibre fibre = construction == Construction.WIRE ? Fibre.STEEL : Fibre.POLYESTER;
+        Fibre fibre = construction == Kinds.WIRE ? Kinds.STEEL : Kinds.POLYESTER;
         Rope rope = rope(construction, fibre, mm(12));
         EndsThatDo others = new EndsThatDo(BOOK, rope, Assembly.Terms.USUAL);
         Termination asked = BOOK.terminations().stream()

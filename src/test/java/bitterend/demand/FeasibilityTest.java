@@ -14,6 +14,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -42,9 +44,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What cannot be made is refused with the reason; what can be made but deserves care is told. */
 final class FeasibilityTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
-    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
-    private static final Rope LAID = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
-    private static final Rope WIRE = rope(Construction.WIRE, Fibre.STEEL, mm(12));
+    private static final Rope BRAID = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
+    private static final Rope LAID = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
+    private static final Rope WIRE = rope(Kinds.WIRE, Kinds.STEEL, mm(12));
     private static final EndSpec PLAIN = EndSpec.of("plain");
     private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(300));
     private static final Length TEN_METRES = Length.ofMetres(10);
@@ -63,7 +65,7 @@ final class FeasibilityTest {
     @ParameterizedTest
     @CsvSource({"8, 1352", "12, 1928"})
     void shortStrops_areMadeDownToTwoTailsOfClearRope(long diameter, long shortest) {
-        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(diameter));
+        Rope hollow = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(diameter));
         EndSpec eye = EndSpec.of("bury-eye", flat(100));
         assertMakes(hollow, make(new Length(shortest), eye, eye));
         assertEquals(new Length(shortest), shortest(onlyError(hollow, make(new Length(shortest - 1), eye, eye))));
@@ -72,7 +74,7 @@ final class FeasibilityTest {
     /** Room 1 1/2 tails an eye on slack rope (published handbook [9], p. 106): 12 mm, 2,592 mm; take-up 0.18 tails an eye. */
     @Test
     void workingRoom_isWarnedOfOnSlackRopeAndAcceptedByName() {
-        Rope hollow = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope hollow = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
         EndSpec eye = EndSpec.of("bury-eye", flat(100));
         // 2,592 less 2 x 155.52 of take-up, and two bearings of 100 mm
         assertFalse(warnings(hollow, make(new Length(2_481), eye, eye)).stream()
@@ -128,7 +130,7 @@ final class FeasibilityTest {
 
     @Test
     void doubleBraidEye_isRefusedOnCoreDependentRope() {
-        Rope core = rope(Construction.CORE_DEPENDENT_DOUBLE_BRAID, Fibre.HMPE, mm(12));
+        Rope core = rope(Kinds.CORE_DEPENDENT_DOUBLE_BRAID, Kinds.HMPE, mm(12));
         for (String id : List.of("double-braid-eye", "double-braid-eye-two-fid")) {
             Finding refusal = onlyError(core, make(TEN_METRES, EndSpec.of(id, flat(300)), PLAIN));
             assertEquals("end a", refusal.field());
@@ -149,7 +151,7 @@ final class FeasibilityTest {
         "wedge-socket, THREE_STRAND, POLYESTER",
         "bowline, WIRE, STEEL",
     })
-    void termination_thatDoesNotSuitTheRopeIsRefused(String id, Construction construction, Fibre fibre) {
+    void termination_thatDoesNotSuitTheRopeIsRefused(String id, @Kind Construction construction, @Kind Fibre fibre) {
         Finding refusal =
                 onlyError(rope(construction, fibre, mm(12)), make(TEN_METRES, EndSpec.of(id, flat(300)), PLAIN));
         assertEquals("end a", refusal.field());
@@ -159,8 +161,8 @@ final class FeasibilityTest {
     /** Aramid and natural fibre cannot be cut hot, so they are not sealed. */
     @ParameterizedTest
     @CsvSource({"ARAMID", "MANILA", "SISAL"})
-    void sealed_isRefusedWhereHeatDoesNotSeal(Fibre fibre) {
-        Rope rope = rope(Construction.THREE_STRAND, fibre, mm(12));
+    void sealed_isRefusedWhereHeatDoesNotSeal(@Kind Fibre fibre) {
+        Rope rope = rope(Kinds.THREE_STRAND, fibre, mm(12));
         assertEquals(
                 "end b",
                 onlyError(rope, make(TEN_METRES, PLAIN, EndSpec.of("sealed"))).field());
@@ -169,8 +171,8 @@ final class FeasibilityTest {
     @Test
     void buryEye_meansTheRowThatSuitsTheFibre() {
         EndSpec bury = EndSpec.of("bury-eye", flat(300));
-        Rope hmpe = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
-        Rope nylon = rope(Construction.TWELVE_STRAND, Fibre.NYLON, mm(12));
+        Rope hmpe = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
+        Rope nylon = rope(Kinds.TWELVE_STRAND, Kinds.NYLON, mm(12));
         assertEquals(Bench.fine(864), Bench.amount(derive(hmpe, make(TEN_METRES, bury, PLAIN)), "end A: tail"));
         assertEquals(Bench.fine(288), Bench.amount(derive(nylon, make(TEN_METRES, bury, PLAIN)), "end A: tail"));
     }
@@ -178,7 +180,7 @@ final class FeasibilityTest {
     /** 29 CFR 1926.251(d): at least 3 tucks in natural fibre, 4 in synthetic. */
     @Test
     void tucks_belowTheLeastForTheFibreAreRefused() {
-        Rope manila = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(12));
+        Rope manila = rope(Kinds.THREE_STRAND, Kinds.MANILA, mm(12));
         assertMakes(manila, make(TEN_METRES, tucked(3), PLAIN));
         assertTrue(
                 onlyError(LAID, make(TEN_METRES, tucked(3), PLAIN)).expected().contains("at least 4 tucks"));
@@ -297,7 +299,7 @@ final class FeasibilityTest {
 
     @Test
     void diameter_beyondTheTableIsRefused() {
-        Rope thick = rope(Construction.WIRE, Fibre.STEEL, mm(52));
+        Rope thick = rope(Kinds.WIRE, Kinds.STEEL, mm(52));
         assertTrue(onlyError(thick, make(TEN_METRES, EndSpec.of("clip-eye", flat(800)), PLAIN))
                 .expected()
                 .contains("within the table"));

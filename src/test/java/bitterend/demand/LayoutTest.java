@@ -13,6 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.LayoutMark;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -41,8 +43,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Where the marks of a splice lie. */
 final class LayoutTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
-    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
-    private static final Rope HOLLOW = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+    private static final Rope BRAID = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
+    private static final Rope HOLLOW = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
     private static final EndSpec PLAIN = EndSpec.of("plain");
     private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(300));
 
@@ -108,8 +110,8 @@ final class LayoutTest {
     /** published handbook [9], pp. 104, 106: the tool comes out 4/3 of the tail below the throat, in HMPE 3/2; one tail would cut the taper off. */
     @ParameterizedTest
     @CsvSource({"HMPE, 1296", "POLYESTER, 384", "NYLON, 384"})
-    void buryTool_comesOutBeyondTheTail(Fibre fibre, long expected) {
-        Rope hollow = rope(Construction.TWELVE_STRAND, fibre, mm(12));
+    void buryTool_comesOutBeyondTheTail(@Kind Fibre fibre, long expected) {
+        Rope hollow = rope(Kinds.TWELVE_STRAND, fibre, mm(12));
         SpliceLayout layout =
                 layouts(hollow, EndSpec.of("bury-eye", flat(300)), PLAIN).get(0);
         assertEquals(fine(expected), mark(layout, "tool comes out").distance());
@@ -143,7 +145,7 @@ final class LayoutTest {
 
     @Test
     void layout_withoutMarksOfItsOwnHasTailAndThroat() {
-        Rope laid = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
+        Rope laid = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
         SpliceLayout layout =
                 layouts(laid, EndSpec.of("three-strand-eye", flat(300)), PLAIN).get(0);
         assertEquals(
@@ -171,7 +173,7 @@ final class LayoutTest {
     /** In a join each strand makes half of the number on its side (29 CFR 1926.251(d)): 8 are 4 and 4, 10 tapered 5 and 2. */
     @Test
     void shortSplice_countsTheTucksOfOneSide() {
-        Rope laid = rope(Construction.THREE_STRAND, Fibre.POLYESTER, mm(12));
+        Rope laid = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
         assertEquals(
                 "4 full tucks with each strand on its side of the join",
                 layouts(laid, EndSpec.of("short-splice"), PLAIN)
@@ -195,7 +197,7 @@ final class LayoutTest {
         "wire-tucked-eye, WIRE, STEEL, '3 full tucks with each strand, then 2 with half of each strand'",
         "wire-tucked-eye-four-one, WIRE, STEEL, '4 full tucks with each strand, then 1 with half of each strand'",
     })
-    void tuckedEnds_sayHowManyTucks(String id, Construction construction, Fibre fibre, String expected) {
+    void tuckedEnds_sayHowManyTucks(String id, @Kind Construction construction, @Kind Fibre fibre, String expected) {
         EndSpec end = row(id).kind() == Termination.Kind.JOIN ? EndSpec.of(id) : EndSpec.of(id, flat(300));
         List<String> counts = layouts(rope(construction, fibre, mm(12)), end, PLAIN).get(0).counts().stream()
                 .map(Sentence::exact)
@@ -219,7 +221,7 @@ final class LayoutTest {
         "swaged, WIRE, STEEL, a bore that goes through: about 1/4 in beyond it",
         "wedge-socket, WIRE, STEEL, about three quarters of the wedge's length from the body"
     })
-    void rows_sayWhatElsePrintAsks(String id, Construction construction, Fibre fibre, String expected) {
+    void rows_sayWhatElsePrintAsks(String id, @Kind Construction construction, @Kind Fibre fibre, String expected) {
         SpliceBook book = Bench.change(BOOK, id, each -> Bench.withLength(each, What.TAIL, 400));
         boolean fitting = row(id).kind() == Termination.Kind.FITTING;
         EndSpec end = fitting
@@ -237,8 +239,8 @@ final class LayoutTest {
     /** TB 55-1900-232-10 p. 2-52: in high-stretch synthetics the thimble can tumble out of the eye. */
     @ParameterizedTest
     @CsvSource({"NYLON, true", "POLYESTER, false"})
-    void thimbleInRopeThatStretches_isCautioned(Fibre fibre, boolean told) {
-        Rope braid = rope(Construction.DOUBLE_BRAID, fibre, mm(12));
+    void thimbleInRopeThatStretches_isCautioned(@Kind Fibre fibre, boolean told) {
+        Rope braid = rope(Kinds.DOUBLE_BRAID, fibre, mm(12));
         EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("light-12", Diameter.NONE));
         Demanded demanded = model(BOOK, braid).pieces(one(Bench.make(Length.ofMetres(20), lined, PLAIN)));
         assertEquals(told, demanded.layouts().get(0).caution().contains("the thimble tumbles out (TB 55-1900-232-10"));
@@ -248,7 +250,7 @@ final class LayoutTest {
     /** FM 55-501: open the rope to 4 times the diameter of the eye, the eye included; 200 mm: 800 mm. */
     @Test
     void hastyEye_saysHowFarTheRopeIsOpened() {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(12));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(12));
         EyeSpec round = new EyeSpec.RoundEye(fine(200), Diameter.NONE);
         SpliceLayout layout =
                 layouts(wire, EndSpec.of("hasty-eye", round), PLAIN).get(0);
@@ -267,7 +269,7 @@ final class LayoutTest {
     /** 3/4 in wire: 4 clips on 18 in, saddles of 3 D: one saddle left beyond the first, the second hard against the thimble. */
     @Test
     void clipEye_placesEveryClipFromTheCutEnd() {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, inches("3/4"));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, inches("3/4"));
         SpliceLayout layout =
                 layouts(wire, EndSpec.of("clip-eye", flat(300)), PLAIN).get(0);
         assertEquals(inch("18"), fromCutEnd(layout, "tail mark"));

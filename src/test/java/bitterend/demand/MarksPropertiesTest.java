@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
@@ -372,10 +373,10 @@ final class MarksPropertiesTest {
     }
 
     private static Rope suited(Termination row, Diameter diameter) {
-        for (Construction construction : Construction.values()) {
-            for (Fibre fibre : Fibre.values()) {
+        for (Construction construction : Kinds.constructions()) {
+            for (Fibre fibre : Kinds.fibres()) {
                 Rope rope = rope(construction, fibre, diameter);
-                if (row.suits().admits(rope) && (construction == Construction.WIRE) == (fibre == Fibre.STEEL)) {
+                if (row.suits().admits(rope) && (construction == Kinds.WIRE) == (fibre == Kinds.STEEL)) {
                     return rope;
                 }
             }

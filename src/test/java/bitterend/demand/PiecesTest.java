@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.demand.Assembly.Extras;
@@ -30,9 +30,9 @@ import org.junit.jupiter.api.Test;
 final class PiecesTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
     private static final EndSpec PLAIN = EndSpec.of("plain");
-    private static final Rope BRAID = named("B12", Construction.DOUBLE_BRAID, mm(12));
-    private static final Rope THICKER = named("B14", Construction.DOUBLE_BRAID, mm(14));
-    private static final Rope LAID = named("L12", Construction.THREE_STRAND, mm(12));
+    private static final Rope BRAID = named("B12", Kinds.DOUBLE_BRAID, mm(12));
+    private static final Rope THICKER = named("B14", Kinds.DOUBLE_BRAID, mm(14));
+    private static final Rope LAID = named("L12", Kinds.THREE_STRAND, mm(12));
     private static final Make EYED = make(Length.ofMetres(10), EndSpec.of("double-braid-eye", flat(300)), PLAIN);
 
     @Test
@@ -95,7 +95,7 @@ final class PiecesTest {
 
     @Test
     void work_countsWhatAnEndUsesUp() {
-        Rope wire = Bench.rope(Construction.WIRE, Fibre.STEEL, Diameter.ofMillimetres(19));
+        Rope wire = Bench.rope(Kinds.WIRE, Kinds.STEEL, Diameter.ofMillimetres(19));
         Make clipped = make(Length.ofMetres(10), EndSpec.of("clip-eye", flat(300)), PLAIN);
         List<EndWork> work =
                 model(BOOK, wire).pieces(order(1, 1, clipped, Terms.USUAL, "R")).work();
@@ -128,7 +128,7 @@ final class PiecesTest {
     }
 
     private static Rope named(String id, Construction construction, Diameter diameter) {
-        Rope rope = Bench.rope(construction, Fibre.POLYESTER, diameter);
+        Rope rope = Bench.rope(construction, Kinds.POLYESTER, diameter);
         return new Rope(
                 id, id, rope.identity(), rope.mass(), rope.price(), rope.cutting(), rope.worth(), rope.usualReel());
     }
@@ -138,7 +138,7 @@ final class PiecesTest {
     void pickList_keepsSizesApart() {
         PickList picks = new PickList();
         for (int mm : new int[] {6, 28}) {
-            Rope wire = Bench.rope(Construction.WIRE, Fibre.STEEL, Diameter.ofMillimetres(mm));
+            Rope wire = Bench.rope(Kinds.WIRE, Kinds.STEEL, Diameter.ofMillimetres(mm));
             Make clipped = make(Length.ofMetres(10), EndSpec.of("clip-eye", flat(600)), PLAIN);
             Assembly order = order(1, 1, clipped, Terms.USUAL, "R");
             picks.add(order, model(BOOK, wire).pieces(order));

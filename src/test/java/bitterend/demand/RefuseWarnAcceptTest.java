@@ -13,6 +13,8 @@ import bitterend.catalogue.Construction;
 import bitterend.catalogue.Danger;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kind;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -41,7 +43,7 @@ final class RefuseWarnAcceptTest {
     @ParameterizedTest
     @CsvSource({"GENERAL, 1928", "LIFTING, 2048"})
     void strop_isRefusedBelowBothTailsAndTheFreeRopeOfItsRule(Use use, long shortest) {
-        Rope hollow = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope hollow = Bench.rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
         EndSpec eye = EndSpec.of("bury-eye-hmpe", flat(100));
         assertEquals(1, demanded(hollow, shortest, eye, eye, use).pieces().size());
         Demanded refused = demanded(hollow, shortest - 1, eye, eye, use);
@@ -54,7 +56,7 @@ final class RefuseWarnAcceptTest {
     @ParameterizedTest
     @CsvSource({"8, 1200", "12, 1730"})
     void dailyStrops_pass(long diameter, long clear) {
-        Rope hollow = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(diameter));
+        Rope hollow = Bench.rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(diameter));
         EndSpec eye = EndSpec.of("bury-eye-hmpe", flat(100));
         Demanded strop = demanded(hollow, clear + 200, eye, eye, Use.GENERAL);
         assertEquals(1, strop.pieces().size(), strop.findings()::toString);
@@ -64,7 +66,7 @@ final class RefuseWarnAcceptTest {
     /** Only the working room can be accepted by name; both tails in it cannot be made to fit by a word. */
     @Test
     void workingRoom_isAcceptedByName() {
-        Rope hollow = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope hollow = Bench.rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
         EndSpec eye = EndSpec.of("bury-eye-hmpe", flat(100));
         Demanded strop = accepted(hollow, 1_930, eye);
         assertEquals(1, strop.pieces().size(), strop.findings()::toString);
@@ -93,7 +95,7 @@ final class RefuseWarnAcceptTest {
     /** At the boundary the slack rope between the throats is both tails and both take-ups: 2 x (864 + 155.52) mm. */
     @Test
     void boundary_isTailAndTakeUpOnSlackRope() {
-        Rope hollow = Bench.rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope hollow = Bench.rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
         EndSpec eye = EndSpec.of("bury-eye-hmpe", flat(100));
         String told = demanded(hollow, 1_928, eye, eye, Use.GENERAL).findings().stream()
                 .filter(finding -> finding.expected().contains("working room"))
@@ -110,7 +112,7 @@ final class RefuseWarnAcceptTest {
     @ParameterizedTest
     @CsvSource({"double-braid-eye, 441, 565", "double-braid-eye-two-fid, 945, 893"})
     void doubleBraid_hasItsRoomOnSlackRope(String id, long room, long shortest) {
-        Rope braid = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         EndSpec eye = EndSpec.of(id, flat(300));
         Demanded made = demanded(braid, shortest, eye, PLAIN, Use.GENERAL);
         assertEquals(1, made.pieces().size(), made.findings()::toString);
@@ -137,7 +139,7 @@ final class RefuseWarnAcceptTest {
         "eight-strand-eye, EIGHT_STRAND, NYLON, 180000",
         "wire-tucked-eye, WIRE, STEEL, 180000"
     })
-    void takeUp_errsLong(String id, Construction construction, Fibre fibre, long units) {
+    void takeUp_errsLong(String id, @Kind Construction construction, @Kind Fibre fibre, long units) {
         Demanded demanded = demanded(
                 Bench.rope(construction, fibre, mm(12)), 20_000, EndSpec.of(id, flat(300)), PLAIN, Use.GENERAL);
         assertEquals(new FineLength(units), Bench.amount(demanded.derivations().get(0), "end A: take-up"));
@@ -148,7 +150,7 @@ final class RefuseWarnAcceptTest {
     void eyeOnAThimble_goesByThatPartsRow() {
         Thimble small = new Thimble(
                 "T", fine(90), fine(30), fine(3), ThroatAngle.ofDegrees(60), mm(10), mm(13), Provenance.ARITHMETIC);
-        Rope braid = Bench.rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         Terms lifting = new Terms(Piece.Matching.NONE, "", false, Use.LIFTING, "us");
         EndSpec lined = EndSpec.of("double-braid-eye", new EyeSpec.OnThimble("T", Diameter.NONE));
         Demanded demanded = model(Bench.withThimbles(BOOK, small), braid)

@@ -8,9 +8,8 @@ import static bitterend.demand.Bench.rope;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Allowance;
-import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -21,7 +20,6 @@ import bitterend.catalogue.Termination.What;
 import bitterend.exchange.SplicesJson;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -101,8 +99,8 @@ final class RoundTripTest {
     }
 
     private static Rope suited(Termination row) {
-        return Arrays.stream(Construction.values())
-                .flatMap(construction -> Arrays.stream(Fibre.values()).map(fibre -> rope(construction, fibre, mm(12))))
+        return Kinds.constructions().stream()
+                .flatMap(construction -> Kinds.fibres().stream().map(fibre -> rope(construction, fibre, mm(12))))
                 .filter(rope -> row.suits().admits(rope))
                 .findFirst()
                 .orElseThrow();

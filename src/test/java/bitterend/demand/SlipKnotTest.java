@@ -9,8 +9,7 @@ import static bitterend.demand.Bench.rope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.exchange.SplicesJson;
@@ -22,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The slip knot of a cored end needs rope of its own: 10 diameters before the free rope ends (common practice, no source). */
 final class SlipKnotTest {
-    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(10));
+    private static final Rope BRAID = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(10));
     private static final EndSpec EYE = EndSpec.of("double-braid-eye", flat(60));
     private static final EndSpec SEALED = EndSpec.of("sealed");
 

@@ -12,6 +12,7 @@ import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
 import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Grade;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
 import bitterend.catalogue.Termination;
@@ -21,7 +22,6 @@ import bitterend.exchange.SplicesJson;
 import bitterend.finding.Finding;
 import bitterend.measure.Length;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -73,7 +73,7 @@ final class UncheckedTest {
     /** A lay that is not typed is from memory, and so is what it makes of the dead end of a wedge socket. */
     @Test
     void layThatIsNotTyped_isMarked() {
-        Rope wire = Bench.rope(Construction.WIRE, Fibre.STEEL, mm(32));
+        Rope wire = Bench.rope(Kinds.WIRE, Kinds.STEEL, mm(32));
         EndSpec wedge = new EndSpec(
                 "wedge-socket", EyeSpec.NONE, new EndSpec.FittingSpec("", Bench.fine(80)), EndSpec.Options.NONE);
         SpliceLayout layout = model(BOOK, wire)
@@ -86,7 +86,7 @@ final class UncheckedTest {
     /** A spread that is a guess is said to be one. */
     @Test
     void guessedSpread_isMarkedInItsWarning() {
-        Rope laid = Bench.rope(Construction.THREE_STRAND, Fibre.MANILA, mm(12));
+        Rope laid = Bench.rope(Kinds.THREE_STRAND, Kinds.MANILA, mm(12));
         Assembly.Asked tight = new Assembly.Asked(
                 new Tolerance(bitterend.measure.Written.worked(new Length(1)), bitterend.measure.Ratio.ZERO),
                 Tolerance.NONE,
@@ -117,10 +117,10 @@ final class UncheckedTest {
     /** A rope that the row suits. */
     private static Rope rope(Termination row) {
         List<Rope> ropes = new ArrayList<>();
-        for (Construction construction : Construction.values()) {
-            Stream<Fibre> fibres = construction == Construction.WIRE
-                    ? Stream.of(Fibre.STEEL)
-                    : Arrays.stream(Fibre.values()).filter(fibre -> fibre != Fibre.STEEL);
+        for (Construction construction : Kinds.constructions()) {
+            Stream<Fibre> fibres = construction == Kinds.WIRE
+                    ? Stream.of(Kinds.STEEL)
+                    : Kinds.fibres().stream().filter(fibre -> fibre != Kinds.STEEL);
             fibres.forEach(fibre -> ropes.add(Bench.rope(construction, fibre, mm(12))));
         }
         Optional<Rope> suited =

@@ -10,10 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.BenchRules;
-import bitterend.catalogue.Construction;
 import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
@@ -41,8 +40,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Tolerances, counters, heavy pieces, joins and grommets. */
 final class WatchTest {
     private static final SpliceBook BOOK = SplicesJson.builtIn();
-    private static final Rope BRAID = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
-    private static final Rope LAID = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(24));
+    private static final Rope BRAID = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
+    private static final Rope LAID = rope(Kinds.THREE_STRAND, Kinds.MANILA, mm(24));
     private static final EndSpec PLAIN = EndSpec.of("plain");
 
     /** Spread of one eye: a quarter of a fid, 63 mm at 12 mm; of two eyes 126 mm. */
@@ -153,7 +152,7 @@ final class WatchTest {
     @ParameterizedTest
     @CsvSource({"12, 600, 2100", "24, 600, 2253"})
     void fibreGrommet_takesTheLargerOfTwoPrintedRules(long diameter, long round, long cut) {
-        Rope laid = rope(Construction.THREE_STRAND, Fibre.MANILA, mm(diameter));
+        Rope laid = rope(Kinds.THREE_STRAND, Kinds.MANILA, mm(diameter));
         Demanded demanded =
                 model(BOOK, laid).pieces(one(Bench.make(new Length(round), EndSpec.of("fibre-grommet"), PLAIN)));
         assertEquals(cut, demanded.pieces().get(0).cut().mm());
@@ -164,7 +163,7 @@ final class WatchTest {
     @ParameterizedTest
     @CsvSource({"wire-grommet, 11000", "wire-grommet-three-strand, 4500"})
     void wireGrommet_takesWhatItsMethodPrints(String id, long cut) {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(10));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(10));
         // 1,570.796 mm round
         long made = model(BOOK, wire)
                 .pieces(one(Bench.make(new Length(1_571), EndSpec.of(id), PLAIN)))
@@ -186,8 +185,7 @@ final class WatchTest {
     })
     void rings_shareThePieceWhoseStrandsTheyAre(String id, int rings, int pieces) {
         boolean fibre = id.startsWith("fibre");
-        Rope rope =
-                rope(fibre ? Construction.THREE_STRAND : Construction.WIRE, fibre ? Fibre.MANILA : Fibre.STEEL, mm(10));
+        Rope rope = rope(fibre ? Kinds.THREE_STRAND : Kinds.WIRE, fibre ? Kinds.MANILA : Kinds.STEEL, mm(10));
         Demanded demanded = model(BOOK, rope)
                 .pieces(Bench.order(
                         rings, 1, Bench.make(Length.ofMetres(2), EndSpec.of(id), PLAIN), Assembly.Terms.USUAL, "R"));
@@ -216,7 +214,7 @@ final class WatchTest {
 
     @Test
     void grommet_standsInEndA() {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(10));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(10));
         EndSpec ring = EndSpec.of("wire-grommet");
         Finding other = model(BOOK, wire)
                 .pieces(one(Bench.make(Length.ofMetres(2), PLAIN, ring)))
@@ -233,8 +231,7 @@ final class WatchTest {
     }
 
     private static Rope withLay(String id, Lay lay) {
-        RopeIdentity identity =
-                new RopeIdentity(Construction.THREE_STRAND, Fibre.MANILA, "", "", mm(24), lay, "", "", "");
+        RopeIdentity identity = new RopeIdentity(Kinds.THREE_STRAND, Kinds.MANILA, "", "", mm(24), lay, "", "", "");
         return new Rope(id, id, identity, LAID.mass(), LAID.price(), LAID.cutting(), LAID.worth(), LAID.usualReel());
     }
 

@@ -12,10 +12,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Allowance;
-import bitterend.catalogue.Construction;
 import bitterend.catalogue.EyeSpec;
-import bitterend.catalogue.Fibre;
 import bitterend.catalogue.Fitting;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -45,7 +44,7 @@ final class WorkedLengthsTest {
     /** 12 mm double braid, 10 m from bearing point to a plain end, flat eye of 600 mm perimeter, tail 21 D, no take-up. */
     @Test
     void doubleBraidEye_ofTenMetresTakes10571() {
-        Rope rope = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope rope = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         EndSpec eye = EndSpec.of("double-braid-eye", new EyeSpec.Perimeter(fine(600), Diameter.NONE));
         SpliceBook noTakeUp = withoutTakeUp(BUILT_IN, "double-braid-eye");
         Derivation derivation = derive(noTakeUp, rope, make(Length.ofMetres(10), eye, EndSpec.of("plain")));
@@ -62,7 +61,7 @@ final class WorkedLengthsTest {
      */
     @Test
     void wedgeSocket_countsTheRopeBackToItsMouth() {
-        Rope wire = rope(Construction.WIRE, Fibre.STEEL, mm(16));
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(16));
         Fitting wedge = new Fitting("wedge-16", fine(82), fine(60), FineLength.ZERO, mm(16), mm(16));
         SpliceBook book = BUILT_IN.withHardware(List.of(), List.of(wedge));
         EndSpec end = new EndSpec("wedge-socket", EyeSpec.NONE, new FittingSpec("wedge-16", fine(82)), Options.NONE);
@@ -77,7 +76,7 @@ final class WorkedLengthsTest {
 
     @Test
     void doubleBraidEye_defaultTakeUpIsSevenTenthsOfAFid() {
-        Rope rope = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope rope = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         EndSpec eye = EndSpec.of("double-braid-eye", new EyeSpec.Perimeter(fine(600), Diameter.NONE));
         Derivation derivation = derive(BUILT_IN, rope, make(Length.ofMetres(10), eye, EndSpec.of("plain")));
         assertEquals(new FineLength(1_764_000), amount(derivation, "end A: take-up"));
@@ -102,7 +101,7 @@ final class WorkedLengthsTest {
     }
 
     private static Derivation federalSling(Diameter diameter) {
-        Rope rope = rope(Construction.THREE_STRAND, Fibre.MANILA, diameter);
+        Rope rope = rope(Kinds.THREE_STRAND, Kinds.MANILA, diameter);
         Allowance tail = new Allowance(
                 List.of(new Term.Multiple(new Ratio(533, 100), Yardstick.DIAMETER_A_TUCK)), Provenance.ARITHMETIC);
         SpliceBook splices = with(withoutTakeUp(BUILT_IN, "three-strand-eye"), "three-strand-eye", What.TAIL, tail);
@@ -118,7 +117,7 @@ final class WorkedLengthsTest {
     /** 10 m pin to pin, two swaged ends of 45 mm. */
     @Test
     void swagedEnds_takeTheirBoresOff() {
-        Rope rope = rope(Construction.WIRE, Fibre.STEEL, mm(12));
+        Rope rope = rope(Kinds.WIRE, Kinds.STEEL, mm(12));
         EndSpec fork = new EndSpec("swaged", EyeSpec.NONE, new FittingSpec("", fine(45)), Options.NONE);
         Derivation derivation = derive(BUILT_IN, rope, make(Length.ofMetres(10), fork, fork));
         assertEquals(new Length(9_910), derivation.cut());
@@ -127,7 +126,7 @@ final class WorkedLengthsTest {
     /** Nylon, 10 m after 5 % shrinkage: 10,526 mm, from memory, rounded up. */
     @Test
     void shrinkage_isDividedOut() {
-        Rope rope = rope(Construction.THREE_STRAND, Fibre.NYLON, mm(12));
+        Rope rope = rope(Kinds.THREE_STRAND, Kinds.NYLON, mm(12));
         Measuring wetted = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.percent(5));
         EndSpec plain = EndSpec.of("plain");
         Derivation derivation = derive(
@@ -139,7 +138,7 @@ final class WorkedLengthsTest {
     /** 220 m measured at 2 % extension is 215.7 m slack. */
     @Test
     void extension_isDividedOut() {
-        Rope rope = rope(Construction.TWELVE_STRAND, Fibre.HMPE, mm(12));
+        Rope rope = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
         Measuring tensioned = new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.percent(2), Ratio.ZERO);
         EndSpec plain = EndSpec.of("plain");
         Derivation derivation = derive(
@@ -150,7 +149,7 @@ final class WorkedLengthsTest {
     /** A 300 mm flat eye is 236.5 mm on its pin of 150 mm: measured there, the piece is 63.5 mm longer. */
     @Test
     void eyeOnItsPin_isMeasuredThereUnlessTheOrderSaysFlat() {
-        Rope rope = rope(Construction.DOUBLE_BRAID, Fibre.POLYESTER, mm(12));
+        Rope rope = rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12));
         EndSpec eye = EndSpec.of("double-braid-eye", Bench.flatOnPin(300, 150));
         Make inUse = make(Length.ofMetres(10), eye, EndSpec.of("plain"));
         Make flat = new Make(

@@ -101,7 +101,7 @@ final class SplicesJsonTest {
                 "{'id': 'a'} | kind | nothing",
                 "{'id': 'a b', 'name': 'x', 'kind': 'bare'} | id | a b",
                 "{'id': 'a', 'name': 'x', 'kind': 'knob'} | kind | knob",
-                "{'id': 'a', 'name': 'x', 'kind': 'bare', 'constructions': ['4-strand']} | constructions | nothing",
+                "{'id': 'a', 'name': 'x', 'kind': 'bare', 'constructions': ['5-strand']} | constructions | nothing",
                 "{'id': 'a', 'name': 'x', 'kind': 'bare', 'fibres': ['wool']} | fibres | nothing",
                 "{'id': 'a', 'name': 'x', 'kind': 'eye', 'allowances': {'tail': {'is': '24'}}} | is | 24",
                 "{'id': 'a', 'name': 'x', 'kind': 'eye', 'allowances': {'tail': {'is': '24 elephants'}}} | is | 24 elephants",
@@ -158,7 +158,8 @@ final class SplicesJsonTest {
     }
 
     private static SpliceBook read(String text, Findings findings) {
-        return new SplicesJson(findings).read(new InputFile("splices.json", text, ""), SplicesJson.builtIn());
+        return new SplicesJson(findings, RopeKindsJson.builtIn())
+                .read(new InputFile("splices.json", text, ""), SplicesJson.builtIn());
     }
 
     private static Termination row(SpliceBook book, String id) {

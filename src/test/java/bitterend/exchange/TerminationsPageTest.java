@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import bitterend.catalogue.Allowance;
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
+import bitterend.catalogue.Need;
 import bitterend.catalogue.Term;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -51,15 +52,20 @@ final class TerminationsPageTest {
     private static String suits(Termination row) {
         String constructions = row.suits().constructions().isEmpty()
                 ? "any rope"
-                : EnumSet.copyOf(row.suits().constructions()).stream()
+                : Kinds.constructions().stream()
+                        .filter(row.suits().constructions()::contains)
                         .map(Construction::word)
                         .collect(Collectors.joining(", "));
         String fibres = row.suits().fibres().isEmpty()
                 ? ""
-                : EnumSet.copyOf(row.suits().fibres()).stream()
+                : Kinds.fibres().stream()
+                        .filter(row.suits().fibres()::contains)
                         .map(Fibre::word)
                         .collect(Collectors.joining(", ", " of ", ""));
-        return constructions + fibres;
+        String needs = row.suits().needs().isEmpty()
+                ? ""
+                : row.suits().needs().stream().sorted().map(Need::word).collect(Collectors.joining(", ", ": ", ""));
+        return constructions + fibres + needs;
     }
 
     private static String tail(Termination row) {

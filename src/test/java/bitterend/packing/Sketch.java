@@ -1,7 +1,6 @@
 package bitterend.packing;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -101,15 +100,7 @@ public final class Sketch {
                 id,
                 id,
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
-                        "",
-                        "",
-                        Diameter.ofMillimetres(12),
-                        Lay.NONE,
-                        "",
-                        id,
-                        ""),
+                        Kinds.DOUBLE_BRAID, Kinds.POLYESTER, "", "", Diameter.ofMillimetres(12), Lay.NONE, "", id, ""),
                 new LinearMass(100_000),
                 new UnitPrice(1_000),
                 new Rope.Cutting(new Length(loss), new Length(1)),

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -58,8 +59,8 @@ public final class DayOnTheBench {
     }
 
     private static PackingProblem problem(String place) {
-        Rope braid = rope("DB12", "Polyester double braid 12 mm", Construction.DOUBLE_BRAID, Fibre.POLYESTER, 12, 10);
-        Rope wire = rope("W14", "Galvanised wire 14 mm", Construction.WIRE, Fibre.STEEL, 14, 5);
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        Rope wire = rope("W14", "Galvanised wire 14 mm", Kinds.WIRE, Kinds.STEEL, 14, 5);
         return new PackingProblem(
                 DAY,
                 Map.of("DB12", braid, "W14", wire),

@@ -1,7 +1,6 @@
 package bitterend.shops;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -40,8 +39,8 @@ public final class PlainShop {
     /** Rope {@code R} at 1 minor unit per millimetre, kept from {@code keepFromMm}, good as new from the same length. */
     public static PlainShop of(long lossMm, long keepFromMm) {
         RopeIdentity identity = new RopeIdentity(
-                Construction.THREE_STRAND,
-                Fibre.POLYESTER,
+                Kinds.THREE_STRAND,
+                Kinds.POLYESTER,
                 "",
                 "",
                 Diameter.ofMillimetres(12),

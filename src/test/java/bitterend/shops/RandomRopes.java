@@ -1,7 +1,6 @@
 package bitterend.shops;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -37,8 +36,8 @@ final class RandomRopes {
 
     private Rope rope(int number) {
         RopeIdentity identity = new RopeIdentity(
-                Construction.DOUBLE_BRAID,
-                Fibre.POLYESTER,
+                Kinds.DOUBLE_BRAID,
+                Kinds.POLYESTER,
                 "",
                 "",
                 Diameter.ofMillimetres(4 + 2L * number),

@@ -11,7 +11,7 @@ import java.util.List;
  * @param changes what changed of it since it was planned
  * @param facts what to know of the reel, label and value
  * @param before what to do before each cut; empty for nothing
- * @param flaws stretches to keep clear of, in words
+ * @param cautions stretches to keep clear of, and what to know of such rope, in words
  * @param limit the reading past which not to cut without counting; empty when all of the rope is certain
  * @param counter what to know of a counter that does not read true; empty for one that does
  * @param segments the cutting table, page by page
@@ -23,7 +23,7 @@ public record ReelSheet(
         List<String> changes,
         List<Fact> facts,
         String before,
-        List<String> flaws,
+        List<String> cautions,
         String limit,
         String counter,
         List<Segment> segments,
@@ -31,7 +31,7 @@ public record ReelSheet(
     public ReelSheet {
         changes = List.copyOf(changes);
         facts = List.copyOf(facts);
-        flaws = List.copyOf(flaws);
+        cautions = List.copyOf(cautions);
         segments = List.copyOf(segments);
     }
 }

@@ -44,12 +44,14 @@ final class ReelSheets {
                         .toList(),
                 facts,
                 view.beforeCut(draw).words(),
-                words.flaws(draw),
+                words.cautions(draw),
                 limit(draw),
                 words.counter(draw),
                 segments(
                         rows(draw, view.marks(draw)),
-                        CHANGE * view.mark().changesOf(draw.reel()).size()),
+                        CHANGE
+                                * (view.mark().changesOf(draw.reel()).size()
+                                        + view.beforeCut(draw).cautions().size())),
                 words.rest(draw));
     }
 

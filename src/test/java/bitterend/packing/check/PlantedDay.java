@@ -1,7 +1,6 @@
 package bitterend.packing.check;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -198,8 +197,8 @@ final class PlantedDay {
                 id,
                 "12 mm " + id,
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
+                        Kinds.DOUBLE_BRAID,
+                        Kinds.POLYESTER,
                         "",
                         "",
                         Diameter.ofMillimetres(12),

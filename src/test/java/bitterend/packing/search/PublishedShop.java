@@ -1,7 +1,6 @@
 package bitterend.packing.search;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -88,15 +87,7 @@ final class PublishedShop {
                 id,
                 id,
                 new RopeIdentity(
-                        Construction.DOUBLE_BRAID,
-                        Fibre.POLYESTER,
-                        "",
-                        "",
-                        Diameter.ofMillimetres(12),
-                        Lay.NONE,
-                        "",
-                        "",
-                        ""),
+                        Kinds.DOUBLE_BRAID, Kinds.POLYESTER, "", "", Diameter.ofMillimetres(12), Lay.NONE, "", "", ""),
                 new LinearMass(100_000),
                 new UnitPrice(1_000),
                 new Rope.Cutting(Length.ZERO, new Length(1)),

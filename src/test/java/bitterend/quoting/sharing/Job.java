@@ -1,7 +1,6 @@
 package bitterend.quoting.sharing;
 
-import bitterend.catalogue.Construction;
-import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
@@ -84,8 +83,8 @@ final class Job {
                 "R",
                 "plain rope",
                 new RopeIdentity(
-                        Construction.THREE_STRAND,
-                        Fibre.POLYESTER,
+                        Kinds.THREE_STRAND,
+                        Kinds.POLYESTER,
                         "",
                         "",
                         Diameter.ofMillimetres(12),
