@@ -176,10 +176,10 @@ final class MarksPropertiesTest {
         return within ? List.of() : List.of(end + ": tool at " + mark.distance());
     }
 
-    /** 4/3 tails below the throat, in HMPE 3/2: published handbook [9], pp. 104, 106. */
+    /** 4/3 tails below the throat, in HMPE 3/2: published handbook [9], pp. 104, 106; rounded up. */
     private static long room(Wanted wanted, Amounts amounts, String end) {
         long tail = amounts.of(end, "tail").units();
-        return wanted.row().id().equals("bury-eye") ? tail * 4 / 3 + 1 : tail * 3 / 2;
+        return wanted.row().id().equals("bury-eye") ? tail * 4 / 3 + 1 : tail * 3 / 2 + 1;
     }
 
     /** Clips sit six diameters apart at least (FM 55-501), on the tail, one saddle of it left beyond the first. */
