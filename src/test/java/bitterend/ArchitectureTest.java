@@ -121,7 +121,7 @@ final class ArchitectureTest {
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"
             + "|catalogue/(EyeFormula|TeardropFormula|SeizingFormula)[.]java"
-            + "|demand/calibration/(Prediction|Difference)Formula[.]java"
+            + "|demand/HangFormula[.]java|demand/calibration/(Prediction|Difference)Formula[.]java"
             + "|stock/Gauge[.]java"
             + "|stock/worth/CoilFormula[.]java|packing/check/Curve(Formula|Check)[.]java"
             + "|buying/StandardErrors[.]java"

@@ -74,8 +74,15 @@ public record Assembly(
      * @param endB the other end
      * @param extras rope wanted beyond the assembly
      * @param asked how near it must come, and where it is to be marked
+     * @param hang how it hangs, of a leg of a sling
      */
-    public record Make(Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked) {
+    public record Make(
+            Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked, Hang hang) {
+        /** The order does not say how it hangs. */
+        public Make(Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras, Asked asked) {
+            this(finished, measuring, endA, endB, extras, asked, Hang.NOT_STATED);
+        }
+
         /** Without tolerances and marks. */
         public Make(Written finished, Measuring measuring, EndSpec endA, EndSpec endB, Extras extras) {
             this(finished, measuring, endA, endB, extras, Asked.NOTHING);

@@ -136,6 +136,7 @@ public final class DemandModel {
         List<Sentence> words = new ArrayList<>();
         inherited(assembly).forEach(taken -> words.add(Sentence.of(taken)));
         words.addAll(notes.of(leg));
+        words.addAll(new HangNotes(leg, assembly).all());
         words.addAll(new HardwareNotes(leg, assembly.ordered().legs()).all());
         if (leg.rings() > 1) {
             words.add(Sentence.of("a piece holds the strands of " + leg.rings() + " rings: "

@@ -28,6 +28,7 @@ final class Feasibility {
         Assembly.Use use = assembly.terms().use();
         checkRing(leg, problems);
         new MeasuredPoints(leg.make().measuring().points()).check(leg, problems);
+        new HangNotes(leg, assembly).check(problems);
         new CodeCheck(splices.codes()).check(leg, assembly.terms(), problems);
         new EndSafety().check(leg, assembly.terms(), problems);
         leg.ends().forEach(end -> checkAngle(leg, end, use, problems));

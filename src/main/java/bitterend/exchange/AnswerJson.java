@@ -4,6 +4,7 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.EndWork;
+import bitterend.demand.Hang;
 import bitterend.demand.HungHardware;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
@@ -123,6 +124,7 @@ public final class AnswerJson {
                         demanded.derivations().stream()
                                 .map(derivation -> tree(derivation, units))
                                 .toList())
+                .with("hang", hang(line.assembly().make().hang()))
                 .with(
                         "hardware",
                         demanded.work().stream()
@@ -138,6 +140,20 @@ public final class AnswerJson {
                         trees(demanded.findings().stream()
                                 .map(finding -> finding.in(units))
                                 .toList()));
+    }
+
+    /** How a leg hangs; empty where the order does not say. */
+    private static JsonTree hang(Hang hang) {
+        return hang.isStated()
+                ? new JsonTree()
+                        .with("stated", hang.words())
+                        .with("height", LengthText.exact(hang.height()))
+                        .with("out", LengthText.exact(hang.out()))
+                        .with("spread", LengthText.exact(hang.spread()))
+                        .with("fromVertical", hang.angle().fromVertical().toString())
+                        .with("included", hang.angle().included().toString())
+                        .with("fromHorizontal", hang.angle().fromHorizontal().toString())
+                : new JsonTree();
     }
 
     /** A piece of hardware on every leg; {@code count} of it for one assembly. */

@@ -16,7 +16,6 @@ import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.LookAlike;
 import bitterend.finding.NaturalOrder;
-import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
@@ -53,6 +52,7 @@ final class OrdersCsv {
                     "extension",
                     "shrinkage",
                     "bedding",
+                    "hang",
                     "end a",
                     "end b",
                     "legs",
@@ -155,8 +155,9 @@ final class OrdersCsv {
         Fields row = part.fields();
         Assembly.Ordered ordered = ordered(row);
         List<String> allowed = ropes(row);
+        HangText.Row hung = HangText.read(row);
         Assembly.Make make = new Assembly.Make(
-                row.require("length", Readings::wantedAsWritten, Written.worked(new Length(1))),
+                hung.finished(),
                 measuring(row),
                 row.optional("end a", EndText::parse, EndSpec.of("plain")),
                 row.optional("end b", EndText::parse, EndSpec.of("plain")),
@@ -168,7 +169,8 @@ final class OrdersCsv {
                         row.optional("eye tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("set tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("marks", AskedText::marks, List.of()),
-                        row.optional("accept", AskedText::accepted, List.of())));
+                        row.optional("accept", AskedText::accepted, List.of())),
+                hung.hang());
         return new Assembly(
                 new Assembly.Origin(row.file(), row.place()),
                 ordered,

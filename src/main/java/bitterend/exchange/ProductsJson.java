@@ -35,6 +35,7 @@ final class ProductsJson {
             "extension",
             "shrinkage",
             "bedding",
+            "hang",
             "end a",
             "end b",
             "legs",

@@ -30,6 +30,9 @@ final class QuoteWords {
         parts.add((legs == 1 ? "" : legs + " legs of ") + figures.written(make.finished()) + " finished, "
                 + between(make));
         parts.add(figures.written(line.pieces().get(0).ends()));
+        if (make.hang().isStated()) {
+            parts.add("legs " + make.hang().angle().words());
+        }
         String certificate = line.assembly().terms().certificate();
         if (!certificate.isEmpty()) {
             parts.add("with certificate " + certificate);

@@ -262,6 +262,8 @@ final class Cards {
     /** Of the notes of a derivation those that say how near it must come and what is hung on it. */
     private static boolean isForTheBench(String note) {
         return (note.contains(": within ") && !note.startsWith("finished length"))
+                || note.startsWith("a leg hangs ")
+                || note.startsWith("matched at the bench")
                 || note.startsWith("hung on ")
                 || note.startsWith("over its hardware");
     }
