@@ -61,7 +61,10 @@ final class LegNotes {
                 .filter(MadeEnd::hasEye)
                 .forEach(end -> addTolerance(
                         end.name() + ": eye", asked.eye(), end.eye().flat(), notes));
-        addTolerance("longest to shortest of the set", asked.set(), finished, notes);
+        String set = leg.make().hang().isStated()
+                ? "legs of the sling, each less its ordered length"
+                : "longest to shortest of the set";
+        addTolerance(set, asked.set(), finished, notes);
     }
 
     private static void addTolerance(String what, Tolerance tolerance, FineLength of, List<Sentence> notes) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Fittings that a shop starts with: in the demo loft each is ordered, picked, priced and drawn on its card. */
 final class DemoFittingsTest {
-    private static final List<String> ORDERS = List.of("order,", "G-2115,", "G-2116,", "G-2117,");
+    private static final List<String> ORDERS = List.of("order,", "G-2115,", "G-2116,", "G-2117,", "G-2131,", "G-2132,");
 
     private final Path shop;
 

@@ -3,6 +3,7 @@ package bitterend.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.stream.Stream;
 
 /** The shops of the demo data, copied so that a test may write into them. */
@@ -24,5 +25,17 @@ final class DemoShop {
             }
         }
         return copy;
+    }
+
+    /** Adds a row to the orders of a shop, blank in the columns behind its last. */
+    static void order(Path shop, String row) throws IOException {
+        Path orders = shop.resolve("orders.csv");
+        long columns = Files.readAllLines(orders)
+                .get(0)
+                .chars()
+                .filter(letter -> letter == ',')
+                .count();
+        long there = row.chars().filter(letter -> letter == ',').count();
+        Files.writeString(orders, row + ",".repeat((int) (columns - there)) + "\n", StandardOpenOption.APPEND);
     }
 }

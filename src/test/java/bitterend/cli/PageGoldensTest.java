@@ -74,11 +74,10 @@ final class PageGoldensTest {
         Files.writeString(orders, headings);
         run(0, "quote", shop, request, "--out", filed);
         page(0, "quote-inside", "quote", shop, request);
-        Files.writeString(
-                orders,
-                headings
-                        + "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
-                        + ",2026-03-04,2,,,,,,,,,,from the quote\n");
+        DemoShop.order(
+                Path.of(shop),
+                "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
+                        + ",2026-03-04,2,,,,,,,,,,from the quote");
         run(0, "stock", "open", shop);
         run(0, "plan", shop, "--effort", "reproducible");
         run(0, "stock", "post", shop, "--all", "--who", "Ada");

@@ -8,7 +8,6 @@ import bitterend.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -152,11 +151,10 @@ final class QuoteDayTest {
     void quoteIsFollowedThroughPlanAndPostingToTheComparison() throws IOException {
         String filed = folder.resolve("filed.json").toString();
         run(0, "quote", shop, request("Q-2602.json"), "--out", filed);
-        Files.writeString(
-                Path.of(shop, "orders.csv"),
+        DemoShop.order(
+                Path.of(shop),
                 "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
-                        + ",2026-03-04,2,,,,,,,,,,from the quote\n",
-                StandardOpenOption.APPEND);
+                        + ",2026-03-04,2,,,,,,,,,,from the quote");
         run(0, "stock", "open", shop);
         Run before = run(0, "quote", "compare", shop, filed, "--json");
         assertTrue(before.out().contains("\"pieces\": 0"), before.out());
