@@ -1,5 +1,6 @@
 package bitterend.work.orders;
 
+import bitterend.catalogue.Termination;
 import bitterend.day.FinishedPieces;
 import bitterend.day.LookedOver;
 import bitterend.demand.DemandModel;
@@ -13,6 +14,7 @@ import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.finding.Nearest;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Ratio;
@@ -162,7 +164,7 @@ public final class MeasureFinished {
         }
         String ordered = line.get().assembly().ropes().get(0);
         Boxes boxes = typed.cutTo(cut.or(new Cut(Written.NOTHING, ordered)));
-        Optional<String> unlikely = unlikely(boxes);
+        Optional<String> unlikely = unlikely(boxes, card.get(), line.get());
         return unlikely.isPresent() ? new Result.Refused(unlikely.get()) : judged(boxes, line.get(), wanted.get());
     }
 
@@ -175,12 +177,20 @@ public final class MeasureFinished {
         return demanded.findCard();
     }
 
-    private static Optional<String> unlikely(Boxes boxes) {
+    /** No rope comes out longer than it was cut, but for what fittings reach beyond it and what tension stretches. */
+    private static Optional<String> unlikely(Boxes boxes, SpliceCard card, OrderLine line) {
         Written cut = boxes.cut().length();
         if (!cut.exact().isPositive()) {
             return Optional.of("no ledger knows piece " + boxes.piece() + " as cut; say with --cut what it was cut to");
         }
-        return cut.exact().compareTo(boxes.cameOut().exact()) < 0
+        FineLength most = card.ends().stream()
+                .filter(end -> end.kind() == Termination.Kind.FITTING)
+                .map(end -> end.eye().flat())
+                .reduce(cut.exact(), FineLength::plus);
+        Ratio stretched = boxes.how() == How.TENSION
+                ? Ratio.ONE.plus(line.assembly().make().measuring().extension())
+                : Ratio.ONE;
+        return most.times(stretched).compareTo(boxes.cameOut().exact()) < 0
                 ? Optional.of("piece " + boxes.piece() + " cannot come out longer than it was cut, " + Words.of(cut)
                         + "; when that was longer, say so with --cut")
                 : Optional.empty();
