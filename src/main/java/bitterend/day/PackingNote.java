@@ -39,6 +39,7 @@ public record PackingNote(
      * @param rope name of the rope
      * @param finished finished length ordered
      * @param ends both ends in words
+     * @param between the points that the finished length runs between, where hardware hangs on the ends; empty without
      * @param ordered how many assemblies were ordered
      * @param items the pieces that go out
      */
@@ -49,6 +50,7 @@ public record PackingNote(
             String rope,
             Written finished,
             String ends,
+            String between,
             int ordered,
             List<Item> items) {
         public Line {

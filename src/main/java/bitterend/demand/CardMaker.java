@@ -45,16 +45,26 @@ final class CardMaker {
         FineLength stated = leg.make().asked().finished().of(length);
         return new Outcome(
                 length,
-                between().and(conditions()),
+                (overHardware() ? asStated() : between()).and(conditions()),
                 stated.isPositive() ? stated.plus(leg.hardwareTolerance()) : stated);
     }
 
-    /** The points that the order measures between. */
+    /** The points of the rope itself that it is measured between, without hardware. */
     private Sentence between() {
         boolean eyes = isRing() || leg.ends().stream().anyMatch(MadeEnd::hasEye);
-        return eyes || measuring.between() != Between.BEARING_POINTS
-                ? standing.lines(leg.make().finished().exact()).get(0).formula()
-                : Sentence.of(ends());
+        if (!eyes && measuring.between() == Between.BEARING_POINTS) {
+            return Sentence.of(ends());
+        }
+        return overHardware() ? standing.betweenEnds() : asStated();
+    }
+
+    private boolean overHardware() {
+        return !measuring.betweenPoints().isEmpty();
+    }
+
+    /** The points that the order measures between. */
+    private Sentence asStated() {
+        return standing.lines(leg.make().finished().exact()).get(0).formula();
     }
 
     /** Tension, water and first loads, as far as the order speaks of them. */
@@ -77,7 +87,7 @@ final class CardMaker {
         Map<How, Outcome> fresh = new EnumMap<>(How.class);
         fresh.put(How.SLACK, floor());
         FineLength slack = measuring.slack(leg.betweenEnds());
-        Sentence points = measuring.points().equals(Measuring.Points.NONE) ? between() : standing.betweenEnds();
+        Sentence points = between();
         if (measuring.between() == Between.BEARING_POINTS || measuring.between() == Between.ON_PINS) {
             fresh.put(How.PINS, new Outcome(slack, points.and(", slack and dry"), tolerance()));
         }

@@ -44,9 +44,22 @@ final class HardwareNotes {
         List<Sentence> each = end.hardware().stream()
                 .map(one -> Sentence.of(one.name() + ", inside ")
                         .and(one.inside())
+                        .and(travel(one))
                         .and(one.inLength() ? "" : ", beyond the finished length"))
                 .toList();
         return Sentence.of(HANGS + end.name() + ", from the rope outwards: ").and(Sentence.joined("; ", each));
+    }
+
+    /** How far a turnbuckle can still be screwed in and out. */
+    private static Sentence travel(HungHardware hung) {
+        if (!hung.hardware().isAdjustable()) {
+            return Sentence.NONE;
+        }
+        return Sentence.of(" (")
+                .and(hung.inside().minus(hung.hardware().inside()))
+                .and(" to take up, ")
+                .and(hung.hardware().opened().minus(hung.inside()))
+                .and(" to let out)");
     }
 
     /** The tolerances of the hardware add to the band of the finished length. */

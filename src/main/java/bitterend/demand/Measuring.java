@@ -56,8 +56,13 @@ public record Measuring(Between between, Diameter pin, Ratio extension, Ratio sh
                 };
         String said = points.equals(Points.NONE)
                 ? lying
-                : points.words() + (between == Between.BEARING_POINTS ? "" : ", " + lying);
+                : betweenPoints() + (between == Between.BEARING_POINTS ? "" : ", " + lying);
         return said + share("extension", extension) + share("shrinkage", shrinkage) + share("bedding", bedding);
+    }
+
+    /** The named points, {@code over all} or {@code shackle to end}; empty where the order names none. */
+    public String betweenPoints() {
+        return points.equals(Points.NONE) ? "" : points.words();
     }
 
     private static String share(String name, Ratio share) {

@@ -88,6 +88,7 @@ public final class PackingNoteForm {
                 line.written("rope", PackingNote.Line::rope, ANY, ""),
                 line.among(PackingNote.Line::finished, WrittenForm::written),
                 line.written("ends", PackingNote.Line::ends, ANY, ""),
+                line.mayBe("between", PackingNote.Line::between, ANY, ""),
                 line.is("ordered", PackingNote.Line::ordered, COUNTED),
                 line.list("pieces", PackingNote.Line::items, PackingNoteForm::item));
     }

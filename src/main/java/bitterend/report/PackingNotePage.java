@@ -41,7 +41,8 @@ public final class PackingNotePage {
         String what = line.product().isEmpty() ? line.rope() : line.product() + ", " + line.rope();
         page.heading("Line " + line.line() + ": " + what);
         page.paragraph((line.words().isEmpty() ? "" : line.words() + ": ") + line.ordered() + " ordered, "
-                + figures.written(line.finished()) + " finished, " + figures.written(line.ends()) + "; "
+                + figures.written(line.finished()) + " finished, "
+                + (line.between().isEmpty() ? "" : line.between() + ", ") + figures.written(line.ends()) + "; "
                 + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
         TableRows table = new TableRows(
                 Column.words("piece"),
@@ -58,6 +59,9 @@ public final class PackingNotePage {
                     item.found().isGood() ? item.found().verdict() : "not recorded");
         }
         page.tableApart(table);
+        if (!line.between().isEmpty()) {
+            page.paragraph("Measured is the rope alone, from bearing point to bearing point, without its hardware.");
+        }
         line.items().stream()
                 .map(PackingNote.Item::released)
                 .filter(words -> !words.isEmpty())

@@ -196,8 +196,11 @@ final class HardwareTest {
         String cards = Files.readString(
                 Path.of(Run.of("sheet", shop.toString(), "--cards").out().strip()));
         assertTrue(
-                cards.contains("Hung on end B, from the rope outwards: turnbuckle TB12, half open, inside 330 mm."),
+                cards.contains(
+                        "Hung on end B, from the rope outwards: turnbuckle TB12, half open, inside 330 mm (70 mm to take up,"
+                                + " 70 mm to let out)."),
                 cards);
+        assertTrue(cards.contains("10 m inside of shackle SB12 to inside of turnbuckle TB12, slack and dry"), cards);
         assertTrue(cards.contains("from 9.977 m to 10.023 m"), cards);
         assertTrue(cards.contains("from 9.602 m to 9.642 m"), cards);
     }
@@ -252,5 +255,35 @@ final class HardwareTest {
         order("10 m", "over all", "plain with SB12", "swaged bore 45 mm", ",1,,");
         String told = said(4, "check", shop.toString());
         assertTrue(told.contains("end a: found \"plain with hardware\""), told);
+    }
+
+    /** The bench measures the rope alone, 9,622 mm, and the note says so; another shackle is another order. */
+    @Test
+    void measuredRope_isToldFromTheLengthOverHardware() throws IOException {
+        order("10 m", "over all", "swaged bore 45 mm with SB12", "swaged bore 45 mm with TB12 half open", ",1,20 mm,");
+        said(0, "stock", "open", shop.toString());
+        said(0, "stock", "cut", shop.toString(), "R-1", "9.532 m", "--piece", "1/1.1");
+        String measured = said(0, "measure", shop.toString(), "1/1.1", "--came-out", "9.614 m", "--how", "pins");
+        assertTrue(measured.contains("8 mm shorter than the 9.622 m wanted pin to pin"), measured);
+        String note = said(0, "orders", "deliver", shop.toString(), "1");
+        assertTrue(note.contains("10 m finished, over all, swaged bore 45 mm with SB12"), note);
+        assertTrue(note.contains("Measured is the rope alone"), note);
+        assertEquals(
+                note.split("Cautions")[0],
+                said(0, "orders", "note", shop.toString(), "1").split("Cautions")[0]);
+        String json = said(0, "orders", "note", shop.toString(), "1", "--json");
+        assertTrue(json.contains("\"between\": \"over all\""), json);
+    }
+
+    @Test
+    void otherHardware_isAnotherOrder() throws IOException {
+        order("10 m", "over all", "swaged bore 45 mm with SB12", "swaged bore 45 mm", ",1,,");
+        said(0, "stock", "open", shop.toString());
+        said(0, "stock", "cut", shop.toString(), "R-1", "9.862 m", "--piece", "1/1.1");
+        order("10 m", "over all", "swaged bore 45 mm with SB14", "swaged bore 45 mm", ",1,,");
+        String told = said(0, "orders", shop.toString());
+        assertTrue(told.contains("swaged bore 45 mm with SB12 / swaged bore 45 mm when it was cut"), told);
+        order("10 m", "shackle to end", "swaged bore 45 mm with SB12", "swaged bore 45 mm", ",1,,");
+        assertTrue(said(0, "orders", shop.toString()).contains("when it was cut"), told);
     }
 }

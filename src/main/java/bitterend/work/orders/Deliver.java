@@ -175,6 +175,7 @@ public final class Deliver {
                         catalogue.findRope(first.orderedRope()).map(Rope::name).orElse(first.orderedRope()),
                         first.finished(),
                         first.ends(),
+                        assembly.make().measuring().betweenPoints(),
                         assembly.ordered().quantity(),
                         items));
             }
