@@ -82,6 +82,7 @@ public final class Main {
                 Entry.of("check", CheckCommand.class, () -> new CheckCommand(terminal)),
                 Entry.of("lengths", LengthsCommand.class, () -> new LengthsCommand(terminal)),
                 Entry.of("plan", PlanCommand.class, () -> new PlanCommand(terminal)),
+                Entry.of("show", ShowCommand.class, () -> new ShowCommand(terminal)),
                 Entry.of("sheet", SheetCommand.class, () -> new SheetCommand(terminal)),
                 Entry.of("measure", MeasureCommand.class, () -> new MeasureCommand(terminal)),
                 Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),

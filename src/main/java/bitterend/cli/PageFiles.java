@@ -6,6 +6,7 @@ import bitterend.report.sheet.DocumentPaper;
 import bitterend.report.sheet.Paper;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
@@ -35,14 +36,16 @@ final class PageFiles {
     /** Prints an answer for people, or for programs, and writes its page to the files that were asked for. */
     void show(Terminal terminal, boolean json, Answer answer) {
         Document page = page(json, answer);
-        terminal.out().print(json ? answer.json().get() : page.text(terminal.ink()));
+        Document shown = json ? page : answer.screen().orElse(() -> page).get();
+        terminal.out().print(json ? answer.json().get() : shown.text(terminal.ink()));
         terminal.out().flush();
         write(terminal, page);
     }
 
     /** The page of an answer; nothing where nobody is shown it. */
     Document page(boolean json, Answer answer) {
-        return json && !isAsked() ? Document.EMPTY : answer.page().get();
+        boolean unseen = json || answer.screen().isPresent();
+        return unseen && !isAsked() ? Document.EMPTY : answer.page().get();
     }
 
     /**
@@ -50,8 +53,14 @@ final class PageFiles {
      *
      * @param json for programs
      * @param page for people
+     * @param screen for people at the terminal, where that is less than the page
      */
-    record Answer(Supplier<String> json, Supplier<Document> page) {}
+    record Answer(Supplier<String> json, Supplier<Document> page, Optional<Supplier<Document>> screen) {
+        /** The same everywhere. */
+        Answer(Supplier<String> json, Supplier<Document> page) {
+            this(json, page, Optional.empty());
+        }
+    }
 
     /** Writes the files that were asked for, and tells where. */
     void write(Terminal terminal, Document page) {

@@ -9,14 +9,8 @@ import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
-import bitterend.report.PlanMark;
-import bitterend.report.PlanPage;
-import bitterend.report.PlanView;
-import bitterend.report.page.Document;
 import bitterend.work.NamedPlan;
-import bitterend.work.PlanGate;
 import bitterend.work.Plans;
-import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.Watcher;
@@ -24,7 +18,6 @@ import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlanDay;
 import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PlannedDay;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -38,8 +31,10 @@ import picocli.CommandLine.Option;
         header = "Plans the day: every piece on a reel, in cutting order.",
         description = {
             "",
-            "Prints the plan, gives it the next number and puts it in force. All plans are",
-            "kept, in SHOP/plans. Writes nothing when the input has errors (exit code 3).",
+            "Prints what a person needs first on one screen, gives the plan the next number",
+            "and puts it in force; --html and --pdf have all of it, bitterend show each part.",
+            "All plans are kept, in SHOP/plans. Writes nothing when the input has errors",
+            "(exit code 3).",
             "Exit code 4 when some pieces could not be planned; the plan for the others is",
             "written all the same.",
             ""
@@ -106,20 +101,11 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ExitCode ask(ShopNow now) {
-        Findings findings = new Findings();
-        Plans plans = now.at().plans(findings);
-        Optional<Kept> asked = new NamedPlan(plans).orInForce(questions.plan, findings);
-        complain(findings);
-        if (asked.isEmpty()) {
-            return ExitCode.BAD_INPUT;
-        }
-        Verdict verdict = new PlanGate(now, plans).verdict(asked.get());
-        return verdict instanceof Verdict.Refused refused
-                ? new GateTold(terminal, shop.folder).tell(refused)
-                : answered(now, verdict.passed().orElseThrow(), verdict.remarks());
+        return new AskedPlan(terminal, now, units.figures(now.shop()))
+                .then(questions.plan, passed -> answered(now, passed));
     }
 
-    private ExitCode answered(ShopNow now, Verdict.Passed passed, List<Remark> remarks) {
+    private ExitCode answered(ShopNow now, Verdict.Passed passed) {
         Shop read = now.shop();
         PlanQuestions.Asked asked = questions.asked(now, passed);
         String refusal = questions.refusal(asked);
@@ -127,10 +113,6 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal);
             return ExitCode.BAD_COMMAND_LINE;
         }
-        terminal.err().println("asked: plan " + (passed.number() == 0 ? "without a number" : passed.number()));
-        remarks.forEach(remark -> terminal.err()
-                .println("since plan " + passed.number() + " was made: "
-                        + units.figures(read).sentence(remark.sentence())));
         files.show(
                 terminal,
                 common.json,
@@ -177,18 +159,16 @@ final class PlanCommand implements Callable<Integer> {
         PlanDocument kept = out.file()
                 .map(file -> keeping.beside(planned.plan(), file))
                 .orElseGet(() -> keeping.numbered(verb, planned));
-        files.show(terminal, common.json, new Answer(() -> PlanJson.text(kept), () -> page(now, problem, kept)));
+        Figures figures = units.figures(now.shop());
+        ShownPlan shown = new ShownPlan(now, problem, kept, figures, terminal.tape());
+        files.show(
+                terminal,
+                common.json,
+                new Answer(() -> PlanJson.text(kept), shown::whole, Optional.of(() -> shown.screen())));
         if (keeping.tellFaults(terminal)) {
             return ExitCode.BAD_INPUT;
         }
         return planned.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
-    }
-
-    private Document page(ShopNow now, PackingProblem problem, PlanDocument kept) {
-        Figures figures = units.figures(now.shop());
-        PlanView view =
-                PlanViews.of(now.shop(), problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
-        return OrdersNow.top(now, kept.plan().day(), figures).then(new PlanPage(figures, terminal.tape()).of(view));
     }
 
     private void complain(Findings findings) {

@@ -1,10 +1,12 @@
 package bitterend.cli;
 
+import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.measure.Units;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.report.BeforeCut;
+import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.work.plans.PlanNotes;
 
@@ -18,6 +20,8 @@ final class PlanViews {
                 problem,
                 plan,
                 BeforeCut.ofAll(shop.catalogue(), units),
-                PlanNotes.of(shop, units));
+                PlanNotes.of(shop, units),
+                shop.orders().stream().map(OrderLine::demanded).toList(),
+                PlanMark.NONE);
     }
 }

@@ -14,6 +14,7 @@ import java.util.List;
  * @param minutes labour for one such end; 0 when not known
  * @param parts what one such end uses up besides rope, hardware that legs share apart
  * @param caution what to read before making it; empty for nothing
+ * @param verified whether its numbers were checked, here or by who published them
  * @param unchecked which of its numbers are from memory, a sentence; empty for none
  * @param hardware what hangs on one such end, from the rope outwards
  */
@@ -24,6 +25,7 @@ public record EndWork(
         int minutes,
         List<Picked> parts,
         String caution,
+        boolean verified,
         String unchecked,
         List<HungHardware> hardware) {
     public EndWork {

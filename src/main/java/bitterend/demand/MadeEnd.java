@@ -214,6 +214,7 @@ record MadeEnd(
                 work.minutes(),
                 picked(work),
                 caution(rope),
+                termination.isVerified(),
                 Unchecked.sentence(this, rope),
                 hardware);
     }

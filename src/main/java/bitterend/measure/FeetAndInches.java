@@ -18,6 +18,12 @@ public record FeetAndInches(long sixteenths) {
         return new FeetAndInches(length.isNegative() ? -size : size);
     }
 
+    /** To the nearest inch; halves go away from nothing. */
+    public static FeetAndInches toNearestInch(FineLength length) {
+        long size = LengthText.nearest(Math.abs(length.units()), PER_INCH * UNITS_PER_SIXTEENTH);
+        return new FeetAndInches(PER_INCH * (length.isNegative() ? -size : size));
+    }
+
     /** For a column: {@code 12' 0"}, {@code 3' 4 5/16"}, {@code 0' 0 1/2"}. */
     public String marks() {
         long size = Math.abs(sixteenths);

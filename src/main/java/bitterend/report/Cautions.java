@@ -20,6 +20,9 @@ public final class Cautions {
             "Keep out of the line of a loaded rope; synthetic rope gives no warning before it parts.",
             "Lifting and life safety need a competent person and the local code. Nothing here certifies strength.");
 
+    /** Where there is one line for all of them: on a screen whose paper has them whole. */
+    static final String IN_ONE_LINE = "Lengths only, never strength: follow the rope maker and your local code.";
+
     private static final List<String> LIMITS = List.of("at least ", "at most ", "no tighter than ");
 
     private static final int MOST_PLACES = 4;

@@ -60,6 +60,24 @@ public record Figures(Units units, MoneyText currency) {
                 : FeetAndInches.nearest(length).marks();
     }
 
+    /** A sum, which nobody cuts by: to the nearest 0.1 m, or the nearest inch. */
+    public String total(Length length) {
+        return units == Units.METRIC ? bareTotal(length) + " m" : inches(length).words();
+    }
+
+    /** The same for a column that names its unit. */
+    public String bareTotal(Length length) {
+        return units == Units.METRIC
+                ? BigDecimal.valueOf(length.mm(), 3)
+                        .setScale(1, RoundingMode.HALF_UP)
+                        .toPlainString()
+                : inches(length).marks();
+    }
+
+    private static FeetAndInches inches(Length length) {
+        return FeetAndInches.toNearestInch(length.fine());
+    }
+
     /** The unit of a column of lengths. */
     public String unit() {
         return units == Units.METRIC ? "m" : "ft, in";

@@ -1,13 +1,14 @@
 package bitterend.report;
 
-import bitterend.packing.CutPlan;
+import bitterend.finding.Finding;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.UncertainRest;
+import bitterend.report.page.Block;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.Optional;
 
-/** A day's plan as pages of text: every reel with its tape, the totals, the proof, what could not be planned. */
+/** A day's plan: on one screen, in parts by a word each, or whole as for paper. */
 public final class PlanPage {
     private final Figures figures;
     private final Tape tape;
@@ -17,42 +18,85 @@ public final class PlanPage {
         this.tape = tape;
     }
 
+    /** All of it: what comes first, every reel with its tape, the totals, the proof, what could not be planned, cautions. */
     public Document of(PlanView view) {
-        Writing page = new Writing();
-        CutPlan plan = view.plan();
-        int number = view.mark().number();
-        page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for " + plan.day() + ", " + view.shop());
-        Cautions.leftOut(view.notes()).forEach(page::paragraph);
-        page.paragraph(summary(view) + toMeasure(view));
-        ReelBlock block = new ReelBlock(view, figures, tape);
-        for (ReelDraw draw : plan.draws()) {
-            block.write(page, draw);
-        }
+        Writing page = titled(view);
+        new PlanScreen(view, figures).write(page);
+        page.gap();
+        reels(page, view);
         new TotalsBlock(view, figures).write(page);
         unplanned(page, view);
-        Cautions.write(
-                page, view.notes().stream().filter(note -> !note.leavesOut()).toList());
+        Cautions.write(page, notes(view));
         return page.document();
     }
 
-    private static String summary(PlanView view) {
-        int planned = view.planned();
-        int wanted = view.problem().pieces().size();
-        int reels = view.plan().draws().size();
-        String all = planned == wanted
-                ? "all " + FindingsPage.count(wanted, "piece")
-                : planned + " of " + FindingsPage.count(wanted, "piece");
-        String short_ = planned == wanted ? "" : " " + (wanted - planned) + " could not be planned, see below.";
-        return "Planned: " + all + " off " + FindingsPage.count(reels, "reel") + "." + short_;
+    /** What a person needs first, on one screen; {@code more}, never wrapped, says how the rest is asked for. */
+    public Document screen(PlanView view, String more) {
+        Writing page = titled(view);
+        new PlanScreen(view, figures).write(page);
+        if (!more.isEmpty()) {
+            page.line(Block.Line.Weight.PLAIN, more);
+        }
+        page.paragraph(Cautions.IN_ONE_LINE);
+        return page.document();
     }
 
-    private String toMeasure(PlanView view) {
-        if (view.uncertain().isEmpty()) {
-            return "";
+    /** Every reel with its tape, in the order of work. */
+    public Document tables(PlanView view) {
+        Writing page = titled(view);
+        reels(page, view);
+        Cautions.write(page, notes(view));
+        return page.document();
+    }
+
+    /** One reel with its tape; nothing for one that the plan does not cut. */
+    public Optional<Document> reel(PlanView view, String id) {
+        return view.draws().stream()
+                .filter(draw -> draw.reel().equals(id))
+                .findFirst()
+                .map(draw -> {
+                    Writing page = titled(view);
+                    new ReelBlock(view, figures, tape).write(page, draw);
+                    return page.document();
+                });
+    }
+
+    /** Why pieces are not planned and what would help, and what else to know before the cut. */
+    public Document reasons(PlanView view) {
+        Writing page = titled(view);
+        Cautions.leftOut(view.notes()).forEach(page::paragraph);
+        if (view.plan().unplanned().isEmpty()) {
+            page.paragraph("Every piece is planned.");
         }
-        String reels = view.uncertain().stream().map(UncertainRest::reel).collect(Collectors.joining(", "));
-        return " Scrap for certain: " + figures.length(view.book().scrap()) + ". Probably left, to be measured: "
-                + figures.length(view.probably()) + " on " + reels + ".";
+        unplanned(page, view);
+        Cautions.write(page, notes(view));
+        return page.document();
+    }
+
+    /** Where the rope goes, what the plan costs, and what is proven of it. */
+    public Document money(PlanView view) {
+        Writing page = titled(view);
+        new TotalsBlock(view, figures).write(page);
+        return page.document();
+    }
+
+    private static Writing titled(PlanView view) {
+        Writing page = new Writing();
+        int number = view.mark().number();
+        page.title("Cutting plan " + (number == 0 ? "" : number + " ") + "for "
+                + view.plan().day() + ", " + view.shop());
+        return page;
+    }
+
+    private static List<Finding> notes(PlanView view) {
+        return view.notes().stream().filter(note -> !note.leavesOut()).toList();
+    }
+
+    private void reels(Writing page, PlanView view) {
+        ReelBlock block = new ReelBlock(view, figures, tape);
+        for (ReelDraw draw : view.draws()) {
+            block.write(page, draw);
+        }
     }
 
     private void unplanned(Writing page, PlanView view) {

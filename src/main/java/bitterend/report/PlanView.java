@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.catalogue.Rope;
+import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
@@ -28,6 +29,7 @@ import java.util.stream.Collectors;
  * @param plan the answer
  * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
+ * @param lines what the order lines ask of the bench; may be empty
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids
  */
@@ -37,23 +39,25 @@ public record PlanView(
         CutPlan plan,
         Map<String, BeforeCut> beforeCut,
         List<Finding> notes,
+        List<Demanded> lines,
         PlanMark mark,
         ById byId) {
     /** A plan that has no number. */
     public PlanView(
             String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
-        this(shop, problem, plan, beforeCut, notes, PlanMark.NONE);
+        this(shop, problem, plan, beforeCut, notes, List.of(), PlanMark.NONE);
     }
 
-    /** A plan under a mark. */
+    /** A plan of these order lines, under a mark. */
     public PlanView(
             String shop,
             PackingProblem problem,
             CutPlan plan,
             Map<String, BeforeCut> beforeCut,
             List<Finding> notes,
+            List<Demanded> lines,
             PlanMark mark) {
-        this(shop, problem, plan, beforeCut, notes, mark, ById.of(problem));
+        this(shop, problem, plan, beforeCut, notes, lines, mark, ById.of(problem));
     }
 
     /** What is looked up for every mark on a page. */
@@ -68,16 +72,22 @@ public record PlanView(
     public PlanView {
         beforeCut = Collections.unmodifiableMap(new TreeMap<>(beforeCut));
         notes = List.copyOf(notes);
+        lines = List.copyOf(lines);
     }
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, other, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, other, byId);
     }
 
     /** Every piece wanted, by id. */
     public Map<String, Piece> pieces() {
         return byId.pieces();
+    }
+
+    /** The reels in the order in which they are cut: by the most urgent piece they hold, then by place and number. */
+    public List<ReelDraw> draws() {
+        return new OrderOfWork(this).draws();
     }
 
     /** The reel of a draw. */
@@ -101,7 +111,7 @@ public record PlanView(
 
     /** All that is to be measured. */
     public List<UncertainRest> uncertain() {
-        return plan.draws().stream().flatMap(draw -> uncertain(draw).stream()).toList();
+        return draws().stream().flatMap(draw -> uncertain(draw).stream()).toList();
     }
 
     /** The rope that is probably left on them, by the ledger. */

@@ -81,6 +81,15 @@ public final class ReelWords {
         return figures.mass(whole) + (view.beforeCut(draw).isHeavy(whole) ? HEAVY : "");
     }
 
+    /** Whether it is more than one person should handle, with its reel or, where that is not known, without. */
+    boolean isHeavy(ReelDraw draw) {
+        Mass whole = view.reel(draw).where().mass();
+        Mass known = whole.grams() > 0
+                ? whole
+                : view.rope(draw).mass().of(view.reel(draw).contents().length());
+        return view.beforeCut(draw).isHeavy(known);
+    }
+
     /** How much rope is on it, and how far it can be used. */
     public List<Fact> contents(ReelDraw draw) {
         Reel reel = view.reel(draw);

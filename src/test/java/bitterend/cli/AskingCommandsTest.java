@@ -46,6 +46,9 @@ final class AskingCommandsTest {
                             "plan SHOP --explain E7",
                             "plan SHOP --shares",
                             "plan SHOP --time 100ms --out OUT/plan.json")),
+            Map.entry(
+                    "show",
+                    List.of("show SHOP", "show SHOP tables", "show SHOP reasons", "show SHOP money", "show SHOP E7")),
             Map.entry("calibrate", List.of("calibrate SHOP")),
             Map.entry("quote", List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer")),
             Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),

@@ -40,7 +40,7 @@ final class BadFittingsTest {
         assertEquals(1, told.split("left out: ", -1).length - 1, told);
         assertTrue(told.contains("left out: orders.csv, " + found), told);
         assertTrue(told.contains(expected), told);
-        Run plan = Run.of("plan", shop.toString(), "--time", "300ms");
+        Run plan = Run.of("plan", shop.toString(), "--time", "300ms").withParts(shop.toString());
         assertEquals(4, plan.code(), plan.err());
         assertTrue(plan.out().contains("1/2.1"), plan.out());
     }

@@ -233,7 +233,8 @@ final class BegunSetTest {
     }
 
     private Run plan(int code) {
-        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
+        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms")
+                .withParts("" + shop);
     }
 
     private static String why(Run plan) {

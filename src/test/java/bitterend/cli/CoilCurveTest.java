@@ -198,7 +198,8 @@ final class CoilCurveTest {
     }
 
     private Run plan() {
-        return Run.of("plan", "" + shop, "--effort", "reproducible", "--time", "1s");
+        return Run.of("plan", "" + shop, "--effort", "reproducible", "--time", "1s")
+                .withParts("" + shop);
     }
 
     private String rack(int plan) throws IOException {

@@ -473,7 +473,8 @@ final class OrdersCommandTest {
     }
 
     private Run plan(int code) {
-        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
+        return run(code, "plan", "" + shop, "--day", "2026-03-02", "--time", "300ms")
+                .withParts("" + shop);
     }
 
     private static Run run(int code, String... args) {

@@ -37,6 +37,10 @@ final class PageGoldensTest {
         orderMoreThanThereIs();
         run(0, "stock", "open", shop, "--who", "Ada");
         page(4, "plan", "plan", shop, "--effort", "reproducible");
+        page(0, "show-tables", "show", shop, "tables");
+        page(0, "show-reasons", "show", shop, "reasons");
+        page(0, "show-money", "show", shop, "money");
+        page(0, "show-reel", "show", shop, "E7");
         page(0, "explain-piece", "plan", shop, "--explain", "E-31/1.1");
         page(0, "explain-undone", "plan", shop, "--explain", "E-33/1.1");
         page(0, "explain-reel", "plan", shop, "--explain", "E9");

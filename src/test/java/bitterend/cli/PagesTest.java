@@ -38,6 +38,7 @@ final class PagesTest {
             "plan",
             "quote",
             "quote compare",
+            "show",
             "stock history",
             "stock list",
             "stock trace",
@@ -70,7 +71,11 @@ final class PagesTest {
     void page_saysOnPaperWhatItSaysOnTheTerminal() throws IOException {
         Path shop = DemoShop.copy("eider-shed", folder);
         assertEquals(0, Run.of("stock", "open", "" + shop).code());
-        same("plan", "" + shop, "--effort", "reproducible");
+        assertEquals(0, Run.of("plan", "" + shop, "--effort", "reproducible").code());
+        same("show", "" + shop);
+        for (String part : List.of("tables", "reasons", "money", "E7")) {
+            same("show", "" + shop, part);
+        }
         assertEquals(0, Run.of("stock", "post", "" + shop, "--all").code());
         same("plan", "" + shop, "--explain", "E7");
         same("plan", "" + shop, "--shares", "--plan", "1");

@@ -69,7 +69,8 @@ final class PieceIdsCommandTest {
     void pin_takesThePieceOfAPart() throws IOException {
         products("pennant", "chafe-sleeve");
         write("pins.csv", "piece,reel\nA/1.1-pennant,R2\nA/1.1-2,R2\n");
-        Run plan = Run.of("plan", "" + shop, "--day", "2026-03-02", "--time", "300ms");
+        Run plan = Run.of("plan", "" + shop, "--day", "2026-03-02", "--time", "300ms")
+                .withParts("" + shop);
         assertEquals(0, plan.code(), plan::err);
         String off = plan.out().substring(plan.out().indexOf("Reel R2"));
         assertTrue(off.contains("A/1.1-pennant") && off.contains("A/1.1-2"), plan::out);

@@ -205,7 +205,7 @@ final class PlanNumbersTest {
                 Files.readString(shop.resolve("orders.csv"))
                         + "1009,1,Port Pilots,DB12,40 m,plain,plain,1,2026-03-02,1\n");
         String bar = "reel R-1 is issued on plan 1 and takes nothing more";
-        Run second = run(4, "plan", at, "--time", "200ms");
+        Run second = run(4, "plan", at, "--time", "200ms").withParts(at);
         assertTrue(plain(second.out()).contains(bar), second.out());
         assertTrue(plain(second.out()).contains("--withdraw"), second.out());
         String explained = plain(run(0, "plan", at, "--explain", "1009/1.1").out());
@@ -213,7 +213,8 @@ final class PlanNumbersTest {
 
         run(0, "stock", "post", at, "--plan", "1", "--piece", firstCutOf(1, "R-1"));
         assertTrue(
-                plain(run(4, "plan", at, "--time", "200ms").out()).contains(bar), "what is cut in part stays issued");
+                plain(run(4, "plan", at, "--time", "200ms").withParts(at).out()).contains(bar),
+                "what is cut in part stays issued");
         run(0, "plan", at, "--time", "200ms", "--withdraw");
         assertEquals("R-1", reelOf("1009/1.1"));
     }

@@ -41,6 +41,15 @@ record Run(int code, String out, String err) {
         return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
+    /** The same with every part of the plan in force behind what it printed: the screen has only what comes first. */
+    Run withParts(String shop) {
+        StringBuilder whole = new StringBuilder(out);
+        for (String part : List.of("tables", "reasons", "money")) {
+            whole.append(of("show", shop, part).out());
+        }
+        return new Run(code, whole.toString(), err);
+    }
+
     private static PrintStream stream(ByteArrayOutputStream bytes) {
         return new PrintStream(bytes, true, StandardCharsets.UTF_8);
     }

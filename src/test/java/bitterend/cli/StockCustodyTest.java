@@ -227,7 +227,7 @@ final class StockCustodyTest {
     }
 
     private Run plan(int code) {
-        return run(code, "plan", shop, "--effort", "reproducible");
+        return run(code, "plan", shop, "--effort", "reproducible").withParts(shop);
     }
 
     private String stock(String verb, String... words) {

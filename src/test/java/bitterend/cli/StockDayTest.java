@@ -195,7 +195,7 @@ final class StockDayTest {
         Files.writeString(Path.of(shop, "reels.csv"), "reel,rope,length,full\n");
         run(0, "stock", "open", shop);
         run(0, "stock", "receive", shop, "N-1", "DB12", "100 m", "--tolerance", "2 %");
-        assertTrue(run(4, "plan", shop, "--time", "1s").out().contains("could not be planned"));
+        assertTrue(run(4, "plan", shop, "--time", "1s").out().contains("Not planned: 1/1.1, 99.500 m of DB12."));
         run(0, "stock", "receive", shop, "N-2", "DB12", "100 m");
         run(0, "plan", shop, "--time", "1s");
     }

@@ -81,7 +81,8 @@ final class UrgentWorkTest {
                 """);
         write("orders.csv", ORDERS + orders);
         write("reels.csv", REELS + reels);
-        return Run.of("plan", folder.toString(), "--time", "2s", "--day", "2026-03-02");
+        return Run.of("plan", folder.toString(), "--time", "2s", "--day", "2026-03-02")
+                .withParts(folder.toString());
     }
 
     private static String settings(String more) {

@@ -25,8 +25,10 @@ import bitterend.stock.Reel;
 import bitterend.stock.RisingValue;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A small day that shows everything a page must show: a flaw, a trim, inner wraps, doubt, own rope, too little rope. */
 public final class DayOnTheBench {
@@ -56,6 +58,47 @@ public final class DayOnTheBench {
                         "quantity",
                         "2 pieces with three-strand-eye, an unverified termination",
                         "splice and measure one before cutting the other 1")));
+    }
+
+    /** A day of many reels, each good for one piece, of long pieces that no reel holds, and of lines that have errors. */
+    static PlanView crowded(int reels, int undone, int leftOut) {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        List<Piece> pieces = new ArrayList<>();
+        List<Reel> rack = new ArrayList<>();
+        for (int i = 1; i <= reels; i++) {
+            pieces.add(piece("20" + i + "/1.1", "DB12", 17_000 + 7L * i, DAY.plusDays((i * 7L) % 23), "plain / plain"));
+            rack.add(new Reel(
+                    "R-" + i,
+                    "DB12",
+                    "lot " + i,
+                    new Reel.Contents(new Length(18_000), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                    List.of(),
+                    Reel.Papers.NONE,
+                    Reel.Custody.FREE,
+                    false,
+                    new Reel.Where("bay " + i % 5, new Mass(i % 2 == 0 ? 40_000 : 9_000), Reel.Draw.OUTSIDE)));
+        }
+        for (int i = 1; i <= undone; i++) {
+            pieces.add(piece("30" + i + "/1.1", "DB12", 50_000 + 100L * i, DAY, "plain / plain"));
+        }
+        PackingProblem problem = new PackingProblem(
+                DAY,
+                Map.of("DB12", braid),
+                pieces,
+                rack,
+                Map.of("DB12", value(braid)),
+                new Prices(new Cost(200_000), new Cost(80_000), new Cost(50_000), Cost.ZERO, Cost.ZERO, Cost.ZERO),
+                List.of(),
+                Map.of());
+        return new PlanView(
+                "Northgate Loft",
+                problem,
+                new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
+                Map.of("DB12", new BeforeCut("", "", Ratio.ONE, new Mass(23_000), false, List.of())),
+                IntStream.range(0, leftOut)
+                        .mapToObj(i -> Finding.error("orders.csv", "row " + (i + 2), "length", "9", "a length " + i)
+                                .leavingOut())
+                        .toList());
     }
 
     private static PackingProblem problem(String place) {
@@ -95,11 +138,15 @@ public final class DayOnTheBench {
     }
 
     private static Piece piece(String id, String rope, long mm, String ends) {
+        return piece(id, rope, mm, DAY.plusDays(3), ends);
+    }
+
+    private static Piece piece(String id, String rope, long mm, LocalDate due, String ends) {
         String order = id.substring(0, id.indexOf('/'));
         String line = id.substring(id.indexOf('/') + 1, id.indexOf('.'));
         return new Piece(
                 id,
-                new Piece.Source(order, line, DAY.plusDays(3), 5),
+                new Piece.Source(order, line, due, 5),
                 List.of(new Piece.RopeChoice(rope, new Length(mm))),
                 Piece.Matching.NONE,
                 "",

@@ -9,7 +9,12 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.ReelDraw;
 import bitterend.report.page.Ink;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class PlanPageTest {
     private static final MoneyText EURO = new MoneyText("EUR", 2);
@@ -24,6 +29,52 @@ final class PlanPageTest {
     void page_readsAsTheGoldenFile() {
         Golden.check("report/plan-metric.txt", page(Units.METRIC, Ink.PLAIN, Tape.DRAWN));
         Golden.check("report/plan-imperial.txt", page(Units.IMPERIAL, Ink.PLAIN, Tape.TYPED));
+    }
+
+    @Test
+    void screen_readsAsTheGoldenFile() {
+        Golden.check("report/plan-screen-metric.txt", screen(DayOnTheBench.view(), Units.METRIC));
+        Golden.check("report/plan-screen-imperial.txt", screen(DayOnTheBench.view(), Units.IMPERIAL));
+    }
+
+    /** However much there is to say: what does not fit is counted. */
+    @ParameterizedTest
+    @CsvSource({"0, 1, 0", "3, 5, 1", "40, 2, 0", "60, 30, 25", "25, 90, 300", "26, 0, 2"})
+    void screen_keepsToTwentyLinesAndOneForEachReel(int reels, int undone, int leftOut) {
+        PlanView view = DayOnTheBench.crowded(reels, undone, leftOut);
+        for (Units units : Units.values()) {
+            List<String> lines = screen(view, units).lines().toList();
+            int shown = Math.min(25, view.plan().draws().size());
+            assertTrue(lines.size() <= 20 + shown, () -> String.join("\n", lines));
+            lines.forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 80, line));
+        }
+    }
+
+    /** What is most urgent comes first on the screen and in the tables; the same reels in both. */
+    @Test
+    void reels_comeInTheOrderOfTheirMostUrgentPiece() {
+        PlanView view = DayOnTheBench.crowded(40, 2, 0);
+        List<String> order = view.draws().stream().map(ReelDraw::reel).toList();
+        List<LocalDate> due = view.draws().stream()
+                .map(draw -> Objects.requireNonNull(
+                                view.pieces().get(draw.cuts().get(0).piece()))
+                        .source()
+                        .due())
+                .toList();
+        assertEquals(due.stream().sorted().toList(), due);
+        assertEquals(
+                order.subList(0, 25),
+                screen(view, Units.METRIC)
+                        .lines()
+                        .filter(line -> line.startsWith("2026-") || line.startsWith("today"))
+                        .map(line -> line.replaceAll(".*(R-[0-9]+).*", "$1"))
+                        .toList());
+    }
+
+    private static String screen(PlanView view, Units units) {
+        return new PlanPage(new Figures(units, EURO), Tape.DRAWN)
+                .screen(view, "Every cut: bitterend show a-shop tables (or reasons, money, a reel)")
+                .text(Ink.PLAIN);
     }
 
     @Test

@@ -40,7 +40,7 @@ final class Cards {
     Cards(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
-        for (ReelDraw draw : view.plan().draws()) {
+        for (ReelDraw draw : view.draws()) {
             draw.cuts().forEach(cut -> drawn.put(cut.piece(), new Drawn(cut, draw)));
         }
     }

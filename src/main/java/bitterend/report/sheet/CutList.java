@@ -32,7 +32,7 @@ public final class CutList {
     public static String csv(PlanView view) {
         int number = view.mark().number();
         StringBuilder csv = new StringBuilder(row(HEAD));
-        for (ReelDraw draw : view.plan().draws()) {
+        for (ReelDraw draw : view.draws()) {
             int step = 0;
             for (Mark mark : view.marks(draw)) {
                 step++;

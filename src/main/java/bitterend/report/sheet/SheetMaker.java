@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.PickList;
+import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -18,6 +19,7 @@ import bitterend.report.sheet.Sheet.Fetch;
 import bitterend.report.sheet.Sheet.Shortfall;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -54,12 +56,12 @@ public final class SheetMaker {
                 figures.unit(),
                 glance(),
                 List.of(new Proof(view, figures).sentence()),
-                plan.draws().stream().map(this::fetch).toList(),
+                fetched().stream().map(this::fetch).toList(),
                 shortfalls(),
                 picks(),
                 notes(),
                 Cautions.ALWAYS,
-                plan.draws().stream().map(reels::of).toList(),
+                view.draws().stream().map(reels::of).toList(),
                 new SpliceTables(figures).of(planned()),
                 made);
     }
@@ -95,6 +97,13 @@ public final class SheetMaker {
             facts.add(5, new Fact("probably left, to measure", figures.length(view.probably())));
         }
         return facts;
+    }
+
+    /** As somebody walks past them. */
+    private List<ReelDraw> fetched() {
+        return view.draws().stream()
+                .sorted(Comparator.comparing(draw -> view.reel(draw).where().place(), NaturalOrder.IDS))
+                .toList();
     }
 
     private Fetch fetch(ReelDraw draw) {

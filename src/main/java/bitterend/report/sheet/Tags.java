@@ -40,7 +40,7 @@ final class Tags {
         Map<String, Piece> pieces = view.pieces();
         List<Tag> tags = new ArrayList<>();
         Map<String, List<Piece>> assemblies = new TreeMap<>(NaturalOrder.IDS);
-        for (ReelDraw draw : view.plan().draws()) {
+        for (ReelDraw draw : view.draws()) {
             for (Cut cut : draw.cuts()) {
                 Piece piece = pieces.get(cut.piece());
                 if (piece == null) {
@@ -56,9 +56,9 @@ final class Tags {
                 .filter(Tags::isOfSeveral)
                 .map(this::assembly)
                 .forEach(tags::add);
-        view.plan().draws().forEach(draw -> view.uncertain(draw)
-                .map(rest -> rest(rest, draw))
-                .ifPresent(tags::add));
+        view.draws()
+                .forEach(draw ->
+                        view.uncertain(draw).map(rest -> rest(rest, draw)).ifPresent(tags::add));
         return tags;
     }
 

@@ -1,0 +1,84 @@
+package bitterend.cli;
+
+import bitterend.cli.PageFiles.Answer;
+import bitterend.exchange.PlanJson;
+import bitterend.report.Figures;
+import bitterend.report.page.Document;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code show SHOP [PART]}: the plan in force again, on one screen or a part of it. */
+@Command(
+        name = "show",
+        header = "Shows the plan in force again: on one screen, or a part of it.",
+        description = {"", "Plans nothing and writes nothing.", ""},
+        sortOptions = false)
+final class ShowCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PART",
+            description = "tables (every cut of every reel), reasons (what is not planned and why, what to know before"
+                    + " the cut), money (where the rope goes, what it costs, what is proven), or the number of a reel.")
+    private @Nullable String part;
+
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            description = "Show this plan, by its number, instead of the one in force.")
+    private @Nullable String plan;
+
+    @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    ShowCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
+        return (read.isEmpty() ? ExitCode.BAD_INPUT : show(read.get())).number();
+    }
+
+    private ExitCode show(ShopNow now) {
+        Figures figures = units.figures(now.shop());
+        return new AskedPlan(terminal, now, figures).then(plan, passed -> show(now, passed, figures));
+    }
+
+    private ExitCode show(ShopNow now, Verdict.Passed passed, Figures figures) {
+        ShownPlan shown = new ShownPlan(now, passed.problem(), passed.kept().document(), figures, terminal.tape());
+        Optional<Document> page = part == null ? Optional.of(shown.screen()) : shown.part(part);
+        if (page.isEmpty()) {
+            terminal.err()
+                    .println("error: found \"" + part
+                            + "\", expected tables, reasons, money, or the number of a reel that plan "
+                            + passed.number()
+                            + " cuts");
+            return ExitCode.BAD_COMMAND_LINE;
+        }
+        files.show(
+                terminal,
+                common.json,
+                new Answer(() -> PlanJson.text(passed.kept().document()), page::get));
+        return ExitCode.DONE;
+    }
+}

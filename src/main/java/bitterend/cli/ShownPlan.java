@@ -1,0 +1,55 @@
+package bitterend.cli;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.finding.CommandWord;
+import bitterend.packing.PackingProblem;
+import bitterend.report.Figures;
+import bitterend.report.PlanMark;
+import bitterend.report.PlanPage;
+import bitterend.report.PlanView;
+import bitterend.report.Tape;
+import bitterend.report.page.Document;
+import bitterend.work.ShopNow;
+import java.util.Optional;
+
+/** A plan as people are shown it: on one screen, whole, or a part of it. */
+final class ShownPlan {
+    private final ShopNow now;
+    private final Figures figures;
+    private final PlanView view;
+    private final PlanPage pages;
+
+    ShownPlan(ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape) {
+        this.now = now;
+        this.figures = figures;
+        view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
+        pages = new PlanPage(figures, tape);
+    }
+
+    /** What comes first; below it how to ask for the rest, where the plan can be asked for. */
+    Document screen() {
+        String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
+        return below(pages.screen(
+                view, view.mark().number() == 0 ? "" : "Every cut: " + show + " tables (or reasons, money, a reel)"));
+    }
+
+    /** All of it. */
+    Document whole() {
+        return below(pages.of(view));
+    }
+
+    /** One part; nothing for a word that names neither a part nor a reel of the plan. */
+    Optional<Document> part(String word) {
+        return switch (word) {
+            case "tables" -> Optional.of(below(pages.tables(view)));
+            case "reasons" -> Optional.of(below(pages.reasons(view)));
+            case "money" -> Optional.of(below(pages.money(view)));
+            default -> pages.reel(view, word).map(this::below);
+        };
+    }
+
+    /** Below what changed of cut pieces since. */
+    private Document below(Document page) {
+        return OrdersNow.top(now, view.plan().day(), figures).then(page);
+    }
+}

@@ -1,0 +1,180 @@
+package bitterend.report;
+
+import bitterend.finding.Finding;
+import bitterend.finding.NaturalOrder;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.packing.LengthBook;
+import bitterend.packing.ReelDraw;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * A day's plan on one screen, what a person needs first: what is not planned and what would help, what to splice and
+ * measure first, what is heavy, what is wasted, then a line for each reel in the order of work. At most twenty lines and
+ * one for each reel, of which the most urgent {@value #MOST_REELS} are shown.
+ */
+final class PlanScreen {
+    private static final int MOST_REELS = 25;
+    private static final int LINES_LEFT_OUT = 1;
+    private static final int LINES_UNDONE = 4;
+    private static final int LINES_FIRST = 4;
+    private static final int LINES_HEAVY = 1;
+
+    private final PlanView view;
+    private final Figures figures;
+    private final OrderOfWork order;
+
+    PlanScreen(PlanView view, Figures figures) {
+        this.view = view;
+        this.figures = figures;
+        order = new OrderOfWork(view);
+    }
+
+    void write(Writing page) {
+        leftOut(page);
+        undone(page);
+        first(page);
+        heavy(page);
+        measure(page);
+        page.paragraph(planned());
+        page.paragraph(waste());
+        page.gap();
+        page.table(reels());
+        int more = view.plan().draws().size() - MOST_REELS;
+        if (more > 0) {
+            page.paragraph("And " + FindingsPage.count(more, "reel") + " more, less urgent.");
+        }
+    }
+
+    private String planned() {
+        int wanted = view.problem().pieces().size();
+        int planned = view.planned();
+        return "Planned: "
+                + (planned == wanted
+                        ? "all " + FindingsPage.count(wanted, "piece")
+                        : planned + " of " + FindingsPage.count(wanted, "piece"))
+                + " off " + FindingsPage.count(view.plan().draws().size(), "reel") + ".";
+    }
+
+    private void undone(Writing page) {
+        List<String> paragraphs = new ArrayList<>();
+        ShortWork.of(view)
+                .forEach((work, ids) -> paragraphs.add("Not planned: " + named(ids) + ", "
+                        + (ids.size() == 1 ? "" : "each ") + figures.length(work.cut()) + " of " + work.rope() + ". "
+                        + sentence(figures.sentence(work.help()))));
+        int shown = Brief.fitting(paragraphs, LINES_UNDONE);
+        paragraphs.subList(0, shown).forEach(page::paragraph);
+        if (shown < paragraphs.size()) {
+            page.paragraph((shown == 0 ? "Not planned: " : "And ")
+                    + FindingsPage.count(view.plan().unplanned().size() - shownPieces(shown), "piece")
+                    + (shown == 0 ? "" : " more not planned") + "; the reasons say why and what would help.");
+        }
+    }
+
+    private int shownPieces(int shown) {
+        return ShortWork.of(view).values().stream()
+                .limit(shown)
+                .mapToInt(List::size)
+                .sum();
+    }
+
+    private static String sentence(String help) {
+        return help.substring(0, 1).toUpperCase(Locale.ROOT) + help.substring(1) + ".";
+    }
+
+    private static String named(List<String> ids) {
+        return ids.size() <= 2
+                ? String.join(", ", ids)
+                : ids.get(0) + " to " + ids.get(ids.size() - 1) + " (" + ids.size() + ")";
+    }
+
+    /** Where the order lines with errors stand; what is wrong with them is said above the page, and by the reasons. */
+    private void leftOut(Writing page) {
+        List<String> places = view.notes().stream()
+                .filter(Finding::leavesOut)
+                .map(note -> note.file() + " " + note.place())
+                .distinct()
+                .sorted(NaturalOrder.IDS)
+                .toList();
+        if (!places.isEmpty()) {
+            page.paragraph(Brief.list("Left out with errors:", places, "more", LINES_LEFT_OUT));
+        }
+    }
+
+    private void first(Writing page) {
+        List<String> firsts = FirstArticle.of(view).stream()
+                .map(first -> first.piece() + " (" + first.termination() + ", " + first.rope() + ")")
+                .toList();
+        if (!firsts.isEmpty()) {
+            page.paragraph(Brief.list("Splice and measure first:", firsts, "more", LINES_FIRST));
+        }
+    }
+
+    private void heavy(Writing page) {
+        ReelWords words = new ReelWords(view, figures);
+        List<String> heavy = new ArrayList<>();
+        for (ReelDraw draw : view.draws()) {
+            draw.cuts().stream()
+                    .filter(cut -> !words.heavy(draw, cut.length()).isEmpty())
+                    .forEach(cut -> heavy.add(cut.piece()));
+        }
+        view.draws().stream().filter(words::isHeavy).forEach(draw -> heavy.add("reel " + draw.reel()));
+        if (!heavy.isEmpty()) {
+            page.paragraph(Brief.list("Two people or a hoist:", heavy, "more", LINES_HEAVY));
+        }
+    }
+
+    private void measure(Writing page) {
+        List<String> reels = view.uncertain().stream()
+                .map(rest -> rest.reel() + " (" + figures.total(rest.byLedger()) + ")")
+                .toList();
+        if (!reels.isEmpty()) {
+            page.paragraph(Brief.list("Measure when cut, something is probably left:", reels, "more", LINES_HEAVY));
+        }
+    }
+
+    private String waste() {
+        LengthBook book = view.book();
+        return "Waste " + figures.total(book.waste()) + " of " + figures.total(book.drawn()) + " drawn, "
+                + figures.percent(book.waste().mm(), book.drawn().mm(), 1) + " %, "
+                + figures.money(worth(LengthBook::waste)) + ".";
+    }
+
+    private Cost worth(Function<LengthBook, Length> part) {
+        return view.plan().draws().stream()
+                .map(draw -> view.worth(draw, part.apply(view.book(draw))))
+                .reduce(Cost.ZERO, Cost::plus);
+    }
+
+    private TableRows reels() {
+        String unit = "\n" + figures.unit();
+        TableRows table = new TableRows(
+                Column.words("due"),
+                Column.words("place"),
+                Column.words("reel"),
+                Column.words("rope"),
+                Column.figure("pieces"),
+                Column.figure("used" + unit),
+                Column.figure("scrap" + unit),
+                Column.figure("left" + unit));
+        view.draws().stream().limit(MOST_REELS).forEach(draw -> {
+            LengthBook book = view.book(draw);
+            table.row(
+                    order.due(draw),
+                    view.reel(draw).where().place(),
+                    draw.reel(),
+                    view.rope(draw).id(),
+                    Integer.toString(draw.cuts().size()),
+                    figures.bareTotal(book.drawn()),
+                    figures.bareTotal(book.scrap()),
+                    figures.bareTotal(book.left().plus(book.kept())));
+        });
+        return table;
+    }
+}
