@@ -142,6 +142,7 @@ public final class QuoteRequestFile {
             row.text("line").ifPresent(line -> row.once("line", line, names));
             read.addAll(priced(row, asked));
         }
+        new SharedHardware(read.stream().map(QuoteLine::assembly).toList()).check(findings);
         if (rows.isEmpty() && !findings.hasErrors()) {
             findings.add(Finding.error(id, "", "", "", "a request of at least one line"));
         }

@@ -109,6 +109,7 @@ public final class ShopFolder {
                 .orElse(List.of());
         List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings.units(), ofOrders);
         new MatchedSets(assemblies).check(ofOrders);
+        new SharedHardware(assemblies).check(ofOrders);
         tellOfNoCode(assemblies, settings);
         LeftOutLines leftOut = new LeftOutLines(ofOrders);
         List<OrderLine> orders = leftOut.staying(wanted);

@@ -211,4 +211,21 @@ final class HangingLegsTest {
         lines(",pin to pin,,swaged bore 45 mm,swaged bore 45 mm,,,,,");
         assertTrue(said(4, "check", shop.toString()).contains("orders.csv, row 2, length: found nothing"));
     }
+
+    /** A master link that each line leaves to another is fetched by nobody. */
+    @Test
+    void linkThatNoLineCounts_isWarnedOf() throws IOException {
+        String shared = "5 m,over all,,swaged bore 45 mm with shared ML16,swaged bore 45 mm,2,,,,";
+        lines(shared);
+        String told = said(0, "check", shop.toString());
+        assertTrue(
+                told.contains("orders.csv, row 2, end a: found \"shared ML16\", expected a line of the same order that"
+                        + " counts it"),
+                told);
+        String quoted =
+                said(0, "quote", shop.toString(), shop.resolve("orders.csv").toString());
+        assertTrue(quoted.contains("a line of the same order that counts it"), quoted);
+        lines(shared, "5 m,over all,,swaged bore 45 mm with ML16,swaged bore 45 mm,2,,,,");
+        assertFalse(said(0, "check", shop.toString()).contains("shared ML16"));
+    }
 }
