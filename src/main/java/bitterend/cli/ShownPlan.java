@@ -10,6 +10,7 @@ import bitterend.report.PlanView;
 import bitterend.report.Tape;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
+import bitterend.work.plans.FirstFit;
 import java.util.Optional;
 
 /** A plan as people are shown it: on one screen, whole, or a part of it. */
@@ -35,7 +36,7 @@ final class ShownPlan {
 
     /** All of it. */
     Document whole() {
-        return below(pages.of(view));
+        return below(pages.of(compared()));
     }
 
     /** One part; nothing for a word that names neither a part nor a reel of the plan. */
@@ -43,9 +44,13 @@ final class ShownPlan {
         return switch (word) {
             case "tables" -> Optional.of(below(pages.tables(view)));
             case "reasons" -> Optional.of(below(pages.reasons(view)));
-            case "money" -> Optional.of(below(pages.money(view)));
+            case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };
+    }
+
+    private PlanView compared() {
+        return view.beside(FirstFit.of(view.problem()));
     }
 
     /** Below what changed of cut pieces since. */

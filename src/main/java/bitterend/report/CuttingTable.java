@@ -107,7 +107,8 @@ final class CuttingTable {
 
     private static String words(Piece piece) {
         String released = piece.matching().released();
-        return released.isEmpty() ? piece.ends() : piece.ends() + "; " + released;
+        String ends = EndsInWords.of(piece.ends());
+        return released.isEmpty() ? ends : ends + "; " + released;
     }
 
     private void rest(RunDraw run, ReelDraw draw) {

@@ -44,12 +44,12 @@ public final class LengthsPage {
                 row.line(),
                 Integer.toString(count),
                 row.rope(),
-                row.ends(),
+                EndsInWords.of(row.ends()),
                 figures.written(row.finished()),
                 figures.bare(catalogue.rope(row.rope()).cutting().exactly(row.cut()))));
         page.table(table);
         page.gap();
-        page.paragraph("How a length came about: lengths SHOP ORDER/LINE.");
+        page.paragraph("How a length came about: bitterend lengths SHOP ORDER/LINE.");
         Cautions.write(page, List.of());
         return page.document();
     }

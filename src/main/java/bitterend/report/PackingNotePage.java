@@ -42,7 +42,8 @@ public final class PackingNotePage {
         page.heading("Line " + line.line() + ": " + what);
         page.paragraph((line.words().isEmpty() ? "" : line.words() + ": ") + line.ordered() + " ordered, "
                 + figures.written(line.finished()) + " finished, "
-                + (line.between().isEmpty() ? "" : line.between() + ", ") + figures.written(line.ends()) + "; "
+                + (line.between().isEmpty() ? "" : line.between() + ", ") + figures.written(EndsInWords.of(line.ends()))
+                + "; "
                 + FindingsPage.count(line.items().size(), "piece") + " in this delivery.");
         TableRows table = new TableRows(
                 Column.words("piece"),

@@ -30,6 +30,7 @@ import java.util.stream.Collectors;
  * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
  * @param lines what the order lines ask of the bench; may be empty
+ * @param firstFit the same question by the rule of thumb, where somebody asked for the comparison
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids
  */
@@ -40,6 +41,7 @@ public record PlanView(
         Map<String, BeforeCut> beforeCut,
         List<Finding> notes,
         List<Demanded> lines,
+        Optional<CutPlan> firstFit,
         PlanMark mark,
         ById byId) {
     /** A plan that has no number. */
@@ -57,7 +59,7 @@ public record PlanView(
             List<Finding> notes,
             List<Demanded> lines,
             PlanMark mark) {
-        this(shop, problem, plan, beforeCut, notes, lines, mark, ById.of(problem));
+        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), mark, ById.of(problem));
     }
 
     /** What is looked up for every mark on a page. */
@@ -77,7 +79,12 @@ public record PlanView(
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, other, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, other, byId);
+    }
+
+    /** The same beside what first fit makes of the question. */
+    public PlanView beside(CutPlan byFirstFit) {
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, Optional.of(byFirstFit), mark, byId);
     }
 
     /** Every piece wanted, by id. */

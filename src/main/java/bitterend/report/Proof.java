@@ -8,6 +8,7 @@ import bitterend.packing.Packing;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunId;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -57,42 +58,71 @@ public final class Proof {
     /** What is proven of the whole plan, in plain words. */
     public String sentence() {
         List<Bound> known = view.plan().bounds().stream().filter(this::isKnown).toList();
-        List<String> others = view.plan().bounds().stream()
-                .filter(bound -> !isKnown(bound))
-                .flatMap(bound -> bound.ropes().stream())
-                .toList();
+        List<String> unknown = ropes(
+                view.plan().bounds().stream().filter(bound -> !isKnown(bound)).toList());
         if (known.isEmpty()) {
-            return "Nothing is proven about how much less another plan could cost.";
+            return "Whether another plan costs less is not known.";
         }
-        String open = others.isEmpty()
-                ? ""
-                : " For " + String.join(", ", others) + " it is not known how much less another plan could cost.";
-        return ofThese(known, others.isEmpty()) + open;
+        List<Bound> best = known.stream()
+                .filter(bound -> isNothing(cost(bound.ropes()).minus(bound.best())))
+                .toList();
+        List<Bound> open = known.stream().filter(bound -> !best.contains(bound)).toList();
+        List<String> said = new ArrayList<>();
+        if (!best.isEmpty()) {
+            said.add(nothingBetter(best));
+        }
+        if (!open.isEmpty()) {
+            said.add(saved(open, best.isEmpty()));
+        }
+        if (!unknown.isEmpty()) {
+            said.add("not known for " + String.join(", ", unknown));
+        }
+        String words = String.join("; ", said);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + undone() + "."
+                + reaching(sum(known, Bound::best), sum(known, Bound::shown));
     }
 
-    private String ofThese(List<Bound> bounds, boolean all) {
-        Cost best = sum(bounds, Bound::best);
-        Cost cost = all ? view.plan().cost() : sum(bounds, bound -> cost(bound.ropes()));
-        Cost avoidable = cost.minus(best);
-        String plans =
-                view.plan().unplanned().isEmpty() ? "No plan" : "No plan that leaves no more undone in any class";
-        String ropes = all ? "" : " of the other ropes";
-        Cost shown = sum(bounds, Bound::shown);
-        if (isNothing(avoidable)) {
-            String less = plans.toLowerCase(Locale.ROOT) + ropes + " costs less";
-            return isNothing(cost.minus(shown))
-                    ? "Proven best: " + less + "."
-                    : "Best by search: " + less + ". A proof that can be worked out again reaches "
-                            + figures.atLeast(shown) + ".";
+    /** The same without money, for the bench; empty where it would say nothing. */
+    public String forTheBench() {
+        List<Bound> best = view.plan().bounds().stream()
+                .filter(this::isKnown)
+                .filter(bound -> isNothing(cost(bound.ropes()).minus(bound.best())))
+                .toList();
+        if (best.isEmpty()) {
+            return "";
         }
-        return plans + ropes + " can cost less than " + figures.atLeast(best) + ". This one costs "
-                + figures.money(cost)
-                + ": at the very most " + figures.atMost(avoidable) + " could be avoided, a gap of "
+        String words = nothingBetter(best);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + undone() + ".";
+    }
+
+    private String nothingBetter(List<Bound> best) {
+        int all = ropes(view.plan().bounds()).size();
+        int settled = ropes(best).size();
+        return settled == all
+                ? "nothing better exists"
+                : "nothing better exists for " + settled + " of " + FindingsPage.count(all, "rope");
+    }
+
+    private String saved(List<Bound> open, boolean alone) {
+        Cost avoidable = sum(open, bound -> cost(bound.ropes()).minus(bound.best()));
+        int ropes = ropes(open).size();
+        boolean all = ropes == ropes(view.plan().bounds()).size();
+        return "at most " + figures.atMost(avoidable) + " could be saved"
+                + (all ? "" : " on " + (alone ? FindingsPage.count(ropes, "rope") : ropes + " more")) + ", "
                 + figures.percentAtMost(
                         avoidable.millis(),
-                        sum(bounds, bound -> worth(bound.ropes())).millis(),
-                        2)
-                + " % of the rope in the pieces." + reaching(best, shown);
+                        sum(open, bound -> worth(bound.ropes())).millis(),
+                        1)
+                + " % of the rope in their pieces";
+    }
+
+    /** Among which plans nothing is better, where not all work is done. */
+    private String undone() {
+        return view.plan().unplanned().isEmpty() ? "" : ", among plans that leave no more undone";
+    }
+
+    private static List<String> ropes(List<Bound> bounds) {
+        return bounds.stream().flatMap(bound -> bound.ropes().stream()).toList();
     }
 
     /** What a bound that rests on the search in part is worth by its proof alone. */
@@ -123,7 +153,7 @@ public final class Proof {
                 best
                         ? ""
                         : figures.percentAtMost(
-                                avoidable.millis(), worth(bound.ropes()).millis(), 2));
+                                avoidable.millis(), worth(bound.ropes()).millis(), 1));
     }
 
     private static String bestOf(Cost cost, Bound bound) {

@@ -29,7 +29,7 @@ final class QuoteWords {
         int legs = line.assembly().ordered().legs();
         parts.add((legs == 1 ? "" : legs + " legs of ") + figures.written(make.finished()) + " finished, "
                 + between(make));
-        parts.add(figures.written(line.pieces().get(0).ends()));
+        parts.add(figures.written(EndsInWords.of(line.pieces().get(0).ends())));
         if (make.hang().isStated()) {
             parts.add("legs " + make.hang().angle().words());
         }

@@ -27,7 +27,7 @@ final class ReelBlock {
         page.paragraph(sentence(words.rope(draw)));
         page.paragraph(sentence(words.stands(draw)));
         page.paragraph(sentence(words.contents(draw)));
-        String before = view.beforeCut(draw).words();
+        String before = words.eachCut(draw);
         if (!before.isEmpty()) {
             page.paragraph("Before each cut: " + before + ".");
         }

@@ -81,6 +81,14 @@ public final class ReelWords {
         return figures.mass(whole) + (view.beforeCut(draw).isHeavy(whole) ? HEAVY : "");
     }
 
+    /** What to do before each cut, and how much rope it takes, so that the readings of the counter add up; may be empty. */
+    public String eachCut(ReelDraw draw) {
+        String before = view.beforeCut(draw).words();
+        Length loss = view.rope(draw).cutting().loss();
+        String takes = loss.isPositive() ? "a cut takes " + figures.tape(loss.fine()) : "";
+        return before + (before.isEmpty() || takes.isEmpty() ? "" : "; ") + takes;
+    }
+
     /** Whether it is more than one person should handle, with its reel or, where that is not known, without. */
     boolean isHeavy(ReelDraw draw) {
         Mass whole = view.reel(draw).where().mass();

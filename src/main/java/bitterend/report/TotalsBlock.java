@@ -5,6 +5,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
+import bitterend.packing.DrawPrice;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.page.Column;
@@ -30,13 +31,41 @@ final class TotalsBlock {
         page.table(whereItGoes(view.book()));
         page.gap();
         page.table(byRope());
-        page.heading("What it costs");
-        page.paragraph("This plan costs " + figures.money(plan.cost())
-                + ": the value that leaves the rack, and the fetching and opening of reels. The rope in the"
-                + " planned pieces alone is worth " + figures.money(worth(LengthBook::pieces)) + "."
-                + acrossReels(plan)
+        page.heading("What the day costs");
+        page.table(whatItCosts());
+        page.gap();
+        page.paragraph("At the price of new rope the pieces are worth " + figures.money(worth(LengthBook::pieces))
+                + ", the waste " + figures.money(worth(LengthBook::waste)) + "."
                 + (view.uncertain().isEmpty() ? "" : " Rope that is only probably there counts as used up."));
+        view.firstFit().ifPresent(other -> page.paragraph(new FirstFitWords(view, figures).of(other)));
+        page.heading("What is proven");
         proof(page, new Proof(view, figures));
+    }
+
+    /** What leaves the rack, what is done for it, and the sum. */
+    private TableRows whatItCosts() {
+        CutPlan plan = view.plan();
+        Cost draws = plan.draws().stream().map(ReelDraw::cost).reduce(Cost.ZERO, Cost::plus);
+        Cost fetching = plan.draws().stream().map(this::fetching).reduce(Cost.ZERO, Cost::plus);
+        TableRows table =
+                new TableRows(Column.words(""), Column.figure(figures.currency().currency()));
+        table.row(
+                "rope used up, as it is worth on the rack",
+                figures.bare(draws.minus(fetching).rounded()));
+        table.row("fetching and opening reels", figures.bare(fetching.rounded()));
+        Cost across = plan.cost().minus(draws);
+        if (!across.equals(Cost.ZERO)) {
+            table.row("orders split over lots, pieces moved since an earlier plan", figures.bare(across.rounded()));
+        }
+        table.row("what the day costs", figures.bare(plan.cost().rounded()));
+        return table;
+    }
+
+    /** Fetching a reel, opening a full one, and cutting off runs that give no piece. */
+    private Cost fetching(ReelDraw draw) {
+        long aside = draw.runs().stream().filter(run -> run.cuts().isEmpty()).count();
+        return DrawPrice.fixedCost(view.problem(), view.reel(draw))
+                .plus(view.problem().prices().handling().times(aside));
     }
 
     private void proof(Writing page, Proof proof) {
@@ -57,15 +86,6 @@ final class TotalsBlock {
                 .forEach(row ->
                         table.row(row.ropes(), row.cost(), row.bound(), row.avoidable(), row.metres(), row.gap()));
         page.table(table);
-    }
-
-    /** What no single reel costs: orders split over lots, pieces moved off the reel of an earlier plan. */
-    private String acrossReels(CutPlan plan) {
-        Cost draws = plan.draws().stream().map(ReelDraw::cost).reduce(Cost.ZERO, Cost::plus);
-        Cost across = plan.cost().minus(draws);
-        return across.equals(Cost.ZERO)
-                ? ""
-                : " Orders split over lots and pieces moved to another reel cost " + figures.money(across) + " of it.";
     }
 
     private TableRows whereItGoes(LengthBook book) {
@@ -91,22 +111,22 @@ final class TotalsBlock {
 
     private void probably(TableRows table) {
         if (!view.uncertain().isEmpty()) {
-            table.row("of that, probably: measure", figures.bare(view.probably()), "", "");
+            table.row("of that, probably: measure", figures.bareTotal(view.probably()), "", "");
         }
     }
 
     private void part(TableRows table, String name, LengthBook book, Function<LengthBook, Length> part) {
         table.row(
                 name,
-                figures.bare(part.apply(book)),
-                figures.percent(part.apply(book).mm(), book.drawn().mm(), 2),
+                figures.bareTotal(part.apply(book)),
+                figures.percent(part.apply(book).mm(), book.drawn().mm(), 1),
                 figures.bare(worth(part).rounded()));
     }
 
     private void beside(TableRows table, String name, LengthBook book, Function<LengthBook, Length> part) {
         table.row(
                 name,
-                figures.bare(part.apply(book)),
+                figures.bareTotal(part.apply(book)),
                 "",
                 figures.bare(worth(part).rounded()));
     }
@@ -144,9 +164,9 @@ final class TotalsBlock {
                 rope,
                 Integer.toString(sum.reels()),
                 Integer.toString(sum.pieces()),
-                figures.bare(sum.book().pieces()),
-                figures.bare(sum.book().waste()),
-                figures.percent(sum.book().waste().mm(), sum.book().drawn().mm(), 2),
+                figures.bareTotal(sum.book().pieces()),
+                figures.bareTotal(sum.book().waste()),
+                figures.percent(sum.book().waste().mm(), sum.book().drawn().mm(), 1),
                 figures.bare(sum.cost().rounded())));
         return table;
     }

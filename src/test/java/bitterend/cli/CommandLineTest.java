@@ -144,10 +144,7 @@ final class CommandLineTest {
         assertTrue(
                 run.out().startsWith("Cutting plan 1 for 2026-03-02, Northgate Loft\nPlanned: all 11 pieces"),
                 run.out());
-        run.out()
-                .replace(shop.toString(), "SHOP")
-                .lines()
-                .forEach(line -> assertTrue(line.length() <= 80, line));
+        run.out().replace(shop.toString(), "SHOP").lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
     @Test

@@ -22,7 +22,7 @@ final class ProofTest {
     @Test
     void boundThatItsDualsShow_isProvenBest() {
         Proof proof = proof(cost -> bound(cost, cost));
-        assertTrue(proof.sentence().startsWith("Proven best: no plan"), proof.sentence());
+        assertTrue(proof.sentence().startsWith("Nothing better exists, among plans that leave"), proof.sentence());
         assertEquals("proven best", proof.rows().get(0).avoidable());
     }
 
@@ -31,14 +31,14 @@ final class ProofTest {
         ProofTree tree = ProofTree.of(List.of(), 1, new PriceList(List.of(), List.of(), List.of(), List.of()));
         Proof proof = proof(cost ->
                 bound(cost, Cost.ZERO).with(new Bound.Cases(List.of(new Bound.CostProof(cost, tree)), List.of())));
-        assertTrue(proof.sentence().startsWith("Proven best: no plan"), proof.sentence());
+        assertTrue(proof.sentence().startsWith("Nothing better exists, among plans that leave"), proof.sentence());
         assertEquals("proven best", proof.rows().get(0).avoidable());
     }
 
     @Test
     void boundThatASearchRaised_isBestBySearch() {
         Proof proof = proof(cost -> bound(cost, cost.minus(CENT)));
-        assertTrue(proof.sentence().startsWith("Best by search: no plan"), proof.sentence());
+        assertTrue(proof.sentence().startsWith("Nothing better exists"), proof.sentence());
         assertTrue(proof.sentence().contains("A proof that can be worked out again reaches"), proof.sentence());
         assertEquals("best by search", proof.rows().get(0).avoidable());
     }
@@ -46,7 +46,7 @@ final class ProofTest {
     @Test
     void gap_tellsHowFarTheProofReaches() {
         Proof shown = proof(cost -> bound(cost.minus(CENT), cost.minus(CENT)));
-        assertTrue(shown.sentence().contains("could be avoided"), shown.sentence());
+        assertTrue(shown.sentence().startsWith("At most 0.01 EUR could be saved, "), shown.sentence());
         assertTrue(!shown.sentence().contains("reaches"), shown.sentence());
         Proof searched = proof(cost -> bound(cost.minus(CENT), Cost.ZERO));
         assertTrue(searched.sentence().endsWith("worked out again reaches 0.00 EUR."), searched.sentence());
@@ -73,12 +73,37 @@ final class ProofTest {
         Bound unknown = new Bound(List.of("W14"), Cost.ZERO, Cost.ZERO, 1, Undone.NONE, Bound.noPrices(), List.of());
         Proof proof = proof(List.of(known, unknown));
         String said = proof.sentence();
-        assertTrue(said.contains("at the very most 0.01 EUR could be avoided, a gap of 0.01 %"), said);
-        assertTrue(said.endsWith("For W14 it is not known how much less another plan could cost."), said);
+        assertTrue(said.startsWith("At most 0.01 EUR could be saved on 1 rope, 0.1 % of the rope"), said);
+        assertTrue(said.contains("; not known for W14"), said);
+        assertEquals("", proof.forTheBench());
         assertEquals("0.01", proof.rows().get(0).avoidable());
         assertEquals("not known", proof.rows().get(1).bound());
         assertEquals("not known", proof.rows().get(1).avoidable());
         assertEquals("", proof.rows().get(1).gap());
+    }
+
+    /** The ropes are counted: for how many nothing better exists, what could be saved on how many, which are not known. */
+    @Test
+    void sentence_countsTheRopes() {
+        Cost braid = costOf("DB12");
+        Cost wire = costOf("W14");
+        Proof proof = proof(List.of(
+                new Bound(List.of("DB12"), braid, braid, 1, Undone.NONE, Bound.noPrices(), List.of()),
+                new Bound(
+                        List.of("W14"),
+                        wire.minus(CENT),
+                        wire.minus(CENT),
+                        1,
+                        Undone.NONE,
+                        Bound.noPrices(),
+                        List.of())));
+        assertTrue(
+                proof.sentence()
+                        .startsWith(
+                                "Nothing better exists for 1 of 2 ropes; at most 0.01 EUR could be saved on 1 more, "),
+                proof.sentence());
+        assertTrue(
+                proof.forTheBench().startsWith("Nothing better exists for 1 of 2 ropes, among"), proof.forTheBench());
     }
 
     private static Cost costOf(String rope) {

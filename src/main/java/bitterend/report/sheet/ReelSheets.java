@@ -43,7 +43,7 @@ final class ReelSheets {
                         .map(figures::sentence)
                         .toList(),
                 facts,
-                view.beforeCut(draw).words(),
+                words.eachCut(draw),
                 words.cautions(draw),
                 limit(draw),
                 words.counter(draw),

@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts a day's plan on sheets: every value as it is printed, for HTML and PDF alike. */
 public final class SheetMaker {
@@ -55,7 +56,9 @@ public final class SheetMaker {
                 plan.day().toString(),
                 figures.unit(),
                 glance(),
-                List.of(new Proof(view, figures).sentence()),
+                Stream.of(new Proof(view, figures).forTheBench())
+                        .filter(words -> !words.isEmpty())
+                        .toList(),
                 fetched().stream().map(this::fetch).toList(),
                 shortfalls(),
                 picks(),
@@ -85,16 +88,16 @@ public final class SheetMaker {
                 new Fact(
                         "pieces to cut",
                         view.planned() + " of " + view.problem().pieces().size()),
-                new Fact("rope in pieces", figures.length(book.pieces())),
+                new Fact("rope in pieces", figures.total(book.pieces())),
                 new Fact(
                         "waste",
-                        figures.length(book.waste()) + ", "
+                        figures.total(book.waste()) + ", "
                                 + figures.percent(
-                                        book.waste().mm(), book.drawn().mm(), 2) + " %"),
+                                        book.waste().mm(), book.drawn().mm(), 1) + " %"),
                 new Fact("cost of cutting", figures.money(plan.cost()))));
         if (!view.uncertain().isEmpty()) {
-            facts.add(4, new Fact("scrap for certain", figures.length(book.scrap())));
-            facts.add(5, new Fact("probably left, to measure", figures.length(view.probably())));
+            facts.add(4, new Fact("scrap for certain", figures.total(book.scrap())));
+            facts.add(5, new Fact("probably left, to measure", figures.total(view.probably())));
         }
         return facts;
     }

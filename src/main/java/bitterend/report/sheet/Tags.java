@@ -6,6 +6,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
+import bitterend.report.EndsInWords;
 import bitterend.report.Figures;
 import bitterend.report.PlanView;
 import bitterend.report.ReelWords;
@@ -96,7 +97,7 @@ final class Tags {
         }
         lines.add(order(piece));
         lines.add(view.rope(draw).name());
-        lines.add(figures.written(piece.ends()));
+        lines.add(figures.written(EndsInWords.of(piece.ends())));
         released(piece).ifPresent(lines::add);
         String measure = "cut " + figures.length(view.exactly(draw, cut.length())) + ", finished "
                 + figures.written(piece.finished());
@@ -131,7 +132,7 @@ final class Tags {
         planned.stream()
                 .filter(piece -> piece.pieceId().part().isEmpty())
                 .findFirst()
-                .ifPresent(main -> lines.add(figures.written(main.ends())));
+                .ifPresent(main -> lines.add(figures.written(EndsInWords.of(main.ends()))));
         released(first).ifPresent(lines::add);
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();
