@@ -57,6 +57,16 @@ final class Basis {
         needsRefactorisation = true;
     }
 
+    /** Back to columns that were basic before rows were added. */
+    void restore(int[] before) {
+        columns.clearPlaces();
+        for (int r = 0; r < rows.m; r++) {
+            column[r] = r < before.length ? before[r] : rows.surplus[r];
+        }
+        takePlaces();
+        needsRefactorisation = true;
+    }
+
     private void takePlaces() {
         for (int r = 0; r < rows.m; r++) {
             columns.place[column[r]] = r;

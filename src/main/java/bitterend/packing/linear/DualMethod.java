@@ -9,6 +9,8 @@ import java.util.Arrays;
  */
 final class DualMethod {
     private static final double PIVOT = 1e-8;
+    /** A shut column leaves though its value be zero: so far it counts as above. */
+    private static final double LEAVES = 1e-6;
     /** The objective is looked at every so many steps. */
     private static final int LOOK = 8;
 
@@ -25,9 +27,13 @@ final class DualMethod {
     private final double[] price;
     /** What a value below zero is measured by, by place. */
     private final double[] reference;
+    /** Columns that may not be basic, whatever their values. */
+    private final boolean[] shut;
 
-    DualMethod(Columns columns, Basis basis, Steps budget) {
+    /** @param shut columns that leave and do not come back */
+    DualMethod(Columns columns, Basis basis, Steps budget, boolean[] shut) {
         this.columns = columns;
+        this.shut = shut;
         this.basis = basis;
         this.budget = budget;
         basis.refactorise();
@@ -55,12 +61,13 @@ final class DualMethod {
                 return;
             }
             basis.btran(r, rho);
-            int q = entering();
+            double sign = basis.x[r] > 0 ? -1 : 1;
+            int q = entering(sign);
             if (budget.spend(columns.n + 4L * alpha.length) || q < 0) {
                 return;
             }
             basis.ftran(q, alpha);
-            if (alpha[r] > -PIVOT) {
+            if (alpha[r] * sign > -PIVOT) {
                 refresh();
                 if (round > 0 && leaving() == r) {
                     return;
@@ -84,22 +91,27 @@ final class DualMethod {
         }
     }
 
-    /** The place farthest below zero, as the reference weights measure it; -1 when none is. */
+    /** The place farthest from where it may be, as the reference weights measure it; -1 when none is. */
     private int leaving() {
         double[] x = basis.x;
         int r = -1;
         double most = 0;
         for (int i = 0; i < x.length; i++) {
-            if (x[i] < -Simplex.NEGATIVE && x[i] * x[i] > most * reference[i]) {
-                most = x[i] * x[i] / reference[i];
+            double off = x[i] < -Simplex.NEGATIVE ? x[i] : shut[basis.column[i]] ? Math.max(x[i], LEAVES) : 0;
+            if (off != 0 && off * off > most * reference[i]) {
+                most = off * off / reference[i];
                 r = i;
             }
         }
         return r;
     }
 
-    /** Works out the row, and the column whose reduced cost reaches zero first; -1 when none does. */
-    private int entering() {
+    /**
+     * Works out the row, and the column whose reduced cost reaches zero first; -1 when none does.
+     *
+     * @param sign 1 where a value is to rise, -1 where it is to fall
+     */
+    private int entering(double sign) {
         double limit = Double.MAX_VALUE;
         int best = -1;
         double bestAlpha = 0;
@@ -108,9 +120,9 @@ final class DualMethod {
             if (columns.place[j] >= 0) {
                 continue;
             }
-            double a = columns.times(j, rho);
-            row[j] = a;
-            if (a < -1e-7) {
+            row[j] = columns.times(j, rho);
+            double a = sign * row[j];
+            if (a < -1e-7 && !shut[j]) {
                 double ratio = Math.max(0, price[j]) / -a;
                 if (ratio < limit - 1e-10 || (ratio < limit + 1e-10 && -a > bestAlpha)) {
                     limit = Math.min(limit, ratio);

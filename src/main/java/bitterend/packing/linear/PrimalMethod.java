@@ -8,29 +8,14 @@ import bitterend.packing.linear.Simplex.Steps;
  */
 final class PrimalMethod {
     private static final double PIVOT = 1e-8;
-    private static final int BLOCK = 1500;
     private static final int FEW_EXCHANGES = 40;
 
-    private final Columns columns;
     private final Basis basis;
-    /** Where the next look for a column to enter begins. */
-    private int cursor;
+    private final Entering entering;
 
-    PrimalMethod(Columns columns, Basis basis) {
-        this.columns = columns;
+    PrimalMethod(Basis basis, Entering entering) {
         this.basis = basis;
-    }
-
-    /** On a copy of the program, from where this one stands. */
-    PrimalMethod copy(Columns ofCopy, Basis basisOfCopy) {
-        PrimalMethod copy = new PrimalMethod(ofCopy, basisOfCopy);
-        copy.cursor = cursor;
-        return copy;
-    }
-
-    /** Starts its looks at the first column again. */
-    void rewind() {
-        cursor = 0;
+        this.entering = entering;
     }
 
     /**
@@ -43,17 +28,18 @@ final class PrimalMethod {
         double[] alpha = new double[basis.x.length];
         double[] rho = new double[alpha.length];
         boolean exact = fresh;
+        entering.renewed();
         while (true) {
             if (basis.hasTooManyEtas()) {
-                basis.refresh();
+                refresh();
                 exact = true;
             }
-            int q = entering(budget);
+            int q = entering.next(budget);
             if (q < 0) {
                 if (exact || basis.etas() < FEW_EXCHANGES) {
                     return true;
                 }
-                basis.refresh();
+                refresh();
                 exact = true;
                 continue;
             }
@@ -65,43 +51,14 @@ final class PrimalMethod {
             }
             exact = false;
             basis.btran(r, rho);
+            entering.exchange(q, r, alpha[r], rho);
             basis.pivot(q, r, alpha, rho, Math.max(0, basis.x[r]) / alpha[r]);
         }
     }
 
-    /** The column of a block that promises most for its length; blocks are looked at in turn until one has any. */
-    private int entering(Steps budget) {
-        int n = columns.n;
-        int looked = 0;
-        while (looked < n) {
-            int block = Math.min(BLOCK, n - looked);
-            int best = bestOf(block);
-            looked += block;
-            budget.spend(block);
-            if (best >= 0) {
-                return best;
-            }
-        }
-        return -1;
-    }
-
-    private int bestOf(int block) {
-        int best = -1;
-        double bestScore = -Simplex.EPS;
-        for (int t = 0; t < block; t++) {
-            int j = cursor++;
-            if (cursor >= columns.n) {
-                cursor = 0;
-            }
-            if (columns.place[j] < 0) {
-                double d = basis.reduced(j);
-                if (d < -Simplex.EPS && d * columns.weight[j] < bestScore) {
-                    bestScore = d * columns.weight[j];
-                    best = j;
-                }
-            }
-        }
-        return best;
+    private void refresh() {
+        basis.refresh();
+        entering.renewed();
     }
 
     /** Of the places that reach zero first, give or take a little, the one with the largest pivot; -1 when none does. */

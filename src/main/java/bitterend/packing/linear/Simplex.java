@@ -29,7 +29,8 @@ public final class Simplex {
     private final Rows rows;
     private final Columns columns;
     private final Basis basis;
-    private final PrimalMethod primal;
+    private final EnteringByBlocks byBlocks;
+    private final EnteringByReference byReference;
 
     public Simplex(double[] rhs, double[] artificialCost, long seed) {
         rows = new Rows(rhs, seed);
@@ -39,14 +40,16 @@ public final class Simplex {
         }
         basis = new Basis(rows, columns);
         basis.restart();
-        primal = new PrimalMethod(columns, basis);
+        byBlocks = new EnteringByBlocks(columns, basis);
+        byReference = new EnteringByReference(columns, basis);
     }
 
     private Simplex(Simplex from) {
         rows = new Rows(from.rows, from.columns() * 31L + from.rows());
         columns = new Columns(from.columns);
         basis = new Basis(from.basis, rows, columns);
-        primal = from.primal.copy(columns, basis);
+        byBlocks = from.byBlocks.copy(columns, basis);
+        byReference = new EnteringByReference(columns, basis);
     }
 
     /** The same program in the same state; the two go separate ways from here. */
@@ -121,6 +124,16 @@ public final class Simplex {
         return basis.column[r];
     }
 
+    /** The columns that are basic. */
+    public int[] basics() {
+        return basis.column.clone();
+    }
+
+    /** Goes back to columns that were basic once; rows added since have their surplus. No column may have been dropped. */
+    public void restore(int[] basics) {
+        basis.restore(basics);
+    }
+
     /** Row r of the inverse of the basis. */
     public double[] rowOfInverse(int r) {
         double[] row = new double[rows.m];
@@ -165,15 +178,24 @@ public final class Simplex {
         }
         rows.renumber(fresh);
         basis.renumber(fresh);
-        primal.rewind();
+        byBlocks.rewind();
         return old;
     }
 
     /** Primal simplex from a feasible basis; false when the budget ended first. */
     public boolean primal(Steps budget) {
+        return primal(byBlocks, budget);
+    }
+
+    /** The same by reference weights, which pay where many rows have no room. */
+    public boolean primalByReference(Steps budget) {
+        return primal(byReference, budget);
+    }
+
+    private boolean primal(Entering entering, Steps budget) {
         boolean fresh = basis.refactorise();
         repair(budget);
-        return primal.run(fresh, budget);
+        return new PrimalMethod(basis, entering).run(fresh, budget);
     }
 
     /** A basis that lost its feasibility to rounding is brought back by the dual method, or from the start. */
@@ -198,7 +220,32 @@ public final class Simplex {
 
     /** So many steps of the dual simplex at most: what the objective has come to then is still a lower bound. */
     public void dual(double cutoff, Steps budget, int most) {
-        new DualMethod(columns, basis, budget).run(cutoff, most);
+        new DualMethod(columns, basis, budget, new boolean[columns.n]).run(cutoff, most);
+    }
+
+    /**
+     * Shuts columns out: those that are basic leave by the dual method, and then all cost so much. From a basis that was the
+     * best with them few exchanges are needed; columns that promise something by now wait for the primal method.
+     *
+     * @param price at which none of them is of use
+     */
+    public void shut(int[] out, double price, Steps budget) {
+        boolean[] shut = new boolean[columns.n];
+        for (int j : out) {
+            shut[j] = true;
+            if (columns.place[j] < 0) {
+                columns.cost[j] = price;
+            }
+        }
+        basis.refactorise();
+        for (int j = 0; j < columns.n; j++) {
+            shut[j] |= columns.place[j] < 0 && basis.reduced(j) < -EPS;
+        }
+        new DualMethod(columns, basis, budget, shut).run(Double.MAX_VALUE, 50 + 6 * rows.m);
+        for (int j : out) {
+            columns.cost[j] = price;
+            basis.needsRefactorisation |= columns.place[j] >= 0;
+        }
     }
 
     /**

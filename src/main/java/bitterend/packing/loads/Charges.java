@@ -74,24 +74,19 @@ final class Charges {
         return charges;
     }
 
-    /** Adds rows for charges that the values break; how many. */
-    int separate(Solution solution, int most, Program program) {
+    /** Lists the rows that the values break. */
+    void separate(Solution solution, Separation into, Program program) {
         Map<Touch, Double> used = new TreeMap<>(Duals.ORDER);
         for (Solution.Share share : solution.shares()) {
             for (Touch touch : touches(share.pattern())) {
                 used.merge(touch, share.value(), Double::sum);
             }
         }
-        List<Map.Entry<Touch, Double>> broken = new ArrayList<>();
         used.forEach((touch, sum) -> {
-            double over = sum - holding(touch, solution);
-            if (over > 0.01 && !touchRow.containsKey(touch)) {
-                broken.add(Map.entry(touch, over));
+            if (!touchRow.containsKey(touch)) {
+                into.offer(sum - holding(touch, solution), () -> addTouch(touch, program));
             }
         });
-        broken.sort(Map.Entry.<Touch, Double>comparingByValue().reversed());
-        broken.stream().limit(most).forEach(entry -> addTouch(entry.getKey(), program));
-        return Math.min(most, broken.size());
     }
 
     /** How much of the order takes the lot, or of the set the holder, that a run lies in. */

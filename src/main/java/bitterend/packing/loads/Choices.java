@@ -1,10 +1,8 @@
 package bitterend.packing.loads;
 
 import bitterend.packing.linear.Simplex;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /** Columns of the program beside its draws: which holder a set takes, which lots an order takes, what stays undone. */
@@ -17,9 +15,6 @@ final class Choices {
     private final int[][] holderColumn;
     private final int[][] lotColumn;
     private final int[] undoneColumn;
-    /** Columns of pieces on lots: item, lot, column. */
-    private final List<int[]> onLot = new ArrayList<>();
-
     private final int[] leastUndoneRow;
     private final int[] mostUndoneRow;
     private final Map<Long, Integer> mustRow = new HashMap<>();
@@ -67,22 +62,9 @@ final class Choices {
     private void addLots() {
         for (OrderOnLots order : model.orders) {
             lotColumn[order.index] = new int[order.lots.size()];
-            if (!layout.lots) {
-                Arrays.fill(lotColumn[order.index], Program.NO_ROW);
-            }
-            for (int l = 0; l < order.lots.size(); l++) {
-                if (layout.lots) {
-                    addLot(order, l);
-                }
-                for (Item item : order.items) {
-                    Entries entries = new Entries();
-                    entries.add(layout.itemRow[item.index], 1);
-                    entries.add(layout.pieceRow[item.index][l], -1);
-                    if (layout.lots) {
-                        entries.add(layout.onLotRow[item.index][l], -1);
-                    }
-                    onLot.add(new int[] {item.index, l, lp.addColumn(entries.rows(), entries.values(), 0)});
-                }
+            Arrays.fill(lotColumn[order.index], Program.NO_ROW);
+            for (int l = 0; layout.lots && l < order.lots.size(); l++) {
+                addLot(order, l);
             }
             for (int row : layout.lots ? layout.firstLotRow[order.index] : new int[0]) {
                 Entries entries = new Entries();
@@ -95,9 +77,6 @@ final class Choices {
 
     private void addLot(OrderOnLots order, int lot) {
         Entries entries = new Entries();
-        for (Item item : order.items) {
-            entries.add(layout.onLotRow[item.index][lot], item.count());
-        }
         for (SetOfPieces set : order.sets) {
             for (int h = 0; h < set.holders.size(); h++) {
                 if (set.lotOfHolder[h] == lot) {
@@ -118,11 +97,7 @@ final class Choices {
             }
             double weight = item.set == Item.NONE ? item.weight : model.sets[item.set].weight();
             Entries entries = new Entries();
-            int row = item.set != Item.NONE
-                    ? layout.setRow[item.set]
-                    : layout.itemRow[item.index] != Program.NO_ROW
-                            ? layout.itemRow[item.index]
-                            : layout.pieceRow[item.index][0];
+            int row = item.set != Item.NONE ? layout.setRow[item.set] : layout.pieceRow[item.index][0];
             entries.add(row, 1);
             if (layout.classRow[item.urgency] != Program.NO_ROW) {
                 entries.add(layout.classRow[item.urgency], -weight);
@@ -133,22 +108,18 @@ final class Choices {
     }
 
     /** From now on only what a domain leaves open may be chosen. */
-    void enter(Domain domain) {
+    void enter(Domain domain, Gate gate) {
         for (SetOfPieces set : model.sets) {
             for (int h = 0; h < holderColumn[set.index].length; h++) {
                 boolean open = (domain.holders[set.index] >> h & 1) != 0;
-                lp.cost(holderColumn[set.index][h], open ? 0 : Program.BARRED);
+                gate.pass(holderColumn[set.index][h], open, 0);
             }
         }
-        for (int[] on : onLot) {
-            boolean open = (domain.mayLots[model.items[on[0]].order] >> on[1] & 1) != 0;
-            lp.cost(on[2], open ? 0 : Program.BARRED);
-        }
-        enterLots(domain);
-        enterUndone(domain);
+        enterLots(domain, gate);
+        enterUndone(domain, gate);
     }
 
-    private void enterLots(Domain domain) {
+    private void enterLots(Domain domain, Gate gate) {
         for (OrderOnLots order : model.orders) {
             for (int l = 0; l < lotColumn[order.index].length; l++) {
                 int column = lotColumn[order.index][l];
@@ -157,7 +128,7 @@ final class Choices {
                 }
                 boolean may = (domain.mayLots[order.index] >> l & 1) != 0;
                 boolean must = (domain.mustLots[order.index] >> l & 1) != 0;
-                lp.cost(column, may ? model.split / scale : Program.BARRED);
+                gate.pass(column, may, model.split / scale);
                 long key = ((long) order.index << 32) | l;
                 Integer row = mustRow.get(key);
                 if (row == null && must) {
@@ -171,7 +142,7 @@ final class Choices {
         }
     }
 
-    private void enterUndone(Domain domain) {
+    private void enterUndone(Domain domain, Gate gate) {
         for (Item item : model.items) {
             int column = undoneColumn[item.index];
             if (column == Program.NO_ROW) {
@@ -182,7 +153,7 @@ final class Choices {
             int most = domain.mostUndone[item.index];
             int least = domain.leastUndone[item.index];
             boolean open = item.set == Item.NONE ? most > 0 : domain.mayStayUndone(model.sets[item.set]);
-            lp.cost(column, open ? price : Program.BARRED);
+            gate.pass(column, open, price);
             if (item.set != Item.NONE) {
                 continue;
             }

@@ -39,32 +39,15 @@ final class Dive {
 
     /** The plan that comes of it; empty when the budget ended first or nothing was left. */
     Optional<Packing> run(Solution from, Budget budget) {
-        Solution solution = from;
-        while (!budget.over()) {
-            if (!chooseHolder(solution) && !chooseUndone(solution) && !settle(solution)) {
+        Optional<Solution> solution = Optional.of(from);
+        while (solution.isPresent()) {
+            boolean any = chooseHolder(solution.get()) || chooseUndone(solution.get()) || settle(solution.get());
+            if (!any || !domain.spread()) {
                 return Optional.of(DrawsToPacking.packing(model, draws));
             }
-            if (!domain.spread()) {
-                return Optional.of(DrawsToPacking.packing(model, draws));
-            }
-            enter();
-            Optional<Solution> next = solve(budget);
-            if (next.isEmpty()) {
-                return Optional.empty();
-            }
-            solution = next.get();
+            solution = solve(budget);
         }
         return Optional.empty();
-    }
-
-    private void enter() {
-        program.enter(domain, settled);
-        draws.forEach(program::settle);
-        for (Pattern pattern : program.patterns()) {
-            if (!settled[pattern.reel] && exceeds(pattern)) {
-                program.bar(pattern);
-            }
-        }
     }
 
     private boolean exceeds(Pattern pattern) {
@@ -77,8 +60,9 @@ final class Dive {
     }
 
     private Optional<Solution> solve(Budget budget) {
+        program.enter(domain, settled, draws, this::exceeds, budget);
         for (int round = 0; round < ROUNDS; round++) {
-            if (!program.solve(budget)) {
+            if (budget.over() || !program.solve(budget)) {
                 return Optional.empty();
             }
             double[] y = program.y();

@@ -10,14 +10,10 @@ final class Layout {
     final boolean lots;
     /** Pieces cut, by item and slot. */
     final int[][] pieceRow;
-    /** Pieces of an item on all lots together. */
-    final int[] itemRow;
     /** A set takes a holder. */
     final int[] setRow;
     /** A set takes a holder only where its order takes the lot, by set and holder. */
     final int[][] linkRow;
-    /** Pieces lie only on lots that are taken, by item and lot. */
-    final int[][] onLotRow;
     /** By order and rope: the first lot is free, at most once; in the row after it, at most one. */
     final int[][] firstLotRow;
 
@@ -34,9 +30,6 @@ final class Layout {
         this.lots = lots;
         this.allowed = allowed;
         pieceRow = new int[model.items.length][];
-        itemRow = new int[model.items.length];
-        onLotRow = new int[model.items.length][0];
-        Arrays.fill(itemRow, Program.NO_ROW);
         for (Item item : model.items) {
             addItem(item);
         }
@@ -64,15 +57,13 @@ final class Layout {
         }
     }
 
+    /** A set has pieces by holder; pieces on all lots of an order count together. */
     private void addItem(Item item) {
-        boolean split = item.order != Item.NONE;
-        boolean ofSet = item.set != Item.NONE;
-        pieceRow[item.index] = rows(item.slots, split || ofSet ? 0 : item.count());
-        if (split) {
-            itemRow[item.index] = row(item.count());
-            if (lots) {
-                onLotRow[item.index] = rows(item.slots, 0);
-            }
+        if (item.set != Item.NONE) {
+            pieceRow[item.index] = rows(item.slots, 0);
+        } else {
+            pieceRow[item.index] = new int[item.slots];
+            Arrays.fill(pieceRow[item.index], row(item.count()));
         }
     }
 

@@ -10,6 +10,8 @@ final class Node {
     long bound;
     /** The prices that prove it. */
     Duals duals;
+    /** Columns that were basic when its parent was solved. */
+    int[] basics = {};
     /** Where it was branched on, and the two that are left instead. */
     @Nullable
     Decision decision;
@@ -34,6 +36,7 @@ final class Node {
         Domain part = domain.copy();
         at.narrow(part, holds, model);
         Node child = new Node(part, depth + 1, bound, duals);
+        child.basics = basics;
         child.empty = !part.spread();
         return child;
     }

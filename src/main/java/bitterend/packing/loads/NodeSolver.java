@@ -2,6 +2,7 @@ package bitterend.packing.loads;
 
 import bitterend.packing.effort.Budget;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Column generation at a node: draws that improve the program, charges that its values break, and the best bound met. */
@@ -50,7 +51,8 @@ final class NodeSolver {
     Optional<Solution> solve(Node node, long cutoff, boolean rough, Budget budget) {
         Duals parent = node.duals;
         double separated = -Double.MAX_VALUE;
-        program.enter(node.domain, none);
+        program.goBack(node.basics);
+        program.enter(node.domain, none, List.of(), pattern -> false, budget);
         while (!budget.over()) {
             if (!program.solve(budget)) {
                 return Optional.empty();
@@ -74,6 +76,7 @@ final class NodeSolver {
                 boolean gains = !rough || program.value() - separated > near(node, cutoff, rough);
                 separated = program.value();
                 if (stage != Item.NONE || !gains || program.separate(solution, ROWS) == 0) {
+                    node.basics = program.basics();
                     return Optional.of(solution);
                 }
             }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The linear program over the draws found so far: pieces cut, sets on holders, orders on lots, work undone. Entering a
@@ -14,9 +15,7 @@ import java.util.Map;
  * over all nodes.
  */
 final class Program {
-    /** On columns that a domain has no use for. */
-    static final double BARRED = 10_000;
-    /** Paid back for the draw from a reel that must be used. */
+    /** Price of leaving a reel that must be used. */
     private static final double FORCED = 1_000;
     /** Price of breaking a row that no plan breaks. */
     static final double BROKEN = 20_000;
@@ -34,18 +33,18 @@ final class Program {
 
     private final Simplex lp;
     private final int[][] pieceRow;
-    private final int[] itemRow;
     private final int[] setRow;
     private final int[] reelRow;
     private final int[] classRow = new int[LoadModel.CLASSES];
     private final Choices choices;
     private final Charges charges;
+    private final OnLots onLots;
     private final Map<Pattern, Integer> columns = new HashMap<>();
     private final List<Pattern> patterns = new ArrayList<>();
     private final List<Integer> columnOf = new ArrayList<>();
     private Domain domain;
-    private boolean[] settled;
-    private int forced;
+    /** By reel: it must be used. */
+    private final int[] mustRow;
 
     /**
      * @param stage the class whose weight is to be least, or {@link Item#NONE}
@@ -55,11 +54,11 @@ final class Program {
         this.model = model;
         this.stage = stage;
         this.domain = domain;
-        settled = new boolean[model.reels.length];
+        mustRow = new int[model.reels.length];
+        Arrays.fill(mustRow, NO_ROW);
         scale = stage == Item.NONE ? scaleOfMoney(model) : Penalty.unit(model);
         Layout layout = new Layout(model, stage == Item.NONE && model.split > 0, domain.allowed);
         pieceRow = layout.pieceRow;
-        itemRow = layout.itemRow;
         setRow = layout.setRow;
         reelRow = layout.reelRow;
         double[] rhs = layout.rhs();
@@ -69,9 +68,6 @@ final class Program {
             double price = dear(item);
             for (int row : pieceRow[item.index]) {
                 dear[row] = price;
-            }
-            if (itemRow[item.index] != NO_ROW) {
-                dear[itemRow[item.index]] = price;
             }
         }
         for (SetOfPieces set : model.sets) {
@@ -83,6 +79,7 @@ final class Program {
         System.arraycopy(layout.classRow, 0, classRow, 0, classRow.length);
         choices = new Choices(model, stage, scale, lp, layout);
         charges = new Charges(model, stage, lp, choices);
+        onLots = new OnLots(model, lp, choices);
     }
 
     private static double scaleOfMoney(LoadModel model) {
@@ -98,29 +95,45 @@ final class Program {
         return stage == Item.NONE ? model.dear[item.index] / scale : Penalty.dear(model) / scale;
     }
 
-    /** From now on only plans of this domain count. */
-    void enter(Domain next, boolean[] settledReels) {
+    /**
+     * From now on only plans of this domain count.
+     *
+     * @param settled reels that are cut as the draws say, whatever else there is
+     * @param draws of these reels
+     * @param barred further draws that may not be used
+     */
+    void enter(Domain next, boolean[] settled, List<Pattern> draws, Predicate<Pattern> barred, Budget budget) {
         domain = next;
-        settled = settledReels;
-        forced = 0;
+        draws.forEach(this::add);
         for (ReelOfRuns reel : model.reels) {
-            forced += settled[reel.index] || mustUse(reel.index) ? 1 : 0;
+            must(reel.index, settled[reel.index] || mustUse(reel.index));
         }
+        Gate gate = new Gate(lp);
         for (int p = 0; p < patterns.size(); p++) {
-            lp.cost(columnOf.get(p), price(patterns.get(p)));
+            Pattern pattern = patterns.get(p);
+            boolean open = settled[pattern.reel]
+                    ? draws.contains(pattern)
+                    : pattern.isIn(domain, model) && !barred.test(pattern);
+            gate.pass(columnOf.get(p), open, price(pattern));
         }
-        choices.enter(next);
+        choices.enter(next, gate);
+        gate.close(budget);
+    }
+
+    /** The columns that are basic. */
+    int[] basics() {
+        return lp.basics();
+    }
+
+    /** Goes back to columns that were basic once, if any. */
+    void goBack(int[] basics) {
+        if (basics.length > 0) {
+            lp.restore(basics);
+        }
     }
 
     private double price(Pattern pattern) {
-        double cost = stage == Item.NONE ? pattern.cost / scale : 0;
-        if (settled[pattern.reel]) {
-            return cost + BARRED;
-        }
-        if (!pattern.isIn(domain, model)) {
-            return cost + BARRED;
-        }
-        return mustUse(pattern.reel) ? cost - FORCED : cost;
+        return stage == Item.NONE ? pattern.cost / scale : 0;
     }
 
     private boolean mustUse(int reel) {
@@ -132,21 +145,19 @@ final class Program {
         return false;
     }
 
-    /** A reel is cut this way, whatever else there is. */
-    void settle(Pattern pattern) {
-        add(pattern);
-        Integer column = columns.get(pattern);
-        if (column != null) {
-            double cost = stage == Item.NONE ? pattern.cost / scale : 0;
-            lp.cost(column, cost - FORCED);
+    /** Whether a reel must be used; its row is made when first it must. */
+    private void must(int reel, boolean used) {
+        if (mustRow[reel] == NO_ROW && used) {
+            Entries entries = new Entries();
+            for (int p = 0; p < patterns.size(); p++) {
+                if (patterns.get(p).reel == reel) {
+                    entries.add(columnOf.get(p), 1);
+                }
+            }
+            mustRow[reel] = lp.addRow(1, entries.rows(), entries.values(), FORCED);
         }
-    }
-
-    /** Bars a column until the next domain is entered. */
-    void bar(Pattern pattern) {
-        Integer column = columns.get(pattern);
-        if (column != null) {
-            lp.cost(column, pattern.cost / scale + BARRED);
+        if (mustRow[reel] != NO_ROW) {
+            lp.rhs(mustRow[reel], used ? 1 : 0);
         }
     }
 
@@ -157,6 +168,9 @@ final class Program {
         }
         Entries entries = new Entries();
         entries.add(reelRow[pattern.reel], -1);
+        if (mustRow[pattern.reel] != NO_ROW) {
+            entries.add(mustRow[pattern.reel], 1);
+        }
         for (int t = 0; t < pattern.item.length; t++) {
             Item item = model.items[pattern.item[t]];
             int slot = item.slot[pattern.reel];
@@ -164,6 +178,9 @@ final class Program {
                 throw new IllegalArgumentException("item " + item.index + " may not lie on reel " + pattern.reel);
             }
             entries.add(pieceRow[item.index][slot], pattern.count[t]);
+            if (onLots.row(item.index, slot) != NO_ROW) {
+                entries.add(onLots.row(item.index, slot), -pattern.count[t]);
+            }
         }
         for (Touch touch : charges.touches(pattern)) {
             Integer row = charges.row(touch);
@@ -180,25 +197,32 @@ final class Program {
 
     /** Solves the program; false when the budget ended first. */
     boolean solve(Budget budget) {
-        return lp.primal(budget);
+        return lp.primalByReference(budget);
     }
 
     /** What the program comes to, in units of a dual. */
     double value() {
-        return (lp.objective() + FORCED * forced) * scale;
+        return lp.objective() * scale;
     }
 
     double reduced(Pattern pattern, double[] y) {
         double d = price(pattern) + y[reelRow[pattern.reel]];
+        d -= mustRow[pattern.reel] == NO_ROW ? 0 : y[mustRow[pattern.reel]];
         for (int t = 0; t < pattern.item.length; t++) {
             Item item = model.items[pattern.item[t]];
-            d -= y[pieceRow[item.index][item.slot[pattern.reel]]] * pattern.count[t];
+            d -= price(item, item.slot[pattern.reel], y) * pattern.count[t];
         }
         for (Touch touch : charges.touches(pattern)) {
             Integer row = charges.row(touch);
             d += row == null ? 0 : y[row];
         }
         return d;
+    }
+
+    /** What a piece of an item is worth in a slot. */
+    private double price(Item item, int slot, double[] y) {
+        int row = onLots.row(item.index, slot);
+        return y[pieceRow[item.index][slot]] - (row == NO_ROW ? 0 : y[row]);
     }
 
     double[] y() {
@@ -212,7 +236,7 @@ final class Program {
             int limit = stage == Item.NONE ? model.dear[item.index] : Penalty.dear(model);
             piece[item.index] = new int[item.slots];
             for (int k = 0; k < pieceRow[item.index].length; k++) {
-                piece[item.index][k] = (int) whole(y[pieceRow[item.index][k]] * scale, limit);
+                piece[item.index][k] = (int) whole(price(item, k, y) * scale, limit);
             }
         }
         long[] undone = new long[LoadModel.CLASSES];
@@ -248,8 +272,11 @@ final class Program {
         return choices;
     }
 
-    /** Adds rows for charges that the values break; how many. */
+    /** Adds rows that the values break; how many. */
     int separate(Solution solution, int most) {
-        return charges.separate(solution, most, this);
+        Separation broken = new Separation();
+        charges.separate(solution, broken, this);
+        onLots.separate(solution, broken, this);
+        return broken.add(most);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.linear.Simplex;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,48 @@ final class LinearProgramTest {
         simplex.dual(Double.MAX_VALUE, Budget.endless());
         assertTrue(simplex.primal(Budget.endless()));
         assertSame(referee(matrix, cost, rhs), simplex.objective(), seed);
+    }
+
+    @Test
+    void columnsShutAndOpenedAgain_haveTheValueOfTheReferee() {
+        for (int seed = 0; seed < 60; seed++) {
+            Random random = new Random(seed);
+            int rows = 2 + random.nextInt(25);
+            int columns = rows + random.nextInt(80);
+            assertShut(random, rows, columns, seed);
+        }
+    }
+
+    private static void assertShut(Random random, int rows, int columns, int seed) {
+        double[] rhs = random.ints(rows, 0, 9).asDoubleStream().toArray();
+        double[] dear = new double[rows];
+        Arrays.fill(dear, DEAR);
+        Simplex simplex = new Simplex(rhs, dear, seed);
+        double[][] matrix = new double[columns][rows];
+        double[] cost = new double[columns];
+        int[] own = new int[columns];
+        for (int j = 0; j < columns; j++) {
+            int row = random.nextInt(rows);
+            cost[j] = 1 + random.nextInt(20);
+            matrix[j][row] = 1 + random.nextInt(3);
+            matrix[j][(row + 1) % rows] = 1;
+            own[j] = simplex.addColumn(new int[] {row, (row + 1) % rows}, new double[] {matrix[j][row], 1}, cost[j]);
+        }
+        assertTrue(simplex.primalByReference(Budget.endless()));
+        double all = referee(matrix, cost, rhs);
+        assertSame(all, simplex.objective(), seed);
+        int[] basics = simplex.basics();
+        int first = random.nextInt(columns);
+        simplex.shut(Arrays.copyOfRange(own, first, columns), 1e5, Budget.endless());
+        assertTrue(simplex.primalByReference(Budget.endless()));
+        double[][] rest = Arrays.copyOf(matrix, first);
+        assertSame(referee(rest, Arrays.copyOf(cost, first), rhs), simplex.objective(), seed);
+        simplex.restore(basics);
+        for (int j = first; j < columns; j++) {
+            simplex.cost(own[j], cost[j]);
+        }
+        assertTrue(simplex.primalByReference(Budget.endless()));
+        assertSame(all, simplex.objective(), seed);
     }
 
     private static void assertSame(double expected, double found, int seed) {
