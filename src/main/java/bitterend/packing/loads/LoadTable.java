@@ -85,16 +85,39 @@ final class LoadTable {
         int price = steps.at(s, 3);
         int least = steps.at(s, 4);
         int most = Math.min(steps.at(s, 5), (cells - 1) / size);
-        int[] next = layer();
         if (least == 0) {
-            System.arraycopy(from, 0, next, 0, cells);
-        } else {
-            Arrays.fill(next, 0, cells, NEVER);
+            return upTo(most, size, price, from);
         }
-        for (int q = Math.max(1, least); q <= most; q++) {
+        int[] next = layer();
+        Arrays.fill(next, 0, cells, NEVER);
+        for (int q = least; q <= most; q++) {
             raise(from, q * size, q * price, next, cells);
         }
         return next;
+    }
+
+    /** Up to so many copies: none or one, then as many again and so on, so that seven copies take three passes. */
+    private int[] upTo(int most, int size, int price, int[] from) {
+        int[] layer = from;
+        int copies = 0;
+        while (copies < most) {
+            int more = Math.min(copies + 1, most - copies);
+            int[] next = layer();
+            raised(layer, more * size, more * price, next, cells);
+            if (layer != from) {
+                pool.add(layer);
+            }
+            layer = next;
+            copies += more;
+        }
+        return layer;
+    }
+
+    private static void raised(int[] from, int shift, int worth, int[] next, int cells) {
+        System.arraycopy(from, 0, next, 0, shift);
+        for (int c = shift; c < cells; c++) {
+            next[c] = Math.max(from[c], from[c - shift] + worth);
+        }
     }
 
     private static void raise(int[] from, int shift, int worth, int[] next, int cells) {
