@@ -52,7 +52,11 @@ public record Termination(
         /** An end that is joined to another rope, or to the other end of its own; it may state to which. */
         JOIN("join"),
         /** A ring laid up from one strand: the finished length is its inside circumference, and there is no other end. */
-        GROMMET("grommet");
+        GROMMET("grommet"),
+        /** A knot along a piece, made in the standing part. */
+        KNOT_ALONG("knot along"),
+        /** A loop along a piece, made in the standing part; its size is stated. */
+        LOOP_ALONG("loop along");
 
         private final String word;
 
@@ -63,6 +67,16 @@ public record Termination(
         /** The word used in files. */
         public String word() {
             return word;
+        }
+
+        /** Whether it is made along a piece and not at an end of it. */
+        public boolean isAlong() {
+            return this == KNOT_ALONG || this == LOOP_ALONG;
+        }
+
+        /** Whether the order states the size of an eye with it. */
+        public boolean wantsEye() {
+            return this == EYE || this == LOOP || this == LOOP_ALONG;
         }
     }
 

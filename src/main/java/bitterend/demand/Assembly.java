@@ -100,13 +100,34 @@ public record Assembly(
      *
      * @param spare added to every piece
      * @param sample added to the first piece of the line and cut off it afterwards, for a break test
+     * @param along knots and loops along every piece
      */
-    public record Extras(Written spare, Written sample) {
+    public record Extras(Written spare, Written sample, List<Along> along) {
         public static final Extras NONE = new Extras(Written.NOTHING, Written.NOTHING);
 
+        /** Nothing along the piece. */
+        public Extras(Written spare, Written sample) {
+            this(spare, sample, List.of());
+        }
+
         public Extras {
+            along = List.copyOf(along);
             if (spare.exact().isNegative() || sample.exact().isNegative()) {
                 throw new IllegalArgumentException("spare " + spare + ", sample " + sample);
+            }
+        }
+    }
+
+    /**
+     * Knots or loops of one kind along a piece.
+     *
+     * @param count how many
+     * @param spec one of them, as an end is stated
+     */
+    public record Along(int count, EndSpec spec) {
+        public Along {
+            if (count < 1) {
+                throw new IllegalArgumentException("along " + count);
             }
         }
     }

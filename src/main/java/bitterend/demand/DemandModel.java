@@ -95,6 +95,7 @@ public final class DemandModel {
         FineLength round = measuring.round(assembly.make().finished().exact());
         Optional<MadeEnd> endA = ends.make(assembly.make().endA(), rope.get(), "end A", round, problems);
         Optional<MadeEnd> endB = ends.make(assembly.make().endB(), rope.get(), "end B", round, problems);
+        List<KnotsAlong> along = along(assembly, rope.get(), problems);
         if (endA.isEmpty() || endB.isEmpty()) {
             return Optional.empty();
         }
@@ -102,7 +103,24 @@ public final class DemandModel {
                 rope.get(),
                 assembly.make(),
                 new MeasuredPoints(measuring.points()).over(known(endA.get(), endB.get())),
+                along,
                 catalogue.splices().bench().findCounter(rope.get()).stream().toList()));
+    }
+
+    /** Knots and loops along a piece; one that cannot be made is told. */
+    private List<KnotsAlong> along(Assembly assembly, Rope rope, Problems problems) {
+        List<KnotsAlong> along = new ArrayList<>();
+        for (Assembly.Along wanted : assembly.make().extras().along()) {
+            ends.make(wanted.spec(), rope, KnotsAlong.PLACE, FineLength.ZERO, problems)
+                    .ifPresent(each -> along.add(new KnotsAlong(wanted.count(), each)));
+        }
+        if (!along.isEmpty() && !assembly.make().asked().marks().isEmpty()) {
+            problems.error(
+                    "marks",
+                    "marks and " + along.get(0).each().termination().id(),
+                    "marks or knots along: a place moves with each knot before it");
+        }
+        return along;
     }
 
     /** Both ends; of two spliced alike both seldom take up more than usual. */

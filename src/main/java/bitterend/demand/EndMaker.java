@@ -147,7 +147,7 @@ final class EndMaker {
     }
 
     private static boolean statesWhatItNeeds(EndSpec spec, Termination row, String end, Problems problems) {
-        boolean wantsEye = row.kind() == Kind.EYE || row.kind() == Kind.LOOP;
+        boolean wantsEye = row.kind().wantsEye();
         boolean hasEye = !spec.eye().equals(EyeSpec.NONE);
         boolean hasFitting = !spec.fitting().equals(EndSpec.FittingSpec.NONE);
         if (wantsEye && !hasEye) {
@@ -163,10 +163,21 @@ final class EndMaker {
                     row.id() + " without a fitting",
                     "a fitting of fittings in thimbles.json or its depth, such as " + row.id() + " bore 45 mm");
         }
+        boolean along = end.equals(KnotsAlong.PLACE);
+        if (row.kind().isAlong() != along) {
+            problems.error(
+                    end,
+                    row.id(),
+                    along
+                            ? "a row of the kind " + Kind.KNOT_ALONG.word() + " or " + Kind.LOOP_ALONG.word()
+                            : "an end: " + row.name() + " is made along a piece, in the column along");
+        }
         if (row.kind() != Kind.FITTING && hasFitting) {
             problems.error(end, row.id() + " with a fitting", "no fitting: " + row.name() + " has none");
         }
-        return wantsEye == hasEye && (row.kind() == Kind.FITTING) == hasFitting;
+        return wantsEye == hasEye
+                && (row.kind() == Kind.FITTING) == hasFitting
+                && row.kind().isAlong() == along;
     }
 
     /** Of hand-tucked wire the code in force decides. */

@@ -6,6 +6,8 @@ import bitterend.catalogue.Termination.Kind;
 import bitterend.catalogue.Termination.What;
 import bitterend.measure.FineLength;
 import bitterend.measure.Sentence;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Ends that are dangerous on their rope or in their size: refused for lifting, warned of otherwise. */
 final class EndSafety {
@@ -15,7 +17,10 @@ final class EndSafety {
             problems.error(
                     "rope", Sentence.of(leg.rope().construction().word() + " for lifting"), Sentence.of(noSling));
         }
-        for (MadeEnd end : leg.ends()) {
+        List<MadeEnd> made = Stream.concat(
+                        leg.ends().stream(), leg.along().stream().map(KnotsAlong::each))
+                .toList();
+        for (MadeEnd end : made) {
             checkUse(end, terms, problems);
             checkDangers(end, leg.rope(), terms, problems);
             checkEye(end, terms, problems);

@@ -21,10 +21,12 @@ import java.util.List;
  * @param rope the rope
  * @param make the leg as ordered
  * @param ends both ends, end A first
+ * @param along knots and loops along it
  * @param counters how the counter measures the rope; at most one
  */
-record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters) {
+record Leg(Rope rope, Make make, List<MadeEnd> ends, List<KnotsAlong> along, List<CounterRule> counters) {
     Leg {
+        along = List.copyOf(along);
         ends = List.copyOf(ends);
         counters = List.copyOf(counters);
     }
@@ -56,6 +58,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
         List<Line> lines = new ArrayList<>(standingPart().lines(make.finished().exact()));
         lines.set(0, asOrdered(lines.get(0)));
         ends.forEach(end -> addEnd(lines, end));
+        along.forEach(knots -> lines.addAll(knots.lines()));
         addOrdered(lines, "spare", make.extras().spare().exact());
         addOrdered(lines, "sample for the break test", sample);
         counters.forEach(counter -> addCounter(lines, counter));
@@ -129,6 +132,7 @@ record Leg(Rope rope, Make make, List<MadeEnd> ends, List<CounterRule> counters)
                 .map(maker::layout)
                 .filter(layout -> !layout.marks().isEmpty() || !layout.counts().isEmpty())
                 .forEach(layouts::add);
+        along.stream().map(KnotsAlong::layout).forEach(layouts::add);
         if (!make.asked().marks().isEmpty()) {
             layouts.add(new MarksAlong(this).layout());
         }

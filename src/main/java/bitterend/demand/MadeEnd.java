@@ -72,7 +72,7 @@ record MadeEnd(
     }
 
     boolean hasEye() {
-        return termination.kind() == Kind.EYE || termination.kind() == Kind.LOOP;
+        return termination.kind().wantsEye();
     }
 
     /** From the cut end to the throat: what is trimmed, the tail and the rope round the eye. */

@@ -1,7 +1,9 @@
 package bitterend.exchange;
 
 import bitterend.demand.Accepted;
+import bitterend.demand.Assembly.Along;
 import bitterend.demand.Assembly.WantedMark;
+import bitterend.demand.EndSpec;
 import bitterend.demand.Tolerance;
 import bitterend.exchange.form.Readings;
 import bitterend.measure.FineLength;
@@ -23,6 +25,10 @@ final class AskedText {
     private static final List<String> ACCEPTABLE = List.of(Accepted.WORKING_ROOM, Accepted.THROAT_ANGLE, Accepted.CODE);
     private static final String EXPECTED_MARKS = "places such as middle, quarters or 1.5 m, separated by semicolons";
 
+    private static final Pattern ALONG = Pattern.compile("([1-9][0-9]{0,2}) *x +(.+)");
+    private static final String EXPECTED_ALONG =
+            "how many of which knot, such as 12 x overhand-knot or 3 x butterfly-loop length 120 mm";
+
     private AskedText() {}
 
     static Parsed<Tolerance> tolerance(String text) {
@@ -43,6 +49,23 @@ final class AskedText {
         return part.isPositive() && part.compareTo(Ratio.ONE) < 0
                 ? Parsed.of(new Tolerance(Written.NOTHING, part))
                 : Parsed.refused(EXPECTED_TOLERANCE);
+    }
+
+    /** Knots and loops along a piece: {@code 12 x overhand-knot; 3 x butterfly-loop length 120 mm}. */
+    static Parsed<List<Along>> along(String text) {
+        List<Along> along = new ArrayList<>();
+        for (String part : text.split(";", -1)) {
+            Matcher form = ALONG.matcher(part.strip());
+            if (!form.matches()) {
+                return Parsed.refused(EXPECTED_ALONG);
+            }
+            Parsed<EndSpec> spec = EndText.parse(form.group(2));
+            if (spec.value().isEmpty()) {
+                return Parsed.refused(EXPECTED_ALONG);
+            }
+            along.add(new Along(Integer.parseInt(form.group(1)), spec.value().get()));
+        }
+        return Parsed.of(along);
     }
 
     static Parsed<List<WantedMark>> marks(String text) {

@@ -71,6 +71,7 @@ final class OrdersCsv {
                     "eye tolerance",
                     "set tolerance",
                     "marks",
+                    "along",
                     "accept",
                     "note"));
 
@@ -163,7 +164,8 @@ final class OrdersCsv {
                 row.optional("end b", EndText::parse, EndSpec.of("plain")),
                 new Assembly.Extras(
                         row.optional("spare", Readings::allowanceAsWritten, Written.NOTHING),
-                        row.optional("sample", Readings::allowanceAsWritten, Written.NOTHING)),
+                        row.optional("sample", Readings::allowanceAsWritten, Written.NOTHING),
+                        row.optional("along", AskedText::along, List.of())),
                 new Assembly.Asked(
                         row.optional("tolerance", AskedText::tolerance, Tolerance.NONE),
                         row.optional("eye tolerance", AskedText::tolerance, Tolerance.NONE),

@@ -46,6 +46,7 @@ final class ProductsJson {
             "eye tolerance",
             "set tolerance",
             "marks",
+            "along",
             "use",
             "certificate",
             "own rope",

@@ -112,6 +112,53 @@ final class WeeklySplicesTest {
                         .text());
     }
 
+    /** 6 mm, a ladder of 4 m with twelve overhand knots of 8 x 6: 4,000 + 576. */
+    @Test
+    void knotsAlong_addWhatEachTakes() {
+        Rope cord = Bench.rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(6));
+        assertEquals(
+                new Length(4_576),
+                only(cord, along(12, EndSpec.of("overhand-knot"))).cut());
+    }
+
+    /** 10 mm, three butterfly loops: 25 x 10 each into the knots, and each loop as long round as a bowline's. */
+    @Test
+    void loopsAlong_addTheWayRoundThemToo() {
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(10));
+        FineLength round = amount(
+                only(braid, Bench.make(new Length(4_000), EndSpec.of("bowline", flat(120)), PLAIN)),
+                "end A: round the eye");
+        Derivation derivation = only(braid, along(3, EndSpec.of("butterfly-loop", flat(120))));
+        assertEquals(
+                round.times(3), amount(derivation, "along the piece: butterfly loop along the piece, round the loops"));
+        assertEquals(fine(750), amount(derivation, "along the piece: butterfly loop along the piece, into the knots"));
+    }
+
+    @Test
+    void knotsAlong_areNoEndsAndEndsAreNotAlong() {
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(10));
+        Demanded end = pieces(braid, Bench.make(new Length(4_000), EndSpec.of("overhand-knot"), PLAIN));
+        assertTrue(end.findings().get(0).expected().contains("in the column along"));
+        assertTrue(pieces(braid, along(2, EndSpec.of("whipped")))
+                .findings()
+                .get(0)
+                .expected()
+                .contains("knot along"));
+        assertTrue(pieces(braid, along(2, EndSpec.of("butterfly-loop")))
+                .findings()
+                .get(0)
+                .isError());
+    }
+
+    private static Assembly.Make along(int count, EndSpec spec) {
+        return new Assembly.Make(
+                Written.worked(new Length(4_000)),
+                Measuring.USUAL,
+                PLAIN,
+                PLAIN,
+                new Assembly.Extras(Written.NOTHING, Written.NOTHING, List.of(new Assembly.Along(count, spec))));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
