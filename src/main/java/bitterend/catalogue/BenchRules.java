@@ -1,6 +1,5 @@
 package bitterend.catalogue;
 
-import bitterend.measure.Mass;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,9 +7,9 @@ import java.util.Optional;
  * What the bench itself does to lengths and pieces.
  *
  * @param counters how its counter measures; the first rule that admits a rope counts
- * @param handlingLimit the heaviest piece one person handles; zero for no limit
+ * @param handling what people handle without a hoist
  */
-public record BenchRules(List<CounterRule> counters, Mass handlingLimit) {
+public record BenchRules(List<CounterRule> counters, Handling handling) {
     public BenchRules {
         counters = List.copyOf(counters);
     }

@@ -1,6 +1,7 @@
 package bitterend.demand;
 
 import bitterend.catalogue.BenchRules;
+import bitterend.catalogue.Handling;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.Assembly.Asked;
@@ -81,13 +82,21 @@ final class Watch {
     private void mass(Leg leg, Problems problems) {
         Length cut = Leg.sum(leg.lines(leg.make().extras().sample().exact())).roundedUp();
         Mass mass = leg.rope().mass().of(cut);
-        if (bench.handlingLimit().grams() > 0 && mass.compareTo(bench.handlingLimit()) > 0) {
-            problems.warning(
+        Handling handling = bench.handling();
+        switch (handling.needed(mass)) {
+            case ONE -> {}
+            case TWO -> problems.warning(
+                    "length",
+                    Sentence.of("a piece of ").and(mass),
+                    Sentence.of("at most ").and(handling.one()).and(" for one person: two people or a hoist"));
+            case HOIST -> problems.warning(
                     "length",
                     Sentence.of("a piece of ").and(mass),
                     Sentence.of("at most ")
-                            .and(bench.handlingLimit())
-                            .and(" for one person: two hands more, or a hoist"));
+                            .and(handling.one())
+                            .and(" for one person and ")
+                            .and(handling.two())
+                            .and(" for two: a hoist"));
         }
     }
 

@@ -10,6 +10,7 @@ import bitterend.catalogue.DiameterLimit;
 import bitterend.catalogue.FidTable;
 import bitterend.catalogue.FidTable.ShortSection;
 import bitterend.catalogue.Grade;
+import bitterend.catalogue.Handling;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Provenance;
 import bitterend.catalogue.RopeKinds;
@@ -53,7 +54,7 @@ public final class SplicesJson {
             List.of(),
             List.of(),
             List.of(),
-            new BenchRules(List.of(), new Mass(0)),
+            new BenchRules(List.of(), Handling.UNLIMITED),
             Codes.NONE,
             List.of(),
             List.of());
@@ -162,7 +163,19 @@ public final class SplicesJson {
     private BenchRules bench(JsonObject root, BenchRules base, Provenance usual) {
         return new BenchRules(
                 firstOurs(root.objects("counters").stream().map(row -> counter(row, usual)), base.counters()),
-                root.fields().optional("handlingLimit", MassText::parse, base.handlingLimit()));
+                handling(root.fields(), base.handling()));
+    }
+
+    /** A limit of one person brings that of two with it, unless that is stated too. */
+    private static Handling handling(Fields fields, Handling base) {
+        Mass one = fields.optional("handlingLimit", MassText::parse, base.one());
+        Handling usual = one.equals(base.one()) ? base : Handling.of(one);
+        Mass two = fields.optional("handlingLimitOfTwo", MassText::parse, usual.two());
+        if (two.compareTo(one) < 0) {
+            fields.error("handlingLimitOfTwo", "a mass of at least what one person handles");
+            return usual;
+        }
+        return new Handling(one, two);
     }
 
     private CounterRule counter(JsonObject row, Provenance usual) {

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.CounterRule;
+import bitterend.catalogue.Handling;
 import bitterend.catalogue.Preparation;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.SpliceBook;
@@ -21,12 +22,12 @@ import java.util.TreeMap;
  * @param brief for a row of the cutting table, such as {@code 3 seizings}
  * @param words in full, with count, width and spacing
  * @param counter true length over reading of the counter; 1 for one that reads true
- * @param handlingLimit the heaviest piece that one person handles; zero for no limit
+ * @param handling what people handle without a hoist
  * @param floats whether its fibre is known to float
  * @param cautions what to know of such rope whenever it is cut, a sentence each
  */
 public record BeforeCut(
-        String brief, String words, Ratio counter, Mass handlingLimit, boolean floats, List<String> cautions) {
+        String brief, String words, Ratio counter, Handling handling, boolean floats, List<String> cautions) {
     static final BeforeCut NOTHING = new BeforeCut("", "");
 
     public BeforeCut {
@@ -35,7 +36,7 @@ public record BeforeCut(
 
     /** With a counter that reads true, and no limit. */
     public BeforeCut(String brief, String words) {
-        this(brief, words, Ratio.ONE, Mass.ZERO, false, List.of());
+        this(brief, words, Ratio.ONE, Handling.UNLIMITED, false, List.of());
     }
 
     /** Of every rope of a shop, by id. */
@@ -53,14 +54,15 @@ public record BeforeCut(
                 found.map(each -> each.brief(rope)).orElse(""),
                 found.map(each -> each.words(rope).print(units)).orElse(""),
                 splices.bench().findCounter(rope).map(CounterRule::factor).orElse(Ratio.ONE),
-                splices.bench().handlingLimit(),
+                splices.bench().handling(),
                 rope.fibre().floats(),
                 rope.cautions());
     }
 
-    /** Whether a piece of this mass is more than one person should handle. */
-    boolean isHeavy(Mass mass) {
-        return handlingLimit.grams() > 0 && mass.compareTo(handlingLimit) > 0;
+    /** {@code : two people or a hoist} for what one person should not handle alone; empty for less. */
+    String hands(Mass mass) {
+        String words = handling.needed(mass).words();
+        return words.isEmpty() ? "" : ": " + words;
     }
 
     /** What the counter shows at a true length. */

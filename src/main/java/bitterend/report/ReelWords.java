@@ -16,8 +16,6 @@ import java.util.stream.Stream;
 
 /** What is said of a reel beside its cutting table, on every kind of page. */
 public final class ReelWords {
-    private static final String HEAVY = ": two people or a hoist";
-
     private final PlanView view;
     private final Figures figures;
 
@@ -71,14 +69,14 @@ public final class ReelWords {
         return facts;
     }
 
-    /** What it weighs with its reel, else its rope alone where that is too heavy; with what to do about it. */
+    /** What it weighs with its reel, else its rope alone where its mass by length is known; with who is needed for it. */
     public String mass(ReelDraw draw) {
         Mass whole = view.reel(draw).where().mass();
         if (whole.grams() == 0) {
-            String heavy = heavy(draw, view.reel(draw).contents().length());
-            return heavy.isEmpty() ? "" : "rope alone " + heavy;
+            Mass rope = view.rope(draw).mass().of(view.reel(draw).contents().length());
+            return rope.grams() == 0 ? "" : "rope alone " + weighed(draw, rope);
         }
-        return figures.mass(whole) + (view.beforeCut(draw).isHeavy(whole) ? HEAVY : "");
+        return weighed(draw, whole);
     }
 
     /** What to do before each cut, and how much rope it takes, so that the readings of the counter add up; may be empty. */
@@ -137,7 +135,11 @@ public final class ReelWords {
     /** {@code 31.2 kg: two people or a hoist} for a length too heavy for one person; empty for others. */
     public String heavy(ReelDraw draw, Length length) {
         Mass mass = view.rope(draw).mass().of(length);
-        return view.beforeCut(draw).isHeavy(mass) ? figures.mass(mass) + HEAVY : "";
+        return view.beforeCut(draw).hands(mass).isEmpty() ? "" : weighed(draw, mass);
+    }
+
+    private String weighed(ReelDraw draw, Mass mass) {
+        return figures.mass(mass) + view.beforeCut(draw).hands(mass);
     }
 
     /** What to know of a counter that does not read true, as a sentence; empty for one that does. */

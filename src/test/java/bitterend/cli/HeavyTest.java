@@ -46,11 +46,21 @@ final class HeavyTest {
         plan();
         String sheet = page();
         assertTrue(sheet.contains("3.208 kg" + TWO), "the piece");
-        assertTrue(sheet.contains("rope alone 6.944 kg" + TWO), "the reel");
+        assertTrue(sheet.contains("rope alone 6.944 kg: a hoist"), "the reel: 4 kg is the limit of two");
         assertFalse(sheet.contains("0.954 kg"), "a light piece");
         String tags = page("--tags");
         assertTrue(tags.contains("3.208 kg" + TWO), "its tag");
         assertFalse(tags.contains("0.954 kg"), "a light piece's tag");
+    }
+
+    /** 62 m of 0.112 kg/m are 6.944 kg: beyond one person, within two where a shop says so. */
+    @Test
+    void shopsOwnLimitOfTwo_isMinded() throws IOException {
+        Files.writeString(
+                shop.resolve("splices.json"),
+                "{\"format\": \"bitterend/splices/1\", \"handlingLimit\": \"3 kg\", \"handlingLimitOfTwo\": \"7 kg\"}");
+        plan();
+        assertTrue(page().contains("rope alone 6.944 kg" + TWO), "the reel");
     }
 
     @Test

@@ -46,9 +46,7 @@ final class RoundTripTest {
     }
 
     static Stream<String> terminations() {
-        return BOOK.terminations().stream()
-                .filter(row -> !row.kind().isAlong())
-                .map(Termination::id);
+        return BOOK.terminations().stream().filter(row -> !row.kind().isAlong()).map(Termination::id);
     }
 
     @ParameterizedTest

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.catalogue.BenchRules;
 import bitterend.catalogue.CounterRule;
 import bitterend.catalogue.EyeSpec;
+import bitterend.catalogue.Handling;
 import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Provenance;
@@ -28,7 +29,6 @@ import bitterend.finding.Finding;
 import bitterend.measure.Diameter;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
-import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.Sentence;
 import bitterend.measure.Written;
@@ -244,7 +244,7 @@ final class WatchTest {
                 BOOK.terminations(),
                 BOOK.preparations(),
                 BOOK.clearRope(),
-                new BenchRules(List.of(rule), new Mass(0)),
+                new BenchRules(List.of(rule), Handling.UNLIMITED),
                 BOOK.codes(),
                 List.of(),
                 List.of());

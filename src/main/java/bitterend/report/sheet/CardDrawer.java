@@ -235,11 +235,11 @@ final class CardDrawer {
 
     private static String kind(SpliceCard.End end) {
         return switch (end.kind()) {
-            case EYE, LOOP -> "eye";
+            case EYE, LOOP, LOOP_ALONG -> "eye";
             case GROMMET -> "ring";
             case FITTING -> "fitting";
             case JOIN -> "join";
-            case BARE -> "bare";
+            case BARE, KNOT_ALONG -> "bare";
         };
     }
 
@@ -247,13 +247,13 @@ final class CardDrawer {
         String size = end.eye().flat().isPositive() ? figures.tape(end.eye().flat()) : "";
         String what =
                 switch (end.kind()) {
-                    case EYE, LOOP -> end.eye().lining().isEmpty()
+                    case EYE, LOOP, LOOP_ALONG -> end.eye().lining().isEmpty()
                             ? "eye " + size
                             : "thimble " + end.eye().lining();
                     case FITTING -> "fitting " + end.eye().lining();
                     case JOIN -> "join";
                     case GROMMET -> "ring";
-                    case BARE -> end.made();
+                    case BARE, KNOT_ALONG -> end.made();
                 };
         return end.kind() == Kind.GROMMET ? what : end.name() + ": " + what.strip();
     }
