@@ -71,12 +71,11 @@ public final class ReelWords {
 
     /** What it weighs with its reel, else its rope alone where its mass by length is known; with who is needed for it. */
     public String mass(ReelDraw draw) {
-        Mass whole = view.reel(draw).where().mass();
-        if (whole.grams() == 0) {
-            Mass rope = view.rope(draw).mass().of(view.reel(draw).contents().length());
-            return rope.grams() == 0 ? "" : "rope alone " + weighed(draw, rope);
+        Mass known = known(draw);
+        if (known.grams() == 0) {
+            return "";
         }
-        return weighed(draw, whole);
+        return (view.reel(draw).where().mass().grams() == 0 ? "rope alone " : "") + weighed(draw, known);
     }
 
     /** What to do before each cut, and how much rope it takes, so that the readings of the counter add up; may be empty. */
@@ -87,13 +86,17 @@ public final class ReelWords {
         return before + (before.isEmpty() || takes.isEmpty() ? "" : "; ") + takes;
     }
 
-    /** Whether it is more than one person should handle, with its reel or, where that is not known, without. */
-    boolean isHeavy(ReelDraw draw) {
+    /** With its reel or, where that is not known, without; zero where neither is. */
+    private Mass known(ReelDraw draw) {
         Mass whole = view.reel(draw).where().mass();
-        Mass known = whole.grams() > 0
+        return whole.grams() > 0
                 ? whole
                 : view.rope(draw).mass().of(view.reel(draw).contents().length());
-        return view.beforeCut(draw).isHeavy(known);
+    }
+
+    /** Whether it is more than one person should handle. */
+    boolean isHeavy(ReelDraw draw) {
+        return !view.beforeCut(draw).hands(known(draw)).isEmpty();
     }
 
     /** How much rope is on it, and how far it can be used. */

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.catalogue.Construction;
 import bitterend.catalogue.Fibre;
+import bitterend.catalogue.Handling;
 import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
@@ -94,7 +95,7 @@ public final class DayOnTheBench {
                 "Northgate Loft",
                 problem,
                 new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
-                Map.of("DB12", new BeforeCut("", "", Ratio.ONE, new Mass(23_000), false, List.of())),
+                Map.of("DB12", new BeforeCut("", "", Ratio.ONE, Handling.of(new Mass(23_000)), false, List.of())),
                 IntStream.range(0, leftOut)
                         .mapToObj(i -> Finding.error("orders.csv", "row " + (i + 2), "length", "9", "a length " + i)
                                 .leavingOut())
