@@ -22,6 +22,16 @@ final class ProgressLines implements Consumer<Effort.Progress> {
         end = start + time.toNanos();
     }
 
+    /** How far the engines are, on one line; a bound of nothing says nothing. */
+    static String line(Effort.Progress progress, MoneyText money, long secondsLeft) {
+        String bound = progress.bound().rounded().minor() > 0
+                ? money.print(progress.bound().rounded())
+                : "not known yet";
+        return progress.ropes() + ": best " + money.print(progress.cost().rounded()) + ", bound " + bound
+                + (progress.unplanned() == 0 ? "" : ", " + progress.unplanned() + " not planned") + "; "
+                + secondsLeft + " s left";
+    }
+
     @Override
     public synchronized void accept(Effort.Progress progress) {
         long now = System.nanoTime();
@@ -29,9 +39,6 @@ final class ProgressLines implements Consumer<Effort.Progress> {
             return;
         }
         last = now;
-        err.println(progress.ropes() + ": best " + money.print(progress.cost().rounded()) + ", bound "
-                + money.print(progress.bound().rounded())
-                + (progress.unplanned() == 0 ? "" : ", " + progress.unplanned() + " not planned") + "; "
-                + Math.max(0, (end - now) / 1_000_000_000L) + " s left");
+        err.println(line(progress, money, Math.max(0, (end - now) / 1_000_000_000L)));
     }
 }
