@@ -126,7 +126,7 @@ final class PlanScreen {
         }
         view.draws().stream().filter(words::isHeavy).forEach(draw -> heavy.add("reel " + draw.reel()));
         if (!heavy.isEmpty()) {
-            page.paragraph(Brief.list("Two people or a hoist:", heavy, "more", LINES_HEAVY));
+            page.paragraph(Brief.list("Too heavy for one person:", heavy, "more", LINES_HEAVY));
         }
     }
 
