@@ -74,5 +74,14 @@ final class OnLots {
             }
         }
         row[item.index][lot] = lp.addRow(0, entries.rows(), entries.values(), Program.BROKEN);
+        addUseless(row[item.index][lot], program.row(item, lot));
+    }
+
+    /** What is cut there and counts for nothing, as it fills a load, needs no lot: so no piece has a price below zero. */
+    private void addUseless(int lotRow, int itemRow) {
+        Entries useless = new Entries();
+        useless.add(lotRow, 1);
+        useless.add(itemRow, -1);
+        lp.addColumn(useless.rows(), useless.values(), 0);
     }
 }

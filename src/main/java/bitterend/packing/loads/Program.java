@@ -219,6 +219,11 @@ final class Program {
         return d;
     }
 
+    /** The row of an item's pieces in a slot. */
+    int row(Item item, int slot) {
+        return pieceRow[item.index][slot];
+    }
+
     /** What a piece of an item is worth in a slot. */
     private double price(Item item, int slot, double[] y) {
         int row = onLots.row(item.index, slot);

@@ -29,6 +29,16 @@ final class LoadPackerTest {
         }
     }
 
+    /** Pieces fill a load there that a branch asks for and need no lot: this day stayed open when they did. */
+    @Test
+    void dayWhereLoadsAreFilledUp_isProven() {
+        PackingProblem problem = TightDay.of(598, 7);
+        BestPlans plans = new BestPlans(problem);
+        LoadPacker.Answer answer =
+                LoadPacker.of(problem, plans, 598).orElseThrow().run(EFFORT);
+        judge("seed 598", BruteForce.best(problem), plans, answer);
+    }
+
     private static void judge(String day, BruteForce.Best all, BestPlans plans, LoadPacker.Answer answer) {
         assertEquals(all.undone().weights(), plans.best().work().weights(), day);
         assertTrue(answer.leastProven(), day);
