@@ -4,6 +4,7 @@ import bitterend.finding.Unseen;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Text made fit for a page: measured, wrapped, and free of characters that would move the cursor. */
@@ -19,7 +20,37 @@ public final class Wording {
                     + "|(?<=[0-9]) (?=[0-9]{1,2}/[0-9]{1,2}(?![\\w/]))"
                     + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])");
 
+    /** A number of a piece, an order or a reel, or a day: what people look for in one glance. */
+    private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*-)\\S{1,30}(?!\\S)");
+
     private Wording() {}
+
+    /**
+     * A part of a text for a page that breaks lines by itself.
+     *
+     * @param text the words
+     * @param whole whether no line ends inside it
+     */
+    public record Part(String text, boolean whole) {}
+
+    /** The text, its figures held together, in parts: codes with a hyphen, at which a browser would break them, stay whole. */
+    public static List<Part> parts(String text) {
+        List<Part> parts = new ArrayList<>();
+        String held = held(text);
+        Matcher codes = CODE.matcher(held);
+        int at = 0;
+        while (codes.find()) {
+            if (codes.start() > at) {
+                parts.add(new Part(held.substring(at, codes.start()), false));
+            }
+            parts.add(new Part(codes.group(), true));
+            at = codes.end();
+        }
+        if (at < held.length()) {
+            parts.add(new Part(held.substring(at), false));
+        }
+        return parts;
+    }
 
     /** The text with its figures held together: no line ends between a number and its unit. */
     public static String held(String text) {

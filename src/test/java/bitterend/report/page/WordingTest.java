@@ -34,4 +34,21 @@ final class WordingTest {
     void blankWithinAFigure_isHeldOnAPageOfABrowser() {
         assertEquals("at 3\u00a0ft\u00a02\u00a01/2\u00a0in, 2 x", Wording.held("at 3 ft 2 1/2 in, 2 x"));
     }
+
+    /** A browser ends a line behind a hyphen; the number of a piece is read whole, and nothing is lost on the way. */
+    @Test
+    void codeWithAHyphen_staysWholeOnAPageOfABrowser() {
+        String words = "first G-2108/1.1-2 (bury-eye-hmpe, HM8); 2026-03-05 and 5 m of three-strand-eye  R-104";
+        List<Wording.Part> parts = Wording.parts(words);
+        assertEquals(
+                List.of("G-2108/1.1-2", "2026-03-05", "R-104"),
+                parts.stream()
+                        .filter(Wording.Part::whole)
+                        .map(Wording.Part::text)
+                        .toList());
+        assertEquals(
+                Wording.held(words),
+                parts.stream().map(Wording.Part::text).collect(java.util.stream.Collectors.joining()));
+        assertEquals(List.of(), Wording.parts(""));
+    }
 }
