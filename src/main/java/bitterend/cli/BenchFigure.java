@@ -32,15 +32,14 @@ record BenchFigure(String name, Length length) {
     private static BenchFigure read(String text, Function<String, Parsed<Length>> rule) {
         int sign = text.indexOf('=');
         if (sign < 1) {
-            throw new TypeConversionException(
-                    "'" + text + "': expected a name, = and a length, such as \"1041/3.2=16.95 m\"");
+            throw new TypeConversionException("expected a name, = and a length, such as \"1041/3.2=16.95 m\"");
         }
         Parsed<Length> length = rule.apply(text.substring(sign + 1).strip());
         return new BenchFigure(
                 text.substring(0, sign).strip(),
                 length.value()
                         .orElseThrow(() -> new TypeConversionException(
-                                "'" + text + "': expected " + length.refusal().orElse("a length"))));
+                                "expected " + length.refusal().orElse("a length"))));
     }
 
     /** Of a piece: above nothing. */

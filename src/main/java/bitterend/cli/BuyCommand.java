@@ -32,7 +32,7 @@ import picocli.CommandLine.Option;
             "the two next-best sets. Reads offers.csv and, where there is one, on-order.csv.",
             "",
             "With --from-history: weeks of history.csv are drawn again and again, and every",
-            "size, every pair and the optimiser's mix are lived through on the same weeks.",
+            "size, every pair and the optimiser's mix are tried on the same weeks.",
             "--html, --pdf and --pictures write such a study into files.",
             "A study can be shared out: run --share 1/4 to 4/4, then --merge the four files.",
             ""
@@ -99,12 +99,6 @@ final class BuyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         boolean study = fromHistory || share != null || !merge.isEmpty();
-        if (papers.arePictures() && (!study || share != null)) {
-            terminal.err()
-                    .println(
-                            "error: --pictures draws what a whole study found: add --from-history, or --merge its shares");
-            return ExitCode.BAD_COMMAND_LINE.number();
-        }
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();

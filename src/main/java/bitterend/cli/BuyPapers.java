@@ -28,11 +28,6 @@ final class BuyPapers {
             description = "Write its pictures as SVG files: waste, cost, lengths.")
     private @Nullable Path pictures;
 
-    /** Whether drawings of a study were asked for. */
-    boolean arePictures() {
-        return pictures != null;
-    }
-
     /** Writes what was asked for, and tells where. */
     void write(String shop, List<Verdict> verdicts, Figures figures, Terminal terminal) {
         files.write(terminal, BuyStudyPage.of(shop, verdicts, figures));

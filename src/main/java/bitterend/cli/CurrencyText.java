@@ -12,7 +12,7 @@ final class CurrencyText implements ITypeConverter<MoneyText> {
         try {
             return new MoneyText(text, Currency.getInstance(text).getDefaultFractionDigits());
         } catch (IllegalArgumentException noMoney) {
-            throw new TypeConversionException("'" + text + "' is no code of a currency such as EUR");
+            throw new TypeConversionException("expected the code of a currency, such as EUR");
         }
     }
 }

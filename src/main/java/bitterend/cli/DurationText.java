@@ -14,7 +14,7 @@ final class DurationText implements ITypeConverter<Duration> {
     public Duration convert(String text) {
         Matcher form = FORM.matcher(text.strip());
         if (!form.matches()) {
-            throw new TypeConversionException("'" + text + "' is no time limit such as 10s, 500ms or 2m");
+            throw new TypeConversionException("expected a time limit such as 10s, 500ms or 2m");
         }
         long number = Long.parseLong(form.group(1));
         return switch (form.group(2)) {

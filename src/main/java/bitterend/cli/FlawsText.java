@@ -23,6 +23,6 @@ final class FlawsText implements ITypeConverter<FlawsText.Flaws> {
         return flaws.map(Flaws::new)
                 .value()
                 .orElseThrow(() -> new TypeConversionException(
-                        "'" + text + "': expected " + flaws.refusal().orElse("flaws")));
+                        "expected " + flaws.refusal().orElse("flaws")));
     }
 }

@@ -14,7 +14,7 @@ final class LabelText implements ITypeConverter<TagPage.Label> {
     public TagPage.Label convert(String text) {
         Matcher form = FORM.matcher(text.strip().replace(" ", ""));
         if (!form.matches()) {
-            throw new TypeConversionException("'" + text + "' is no label size such as 70x37");
+            throw new TypeConversionException("expected width x height in mm, such as 70x37");
         }
         try {
             return new TagPage.Label(Integer.parseInt(form.group(1)), Integer.parseInt(form.group(2)));

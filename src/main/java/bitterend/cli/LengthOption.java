@@ -13,6 +13,6 @@ final class LengthOption implements ITypeConverter<Length> {
         Parsed<Length> length = LengthText.parseRoundedDown(text);
         return length.value()
                 .orElseThrow(() -> new TypeConversionException(
-                        "'" + text + "': expected " + length.refusal().orElse("a length such as 12.5 m")));
+                        "expected " + length.refusal().orElse("a length such as 12.5 m")));
     }
 }

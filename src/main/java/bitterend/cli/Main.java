@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -38,6 +39,10 @@ public final class Main {
         commandLine.setExecutionExceptionHandler(
                 (fault, command, parsed) -> new Faults(terminal, shop(parsed)).report(fault, isDebugging(args)));
         commandLine.setExecutionStrategy(parsed -> {
+            Optional<String> idle = IdleOptions.refusal(parsed);
+            if (idle.isPresent() && !CommandLine.printHelpIfRequested(parsed)) {
+                return refused(idle.get(), last(parsed).commandSpec(), terminal);
+            }
             prepare.accept(parsed);
             return new CommandLine.RunLast().execute(parsed);
         });
@@ -132,15 +137,19 @@ public final class Main {
 
     /** The shop folder as it was typed; empty for a command that has none. */
     private static String shop(ParseResult parsed) {
-        ParseResult last = parsed;
-        while (last.hasSubcommand()) {
-            last = last.subcommand();
-        }
-        return last.matchedPositionals().stream()
+        return last(parsed).matchedPositionals().stream()
                 .filter(place -> place.paramLabel().equals("SHOP"))
                 .flatMap(place -> place.originalStringValues().stream())
                 .findFirst()
                 .orElse("");
+    }
+
+    private static ParseResult last(ParseResult parsed) {
+        ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        return last;
     }
 
     private static boolean isDebugging(String[] args) {
@@ -153,13 +162,22 @@ public final class Main {
                 .filter(word -> word.matches("-[0-9.,].*"))
                 .findFirst()
                 .map(word -> "found \"" + word + "\", expected no figure below nothing")
-                .orElse(String.valueOf(fault.getMessage()));
+                .orElseGet(() -> new Misread(fault).sentence());
         terminal.err().println("error: " + Faults.printable(found));
         if (fault instanceof UnmatchedArgumentException unmatched) {
             unmatched.getSuggestions().stream().findFirst().ifPresent(word -> terminal.err()
                     .println("Did you mean " + word + "?"));
         }
-        terminal.err().println("Help: " + command.getCommandSpec().qualifiedName() + " --help");
+        return help(command.getCommandSpec(), terminal);
+    }
+
+    private static int refused(String why, CommandSpec command, Terminal terminal) {
+        terminal.err().println("error: " + Faults.printable(why));
+        return help(command, terminal);
+    }
+
+    private static int help(CommandSpec command, Terminal terminal) {
+        terminal.err().println("Help: " + command.qualifiedName() + " --help");
         return ExitCode.BAD_COMMAND_LINE.number();
     }
 }

@@ -12,7 +12,7 @@ final class MassOption implements ITypeConverter<Mass> {
     public Mass convert(String text) {
         Parsed<Mass> mass = MassText.parse(text);
         return mass.value()
-                .orElseThrow(() -> new TypeConversionException(
-                        "'" + text + "': expected " + mass.refusal().orElse("a mass such as 96.4 kg")));
+                .orElseThrow(() ->
+                        new TypeConversionException("expected " + mass.refusal().orElse("a mass such as 96.4 kg")));
     }
 }

@@ -12,8 +12,7 @@ final class ReelSize implements ITypeConverter<Length> {
     public Length convert(String text) {
         Length size = new LengthOption().convert(text);
         if (!size.isPositive() || size.isLongerThan(MOST)) {
-            throw new TypeConversionException(
-                    "'" + text + "': expected a size of a reel above nothing and of at most 20 m");
+            throw new TypeConversionException("expected a size of a reel above nothing and of at most 20 m");
         }
         return size;
     }

@@ -20,6 +20,6 @@ final class ShareText implements ITypeConverter<Share> {
                 return new Share(part, parts);
             }
         }
-        throw new TypeConversionException("'" + text + "' is no share such as 1/4, from 1/4 to 4/4");
+        throw new TypeConversionException("expected a share such as 1/4: of four, 1/4 to 4/4");
     }
 }

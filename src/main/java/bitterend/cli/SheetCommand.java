@@ -112,6 +112,14 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         boolean inShop = Files.isDirectory(plan);
+        if (inShop ? shop != null : number != null) {
+            terminal.err()
+                    .println(
+                            inShop
+                                    ? "error: --shop: is for a plan file; " + plan + " is a shop folder itself"
+                                    : "error: --plan: numbers a plan of a shop folder; " + plan + " is a plan file");
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
         ShopArgument at = ShopArgument.in(shop != null ? shop : inShop ? plan : beside(plan));
         Findings findings = new Findings();
         Plans plans = at.access().plans(findings);

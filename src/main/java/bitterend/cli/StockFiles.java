@@ -177,8 +177,8 @@ abstract class StockFiles {
         @Override
         public Head convert(String text) {
             return Head.parse(text)
-                    .orElseThrow(() -> new TypeConversionException(
-                            "'" + text + "' is no head such as 3f2a9b7c1d2e.41.9c1e7d0a5b6c7d8e"));
+                    .orElseThrow(() ->
+                            new TypeConversionException("expected a head such as 3f2a9b7c1d2e.41.9c1e7d0a5b6c7d8e"));
         }
     }
 }

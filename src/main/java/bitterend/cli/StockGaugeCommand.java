@@ -23,9 +23,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** {@code stock gauge}: how much rope is on a reel, by its size or its weight. */
 @Command(
@@ -89,6 +91,7 @@ final class StockGaugeCommand implements Callable<Integer> {
             names = "--tolerance",
             paramLabel = "PERCENT",
             defaultValue = "5",
+            converter = Percent.class,
             description = "How far the mass of the rope may be off. Default: ${DEFAULT-VALUE}.")
     private int tolerance;
 
@@ -131,6 +134,18 @@ final class StockGaugeCommand implements Callable<Integer> {
         return gross != null && tare != null
                 ? new ByWeight(gross, tare, tolerance)
                 : new BySize(barrel, traverse, depth, flange, factor, type, known);
+    }
+
+    /** Whole per cent: {@code 5} or {@code 5 %}. */
+    static final class Percent implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            String figure = text.strip().replaceFirst(" *%$", "");
+            if (!figure.matches("[0-9]{1,2}")) {
+                throw new TypeConversionException("expected whole per cent; write the tolerance as 2 or 2 %");
+            }
+            return Integer.valueOf(figure);
+        }
     }
 
     private String unbelieved(Result.Unbelieved much, Figures figures) {

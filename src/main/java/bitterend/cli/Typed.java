@@ -27,7 +27,7 @@ final class Typed {
             Parsed<T> value = rule.apply(text);
             return value.value()
                     .orElseThrow(() -> new TypeConversionException(
-                            "'" + text + "': expected " + value.refusal().orElse("another value")));
+                            "expected " + value.refusal().orElse("another value")));
         }
     }
 
@@ -88,7 +88,10 @@ final class Typed {
     /** A share. */
     static final class Tolerance extends Value<Ratio> {
         Tolerance() {
-            super(StockText::tolerance);
+            super(text -> StockText.tolerance(text)
+                    .value()
+                    .map(Parsed::of)
+                    .orElseGet(() -> Parsed.refused("a share from 0 to 50 %; write the tolerance as 2 or 2 %")));
         }
     }
 

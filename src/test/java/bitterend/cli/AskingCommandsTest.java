@@ -1,20 +1,13 @@
 package bitterend.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.report.Tape;
-import bitterend.report.page.Ink;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +56,7 @@ final class AskingCommandsTest {
             Map.entry(
                     "stock gauge",
                     List.of("stock gauge SHOP E7 --barrel 150mm --traverse 300mm --depth 120mm --flange 500mm")),
-            Map.entry("buy", List.of("buy SHOP", "buy SHOP --time 200ms" + FEW)),
+            Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW)),
             Map.entry("value", List.of("value SHOP" + FEW))));
 
     /** What books, begins, or writes the file that it is there for. */
@@ -110,7 +103,7 @@ final class AskingCommandsTest {
     void everyCommand_asksOrWrites() {
         Set<String> known = new TreeSet<>(ASKS.keySet());
         known.addAll(WRITES);
-        assertEquals(known, commands().keySet());
+        assertEquals(known, EveryCommand.byWords().keySet());
     }
 
     @Test
@@ -119,7 +112,7 @@ final class AskingCommandsTest {
         Map<String, String> before = digests(shop);
         int files = 0;
         for (Map.Entry<String, List<String>> asked : ASKS.entrySet()) {
-            CommandLine command = Objects.requireNonNull(commands().get(asked.getKey()));
+            CommandLine command = Objects.requireNonNull(EveryCommand.byWords().get(asked.getKey()));
             for (String words : asked.getValue()) {
                 ask(words, before);
                 if (has(command, "--json")) {
@@ -195,24 +188,6 @@ final class AskingCommandsTest {
         Run run = Run.of(filled(words));
         assertEquals(0, run.code(), words + "\n" + run.err());
         return run;
-    }
-
-    /** Every command that does something by itself, by its words. */
-    private static Map<String, CommandLine> commands() {
-        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
-        Terminal quiet = new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
-        String[] names = Main.commandLine(quiet).getSubcommands().keySet().toArray(String[]::new);
-        Map<String, CommandLine> commands = new TreeMap<>();
-        List<CommandLine> open =
-                new ArrayList<>(Main.commandLine(quiet, names).getSubcommands().values());
-        while (!open.isEmpty()) {
-            CommandLine command = open.remove(0);
-            open.addAll(command.getSubcommands().values());
-            String words = command.getCommandSpec().qualifiedName(" ").replaceFirst("^bitterend ", "");
-            assertFalse(commands.containsKey(words), words);
-            commands.put(words, command);
-        }
-        return commands;
     }
 
     private static boolean has(CommandLine command, String option) {
