@@ -217,7 +217,7 @@ final class ExtremeFiguresTest {
                 "quote SHOP SHOP/request.csv --time 10ms",
                 "quote SHOP --order E-32 --time 10ms",
                 "buy SHOP",
-                "buy SHOP --time 10ms" + FEW,
+                "buy SHOP" + FEW,
                 "value SHOP",
                 "value SHOP" + FEW)) {
             Run run = Run.of(words.replace("SHOP", shop.toString()).split(" "));
