@@ -29,6 +29,9 @@ import java.util.regex.Pattern;
 final class HangText {
     private static final Pattern HEIGHT = Pattern.compile("height (?<is>.+)");
     private static final Pattern OUT = Pattern.compile("out (?<is>.+)");
+    /** Three legs and more of an odd number. */
+    private static final Pattern ODD = Pattern.compile("[0-9]*[3579]|[0-9]+1");
+
     private static final Pattern SPREAD = Pattern.compile("spread (?<is>.+?)(?: by (?<other>.+))?");
     private static final Pattern ANGLE =
             Pattern.compile("(?<is>[0-9.]+) degrees? (?<how>included|from (?:the )?vertical|from (?:the )?horizontal)");
@@ -62,6 +65,13 @@ final class HangText {
             return new Row(row.require("length", Readings::wantedAsWritten, placeholder), Hang.NOT_STATED);
         }
         String words = text.get().replaceAll("\\s+", " ");
+        if (ODD.matcher(row.text("legs").orElse("")).matches()
+                && words.toLowerCase(Locale.ROOT).contains("spread")) {
+            row.error(
+                    "hang",
+                    "out 1.8 m, how far each lower point lies out: a spread runs between opposite points, which an"
+                            + " odd number of legs does not have");
+        }
         Optional<Written> length = row.text("length").isPresent()
                 ? Optional.of(row.require("length", Readings::wantedAsWritten, placeholder))
                 : Optional.empty();

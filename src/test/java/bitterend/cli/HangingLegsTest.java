@@ -198,6 +198,16 @@ final class HangingLegsTest {
         assertTrue(told.contains("orders.csv, row 2, hang: found \"" + hang + "\"") && told.contains(expected), told);
     }
 
+    /** Three points 10 ft apart lie 5.77 ft out, not 5: a spread is between opposite points. */
+    @Test
+    void spreadOfThreeLegs_isRefused() throws IOException {
+        lines(",over all,height 13 ft; spread 10 ft," + LINK + ",swaged bore 45 mm,3,,,,");
+        String told = said(4, "check", shop.toString());
+        assertTrue(
+                told.contains("orders.csv, row 2, hang: found \"height 13 ft; spread 10 ft\", expected out 1.8 m"),
+                told);
+    }
+
     /** Height and spread run from the outermost bearings: a length that leaves hardware out is no side of that triangle. */
     @Test
     void legThatIsMeasuredShort_isRefused() throws IOException {

@@ -46,6 +46,8 @@ final class EndSafetyTest {
         "bowline, TWELVE_STRAND, HMPE, losses of up to 70 to 75 %",
         "figure-eight-loop, KERNMANTLE, HMPE, bury-eye-hmpe",
         "twelve-strand-join, TWELVE_STRAND, ARAMID, none of these joins",
+        "three-strand-eye, THREE_STRAND, HMPE, none of these eyes",
+        "eight-strand-eye, EIGHT_STRAND, ARAMID, none of these eyes",
     })
     void slipperyFibre_isRefusedForLiftingAndWarnedOfOtherwise(
             String id, @Kind Construction construction, @Kind Fibre fibre, String words) {

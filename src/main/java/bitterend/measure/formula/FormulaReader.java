@@ -66,10 +66,20 @@ final class FormulaReader {
     }
 
     private Parsed<Expression> both(Operation operation, Expression left, Expression right, int start) {
-        Parsed<Kind> kind = operation.kind(left.kind(), right.kind());
+        Parsed<Kind> kind = operation.kind(left.kind(), right.kind()).then(known -> never(operation, right, known));
         return kind.refusal()
                 .map(expected -> this.<Expression>refused(expected, start))
                 .orElseGet(() -> kind.map(known -> new Expression.Both(operation, left, right, known)));
+    }
+
+    /** Refuses what no value can mend: to divide by a zero that stands there, to round up to steps of nothing. */
+    private static Parsed<Kind> never(Operation operation, Expression right, Kind known) {
+        if (right instanceof Expression.Constant there) {
+            Optional<String> refusal =
+                    operation.of(there.value(), there.value()).refusal();
+            return refusal.isPresent() ? Parsed.refused(refusal.get()) : Parsed.of(known);
+        }
+        return Parsed.of(known);
     }
 
     private Parsed<Expression> factor() {

@@ -71,6 +71,8 @@ final class FormulaTest {
                 "2,5 * length | decimal point",
                 "max(2,3) | decimal point",
                 "2 foo | a length with its unit",
+                "length / 0 | something else than zero to divide by at character 10",
+                "roundUp(length, 0 mm) | a step above zero to round up to at character 17",
                 "lengthy | at character 1",
             })
     void mistake_isToldWithItsPlace(String text, String expected) {
