@@ -282,7 +282,7 @@ final class StockBenchTest {
             assertTrue(printed.matches("(?s).*measure\\b.{0,60}keep if 1\\.000 m or more.*"), printed);
             assertFalse(printed.contains("too short to keep"), printed);
         }
-        assertTrue(sheet().contains("<b>2.510 m</b><br/>probably left, to measure"), sheet());
+        assertTrue(sheet().contains("<b>2.5 m</b><br/>probably left, to measure"), sheet());
         assertTrue(sheet("--units", "imperial").contains("keep if 3 ft 3 "), sheet());
         String json = Files.readString(Path.of(shop, "plans", "1.json"));
         assertTrue(json.contains("\"certainScrap\": \"0 mm\""), json);
