@@ -1,43 +1,36 @@
 package bitterend.catalogue;
 
-import java.util.function.Predicate;
-
 /** What a row asks of a rope, whatever its construction and fibre are called. */
 public enum Need {
     /** Not wire. */
-    FIBRE("fibre", rope -> !rope.isWire()),
+    FIBRE("fibre"),
     /** Wire. */
-    WIRE("wire", Rope::isWire),
+    WIRE("wire"),
     /** Round, not a band. */
-    ROUND("round", rope -> !rope.construction().form().flat()),
+    ROUND("round"),
     /** A band. */
-    FLAT("flat", rope -> rope.construction().form().flat()),
+    FLAT("flat"),
     /** Its strands can be opened and tucked; of wire the make-up has a say. */
-    TUCKED(
-            "tucked",
-            rope -> rope.construction().can().tucked()
-                    && rope.identity().makeUp().tucked()),
+    TUCKED("tucked"),
     /** A tail can be buried in it. */
-    BURIED("buried", rope -> rope.construction().can().buried()),
+    BURIED("buried"),
     /** A knot in it does its work. */
-    KNOTTED("knotted", rope -> rope.construction().can().knotted()),
+    KNOTTED("knotted"),
     /** Heat cuts and seals it. */
-    HOT_CUT("cut hot", rope -> rope.fibre().nature().hotCut()),
+    HOT_CUT("cut hot"),
     /** Heat does not cut it. */
-    COLD_CUT("cut cold", rope -> !rope.isWire() && !rope.fibre().nature().hotCut()),
+    COLD_CUT("cut cold"),
     /** Tucks and knots slip in it. */
-    SLIPPERY("slippery", rope -> rope.fibre().nature().slippery()),
+    SLIPPERY("slippery"),
     /** Natural fibre alone. */
-    NATURAL("natural", rope -> rope.fibre().isNatural()),
+    NATURAL("natural"),
     /** Neither wire nor natural fibre alone. */
-    SYNTHETIC("synthetic", rope -> !rope.isWire() && !rope.fibre().isNatural());
+    SYNTHETIC("synthetic");
 
     private final String word;
-    private final Predicate<Rope> asked;
 
-    Need(String word, Predicate<Rope> asked) {
+    Need(String word) {
         this.word = word;
-        this.asked = asked;
     }
 
     /** The word used in files. */
@@ -46,7 +39,21 @@ public enum Need {
     }
 
     public boolean isMet(Rope rope) {
-        return asked.test(rope);
+        return switch (this) {
+            case FIBRE -> !rope.isWire();
+            case WIRE -> rope.isWire();
+            case ROUND -> !rope.construction().form().flat();
+            case FLAT -> rope.construction().form().flat();
+            case TUCKED -> rope.construction().can().tucked()
+                    && rope.identity().makeUp().tucked();
+            case BURIED -> rope.construction().can().buried();
+            case KNOTTED -> rope.construction().can().knotted();
+            case HOT_CUT -> rope.fibre().nature().hotCut();
+            case COLD_CUT -> !rope.isWire() && !rope.fibre().nature().hotCut();
+            case SLIPPERY -> rope.fibre().nature().slippery();
+            case NATURAL -> rope.fibre().isNatural();
+            case SYNTHETIC -> !rope.isWire() && !rope.fibre().isNatural();
+        };
     }
 
     /** {@code rope that can be tucked}, {@code rope that is round}. */
