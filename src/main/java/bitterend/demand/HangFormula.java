@@ -23,7 +23,7 @@ public final class HangFormula {
 
     /** l from height and reach, in whole millimetres. */
     public static Length length(FineLength height, FineLength out) {
-        return fine(Math.hypot(height.units(), out.units())).roundedUp();
+        return fine(Math.hypot((double) height.units(), (double) out.units())).roundedUp();
     }
 
     /** l from height and angle, in whole millimetres. */
@@ -54,7 +54,7 @@ public final class HangFormula {
 
     /** The angle of a leg that spans this height and reaches so far out, in thousandths of a degree; 90,000 for no height. */
     public static long millidegrees(FineLength height, FineLength out) {
-        return millidegrees(Math.atan2(out.units(), height.units()));
+        return millidegrees(Math.atan2((double) out.units(), (double) height.units()));
     }
 
     /** The angle of a leg of this length that spans this height, not above it, in thousandths of a degree. */
@@ -73,7 +73,7 @@ public final class HangFormula {
 
     /** Half of the diagonal of a rectangle of four points: how far out each of them lies. */
     public static FineLength halfDiagonal(FineLength one, FineLength other) {
-        return fine(Math.hypot(one.units(), other.units()) / 2);
+        return fine(Math.hypot((double) one.units(), (double) other.units()) / 2);
     }
 
     private static double radians(LegAngle angle) {

@@ -6,6 +6,7 @@ import bitterend.measure.formula.Kind;
 import bitterend.measure.formula.Quantity;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -60,17 +61,24 @@ record Template(String text, Map<String, Formula> formulas) {
         Matcher placeholders = PLACEHOLDER.matcher(text);
         while (placeholders.find()) {
             String inside = placeholders.group(1).strip();
-            Formula formula = formulas.get(inside);
-            Parsed<String> value = formula == null
-                    ? Parsed.of(texts.getOrDefault(inside, ""))
-                    : formula.of(quantities).then(Quantity::text);
+            Parsed<String> value = Optional.ofNullable(formulas.get(inside))
+                    .map(formula -> worked(formula, inside, texts, quantities))
+                    .orElseGet(() -> Parsed.of(texts.getOrDefault(inside, "")));
             if (value.refusal().isPresent()) {
-                return Parsed.refused(value.refusal().get() + ", in {" + inside + "}" + with(formula, texts));
+                return value;
             }
             placeholders.appendReplacement(
                     filled, Matcher.quoteReplacement(value.value().orElse("")));
         }
         return Parsed.of(placeholders.appendTail(filled).toString());
+    }
+
+    private static Parsed<String> worked(
+            Formula formula, String inside, Map<String, String> texts, Map<String, Quantity> quantities) {
+        Parsed<String> value = formula.of(quantities).then(Quantity::text);
+        return value.refusal()
+                .map(expected -> Parsed.<String>refused(expected + ", in {" + inside + "}" + with(formula, texts)))
+                .orElse(value);
     }
 
     private static String with(Formula formula, Map<String, String> texts) {

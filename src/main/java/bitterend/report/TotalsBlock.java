@@ -26,7 +26,6 @@ final class TotalsBlock {
     }
 
     void write(Writing page) {
-        CutPlan plan = view.plan();
         page.heading("Where the rope goes");
         page.table(whereItGoes(view.book()));
         page.gap();

@@ -42,9 +42,8 @@ record Exact(BigInteger above, BigInteger below) implements Comparable<Exact> {
 
     /** By something else than nothing. */
     Exact over(Exact other) {
-        Exact turned = other.above.signum() < 0 ? other.negated() : other;
-        Exact size = new Exact(above.multiply(turned.below), below.multiply(turned.above));
-        return turned == other ? size : size.negated();
+        Exact size = new Exact(above.multiply(other.below), below.multiply(other.above.abs()));
+        return other.above.signum() < 0 ? size.negated() : size;
     }
 
     int signum() {

@@ -137,8 +137,11 @@ final class FormulaReader {
     /** Whether a name stands here, not only the beginning of a longer word. */
     private boolean standsHere(String name) {
         int end = at + name.length();
-        return text.startsWith(name, at)
-                && (end == text.length() || !Character.isLetterOrDigit(text.charAt(end)) && text.charAt(end) != '(');
+        return text.startsWith(name, at) && (end == text.length() || endsWord(text.charAt(end)));
+    }
+
+    private static boolean endsWord(char next) {
+        return !Character.isLetterOrDigit(next) && next != '(';
     }
 
     private Optional<Parsed<Expression>> function() {
