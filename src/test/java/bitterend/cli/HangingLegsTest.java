@@ -21,9 +21,9 @@ final class HangingLegsTest {
     private static final String LINK = "swaged bore 45 mm with IL13 + ML16";
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
-    private Path shop;
+    private Path shop = Path.of("");
 
     @BeforeEach
     void shopWithLinks() throws IOException {

@@ -20,9 +20,9 @@ final class HardwareTest {
     private static final JsonMapper MAPPER = new JsonMapper();
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
-    private Path shop;
+    private Path shop = Path.of("");
 
     @BeforeEach
     void shopWithHardware() throws IOException {

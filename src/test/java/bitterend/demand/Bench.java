@@ -57,7 +57,7 @@ final class Bench {
                 new RopeIdentity(
                         construction,
                         fibre,
-                        construction == Kinds.WIRE ? "IWRC" : "",
+                        construction.equals(Kinds.WIRE) ? "IWRC" : "",
                         "",
                         diameter,
                         Lay.NONE,

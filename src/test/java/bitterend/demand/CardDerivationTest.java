@@ -67,7 +67,7 @@ final class CardDerivationTest {
     private static java.util.Optional<Made> leg(Termination row, Random random) {
         Construction construction = pick(
                 List.copyOf(row.suits().constructions()), Kinds.constructions().toArray(new Construction[0]), random);
-        Fibre fibre = construction == Kinds.WIRE
+        Fibre fibre = construction.equals(Kinds.WIRE)
                 ? Kinds.STEEL
                 : pick(List.copyOf(row.suits().fibres()), Kinds.fibres().toArray(new Fibre[0]), random);
         Rope rope = Bench.rope(construction, fibre, Diameter.ofMillimetres(4 + random.nextInt(24)));

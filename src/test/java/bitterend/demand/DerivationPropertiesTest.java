@@ -145,7 +145,7 @@ final class DerivationPropertiesTest {
     }
 
     private static Rope cutToNearest(Construction construction, Fibre fibre, long diameter, long nearest) {
-        Fibre sound = construction == Kinds.WIRE ? Kinds.STEEL : fibre;
+        Fibre sound = construction.equals(Kinds.WIRE) ? Kinds.STEEL : fibre;
         Rope rope = rope(construction, sound, new Diameter(diameter));
         return new Rope(
                 rope.id(),

@@ -90,7 +90,7 @@ final class EndsThatDoTest {
     @ParameterizedTest
     @MethodSource("bitterend.catalogue.Kinds#constructions")
     void namedEnds_canBeMade(Construction construction) {
-        Fibre fibre = construction == Kinds.WIRE ? Kinds.STEEL : Kinds.POLYESTER;
+        Fibre fibre = construction.equals(Kinds.WIRE) ? Kinds.STEEL : Kinds.POLYESTER;
         Rope rope = rope(construction, fibre, mm(12));
         EndsThatDo others = new EndsThatDo(BOOK, rope, Assembly.Terms.USUAL);
         Termination asked = BOOK.terminations().stream()

@@ -81,9 +81,9 @@ final class HangFormulaTest {
             assertTrue(HangFormula.reach(length.fine(), angle).compareTo(out) >= 0, height + " " + out);
             double rounded = length.mm() * Math.toRadians(0.001) + 1;
             assertEquals(
-                    length.mm(),
-                    HangFormula.lengthByReach(out, angle).mm(),
-                    rounded / Math.sin(Math.atan2(out.units(), height.units())));
+                    (double) length.mm(),
+                    (double) HangFormula.lengthByReach(out, angle).mm(),
+                    rounded / Math.sin(Math.atan2((double) out.units(), (double) height.units())));
             assertEquals(
                     length.mm() * length.mm() / 1e6,
                     (square(HangFormula.height(length.fine(), angle)) + square(HangFormula.reach(length.fine(), angle)))

@@ -118,9 +118,9 @@ final class UncheckedTest {
     private static Rope rope(Termination row) {
         List<Rope> ropes = new ArrayList<>();
         for (Construction construction : Kinds.constructions()) {
-            Stream<Fibre> fibres = construction == Kinds.WIRE
+            Stream<Fibre> fibres = construction.equals(Kinds.WIRE)
                     ? Stream.of(Kinds.STEEL)
-                    : Kinds.fibres().stream().filter(fibre -> fibre != Kinds.STEEL);
+                    : Kinds.fibres().stream().filter(fibre -> !fibre.equals(Kinds.STEEL));
             fibres.forEach(fibre -> ropes.add(Bench.rope(construction, fibre, mm(12))));
         }
         Optional<Rope> suited =
