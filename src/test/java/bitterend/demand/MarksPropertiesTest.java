@@ -376,7 +376,7 @@ final class MarksPropertiesTest {
         for (Construction construction : Kinds.constructions()) {
             for (Fibre fibre : Kinds.fibres()) {
                 Rope rope = rope(construction, fibre, diameter);
-                if (row.suits().admits(rope) && (construction.equals(Kinds.WIRE)) == (fibre.equals(Kinds.STEEL))) {
+                if (row.suits().admits(rope) && construction.equals(Kinds.WIRE) == fibre.equals(Kinds.STEEL)) {
                     return rope;
                 }
             }
