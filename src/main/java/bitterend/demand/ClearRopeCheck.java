@@ -167,7 +167,7 @@ final class ClearRopeCheck {
     private void warnOfSlipKnot(MadeEnd end, Problems problems) {
         FineLength knot = end.length(What.SLIP_KNOT);
         Optional<FineLength> place = SlipKnot.fromThroat(end, rope);
-        if (!place.equals(Optional.of(knot))) {
+        if (knot.isPositive() && !place.equals(Optional.of(knot))) {
             problems.warning(
                     end.name(),
                     Sentence.NONE.and(rope.free(end)).and(" of rope still free"),

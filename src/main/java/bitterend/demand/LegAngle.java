@@ -30,9 +30,9 @@ public record LegAngle(long millidegrees) {
         return BigDecimal.valueOf(millidegrees, 3).setScale(1, RoundingMode.UP);
     }
 
-    /** Between two opposite legs alike: twice that. */
+    /** Between two opposite legs alike, in degrees, rounded up once to a tenth. */
     public BigDecimal included() {
-        return fromVertical().multiply(BigDecimal.valueOf(2));
+        return BigDecimal.valueOf(2 * millidegrees, 3).setScale(1, RoundingMode.UP);
     }
 
     /** What is left to a right angle. */

@@ -29,6 +29,9 @@ import java.util.regex.Pattern;
 final class HangText {
     private static final Pattern HEIGHT = Pattern.compile("height (?<is>.+)");
     private static final Pattern OUT = Pattern.compile("out (?<is>.+)");
+    /** What is measured between opposite legs. */
+    private static final Pattern BETWEEN_OPPOSITE = Pattern.compile("spread|included");
+
     /** Three legs and more of an odd number. */
     private static final Pattern ODD = Pattern.compile("[0-9]*[3579]|[0-9]+1");
 
@@ -66,10 +69,10 @@ final class HangText {
         }
         String words = text.get().replaceAll("\\s+", " ");
         if (ODD.matcher(row.text("legs").orElse("")).matches()
-                && words.toLowerCase(Locale.ROOT).contains("spread")) {
+                && BETWEEN_OPPOSITE.matcher(words.toLowerCase(Locale.ROOT)).find()) {
             row.error(
                     "hang",
-                    "out 1.8 m, how far each lower point lies out: a spread runs between opposite points, which an"
+                    "out 1.8 m, or degrees from the vertical: spread and included angle are those of opposite legs, which an"
                             + " odd number of legs does not have");
         }
         Optional<Written> length = row.text("length").isPresent()

@@ -31,7 +31,8 @@ final class QuoteWords {
                 + between(make));
         parts.add(figures.written(EndsInWords.of(line.pieces().get(0).ends())));
         if (make.hang().isStated()) {
-            parts.add("legs " + make.hang().angle().words());
+            parts.add("legs " + make.hang().angle().words()
+                    + (make.hang().angle().isWide() ? ", above 60 degrees: ask a qualified rigger" : ""));
         }
         String certificate = line.assembly().terms().certificate();
         if (!certificate.isEmpty()) {

@@ -58,6 +58,11 @@ final class WeeklySplicesTest {
     void endlessLoop_isItsRoundAndTwoBuries() {
         assertEquals(new Length(3_360), only(HMPE, ring(2_000, "endless-loop")).cut());
         assertTrue(pieces(HMPE, ring(1_152, "endless-loop")).pieces().size() == 1);
+        // a ring has no other end, and twelve strands no core to hold
+        assertTrue(
+                pieces(HMPE, ring(1_152, "endless-loop")).findings().stream()
+                        .noneMatch(finding -> finding.toString().contains("slip knot")),
+                "a slip knot in a ring");
         Demanded short1 = pieces(HMPE, ring(1_151, "endless-loop"));
         assertEquals(List.of(), short1.pieces());
         assertTrue(short1.findings().get(0).isError());
