@@ -82,7 +82,7 @@ final class BegunSetTest {
         run(0, release);
         Run plan = plan(0);
         assertTrue(plan.out().contains("Reel W3"), plan.out());
-        assertTrue(flat(plan.out()).contains("sealed / sealed; set"), plan.out());
+        assertTrue(flat(plan.out()).contains("sealed, both ends; set"), plan.out());
         run(0, "sheet", "" + shop, "--tags", "--csv");
         String told = "set 9001/1.1 was released on ";
         assertTrue(Files.readString(shop.resolve("tags.html")).contains(told));

@@ -62,7 +62,7 @@ final class PieceIdsCommandTest {
         assertEquals(0, Run.of("sheet", "" + shop, "--tags").code());
         String tags = Files.readString(shop.resolve("tags.html"));
         String tag = tags.substring(tags.indexOf("</b> assembly"));
-        assertTrue(tag.contains("sealed / sealed") && !tag.contains("plain"), tag);
+        assertTrue(tag.contains("sealed, both ends") && !tag.contains("plain"), tag);
     }
 
     @Test
