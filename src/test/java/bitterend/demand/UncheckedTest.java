@@ -36,8 +36,9 @@ final class UncheckedTest {
     private static final List<What> ON_THE_CARD =
             List.of(What.TAIL, What.TAKE_UP, What.MARGIN, What.ROOM, What.SLIP_KNOT);
 
+    /** Every end; what is made along a piece is asked of its derivation in {@link WeeklySplicesTest}. */
     static Stream<String> rows() {
-        return BOOK.terminations().stream().map(Termination::id);
+        return BOOK.terminations().stream().filter(row -> !row.kind().isAlong()).map(Termination::id);
     }
 
     @ParameterizedTest

@@ -139,6 +139,25 @@ final class WeeklySplicesTest {
         assertEquals(fine(750), amount(derivation, "along the piece: butterfly loop along the piece, into the knots"));
     }
 
+    /** Every row that is made along a piece, its lines from memory marked as unverified. */
+    @Test
+    void rowsAlong_markWhatIsFromMemory() {
+        Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(10));
+        List<Termination> along =
+                BOOK.terminations().stream().filter(row -> row.kind().isAlong()).toList();
+        assertTrue(along.size() >= 4, along::toString);
+        for (Termination row : along) {
+            EndSpec knot =
+                    row.kind() == Termination.Kind.LOOP_ALONG ? EndSpec.of(row.id(), flat(120)) : EndSpec.of(row.id());
+            List<Derivation.Line> lines = only(braid, along(2, knot)).lines().stream()
+                    .filter(line -> line.label().endsWith("into the knots"))
+                    .toList();
+            assertEquals(1, lines.size(), row.id());
+            assertEquals(Grade.MEMORY, lines.get(0).provenance().grade(), row.id());
+            assertTrue(!lines.get(0).provenance().verified(), row.id());
+        }
+    }
+
     @Test
     void knotsAlong_areNoEndsAndEndsAreNotAlong() {
         Rope braid = Bench.rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(10));
