@@ -29,6 +29,7 @@ import java.util.regex.Pattern;
 final class HangText {
     private static final Pattern HEIGHT = Pattern.compile("height (?<is>.+)");
     private static final Pattern OUT = Pattern.compile("out (?<is>.+)");
+
     /** What is measured between opposite legs. */
     private static final Pattern BETWEEN_OPPOSITE = Pattern.compile("spread|included");
 

@@ -15,11 +15,10 @@ import java.util.Map;
  *
  * @param piece its id: the first of its kind to be cut
  * @param termination id of the end
- * @param name the end as printed
  * @param rope the rope as ordered
  * @param pieces how many pieces of the plan have that end on that rope; at least 2
  */
-public record FirstArticle(String piece, String termination, String name, String rope, int pieces) {
+public record FirstArticle(String piece, String termination, String rope, int pieces) {
 
     /** Of a plan, once for each end and rope, in the order of work; an end of one piece alone waits for nothing. */
     public static List<FirstArticle> of(PlanView view) {
@@ -36,7 +35,7 @@ public record FirstArticle(String piece, String termination, String name, String
                         ends(line)
                                 .forEach(end -> met.merge(
                                         end.termination() + " " + piece.orderedRope(),
-                                        new FirstArticle(id, end.termination(), end.name(), piece.orderedRope(), 1),
+                                        new FirstArticle(id, end.termination(), piece.orderedRope(), 1),
                                         FirstArticle::andOneMore));
                     }
                 });
@@ -44,7 +43,7 @@ public record FirstArticle(String piece, String termination, String name, String
     }
 
     private FirstArticle andOneMore(FirstArticle other) {
-        return new FirstArticle(piece, termination, name, rope, pieces + other.pieces());
+        return new FirstArticle(piece, termination, rope, pieces + other.pieces());
     }
 
     /** The ends that nobody has checked, each once though a piece has it twice. */

@@ -20,7 +20,6 @@ final class OrderOfWork {
     OrderOfWork(PlanView view) {
         this.view = view;
         urgency = new Urgency(view.problem());
-        view.plan().draws().forEach(draw -> needs.put(draw.reel(), mostUrgent(draw)));
     }
 
     /**
@@ -44,8 +43,8 @@ final class OrderOfWork {
     }
 
     /** How urgent a reel is; one without pieces comes last. */
-    Need need(ReelDraw draw) {
-        return needs.getOrDefault(draw.reel(), mostUrgent(draw));
+    private Need need(ReelDraw draw) {
+        return needs.computeIfAbsent(draw.reel(), reel -> mostUrgent(draw));
     }
 
     /** When its most urgent piece is wanted: {@code today}, {@code overdue}, a day; {@code first} in front where the order says so. */

@@ -2,8 +2,6 @@ package bitterend.report;
 
 import bitterend.finding.Finding;
 import bitterend.finding.NaturalOrder;
-import bitterend.measure.Cost;
-import bitterend.measure.Length;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.page.Column;
@@ -11,8 +9,7 @@ import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Function;
+import java.util.Map;
 
 /**
  * A day's plan on one screen, what a person needs first: what is not planned and what would help, what to splice and
@@ -29,11 +26,13 @@ final class PlanScreen {
     private final PlanView view;
     private final Figures figures;
     private final OrderOfWork order;
+    private final List<ReelDraw> draws;
 
     PlanScreen(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
         order = new OrderOfWork(view);
+        draws = order.draws();
     }
 
     void write(Writing page) {
@@ -46,7 +45,7 @@ final class PlanScreen {
         page.paragraph(waste());
         page.gap();
         page.table(reels());
-        int more = view.plan().draws().size() - MOST_REELS;
+        int more = draws.size() - MOST_REELS;
         if (more > 0) {
             page.paragraph("And " + FindingsPage.count(more, "reel") + " more, less urgent.");
         }
@@ -59,33 +58,23 @@ final class PlanScreen {
                 + (planned == wanted
                         ? "all " + FindingsPage.count(wanted, "piece")
                         : planned + " of " + FindingsPage.count(wanted, "piece"))
-                + " off " + FindingsPage.count(view.plan().draws().size(), "reel") + ".";
+                + " off " + FindingsPage.count(draws.size(), "reel") + ".";
     }
 
     private void undone(Writing page) {
         List<String> paragraphs = new ArrayList<>();
-        ShortWork.of(view)
-                .forEach((work, ids) -> paragraphs.add("Not planned: " + named(ids) + ", "
-                        + (ids.size() == 1 ? "" : "each ") + figures.length(work.cut()) + " of " + work.rope() + ". "
-                        + sentence(figures.sentence(work.help()))));
+        Map<ShortWork, List<String>> short_ = ShortWork.of(view);
+        short_.forEach((work, ids) -> paragraphs.add("Not planned: " + named(ids) + ", "
+                + (ids.size() == 1 ? "" : "each ") + figures.length(work.cut()) + " of " + work.rope() + ". "
+                + LengthsPage.sentence(figures.sentence(work.help()))));
         int shown = Brief.fitting(paragraphs, LINES_UNDONE);
         paragraphs.subList(0, shown).forEach(page::paragraph);
         if (shown < paragraphs.size()) {
+            int more = short_.values().stream().skip(shown).mapToInt(List::size).sum();
             page.paragraph((shown == 0 ? "Not planned: " : "And ")
-                    + FindingsPage.count(view.plan().unplanned().size() - shownPieces(shown), "piece")
+                    + FindingsPage.count(more, "piece")
                     + (shown == 0 ? "" : " more not planned") + "; the reasons say why and what would help.");
         }
-    }
-
-    private int shownPieces(int shown) {
-        return ShortWork.of(view).values().stream()
-                .limit(shown)
-                .mapToInt(List::size)
-                .sum();
-    }
-
-    private static String sentence(String help) {
-        return help.substring(0, 1).toUpperCase(Locale.ROOT) + help.substring(1) + ".";
     }
 
     private static String named(List<String> ids) {
@@ -119,12 +108,12 @@ final class PlanScreen {
     private void heavy(Writing page) {
         ReelWords words = new ReelWords(view, figures);
         List<String> heavy = new ArrayList<>();
-        for (ReelDraw draw : view.draws()) {
+        for (ReelDraw draw : draws) {
             draw.cuts().stream()
                     .filter(cut -> !words.heavy(draw, cut.length()).isEmpty())
                     .forEach(cut -> heavy.add(cut.piece()));
         }
-        view.draws().stream().filter(words::isHeavy).forEach(draw -> heavy.add("reel " + draw.reel()));
+        draws.stream().filter(words::isHeavy).forEach(draw -> heavy.add("reel " + draw.reel()));
         if (!heavy.isEmpty()) {
             page.paragraph(Brief.list("Too heavy for one person:", heavy, "more", LINES_HEAVY));
         }
@@ -143,13 +132,7 @@ final class PlanScreen {
         LengthBook book = view.book();
         return "Waste " + figures.total(book.waste()) + " of " + figures.total(book.drawn()) + " drawn, "
                 + figures.percent(book.waste().mm(), book.drawn().mm(), 1) + " %, "
-                + figures.money(worth(LengthBook::waste)) + ".";
-    }
-
-    private Cost worth(Function<LengthBook, Length> part) {
-        return view.plan().draws().stream()
-                .map(draw -> view.worth(draw, part.apply(view.book(draw))))
-                .reduce(Cost.ZERO, Cost::plus);
+                + figures.money(view.worth(LengthBook::waste)) + ".";
     }
 
     private TableRows reels() {
@@ -163,7 +146,7 @@ final class PlanScreen {
                 Column.figure("used" + unit),
                 Column.figure("scrap" + unit),
                 Column.figure("left" + unit));
-        view.draws().stream().limit(MOST_REELS).forEach(draw -> {
+        draws.stream().limit(MOST_REELS).forEach(draw -> {
             LengthBook book = view.book(draw);
             table.row(
                     order.due(draw),

@@ -181,6 +181,13 @@ public record PlanView(
                 : rope(draw).price().of(length);
     }
 
+    /** Part of the rope of all reels at replacement price; a customer's own rope counts nothing. */
+    Cost worth(Function<LengthBook, Length> part) {
+        return plan.draws().stream()
+                .map(draw -> worth(draw, part.apply(book(draw))))
+                .reduce(Cost.ZERO, Cost::plus);
+    }
+
     /** How many pieces have a reel. */
     public int planned() {
         return plan.draws().stream().mapToInt(draw -> draw.cuts().size()).sum();

@@ -11,7 +11,6 @@ import bitterend.packing.RunId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -63,9 +62,7 @@ public final class Proof {
         if (known.isEmpty()) {
             return "Whether another plan costs less is not known.";
         }
-        List<Bound> best = known.stream()
-                .filter(bound -> isNothing(cost(bound.ropes()).minus(bound.best())))
-                .toList();
+        List<Bound> best = known.stream().filter(this::isBest).toList();
         List<Bound> open = known.stream().filter(bound -> !best.contains(bound)).toList();
         List<String> said = new ArrayList<>();
         if (!best.isEmpty()) {
@@ -77,8 +74,7 @@ public final class Proof {
         if (!unknown.isEmpty()) {
             said.add("not known for " + String.join(", ", unknown));
         }
-        String words = String.join("; ", said);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + undone() + "."
+        return LengthsPage.sentence(String.join("; ", said) + undone())
                 + reaching(sum(known, Bound::best), sum(known, Bound::shown));
     }
 
@@ -86,13 +82,14 @@ public final class Proof {
     public String forTheBench() {
         List<Bound> best = view.plan().bounds().stream()
                 .filter(this::isKnown)
-                .filter(bound -> isNothing(cost(bound.ropes()).minus(bound.best())))
+                .filter(this::isBest)
                 .toList();
-        if (best.isEmpty()) {
-            return "";
-        }
-        String words = nothingBetter(best);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + undone() + ".";
+        return best.isEmpty() ? "" : LengthsPage.sentence(nothingBetter(best) + undone());
+    }
+
+    /** Whether no plan costs less for these ropes. */
+    private boolean isBest(Bound bound) {
+        return isNothing(cost(bound.ropes()).minus(bound.best()));
     }
 
     private String nothingBetter(List<Bound> best) {

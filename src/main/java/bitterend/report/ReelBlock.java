@@ -5,7 +5,6 @@ import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** One reel on the page: what it is, the tape beside the cutting table, what happens to the rest. */
@@ -43,8 +42,7 @@ final class ReelBlock {
     }
 
     private static String sentence(List<Fact> facts) {
-        String joined = facts.stream().map(Fact::toString).collect(Collectors.joining(", "));
-        return joined.substring(0, 1).toUpperCase(Locale.ROOT) + joined.substring(1) + ".";
+        return LengthsPage.sentence(facts.stream().map(Fact::toString).collect(Collectors.joining(", ")));
     }
 
     private TableRows table(ReelDraw draw, List<Mark> marks) {

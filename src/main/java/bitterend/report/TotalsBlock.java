@@ -33,8 +33,8 @@ final class TotalsBlock {
         page.heading("What the day costs");
         page.table(whatItCosts());
         page.gap();
-        page.paragraph("At the price of new rope the pieces are worth " + figures.money(worth(LengthBook::pieces))
-                + ", the waste " + figures.money(worth(LengthBook::waste)) + "."
+        page.paragraph("At the price of new rope the pieces are worth " + figures.money(view.worth(LengthBook::pieces))
+                + ", the waste " + figures.money(view.worth(LengthBook::waste)) + "."
                 + (view.uncertain().isEmpty() ? "" : " Rope that is only probably there counts as used up."));
         view.firstFit().ifPresent(other -> page.paragraph(new FirstFitWords(view, figures).of(other)));
         page.heading("What is proven");
@@ -119,7 +119,7 @@ final class TotalsBlock {
                 name,
                 figures.bareTotal(part.apply(book)),
                 figures.percent(part.apply(book).mm(), book.drawn().mm(), 1),
-                figures.bare(worth(part).rounded()));
+                figures.bare(view.worth(part).rounded()));
     }
 
     private void beside(TableRows table, String name, LengthBook book, Function<LengthBook, Length> part) {
@@ -127,14 +127,7 @@ final class TotalsBlock {
                 name,
                 figures.bareTotal(part.apply(book)),
                 "",
-                figures.bare(worth(part).rounded()));
-    }
-
-    /** At replacement price; a customer's own rope counts nothing. */
-    private Cost worth(Function<LengthBook, Length> part) {
-        return view.plan().draws().stream()
-                .map(draw -> view.worth(draw, part.apply(view.book(draw))))
-                .reduce(Cost.ZERO, Cost::plus);
+                figures.bare(view.worth(part).rounded()));
     }
 
     private record RopeSum(int reels, int pieces, LengthBook book, Cost cost) {

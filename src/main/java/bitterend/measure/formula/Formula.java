@@ -22,11 +22,6 @@ public final class Formula {
         return new FormulaReader(text, names).read().map(Formula::new);
     }
 
-    /** A length or a number. */
-    public Kind kind() {
-        return whole.kind();
-    }
-
     /** The names that it rests on. */
     public Set<String> names() {
         Set<String> met = new TreeSet<>();
