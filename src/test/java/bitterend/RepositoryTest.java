@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -14,11 +16,17 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a visitor finds at the top of the repository, and whether the README speaks of things that exist. */
 final class RepositoryTest {
     private static final Set<String> TOP =
             Set.of("README.md", "DEVELOPERS.md", "pom.xml", "src", "solver-config", "demo-data", "docs");
+
+    private static final Pattern FILE =
+            Pattern.compile("(?:demo-data|docs|solver-config|src|\\.ci)/[A-Za-z0-9_./-]*[A-Za-z0-9]");
+    private static final Pattern LINK = Pattern.compile("\\]\\(([A-Za-z0-9_./-]+)(?:#[^)]*)?\\)");
 
     @Test
     void topLevel_holdsWhatItShouldAndNothingElse() throws IOException {
@@ -30,20 +38,36 @@ final class RepositoryTest {
         }
     }
 
-    @Test
-    void readme_namesOnlyFilesThatExist() throws IOException {
-        Matcher names = Pattern.compile("(?:demo-data|docs|solver-config|src)/[A-Za-z0-9_./-]*[A-Za-z0-9]")
-                .matcher(Files.readString(Path.of("README.md")));
+    /** README, the developers' page and docs name no file that is not there. */
+    @ParameterizedTest
+    @MethodSource("pages")
+    void page_namesOnlyFilesThatExist(Path page) throws IOException {
+        String text = Files.readString(page);
         Set<String> missing = new TreeSet<>();
-        boolean any = false;
+        Matcher names = FILE.matcher(text);
         while (names.find()) {
-            any = true;
-            if (!Files.exists(Path.of(names.group())) && !names.group().endsWith("plan.json")) {
+            if (!Files.exists(Path.of(names.group()))) {
                 missing.add(names.group());
             }
         }
-        assertTrue(any, "the README names no file");
+        Matcher links = LINK.matcher(text);
+        while (links.find()) {
+            if (!Files.exists(page.resolveSibling(links.group(1)))) {
+                missing.add(links.group(1));
+            }
+        }
         assertEquals(Set.of(), missing);
+    }
+
+    private static List<Path> pages() throws IOException {
+        try (Stream<Path> docs = Files.list(Path.of("docs"))) {
+            List<Path> pages =
+                    new ArrayList<>(docs.filter(file -> file.toString().endsWith(".md"))
+                            .sorted()
+                            .toList());
+            pages.addAll(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
+            return pages;
+        }
     }
 
     @Test

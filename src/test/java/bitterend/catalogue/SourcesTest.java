@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -35,6 +36,10 @@ final class SourcesTest {
             "UFC [\\d-]*\\d",
             "NSTM \\d+"));
     private static final Pattern HANDBOOK = Pattern.compile("\\[(\\d+)\\]");
+
+    /** The number of a handbook; initials and the first surname; the first figures of a standard or a rule. */
+    private static final Pattern MARK_OF_A_WORK = Pattern.compile(
+            "^\\| (\\[\\d+\\]) \\||^\\* (?:\\p{Lu}\\. )+(\\p{Lu}[\\p{L}-]+)|^\\* [^(,]*?(\\d[\\d.-]{3,}\\d)");
 
     private static final Pattern HANDBOOK_ROW = Pattern.compile("\\| \\[\\d+\\] \\| ([^,*(]*).*");
     private static final Pattern SURNAME = Pattern.compile("\\b\\p{Lu}\\p{L}{2,}\\b");
@@ -70,6 +75,36 @@ final class SourcesTest {
             }
         }
         assertEquals(Set.of(), missing);
+    }
+
+    /** A work that nothing rests on is no source: each is named where it is used, by its number, its mark or its writer. */
+    @Test
+    void everyWork_isUsedSomewhere() throws IOException {
+        StringBuilder everything = new StringBuilder();
+        for (String root : List.of("src", "docs", "demo-data", "DEVELOPERS.md")) {
+            try (Stream<Path> files = Files.walk(Path.of(root))) {
+                for (Path file : files.filter(SourcesTest::isOurs).toList()) {
+                    everything.append(Files.readString(file, StandardCharsets.ISO_8859_1));
+                }
+            }
+        }
+        Set<String> unused = new TreeSet<>();
+        int works = 0;
+        for (String line : Files.readAllLines(Path.of("docs", "bibliography.md"))) {
+            Matcher mark = MARK_OF_A_WORK.matcher(line);
+            if (mark.find()) {
+                works++;
+                String name = Stream.of(mark.group(1), mark.group(2), mark.group(3))
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElseThrow();
+                if (everything.indexOf(name) < 0) {
+                    unused.add(name);
+                }
+            }
+        }
+        assertTrue(works > 50, "only " + works);
+        assertEquals(Set.of(), unused);
     }
 
     /** Whoever wrote a handbook is named in the bibliography alone: everywhere else it has its number. */

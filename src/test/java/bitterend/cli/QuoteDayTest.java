@@ -68,11 +68,11 @@ final class QuoteDayTest {
         String page = run(0, "quote", shop, request("Q-2602.json")).out();
         for (String words : List.of(
                 "not for the customer",
-                "waste and reel handling   28.19    4.70",
-                "price                    767.76  127.96",
+                "waste and reel handling   28.26    4.71",
+                "price                    767.88  127.98",
                 "drawn     63.336  10.556",
-                "alone     28.20        28.20  28.20",
-                "Charged: waste alone, 272.46 EUR",
+                "alone     28.26        28.26  28.26",
+                "Charged: waste alone, 272.53 EUR",
                 "proven the least")) {
             assertTrue(page.contains(words), words + " not in\n" + page);
         }
