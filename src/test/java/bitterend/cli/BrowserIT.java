@@ -4,14 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -47,8 +44,11 @@ final class BrowserIT {
                     harness,
                     Files.readString(Path.of("src/test/resources/browser/measure.html"))
                             .replace("PAGE", page));
-            String dom = browser(
-                    "--dump-dom", "--virtual-time-budget=20000", harness.toUri().toString());
+            String dom = Chromium.run(
+                    folder,
+                    "--dump-dom",
+                    "--virtual-time-budget=20000",
+                    harness.toUri().toString());
             Matcher verdict = VERDICT.matcher(dom);
             int widths = 0;
             while (verdict.find()) {
@@ -72,7 +72,8 @@ final class BrowserIT {
         Path shop = planned(loft, "metric");
         assertEquals(0, Run.of("sheet", shop.toString()).code());
         Path pdf = folder.resolve("printed.pdf");
-        browser(
+        Chromium.run(
+                folder,
                 "--print-to-pdf=" + pdf,
                 "--no-pdf-header-footer",
                 shop.resolve("sheet.html").toUri().toString());
@@ -90,7 +91,8 @@ final class BrowserIT {
         Path shop = planned(loft, "metric");
         assertEquals(0, Run.of("sheet", shop.toString(), "--tags").code());
         Path picture = folder.resolve("tags.png");
-        browser(
+        Chromium.run(
+                folder,
                 "--hide-scrollbars",
                 "--force-device-scale-factor=2",
                 "--window-size=800,1130",
@@ -127,29 +129,5 @@ final class BrowserIT {
                 .map(cells -> cells[head.indexOf("piece")])
                 .sorted()
                 .toList();
-    }
-
-    private String browser(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                System.getProperty("browser"),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + Files.createTempDirectory(folder, "profile")));
-        command.addAll(List.of(arguments));
-        Path out = Files.createTempFile(folder, "browser", ".out");
-        Process process = new ProcessBuilder(command)
-                .redirectOutput(out.toFile())
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        if (!process.waitFor(2, TimeUnit.MINUTES)) {
-            process.destroyForcibly();
-            throw new IllegalStateException("the browser did not end: " + command);
-        }
-        return Files.readString(out, StandardCharsets.UTF_8);
     }
 }

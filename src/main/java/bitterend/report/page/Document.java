@@ -8,6 +8,8 @@ public record Document(List<Block> blocks) {
     /** How wide a page of text is, unless it holds a wide table. */
     public static final int WIDTH = 80;
 
+    private static final int LONG_TABLE = 16;
+
     public Document {
         blocks = List.copyOf(blocks);
     }
@@ -64,6 +66,13 @@ public record Document(List<Block> blocks) {
             open = block instanceof Block.Heading || (open && !closes);
         }
         return groups;
+    }
+
+    /** Whether what should stay together is too much for one sheet of paper: then it may break inside its table. */
+    public static boolean isLong(List<Block> group) {
+        return group.stream()
+                .anyMatch(block ->
+                        block instanceof Block.Table table && table.rows().size() > LONG_TABLE);
     }
 
     /** As text, {@value #WIDTH} columns wide. */

@@ -8,8 +8,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** The same sheets as PDF: text that can be selected, no row split between pages, page numbers. */
 public final class SheetPdf {
@@ -30,7 +32,7 @@ public final class SheetPdf {
         try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.useFastMode();
-            builder.withHtmlContent(html, null);
+            builder.withW3cDocument(Bookmarks.added(html), null);
             builder.useSVGDrawer(drawings);
             builder.withProducer("Bitter End");
             save(builder, out);
@@ -47,9 +49,18 @@ public final class SheetPdf {
             renderer.createPDFWithoutClosing();
             PDDocument document = renderer.getPdfDocument();
             document.setDocumentId(0L);
+            document.getDocumentCatalog().setLanguage("en");
+            document.getDocumentCatalog().setViewerPreferences(showingTitle());
             document.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
             document.save(out);
         }
+    }
+
+    /** A reader's window is called by the title of the page, not by the name of the file. */
+    private static PDViewerPreferences showingTitle() {
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+        preferences.setDisplayDocTitle(true);
+        return preferences;
     }
 
     /** The mark stands at the top of every page; the first shows it in its text as well, where screens do. */

@@ -10,8 +10,11 @@ import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.io.IOException;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +68,62 @@ final class DocumentPaperTest {
             String text = first.getText(document);
             assertTrue(text.contains("First") && !text.contains("Second"), text);
             assertEquals(2, document.getNumberOfPages());
+        }
+    }
+
+    /** A section longer than a page begins where it can, with its first rows, and says its columns again on each page. */
+    @Test
+    void pdf_breaksALongTableUnderItsHeadAgain() throws IOException {
+        for (int before = 20; before <= 45; before++) {
+            Writing page = new Writing();
+            page.heading("First");
+            table(page, before);
+            page.heading("Second");
+            page.paragraph("What the second table is about.");
+            table(page, 90);
+            try (PDDocument document = Loader.loadPDF(PAPER.pdf(page.document(), Paper.LETTER))) {
+                for (int number = 1; number <= document.getNumberOfPages(); number++) {
+                    List<String> lines = lines(document, number);
+                    assertTrue(
+                            lines.get(0).equals("First")
+                                    || lines.get(0).equals("Second")
+                                    || lines.get(0).equals("reel"),
+                            before + ": " + lines);
+                    int heading = lines.indexOf("Second");
+                    assertTrue(heading < 0 || lines.size() >= heading + 4, before + ": " + lines);
+                }
+            }
+        }
+    }
+
+    private static List<String> lines(PDDocument document, int number) throws IOException {
+        PDFTextStripper page = new PDFTextStripper();
+        page.setStartPage(number);
+        page.setEndPage(number);
+        return page.getText(document)
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("page "))
+                .toList();
+    }
+
+    /** A reader's window, its list of contents and its voice know what the page is. */
+    @Test
+    void pdf_hasTitleLanguageAndBookmarks() throws IOException {
+        for (Paper paper : Paper.values()) {
+            try (PDDocument document = Loader.loadPDF(PAPER.pdf(page(), paper))) {
+                PDDocumentCatalog catalog = document.getDocumentCatalog();
+                assertEquals(
+                        "Stock On the rack, Eider <Shed>",
+                        document.getDocumentInformation().getTitle());
+                assertTrue(catalog.getViewerPreferences().displayDocTitle());
+                assertEquals("en", catalog.getLanguage());
+                PDOutlineItem first = catalog.getDocumentOutline().getFirstChild();
+                assertEquals("Flaws", first.getTitle());
+                assertEquals(document.getPage(0), first.findDestinationPage(document));
+                float width = document.getPage(0).getMediaBox().getWidth();
+                assertEquals(paper == Paper.A4 ? 595 : 612, Math.round(width));
+            }
         }
     }
 
