@@ -44,9 +44,9 @@ public record Preparation(
         return words;
     }
 
-    /** The same for a row of a table: {@code 3 seizings}, {@code tape}. */
+    /** The same for a row of a table: {@code seizings: 3}, {@code tape}. */
     public String brief(Rope rope) {
         int number = count.of(rope.diameter());
-        return number > 0 ? number + " " + brief : brief;
+        return number > 0 ? brief + ": " + number : brief;
     }
 }

@@ -19,7 +19,7 @@ import java.util.TreeMap;
 /**
  * What the bench knows of a rope when it is cut: what is done at a mark before, and how the counter measures it.
  *
- * @param brief for a row of the cutting table, such as {@code 3 seizings}
+ * @param brief for a row of the cutting table, such as {@code seizings: 3}
  * @param words in full, with count, width and spacing
  * @param counter true length over reading of the counter; 1 for one that reads true
  * @param handling what people handle without a hoist

@@ -1,6 +1,7 @@
 package bitterend.report.page;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A part of a page, whatever the page is set on. Words are as printed; nothing of a block is worked out by who sets it. */
 public sealed interface Block {
@@ -53,6 +54,19 @@ public sealed interface Block {
                     throw new IllegalArgumentException(row.size() + " cells for " + columns.size() + " columns");
                 }
             }
+        }
+
+        /** The same without its columns of drawn lines. */
+        Table undrawn() {
+            List<Integer> kept = IntStream.range(0, columns.size())
+                    .filter(i -> columns.get(i).kind() != Column.Kind.DRAWING)
+                    .boxed()
+                    .toList();
+            return new Table(
+                    kept.stream().map(columns::get).toList(),
+                    rows.stream()
+                            .map(row -> kept.stream().map(row::get).toList())
+                            .toList());
         }
 
         /** Whether any column has a title. */

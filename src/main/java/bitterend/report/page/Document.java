@@ -68,6 +68,15 @@ public record Document(List<Block> blocks) {
         return groups;
     }
 
+    /** The same without columns of drawn lines, for a page whose type has none. */
+    public Document undrawn() {
+        List<Block> kept = new ArrayList<>();
+        for (Block block : blocks) {
+            kept.add(block instanceof Block.Table table ? table.undrawn() : block);
+        }
+        return new Document(kept);
+    }
+
     /** Whether what should stay together is too much for one sheet of paper: then it may break inside its table. */
     public static boolean isLong(List<Block> group) {
         return group.stream()

@@ -20,8 +20,9 @@ public final class Wording {
                     + "|(?<=[0-9]) (?=[0-9]{1,2}/[0-9]{1,2}(?![\\w/]))"
                     + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])");
 
-    /** A number of a piece, an order or a reel, or a day: what people look for in one glance. */
-    private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*-)\\S{1,30}(?!\\S)");
+    /** A number of a piece, an order or a reel, a day, a figure with sixteenths, a rope's id in capitals: read in one glance. */
+    private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*[-/])\\S{1,40}(?!\\S)"
+            + "|(?<!\\S)\\(?\\p{Lu}{1,6}-\\p{Lu}{1,6}[,.;:)]*(?!\\S)");
 
     private Wording() {}
 

@@ -12,21 +12,9 @@ public final class DocumentPaper {
         return render(document, SheetPage.fonts() + SheetPage.style("sheet") + SheetPage.style("screen"));
     }
 
-    /** The same page on paper. */
+    /** The same page on paper, without lines drawn in type: its faces have none, and sheets draw reels to scale. */
     public byte[] pdf(Document document, Paper paper) {
-        return SheetPdf.pdf(typed(render(document, SheetPage.style("sheet") + SheetPdf.pageStyle(paper))));
-    }
-
-    /** The faces that a PDF carries draw no lines: lines of a drawn column are typed. */
-    private static String typed(String html) {
-        return html.replace('│', '|')
-                .replace('─', '-')
-                .replace('┼', '+')
-                .replace('═', '=')
-                .replace('╤', '=')
-                .replace('┆', ':')
-                .replace('╳', 'X')
-                .replace('┴', '-');
+        return SheetPdf.pdf(render(document.undrawn(), SheetPage.style("sheet") + SheetPdf.pageStyle(paper)));
     }
 
     private String render(Document document, String style) {

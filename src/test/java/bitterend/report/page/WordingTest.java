@@ -35,6 +35,17 @@ final class WordingTest {
         assertEquals("at 3\u00a0ft\u00a02\u00a01/2\u00a0in, 2 x", Wording.held("at 3 ft 2 1/2 in, 2 x"));
     }
 
+    /** What sets a PDF ends a line before the stroke of a fraction. */
+    @Test
+    void sixteenthsAndRopesInCapitals_stayWholeOnAPage() {
+        assertEquals(
+                List.of("(59\u00a0ft\u00a08\u00a09/16\u00a0in)", "W-HALF,"),
+                Wording.parts("18.2 m (59 ft 8 9/16 in) of W-HALF, sea-going").stream()
+                        .filter(Wording.Part::whole)
+                        .map(Wording.Part::text)
+                        .toList());
+    }
+
     /** A browser ends a line behind a hyphen; the number of a piece is read whole, and nothing is lost on the way. */
     @Test
     void codeWithAHyphen_staysWholeOnAPageOfABrowser() {
