@@ -81,9 +81,13 @@ final class IdleOptions {
             Rule.without("sheet", Set.of("--who"), Set.of("--issue"), "says who issues the sheets; add --issue"),
             Rule.without(
                     "measure",
-                    Set.of("--cut", "--rope", "--how", "--splicer", "--day"),
+                    Set.of("--cut", "--rope", "--how", "--splicer", "--day", "--html", "--pdf"),
                     Set.of("--came-out"),
                     "is of a piece that was measured; add --came-out"),
+            asWritten("stock export", "prints each length as it was written"),
+            asWritten("stock open", "begins a file and prints no length"),
+            asWritten("stock backup", "copies a file and prints no length"),
+            asWritten("stock restore", "puts a file in its place and prints no length"),
             Rule.without(
                     "stock gauge",
                     Set.of("--note", "--once", "--sure", "--who"),
@@ -100,6 +104,11 @@ final class IdleOptions {
             Rule.without("", Set.of("--paper"), Set.of("--pdf"), "is the paper of a PDF; add --pdf");
 
     private IdleOptions() {}
+
+    /** A command of which no figure depends on the units. */
+    private static Rule asWritten(String command, String why) {
+        return Rule.with(command, Set.of("--units"), Set.of("--units"), command + " " + why);
+    }
 
     /** What is refused of a command line; nothing when all of it counts. */
     static Optional<String> refusal(ParseResult parsed) {

@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.demand.SpliceCard.How;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.Shop;
@@ -7,6 +8,9 @@ import bitterend.finding.CommandWord;
 import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
 import bitterend.report.MeasuredPage;
+import bitterend.report.page.Block;
+import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.stock.LedgerException;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.MeasureFinished;
@@ -92,6 +96,9 @@ final class MeasureCommand implements Callable<Integer> {
     @Mixin
     private DayOption day = new DayOption();
 
+    @Mixin
+    private PageFiles files = new PageFiles();
+
     @ArgGroup
     private Looked looked = new Looked();
 
@@ -168,32 +175,39 @@ final class MeasureCommand implements Callable<Integer> {
         return MeasureFinished.book(now, boxes, at.note.caller(at.at), at.note.text);
     }
 
-    private String takenBack(long event) {
-        return event == 0
-                ? ""
-                : "A wrong figure is taken back with: bitterend stock undo " + CommandWord.of(at.at.folder.toString())
-                        + " " + event + "\nEvent " + event + ".\n";
+    private Document takenBack(long event) {
+        Writing below = new Writing();
+        if (event != 0) {
+            below.paragraph("A wrong figure is taken back with:");
+            below.line(
+                    Block.Line.Weight.PLAIN,
+                    "  bitterend stock undo " + CommandWord.of(at.at.folder.toString()) + " " + event);
+            below.paragraph("Event " + event + ".");
+        }
+        return below.document();
+    }
+
+    private ExitCode shown(Result.Booked booked, MeasuredPage pages, Shop read) {
+        Boxes boxes = booked.boxes();
+        Document page = pages.booked(boxes.piece(), boxes.cameOut(), booked.verdict(), booked.wanted());
+        Answer answer = new Answer(
+                () -> AnswerJson.measured(
+                        boxes.piece(),
+                        booked.verdict(),
+                        booked.wanted(),
+                        booked.event(),
+                        read.settings().units()),
+                () -> page.titled(
+                        "Measured", "Piece " + boxes.piece(), read.settings().name()),
+                Optional.of(() -> page.with(takenBack(booked.event()))));
+        files.show(terminal, at.at.common.json, answer);
+        return ExitCode.DONE;
     }
 
     private ExitCode tell(Result result, Shop read) {
         MeasuredPage page = new MeasuredPage(at.at.units.figures(read));
         if (result instanceof Result.Booked booked) {
-            terminal.out()
-                    .print(
-                            at.at.common.json
-                                    ? AnswerJson.measured(
-                                            booked.boxes().piece(),
-                                            booked.verdict(),
-                                            booked.wanted(),
-                                            booked.event(),
-                                            read.settings().units())
-                                    : page.booked(
-                                                    booked.boxes().piece(),
-                                                    booked.boxes().cameOut(),
-                                                    booked.verdict(),
-                                                    booked.wanted())
-                                            + takenBack(booked.event()));
-            return ExitCode.DONE;
+            return shown(booked, page, read);
         }
         if (result instanceof Result.Outside found) {
             terminal.err()

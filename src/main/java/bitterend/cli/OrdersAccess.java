@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.OrdersJson;
+import bitterend.report.page.Wording;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.Desk;
@@ -43,7 +44,7 @@ final class OrdersAccess {
         if (at.common.json) {
             terminal.out().print(OrdersJson.booked(booked.event().number(), booked.told()));
         } else {
-            booked.told().forEach(line -> terminal.out().println(line + "."));
+            booked.told().forEach(line -> terminal.out().println(Wording.sentence(line + ".")));
             terminal.out().println("Event " + booked.event().number() + ".");
         }
         return ExitCode.DONE;

@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.day.Changes;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.page.Wording;
 import bitterend.work.IssuedWork.OnTheBench;
 import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlannedDay;
@@ -93,6 +94,6 @@ final class PlanTold {
     }
 
     private void say(String line) {
-        terminal.err().println(line);
+        terminal.err().println(Wording.sentence(line));
     }
 }

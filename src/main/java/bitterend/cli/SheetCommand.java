@@ -28,6 +28,7 @@ import bitterend.work.plans.PrintSheets.Sheets;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -175,36 +176,42 @@ final class SheetCommand implements Callable<Integer> {
                 .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
                 .toList();
         String made = MadeWords.of(passed.kept().document(), sheets.ledger());
+        List<Path> files = new ArrayList<>();
         if (csv) {
-            tell(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8));
+            files.add(file(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8)));
         }
         if (tags) {
-            tell(folder.resolve("tags.html"), bytes(new TagPage(view, figures, work).html(label, paper)));
+            files.add(file(folder.resolve("tags.html"), bytes(new TagPage(view, figures, work).html(label, paper))));
         }
         if (cards) {
             CardPage page = new CardPage(view, figures, work, made);
-            tell(folder.resolve(pdf ? "cards.pdf" : "cards.html"), pdf ? page.pdf(paper) : bytes(page.html()));
+            files.add(
+                    file(folder.resolve(pdf ? "cards.pdf" : "cards.html"), pdf ? page.pdf(paper) : bytes(page.html())));
         } else if (pdf || !(csv || tags)) {
             Sheet sheet = new SheetMaker(view, figures, work).sheet(made);
             SheetPage page = new SheetPage();
-            if (pdf) {
-                tell(folder.resolve("sheet.pdf"), new SheetPdf(page).pdf(sheet, paper));
-            } else {
-                tell(folder.resolve("sheet.html"), bytes(page.html(sheet)));
-            }
+            files.add(
+                    pdf
+                            ? file(folder.resolve("sheet.pdf"), new SheetPdf(page).pdf(sheet, paper))
+                            : file(folder.resolve("sheet.html"), bytes(page.html(sheet))));
         }
+        tell(files);
     }
 
     private static byte[] bytes(String html) {
         return html.getBytes(StandardCharsets.UTF_8);
     }
 
-    private void tell(Path file, byte[] content) {
+    private static Path file(Path file, byte[] content) {
         WholeFile.write(file, content);
+        return file;
+    }
+
+    private void tell(List<Path> files) {
         if (common.json) {
-            terminal.out().print(AnswerJson.written(file));
+            terminal.out().print(AnswerJson.written(files));
         } else {
-            terminal.out().println(file);
+            files.forEach(terminal.out()::println);
         }
     }
 }

@@ -99,10 +99,10 @@ final class StockAccess {
 
     /** A page of stock as text. */
     static String text(Terminal terminal, Document page) {
-        return page.text(terminal.ink(), StockPage.WIDTH);
+        return page.text(terminal.ink());
     }
 
-    /** As {@link PageFiles#show}, for a page of stock: wider as text, and under a title where it is set on paper. */
+    /** As {@link PageFiles#show}, for a page of stock: under a title where it is set on paper. */
     int show(Terminal terminal, PageFiles files, String title, Answer answer) {
         Document page = files.page(common.json, answer);
         terminal.out().print(common.json ? answer.json().get() : text(terminal, page));

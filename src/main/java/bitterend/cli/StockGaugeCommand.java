@@ -1,24 +1,22 @@
 package bitterend.cli;
 
+import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
 import bitterend.report.Figures;
-import bitterend.stock.Gauge;
+import bitterend.report.page.Document;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Movement;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.GaugeReel;
 import bitterend.work.rack.GaugeReel.By;
 import bitterend.work.rack.GaugeReel.BySize;
 import bitterend.work.rack.GaugeReel.ByWeight;
 import bitterend.work.rack.GaugeReel.Estimate;
-import bitterend.work.rack.GaugeReel.OfSize;
-import bitterend.work.rack.GaugeReel.OfWeight;
 import bitterend.work.rack.GaugeReel.Result;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -102,6 +100,9 @@ final class StockGaugeCommand implements Callable<Integer> {
     private boolean sure;
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private StockNote note = new StockNote();
 
     StockGaugeCommand(Terminal terminal) {
@@ -120,14 +121,17 @@ final class StockGaugeCommand implements Callable<Integer> {
             throw new LedgerException.Refused(unbelieved(much, figures));
         }
         if (result instanceof Result.NotGauged not) {
-            not.found().ifPresent(estimate -> told(estimate, figures));
+            not.found()
+                    .filter(estimate -> !(book && at.common.json))
+                    .ifPresent(estimate -> show(estimate, figures, List.of()));
             throw Faults.of(not.why());
         }
         Result.Gauged gauged = (Result.Gauged) result;
-        told(gauged.estimate(), figures);
-        return gauged.booked()
-                .map(booked -> at.booked(terminal, booked.event().movements()))
-                .orElse(ExitCode.DONE.number());
+        show(
+                gauged.estimate(),
+                figures,
+                gauged.booked().map(booked -> booked.event().movements()).orElse(List.of()));
+        return ExitCode.DONE.number();
     }
 
     private By by() {
@@ -154,54 +158,18 @@ final class StockGaugeCommand implements Callable<Integer> {
                 + (much.impossible() ? "" : ". If there is so much on it, say it with --sure");
     }
 
-    private void told(Estimate estimate, Figures figures) {
-        if (!at.common.json) {
-            terminal.out().print(text(estimate, figures));
-        } else if (!book) {
-            terminal.out().print(StockJson.gauged(reel, exact(estimate)));
-        }
-    }
-
-    private static String text(Estimate estimate, Figures figures) {
-        if (estimate instanceof OfWeight weighed) {
-            return "by weight  " + figures.length(weighed.expected()) + "\nat least   "
-                    + figures.length(weighed.least()) + "\nat most    " + figures.length(weighed.most()) + "\n";
-        }
-        OfSize sized = (OfSize) estimate;
-        Length made = sized.byFactor();
-        return "formula      " + figures.length(sized.formula())
-                + (made == null ? "" : "\nby factor    " + figures.length(made))
-                + "\nwhole turns  " + figures.length(sized.turns())
-                + "\nsafe         " + figures.length(sized.safe()) + "  (fill " + percent(sized) + ")\n"
-                + caution(sized) + "\n";
-    }
-
-    private static Map<String, String> exact(Estimate estimate) {
-        Map<String, String> exact = new LinkedHashMap<>();
-        if (estimate instanceof OfWeight weighed) {
-            exact.put("byWeight", LengthText.exact(weighed.expected()));
-            exact.put("least", LengthText.exact(weighed.least()));
-            exact.put("most", LengthText.exact(weighed.most()));
-            return exact;
-        }
-        OfSize sized = (OfSize) estimate;
-        Length made = sized.byFactor();
-        exact.put("formula", LengthText.exact(sized.formula()));
-        if (made != null) {
-            exact.put("byFactor", LengthText.exact(made));
-        }
-        exact.put("wholeTurns", LengthText.exact(sized.turns()));
-        exact.put("safe", LengthText.exact(sized.safe()));
-        exact.put("fill", percent(sized));
-        exact.put("caution", caution(sized));
-        return exact;
-    }
-
-    private static String percent(OfSize sized) {
-        return sized.fill().timesRoundedDown(100) + " %";
-    }
-
-    private static String caution(OfSize sized) {
-        return sized.taught() ? Gauge.TAUGHT : Gauge.SLACK;
+    private void show(Estimate estimate, Figures figures, List<Movement> booked) {
+        at.show(
+                terminal,
+                files,
+                "Reel " + reel + " gauged",
+                new Answer(
+                        () -> book ? StockJson.movements(booked) : StockJson.gauged(reel, GaugeTold.exact(estimate)),
+                        () -> new GaugeTold(figures)
+                                .page(estimate)
+                                .with(
+                                        booked.isEmpty()
+                                                ? Document.EMPTY
+                                                : at.page().movements(booked))));
     }
 }

@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
         header = "Takes back what one command booked, whole; or a posting.",
         description = {
             "",
-            "EVENT is the number that stock history shows in its column 'event'. All its",
+            "EVENT is the number that stock history shows in its column event. All its",
             "movements are taken back together. When later events were built on it, they",
             "are listed and nothing is taken back.",
             "",

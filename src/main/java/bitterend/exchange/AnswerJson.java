@@ -83,11 +83,19 @@ public final class AnswerJson {
                 .text();
     }
 
-    /** A file that was written. */
+    /** A file or folder that was written. */
     public static String written(Path file) {
-        return new JsonTree()
+        return written(List.of(file));
+    }
+
+    /** Files that were written; {@code file} is the first of them. */
+    public static String written(List<Path> files) {
+        JsonTree tree = new JsonTree()
                 .with("format", "bitterend/written/1")
-                .with("file", file.toString())
+                .with("file", files.get(0).toString());
+        return (files.size() == 1
+                        ? tree
+                        : tree.with("files", files.stream().map(Path::toString).toList()))
                 .text();
     }
 

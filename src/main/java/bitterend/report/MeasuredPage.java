@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.demand.SpliceCard.Outcome;
 import bitterend.measure.FineLength;
 import bitterend.measure.Written;
+import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
 import bitterend.report.page.Writing;
 
@@ -15,10 +16,10 @@ public final class MeasuredPage {
     }
 
     /** It is booked. */
-    public String booked(String piece, Written cameOut, String verdict, Outcome wanted) {
+    public Document booked(String piece, Written cameOut, String verdict, Outcome wanted) {
         Writing page = new Writing();
         page.paragraph(found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
-        return page.document().text(Ink.PLAIN);
+        return page.document();
     }
 
     /** It does not pass, and nobody said what becomes of it. */

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.measure.Length;
+import bitterend.measure.Written;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -21,16 +22,18 @@ import java.util.function.Function;
 
 /** Stock as text: the rack, the movements of a reel, the way of a piece. */
 public final class StockPage {
-    /** How wide these pages are as text. */
-    public static final int WIDTH = 100;
-
     private final Figures figures;
     private final DateTimeFormatter moment;
+    private final DateTimeFormatter day;
+    /** The day, and below it the time. */
+    private final DateTimeFormatter stacked;
 
     /** Pages with times of day in the given zone. */
     public StockPage(Figures figures, ZoneId zone) {
         this.figures = figures;
         moment = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone);
+        day = DateTimeFormatter.ofPattern("yyyy-MM-dd").withZone(zone);
+        stacked = DateTimeFormatter.ofPattern("yyyy-MM-dd\nHH:mm").withZone(zone);
     }
 
     /** Reels, one a line, and how many there are. */
@@ -50,9 +53,7 @@ public final class StockPage {
                 Column.figure("length"),
                 Column.words("known"),
                 Column.words("place"),
-                Column.words("state"),
-                Column.words("to know"),
-                Column.figure("movements")));
+                Column.words("to know")));
         page.paragraph(FindingsPage.count(holdings.size(), "reel") + ".");
     }
 
@@ -62,18 +63,25 @@ public final class StockPage {
             clean(reel.id()),
             clean(reel.rope()),
             clean(reel.lot()),
-            holding.gone() ? "-" : figures.written(reel.contents().written()),
+            holding.gone() ? "-" : stacked(reel.contents().written()),
             known(reel),
             clean(reel.where().place()),
-            clean(state(holding)),
-            clean(toKnow(reel)),
-            "" + holding.movements()
+            clean(toKnow(holding))
         };
     }
 
-    /** What a plan or a person must heed: flaws, worn ends, papers, last day, note. */
-    private String toKnow(Reel reel) {
+    /** As it was written, and below that the same in the units of the page where they are others. */
+    private String stacked(Written length) {
+        return figures.written(length).replace(" (", "\n(");
+    }
+
+    /** What a plan or a person must heed: whether it may be cut and for whom, flaws, worn ends, papers, last day, note. */
+    private String toKnow(Holding holding) {
+        Reel reel = holding.reel();
         List<String> parts = new ArrayList<>();
+        if (!state(holding).isEmpty()) {
+            parts.add(state(holding));
+        }
         reel.flaws()
                 .forEach(flaw -> parts.add("flaw " + figures.length(flaw.from()) + " to " + figures.length(flaw.to())
                         + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")")));
@@ -112,14 +120,11 @@ public final class StockPage {
         page.table(table(
                 movements,
                 this::cells,
-                Column.figure("no."),
                 Column.figure("event"),
-                Column.words("when"),
-                Column.words("who"),
+                Column.words("when, who"),
                 Column.words("reel"),
                 Column.words("what"),
-                Column.figure("by"),
-                Column.figure("left"),
+                Column.figure("by, left"),
                 Column.words("note")));
         return page.document();
     }
@@ -127,16 +132,14 @@ public final class StockPage {
     private String[] cells(Movement movement) {
         Movement.Entry entry = movement.entry();
         return new String[] {
-            "" + movement.number(),
-            "" + movement.event(),
-            moment.format(movement.at()),
-            clean(movement.who()),
+            movement.event() + "\nno. " + movement.number(),
+            stacked.format(movement.at()) + " " + clean(movement.who()),
             clean(entry.reel()),
             entry.kind().word(),
-            signed(movement.by()),
-            entry.gone()
-                    ? figures.length(Length.ZERO)
-                    : figures.written(entry.after().contents().written()),
+            signed(movement.by()) + "\n"
+                    + (entry.gone()
+                            ? figures.length(Length.ZERO)
+                            : stacked(entry.after().contents().written())),
             clean(note(entry))
         };
     }
@@ -269,7 +272,7 @@ public final class StockPage {
                     clean(wish.due()),
                     figures.length(entry.piece().length()),
                     clean(entry.reel()),
-                    moment.format(movement.at()),
+                    day.format(movement.at()),
                     entry.kind().word());
         }
         Writing page = new Writing();

@@ -306,7 +306,7 @@ final class MeasureCommandTest {
         assertEquals(0, passed.code(), passed.err());
         assertTrue(
                 passed.out()
-                        .contains("taken back with: bitterend stock undo " + shop + " "
+                        .contains("taken back with:\n  bitterend stock undo " + shop + " "
                                 + passed.out().replaceAll("(?s).*Event (\\d+).*", "$1")),
                 passed.out());
     }

@@ -95,6 +95,13 @@ public final class Wording {
         return lines;
     }
 
+    /** A line as it is said beside a page: no wider than one, broken between words, further lines set in by two more. */
+    public static String sentence(String line) {
+        int indent = line.length() - line.stripLeading().length();
+        return " ".repeat(indent)
+                + String.join("\n" + " ".repeat(indent + 2), wrapped(line.strip(), Document.WIDTH - indent - 2));
+    }
+
     private static List<String> parts(String word, int width) {
         if (width(word) > width && word.indexOf(HELD) >= 0) {
             return Arrays.stream(word.split(String.valueOf(HELD)))

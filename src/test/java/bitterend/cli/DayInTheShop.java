@@ -1,0 +1,121 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** A shop with a ledger in the middle of its day, and what every command can be asked there. */
+record DayInTheShop(Path shop, Path out, String note) {
+    private static final String FEW = " --from-history --scenarios 20 --weeks 2";
+
+    /** What each command that asks is asked; {@code SHOP} and {@code OUT} are folders, {@code NOTE} a delivery. */
+    static final Map<String, List<String>> ASKS = new TreeMap<>(Map.ofEntries(
+            Map.entry("check", List.of("check SHOP")),
+            Map.entry("lengths", List.of("lengths SHOP", "lengths SHOP E-31/1")),
+            Map.entry(
+                    "plan",
+                    List.of(
+                            "plan SHOP --explain E-31/1.1",
+                            "plan SHOP --explain E-32/1.1",
+                            "plan SHOP --explain E7",
+                            "plan SHOP --shares",
+                            "plan SHOP --time 100ms --out OUT/plan.json")),
+            Map.entry(
+                    "show",
+                    List.of("show SHOP", "show SHOP tables", "show SHOP reasons", "show SHOP money", "show SHOP E7")),
+            Map.entry("calibrate", List.of("calibrate SHOP")),
+            Map.entry("quote", List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer")),
+            Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),
+            Map.entry("orders", List.of("orders SHOP", "orders SHOP --by customer", "orders SHOP --by due")),
+            Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),
+            Map.entry("stock list", List.of("stock list SHOP", "stock list SHOP --all")),
+            Map.entry("stock history", List.of("stock history SHOP E7")),
+            Map.entry("stock export", List.of("stock export SHOP")),
+            Map.entry("stock verify", List.of("stock verify SHOP")),
+            Map.entry("stock trace", List.of("stock trace SHOP E-32/1.1", "stock trace SHOP --lot 12")),
+            Map.entry("stock backup", List.of("stock backup SHOP OUT/backup.db")),
+            Map.entry(
+                    "stock gauge",
+                    List.of("stock gauge SHOP E7 --barrel 150mm --traverse 300mm --depth 120mm --flange 500mm")),
+            Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW)),
+            Map.entry("value", List.of("value SHOP" + FEW))));
+
+    /** What books, begins, or writes the file that it is there for. */
+    static final Set<String> WRITES = new TreeSet<>(Set.of(
+            "init",
+            "sheet",
+            "measure",
+            "orders release",
+            "orders again",
+            "orders spare",
+            "orders give",
+            "orders back",
+            "orders keep",
+            "orders deliver",
+            "stock",
+            "stock open",
+            "stock restore",
+            "stock receive",
+            "stock post",
+            "stock cut",
+            "stock flaw",
+            "stock correct",
+            "stock spoil",
+            "stock undo",
+            "stock count",
+            "stock hold",
+            "stock release",
+            "stock reserve",
+            "stock move",
+            "stock rewind",
+            "stock split",
+            "stock return",
+            "stock sell",
+            "stock condemn",
+            "stock send"));
+
+    /** Planned, issued, cut, measured, delivered, quoted. */
+    static DayInTheShop in(Path folder) throws IOException {
+        DayInTheShop day = new DayInTheShop(DemoShop.copy("eider-shed", folder), folder.resolve("out"), "");
+        Files.createDirectories(day.out);
+        day.book("stock open SHOP");
+        day.book("plan SHOP --time 300ms");
+        day.book("sheet SHOP --issue");
+        Files.delete(day.shop.resolve("sheet.html"));
+        day.book("stock post SHOP --piece E-32/1.3 --piece E-32/1.4");
+        for (String piece : List.of("E-32/1.1", "E-32/1.2", "E-32/1.3")) {
+            day.book("measure SHOP " + piece + " --cut 6.72m --came-out 6m");
+        }
+        String note = day.book("orders deliver SHOP E-32 --piece E-32/1.1 --unpassed")
+                .out()
+                .replaceAll("(?s).*Delivery (\\d+).*", "$1");
+        day.book("quote SHOP --order E-31 --out OUT/filed.json");
+        return new DayInTheShop(day.shop, day.out, note);
+    }
+
+    /** What is typed, with the names of this shop in it; {@code _} is a blank. */
+    String[] typed(String words) {
+        String[] typed = words.split(" ");
+        for (int i = 0; i < typed.length; i++) {
+            typed[i] = typed[i].replace("_", " ")
+                    .replace("SHOP", shop.toString())
+                    .replace("OUT", out.toString())
+                    .replace("NOTE", note);
+        }
+        return typed;
+    }
+
+    /** Done, and it went well. */
+    Run book(String words) {
+        Run run = Run.of(typed(words));
+        assertEquals(0, run.code(), words + "\n" + run.err());
+        return run;
+    }
+}
