@@ -64,12 +64,24 @@ public record Piece(
      * @param line line within the order
      * @param due day it is wanted; {@link LocalDate#MAX} when none was given
      * @param priority 1 (first) to 9 (last); 5 when none was given
+     * @param finishing working days that splicing and finishing take between the cut and the due day; 0 to {@value #MOST_DAYS}
      */
-    public record Source(String order, String line, LocalDate due, int priority) {
+    public record Source(String order, String line, LocalDate due, int priority, int finishing) {
+        /** The most days that finishing may take. */
+        public static final int MOST_DAYS = 60;
+
         public Source {
+            if (finishing < 0 || finishing > MOST_DAYS) {
+                throw new IllegalArgumentException("finishing from 0 to " + MOST_DAYS + " days: " + finishing);
+            }
             if (priority < 1 || priority > 9) {
                 throw new IllegalArgumentException("priority from 1 to 9: " + priority);
             }
+        }
+
+        /** Finished on the day it is cut. */
+        public Source(String order, String line, LocalDate due, int priority) {
+            this(order, line, due, priority, 0);
         }
 
         /** {@code ORDER/LINE}, as people name a line. */

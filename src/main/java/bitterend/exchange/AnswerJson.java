@@ -122,6 +122,7 @@ public final class AnswerJson {
                         "due",
                         source.due().equals(LocalDate.MAX) ? "" : source.due().toString())
                 .with("priority", source.priority())
+                .with("finishing", source.finishing())
                 .with(
                         "finished",
                         LengthText.exact(line.assembly().make().finished().exact()))

@@ -20,6 +20,7 @@ final class OrderRows {
             "quantity",
             "due",
             "priority",
+            "finishing",
             "certificate",
             "own rope",
             "use",

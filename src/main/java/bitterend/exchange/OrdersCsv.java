@@ -37,6 +37,7 @@ final class OrdersCsv {
     static final String NAME = "orders.csv";
     private static final int MOST_PIECES = 10_000;
     private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
+    private static final Reading<Integer> FINISHING = Readings.whole(0, Piece.Source.MOST_DAYS);
     private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
     private static final Reading<Integer> LEGS = Readings.whole(1, 100);
     private static final Reading<Assembly.Use> USE = Readings.word(Assembly.Use.values(), Codec::word);
@@ -59,6 +60,7 @@ final class OrdersCsv {
                     "quantity",
                     "due",
                     "priority",
+                    "finishing",
                     "set",
                     "match",
                     "certificate",
@@ -187,7 +189,8 @@ final class OrdersCsv {
                 row.require("order", Readings::orderId, "?" + row.place()),
                 row.require("line", Readings::orderId, "?"),
                 row.optional("due", Readings::day, LocalDate.MAX),
-                row.optional("priority", PRIORITY, 5));
+                row.optional("priority", PRIORITY, 5),
+                row.optional("finishing", FINISHING, 0));
         int quantity = row.optional("quantity", QUANTITY, 1);
         int legs = row.optional("legs", LEGS, 1);
         if ((long) quantity * legs > MOST_PIECES) {

@@ -111,7 +111,9 @@ final class PieceForm {
                 each -> each.piece().source().priority(),
                 Codec.whole(1, 9).orElse(5));
         LocalDate due = group.mayBe("due", each -> each.piece().source().due(), Codec.DAY, LocalDate.MAX);
-        Piece.Source source = new Piece.Source(order, line, due, priority);
+        int finishing = group.mayBe(
+                "finishing", each -> each.piece().source().finishing(), Codec.whole(0, Piece.Source.MOST_DAYS), 0);
+        Piece.Source source = new Piece.Source(order, line, due, priority, finishing);
         List<PieceId> ids = ids(group, texts, numbers, source);
         List<Piece.RopeChoice> choices = group.list("cut", each -> each.piece().choices(), PieceForm::choice);
         if (choices.isEmpty()) {

@@ -1,27 +1,28 @@
 package bitterend.packing;
 
 import bitterend.demand.Piece;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
  * How much it matters that a piece is planned. Classes come before everything: first priority 1 and what is overdue, then
- * what is due on the day, then by the next working day, then within seven days, then later and undated; the shop may set
- * the limits of the third and fourth. Within a class a piece weighs 10 less its priority. A matched set is in the class
+ * what must be cut on the day, then by the next working day, then within seven days, then later and undated; a piece must be
+ * cut by its due day less the days its finishing takes. The shop may set the limits of the third and fourth. Within a class a piece weighs 10 less its priority. A matched set is in the class
  * of its most urgent piece and weighs what its pieces weigh together.
  */
 public final class Urgency {
+    private final WorkingDays working;
     private final LocalDate day;
     private final LocalDate next;
     private final LocalDate soon;
     private final Map<String, Integer> classOfSet = new HashMap<>();
 
     public Urgency(PackingProblem problem) {
+        working = new WorkingDays(problem.calendar());
         day = problem.day();
-        next = end(problem.calendar(), problem.calendar().next());
-        soon = end(problem.calendar(), problem.calendar().soon());
+        next = end(problem.calendar().next());
+        soon = end(problem.calendar().soon());
         for (Piece piece : problem.pieces()) {
             if (piece.isMatched()) {
                 classOfSet.merge(piece.matching().set(), ownClass(piece), Math::min);
@@ -46,33 +47,17 @@ public final class Urgency {
     }
 
     private int ownClass(Piece piece) {
-        LocalDate due = piece.source().due();
-        if (piece.source().priority() == 1 || due.isBefore(day)) {
+        LocalDate cutBy = working.cutBy(piece);
+        if (piece.source().priority() == 1 || cutBy.isBefore(day)) {
             return 1;
         }
-        if (due.equals(day)) {
+        if (cutBy.equals(day)) {
             return 2;
         }
-        return !due.isAfter(next) ? 3 : !due.isAfter(soon) ? 4 : Undone.CLASSES;
+        return !cutBy.isAfter(next) ? 3 : !cutBy.isAfter(soon) ? 4 : Undone.CLASSES;
     }
 
-    private LocalDate end(ShopCalendar calendar, ShopCalendar.Ahead ahead) {
-        if (!ahead.working()) {
-            return day.plusDays(ahead.days());
-        }
-        LocalDate end = day;
-        for (int i = 0; i < ahead.days(); i++) {
-            do {
-                end = end.plusDays(1);
-            } while (isOff(calendar, end));
-        }
-        return end;
-    }
-
-    private static boolean isOff(ShopCalendar calendar, LocalDate date) {
-        DayOfWeek weekday = date.getDayOfWeek();
-        return weekday == DayOfWeek.SATURDAY
-                || weekday == DayOfWeek.SUNDAY
-                || calendar.closed().contains(date);
+    private LocalDate end(ShopCalendar.Ahead ahead) {
+        return ahead.working() ? working.after(day, ahead.days()) : day.plusDays(ahead.days());
     }
 }

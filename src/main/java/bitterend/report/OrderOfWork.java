@@ -5,6 +5,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Urgency;
+import bitterend.packing.WorkingDays;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,23 +16,26 @@ import java.util.Map;
 final class OrderOfWork {
     private final PlanView view;
     private final Urgency urgency;
+    private final WorkingDays working;
     private final Map<String, Need> needs = new HashMap<>();
 
     OrderOfWork(PlanView view) {
         this.view = view;
         urgency = new Urgency(view.problem());
+        working = new WorkingDays(view.problem().calendar());
     }
 
     /**
      * How urgent a reel is.
      *
      * @param urgency class of its most urgent piece
-     * @param due the day on which that piece is wanted; the earliest of several
+     * @param cutBy the day by which that piece must be cut; the earliest of several
      * @param priority the lowest number of those
      */
-    record Need(int urgency, LocalDate due, int priority) {
-        static final Comparator<Need> ORDER =
-                Comparator.comparingInt(Need::urgency).thenComparing(Need::due).thenComparingInt(Need::priority);
+    record Need(int urgency, LocalDate cutBy, int priority) {
+        static final Comparator<Need> ORDER = Comparator.comparingInt(Need::urgency)
+                .thenComparing(Need::cutBy)
+                .thenComparingInt(Need::priority);
     }
 
     List<ReelDraw> draws() {
@@ -47,15 +51,15 @@ final class OrderOfWork {
         return needs.computeIfAbsent(draw.reel(), reel -> mostUrgent(draw));
     }
 
-    /** When its most urgent piece is wanted: {@code today}, {@code overdue}, a day; {@code first} in front where the order says so. */
+    /** When its most urgent piece must be cut, which is its due day where finishing takes none: {@code today}, {@code overdue}, a day; {@code first} in front where the order says so. */
     String due(ReelDraw draw) {
         Need need = need(draw);
         LocalDate day = view.plan().day();
-        String when = need.due().equals(LocalDate.MAX)
+        String when = need.cutBy().equals(LocalDate.MAX)
                 ? "no day"
-                : need.due().equals(day)
+                : need.cutBy().equals(day)
                         ? "today"
-                        : need.due().isBefore(day) ? "overdue" : need.due().toString();
+                        : need.cutBy().isBefore(day) ? "overdue" : need.cutBy().toString();
         return need.priority() == 1 ? "first, " + when : when;
     }
 
@@ -70,6 +74,6 @@ final class OrderOfWork {
 
     private Need of(Piece piece) {
         return new Need(
-                urgency.classOf(piece), piece.source().due(), piece.source().priority());
+                urgency.classOf(piece), working.cutBy(piece), piece.source().priority());
     }
 }

@@ -17,6 +17,7 @@ public final class PieceSketch {
     private String order = "A";
     private LocalDate due = LocalDate.MAX;
     private int priority = 5;
+    private int finishing;
     private Matching matching = Matching.NONE;
     private String certificate = "";
     private boolean ownRope;
@@ -49,6 +50,12 @@ public final class PieceSketch {
         return this;
     }
 
+    /** Working days between the cut and the due day. */
+    public PieceSketch finishing(int days) {
+        finishing = days;
+        return this;
+    }
+
     public PieceSketch priority(int number) {
         priority = number;
         return this;
@@ -77,7 +84,7 @@ public final class PieceSketch {
 
     Piece piece() {
         Length cut = choices.get(0).cut();
-        Piece.Source source = new Piece.Source(order, "1", due, priority);
+        Piece.Source source = new Piece.Source(order, "1", due, priority, finishing);
         return new Piece(id, source, choices, matching, certificate, ownRope, cut, "plain, plain");
     }
 }

@@ -38,6 +38,9 @@ final class RulesPageTest {
                 4. what is due within seven days;
                 5. what is due later, or has no date.
 
+                A piece is due here on the last day on which it may be cut: its due day less the working days of its `finishing`
+                (splicing, finishing, testing behind the cut).
+
                 Within a class a piece weighs 10 less its priority: priority 1 weighs 9, priority 9 weighs 1. A matched set is in
                 the class of its most urgent piece and weighs what its pieces weigh together. Of two plans the better is the one
                 that leaves less weight undone in the first class in which they differ. Working days are Monday to Friday less the
@@ -46,8 +49,7 @@ final class RulesPageTest {
                 %s
                 ## Money
 
-                Prices stand in `shop.json`. A reel that is not touched costs nothing. A reel earns a credit for every full year on
-                the rack, at most its opening and changing.
+                Prices stand in `shop.json`. A reel that is not touched costs nothing.
 
                 %s"""
                 .formatted(table(Level.HARD), table(Level.MEDIUM), table(Level.SOFT));

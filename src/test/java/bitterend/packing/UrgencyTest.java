@@ -57,6 +57,26 @@ final class UrgencyTest {
         assertEquals(5, classOf(FRIDAY.plusDays(15), 5, own));
     }
 
+    /** Due on Wednesday, two working days of finishing with the weekend between: to be cut on the Monday before it at the latest. */
+    @Test
+    void classOf_finishingTakesWorkingDaysOffTheDueDay() {
+        LocalDate wednesday = FRIDAY.plusDays(5);
+        assertEquals(4, new Urgency(shop(FRIDAY, finished(wednesday, 1), USUAL)).classOf(finished(wednesday, 1)));
+        assertEquals(3, new Urgency(shop(FRIDAY, finished(wednesday, 2), USUAL)).classOf(finished(wednesday, 2)));
+        assertEquals(2, new Urgency(shop(FRIDAY, finished(wednesday, 3), USUAL)).classOf(finished(wednesday, 3)));
+        assertEquals(1, new Urgency(shop(FRIDAY, finished(wednesday, 4), USUAL)).classOf(finished(wednesday, 4)));
+        assertEquals(
+                5, new Urgency(shop(FRIDAY, finished(LocalDate.MAX, 4), USUAL)).classOf(finished(LocalDate.MAX, 4)));
+    }
+
+    private static Piece finished(LocalDate due, int finishing) {
+        return new Sketch()
+                .with(piece("P", 1_000).due(due).priority(5).finishing(finishing))
+                .problem()
+                .pieces()
+                .get(0);
+    }
+
     @Test
     void of_aSetIsInTheClassOfItsMostUrgentPieceWithTheSumOfItsPieces() {
         PackingProblem shop = new Sketch()
@@ -92,7 +112,15 @@ final class UrgencyTest {
                     new Ahead(random.nextInt(4), random.nextBoolean()),
                     new Ahead(random.nextInt(12), random.nextBoolean()));
             LocalDate due = random.nextInt(9) == 0 ? LocalDate.MAX : day.plusDays(random.nextInt(20) - 3);
-            Piece piece = due(due, 1 + random.nextInt(9));
+            int finishing = Math.max(0, random.nextInt(10) - 5);
+            Piece piece = new Sketch()
+                    .with(piece("P", 1_000)
+                            .due(due)
+                            .priority(1 + random.nextInt(9))
+                            .finishing(finishing))
+                    .problem()
+                    .pieces()
+                    .get(0);
             PackingProblem shop = shop(day, piece, calendar);
             assertEquals(new Urgency(shop).of(piece), new UndoneWork(shop).of(piece), day + " " + due + calendar);
         }

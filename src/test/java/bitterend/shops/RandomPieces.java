@@ -55,7 +55,7 @@ final class RandomPieces {
     /** Pieces of one order line: alike but for their number, a matched set now and then. */
     private List<Piece> line(int line, int quantity, List<Rope> ropes, List<Reel> reels) {
         String order = dice.pick(RandomReels.ORDERS);
-        Piece.Source source = new Piece.Source(order, "" + line, dice.pick(DUE), dice.between(1, 9));
+        Piece.Source source = new Piece.Source(order, "" + line, dice.pick(DUE), dice.between(1, 9), line % 3);
         Matching matching = matching(order + "/" + line, quantity);
         String certificate = dice.chance(certified) ? dice.pick(RandomReels.CERTIFICATES) : "";
         boolean ownRope = dice.chance(own / 4);

@@ -21,27 +21,30 @@ final class OrderCheck {
     private final Faults faults;
     private final CutPlan plan;
     private final SpareRoom room;
+    private final LastDay lastDay;
 
     OrderCheck(Facts facts, Faults faults, CutPlan plan) {
         this.facts = facts;
         this.faults = faults;
         this.plan = plan;
         room = new SpareRoom(facts, plan);
+        lastDay = new LastDay(facts.problem().calendar());
     }
 
     /** What is cut as one: a piece, or all pieces of a set; the set has the fewest homes and the first day of any. */
-    private record Block(String name, int homes, LocalDate due) {
+    private record Block(String name, int homes, LocalDate by) {
         private static final Comparator<Block> FIRST_TO_LAST =
-                Comparator.comparingInt(Block::homes).thenComparing(Block::due);
+                Comparator.comparingInt(Block::homes).thenComparing(Block::by);
 
         Block with(Block other) {
-            LocalDate first = due.isBefore(other.due) ? due : other.due;
+            LocalDate first = by.isBefore(other.by) ? by : other.by;
             return new Block(name, Math.min(homes, other.homes), first);
         }
 
         @Override
         public String toString() {
-            return name + " (" + homes + " other homes" + (due.equals(LocalDate.MAX) ? ")" : ", due " + due + ")");
+            return name + " (" + homes + " other homes"
+                    + (by.equals(LocalDate.MAX) ? ")" : ", to be cut by " + by + ")");
         }
     }
 
@@ -86,6 +89,6 @@ final class OrderCheck {
     private Block block(Piece piece, String reel) {
         boolean single = piece.matching().bond() == Piece.Bond.NONE;
         String name = single ? piece.id() : "set " + piece.matching().set();
-        return new Block(name, room.homes(piece, reel), piece.source().due());
+        return new Block(name, room.homes(piece, reel), lastDay.of(piece));
     }
 }

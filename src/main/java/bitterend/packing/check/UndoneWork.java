@@ -4,7 +4,6 @@ import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ShopCalendar;
 import bitterend.packing.Undone;
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
@@ -15,10 +14,12 @@ import java.util.Map;
  */
 public final class UndoneWork {
     private final PackingProblem problem;
+    private final LastDay lastDay;
     private final Map<String, Integer> hastiest = new HashMap<>();
 
     public UndoneWork(PackingProblem problem) {
         this.problem = problem;
+        lastDay = new LastDay(problem.calendar());
         problem.pieces().stream().filter(Piece::isMatched).forEach(this::readSet);
     }
 
@@ -47,7 +48,7 @@ public final class UndoneWork {
     }
 
     private int alone(Piece piece) {
-        long days = ChronoUnit.DAYS.between(problem.day(), piece.source().due());
+        long days = ChronoUnit.DAYS.between(problem.day(), lastDay.of(piece));
         if (days < 0 || piece.source().priority() == 1) {
             return 1;
         }
@@ -67,13 +68,8 @@ public final class UndoneWork {
         }
         int working = 0;
         for (long d = 1; d < days && working < limit.days(); d++) {
-            working += isWorking(problem.day().plusDays(d)) ? 1 : 0;
+            working += lastDay.isWorking(problem.day().plusDays(d)) ? 1 : 0;
         }
         return working < limit.days();
-    }
-
-    private boolean isWorking(LocalDate date) {
-        return date.getDayOfWeek().getValue() <= 5
-                && !problem.calendar().closed().contains(date);
     }
 }

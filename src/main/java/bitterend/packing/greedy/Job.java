@@ -1,6 +1,7 @@
 package bitterend.packing.greedy;
 
 import bitterend.demand.Piece;
+import bitterend.packing.WorkingDays;
 import bitterend.packing.bench.Workbench;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -17,15 +18,15 @@ import java.util.stream.IntStream;
  * @param urgency the class it is left undone in, from 1
  * @param weight its weight in that class
  * @param cut cut lengths together in mm, on the rope that was ordered
- * @param due the first day any of it is due
+ * @param cutBy the first day by which any of it must be cut
  */
-record Job(int number, Piece first, boolean isSet, int urgency, long weight, long cut, LocalDate due) {
+record Job(int number, Piece first, boolean isSet, int urgency, long weight, long cut, LocalDate cutBy) {
     /** Class by class, the longest first. */
     static final Comparator<Job> LONGEST =
             byClass(Comparator.comparingLong(Job::cut).reversed());
 
-    /** Class by class, the first due first. */
-    static final Comparator<Job> FIRST_DUE = byClass(Comparator.comparing(Job::due)
+    /** Class by class, what must be cut first. */
+    static final Comparator<Job> FIRST_DUE = byClass(Comparator.comparing(Job::cutBy)
             .thenComparing(Comparator.comparingLong(Job::cut).reversed()));
 
     /** Class by class, the shortest first: the most pieces. */
@@ -54,6 +55,7 @@ record Job(int number, Piece first, boolean isSet, int urgency, long weight, lon
     }
 
     private static Job of(Workbench bench, int job) {
+        WorkingDays working = new WorkingDays(bench.problem().calendar());
         int[] pieces = bench.piecesOf(job);
         return new Job(
                 job,
@@ -63,7 +65,7 @@ record Job(int number, Piece first, boolean isSet, int urgency, long weight, lon
                 bench.weightOfJob(job),
                 bench.sizeOfJob(job),
                 Arrays.stream(pieces)
-                        .mapToObj(piece -> bench.piece(piece).source().due())
+                        .mapToObj(piece -> working.cutBy(bench.piece(piece)))
                         .min(Comparator.naturalOrder())
                         .orElseThrow());
     }

@@ -2,6 +2,7 @@ package bitterend.packing.order;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.WorkingDays;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import java.time.LocalDate;
@@ -16,24 +17,26 @@ import java.util.TreeMap;
 
 /**
  * The order of cutting within one run. A reel may turn out short, so the piece that is easiest to place elsewhere is cut
- * last: pieces of one set together, then fewest other homes first, then due, then the longer, then by id.
+ * last: pieces of one set together, then fewest other homes first, then by the day they must be cut, then the longer, then by id.
  */
 final class CuttingSequence {
     private final Workbench bench;
     private final RackState rack;
+    private final WorkingDays working;
     private final Map<Asked, Long> homes = new HashMap<>();
 
     CuttingSequence(Workbench bench, RackState rack) {
         this.bench = bench;
         this.rack = rack;
+        working = new WorkingDays(bench.problem().calendar());
     }
 
     /** Pieces of one kind on one reel have as many other homes. */
     private record Asked(int kind, String reel) {}
 
-    private record Block(List<Piece> pieces, long homes, LocalDate due) {
+    private record Block(List<Piece> pieces, long homes, LocalDate cutBy) {
         private static final Comparator<Block> FIRST_TO_LAST = Comparator.comparingLong(Block::homes)
-                .thenComparing(Block::due)
+                .thenComparing(Block::cutBy)
                 .thenComparing(Comparator.comparingLong(Block::longest).reversed())
                 .thenComparing(block -> block.pieces().get(0).id(), NaturalOrder.IDS);
 
@@ -63,11 +66,11 @@ final class CuttingSequence {
                 .mapToLong(piece -> otherHomes(piece, reel))
                 .min()
                 .orElseThrow();
-        LocalDate due = sorted.stream()
-                .map(piece -> piece.source().due())
+        LocalDate cutBy = sorted.stream()
+                .map(working::cutBy)
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        return new Block(sorted, fewest, due);
+        return new Block(sorted, fewest, cutBy);
     }
 
     /** On how many runs of other reels a piece would fit beside everything that is planned there. */
