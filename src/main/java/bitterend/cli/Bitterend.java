@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 
 /** The root command: it only knows the others. */
 @Command(
-        name = "bitterend",
+        name = Bitterend.NAME,
         synopsisSubcommandLabel = "COMMAND",
         versionProvider = Version.class,
         description = {
@@ -25,6 +25,9 @@ import picocli.CommandLine.Option;
             "\"bitterend\" stands for: java -jar target/bitterend.jar"
         })
 final class Bitterend {
+    static final String NAME = "bitterend";
+    static final String COMPLETION = "--completion";
+
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
@@ -36,4 +39,10 @@ final class Bitterend {
             versionHelp = true,
             description = "Show the version.")
     boolean version;
+
+    @Option(
+            names = COMPLETION,
+            description =
+                    "Print a script that completes commands in bash:%n" + "source <(target/bitterend --completion)")
+    boolean completion;
 }

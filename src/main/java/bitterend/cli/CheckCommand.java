@@ -119,11 +119,9 @@ final class CheckCommand implements Callable<Integer> {
         Assembly assembly = order.assembly();
         if (!assembly.membership().inherited().isEmpty()) {
             String part = assembly.membership().part();
-            page.line(
-                    Weight.PLAIN,
-                    assembly.origin().file() + ", " + assembly.origin().place() + ": product "
-                            + assembly.ordered().product() + (part.isEmpty() ? "" : ", " + part) + ", gives "
-                            + String.join(", ", assembly.membership().inherited()) + ".");
+            page.paragraph(assembly.origin().file() + ", " + assembly.origin().place() + ": product "
+                    + assembly.ordered().product() + (part.isEmpty() ? "" : ", " + part) + ", gives "
+                    + String.join(", ", assembly.membership().inherited()) + ".");
         }
     }
 }

@@ -1,31 +1,20 @@
 package bitterend.cli;
 
-import bitterend.finding.CommandWord;
 import bitterend.stock.LedgerException;
 import bitterend.work.Booking;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a user sees when something went wrong that is not a problem of the data. Never a stack trace, unless asked for. */
 final class Faults {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]");
 
-    private static final Pattern COMMAND = Pattern.compile("(bitterend (?:(?:stock|orders) )?[a-z]+) SHOP\\b");
-
     private final Terminal terminal;
-    private final String shop;
 
     Faults(Terminal terminal) {
-        this(terminal, "");
-    }
-
-    /** @param shop the shop folder as it was typed; empty where none was */
-    Faults(Terminal terminal, String shop) {
         this.terminal = terminal;
-        this.shop = shop;
     }
 
     /** What is to be told when something was not booked, and by its kind what the command ends with. */
@@ -35,13 +24,6 @@ final class Faults {
             case CONTRADICTORY -> new LedgerException.Contradictory(refused.why());
             case STOCK_CHANGED -> new LedgerException.StockChanged(refused.why());
         };
-    }
-
-    /** A sentence whose commands can be typed as they stand: with this shop in them. */
-    static String typed(String sentence, String shop) {
-        return shop.isEmpty()
-                ? sentence
-                : COMMAND.matcher(sentence).replaceAll("$1 " + Matcher.quoteReplacement(CommandWord.of(shop)));
     }
 
     /** An error of the machine rather than of the program: one sentence. */
@@ -86,7 +68,7 @@ final class Faults {
     }
 
     private int ledger(LedgerException fault) {
-        fault.sentence().lines().forEach(line -> terminal.err().println("error: " + printable(typed(line, shop))));
+        fault.sentence().lines().forEach(line -> terminal.err().println("error: " + printable(line)));
         if (fault instanceof LedgerException.StockChanged) {
             terminal.err().println("Nothing was booked.");
             return ExitCode.STOCK_CHANGED.number();

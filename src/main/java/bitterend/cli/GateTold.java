@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.finding.CommandWord;
 import bitterend.work.Verdict;
 import java.nio.file.Path;
 
@@ -24,7 +25,7 @@ final class GateTold {
                 };
         refused.reasons().forEach(reason -> terminal.err().println(start + reason));
         if (refused.why() == Verdict.Why.STALE) {
-            terminal.err().println("Plan again: bitterend plan " + folder);
+            terminal.err().println("Plan again: bitterend plan " + CommandWord.of(folder.toString()));
             return ExitCode.STOCK_CHANGED;
         }
         return ExitCode.BAD_INPUT;

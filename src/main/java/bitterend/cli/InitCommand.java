@@ -5,6 +5,7 @@ import bitterend.exchange.AnswerJson;
 import bitterend.exchange.NewBench;
 import bitterend.exchange.NewShop;
 import bitterend.exchange.TypedFid;
+import bitterend.finding.CommandWord;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
@@ -136,7 +137,9 @@ final class InitCommand implements Callable<Integer> {
         terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
-        terminal.out().println("Then: bitterend check " + folder + ", bitterend plan " + folder);
+        String typed = CommandWord.of(folder.toString());
+        terminal.out().println("Then: bitterend check " + typed);
+        terminal.out().println("      bitterend plan " + typed);
     }
 
     private static BenchTools other(BenchTools tools) {

@@ -2,12 +2,15 @@ package bitterend.cli;
 
 import bitterend.report.page.Ink;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -32,13 +35,21 @@ public final class Main {
         return run(typed, terminal, parsed -> {});
     }
 
-    private static int run(String[] typed, Terminal terminal, Consumer<ParseResult> prepare) {
+    private static int run(String[] typed, Terminal plain, Consumer<ParseResult> prepare) {
         String[] args = asked(typed);
+        if (List.of(args).equals(List.of(Bitterend.COMPLETION))) {
+            plain.out().print(AutoComplete.bash(Bitterend.NAME, commandLine(plain, commands())));
+            plain.out().flush();
+            return ExitCode.DONE.number();
+        }
+        Hints hints = new Hints();
+        Terminal terminal = hints.over(plain);
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
         commandLine.setExecutionExceptionHandler(
-                (fault, command, parsed) -> new Faults(terminal, shop(parsed)).report(fault, isDebugging(args)));
+                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
         commandLine.setExecutionStrategy(parsed -> {
+            hints.of(shop(parsed));
             Optional<String> idle = IdleOptions.refusal(parsed);
             if (idle.isPresent() && !CommandLine.printHelpIfRequested(parsed)) {
                 return refused(idle.get(), last(parsed).commandSpec(), terminal);
@@ -79,6 +90,11 @@ public final class Main {
             spec.usageMessage().header(command.getAnnotation(Command.class).header());
             return new CommandLine(spec);
         }
+    }
+
+    /** The words that a command begins with. */
+    static String[] commands() {
+        return entries(Terminal.standard()).stream().map(Entry::name).toArray(String[]::new);
     }
 
     private static List<Entry> entries(Terminal terminal) {
@@ -135,11 +151,14 @@ public final class Main {
         return all;
     }
 
-    /** The shop folder as it was typed; empty for a command that has none. */
+    /** The shop folder as it was typed, or that of the plan file that was; empty for a command that has none. */
     private static String shop(ParseResult parsed) {
         return last(parsed).matchedPositionals().stream()
-                .filter(place -> place.paramLabel().equals("SHOP"))
+                .filter(place ->
+                        place.paramLabel().equals("SHOP") || place.paramLabel().equals("PLAN"))
                 .flatMap(place -> place.originalStringValues().stream())
+                .map(word ->
+                        Files.isRegularFile(Path.of(word)) ? "" + Path.of(word).resolveSibling("") : word)
                 .findFirst()
                 .orElse("");
     }

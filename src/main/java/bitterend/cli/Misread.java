@@ -84,7 +84,7 @@ final class Misread {
     private String unmatched(List<String> words) {
         String first = words.get(0);
         CommandLine command = fault.getCommandLine();
-        String name = command.getCommandSpec().qualifiedName();
+        String name = command.getCommandSpec().qualifiedName().replaceFirst("^bitterend ", "");
         if (first.startsWith("-")) {
             return name + " has no option " + first;
         }

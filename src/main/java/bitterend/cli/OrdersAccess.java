@@ -36,8 +36,7 @@ final class OrdersAccess {
 
     private ExitCode told(Terminal terminal, Booking booking) {
         if (booking instanceof Booking.Refused refused) {
-            terminal.err()
-                    .println("error: " + Faults.typed(refused.why(), at.folder.toString()) + ". Nothing was booked.");
+            terminal.err().println("error: " + refused.why() + ". Nothing was booked.");
             return ExitCode.BAD_INPUT;
         }
         Booking.Booked booked = (Booking.Booked) booking;

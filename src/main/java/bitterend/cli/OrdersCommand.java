@@ -72,7 +72,7 @@ final class OrdersCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (folder == null) {
-            terminal.err().println("error: name the shop folder: bitterend orders my-shop");
+            terminal.err().println("error: name the shop folder: bitterend orders demo-data/eider-shed");
             terminal.err().println("Help: bitterend orders --help");
             return ExitCode.BAD_COMMAND_LINE.number();
         }

@@ -139,10 +139,10 @@ final class PlanQuestions {
                     + (cut.size() == 1 ? " is" : " are") + " cut, off "
                     + cut.get(0).origin(toTheReel) + ": what is left of set " + set
                     + " must match. Where no rope"
-                    + " does, a person decides: bitterend orders release " + shop + " "
-                    + CommandWord.of(set) + " lets the rest go on off other rope, bitterend orders again "
-                    + shop
-                    + " " + CommandWord.of(set) + " has all of it made again.");
+                    + " does, a person decides.");
+            page.paragraph("To let the rest go on off other rope: bitterend orders release " + shop + " "
+                    + CommandWord.of(set));
+            page.paragraph("To make all of it again: bitterend orders again " + shop + " " + CommandWord.of(set));
         }
         return page.document();
     }

@@ -5,7 +5,6 @@ import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
-import bitterend.finding.CommandWord;
 import bitterend.finding.Finding;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
@@ -93,10 +92,9 @@ final class QuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (folder == null || (file == null) == (order == null)) {
-            String shopName = folder == null ? "my-shop" : CommandWord.of(folder.toString());
             terminal.err()
-                    .println("error: name the shop folder and the request: bitterend quote " + shopName
-                            + " request.csv; or an order of the book: bitterend quote " + shopName + " --order 1041");
+                    .println("error: name the shop folder, and the file of the request or an order of the book with"
+                            + " --order");
             terminal.err().println("Help: bitterend quote --help");
             return ExitCode.BAD_COMMAND_LINE.number();
         }

@@ -8,7 +8,7 @@ final class SampleWords {
     private record Word(String meaning, String sample) {}
 
     private static final Map<String, Word> WORDS = Map.ofEntries(
-            word("SHOP", "the shop folder", "my-shop"),
+            word("SHOP", "the shop folder", "demo-data/eider-shed"),
             word("PLAN", "the plan", "12"),
             word("REEL", "the reel", "R-105"),
             word("NEW-REEL", "the new reel", "R-106"),

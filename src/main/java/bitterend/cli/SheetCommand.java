@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
+import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
 import bitterend.measure.Sentence;
 import bitterend.report.Figures;
@@ -160,7 +161,8 @@ final class SheetCommand implements Callable<Integer> {
         return new PlanMark(
                 sheets.plan().number(),
                 sheets.preview(),
-                Stream.concat(ofOrders, since).toList());
+                Stream.concat(ofOrders, since).toList(),
+                CommandWord.of(now.at().folder().toString()));
     }
 
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */

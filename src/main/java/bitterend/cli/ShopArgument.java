@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.Shop;
+import bitterend.finding.CommandWord;
 import bitterend.finding.Finding;
 import bitterend.finding.Severity;
 import bitterend.report.FindingsPage;
@@ -58,7 +59,8 @@ final class ShopArgument {
             terminal.err()
                     .print(FindingsPage.text(
                             read.found().map(ShopNow::shop).map(Shop::leftOut).orElse(List.of()), terminal.ink()));
-            terminal.err().println(summary + "; to read all of them: bitterend check " + folder);
+            terminal.err()
+                    .println(summary + "; to read all of them: bitterend check " + CommandWord.of(folder.toString()));
         }
         return read.found();
     }

@@ -31,7 +31,7 @@ final class ShownPlan {
     Document screen() {
         String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
         return below(pages.screen(
-                view, view.mark().number() == 0 ? "" : "Every cut: " + show + " tables (or reasons, money, a reel)"));
+                view, view.mark().number() == 0 ? "" : "Every cut (or reasons, money, a reel): " + show + " tables"));
     }
 
     /** All of it. */

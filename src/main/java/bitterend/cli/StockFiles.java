@@ -132,7 +132,7 @@ abstract class StockFiles {
         Verified verified = verb(at).verify(head);
         if (verified instanceof Verified.Damaged damaged) {
             return faulty(
-                    at, damaged.faults(), "the ledger is damaged: use a backup: bitterend stock restore SHOP FILE");
+                    at, damaged.faults(), "the ledger is damaged: use a backup; how: bitterend stock restore --help");
         }
         return verified instanceof Verified.Replaced replaced && head != null
                 ? replaced(at, replaced, head)
@@ -144,7 +144,7 @@ abstract class StockFiles {
             terminal.out().print(StockJson.damaged(faults));
         }
         faults.forEach(fault -> terminal.err().println("error: " + Faults.printable(fault)));
-        terminal.err().println(Faults.typed(advice, at.folder.toString()));
+        terminal.err().println(advice);
         return ExitCode.BAD_INPUT.number();
     }
 

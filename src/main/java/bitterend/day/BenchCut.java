@@ -151,8 +151,7 @@ public final class BenchCut {
         Length most = reel.length().plus(reel.contents().uncertainty());
         if (cut.length().isLongerThan(most)) {
             throw new LedgerException.Refused("reel " + cut.reel() + " has no more than " + Words.of(most)
-                    + " by the ledger. When it really was longer, book that first: bitterend stock count SHOP "
-                    + CommandWord.of(cut.reel()) + " LENGTH");
+                    + " by the ledger. When it really was longer, book that first; how: bitterend stock count --help");
         }
         boolean overFlaw =
                 reel.flaws().stream().anyMatch(flaw -> flaw.avoidFrom().isShorterThan(cut.length()));

@@ -117,15 +117,16 @@ final class DrawPosting {
         if (left != null) {
             throw new Refused(
                     "the pieces of reel " + reel.id() + " are posted, and others have had a hand in it since; book"
-                            + " what is left with bitterend stock count SHOP " + CommandWord.of(reel.id()) + " LENGTH");
+                            + " what is left: bitterend stock count SHOP " + CommandWord.of(reel.id()) + " "
+                            + CommandWord.of(Words.of(left)));
         }
     }
 
     private void checkMeasured(Step step) {
         if (part.found().measured().containsKey(step.piece())) {
             throw new Refused(
-                    step.piece() + " is posted already; take that back with bitterend stock undo SHOP EVENT to post"
-                            + " another length");
+                    step.piece() + " is posted already; stock undo takes that back, to post another length. Its"
+                            + " event: bitterend stock trace SHOP " + CommandWord.of(step.piece()));
         }
     }
 

@@ -1,6 +1,5 @@
 package bitterend.day;
 
-import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.packing.Words;
@@ -39,7 +38,7 @@ final class MeasuredPiece {
             throw new Refused("piece " + step.piece() + " is " + Words.of(is) + ", but reel " + reel.id()
                     + " has no more than " + Words.of(most)
                     + " by the ledger. When the reel really was longer, book that"
-                    + " first: bitterend stock count SHOP " + CommandWord.of(reel.id()) + " LENGTH");
+                    + " first; how: bitterend stock count --help");
         }
         checkFlaws(step, reel, is);
         return is;
@@ -65,10 +64,10 @@ final class MeasuredPiece {
         Length uncertain = standing.map(reel -> reel.contents().uncertainty()).orElse(Length.ZERO);
         Length most = Length.max(uncertain, leeway(is));
         if (known.isLongerThan(is.plus(most))) {
-            throw new Refused("reel " + id + " has no more than " + Words.of(is.plus(uncertain))
-                    + " behind the last cut by the ledger, and " + Words.of(known)
-                    + " are said to be left. When the reel really was longer, book that first: bitterend stock count SHOP "
-                    + CommandWord.of(id) + " LENGTH");
+            throw new Refused(
+                    "reel " + id + " has no more than " + Words.of(is.plus(uncertain))
+                            + " behind the last cut by the ledger, and " + Words.of(known)
+                            + " are said to be left. When the reel really was longer, book that first; how: bitterend stock count --help");
         }
         if (known.isPositive() && is.minus(known).isLongerThan(most) && !found.isSure()) {
             throw new Contradictory("reel " + id + " has " + Words.of(is) + " behind the last cut by the ledger; "

@@ -6,6 +6,7 @@ import bitterend.demand.Assembly;
 import bitterend.demand.Demanded;
 import bitterend.demand.Derivation;
 import bitterend.demand.Piece;
+import bitterend.finding.CommandWord;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
@@ -49,7 +50,10 @@ public final class LengthsPage {
                 figures.bare(catalogue.rope(row.rope()).cutting().exactly(row.cut()))));
         page.table(table);
         page.gap();
-        page.paragraph("How a length came about: bitterend lengths SHOP ORDER/LINE.");
+        rows.keySet().stream()
+                .findFirst()
+                .ifPresent(row -> page.paragraph("How a length came about, such as the first: bitterend lengths SHOP "
+                        + CommandWord.of(row.line())));
         Cautions.write(page, List.of());
         return page.document();
     }

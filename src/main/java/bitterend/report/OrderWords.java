@@ -109,13 +109,19 @@ public final class OrderWords {
     }
 
     private String again(OrderChange change) {
-        return "bitterend orders spare " + shop + " " + CommandWord.of(change.piece())
-                + " opens it again, orders keep accepts it";
+        return "to open it again: " + spareIt(change) + "; to accept it: " + keepIt(change);
     }
 
     private String keep(OrderChange change) {
-        return "bitterend orders keep " + shop + " " + CommandWord.of(change.piece())
-                + " accepts it, orders spare opens it again";
+        return "to accept it: " + keepIt(change) + "; to open it again: " + spareIt(change);
+    }
+
+    private String spareIt(OrderChange change) {
+        return "bitterend orders spare " + shop + " " + CommandWord.of(change.piece());
+    }
+
+    private String keepIt(OrderChange change) {
+        return "bitterend orders keep " + shop + " " + CommandWord.of(change.piece());
     }
 
     /** Why it is spare, where the order book says so. */
@@ -142,7 +148,7 @@ public final class OrderWords {
                                 + " to cut off: bitterend orders give " + shop + " " + CommandWord.of(spare.piece())
                                 + " "
                                 + CommandWord.of(use.piece()))
-                        .orElse("bitterend orders back " + shop + " " + CommandWord.of(spare.piece())
-                                + " makes it a coil");
+                        .orElse("to make it a coil: bitterend orders back " + shop + " "
+                                + CommandWord.of(spare.piece()));
     }
 }

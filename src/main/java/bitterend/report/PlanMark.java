@@ -9,10 +9,16 @@ import java.util.List;
  * @param number the plan's number; 0 for one that has none
  * @param preview whether its sheets are not issued
  * @param changes what changed since the plan was made, each a sentence
+ * @param folder the shop folder as a command names it; empty where none is known
  */
-public record PlanMark(int number, boolean preview, List<Change> changes) {
+public record PlanMark(int number, boolean preview, List<Change> changes, String folder) {
     /** No number, nothing to say. */
     public static final PlanMark NONE = new PlanMark(0, false, List.of());
+
+    /** Of a plan in no folder. */
+    public PlanMark(int number, boolean preview, List<Change> changes) {
+        this(number, preview, changes, "");
+    }
 
     public PlanMark {
         changes = List.copyOf(changes);

@@ -22,6 +22,8 @@ import java.util.function.Function;
 
 /** Stock as text: the rack, the movements of a reel, the way of a piece. */
 public final class StockPage {
+    private static final int ONE_LINE = 26;
+
     private final Figures figures;
     private final DateTimeFormatter moment;
     private final DateTimeFormatter day;
@@ -50,8 +52,7 @@ public final class StockPage {
                 Column.words("reel"),
                 Column.words("rope"),
                 Column.words("lot"),
-                Column.figure("length"),
-                Column.words("known"),
+                Column.figure("length, known"),
                 Column.words("place"),
                 Column.words("to know")));
         page.paragraph(FindingsPage.count(holdings.size(), "reel") + ".");
@@ -63,11 +64,17 @@ public final class StockPage {
             clean(reel.id()),
             clean(reel.rope()),
             clean(reel.lot()),
-            holding.gone() ? "-" : stacked(reel.contents().written()),
-            known(reel),
+            holding.gone() ? "-" : length(reel),
             clean(reel.where().place()),
             clean(toKnow(holding))
         };
+    }
+
+    /** How long it is and how that is known; in lines where that is too much for one. */
+    private String length(Reel reel) {
+        Written length = reel.contents().written();
+        String line = figures.written(length) + ", " + known(reel);
+        return line.length() <= ONE_LINE ? line : stacked(length) + "\n" + known(reel);
     }
 
     /** As it was written, and below that the same in the units of the page where they are others. */

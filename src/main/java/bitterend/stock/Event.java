@@ -159,7 +159,7 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         return new LedgerException.Unreadable(
                 "the ledger is damaged: event " + number + " (" + act.kind().word()
                         + ") says of \"" + fact + "\" \"" + fact(fact) + "\", which is no " + expected
-                        + "; use a backup: bitterend stock restore SHOP FILE");
+                        + "; use a backup; how: bitterend stock restore --help");
     }
 
     /** Whether it was made from movements of a ledger of an older version. */

@@ -118,8 +118,8 @@ public final class Undo {
 
     private static Event whole(Ledger.Books books, long number) {
         Event wrong = books.findEvent(number)
-                .orElseThrow(() -> new LedgerException.Refused(
-                        "there is no event " + number + "; bitterend stock history SHOP REEL numbers them"));
+                .orElseThrow(() -> new LedgerException.Refused("there is no event " + number
+                        + "; stock history numbers those of a reel. The reels: bitterend stock list SHOP --all"));
         String name = "event " + number + " (" + wrong.act().kind().word() + ")";
         if (wrong.act().kind() == Event.Kind.UNDONE) {
             throw new LedgerException.Refused(name + " takes another back; book that one again");

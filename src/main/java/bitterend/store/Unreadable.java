@@ -27,7 +27,7 @@ final class Unreadable {
         } catch (RuntimeException nonsense) {
             throw new LedgerException.Unreadable(
                     "the ledger is damaged: " + place + " cannot be read (" + nonsense.getMessage()
-                            + "). Put it aside, and use a backup: bitterend stock restore SHOP FILE",
+                            + "). Put it aside, and use a backup; how: bitterend stock restore --help",
                     nonsense);
         }
     }

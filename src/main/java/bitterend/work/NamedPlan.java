@@ -1,8 +1,8 @@
 package bitterend.work;
 
 import bitterend.exchange.PlanFolder;
-import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.stock.LedgerException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -25,14 +25,18 @@ public final class NamedPlan {
         return PlanFolder.read(file, findings);
     }
 
-    /** The plan of a name, else the one in force; when there is none or it cannot be read the findings tell. */
+    /**
+     * The plan of a name, else the one in force; when it cannot be read the findings tell.
+     *
+     * @throws LedgerException.Refused when no plan was made yet
+     */
     public Optional<PlanFolder.Kept> orInForce(@Nullable String name, Findings findings) {
         if (name != null) {
             return read(name, findings);
         }
         Optional<Integer> inForce = plans.inForce();
         if (inForce.isEmpty()) {
-            findings.add(Finding.error(PlanFolder.NAME, "", "", "", "a plan, made with bitterend plan SHOP"));
+            throw new LedgerException.Refused("there is no plan yet: make one first with bitterend plan SHOP");
         }
         return inForce.flatMap(number -> plans.read(number, findings));
     }

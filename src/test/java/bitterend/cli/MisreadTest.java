@@ -25,8 +25,8 @@ final class MisreadTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "plan | name the shop folder: bitterend plan my-shop",
-                "orders | name the shop folder: bitterend orders my-shop",
+                "plan | name the shop folder: bitterend plan SHOP",
+                "orders | name the shop folder: bitterend orders SHOP",
                 "stock receive SHOP | name the reel, the rope and the length:"
                         + " bitterend stock receive SHOP R-105 LAID-14 \"60 m\"",
                 "stock receive SHOP N-1 LAID-14 60 | LENGTH: found \"60\", expected a length with its unit; write \"60 m\"",
@@ -40,11 +40,11 @@ final class MisreadTest {
                 "plan SHOP --seed x | --seed: found \"x\", expected a whole number",
                 "plan SHOP --seed 1 --seed 2 | --seed: given twice; give it once",
                 "plan SHOP --effort mad | --effort: found \"mad\", expected quick, thorough or reproducible",
-                "plan SHOP --foo | bitterend plan has no option --foo",
-                "plan SHOP extra | \"extra\" is a word too many; expected bitterend plan SHOP-WORD",
+                "plan SHOP --foo | plan has no option --foo",
+                "plan SHOP extra | \"extra\" is a word too many; expected plan SHOP-WORD",
                 "measure SHOP P --passed --spoiled | --passed, --spoiled: only one of these can be; give one",
                 "stock undo SHOP x | EVENT: found \"x\", expected a whole number",
-                "stock trce | bitterend stock has no command trce",
+                "stock trce | stock has no command trce",
             })
     void wrongWords_areAnsweredByWhatToWrite(String typed, String told) {
         Run run = run(typed);

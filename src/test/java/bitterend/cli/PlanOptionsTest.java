@@ -42,7 +42,7 @@ final class PlanOptionsTest {
     void explainWhereNothingIsPlanned_saysSoAndPlansNothing() throws IOException {
         Run run = plan("--explain", "1001/1.1");
         assertEquals(3, run.code());
-        assertTrue(run.err().contains("bitterend plan SHOP"), run.err());
+        assertTrue(run.err().contains("there is no plan yet: make one first with bitterend plan " + folder), run.err());
         assertFalse(Files.exists(folder.resolve("northgate/plans")));
     }
 

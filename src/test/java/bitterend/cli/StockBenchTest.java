@@ -187,7 +187,7 @@ final class StockBenchTest {
         assertTrue(run(3, "stock", "hold", shop, "R7").err().contains("see bitterend stock list " + shop));
         assertTrue(run(3, "stock", "cut", shop, "R1", "90 m", "--for", "Ferry Co")
                 .err()
-                .contains("bitterend stock count " + shop + " R1 LENGTH"));
+                .contains("book that first; how: bitterend stock count --help"));
     }
 
     /** 12.1 m are measured of 12.3 m, 0.3 m of which are not certain. */

@@ -129,8 +129,8 @@ final class SetQuestion {
         } else {
             help.add(new Reason(
                     Rule.BEGUN_SET,
-                    "else a person decides: the set is released (bitterend orders release) and its rest comes off other"
-                            + " rope, or all of it is made again (bitterend orders again)"));
+                    "else a person decides: the set is released (orders release) and its rest comes off other"
+                            + " rope, or all of it is made again (orders again)"));
         }
         return help;
     }

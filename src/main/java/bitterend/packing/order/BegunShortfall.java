@@ -112,7 +112,7 @@ final class BegunShortfall {
                 piece.id(),
                 new Reason(rule, sentence),
                 Sentence.of("find or release rope that matches; else " + set
-                        + " is to be released or made again whole, which a person decides (bitterend orders release,"
-                        + " bitterend orders again)"));
+                        + " is to be released or made again whole, which a person decides (orders release,"
+                        + " orders again)"));
     }
 }

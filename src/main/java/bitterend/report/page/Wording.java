@@ -24,6 +24,15 @@ public final class Wording {
     private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*[-/])\\S{1,40}(?!\\S)"
             + "|(?<!\\S)\\(?\\p{Lu}{1,6}-\\p{Lu}{1,6}[,.;:)]*(?!\\S)");
 
+    /**
+     * A command within a sentence, up to the words behind it: whoever prints one puts a sign or the end of the sentence after
+     * it. It stays on one line, however long, so that it can be pasted.
+     */
+    private static final Pattern COMMAND = Pattern.compile(
+            "\\bbitterend [a-z]+(?: (?:\"[^\"]*\"|'[^']*'|[^\\s\"';,()]*[^\\s\"';,().:]))+(?=[;,.():]?(?:\\s|$))");
+
+    private static final String PROGRAM = "bitterend" + HELD;
+
     private Wording() {}
 
     /**
@@ -82,7 +91,7 @@ public final class Wording {
         }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : WHITE_SPACE.split(held(printable(text).strip()))) {
+        for (String word : WHITE_SPACE.split(whole(held(printable(text).strip())))) {
             for (String part : parts(word, width)) {
                 if (!line.isEmpty() && width(line.toString()) + 1 + width(part) > width) {
                     lines.add(line.toString().replace(HELD, ' '));
@@ -102,7 +111,15 @@ public final class Wording {
                 + String.join("\n" + " ".repeat(indent + 2), wrapped(line.strip(), Document.WIDTH - indent - 2));
     }
 
+    private static String whole(String text) {
+        return COMMAND.matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(found.group().replace(' ', HELD)));
+    }
+
     private static List<String> parts(String word, int width) {
+        if (word.startsWith(PROGRAM)) {
+            return List.of(word);
+        }
         if (width(word) > width && word.indexOf(HELD) >= 0) {
             return Arrays.stream(word.split(String.valueOf(HELD)))
                     .flatMap(each -> parts(each, width).stream())

@@ -125,11 +125,17 @@ final class Cards {
         return end.kind() == Kind.GROMMET;
     }
 
-    private static String booking(SpliceCard card, Piece piece) {
-        return (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "")
-                + "To book a row: bitterend measure SHOP " + piece.id()
-                + " --cut LENGTH --came-out LENGTH --how "
-                + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer NAME";
+    private String booking(SpliceCard card, Piece piece) {
+        String judged =
+                (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "");
+        return judged + "To book a row, with what stands in its boxes: bitterend measure " + shop() + " " + piece.id()
+                + " --cut ... --came-out ... --how "
+                + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer ...";
+    }
+
+    /** The shop folder, where the cards are of one. */
+    private String shop() {
+        return view.mark().folder().isEmpty() ? "." : view.mark().folder();
     }
 
     private Drawn drawnAs(Piece piece) {
@@ -245,7 +251,8 @@ final class Cards {
                 .collect(Collectors.joining(", "));
         if (!other.isEmpty()) {
             notes.add("Marks are for " + line.assembly().ropes().get(0) + " as ordered; of a piece from " + other
-                    + " see lengths SHOP " + line.assembly().ordered().source().order() + "/"
+                    + " see bitterend lengths " + shop() + " "
+                    + line.assembly().ordered().source().order() + "/"
                     + line.assembly().ordered().source().line() + ".");
         }
         for (Derivation derivation : line.demanded().derivations()) {
