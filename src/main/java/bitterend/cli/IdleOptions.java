@@ -52,7 +52,7 @@ final class IdleOptions {
             Rule.without("plan", Set.of("--plan"), ASKED, "names the plan that --explain or --shares asks; add one"),
             Rule.with(
                     "plan",
-                    Set.of("--day", "--effort", "--time", "--seed", "--solver-config", "--withdraw"),
+                    Set.of("--day", "--until", "--effort", "--time", "--seed", "--solver-config", "--withdraw"),
                     ASKED,
                     "is for making a plan; --explain and --shares ask one that is there"),
             Rule.with("plan", Set.of("--effort"), Set.of("--solver-config"), "--solver-config says how to search"),

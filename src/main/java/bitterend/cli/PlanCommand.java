@@ -18,6 +18,7 @@ import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlanDay;
 import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PlannedDay;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +49,13 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin
     private DayOption day = new DayOption();
+
+    @Option(
+            names = "--until",
+            paramLabel = "DATE",
+            converter = Typed.Day.class,
+            description = "Plan what must be cut by this day; else as far ahead as horizon in shop.json says.")
+    private @Nullable LocalDate until;
 
     @Mixin
     private EffortOption effort = new EffortOption();
@@ -87,6 +95,12 @@ final class PlanCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         Optional<ShopNow> read = shop.readOrComplain(terminal);
+        if (read.isPresent() && isUntilTooEarly(read.get())) {
+            terminal.err()
+                    .println("error: --until " + until + " is before the day of the plan, "
+                            + day.of(read.get().shop()) + ": write a later day");
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
         ExitCode code = read.isEmpty() ? ExitCode.BAD_INPUT : questions.isAsked() ? ask(read.get()) : plan(read.get());
         return code.number();
     }
@@ -98,6 +112,10 @@ final class PlanCommand implements Callable<Integer> {
         return common.json && questions.isTwo()
                 ? Optional.of("--explain and --shares are two answers, and --json prints one: ask one after the other")
                 : out.refusal(shop.folder);
+    }
+
+    private boolean isUntilTooEarly(ShopNow now) {
+        return until != null && until.isBefore(day.of(now.shop()));
     }
 
     private ExitCode ask(ShopNow now) {
@@ -127,7 +145,7 @@ final class PlanCommand implements Callable<Integer> {
         Kept from = named(earlier.from, plans, findings);
         Kept keep = named(earlier.keep, plans, findings);
         PlanDay verb = new PlanDay(now, plans);
-        PlanDay.Asked asked = verb.ask(new PlanDay.Request(day.of(now.shop()), from, keep, withdraw));
+        PlanDay.Asked asked = verb.ask(new PlanDay.Request(day.of(now.shop()), from, keep, withdraw, until));
         if (asked instanceof PlanDay.Asked.NotHeldTo not) {
             not.refused().forEach(new GateTold(terminal, shop.folder)::tell);
         }

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads {@code closed} and {@code urgency} of {@code shop.json}: days off, and how far ahead work is urgent. */
+/** Reads {@code closed}, {@code urgency} and {@code horizon} of {@code shop.json}: days off, how far ahead work is urgent, and planned. */
 final class CalendarJson {
     private static final Pattern AHEAD = Pattern.compile("([0-9]{1,3}) *(working +)?days?");
 
@@ -30,7 +30,8 @@ final class CalendarJson {
                         .toList())
                 .with(
                         "urgency",
-                        new JsonTree().with("third", text(calendar.next())).with("fourth", text(calendar.soon())));
+                        new JsonTree().with("third", text(calendar.next())).with("fourth", text(calendar.soon())))
+                .with("horizon", text(calendar.horizon()));
     }
 
     private static String text(Ahead ahead) {
@@ -44,7 +45,8 @@ final class CalendarJson {
         return new ShopCalendar(
                 closed(shop),
                 limits.optional("third", CalendarJson::ahead, usual.next()),
-                limits.optional("fourth", CalendarJson::ahead, usual.soon()));
+                limits.optional("fourth", CalendarJson::ahead, usual.soon()),
+                shop.fields().optional("horizon", CalendarJson::ahead, usual.horizon()));
     }
 
     /** Each day of the list is read as if it were a field of its own, so that a wrong one is told by its text. */

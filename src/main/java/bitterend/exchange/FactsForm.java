@@ -13,6 +13,7 @@ import bitterend.exchange.form.Members;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.MoneyText;
+import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.Prices;
@@ -63,6 +64,9 @@ final class FactsForm {
                 .forEach(each -> movements.put(each.reel().id(), each.movements()));
         List<PieceForm.Alike> pieces = facts.list(
                 "pieces", each -> PieceForm.alike(each.problem().pieces()), new PieceForm(ropes.keySet())::alike);
+        LocalDate until = facts.mayBe("until", each -> each.problem().horizon().until(), Codec.DAY, LocalDate.MAX);
+        int later =
+                facts.mayBe("later", each -> each.problem().horizon().later(), Codec.whole(0, Integer.MAX_VALUE), 0);
         return new PlanFacts.Whole(
                 ledger,
                 movements,
@@ -75,7 +79,8 @@ final class FactsForm {
                         prices,
                         facts.list("pins", each -> each.problem().pins(), FactsForm::pin),
                         facts.free("earlier", each -> each.problem().earlier(), TEXT.orElse("")),
-                        calendar));
+                        calendar,
+                        new Horizon(until, later)));
     }
 
     private static PlanFacts.LedgerMark ledger(Members<PlanFacts.LedgerMark> ledger) {

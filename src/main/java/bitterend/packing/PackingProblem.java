@@ -24,6 +24,7 @@ import java.util.TreeMap;
  * @param pins draws that must stay
  * @param earlier reel of each piece in an earlier plan of the same day, by piece id; empty for a fresh plan
  * @param calendar days off, and how far ahead work is urgent
+ * @param horizon how far the pieces listed look ahead, and how many were left for later
  */
 public record PackingProblem(
         LocalDate day,
@@ -34,7 +35,8 @@ public record PackingProblem(
         Prices prices,
         List<Pin> pins,
         Map<String, String> earlier,
-        ShopCalendar calendar) {
+        ShopCalendar calendar,
+        Horizon horizon) {
 
     public PackingProblem {
         ropes = java.util.Collections.unmodifiableMap(new TreeMap<>(ropes));
@@ -43,6 +45,20 @@ public record PackingProblem(
         pieces = List.copyOf(pieces);
         reels = List.copyOf(reels);
         pins = List.copyOf(pins);
+    }
+
+    /** A question about all there is to cut. */
+    public PackingProblem(
+            LocalDate day,
+            Map<String, Rope> ropes,
+            List<Piece> pieces,
+            List<Reel> reels,
+            Map<String, StockValue> values,
+            Prices prices,
+            List<Pin> pins,
+            Map<String, String> earlier,
+            ShopCalendar calendar) {
+        this(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, Horizon.ALL);
     }
 
     /** A question of a shop that is closed at weekends alone and has the usual limits of urgency. */
@@ -65,17 +81,22 @@ public record PackingProblem(
         Map<String, String> places = new TreeMap<>(earlier);
         places.keySet().retainAll(ids);
         List<Pin> fixed = pins.stream().filter(pin -> ids.contains(pin.piece())).toList();
-        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar);
+        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar, horizon);
     }
 
     /** The same question with these draws that must stay. */
     public PackingProblem withPins(List<Pin> fixed) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, fixed, earlier, calendar);
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, fixed, earlier, calendar, horizon);
+    }
+
+    /** The same question, said to look so far ahead. */
+    PackingProblem looking(Horizon far) {
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, far);
     }
 
     /** The same question after an earlier plan: the reel of each piece by its id. */
     public PackingProblem withEarlier(Map<String, String> places) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar);
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon);
     }
 
     /** The same question where runs are worth something else. */
@@ -85,7 +106,7 @@ public record PackingProblem(
 
     /** The same question of another rack, with its ropes and what a run of each is worth. */
     public PackingProblem withRack(Map<String, Rope> held, Map<String, StockValue> worth, List<Reel> there) {
-        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar);
+        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar, horizon);
     }
 
     /** The rope on a reel. */

@@ -9,13 +9,20 @@ import java.util.Set;
  * @param closed days on which the shop is closed, beside Saturdays and Sundays
  * @param next what is due no later than this is in the third class of urgency
  * @param soon what is due no later than this is in the fourth; later and undated work is in the fifth
+ * @param horizon what must be cut no later than this is planned; the rest is for later plans
  */
-public record ShopCalendar(Set<LocalDate> closed, Ahead next, Ahead soon) {
-    /** Closed at weekends alone; the next working day, and seven days. */
-    public static final ShopCalendar USUAL = new ShopCalendar(Set.of(), new Ahead(1, true), new Ahead(7, false));
+public record ShopCalendar(Set<LocalDate> closed, Ahead next, Ahead soon, Ahead horizon) {
+    /** Closed at weekends alone; the next working day, seven days, and a horizon of five working days. */
+    public static final ShopCalendar USUAL =
+            new ShopCalendar(Set.of(), new Ahead(1, true), new Ahead(7, false), new Ahead(5, true));
 
     public ShopCalendar {
         closed = Set.copyOf(closed);
+    }
+
+    /** With the usual horizon. */
+    public ShopCalendar(Set<LocalDate> closed, Ahead next, Ahead soon) {
+        this(closed, next, soon, USUAL.horizon);
     }
 
     /**

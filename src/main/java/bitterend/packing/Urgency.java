@@ -21,8 +21,8 @@ public final class Urgency {
     public Urgency(PackingProblem problem) {
         working = new WorkingDays(problem.calendar());
         day = problem.day();
-        next = end(problem.calendar().next());
-        soon = end(problem.calendar().soon());
+        next = working.ahead(day, problem.calendar().next());
+        soon = working.ahead(day, problem.calendar().soon());
         for (Piece piece : problem.pieces()) {
             if (piece.isMatched()) {
                 classOfSet.merge(piece.matching().set(), ownClass(piece), Math::min);
@@ -55,9 +55,5 @@ public final class Urgency {
             return 2;
         }
         return !cutBy.isAfter(next) ? 3 : !cutBy.isAfter(soon) ? 4 : Undone.CLASSES;
-    }
-
-    private LocalDate end(ShopCalendar.Ahead ahead) {
-        return ahead.working() ? working.after(day, ahead.days()) : day.plusDays(ahead.days());
     }
 }

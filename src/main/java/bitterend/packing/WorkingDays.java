@@ -30,6 +30,11 @@ public final class WorkingDays {
         return counted(day, days, -1);
     }
 
+    /** The day that lies so far ahead of another. */
+    public LocalDate ahead(LocalDate day, ShopCalendar.Ahead far) {
+        return far.working() ? after(day, far.days()) : day.plusDays(far.days());
+    }
+
     /** The last day on which a piece may be cut: its due day less its days of splicing and finishing; {@link LocalDate#MAX} without one. */
     public LocalDate cutBy(Piece piece) {
         LocalDate due = piece.source().due();

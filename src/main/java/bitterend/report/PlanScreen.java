@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.finding.Finding;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.Horizon;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.page.Column;
@@ -42,6 +43,7 @@ final class PlanScreen {
         heavy(page);
         measure(page);
         page.paragraph(planned());
+        later(page);
         page.paragraph(waste());
         page.gap();
         page.table(reels());
@@ -59,6 +61,15 @@ final class PlanScreen {
                         ? "all " + FindingsPage.count(wanted, "piece")
                         : planned + " of " + FindingsPage.count(wanted, "piece"))
                 + " off " + FindingsPage.count(draws.size(), "reel") + ".";
+    }
+
+    /** What need not be cut yet is a line, no work left undone. */
+    private void later(Writing page) {
+        Horizon horizon = view.problem().horizon();
+        if (horizon.later() > 0) {
+            page.paragraph(FindingsPage.count(horizon.later(), "piece") + " more to be cut after " + horizon.until()
+                    + ", planned later.");
+        }
     }
 
     private void undone(Writing page) {

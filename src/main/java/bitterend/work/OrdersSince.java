@@ -97,6 +97,8 @@ final class OrdersSince {
         Map<String, Integer> orders = new TreeMap<>();
         now.values().stream()
                 .filter(piece -> !then.containsKey(piece.id()) && !cut.contains(piece.id()))
+                .filter(piece ->
+                        plan.problem().horizon().holds(piece, plan.problem().calendar()))
                 .forEach(piece -> orders.merge(piece.order(), 1, Integer::sum));
         List<Remark> remarks = new ArrayList<>();
         orders.forEach((order, pieces) -> remarks.add(Remark.told(

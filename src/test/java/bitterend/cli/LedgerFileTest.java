@@ -329,7 +329,7 @@ final class LedgerFileTest {
                 "--note",
                 "read wrongly");
         run(3, "stock", "correct", shop, "R-105", "--lot", "P22-118");
-        String history = run(0, "stock", "history", shop, "R-105").out().replaceAll("\\s+", " ");
+        String history = run(0, "stock", "history", shop, "R-105", "--json").out();
         assertTrue(history.contains("lot P22-119 -> P22-118; use by none -> 2027-01-31: read wrongly"), history);
         assertTrue(run(0, "stock", "trace", shop, "--lot", "P22-118").out().length() > old.length());
         run(0, "stock", "trace", shop, "--lot", "P22-119");
@@ -344,7 +344,7 @@ final class LedgerFileTest {
         run(0, "stock", "move", shop, "N-1", "bay 4");
         run(3, "stock", "correct", shop, "N-1", "--rope", "DB99");
         run(0, "stock", "correct", shop, "N-1", "--rope", "LAID14", "--note", "read the label again");
-        String history = run(0, "stock", "history", shop, "N-1").out().replaceAll("\\s+", " ");
+        String history = run(0, "stock", "history", shop, "N-1", "--json").out();
         assertTrue(history.contains("rope DB12 -> LAID14: read the label again"), history);
         assertTrue(run(0, "stock", "export", shop).out().contains("N-1,LAID14,40 m,L9"));
         run(0, "stock", "cut", shop, "N-1", "2 m", "--for", "a walk-in");

@@ -90,7 +90,7 @@ public final class PlainFront {
         Plans plans = at.plans(new Findings());
         PlanDay verb = new PlanDay(now(), plans);
         Kept held = from == 0 ? null : plans.read(from, new Findings()).orElseThrow();
-        PlanDay.Request request = new PlanDay.Request(day, held, null, withdraw);
+        PlanDay.Request request = new PlanDay.Request(day, held, null, withdraw, null);
         DayQuestion question = ((PlanDay.Asked.Ready) verb.ask(request)).question();
         EffortLevel level = EffortLevel.REPRODUCIBLE;
         PlanSearch search = PlanSearch.of(level, level.time(), 0);

@@ -8,7 +8,10 @@ import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.finding.Findings;
 import bitterend.packing.CutPlan;
+import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.WorkingDays;
 import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.work.DayProblem;
@@ -53,11 +56,13 @@ public final class PlanDay {
      * @param from an earlier plan: pieces stay on their reels where they may
      * @param keep an earlier plan whose pieces must stay on their reels, like pins
      * @param withdraw whether what is issued and not cut is planned anew, too
+     * @param until what must be cut by this day is planned; null for as far ahead as the shop usually looks
      */
-    public record Request(LocalDate day, @Nullable Kept from, @Nullable Kept keep, boolean withdraw) {
+    public record Request(
+            LocalDate day, @Nullable Kept from, @Nullable Kept keep, boolean withdraw, @Nullable LocalDate until) {
         /** A day with nothing to hold to but what is issued. */
         public static Request of(LocalDate day) {
-            return new Request(day, null, null, false);
+            return new Request(day, null, null, false, null);
         }
     }
 
@@ -93,11 +98,18 @@ public final class PlanDay {
                 from == null ? work.fresh() : work.after(from.document().plan());
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
         return new DayQuestion(
-                request.withdraw() ? open : IssuedWork.pinned(open, bench),
+                Horizon.near(request.withdraw() ? open : IssuedWork.pinned(open, bench), until(request)),
                 stock(day, open),
                 bench,
                 request.withdraw(),
                 before(from, inForce));
+    }
+
+    private LocalDate until(Request request) {
+        ShopCalendar calendar = shop.shop().settings().calendar();
+        return request.until() == null
+                ? new WorkingDays(calendar).ahead(request.day(), calendar.horizon())
+                : request.until();
     }
 
     /** The plan that the shop works by, if it can be read. */

@@ -1,0 +1,63 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How far {@code plan} looks ahead, on the small demo loft: on 2 March four pieces are due by the 3rd, 3 on the 13th. */
+final class HorizonCommandTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String shop = "";
+
+    @BeforeEach
+    void copyDemo() throws IOException {
+        shop = DemoShop.copy("eider-shed", folder).toString();
+    }
+
+    private static Run run(int code, String... words) {
+        Run run = Run.of(words);
+        assertEquals(code, run.code(), run.err());
+        return run;
+    }
+
+    @Test
+    void whatNeedNotBeCutYet_isOneLineAndNoWorkLeftUndone() throws IOException {
+        String page = run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible")
+                .out();
+        assertTrue(page.contains("3 pieces more to be cut after 2026-03-12, planned later."), page);
+        assertTrue(page.contains("Planned: all 7 pieces"), page);
+        assertFalse(page.contains("Not planned"), page);
+        run(0, "sheet", shop);
+        assertFalse(Files.readString(Path.of(shop, "sheet.html")).contains("not in this plan"));
+        assertFalse(
+                run(0, "plan", shop, "--effort", "reproducible").out().contains("planned later"),
+                "the shop looks ten working days ahead");
+    }
+
+    /** What comes in and must be cut in time is told of, what is for later is not. */
+    @Test
+    void newWork_isToldOfWhereItIsDueWithinTheHorizon() throws IOException {
+        run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible");
+        DemoShop.order(Path.of(shop), "E-41,1,pilot boat Dunlin,LAID-14,2 m,whipped,whipped,1,2026-03-11");
+        DemoShop.order(Path.of(shop), "E-42,1,pilot boat Dunlin,LAID-14,2 m,whipped,whipped,1,2026-03-20");
+        run(0, "sheet", shop);
+        String told = Files.readString(Path.of(shop, "sheet.html"));
+        assertTrue(told.contains("order E-41: 1 piece is not in this plan"), told);
+        assertFalse(told.contains("E-42"), told);
+    }
+
+    @Test
+    void dayBeforeThePlan_isRefused() {
+        String told = run(2, "plan", shop, "--until", "2026-03-01").err();
+        assertTrue(told.contains("--until 2026-03-01 is before the day of the plan, 2026-03-02"), told);
+    }
+}

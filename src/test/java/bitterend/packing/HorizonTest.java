@@ -1,0 +1,72 @@
+package bitterend.packing;
+
+import static bitterend.packing.PieceSketch.piece;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import bitterend.demand.Piece;
+import bitterend.demand.Piece.Bond;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Which pieces a plan looks at that looks so far ahead. */
+final class HorizonTest {
+    private static final LocalDate MONDAY = LocalDate.of(2026, 3, 2);
+    private static final LocalDate FRIDAY = MONDAY.plusDays(4);
+
+    @Test
+    void near_leavesWhatNeedNotBeCutYetForLater() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("today", 1_000).due(MONDAY))
+                        .with(piece("friday", 1_000).due(FRIDAY))
+                        .with(piece("later", 1_000).due(FRIDAY.plusDays(3)))
+                        .with(piece("undated", 1_000).due(LocalDate.MAX))
+                        .with(piece("overdue", 1_000).due(MONDAY.minusDays(30)))
+                        .problem(),
+                FRIDAY);
+        assertEquals(List.of("today", "friday", "undated", "overdue"), ids(near));
+        assertEquals(new Horizon(FRIDAY, 1), near.horizon());
+    }
+
+    /** Due the Monday after, with one day of finishing: to be cut on Friday. */
+    @Test
+    void near_goesByTheDayOfTheCut() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("spliced", 1_000).due(FRIDAY.plusDays(3)).finishing(1))
+                        .with(piece("plain", 1_000).due(FRIDAY.plusDays(3)))
+                        .problem(),
+                FRIDAY);
+        assertEquals(List.of("spliced"), ids(near));
+    }
+
+    @Test
+    void near_takesAMatchedSetWhole() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("A", 1_000).due(MONDAY).set("sheets", Bond.ONE_LOT))
+                        .with(piece("B", 1_000).due(FRIDAY.plusDays(9)).set("sheets", Bond.ONE_LOT))
+                        .with(piece("C", 1_000).due(FRIDAY.plusDays(9)).set("others", Bond.ONE_LOT))
+                        .problem(),
+                MONDAY);
+        assertEquals(List.of("A", "B"), ids(near));
+        assertEquals(1, near.horizon().later());
+    }
+
+    /** What a sheet at the bench holds is cut by it, whenever it is due. */
+    @Test
+    void near_keepsWhatIsPinned() {
+        PackingProblem all = new Sketch()
+                .with(ReelSketch.reel("R1", 10_000))
+                .with(piece("pinned", 1_000).due(FRIDAY.plusDays(9)))
+                .with(piece("free", 1_000).due(FRIDAY.plusDays(9)))
+                .problem();
+        PackingProblem near = Horizon.near(all.withPins(List.of(new Pin("pinned", "R1"))), MONDAY);
+        assertEquals(List.of("pinned"), ids(near));
+    }
+
+    private static List<String> ids(PackingProblem problem) {
+        return problem.pieces().stream().map(Piece::id).toList();
+    }
+}
