@@ -30,8 +30,9 @@ final class ShowCommand implements Callable<Integer> {
             index = "1",
             arity = "0..1",
             paramLabel = "PART",
-            description = "tables (every cut of every reel), reasons (what is not planned and why, what to know before"
-                    + " the cut), money (where the rope goes, what it costs, what is proven), or the number of a reel.")
+            description =
+                    "tables (every cut of every reel), week (what is cut on which day), reasons (what is not planned and why, what to know before"
+                            + " the cut), money (where the rope goes, what it costs, what is proven), or the number of a reel.")
     private @Nullable String part;
 
     @Option(
@@ -70,7 +71,7 @@ final class ShowCommand implements Callable<Integer> {
         if (page.isEmpty()) {
             terminal.err()
                     .println("error: found \"" + part
-                            + "\", expected tables, reasons, money, or the number of a reel that plan "
+                            + "\", expected tables, week, reasons, money, or the number of a reel that plan "
                             + passed.number()
                             + " cuts");
             return ExitCode.BAD_COMMAND_LINE;

@@ -31,7 +31,8 @@ final class ShownPlan {
     Document screen() {
         String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
         return below(pages.screen(
-                view, view.mark().number() == 0 ? "" : "Every cut (or reasons, money, a reel): " + show + " tables"));
+                view,
+                view.mark().number() == 0 ? "" : "Every cut (or week, reasons, money, a reel): " + show + " tables"));
     }
 
     /** All of it. */
@@ -44,6 +45,7 @@ final class ShownPlan {
         return switch (word) {
             case "tables" -> Optional.of(below(pages.tables(view)));
             case "reasons" -> Optional.of(below(pages.reasons(view)));
+            case "week" -> Optional.of(below(pages.week(view)));
             case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };

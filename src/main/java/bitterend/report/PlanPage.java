@@ -49,6 +49,13 @@ public final class PlanPage {
         return page.document();
     }
 
+    /** The days ahead: what is cut when. */
+    public Document week(PlanView view) {
+        Writing page = titled(view);
+        new WeekPage(view, figures).write(page);
+        return page.document();
+    }
+
     /** One reel with its tape; nothing for one that the plan does not cut. */
     public Optional<Document> reel(PlanView view, String id) {
         return view.draws().stream()

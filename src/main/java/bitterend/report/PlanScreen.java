@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.finding.Finding;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.CutDays;
 import bitterend.packing.Horizon;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
@@ -43,6 +44,7 @@ final class PlanScreen {
         heavy(page);
         measure(page);
         page.paragraph(planned());
+        today(page);
         later(page);
         page.paragraph(waste());
         page.gap();
@@ -61,6 +63,18 @@ final class PlanScreen {
                         ? "all " + FindingsPage.count(wanted, "piece")
                         : planned + " of " + FindingsPage.count(wanted, "piece"))
                 + " off " + FindingsPage.count(draws.size(), "reel") + ".";
+    }
+
+    /** A reel is cut when its first piece must be: how many are cut today, where not all are. */
+    private void today(Writing page) {
+        CutDays days = new CutDays(view.problem());
+        long today = draws.stream().filter(days::isToday).count();
+        if (today < draws.size()) {
+            page.paragraph(
+                    today == 0
+                            ? "None must be cut today: each reel is promised for the day it says."
+                            : "To be cut today: " + today + " of them; the others are promised for the day they say.");
+        }
     }
 
     /** What need not be cut yet is a line, no work left undone. */

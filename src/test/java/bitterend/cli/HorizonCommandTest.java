@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +54,21 @@ final class HorizonCommandTest {
         String told = Files.readString(Path.of(shop, "sheet.html"));
         assertTrue(told.contains("order E-41: 1 piece is not in this plan"), told);
         assertFalse(told.contains("E-42"), told);
+    }
+
+    /** Nothing is due on the day itself; the halyard reel is cut on the 3rd, with all that lies on it. */
+    @Test
+    void week_saysOnWhichDayEachReelIsCut() throws IOException {
+        String screen = run(0, "plan", shop, "--effort", "reproducible").out();
+        assertTrue(screen.contains("None must be cut today"), screen);
+        Path html = folder.resolve("week.html");
+        String week = run(0, "show", shop, "week", "--html", html.toString()).out();
+        assertTrue(week.contains("To be cut today: 0 reels."), week);
+        assertTrue(Pattern.compile("Tue 2026-03-03 +1 +3 ").matcher(week).find(), week);
+        assertTrue(
+                Pattern.compile("2026-03-03 +E7 +BRAID-12 +3 +3").matcher(week).find(), week);
+        week.lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        assertTrue(Files.readString(html).contains("<svg"), "drawn on a page");
     }
 
     @Test

@@ -73,7 +73,7 @@ final class PlanPageTest {
 
     private static String screen(PlanView view, Units units) {
         return new PlanPage(new Figures(units, EURO), Tape.DRAWN)
-                .screen(view, "Every cut: bitterend show a-shop tables (or reasons, money, a reel)")
+                .screen(view, "Every cut (or week, reasons, money, a reel): bitterend show a-shop tables")
                 .text(Ink.PLAIN);
     }
 

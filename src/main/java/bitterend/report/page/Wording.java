@@ -21,7 +21,7 @@ public final class Wording {
                     + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])");
 
     /** A number of a piece, an order or a reel, a day, a figure with sixteenths, a rope's id in capitals: read in one glance. */
-    private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*[-/])\\S{1,40}(?!\\S)"
+    private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*[-/])\\S{1,80}(?!\\S)"
             + "|(?<!\\S)\\(?\\p{Lu}{1,6}-\\p{Lu}{1,6}[,.;:)]*(?!\\S)");
 
     /**

@@ -1,0 +1,51 @@
+package bitterend.packing;
+
+import bitterend.demand.Piece;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * On which day each reel of a plan is cut. A reel is cut, with all that the plan puts on it, on the first day on which one of
+ * its pieces must be cut: what shares it is cut ahead. What is not cut today is a promise; it is planned again before its day.
+ */
+public final class CutDays {
+    private final LocalDate today;
+    private final WorkingDays working;
+    private final Map<String, Piece> pieces = new HashMap<>();
+
+    public CutDays(PackingProblem problem) {
+        today = problem.day();
+        working = new WorkingDays(problem.calendar());
+        problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+    }
+
+    /** The last working day on which a piece may be cut; today for what is overdue or has no day. */
+    public LocalDate lastFor(Piece piece) {
+        LocalDate by = working.cutBy(piece);
+        if (by.equals(LocalDate.MAX) || !by.isAfter(today)) {
+            return today;
+        }
+        LocalDate day = working.isWorking(by) ? by : working.before(by, 1);
+        return day.isBefore(today) ? today : day;
+    }
+
+    /** The same of a cut of the plan. */
+    public LocalDate lastFor(Cut cut) {
+        Piece piece = pieces.get(cut.piece());
+        if (piece == null) {
+            throw new IllegalArgumentException("no piece " + cut.piece());
+        }
+        return lastFor(piece);
+    }
+
+    /** The day on which a reel is cut. */
+    public LocalDate of(ReelDraw draw) {
+        return draw.cuts().stream().map(this::lastFor).min(LocalDate::compareTo).orElse(today);
+    }
+
+    /** Whether it is cut today; else it is a promise. */
+    public boolean isToday(ReelDraw draw) {
+        return of(draw).equals(today);
+    }
+}
