@@ -112,4 +112,26 @@ final class OrderLots {
     boolean isSplit(int order, int lot) {
         return onRope[ropeOf(order, lot)] > onLot(order, lot);
     }
+
+    /**
+     * For how many lots more an order pays when some of its pieces, which lie nowhere yet, come off two lots.
+     *
+     * @param several whether they are more than one
+     */
+    LotCharge charge(int order, int one, int other, boolean several) {
+        long bare = splits;
+        add(order, one);
+        int all = (int) (splits - bare);
+        int some = all;
+        if (several) {
+            add(order, other);
+            some = (int) (splits - bare);
+            remove(order, other);
+        }
+        remove(order, one);
+        add(order, other);
+        int none = (int) (splits - bare);
+        remove(order, other);
+        return new LotCharge(all, Math.max(some, Math.max(all, none)), none);
+    }
 }

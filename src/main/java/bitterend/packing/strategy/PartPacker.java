@@ -8,6 +8,7 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Undone;
+import bitterend.packing.bench.Dividing;
 import bitterend.packing.bench.EveryWay;
 import bitterend.packing.bench.LeastUndone;
 import bitterend.packing.bench.LotMending;
@@ -79,8 +80,7 @@ final class PartPacker {
         Packing greedy = new GreedyPacker(bench).best(share.over(15));
         offer(greedy);
         lessUndone(0);
-        Packing start = best;
-        SideSearch fromGreedy = new SideSearch(improver, part, start);
+        SideSearch fromGreedy = new SideSearch(dividedFirst(improver), part, best);
         if (coreToSpare) {
             fromGreedy.begin(share.besides(1, BESIDE_ALL_ELSE, fromGreedy::isCalledOff));
         }
@@ -88,6 +88,9 @@ final class PartPacker {
             Optional<LoadPacker> engine = loadEngine();
             BoundOfPart root = patterns(engine.isPresent());
             lessUndone(1);
+            if (!isProven(new PartBounds(root, Optional.empty()))) {
+                divide(0);
+            }
             PartBounds bounds = loads(engine, root);
             if (isProven(bounds)) {
                 lastOfACoin(bounds);
@@ -152,14 +155,32 @@ final class PartPacker {
 
     /** From the best so far, from the greedy start, and on from the better of the two. */
     private void search(Improver improver, SideSearch fromGreedy, PartBounds bounds) {
+        divide(1);
         offer(improver.improve(part, best, share.forSearch(0, coreToSpare ? 50 : 30), target(bounds)));
         if (isProven(bounds) || share.isSpent()) {
             return;
         }
         offer(coreToSpare ? fromGreedy.answer() : fromGreedy.now(share.forSearch(1, 43)));
         lessUndone(2);
+        divide(2);
         if (!isProven(bounds) && !share.isSpent()) {
             offer(improver.improve(part, best, share.forSearch(2, 100), target(bounds)));
+        }
+    }
+
+    /** Beside all else, on a bench of its own, so that neither waits for the other. */
+    private Improver dividedFirst(Improver improver) {
+        return (problem, start, effort, bound) -> {
+            Packing divided = Dividing.improve(new Workbench(problem), start, Share.forDividing(problem, effort));
+            return improver.improve(problem, divided, effort, bound);
+        };
+    }
+
+    /** Pieces of two runs at a time are divided anew. */
+    private void divide(int turn) {
+        if (!share.isSpent() && part.pieces().size() > 1) {
+            offer(Dividing.improve(
+                    bench, best, share.forDividing(turn, part.pieces().size())));
         }
     }
 

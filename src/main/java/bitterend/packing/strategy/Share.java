@@ -16,6 +16,8 @@ import java.util.function.Consumer;
 final class Share {
     private static final long PATTERN_STEPS_PER_UNIT = 100;
     private static final int SEARCHES = 3;
+    private static final long DIVIDING_PER_PIECE = 5_000;
+    private static final long TIMES_BESIDE = 3;
     private static final long LEAST_NANOS = 20_000_000;
 
     private final Effort effort;
@@ -55,6 +57,21 @@ final class Share {
     /** A fifth of the time that is left, for the work left undone; each turn has a seed of its own. */
     Effort forUndone(int turn) {
         return new Effort(part(20), work, effort.seed() + turn, 1, effort.cancelled(), progress -> {});
+    }
+
+    /** To divide the pieces of two runs anew again and again: a tenth of the time that is left, later a third. */
+    Effort forDividing(int turn, int pieces) {
+        long dividing = Math.min(work, DIVIDING_PER_PIECE * pieces);
+        return new Effort(
+                part(turn == 0 ? 10 : 33), dividing, effort.seed() + turn, 1, effort.cancelled(), progress -> {});
+    }
+
+    /** The same in front of a search beside all else: a third of its time. */
+    static Effort forDividing(PackingProblem problem, Effort search) {
+        long dividing = Math.min(
+                search.work(),
+                TIMES_BESIDE * DIVIDING_PER_PIECE * problem.pieces().size());
+        return new Effort(search.time().dividedBy(3), dividing, ~search.seed(), 1, search.cancelled(), progress -> {});
     }
 
     bitterend.packing.patterns.Effort aroundSets() {
