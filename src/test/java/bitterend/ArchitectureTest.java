@@ -79,7 +79,7 @@ final class ArchitectureTest {
                     "packing.strategy",
                     "catalogue demand finding measure packing packing.bench packing.check "
                             + "packing.greedy packing.loads packing.order packing.patterns packing.search stock"),
-            Map.entry("day", "demand finding measure packing stock stock.worth"),
+            Map.entry("day", "demand finding measure packing packing.order stock stock.worth"),
             Map.entry("history", "demand measure"),
             Map.entry("buying", "catalogue demand finding history measure packing stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
@@ -110,7 +110,7 @@ final class ArchitectureTest {
             Map.entry(
                     "report",
                     "buying catalogue day demand demand.calibration finding measure packing "
-                            + "packing.explain quoting quoting.sharing report.page stock stock.worth"),
+                            + "packing.explain packing.order quoting quoting.sharing report.page stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "cli",

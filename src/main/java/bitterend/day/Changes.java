@@ -11,6 +11,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.Unplanned;
+import bitterend.packing.order.EqualPieces;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
@@ -46,10 +47,11 @@ public final class Changes {
      */
     public record Change(String piece, String was, String now, Sentence why) {}
 
-    /** Every piece that is still open and planned otherwise, by id. */
+    /** Every piece that is still open and planned otherwise, by id; equal pieces that only exchange numbers are not. */
     public List<Change> since(CutPlan earlier, CutPlan now) {
         Map<String, String> before = places(earlier);
         Map<String, String> after = places(now);
+        new Exchanged(before, after).settle(new EqualPieces(day));
         Map<String, Sentence> unplanned = new TreeMap<>();
         for (Unplanned each : now.unplanned()) {
             unplanned.put(each.piece(), each.reason().sentence());

@@ -27,14 +27,12 @@ final class PlanScreen {
 
     private final PlanView view;
     private final Figures figures;
-    private final OrderOfWork order;
     private final List<ReelDraw> draws;
 
     PlanScreen(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
-        order = new OrderOfWork(view);
-        draws = order.draws();
+        draws = view.draws();
     }
 
     void write(Writing page) {
@@ -174,7 +172,7 @@ final class PlanScreen {
         draws.stream().limit(MOST_REELS).forEach(draw -> {
             LengthBook book = view.book(draw);
             table.row(
-                    order.due(draw),
+                    DueWords.of(view, draw),
                     view.reel(draw).where().place(),
                     draw.reel(),
                     view.rope(draw).id(),

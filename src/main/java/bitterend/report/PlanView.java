@@ -12,6 +12,7 @@ import bitterend.packing.LengthBook;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
+import bitterend.packing.order.OrderOfWork;
 import bitterend.stock.Reel;
 import java.util.Collections;
 import java.util.List;
@@ -32,7 +33,7 @@ import java.util.stream.Collectors;
  * @param lines what the order lines ask of the bench; may be empty
  * @param firstFit the same question by the rule of thumb, where somebody asked for the comparison
  * @param mark which plan it is, printed on every page
- * @param byId pieces and reels by their ids
+ * @param byId pieces and reels by their ids, and what is cut first
  */
 public record PlanView(
         String shop,
@@ -63,11 +64,12 @@ public record PlanView(
     }
 
     /** What is looked up for every mark on a page. */
-    public record ById(Map<String, Piece> pieces, Map<String, Reel> reels) {
+    public record ById(Map<String, Piece> pieces, Map<String, Reel> reels, OrderOfWork order) {
         static ById of(PackingProblem problem) {
             return new ById(
                     problem.pieces().stream().collect(Collectors.toUnmodifiableMap(Piece::id, Function.identity())),
-                    problem.reels().stream().collect(Collectors.toUnmodifiableMap(Reel::id, Function.identity())));
+                    problem.reels().stream().collect(Collectors.toUnmodifiableMap(Reel::id, Function.identity())),
+                    new OrderOfWork(problem));
         }
     }
 
@@ -94,7 +96,7 @@ public record PlanView(
 
     /** The reels in the order in which they are cut: by the most urgent piece they hold, then by place and number. */
     public List<ReelDraw> draws() {
-        return new OrderOfWork(this).draws();
+        return byId.order().of(plan.draws());
     }
 
     /** The reel of a draw. */

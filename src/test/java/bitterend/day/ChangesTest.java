@@ -24,6 +24,22 @@ final class ChangesTest {
         assertEquals("B/1.1 takes its place on reel E8", whyItLeaves(9_009));
     }
 
+    /** Two alike on two reels: nothing has moved when they only exchange their numbers. */
+    @Test
+    void equalPieces_thatExchangeNumbersHaveNotMoved() {
+        Sketch was = alike("E8", "E10");
+        Sketch is = alike("E10", "E8");
+        assertEquals(List.of(), new Changes(is.problem()).since(plan(was), plan(is)));
+    }
+
+    private static Sketch alike(String first, String second) {
+        return new Sketch()
+                .with(reel("E8", 9_000))
+                .with(reel("E10", 9_000))
+                .with(piece("A/1.1", 4_000).order("A"), first, 1)
+                .with(piece("A/1.2", 4_000).order("A"), second, 1);
+    }
+
     private static String whyItLeaves(long reelMm) {
         List<Changes.Change> changes = new Changes(
                         exchanged(reelMm, "E10", "E8").problem())

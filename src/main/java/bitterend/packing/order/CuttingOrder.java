@@ -33,6 +33,13 @@ public final class CuttingOrder {
         sheets = new SheetsOut(problem);
     }
 
+    /** The same plan with equal pieces numbered in the order in which they are cut. */
+    public CutPlan numbered(Packing packing) {
+        CutPlan plan = plan(packing);
+        Packing named = new CutNumbers(problem).inOrder(packing, plan);
+        return named.equals(packing) ? plan : plan(named);
+    }
+
     /** The plan of a packing that breaks no hard rule; nothing is proven of it yet. */
     public CutPlan plan(Packing packing) {
         RackState rack = RackState.of(bench, packing);

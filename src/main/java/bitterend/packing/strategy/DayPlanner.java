@@ -72,7 +72,7 @@ public final class DayPlanner {
     }
 
     private static CutPlan ordered(PackingProblem problem, Packer.Result result) {
-        CutPlan ordered = new CuttingOrder(problem).plan(result.packing());
+        CutPlan ordered = new CuttingOrder(problem).numbered(result.packing());
         return with(ordered, result.bounds());
     }
 
