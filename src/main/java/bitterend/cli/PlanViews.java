@@ -1,6 +1,5 @@
 package bitterend.cli;
 
-import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.measure.Units;
 import bitterend.packing.CutPlan;
@@ -8,6 +7,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.report.BeforeCut;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
+import bitterend.report.WorkLine;
 import bitterend.work.plans.PlanNotes;
 
 /** Gathers what a reader must know to follow a plan. */
@@ -21,7 +21,9 @@ final class PlanViews {
                 plan,
                 BeforeCut.ofAll(shop.catalogue(), units),
                 PlanNotes.of(shop, units),
-                shop.orders().stream().map(OrderLine::demanded).toList(),
+                shop.orders().stream()
+                        .map(line -> new WorkLine(line.assembly().ordered(), line.demanded()))
+                        .toList(),
                 PlanMark.NONE);
     }
 }

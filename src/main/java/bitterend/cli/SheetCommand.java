@@ -72,7 +72,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--csv", description = "Write sheet.csv: one row for every mark.")
     private boolean csv;
 
-    @Option(names = "--tags", description = "Write tags.html: one for every piece, and for every assembly of several.")
+    @Option(
+            names = "--tags",
+            description = "Write tags.html: one for every piece, every assembly of several, every coil that is kept.")
     private boolean tags;
 
     @Option(

@@ -34,10 +34,10 @@ import picocli.CommandLine.Option;
         description = {
             "",
             "Name the part that was cut: --reel, --piece, or --all for the whole plan. Coils",
-            "that are kept get a number, and their labels are printed. Nothing is booked when",
-            "one of the reels, or what is ordered off it, has changed since the plan was made",
-            "(exit code 5); each is told. A plan that is not sound, or of another ledger, is",
-            "refused.",
+            "that are kept get a number, and their labels are printed, and so is the label of",
+            "a reel that has other than planned left. Nothing is booked when one of the reels,",
+            "or what is ordered off it, has changed since the plan was made (exit code 5); each",
+            "is told. A plan that is not sound, or of another ledger, is refused.",
             "",
             "What really happened, in the words of the bench:",
             "  it came out longer or shorter    --measured 1041/3.2=\"16.95 m\"",
@@ -195,6 +195,10 @@ final class StockPostCommand implements Callable<Integer> {
         if (posted.already() > 0) {
             at.say(terminal, posted.already() + " steps stood in the ledger already.\n");
         }
+        booked.part()
+                .otherwiseThanPlanned(posted.written())
+                .forEach(reel -> at.say(
+                        terminal, "a tag printed with the sheet is not right any more; label:\n" + page.label(reel)));
         for (Movement movement : posted.written()) {
             if (!movement.entry().origin().parent().isEmpty()) {
                 at.say(terminal, "label:\n" + page.label(movement.entry().after()));

@@ -27,7 +27,7 @@ public record Part(List<String> reels, List<String> upTo, Found found) {
     }
 
     /** How many cuts of a draw are meant. */
-    int cutsOf(ReelDraw draw) {
+    public int cutsOf(ReelDraw draw) {
         List<String> pieces = draw.cuts().stream().map(Cut::piece).toList();
         int last = upTo.stream().mapToInt(pieces::indexOf).max().orElse(-1);
         return last < 0 ? pieces.size() : last + 1;

@@ -19,6 +19,8 @@ import java.util.stream.Collectors;
 
 /** The marks of one reel in the order in which they pass the bench, from the working end. */
 final class CuttingTable {
+    private static final String TOO_SHORT = "too short to keep";
+
     private final Reel reel;
     private final Cutting cutting;
     private final Map<String, Piece> pieces;
@@ -36,11 +38,13 @@ final class CuttingTable {
         CuttingTable table = new CuttingTable(reel, draw.leadTrim(), cutting, pieces, beforeCut);
         table.workingEnd(draw.leadTrim());
         Length done = Length.ZERO;
+        Length scrap = Length.ZERO;
         for (RunDraw run : draw.runs()) {
-            table.flawBefore(run, done, draw.leadTrim());
+            table.flawBefore(run, done, scrap, draw.leadTrim());
             run.cuts().forEach(cut -> table.cut(cut, run));
             table.rest(run, draw);
             done = run.to();
+            scrap = run.rest() == RunDraw.Rest.SCRAP ? run.left() : Length.ZERO;
         }
         table.bitterEnd(draw);
         return List.copyOf(table.marks);
@@ -70,12 +74,18 @@ final class CuttingTable {
 
     private void workingEnd(Length leadTrim) {
         if (leadTrim.isPositive()) {
-            add(Kind.LEAD_TRIM, Length.ZERO.minus(leadTrim), leadTrim, end.plus(leadTrim), "worn: cut off");
+            add(
+                    Kind.LEAD_TRIM,
+                    Length.ZERO.minus(leadTrim),
+                    leadTrim,
+                    end.plus(leadTrim),
+                    "zero the counter at the worn end, cut off here");
         }
         add(Kind.CLEAN_END, Length.ZERO, Length.ZERO, end, "set the counter to zero");
     }
 
-    private void flawBefore(RunDraw run, Length done, Length leadTrim) {
+    /** A flaw comes off with the scrap before it, in one cut. */
+    private void flawBefore(RunDraw run, Length done, Length scrap, Length leadTrim) {
         if (run.from().isLongerThan(done)) {
             String what = reel.flaws().stream()
                     .filter(flaw -> flaw.avoidFrom().minus(leadTrim).isShorterThan(run.from())
@@ -83,7 +93,9 @@ final class CuttingTable {
                     .map(Flaw::what)
                     .distinct()
                     .collect(Collectors.joining(", "));
-            add(Kind.FLAW, run.from(), run.from().minus(done), end.minus(run.from()), what);
+            add(Kind.FLAW, run.from(), run.from().minus(done).plus(scrap), end.minus(run.from()), what);
+        } else if (scrap.isPositive()) {
+            add(Kind.SCRAP, done, scrap, end.minus(done), TOO_SHORT);
         }
     }
 
@@ -117,9 +129,9 @@ final class CuttingTable {
         switch (run.rest()) {
             case REMNANT -> add(Kind.REMNANT, run.to(), run.left(), behind, "coil to the rack");
             case SCRAP -> {
-                Length scrap = last ? run.left().plus(behind) : run.left();
-                if (scrap.isPositive()) {
-                    add(Kind.SCRAP, last ? end : run.to(), scrap, last ? Length.ZERO : behind, "too short to keep");
+                Length scrap = run.left().plus(behind);
+                if (last && scrap.isPositive()) {
+                    add(Kind.SCRAP, end, scrap, Length.ZERO, TOO_SHORT);
                 }
             }
             case ON_REEL -> add(

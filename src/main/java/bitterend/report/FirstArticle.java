@@ -5,7 +5,6 @@ import bitterend.demand.EndWork;
 import bitterend.demand.Piece;
 import bitterend.packing.Cut;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,17 +21,16 @@ public record FirstArticle(String piece, String termination, String rope, int pi
 
     /** Of a plan, once for each end and rope, in the order of work; an end of one piece alone waits for nothing. */
     public static List<FirstArticle> of(PlanView view) {
-        Map<String, Demanded> lines = new HashMap<>();
-        view.lines().forEach(line -> line.pieces().forEach(piece -> lines.put(piece.id(), line)));
+        Map<String, WorkLine> lines = view.byId().lines();
         Map<String, FirstArticle> met = new LinkedHashMap<>();
         view.draws().stream()
                 .flatMap(draw -> draw.cuts().stream())
                 .map(Cut::piece)
                 .forEach(id -> {
-                    Demanded line = lines.get(id);
+                    WorkLine line = lines.get(id);
                     Piece piece = view.pieces().get(id);
                     if (line != null && piece != null) {
-                        ends(line)
+                        ends(line.demanded())
                                 .forEach(end -> met.merge(
                                         end.termination() + " " + piece.orderedRope(),
                                         new FirstArticle(id, end.termination(), piece.orderedRope(), 1),

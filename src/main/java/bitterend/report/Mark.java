@@ -40,11 +40,6 @@ public record Mark(
         return at.fine().minus(over);
     }
 
-    /** The same mark with other words. */
-    public Mark with(Sentence other) {
-        return new Mark(kind, at, length, left, piece, other, before, over);
-    }
-
     /** The piece, or the word for what is done. */
     public String name() {
         return kind == Kind.CUT ? piece : kind.word();
@@ -56,7 +51,7 @@ public record Mark(
         /** The counter is set to zero here. */
         CLEAN_END("clean end"),
         CUT("cut"),
-        /** A stretch with a flaw comes off. */
+        /** A stretch with a flaw comes off, and the scrap before it with it. */
         FLAW("flaw"),
         /** A coil comes off and goes back to the rack. */
         REMNANT("remnant"),

@@ -1,7 +1,6 @@
 package bitterend.report;
 
 import bitterend.catalogue.Rope;
-import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
@@ -15,6 +14,7 @@ import bitterend.packing.UncertainRest;
 import bitterend.packing.order.OrderOfWork;
 import bitterend.stock.Reel;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
  * @param plan the answer
  * @param beforeCut what to do at each mark before the cut, by rope id; may lack ropes
  * @param notes warnings about the work, such as first articles to measure
- * @param lines what the order lines ask of the bench; may be empty
+ * @param lines the order lines behind its pieces; may be empty
  * @param firstFit the same question by the rule of thumb, where somebody asked for the comparison
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids, and what is cut first
@@ -41,7 +41,7 @@ public record PlanView(
         CutPlan plan,
         Map<String, BeforeCut> beforeCut,
         List<Finding> notes,
-        List<Demanded> lines,
+        List<WorkLine> lines,
         Optional<CutPlan> firstFit,
         PlanMark mark,
         ById byId) {
@@ -58,17 +58,21 @@ public record PlanView(
             CutPlan plan,
             Map<String, BeforeCut> beforeCut,
             List<Finding> notes,
-            List<Demanded> lines,
+            List<WorkLine> lines,
             PlanMark mark) {
-        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), mark, ById.of(problem));
+        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), mark, ById.of(problem, lines));
     }
 
     /** What is looked up for every mark on a page. */
-    public record ById(Map<String, Piece> pieces, Map<String, Reel> reels, OrderOfWork order) {
-        static ById of(PackingProblem problem) {
+    public record ById(
+            Map<String, Piece> pieces, Map<String, Reel> reels, Map<String, WorkLine> lines, OrderOfWork order) {
+        static ById of(PackingProblem problem, List<WorkLine> lines) {
+            Map<String, WorkLine> byPiece = new HashMap<>();
+            lines.forEach(line -> line.demanded().pieces().forEach(piece -> byPiece.put(piece.id(), line)));
             return new ById(
                     problem.pieces().stream().collect(Collectors.toUnmodifiableMap(Piece::id, Function.identity())),
                     problem.reels().stream().collect(Collectors.toUnmodifiableMap(Reel::id, Function.identity())),
+                    Collections.unmodifiableMap(byPiece),
                     new OrderOfWork(problem));
         }
     }
@@ -159,9 +163,11 @@ public record PlanView(
         return beforeCut(draw).reading(length.fine());
     }
 
-    /** What the counter shows at a mark on this reel. */
+    /** What the counter shows at a mark on this reel; it is set to zero at the worn end for a lead trim, then at the clean end. */
     public FineLength reading(ReelDraw draw, Mark mark) {
-        return beforeCut(draw).reading(mark.exactlyAt());
+        return mark.kind() == Mark.Kind.LEAD_TRIM
+                ? reading(draw, mark.length())
+                : beforeCut(draw).reading(mark.exactlyAt());
     }
 
     /** The length of a piece off this reel, as it is to be cut. */

@@ -13,12 +13,14 @@ final class ReelBlock {
     private final Figures figures;
     private final Tape tape;
     private final ReelWords words;
+    private final RowWords rows;
 
     ReelBlock(PlanView view, Figures figures, Tape tape) {
         this.view = view;
         this.figures = figures;
         this.tape = tape;
         words = new ReelWords(view, figures);
+        rows = new RowWords(view, figures);
     }
 
     void write(Writing page, ReelDraw draw) {
@@ -48,23 +50,24 @@ final class ReelBlock {
     private TableRows table(ReelDraw draw, List<Mark> marks) {
         String unit = "\n" + figures.unit();
         TableRows table = new TableRows(
-                Column.words("before\nthe cut"),
                 Column.drawing(""),
                 Column.figure("cut at" + unit),
                 Column.figure("piece" + unit),
                 Column.words("order"),
-                Column.words("ends"),
+                Column.words("who for, how it ends"),
                 Column.figure("left on\nreel, " + figures.unit()));
+        RowWords.Words above = new RowWords.Words(List.of(), "", List.of());
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
+            RowWords.Words said = rows.of(draw, mark);
             table.row(
-                    mark.before(),
                     tape.cell(mark.kind(), i == marks.size() - 1),
                     figures.bare(view.reading(draw, mark)),
                     mark.length().isPositive() ? figures.bare(view.length(draw, mark)) : "",
                     mark.name(),
-                    words.of(draw, mark),
-                    figures.bare(mark.left()));
+                    String.join("\n", said.under(above).lines()),
+                    figures.bareTotal(mark.left()));
+            above = said;
         }
         return table;
     }

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What stands on the label of a reel, a line each. */
-final class ReelLabel {
+public final class ReelLabel {
     private ReelLabel() {}
 
     /** @param length what is said of its length behind its rope; may be empty */
-    static List<String> lines(Reel reel, String length) {
+    public static List<String> lines(Reel reel, String length) {
         List<String> lines = new ArrayList<>(List.of(reel.id(), reel.rope() + length));
         lines.add("lot " + (reel.lot().isEmpty() ? "not known" : reel.lot()));
         lines.addAll(papers(reel));

@@ -120,19 +120,28 @@ public final class ReelWords {
         return length.isPositive() ? figures.length(length) : "";
     }
 
-    /** A sentence for each flaw, with counter readings, and for what is to be known of such rope. */
+    /** A sentence for each flaw that is not cut off, with counter readings, and for what is to be known of such rope. */
     public List<String> cautions(ReelDraw draw) {
+        Length clean = view.marks(draw).stream()
+                .filter(mark -> mark.kind() == Kind.FLAW)
+                .map(mark -> mark.at().plus(draw.leadTrim()))
+                .reduce(Length.ZERO, Length::max);
         return Stream.concat(
-                        view.reel(draw).flaws().stream().map(flaw -> flaw(flaw, draw)),
+                        view.reel(draw).flaws().stream()
+                                .filter(flaw -> flaw.avoidTo().isLongerThan(clean))
+                                .map(flaw -> flaw(flaw, draw)),
                         view.beforeCut(draw).cautions().stream())
                 .toList();
     }
 
-    /** The words of a mark; of a piece too heavy for one person with what to do about it. */
-    public String of(ReelDraw draw, Mark mark) {
-        String heavy = mark.kind() == Kind.CUT ? heavy(draw, mark.length()) : "";
+    /** The words of a mark; of a flaw with the readings between which it is cut off. */
+    String of(ReelDraw draw, Mark mark) {
         String words = figures.sentence(mark.words());
-        return heavy.isEmpty() ? words : words + "; " + heavy;
+        return mark.kind() == Kind.FLAW
+                ? "cut off and bin "
+                        + figures.bare(view.reading(draw, mark.at().minus(mark.length()))) + " to "
+                        + figures.bare(view.reading(draw, mark)) + (words.isEmpty() ? "" : ": " + words)
+                : words;
     }
 
     /** {@code 31.2 kg: two people or a hoist} for a length too heavy for one person; empty for others. */

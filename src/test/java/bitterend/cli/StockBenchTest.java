@@ -224,6 +224,16 @@ final class StockBenchTest {
         assertTrue(run(0, "plan", shop, "--time", "1s").err().contains("3 pieces cut already"));
     }
 
+    /** 60 m less three pieces and three cuts: 23.940 m by the plan and by its tag. */
+    @Test
+    void reelWithOtherThanPlannedLeft_getsALabelAgain() {
+        String other = post("--all", "--left", "R1=23.5 m");
+        assertTrue(other.contains("a tag printed with the sheet is not right any more; label: | R1"), other);
+        assertTrue(other.contains("| DB12, 23.500 m"), other);
+        undoLast();
+        assertFalse(post("--all").contains("not right any more"));
+    }
+
     /** 12.02 m are needed: 120.2 m is a slip of the point. */
     @Test
     void cutFarOffWhatItsPieceNeeds_wantsAWord() {
@@ -302,7 +312,7 @@ final class StockBenchTest {
     private String sheet(String... options) throws IOException {
         String[] command =
                 Stream.concat(Stream.of("sheet", shop), Stream.of(options)).toArray(String[]::new);
-        return plain(Files.readString(Path.of(run(0, command).out().strip())));
+        return plain(Files.readString(Path.of(run(0, command).out().strip()))).replace('\u00a0', ' ');
     }
 
     @Test

@@ -7,6 +7,10 @@ import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
+import bitterend.demand.Assembly;
+import bitterend.demand.BenchPapers;
+import bitterend.demand.Demanded;
+import bitterend.demand.EndWork;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
@@ -59,6 +63,89 @@ public final class DayOnTheBench {
                         "quantity",
                         "2 pieces with three-strand-eye, an unverified termination",
                         "splice and measure one before cutting the other 1")));
+    }
+
+    /** The same day as it was ordered: whose the pieces of line 1001/1 are, with ends that nobody has checked. */
+    public static PlanView ordered() {
+        PlanView day = view();
+        List<Piece> pieces = day.problem().pieces().stream()
+                .filter(piece -> piece.id().startsWith("1001/1."))
+                .toList();
+        EndWork end = new EndWork("end A", "three-strand-eye", "eye", 0, List.of(), "", false, "", List.of());
+        WorkLine line = new WorkLine(
+                new Assembly.Ordered(pieces.get(0).source(), "ketch Brambling", "", 2, 1, "jib sheets, a pair"),
+                new Demanded(pieces, List.of(), List.of(end), BenchPapers.NONE, List.of(), List.of()));
+        return new PlanView(
+                day.shop(), day.problem(), day.plan(), day.beforeCut(), day.notes(), List.of(line), PlanMark.NONE);
+    }
+
+    /** A day of one reel with two flaws: a coil from before the first is kept, and what lies behind the cut has the second. */
+    public static PlanView withCoil() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        Reel reel = new Reel(
+                "R-1",
+                "DB12",
+                "P22-118",
+                new Reel.Contents(Length.ofMetres(20), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                List.of(
+                        new Flaw(new Length(4_000), new Length(4_200), Length.ZERO, "join"),
+                        new Flaw(new Length(12_200), new Length(12_300), Length.ZERO, "cut yarn")),
+                Reel.Papers.NONE,
+                Reel.Custody.FREE,
+                false,
+                Reel.Where.UNKNOWN);
+        return view(braid, List.of(piece("1001/1.1", "DB12", 6_000, "plain / plain")), List.of(reel));
+    }
+
+    /** A matched pair on two reels of one lot, of which each holds one. */
+    public static PlanView withSet() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        List<Piece> pair = List.of(paired("1001/1.1"), paired("1001/1.2"));
+        return view(braid, pair, List.of(shortReel("R-1"), shortReel("R-2")));
+    }
+
+    private static Piece paired(String id) {
+        Piece piece = piece(id, "DB12", 16_000, "plain / plain");
+        return new Piece(
+                piece.pieceId(),
+                piece.source(),
+                piece.choices(),
+                new Piece.Matching("jib sheets", Piece.Bond.ONE_LOT),
+                "",
+                false,
+                piece.finished(),
+                piece.ends());
+    }
+
+    private static Reel shortReel(String id) {
+        return new Reel(
+                id,
+                "DB12",
+                "P22-118",
+                new Reel.Contents(new Length(18_000), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                List.of(),
+                Reel.Papers.NONE,
+                Reel.Custody.FREE,
+                false,
+                Reel.Where.UNKNOWN);
+    }
+
+    private static PlanView view(Rope braid, List<Piece> pieces, List<Reel> rack) {
+        PackingProblem problem = new PackingProblem(
+                DAY,
+                Map.of("DB12", braid),
+                pieces,
+                rack,
+                Map.of("DB12", value(braid)),
+                new Prices(new Cost(200_000), new Cost(80_000), new Cost(50_000), Cost.ZERO, Cost.ZERO, Cost.ZERO),
+                List.of(),
+                Map.of());
+        return new PlanView(
+                "Northgate Loft",
+                problem,
+                new DayPlanner(new GreedyStrategy()).plan(problem, Effort.of(Duration.ofSeconds(1))),
+                Map.of(),
+                List.of());
     }
 
     /** A day of many reels, each good for one piece, of long pieces that no reel holds, and of lines that have errors. */

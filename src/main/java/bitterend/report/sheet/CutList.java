@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.finding.Unseen;
+import bitterend.measure.FineLength;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Mark;
 import bitterend.report.PlanView;
@@ -47,9 +48,7 @@ public final class CutList {
                         mark.kind().word(),
                         mark.piece(),
                         Long.toString(mark.at().mm()),
-                        Long.toString(view.reading(draw, mark.at())
-                                .toNearestMillimetre()
-                                .mm()),
+                        Long.toString(counter(view, draw, mark)),
                         Long.toString(mark.length().mm()),
                         Long.toString(mark.left().mm()),
                         mark.before(),
@@ -57,6 +56,13 @@ public final class CutList {
             }
         }
         return csv.toString();
+    }
+
+    /** The exact reading of whole millimetres, as other programs have them; a lead trim as the counter shows it. */
+    private static long counter(PlanView view, ReelDraw draw, Mark mark) {
+        FineLength reading =
+                mark.kind() == Mark.Kind.LEAD_TRIM ? view.reading(draw, mark) : view.reading(draw, mark.at());
+        return reading.toNearestMillimetre().mm();
     }
 
     private static String row(List<String> cells) {

@@ -1,13 +1,13 @@
 package bitterend.report.sheet;
 
 import bitterend.measure.Length;
-import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
 import bitterend.report.Mark;
 import bitterend.report.PlanView;
 import bitterend.report.ReelWords;
+import bitterend.report.RowWords;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,11 +25,13 @@ final class ReelSheets {
     private final PlanView view;
     private final Figures figures;
     private final ReelWords words;
+    private final RowWords rowWords;
 
     ReelSheets(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
         words = new ReelWords(view, figures);
+        rowWords = new RowWords(view, figures);
     }
 
     ReelSheet of(ReelDraw draw) {
@@ -65,8 +67,8 @@ final class ReelSheets {
         RowHeights heights = new RowHeights(figures.units());
         List<Row> rows = new ArrayList<>();
         int cuts = 0;
-        for (Mark bare : marks) {
-            Mark mark = bare.with(Sentence.of(words.of(draw, bare)));
+        for (Mark mark : marks) {
+            RowWords.Words said = rowWords.of(draw, mark);
             boolean cut = mark.kind() == Mark.Kind.CUT;
             cuts += cut ? 1 : 0;
             rows.add(new Row(
@@ -74,8 +76,9 @@ final class ReelSheets {
                     cut ? cuts : 0,
                     figures.bare(view.reading(draw, mark)),
                     mark.length().isPositive() ? figures.bare(view.length(draw, mark)) : "",
-                    figures.bare(mark.left()),
-                    heights.of(mark)));
+                    figures.bareTotal(mark.left()),
+                    said,
+                    heights.of(mark, said)));
         }
         return rows;
     }

@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.report.Mark;
+import bitterend.report.RowWords;
 
 /**
  * One row of a cutting table on a sheet.
@@ -10,9 +11,10 @@ import bitterend.report.Mark;
  * @param at reading of the counter, as printed
  * @param length rope it concerns, as printed; empty for none
  * @param left rope left on the reel, as printed
+ * @param words what is said in it
  * @param height height in CSS pixels, enough for its words
  */
-public record Row(Mark mark, int number, String at, String length, String left, int height) {
+public record Row(Mark mark, int number, String at, String length, String left, RowWords.Words words, int height) {
 
     /** Whether a piece is cut here: the row to tick off. */
     public boolean isCut() {

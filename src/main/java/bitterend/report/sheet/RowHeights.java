@@ -2,6 +2,7 @@ package bitterend.report.sheet;
 
 import bitterend.measure.Units;
 import bitterend.report.Mark;
+import bitterend.report.RowWords;
 
 /**
  * Heights of rows, fixed beforehand so that the tape drawn beside them meets its rows. Widths of words are estimated from
@@ -25,10 +26,10 @@ final class RowHeights {
         perLine = units == Units.METRIC ? PER_LINE : PER_LINE_IMPERIAL;
     }
 
-    /** Name and preparation share the first line, the words stand below. */
-    int of(Mark mark) {
-        int lines =
-                lines(mark.name() + " " + mark.before()) + lines(mark.words().exact());
+    /** Name and preparation share the first line, the words follow line by line. */
+    int of(Mark mark, RowWords.Words words) {
+        int lines = lines(mark.name() + " " + mark.before())
+                + words.lines().stream().mapToInt(this::lines).sum();
         int least = mark.kind() == Mark.Kind.CUT ? CUT_ROW : OTHER_ROW;
         return Math.max(least, PADDING + LINE * lines);
     }

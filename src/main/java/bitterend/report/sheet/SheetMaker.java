@@ -118,7 +118,7 @@ public final class SheetMaker {
                 reel.where().place(),
                 new ReelWords(view, figures).mass(draw),
                 Integer.toString(draw.cuts().size()),
-                figures.bare(view.book(draw).drawn()));
+                figures.bareTotal(view.book(draw).drawn()));
     }
 
     private List<Shortfall> shortfalls() {

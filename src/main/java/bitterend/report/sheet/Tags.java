@@ -5,11 +5,11 @@ import bitterend.demand.PieceId;
 import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.UncertainRest;
 import bitterend.report.EndsInWords;
 import bitterend.report.Figures;
 import bitterend.report.PlanView;
 import bitterend.report.ReelWords;
+import bitterend.report.RowWords;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -21,7 +21,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The tags of a plan: one for every piece, one for every assembly that is made of several, and one for
- * every rest that is to be measured. */
+ * every coil and rest that is kept. */
 final class Tags {
     /** Longer lots are cut short in the code; a ledger of old may hold any. */
     private static final int LONGEST_LOT = 100;
@@ -30,11 +30,15 @@ final class Tags {
     private final Figures figures;
 
     private final TagMeasures measures;
+    private final RowWords words;
+    private final ReelWords reels;
 
     Tags(PlanView view, Figures figures, List<CardWork> work) {
         this.view = view;
         this.figures = figures;
         measures = new TagMeasures(figures, work);
+        words = new RowWords(view, figures);
+        reels = new ReelWords(view, figures);
     }
 
     List<Tag> all() {
@@ -57,45 +61,25 @@ final class Tags {
                 .filter(Tags::isOfSeveral)
                 .map(this::assembly)
                 .forEach(tags::add);
-        view.draws()
-                .forEach(draw ->
-                        view.uncertain(draw).map(rest -> rest(rest, draw)).ifPresent(tags::add));
+        CoilTags coils = new CoilTags(view, figures);
+        view.draws().forEach(draw -> tags.addAll(coils.of(draw)));
         return tags;
-    }
-
-    /** For the rest of a reel that is kept if it measures enough: its length is written on by hand. */
-    private Tag rest(UncertainRest rest, ReelDraw draw) {
-        Reel reel = view.reel(draw);
-        List<String> lines = new ArrayList<>();
-        lines.add("measured: ____________");
-        lines.add("by the ledger " + figures.length(rest.byLedger()) + ", certain " + figures.length(rest.certain()));
-        if (!reel.lot().isEmpty()) {
-            lines.add("lot " + reel.lot());
-        }
-        lines.add(view.rope(draw).name());
-        return new Tag(
-                reel.id(),
-                "rest of the reel",
-                mark(),
-                "measure; keep if " + figures.length(rest.keepFrom()) + " or more",
-                lines,
-                QrCode.of("rest of reel " + reel.id() + (mark().isEmpty() ? "" : "; " + mark())));
     }
 
     private Tag piece(Piece piece, Cut cut, ReelDraw draw) {
         Reel reel = view.reel(draw);
         List<String> lines = new ArrayList<>();
         lines.addAll(measures.of(piece));
-        String heavy = new ReelWords(view, figures).heavy(draw, cut.length());
-        if (!heavy.isEmpty()) {
-            lines.add(heavy);
-        }
+        add(lines, reels.heavy(draw, cut.length()));
+        add(lines, words.customer(piece));
+        add(lines, words.note(piece));
+        lines.add(order(piece, words.ofHowMany(piece)));
         lines.add("reel " + reel.id() + (reel.lot().isEmpty() ? "" : ", lot " + reel.lot()));
         if (!reel.papers().certificate().isEmpty()) {
             lines.add("certificate "
                     + (reel.papers().certificate() + " " + reel.papers().number()).strip());
         }
-        lines.add(order(piece));
+        lines.addAll(words.set(draw, piece));
         lines.add(view.rope(draw).name());
         lines.add(figures.written(EndsInWords.of(piece.ends())));
         released(piece).ifPresent(lines::add);
@@ -137,7 +121,12 @@ final class Tags {
         String code = parts.values().stream().map(Tags::count).collect(Collectors.joining(", "));
         String name = first.pieceId().assembly();
         String marked = mark().isEmpty() ? code : code + "; " + mark();
-        return new Tag(name, "assembly", mark(), order(first), lines, QrCode.of("assembly " + name + "; " + marked));
+        List<String> asked = new ArrayList<>();
+        add(asked, words.customer(first));
+        add(asked, words.note(first));
+        lines.addAll(0, asked);
+        return new Tag(
+                name, "assembly", mark(), order(first, ""), lines, QrCode.of("assembly " + name + "; " + marked));
     }
 
     private static String part(List<PieceId> pieces) {
@@ -156,9 +145,16 @@ final class Tags {
         return Optional.of(piece.matching().released()).filter(words -> !words.isEmpty());
     }
 
-    private static String order(Piece piece) {
+    /** {@code order G-2101, line 2, 1 of 2, due 2026-03-03}. */
+    private static String order(Piece piece, String which) {
         LocalDate due = piece.source().due();
-        return "order " + piece.order() + ", line " + piece.source().line()
+        return "order " + piece.order() + ", line " + piece.source().line() + (which.isEmpty() ? "" : ", " + which)
                 + (due.equals(LocalDate.MAX) ? "" : ", due " + due);
+    }
+
+    private static void add(List<String> lines, String line) {
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
     }
 }

@@ -4,14 +4,20 @@ import bitterend.day.Part;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.finding.NaturalOrder;
+import bitterend.measure.Length;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
 import bitterend.work.Gate;
 import bitterend.work.Remark;
 import bitterend.work.ShopToday;
 import bitterend.work.Verdict;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** The part of a plan that is booked: reels, and of these the pieces that are meant and do not stand in the ledger yet. */
@@ -56,6 +62,24 @@ public final class PostedPart {
     /** The pieces that are booked. */
     Set<String> pieces() {
         return pieces;
+    }
+
+    /** Reels that are cut to the end of the plan and have other than planned left: what their tags say is not so. */
+    public List<Reel> otherwiseThanPlanned(List<Movement> written) {
+        Map<String, Movement.Entry> last = new TreeMap<>(NaturalOrder.IDS);
+        written.forEach(movement -> last.put(movement.entry().reel(), movement.entry()));
+        return draws().stream()
+                .filter(draw -> part.cutsOf(draw) == draw.cuts().size() && last.containsKey(draw.reel()))
+                .filter(draw -> !isAsPlanned(draw, Objects.requireNonNull(last.get(draw.reel()))))
+                .map(draw -> Objects.requireNonNull(last.get(draw.reel())).after())
+                .toList();
+    }
+
+    private boolean isAsPlanned(ReelDraw draw, Movement.Entry last) {
+        Length wraps = plan.problem().reel(draw.reel()).contents().innerWraps();
+        return !last.left().isPositive()
+                || (draw.leftOnReel().isPositive()
+                        && last.left().equals(draw.leftOnReel().plus(wraps)));
     }
 
     /** The cuts that are booked off a reel, in the order of the plan. */

@@ -27,8 +27,8 @@ final class TagPageTest {
     @Test
     void everyPlannedPiece_hasATagWithItsCode() throws ReaderException {
         List<Tag> tags = new Tags(DayOnTheBench.view(), FIGURES, List.of()).all();
-        assertEquals(DayOnTheBench.view().planned(), tags.size());
-        for (Tag tag : tags) {
+        assertEquals(DayOnTheBench.view().planned() + 1, tags.size());
+        for (Tag tag : ofPieces(tags)) {
             String text = decoded(tag.code());
             assertTrue(text.startsWith("piece " + tag.title() + " reel "), text);
         }
@@ -45,7 +45,7 @@ final class TagPageTest {
                         "piece " + cut.piece() + " reel " + draw.reel() + " lot "
                                 + view.problem().reel(draw.reel()).lot() + " cut "
                                 + cut.length().mm() + " mm")));
-        for (Tag tag : new Tags(view, FIGURES, List.of()).all()) {
+        for (Tag tag : ofPieces(new Tags(view, FIGURES, List.of()).all())) {
             assertEquals(wanted.get(tag.title()), decoded(tag.code()));
         }
     }
@@ -55,7 +55,7 @@ final class TagPageTest {
     void codeOfATag_namesThePlan() throws ReaderException {
         PlanMark preview = new PlanMark(17, true, List.of());
         for (PlanMark mark : List.of(PlanMark.of(17), preview)) {
-            for (Tag tag : new Tags(DayOnTheBench.view().marked(mark), FIGURES, List.of()).all()) {
+            for (Tag tag : ofPieces(new Tags(DayOnTheBench.view().marked(mark), FIGURES, List.of()).all())) {
                 assertTrue(decoded(tag.code()).endsWith(" mm " + mark.words()), decoded(tag.code()));
             }
         }
@@ -71,7 +71,60 @@ final class TagPageTest {
     @Test
     void tagPage_holdsEveryTagOnce() {
         String html = new TagPage(DayOnTheBench.view(), FIGURES, List.of()).html(TagPage.Label.USUAL, Paper.A4);
-        assertEquals(DayOnTheBench.view().planned(), html.split("class=\"tag\"", -1).length - 1);
+        assertEquals(DayOnTheBench.view().planned() + 1, html.split("class=\"tag\"", -1).length - 1);
+    }
+
+    /** What stays on R-104 has a tag of its own: its flaw and the scrap before it are cut off by then. */
+    @Test
+    void restThatIsKept_hasATagWithItsLengthLotAndPlace() {
+        Tag tag = new Tags(DayOnTheBench.view(), FIGURES, List.of())
+                .all().stream()
+                        .filter(each -> !each.kind().equals("piece"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals("R-104", tag.title());
+        assertEquals("stays: 60.000 m", tag.measure());
+        assertEquals(
+                List.of(
+                        "may be 0.800 m shorter",
+                        "and 2.000 m inner wraps, not to be used",
+                        "place bay B3",
+                        "DB12, Polyester double braid 12 mm",
+                        "lot P22-118",
+                        "certificate 3.1 4471",
+                        "use by 2031-01-31"),
+                tag.lines());
+    }
+
+    /** A coil from before a flaw, then a flaw in what stays, told from the new end. */
+    @Test
+    void coilAndFlawOfWhatStays_areOnTheirTags() {
+        PlanView view = DayOnTheBench.withCoil();
+        List<Tag> tags = new Tags(view, FIGURES, List.of())
+                .all().stream().filter(each -> !each.kind().equals("piece")).toList();
+        assertEquals(List.of("off R-1", "R-1"), tags.stream().map(Tag::title).toList());
+        assertEquals("kept: 4.000 m", tags.get(0).measure());
+        assertTrue(
+                tags.get(1).lines().contains("flaw, cut yarn: 1.990 m to 2.090 m from its end"),
+                tags.get(1).lines().toString());
+    }
+
+    @Test
+    void tagOfAPiece_namesCustomerNoteAndWhichOfHowMany() {
+        Tag tag = new Tags(DayOnTheBench.ordered(), FIGURES, List.of())
+                .all().stream()
+                        .filter(each -> each.title().equals("1001/1.1"))
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(
+                tag.lines()
+                        .containsAll(List.of(
+                                "ketch Brambling", "jib sheets, a pair", "order 1001, line 1, 1 of 2, due 2026-03-05")),
+                tag.lines().toString());
+    }
+
+    private static List<Tag> ofPieces(List<Tag> tags) {
+        return tags.stream().filter(tag -> tag.kind().equals("piece")).toList();
     }
 
     /** Paints the path of the code, ten pixels for a module, and reads it back. */
