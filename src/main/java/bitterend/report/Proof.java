@@ -75,6 +75,7 @@ public final class Proof {
             said.add("not known for " + String.join(", ", unknown));
         }
         return LengthsPage.sentence(String.join("; ", said) + undone())
+                + new ProofGap(view).why(open)
                 + reaching(sum(known, Bound::best), sum(known, Bound::shown));
     }
 

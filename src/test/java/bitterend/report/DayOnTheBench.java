@@ -101,7 +101,15 @@ public final class DayOnTheBench {
     public static PlanView withSet() {
         Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
         List<Piece> pair = List.of(paired("1001/1.1"), paired("1001/1.2"));
-        return view(braid, pair, List.of(shortReel("R-1"), shortReel("R-2")));
+        return view(braid, pair, List.of(shortReel("R-1", "P22-118"), shortReel("R-2", "P22-118")));
+    }
+
+    /** Two pieces of one order, each off a reel of another lot. */
+    public static PlanView withSplitOrder() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        List<Piece> pieces = List.of(
+                piece("1001/1.1", "DB12", 16_000, "plain / plain"), piece("1001/1.2", "DB12", 16_000, "plain / plain"));
+        return view(braid, pieces, List.of(shortReel("R-1", "P22-118"), shortReel("R-2", "P22-119")));
     }
 
     private static Piece paired(String id) {
@@ -117,11 +125,11 @@ public final class DayOnTheBench {
                 piece.ends());
     }
 
-    private static Reel shortReel(String id) {
+    private static Reel shortReel(String id, String lot) {
         return new Reel(
                 id,
                 "DB12",
-                "P22-118",
+                lot,
                 new Reel.Contents(new Length(18_000), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
                 List.of(),
                 Reel.Papers.NONE,
@@ -137,7 +145,8 @@ public final class DayOnTheBench {
                 pieces,
                 rack,
                 Map.of("DB12", value(braid)),
-                new Prices(new Cost(200_000), new Cost(80_000), new Cost(50_000), Cost.ZERO, Cost.ZERO, Cost.ZERO),
+                new Prices(
+                        new Cost(200_000), new Cost(80_000), new Cost(50_000), new Cost(90_000), Cost.ZERO, Cost.ZERO),
                 List.of(),
                 Map.of());
         return new PlanView(

@@ -106,6 +106,29 @@ final class ProofTest {
                 proof.forTheBench().startsWith("Nothing better exists for 1 of 2 ropes, among"), proof.forTheBench());
     }
 
+    /** A pair that must be of one lot adds to the cost of what the duals prove, and to nothing that cases prove. */
+    @Test
+    void setsAndSplitOrders_areNamedWhereTheProofLeavesThemOut() {
+        PlanView pair = DayOnTheBench.withSet();
+        Cost below = pair.plan().cost().minus(CENT);
+        Bound open = braid(below);
+        String said = proof(pair, List.of(open)).sentence();
+        assertTrue(said.endsWith(" The matched sets of DB12 may be why: the proof leaves them out."), said);
+        ProofTree tree = ProofTree.of(List.of(), 1, new PriceList(List.of(), List.of(), List.of(), List.of()));
+        Bound seen = open.with(new Bound.Cases(List.of(new Bound.CostProof(below, tree)), List.of()));
+        assertTrue(!proof(pair, List.of(seen)).sentence().contains("may be why"), "sets are seen by cases");
+        assertTrue(!proof(List.of(open)).sentence().contains("may be why"), "a day without sets");
+        PlanView split = DayOnTheBench.withSplitOrder();
+        Bound under = braid(split.plan().cost().minus(CENT));
+        String orders = proof(split, List.of(under)).sentence();
+        assertTrue(orders.endsWith(" The split orders of DB12 may be why: the proof leaves them out."), orders);
+        assertEquals("", proof(split, List.of(under)).forTheBench(), "nothing alarming on the bench");
+    }
+
+    private static Bound braid(Cost cost) {
+        return new Bound(List.of("DB12"), cost, cost, 1, Undone.NONE, Bound.noPrices(), List.of());
+    }
+
     private static Cost costOf(String rope) {
         PlanView day = DayOnTheBench.view();
         return day.plan().draws().stream()
@@ -124,7 +147,10 @@ final class ProofTest {
     }
 
     private static Proof proof(List<Bound> bounds) {
-        PlanView day = DayOnTheBench.view();
+        return proof(DayOnTheBench.view(), bounds);
+    }
+
+    private static Proof proof(PlanView day, List<Bound> bounds) {
         CutPlan plan = day.plan();
         CutPlan claiming = new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), bounds);
         PlanView view = new PlanView(day.shop(), day.problem(), claiming, Map.of(), List.of());
