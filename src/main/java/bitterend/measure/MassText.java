@@ -20,6 +20,8 @@ public final class MassText {
             "oz", new BigDecimal("28.349523125"),
             "lb", new BigDecimal("453.59237"));
     private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
+    private static final BigDecimal GRAMS_PER_KILOGRAM = new BigDecimal("1000");
+    private static final BigDecimal HALF_A_GRAM = new BigDecimal("0.5");
     private static final BigDecimal MOST_GRAMS = new BigDecimal("1000000000");
     /** In milligrams. */
     private static final BigDecimal MOST_A_METRE = new BigDecimal("1000000000");
@@ -51,12 +53,25 @@ public final class MassText {
         return LengthText.plain(BigDecimal.valueOf(mass.milligramsPerMetre(), 6)) + " kg/m";
     }
 
-    /** For people: {@code 12.5 kg}, exact, or {@code 27.6 lb}, to the nearest tenth. */
-    public static String print(Mass mass, Units units) {
+    /** In full: {@code 12.525 kg}, exact, or {@code 27.6 lb}, to the nearest tenth. */
+    public static String full(Mass mass, Units units) {
         BigDecimal grams = BigDecimal.valueOf(mass.grams());
         return units == Units.METRIC
                 ? LengthText.plain(grams.movePointLeft(3)) + " kg"
                 : grams.divide(GRAMS_PER_POUND, 1, RoundingMode.HALF_UP).toPlainString() + " lb";
+    }
+
+    /**
+     * For people who lift it: {@code 13 kg}, {@code 28 lb}, {@code 6.9 kg}, {@code 0.35 kg}. Whole kilograms or pounds from
+     * 10 on, tenths from 1 on, hundredths below. Rounded up, but for the half gram that reading pounds may have added.
+     */
+    public static String print(Mass mass, Units units) {
+        BigDecimal unit = units == Units.METRIC ? GRAMS_PER_KILOGRAM : GRAMS_PER_POUND;
+        BigDecimal grams = BigDecimal.valueOf(mass.grams());
+        int digits = grams.compareTo(unit.movePointRight(1)) >= 0 ? 0 : grams.compareTo(unit) >= 0 ? 1 : 2;
+        BigDecimal least = grams.subtract(HALF_A_GRAM).max(BigDecimal.ZERO);
+        return LengthText.plain(least.divide(unit, digits, RoundingMode.CEILING))
+                + (units == Units.METRIC ? " kg" : " lb");
     }
 
     /** For people: {@code 0.179 kg/m}, exact, or {@code 12 lb/100 ft}, to the nearest tenth. */

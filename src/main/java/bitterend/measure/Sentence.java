@@ -91,6 +91,11 @@ public record Sentence(List<Term> terms) implements Comparable<Sentence> {
         public String print(Units units) {
             return MassText.print(mass, units);
         }
+
+        @Override
+        public String exact(Units units) {
+            return MassText.full(mass, units);
+        }
     }
 
     /** A length brought to whole steps of the tape: millimetres, or sixteenths of an inch. */

@@ -60,7 +60,7 @@ public final class RowWords {
         }
 
         /** The same where the row above says who wants it. */
-        Words under(Words above) {
+        public Words under(Words above) {
             return wanted.equals(above.wanted) ? new Words(urgent, "", plain) : this;
         }
     }

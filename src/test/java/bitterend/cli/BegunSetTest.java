@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,10 +86,10 @@ final class BegunSetTest {
         assertTrue(flat(plan.out()).contains("sealed, both ends; set"), plan.out());
         run(0, "sheet", "" + shop, "--tags", "--csv");
         String told = "set 9001/1.1 was released on ";
-        assertTrue(Files.readString(shop.resolve("tags.html")).contains(told));
+        assertTrue(PageText.of(shop.resolve("tags.html")).contains(told));
         assertTrue(Files.readString(shop.resolve("sheet.csv")).contains(told));
         run(0, "sheet", "" + shop);
-        assertTrue(Files.readString(shop.resolve("sheet.html")).contains(told));
+        assertTrue(PageText.of(shop.resolve("sheet.html")).contains(told));
         run(0, "stock", "post", "" + shop, "--reel", "W3");
         String trace = run(0, "stock", "trace", "" + shop, "9001/1.1-3").out();
         assertTrue(trace.contains("set released 9001/1.1; customer agrees"), trace);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +46,7 @@ final class CodeInForceTest {
         args[0] = "sheet";
         args[1] = shop.toString();
         System.arraycopy(options, 0, args, 2, options.length);
-        return Files.readString(Path.of(run(0, args).out().strip())).replaceAll("(?s)<style>.*?</style>", "");
+        return PageText.of(Path.of(run(0, args).out().strip())).replaceAll("(?s)<style>.*?</style>", "");
     }
 
     @Test

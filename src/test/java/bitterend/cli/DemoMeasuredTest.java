@@ -3,6 +3,7 @@ package bitterend.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ final class DemoMeasuredTest {
     }
 
     private String cards() throws IOException {
-        return Files.readString(Path.of(run("sheet", shop.toString(), "--cards").strip()));
+        return PageText.of(Path.of(run("sheet", shop.toString(), "--cards").strip()));
     }
 
     /** Rope from throat to throat, on its centre line, when the inside of the eye is so long on a pin. */
@@ -144,7 +145,7 @@ final class DemoMeasuredTest {
             assertTrue(at >= 60_000, "" + at);
             assertEquals(Math.round(at / 0.995), Long.parseLong(cut[head.indexOf("counter mm")]));
         }
-        String sheet = Files.readString(Path.of(run("sheet", shop.toString()).strip()));
+        String sheet = PageText.of(Path.of(run("sheet", shop.toString()).strip()));
         assertTrue(sheet.contains("true length is 0.995 x its reading"), sheet);
     }
 }

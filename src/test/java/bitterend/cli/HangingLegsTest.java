@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -129,7 +130,7 @@ final class HangingLegsTest {
                 told);
         assertTrue(said(0, "lengths", shop.toString(), "7/1").contains("ask a qualified rigger"));
         said(0, "plan", shop.toString(), "--time", "1s");
-        String cards = Files.readString(
+        String cards = PageText.of(
                 Path.of(Run.of("sheet", shop.toString(), "--cards").out().strip()));
         assertTrue(cards.contains("ask a qualified rigger"), cards);
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,7 +51,7 @@ final class LeftOutTest {
     void headOfTheCards_namesLinesWithoutOne() throws IOException {
         edit("thimbles.json", "150 mm", "150");
         assertEquals(4, run("plan", "--effort", "reproducible").code());
-        String page = Files.readString(Path.of(run("sheet", "--cards").out().strip()));
+        String page = PageText.of(Path.of(run("sheet", "--cards").out().strip()));
         assertInOrder(page, "<b>No card:</b> Left out: orders.csv, row ", "T14", "<section");
     }
 
@@ -174,7 +175,7 @@ final class LeftOutTest {
         assertTrue(plan.out().contains("\"leftOut\""), plan.out());
         assertTrue(plan.out().contains("\"place\": \"row 6\""), plan.out());
         assertEquals(0, run("sheet").code());
-        String html = Files.readString(test.path().resolve("sheet.html"));
+        String html = PageText.of(test.path().resolve("sheet.html"));
         assertTrue(html.contains("orders.csv, row 6, length"), "the sheet does not say what was left out");
         assertEquals(0, run("sheet", "--pdf").code());
         try (PDDocument pdf = Loader.loadPDF(shop.resolve("sheet.pdf").toFile())) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.Golden;
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -107,7 +108,7 @@ final class MeasureCommandTest {
     }
 
     private String tags(String units) throws IOException {
-        return Files.readString(Path.of(Run.of("sheet", shop.toString(), "--tags", "--units", units)
+        return PageText.of(Path.of(Run.of("sheet", shop.toString(), "--tags", "--units", units)
                 .out()
                 .strip()));
     }
@@ -160,11 +161,11 @@ final class MeasureCommandTest {
         assertEquals(0, Run.of("plan", shop.toString(), "--time", "1s").code());
         measure("1/3.1", "12.05 m", "10.79 m");
         Run tags = Run.of("sheet", shop.toString(), "--tags");
-        String page = Files.readString(Path.of(tags.out().strip()));
+        String page = PageText.of(Path.of(tags.out().strip()));
         assertTrue(page.contains("came out 10.79 m, flat, passed, spliced by Iversen, 2026-03-04"), page);
         measure("1/3.1", "12.05 m", "10.5 m", "--accepted", "Okafor");
         Run.of("sheet", shop.toString(), "--tags");
-        page = Files.readString(Path.of(tags.out().strip()));
+        page = PageText.of(Path.of(tags.out().strip()));
         assertTrue(page.contains("came out 10.5 m, flat, accepted by Okafor, spliced by Iversen"), page);
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -71,7 +72,7 @@ final class OrdersCommandTest {
         assertTrue(flat(run(0, "check", "" + shop, "--json").out()).contains(told));
         assertTrue(flat(plan(0).out()).contains(told));
         run(0, "sheet", "" + shop);
-        String sheet = Files.readString(shop.resolve("sheet.html"));
+        String sheet = PageText.of(shop.resolve("sheet.html"));
         assertTrue(flat(sheet).contains("it takes 29.500 m and is cut at 28.000 m"), sheet);
         assertTrue(flat(run(0, "stock", "trace", "" + shop, "5119/1.1").out()).contains(told));
         run(0, "orders", "spare", "" + shop, "5119/1.1", "--note", "customer rang");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.Golden;
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +35,7 @@ final class SpliceCardTest {
         System.arraycopy(options, 0, args, 2, options.length);
         Run run = Run.of(args);
         assertEquals(0, run.code(), run.err());
-        return Files.readString(Path.of(run.out().strip())).replaceAll("(?s)<style>.*?</style>", "<style/>");
+        return PageText.of(Path.of(run.out().strip())).replaceAll("(?s)<style>.*?</style>", "<style/>");
     }
 
     /** One of each kind of end, drawn and marked. */

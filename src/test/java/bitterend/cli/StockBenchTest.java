@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -312,7 +313,7 @@ final class StockBenchTest {
     private String sheet(String... options) throws IOException {
         String[] command =
                 Stream.concat(Stream.of("sheet", shop), Stream.of(options)).toArray(String[]::new);
-        return plain(Files.readString(Path.of(run(0, command).out().strip()))).replace('\u00a0', ' ');
+        return plain(PageText.of(Path.of(run(0, command).out().strip())));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -114,7 +115,7 @@ final class TypedReelTest {
 
     private String sheet() throws IOException {
         run("sheet", "" + shop, "--units", "imperial");
-        return Files.readString(shop.resolve("sheet.html"))
+        return PageText.of(shop.resolve("sheet.html"))
                 .replaceAll("<[^>]*>", " ")
                 .replaceAll("\\s+", " ");
     }

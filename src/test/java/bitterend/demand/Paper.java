@@ -1,5 +1,6 @@
 package bitterend.demand;
 
+import bitterend.PageText;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.OrderLine;
 import bitterend.measure.Cost;
@@ -66,8 +67,8 @@ record Paper(String card, String sheet, Tape tape) {
                 .map(line -> new CardWork(line.assembly(), line.demanded()))
                 .toList();
         return new Paper(
-                new CardPage(view, figures, work, "").html(),
-                new SheetPage().html(new SheetMaker(view, figures, work).sheet("")),
+                PageText.of(new CardPage(view, figures, work, "").html()),
+                PageText.of(new SheetPage().html(new SheetMaker(view, figures, work).sheet(""))),
                 new Tape(units));
     }
 

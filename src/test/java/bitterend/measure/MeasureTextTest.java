@@ -170,7 +170,23 @@ final class MeasureTextTest {
         assertEquals(Parsed.of(new Mass(12_000)), MassText.parse("12 kg"));
         assertEquals(Parsed.of(new Mass(195_952)), MassText.parse("432 lb"));
         assertEquals("36.0 lb/100 ft", MassText.print(new LinearMass(535_739), Units.IMPERIAL));
-        assertEquals("432.0 lb", MassText.print(new Mass(195_952), Units.IMPERIAL));
+    }
+
+    /** Whole kilograms and pounds from 10 on, for who lifts it: never less than it weighs. */
+    @ParameterizedTest
+    @CsvSource({
+        "195952, 196 kg, 432 lb",
+        "29120, 30 kg, 65 lb",
+        "23000, 23 kg, 51 lb",
+        "10000, 10 kg, 23 lb",
+        "6944, 7 kg, 16 lb",
+        "3208, 3.3 kg, 7.1 lb",
+        "350, 0.35 kg, 0.78 lb",
+        "0, 0 kg, 0 lb"
+    })
+    void mass_isPrintedForWhoLiftsIt(long grams, String metric, String imperial) {
+        assertEquals(metric, MassText.print(new Mass(grams), Units.METRIC));
+        assertEquals(imperial, MassText.print(new Mass(grams), Units.IMPERIAL));
     }
 
     @ParameterizedTest

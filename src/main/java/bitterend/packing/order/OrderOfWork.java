@@ -39,8 +39,9 @@ public final class OrderOfWork {
      * @param priority the lowest number of those
      */
     public record Need(int urgency, LocalDate cutBy, int priority) {
-        private static final Comparator<Need> ORDER =
-                Comparator.comparingInt(Need::urgency).thenComparing(Need::cutBy).thenComparingInt(Need::priority);
+        private static final Comparator<Need> ORDER = Comparator.comparingInt(Need::urgency)
+                .thenComparing(Need::cutBy)
+                .thenComparingInt(Need::priority);
         private static final Need NONE = new Need(Integer.MAX_VALUE, LocalDate.MAX, Integer.MAX_VALUE);
     }
 

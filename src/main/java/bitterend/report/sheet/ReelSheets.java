@@ -83,16 +83,20 @@ final class ReelSheets {
         return rows;
     }
 
-    private static List<Segment> segments(List<Row> rows, int taken) {
+    /** Page by page; who wants a piece is not said again under itself, but again at the top of a page. */
+    private List<Segment> segments(List<Row> rows, int taken) {
+        RowHeights heights = new RowHeights(figures.units());
         List<Segment> segments = new ArrayList<>();
         List<Row> page = new ArrayList<>();
         int height = 0;
-        for (Row row : rows) {
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = page.isEmpty() ? rows.get(i) : rows.get(i).under(rows.get(i - 1), heights);
             int room = segments.isEmpty() ? FIRST_SEGMENT - taken : NEXT_SEGMENT;
             if (!page.isEmpty() && height + row.height() > room) {
                 segments.add(new Segment(page, TapeScale.draw(page)));
                 page = new ArrayList<>();
                 height = 0;
+                row = rows.get(i);
             }
             page.add(row);
             height += row.height();

@@ -16,6 +16,12 @@ import bitterend.report.RowWords;
  */
 public record Row(Mark mark, int number, String at, String length, String left, RowWords.Words words, int height) {
 
+    /** The same under a row that says who wants it. */
+    Row under(Row above, RowHeights heights) {
+        RowWords.Words said = words.under(above.words);
+        return new Row(mark, number, at, length, left, said, heights.of(mark, said));
+    }
+
     /** Whether a piece is cut here: the row to tick off. */
     public boolean isCut() {
         return mark.kind() == Mark.Kind.CUT;

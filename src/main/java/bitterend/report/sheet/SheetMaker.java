@@ -93,11 +93,10 @@ public final class SheetMaker {
                         "waste",
                         figures.total(book.waste()) + ", "
                                 + figures.percent(
-                                        book.waste().mm(), book.drawn().mm(), 1) + " %"),
-                new Fact("cost of cutting", figures.money(plan.cost()))));
+                                        book.waste().mm(), book.drawn().mm(), 1) + " %")));
         if (!view.uncertain().isEmpty()) {
-            facts.add(4, new Fact("scrap for certain", figures.total(book.scrap())));
-            facts.add(5, new Fact("probably left, to measure", figures.total(view.probably())));
+            facts.add(new Fact("scrap for certain", figures.total(book.scrap())));
+            facts.add(new Fact("probably left, to measure", figures.total(view.probably())));
         }
         return facts;
     }

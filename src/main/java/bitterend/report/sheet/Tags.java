@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tags of a plan: one for every piece, one for every assembly that is made of several, and one for
  * every coil and rest that is kept. */
@@ -71,8 +72,7 @@ final class Tags {
         List<String> lines = new ArrayList<>();
         lines.addAll(measures.of(piece));
         add(lines, reels.heavy(draw, cut.length()));
-        add(lines, words.customer(piece));
-        add(lines, words.note(piece));
+        add(lines, customer(piece));
         lines.add(order(piece, words.ofHowMany(piece)));
         lines.add("reel " + reel.id() + (reel.lot().isEmpty() ? "" : ", lot " + reel.lot()));
         if (!reel.papers().certificate().isEmpty()) {
@@ -122,8 +122,7 @@ final class Tags {
         String name = first.pieceId().assembly();
         String marked = mark().isEmpty() ? code : code + "; " + mark();
         List<String> asked = new ArrayList<>();
-        add(asked, words.customer(first));
-        add(asked, words.note(first));
+        add(asked, customer(first));
         lines.addAll(0, asked);
         return new Tag(
                 name, "assembly", mark(), order(first, ""), lines, QrCode.of("assembly " + name + "; " + marked));
@@ -145,11 +144,19 @@ final class Tags {
         return Optional.of(piece.matching().released()).filter(words -> !words.isEmpty());
     }
 
-    /** {@code order G-2101, line 2, 1 of 2, due 2026-03-03}. */
+    /** {@code order G-2101, line 2, due 2026-03-03, 1 of 2}. */
     private static String order(Piece piece, String which) {
         LocalDate due = piece.source().due();
-        return "order " + piece.order() + ", line " + piece.source().line() + (which.isEmpty() ? "" : ", " + which)
-                + (due.equals(LocalDate.MAX) ? "" : ", due " + due);
+        return "order " + piece.order() + ", line " + piece.source().line()
+                + (due.equals(LocalDate.MAX) ? "" : ", due " + due)
+                + (which.isEmpty() ? "" : ", " + which);
+    }
+
+    /** {@code ketch Brambling: jib sheets, a pair}. */
+    private String customer(Piece piece) {
+        return Stream.of(words.customer(piece), words.note(piece))
+                .filter(said -> !said.isEmpty())
+                .collect(Collectors.joining(": "));
     }
 
     private static void add(List<String> lines, String line) {
