@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -147,7 +148,7 @@ final class PlanNumbersTest {
             run(0, "sheet", at, paper);
         }
         run(0, "sheet", at);
-        String sheet = Files.readString(shop.resolve("sheet.html"));
+        String sheet = PageText.of(shop.resolve("sheet.html"));
         assertTrue(sheet.contains("Changed since this was planned"), sheet);
         assertTrue(sheet.contains("reel R-105: posted"), sheet);
         assertTrue(sheet.contains("order 1001 changed: "), sheet);
