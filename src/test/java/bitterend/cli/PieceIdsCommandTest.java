@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,7 @@ final class PieceIdsCommandTest {
                         .code());
         Run sheet = Run.of("sheet", "" + shop, "--tags");
         assertEquals(0, sheet.code(), sheet::err);
-        String tags = Files.readString(shop.resolve("tags.html"));
+        String tags = PageText.of(shop.resolve("tags.html"));
         assertTrue(tags.contains("2 legs: A/1.1-1, A/1.1-2"), tags);
         assertTrue(tags.contains("pennant: A/1.1-pennant"), tags);
         assertTrue(tags.contains("chafe-sleeve: A/1.1-chafe-sleeve"), tags);
@@ -60,7 +61,7 @@ final class PieceIdsCommandTest {
                 Run.of("plan", "" + shop, "--day", "2026-03-02", "--time", "300ms")
                         .code());
         assertEquals(0, Run.of("sheet", "" + shop, "--tags").code());
-        String tags = Files.readString(shop.resolve("tags.html"));
+        String tags = PageText.of(shop.resolve("tags.html"));
         String tag = tags.substring(tags.indexOf("</b> assembly"));
         assertTrue(tag.contains("sealed, both ends") && !tag.contains("plain"), tag);
     }
