@@ -61,7 +61,7 @@ public final class Dividing {
         long least = 0;
         int[] best = rack.runOf.clone();
         for (int over = over(); over < THOUSAND; over = moves % CLOCK_EVERY == 0 ? over() : over) {
-            long lenience = first >> over * HALVINGS / THOUSAND;
+            long lenience = first >> (over * HALVINGS / THOUSAND);
             now += move(random.nextInt(LENIENT_EVERY) == 0 ? lenience : 0);
             moves++;
             if (now < least) {

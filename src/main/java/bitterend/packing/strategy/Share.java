@@ -47,7 +47,7 @@ final class Share {
 
     /** For bounds by single reels. */
     Effort forLoads() {
-        return new Effort(part(70), work, effort.seed(), 1, effort.cancelled(), progress -> {});
+        return new Effort(part(78), work, effort.seed(), 1, effort.cancelled(), progress -> {});
     }
 
     long seed() {
