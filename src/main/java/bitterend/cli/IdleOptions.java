@@ -116,7 +116,7 @@ final class IdleOptions {
         while (last.hasSubcommand()) {
             String inner = last.subcommand().commandSpec().qualifiedName();
             if (!last.matchedArgs().isEmpty()) {
-                return Optional.of("write everything after " + inner + "; what stands before its last word is lost");
+                return Optional.of("write everything after " + inner + "; what is before its last word is lost");
             }
             last = last.subcommand();
         }

@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "Without a command: every order with its pieces open, planned, cut, spliced,",
-            "passed, delivered, short and spare, what is overdue first. At the top stands",
+            "passed, delivered, short and spare, what is overdue first. At the top is",
             "what changed after cutting, and which spare pieces could be used.",
             ""
         },

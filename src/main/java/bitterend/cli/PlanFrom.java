@@ -9,7 +9,7 @@ final class PlanFrom {
             names = "--from",
             paramLabel = "PLAN",
             description = "The number of an earlier plan, or its file: pieces stay on their reels where they may, and"
-                    + " what changed is told.")
+                    + " what changed is listed.")
     @Nullable
     String from;
 

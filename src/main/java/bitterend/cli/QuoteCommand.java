@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
             "longer, fewest, most. With --order the lines of an order in the book are priced.",
             "",
             "Prints the page for the file, with every inside figure; --customer prints what",
-            "the customer may see. How a price is made stands under \"quote\" in shop.json.",
+            "the customer may see. How a price is made is set under quote in shop.json.",
             ""
         },
         commandListHeading = "%nCommands:%n",

@@ -53,7 +53,7 @@ import picocli.CommandLine.Parameters;
             "--tags that instead, with --cards the splice cards. The files lie in that folder:",
             "sheet.html, sheet.pdf, sheet.csv, tags.html, cards.html, cards.pdf. A preview says \"not issued\" on every page; --issue writes",
             "down that the sheets are out, once. Whatever happened since, a sheet can be",
-            "printed again: what changed stands at its top.",
+            "printed again: what changed is at its top.",
             ""
         },
         sortOptions = false)

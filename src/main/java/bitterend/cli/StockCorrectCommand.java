@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
         header = "Corrects the lot, the papers or the note of a reel.",
         description = {
             "",
-            "Only what is given changes. What stood there before stays in stock history, and",
+            "Only what is given changes. What was there before stays in stock history, and",
             "pieces that were cut meanwhile are found under both lots. A length is corrected",
             "with stock count.",
             ""

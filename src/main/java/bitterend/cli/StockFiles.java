@@ -72,7 +72,7 @@ abstract class StockFiles {
                 .print(
                         at.common.json
                                 ? StockJson.ledger(file, head, "")
-                                : "the ledger as it is now stands in " + file + "\n" + told(head));
+                                : "copied the ledger as it is now to " + file + "\n" + told(head));
         return ExitCode.DONE.number();
     }
 
@@ -81,7 +81,7 @@ abstract class StockFiles {
             header = "Puts a backup in the place of the ledger.",
             description = {
                 "",
-                "The backup is looked through first. The ledger that is there is kept beside it",
+                "The backup is looked through first. The ledger that is there is kept next to it",
                 "as stock.db-replaced-..., its journal too. Nobody else may be booking.",
                 ""
             })

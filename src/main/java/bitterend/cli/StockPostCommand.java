@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
             "that are kept get a number, and their labels are printed, and so is the label of",
             "a reel that has other than planned left. Nothing is booked when one of the reels,",
             "or what is ordered off it, has changed since the plan was made (exit code 5); each",
-            "is told. A plan that is not sound, or of another ledger, is refused.",
+            "is named. A plan that is not sound, or of another ledger, is refused.",
             "",
             "What really happened, in the words of the bench:",
             "  it came out longer or shorter    --measured 1041/3.2=\"16.95 m\"",
@@ -131,7 +131,7 @@ final class StockPostCommand implements Callable<Integer> {
             terminal.err()
                     .println("error: more than one plan could be meant: "
                             + several.plans().stream().map(String::valueOf).collect(Collectors.joining(", "))
-                            + ". Its number stands on every page and tag: give it with --plan N.");
+                            + ". Its number is on every page and tag: give it with --plan N.");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
@@ -193,7 +193,7 @@ final class StockPostCommand implements Callable<Integer> {
             at.booked(terminal, posted.written());
         }
         if (posted.already() > 0) {
-            at.say(terminal, posted.already() + " steps stood in the ledger already.\n");
+            at.say(terminal, posted.already() + " steps were in the ledger already.\n");
         }
         booked.part()
                 .otherwiseThanPlanned(posted.written())

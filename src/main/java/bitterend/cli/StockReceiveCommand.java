@@ -141,7 +141,7 @@ final class StockReceiveCommand implements Callable<Integer> {
             paramLabel = "PLACE",
             defaultValue = "",
             converter = Typed.Words.class,
-            description = "Where it stands.")
+            description = "Where it is.")
     private String place = "";
 
     @Option(names = "--part", description = "A part reel: it has been cut from before.")

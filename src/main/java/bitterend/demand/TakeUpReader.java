@@ -18,7 +18,7 @@ final class TakeUpReader {
             problems.warning(
                     "end b",
                     spliced.get(1).termination().id(),
-                    "one spliced end, or both alike: of two kinds neither take-up can be told from the sum");
+                    "one spliced end, or both alike: of two kinds neither take-up is known from the sum");
             return TakeUp.unknown(problems.findings());
         }
         FineLength accounted = leg.standingPart().clear(leg.make().finished().exact());

@@ -13,7 +13,7 @@ public enum RulePrice {
             "splitOrder",
             2,
             "per further lot of an order",
-            "another colour tone beside the first, another paper to file"),
+            "another colour tone next to the first, another paper to file"),
     MOVED_PIECE("movedPiece", 1, "per piece moved in a replan", "a sheet already on the bench is to be changed");
 
     private final String member;

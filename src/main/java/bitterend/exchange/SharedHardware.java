@@ -46,7 +46,7 @@ final class SharedHardware {
                         assembly.origin().place(),
                         field,
                         "shared " + name(each.what()),
-                        "a line of the same order that counts it, without the word shared: as it stands nobody picks"
+                        "a line of the same order that counts it, without the word shared: as it is nobody picks"
                                 + " or prices it"));
             }
         }

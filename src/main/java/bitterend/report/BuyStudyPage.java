@@ -80,13 +80,13 @@ public final class BuyStudyPage {
         if (!simplest.equals(chosen)) {
             text.append(" The cheapest in the scenarios that choose was ")
                     .append(words.option(chosen.option()))
-                    .append(", but the two cannot be told apart.");
+                    .append(", but there is no clear difference.");
         }
         List<Result> others = verdict.ties().stream()
                 .filter(result -> !result.equals(simplest) && !result.equals(chosen))
                 .toList();
         if (!others.isEmpty()) {
-            text.append(" As good, as far as can be told: ")
+            text.append(" As good, as far as this shows: ")
                     .append(others.stream()
                             .map(result -> words.option(result.option()))
                             .collect(Collectors.joining("; ")))
@@ -155,7 +155,7 @@ public final class BuyStudyPage {
                         + (verdict.scenarios() - verdict.reporting()) + " of them chose, the other "
                         + verdict.reporting() + " report. The rack is empty at first; coils are carried on, and what is"
                         + " on the rack at the end is credited at its value.",
-                "\"More\" is per scenario, against the chosen one; behind it stand its standard errors. That of chance falls with"
+                "\"More\" is per scenario, against the chosen one; behind it are its standard errors. That of chance falls with"
                         + " more scenarios, that of history only with more weeks. Figures per scenario: "
                         + figures.length(verdict.chosen().perScenario().useful()) + " in pieces.",
                 "Better packings of the weeks could have saved at most "
@@ -173,7 +173,7 @@ public final class BuyStudyPage {
         }
         if (verdict.weeksToSettle() > study.weeks().size()) {
             cautions.add("about " + verdict.weeksToSettle() + " weeks of history would settle it between the chosen and"
-                    + " the rival that is easiest to tell from it.");
+                    + " the rival that differs most clearly from it.");
         }
         if (verdict.scenarios() < study.size().scenarios()) {
             cautions.add("stopped early: errors are wider than asked for.");

@@ -90,7 +90,7 @@ public final class CoilValuePage {
         String which = Character.toUpperCase(own.name().charAt(0)) + own.name().substring(1);
         page.paragraph((found.isClear()
                         ? which + " is " + (cheaper ? "cheaper" : "dearer") + " than the coil curve: "
-                        : which + " and the coil curve cannot be told apart: ")
+                        : which + " and the coil curve show no clear difference: ")
                 + figures.money(size) + (cheaper ? " less" : " more") + " in " + weeks
                 + " weeks, with an error of " + figures.money(found.error()) + ", on " + scenarios
                 + "; what is on the rack at the end is valued by the coil curve.");

@@ -186,7 +186,7 @@ public final class Rack {
         return day.isAfter(reel.papers().useBy())
                 ? Optional.of("reel " + reel.id() + " was to be used by "
                         + reel.papers().useBy()
-                        + "; the buyer must be told. If it is sold all the same, say it with --sure")
+                        + "; the buyer must know. If it is sold all the same, say it with --sure")
                 : Optional.empty();
     }
 

@@ -75,7 +75,7 @@ public final class Undo {
                             .filter(movement -> !movement.entry().kind().isOfPieceAlone())
                             .toList();
                     if (posted.isEmpty()) {
-                        throw new LedgerException.Refused("nothing stands that was posted of plan " + plan
+                        throw new LedgerException.Refused("nothing is left of what was posted of plan " + plan
                                 + " off reel " + reel + others(books, reel));
                     }
                     BuiltOn.refuse(books, posted);

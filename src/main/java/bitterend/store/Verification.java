@@ -90,7 +90,7 @@ final class Verification {
                         "event " + link.number() + " (" + event.act().kind().word() + ")";
                 unless(
                         Chain.link(before, event).equals(link.hash()),
-                        name + " or what stands before it was changed: the chain breaks here");
+                        name + " or what is before it was changed: the chain breaks here");
                 unless(
                         event.number() <= root.older() || !event.at().isBefore(last),
                         name + " is dated " + event.at() + ", before the event that came earlier");

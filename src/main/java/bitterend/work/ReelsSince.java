@@ -162,7 +162,7 @@ final class ReelsSince {
         if (!was.where().place().equals(is.where().place())) {
             remarks.add(Remark.told(
                     id,
-                    "reel " + id + " stands at "
+                    "reel " + id + " is at "
                             + (is.where().place().isEmpty() ? "?" : is.where().place())));
         }
         return remarks;

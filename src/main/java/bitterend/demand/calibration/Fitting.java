@@ -158,7 +158,7 @@ final class Fitting {
         }
         formula.suspicious()
                 .ifPresent(i -> all.add(Sentence.of(
-                        own.get(i).id() + " lies far from the others, and so few cannot tell whether it is a"
+                        own.get(i).id() + " lies far from the others, and so few do not show whether it is a"
                                 + " slip: measure it again, or make more")));
         return new TakeUpFit(
                 termination(first),

@@ -121,7 +121,7 @@ public final class Fields {
     public void once(String name, String id, Map<String, String> places) {
         String first = places.putIfAbsent(id, place);
         if (first != null && !id.startsWith("?")) {
-            error(name, "an id of its own; this one stands in " + first);
+            error(name, "an id of its own; this one is in " + first);
         }
     }
 

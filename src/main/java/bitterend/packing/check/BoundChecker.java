@@ -41,7 +41,7 @@ public final class BoundChecker {
                 .parallel()
                 .mapToObj(i -> twice.get(i).isEmpty()
                         ? check(problem, plan, plan.bounds().get(i), work)
-                        : refuted(plan.bounds().get(i), twice.get(i) + " stand in two bounds"))
+                        : refuted(plan.bounds().get(i), twice.get(i) + " are in two bounds"))
                 .collect(Collectors.toCollection(ArrayList::new));
         uncovered(problem, plan, seen).ifPresent(verdicts::add);
         return verdicts;

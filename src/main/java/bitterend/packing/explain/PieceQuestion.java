@@ -140,13 +140,13 @@ final class PieceQuestion {
                 .ifPresent(why::add);
         List<Elsewhere> open = elsewhere.stream().filter(Elsewhere::isOpen).toList();
         if (open.isEmpty()) {
-            why.add(new Reason(Rule.PLANNED, "no other run is open to " + piece.id() + " as the plan stands"));
+            why.add(new Reason(Rule.PLANNED, "no other run is open to " + piece.id() + " with all else as planned"));
             return why;
         }
         Elsewhere next = open.get(0);
         int order = next.change().compareTo(Cost.ZERO);
         String sentence = order > 0
-                ? here + " is the cheapest place for it as the plan stands; the next is " + next.run()
+                ? here + " is the cheapest place for it with all else as planned; the next is " + next.run()
                 : order == 0
                         ? next.run() + " would cost the same"
                         : next.run() + " would be cheaper for this piece alone";

@@ -52,7 +52,7 @@ final class SheetsOut {
     private Pin pin(Piece piece) {
         Pin pin = steps.get(piece.id());
         if (pin == null) {
-            throw new IllegalArgumentException(piece.id() + " stands on no sheet");
+            throw new IllegalArgumentException(piece.id() + " is on no sheet");
         }
         return pin;
     }

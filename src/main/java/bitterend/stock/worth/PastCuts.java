@@ -33,8 +33,8 @@ public record PastCuts(SortedMap<Length, Long> counts, int weeks, Source source)
     /** Where the cuts are known from. */
     public enum Source {
         HISTORY("history", "past orders"),
-        ORDERS("orders", "past orders, orders in hand and the usual reel, since the past alone tells too little"),
-        FEW_PAST("few past", "past orders and the usual reel, since the past alone tells too little"),
+        ORDERS("orders", "past orders, orders in hand and the usual reel, since the past alone says too little"),
+        FEW_PAST("few past", "past orders and the usual reel, since the past alone says too little"),
         IN_HAND("in hand", "orders in hand and the usual reel, since no past order of this rope is known"),
         REEL("reel", "the usual reel alone, since nobody has ordered this rope");
 

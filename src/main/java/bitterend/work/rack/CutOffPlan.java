@@ -52,7 +52,7 @@ public final class CutOffPlan {
         private static void checkSaid(String words) {
             if (words.isBlank()) {
                 throw new LedgerException.Contradictory(
-                        "say in words whom or what it is cut for; nothing stands behind the option");
+                        "say in words whom or what it is cut for; nothing follows the option");
             }
         }
 
