@@ -4,6 +4,7 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.ReelsExport;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StockJson;
+import bitterend.measure.Moments;
 import bitterend.report.FindingsPage;
 import bitterend.stock.Event;
 import bitterend.stock.Head;
@@ -14,7 +15,6 @@ import bitterend.work.rack.BeginLedger;
 import bitterend.work.rack.LookAfterLedger;
 import bitterend.work.rack.LookAfterLedger.Verified;
 import java.nio.file.Path;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -153,7 +153,7 @@ abstract class StockFiles {
         String note = restore.act().note();
         String told = "that head is of the ledger that was replaced by event " + restore.number() + " ("
                 + restore.act().kind().word() + ") on "
-                + restore.at().atZone(ZoneOffset.UTC).toLocalDate() + " by "
+                + Moments.day(restore.at()) + " by "
                 + restore.act().who() + (note.isEmpty() ? "" : ": " + note);
         return faulty(
                 at,

@@ -1,13 +1,13 @@
 package bitterend.day;
 
 import bitterend.finding.NaturalOrder;
+import bitterend.measure.Moments;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
 import bitterend.stock.Standing;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -97,7 +97,7 @@ public record RackToday(
     public static String told(String set, Event release) {
         String note = release.act().note();
         return "set " + set + " was released on "
-                + release.at().atZone(ZoneOffset.UTC).toLocalDate() + " by "
+                + Moments.day(release.at()) + " by "
                 + release.act().who()
                 + (note.isEmpty() ? "" : ": " + note);
     }

@@ -1,14 +1,13 @@
 package bitterend.day;
 
 import bitterend.measure.FineLength;
+import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Reel;
 import bitterend.stock.Standing;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -25,9 +24,6 @@ import java.util.stream.Collectors;
  * @param same what it has in common with other plans
  */
 public record ReelSince(List<Movement> history, long seen, String plan, SameSteps same) {
-    private static final DateTimeFormatter MOMENT =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
-
     public ReelSince {
         history = List.copyOf(history);
     }
@@ -109,7 +105,7 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
         Movement.Entry entry = movement.entry();
         long by = movement.by().mm();
         Sentence told = Sentence.of("reel " + entry.reel() + ": " + entry.kind().word() + " on "
-                + MOMENT.format(movement.at()) + " by " + movement.who() + " (event " + movement.event() + ")");
+                + Moments.text(movement.at()) + " by " + movement.who() + " (event " + movement.event() + ")");
         Sentence changed =
                 by == 0 ? told : told.and(", which changed its length by ").and(FineLength.ofMillimetres(by));
         return changed.and(entry.note().isEmpty() ? "" : ": " + entry.note());

@@ -60,7 +60,9 @@ final class Problems {
     }
 
     private Finding finding(Severity severity, String field, Sentence found, Sentence expected) {
-        return new Finding(severity, origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected);
+        Finding finding =
+                new Finding(severity, origin.file(), origin.place(), field.toLowerCase(Locale.ROOT), found, expected);
+        return severity == Severity.WARNING ? finding.workedOut() : finding;
     }
 
     /** An error of words alone. */

@@ -2,6 +2,7 @@ package bitterend.demand;
 
 import bitterend.catalogue.BenchRules;
 import bitterend.catalogue.Handling;
+import bitterend.catalogue.Handling.Hands;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.Assembly.Asked;
@@ -87,16 +88,12 @@ final class Watch {
             case ONE -> {}
             case TWO -> problems.warning(
                     "length",
-                    Sentence.of("a piece of ").and(mass),
-                    Sentence.of("at most ").and(handling.one()).and(" for one person: two people or a hoist"));
+                    Sentence.of("a piece weighs ").and(mass),
+                    Sentence.of("more than ").and(handling.one()).and(" needs " + Hands.TWO.words()));
             case HOIST -> problems.warning(
                     "length",
-                    Sentence.of("a piece of ").and(mass),
-                    Sentence.of("at most ")
-                            .and(handling.one())
-                            .and(" for one person and ")
-                            .and(handling.two())
-                            .and(" for two: a hoist"));
+                    Sentence.of("a piece weighs ").and(mass),
+                    Sentence.of("more than ").and(handling.two()).and(" needs " + Hands.HOIST.words()));
         }
     }
 

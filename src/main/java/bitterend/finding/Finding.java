@@ -3,6 +3,7 @@ package bitterend.finding;
 import bitterend.measure.Sentence;
 import bitterend.measure.Units;
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * One problem at one place of the input.
@@ -13,9 +14,16 @@ import java.util.Comparator;
  * @param field the column or member; empty when the whole row is meant
  * @param what what stands there, as typed
  * @param wanted what would have been right, or what the reader should know
+ * @param typed whether a person wrote what is there, so that it can be looked for in the file; else it was worked out
  */
-public record Finding(Severity severity, String file, String place, String field, Sentence what, Sentence wanted)
+public record Finding(
+        Severity severity, String file, String place, String field, Sentence what, Sentence wanted, boolean typed)
         implements Comparable<Finding> {
+
+    private static final String WANTED = "; wanted: ";
+
+    /** What is wanted begins so where it is a limit. */
+    private static final List<String> LIMITS = List.of("at least ", "at most ", "no tighter than ");
 
     private static final Comparator<Finding> READING_ORDER = Comparator.comparing(Finding::file)
             .thenComparing(Finding::place, NaturalOrder.IDS)
@@ -23,6 +31,11 @@ public record Finding(Severity severity, String file, String place, String field
             .thenComparing(Finding::found)
             .thenComparing(Finding::expected)
             .thenComparing(Finding::severity);
+
+    /** Of what a person wrote. */
+    public Finding(Severity severity, String file, String place, String field, Sentence what, Sentence wanted) {
+        this(severity, file, place, field, what, wanted, true);
+    }
 
     /** Of words whose figures are printed already. */
     public Finding(Severity severity, String file, String place, String field, String found, String expected) {
@@ -41,7 +54,8 @@ public record Finding(Severity severity, String file, String place, String field
 
     /** The same with its figures printed in these units. */
     public Finding in(Units units) {
-        return new Finding(severity, file, place, field, what.print(units), wanted.print(units));
+        return new Finding(
+                severity, file, place, field, Sentence.of(what.print(units)), Sentence.of(wanted.print(units)), typed);
     }
 
     public static Finding error(String file, String place, String field, String found, String expected) {
@@ -52,9 +66,22 @@ public record Finding(Severity severity, String file, String place, String field
         return new Finding(Severity.WARNING, file, place, field, found, expected);
     }
 
+    /** The same of what nobody wrote like that: it was worked out, and no page quotes it. */
+    public Finding workedOut() {
+        return new Finding(severity, file, place, field, what, wanted, false);
+    }
+
+    /** What was found and what to do about it; a limit is told as what is wanted, lest it reads as what is there. */
+    public static String advice(String found, String expected) {
+        if (found.isEmpty()) {
+            return expected;
+        }
+        return found + (LIMITS.stream().anyMatch(expected::startsWith) ? WANTED : ": ") + expected;
+    }
+
     /** The same, of a line that is left out while the rest goes on. */
     public Finding leavingOut() {
-        return new Finding(Severity.LEFT_OUT, file, place, field, what, wanted);
+        return new Finding(Severity.LEFT_OUT, file, place, field, what, wanted, typed);
     }
 
     /** Whether it leaves out the line it is about. */
@@ -80,7 +107,10 @@ public record Finding(Severity severity, String file, String place, String field
         };
     }
 
-    /** One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m}. */
+    /**
+     * One line for a person: {@code error: orders.csv, row 12, length: found "12,5 n", expected a length such as 12.5 m};
+     * {@code warning: orders.csv, row 14, length: a piece weighs 43 kg: more than 23 kg needs two people or a hoist}.
+     */
     @Override
     public String toString() {
         StringBuilder line = new StringBuilder(word()).append(": ").append(file);
@@ -89,6 +119,11 @@ public record Finding(Severity severity, String file, String place, String field
         }
         if (!field.isEmpty()) {
             line.append(", ").append(field);
+        }
+        if (!typed) {
+            return line.append(": ")
+                    .append(what.isEmpty() ? "wanted: " + expected() : advice(found(), expected()))
+                    .toString();
         }
         return line.append(": found ")
                 .append(what.isEmpty() ? "nothing" : '"' + found() + '"')

@@ -23,8 +23,6 @@ public final class Cautions {
     /** Where there is one line for all of them: on a screen whose paper has them whole. */
     static final String IN_ONE_LINE = "Lengths only, never strength: follow the rope maker and your local code.";
 
-    private static final List<String> LIMITS = List.of("at least ", "at most ", "no tighter than ");
-
     private static final int MOST_PLACES = 4;
 
     private Cautions() {}
@@ -73,7 +71,7 @@ public final class Cautions {
         Map<String, List<String>> alike = new LinkedHashMap<>();
         for (Finding note : notes) {
             String where = note.place().isEmpty() ? note.file() : note.file() + " " + note.place();
-            alike.computeIfAbsent(joined(note.found(), note.expected()), key -> new ArrayList<>())
+            alike.computeIfAbsent(Finding.advice(note.found(), note.expected()), key -> new ArrayList<>())
                     .add(where + (note.field().isEmpty() ? "" : ", " + note.field()));
         }
         List<String> sentences = new ArrayList<>();
@@ -84,7 +82,7 @@ public final class Cautions {
     /** What was warned of, as sentences; what is said of both ends is said once. */
     public static List<String> forTheBench(List<Finding> notes) {
         return notes.stream()
-                .map(note -> LengthsPage.sentence(joined(named(note), note.expected())))
+                .map(note -> LengthsPage.sentence(Finding.advice(named(note), note.expected())))
                 .distinct()
                 .toList();
     }
@@ -95,14 +93,6 @@ public final class Cautions {
         return LengthText.parse(found.replaceFirst(" \\(.*\\)$", "")).value().isPresent()
                 ? note.field() + " of " + found
                 : found;
-    }
-
-    /** A limit behind what was found is told as what is wanted, lest it reads as what is there. */
-    private static String joined(String found, String expected) {
-        if (found.isEmpty()) {
-            return expected;
-        }
-        return found + (LIMITS.stream().anyMatch(expected::startsWith) ? "; wanted: " : ": ") + expected;
     }
 
     private static String places(List<String> places) {

@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFacts;
+import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;

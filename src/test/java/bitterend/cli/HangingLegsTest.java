@@ -123,10 +123,9 @@ final class HangingLegsTest {
         lines("3 m,over all,60.01 degrees from the vertical," + LINK + ",swaged bore 45 mm,2,,,lifting,");
         String told = said(0, "check", shop.toString());
         assertTrue(
-                told.contains(
-                        "warning: orders.csv, row 2, hang: found \"a leg 60.1 degrees from the vertical, 29.9 from"
-                                + " the horizontal, 120.1 included between opposite legs\", expected at most 60 degrees from the"
-                                + " vertical, 120 included, 30 from the horizontal: ask a qualified rigger"),
+                told.contains("warning: orders.csv, row 2, hang: a leg 60.1 degrees from the vertical, 29.9 from"
+                        + " the horizontal, 120.1 included between opposite legs; wanted: at most 60 degrees from the"
+                        + " vertical, 120 included, 30 from the horizontal: ask a qualified rigger"),
                 told);
         assertTrue(said(0, "lengths", shop.toString(), "7/1").contains("ask a qualified rigger"));
         said(0, "plan", shop.toString(), "--time", "1s");

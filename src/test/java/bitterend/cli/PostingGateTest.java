@@ -172,11 +172,11 @@ final class PostingGateTest {
         assertTrue(post("--piece", firstOf("1/1")).contains("plan 2"));
         post("--reel", "R1", "--plan", "1");
         String all = post("--reel", "R1", "--plan", "1");
-        assertTrue(all.contains("3 steps stood in the ledger already"), all);
+        assertTrue(all.contains("3 steps were in the ledger already"), all);
         assertTrue(post("--reel", "R1", "--plan", "2").contains("3 steps stood"));
         assertTrue(run(3, "stock", "undo", shop, "--plan", "1", "--reel", "R2")
                 .err()
-                .contains("nothing stands that was posted of plan 1 off reel R2"));
+                .contains("nothing is left of what was posted of plan 1 off reel R2"));
         run(0, "stock", "undo", shop, "--plan", "1", "--reel", "R1");
         assertEquals(before, run(0, "stock", "export", shop).out());
     }
@@ -197,7 +197,7 @@ final class PostingGateTest {
         post("--reel", "R1");
         run(0, "stock", "count", shop, "R1", "26 m");
         String again = post("--reel", "R1");
-        assertTrue(again.contains("3 steps stood in the ledger already"), again);
+        assertTrue(again.contains("3 steps were in the ledger already"), again);
         assertTrue(run(0, "stock", "list", shop).out().contains("26 m"));
     }
 

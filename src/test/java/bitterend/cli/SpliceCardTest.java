@@ -111,7 +111,7 @@ final class SpliceCardTest {
                 derived);
         assertFalse(derived.contains("orders.csv"), derived);
         String check = Run.of("check", shop.toString()).out();
-        assertTrue(check.contains("row 2, accept: found nothing, expected who accepts less than"), check);
+        assertTrue(check.contains("row 2, accept: wanted: who accepts less than"), check);
     }
 
     /** 90 diameters of 8 mm are 28 3/8 in, 90 of 5/16 in would be 28 1/8: the rope is told as it is known. */

@@ -44,7 +44,7 @@ final class StockDayTest {
         plan();
         assertTrue(run(0, "stock", "post", shop, "--all").out().contains("cut"));
         Run again = run(0, "stock", "post", shop, "--all");
-        assertTrue(again.out().contains("stood in the ledger already"), again.out());
+        assertTrue(again.out().contains("were in the ledger already"), again.out());
         assertFalse(again.out().contains("piece 1001"), again.out());
         assertTrue(plan().err().contains("11 pieces cut already"));
         run(0, "stock", "verify", shop);

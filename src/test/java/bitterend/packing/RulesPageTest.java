@@ -49,7 +49,7 @@ final class RulesPageTest {
                 %s
                 ## Money
 
-                Prices stand in `shop.json`. A reel that is not touched costs nothing.
+                Prices are in `shop.json`. A reel that is not touched costs nothing.
 
                 %s"""
                 .formatted(table(Level.HARD), table(Level.MEDIUM), table(Level.SOFT));

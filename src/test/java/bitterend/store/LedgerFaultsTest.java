@@ -120,7 +120,7 @@ final class LedgerFaultsTest {
             String told = ledger.verify().toString();
             assertTrue(told.contains("the trigger movement_is_not_changed is missing"), told);
             assertTrue(told.contains("movement 1 (received, reel K1) leaves 100 mm"), told);
-            assertTrue(told.contains("event 1 (received) or what stands before it was changed"), told);
+            assertTrue(told.contains("event 1 (received) or what is before it was changed"), told);
         }
     }
 

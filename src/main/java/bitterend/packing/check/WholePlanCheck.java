@@ -62,8 +62,7 @@ final class WholePlanCheck {
         }
         for (Piece piece : facts.problem().pieces()) {
             int times = named.getOrDefault(piece.id(), 0);
-            faults.unless(
-                    times == 1, Check.ONCE, piece.id(), "the piece is " + times + " times in the plan, not once");
+            faults.unless(times == 1, Check.ONCE, piece.id(), "the piece is " + times + " times in the plan, not once");
         }
     }
 

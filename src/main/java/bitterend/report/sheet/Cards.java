@@ -128,7 +128,7 @@ final class Cards {
     private String booking(SpliceCard card, Piece piece) {
         String judged =
                 (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "");
-        return judged + "To book a row, with what stands in its boxes: bitterend measure " + shop() + " " + piece.id()
+        return judged + "To book a row, with what is in its boxes: bitterend measure " + shop() + " " + piece.id()
                 + " --cut ... --came-out ... --how "
                 + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer ...";
     }

@@ -44,7 +44,7 @@ final class ExplanationTest {
         assertEquals(
                 List.of(new Reason(
                         Rule.STOCK_VALUE,
-                        "K1 run 1 is the cheapest place for it as the plan stands; the next is K2 run 1")),
+                        "K1 run 1 is the cheapest place for it with all else as planned; the next is K2 run 1")),
                 answer.why());
         assertEquals(List.of(new Elsewhere(new RunId("K2", 1), List.of(), new Cost(500))), answer.elsewhere());
     }
@@ -58,7 +58,7 @@ final class ExplanationTest {
                         .with(reel("K2", 1_000).onHold())
                         .with(piece("P1", 2_000).certificate("2.2"), "K1", 1));
         assertEquals(
-                List.of("no other run is open to P1 as the plan stands"),
+                List.of("no other run is open to P1 with all else as planned"),
                 answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(Rule.ON_HOLD, Rule.CERTIFICATE, Rule.FITS_THE_RUN),
