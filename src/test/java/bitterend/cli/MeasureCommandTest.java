@@ -333,7 +333,7 @@ final class MeasureCommandTest {
         assertEquals(0, measure("1/7.1", "8 m", "6 m", "--how", "slack").code());
         Run calibrate = Run.of("calibrate", shop.toString());
         assertEquals(0, calibrate.code(), calibrate.err());
-        assertTrue(calibrate.err().contains("neither take-up can be told from the sum"), calibrate.err());
+        assertTrue(calibrate.err().contains("neither take-up is known from the sum"), calibrate.err());
     }
 
     private void cutSprings() {

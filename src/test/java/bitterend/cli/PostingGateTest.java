@@ -173,7 +173,7 @@ final class PostingGateTest {
         post("--reel", "R1", "--plan", "1");
         String all = post("--reel", "R1", "--plan", "1");
         assertTrue(all.contains("3 steps were in the ledger already"), all);
-        assertTrue(post("--reel", "R1", "--plan", "2").contains("3 steps stood"));
+        assertTrue(post("--reel", "R1", "--plan", "2").contains("3 steps were"));
         assertTrue(run(3, "stock", "undo", shop, "--plan", "1", "--reel", "R2")
                 .err()
                 .contains("nothing is left of what was posted of plan 1 off reel R2"));
@@ -188,8 +188,8 @@ final class PostingGateTest {
         plan();
         String noon = post("--reel", "R1");
         assertTrue(noon.contains("plan 1: reel R1") || noon.contains("plan 2: reel R1"), noon);
-        assertTrue(post("--reel", "R1", "--plan", "1").contains("3 steps stood"));
-        assertTrue(post("--reel", "R1", "--plan", "2").contains("steps stood"));
+        assertTrue(post("--reel", "R1", "--plan", "1").contains("3 steps were"));
+        assertTrue(post("--reel", "R1", "--plan", "2").contains("steps were"));
     }
 
     @Test

@@ -138,8 +138,8 @@ final class ExplanationTest {
         assertEquals(
                 List.of(
                         "K3 (lot L1) would do for the set if this were settled: K3 is on hold",
-                        "else a person decides: the set is released (bitterend orders release) and its rest comes off"
-                                + " other rope, or all of it is made again (bitterend orders again)"),
+                        "else a person decides: the set is released (orders release) and its rest comes off"
+                                + " other rope, or all of it is made again (orders again)"),
                 answer.help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)
