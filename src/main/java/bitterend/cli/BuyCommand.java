@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "cost least, price paid less the value of what is left, with a proven bound and",
             "the two next-best sets. Reads offers.csv and, where there is one, on-order.csv.",
             "",
-            "With --from-history: weeks of history.csv are drawn again and again, and every",
+            "With --from-history: weeks of history.csv are picked again and again, and every",
             "size, every pair and the optimiser's mix are tried on the same weeks.",
             "--html, --pdf and --pictures write such a study into files.",
             "A study can be shared out: run --share 1/4 to 4/4, then --merge the four files.",

@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
             "",
             "With ORDER/LINE, such as 1041/3, shows how that length came about: every",
             "allowance on a line of its own, with its source and whether the shop has",
-            "verified it. The lines add up exactly. On paper the piece is drawn, too.",
+            "verified it. The lines add up exactly. On paper with a drawing of it.",
             ""
         },
         sortOptions = false)

@@ -35,7 +35,7 @@ import picocli.CommandLine.Parameters;
             "",
             "REQUEST is a CSV file with the columns of orders.csv, or a JSON file; it may add",
             "hardware, minutes and test, and how far the customer would give way: shorter,",
-            "longer, fewest, most. With --order the lines of an order in the book are priced.",
+            "longer, fewest, most. With --order the lines of one in orders.csv are priced.",
             "",
             "Prints the page for the file, with every inside figure; --customer prints what",
             "the customer may see. How a price is made is set under quote in shop.json.",
@@ -56,7 +56,7 @@ final class QuoteCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "REQUEST", description = "The request, a CSV or JSON file.")
     private @Nullable Path file;
 
-    @Option(names = "--order", paramLabel = "ORDER", description = "Price an order of the book instead of a file.")
+    @Option(names = "--order", paramLabel = "ORDER", description = "Price an order of orders.csv instead of a file.")
     private @Nullable String order;
 
     @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
@@ -93,7 +93,7 @@ final class QuoteCommand implements Callable<Integer> {
     public Integer call() {
         if (folder == null || (file == null) == (order == null)) {
             terminal.err()
-                    .println("error: name the shop folder, and the file of the request or an order of the book with"
+                    .println("error: name the shop folder, and the file of the request or an order of orders.csv with"
                             + " --order");
             terminal.err().println("Help: bitterend quote --help");
             return ExitCode.BAD_COMMAND_LINE.number();

@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
             "A coil is worth what it saves later, less interest and room until then; how",
             "long that is depends on the coils that are on the rack this morning. Prints",
             "and draws the curve of each rope. --from-history tries a curve that the shop",
-            "has of its own in values.json against it, on weeks drawn from the past.",
+            "has of its own in values.json against it, on weeks picked from the past.",
             "--write takes curves that were learned from the past out of values.json; the",
             "file as it was stays in values.old.json.",
             ""
@@ -52,7 +52,7 @@ final class ValueCommand implements Callable<Integer> {
     @Mixin
     private DayOption day = new DayOption();
 
-    @Option(names = "--from-history", description = "Try the shop's own curves on weeks drawn from history.csv.")
+    @Option(names = "--from-history", description = "Try the shop's own curves on weeks picked from history.csv.")
     boolean fromHistory;
 
     @Option(names = "--write", description = "Take stale curves, learned from the past once, out of values.json.")

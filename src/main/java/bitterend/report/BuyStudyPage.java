@@ -150,7 +150,7 @@ public final class BuyStudyPage {
         Study study = verdict.study();
         return List.of(
                 verdict.scenarios() + " of " + study.size().scenarios() + " scenarios of "
-                        + weeks(study.size().weeks()) + ", weeks of the past drawn whole, seed "
+                        + weeks(study.size().weeks()) + ", weeks of the past picked whole, seed "
                         + study.size().seed() + "; the same weeks for every choice. "
                         + (verdict.scenarios() - verdict.reporting()) + " of them chose, the other "
                         + verdict.reporting() + " report. The rack is empty at first; coils are carried on, and what is"

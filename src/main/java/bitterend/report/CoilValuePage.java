@@ -80,7 +80,7 @@ public final class CoilValuePage {
         Writing page = new Writing();
         Cost dearer = found.dearer();
         Cost size = dearer.millis() < 0 ? Cost.ZERO.minus(dearer) : dearer;
-        String scenarios = found.scenarios() + " scenarios drawn from the past";
+        String scenarios = found.scenarios() + " scenarios picked at random from the past";
         if (size.rounded().minor() == 0 && found.error().rounded().minor() == 0) {
             page.paragraph("With " + own.name() + " and with the coil curve the same is paid in " + weeks
                     + " weeks, on " + scenarios + ": there they decide alike.");

@@ -40,7 +40,7 @@ final class ReelBlock {
         page.gap();
         page.table(table(draw, view.marks(draw)));
         page.gap();
-        page.paragraph("The rest: " + words.rest(draw));
+        page.paragraph("Left: " + words.rest(draw));
     }
 
     private static String sentence(List<Fact> facts) {
