@@ -130,7 +130,7 @@ final class Shortfall {
             }
         }
         int[] runs = homesOf(piece);
-        Sentence sentence = Sentence.of("the reels it may use are taken up by other work: it takes ")
+        Sentence sentence = Sentence.of("what the other work leaves is too short for it: it takes ")
                 .and(piece.cut())
                 .and(" and at most ")
                 .and(most)
