@@ -88,7 +88,7 @@ public final class AnswerJson {
         return written(List.of(file));
     }
 
-    /** Files that were written; {@code file} is the first of them. */
+    /** Files that were written: the first of them, and all where there are several. */
     public static String written(List<Path> files) {
         JsonTree tree = new JsonTree()
                 .with("format", "bitterend/written/1")

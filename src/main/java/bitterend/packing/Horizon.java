@@ -45,7 +45,7 @@ public record Horizon(LocalDate until, int later) {
         }
         List<Piece> some = all.pieces().stream()
                 .filter(piece -> near.contains(piece.id())
-                        || piece.isMatched() && sets.contains(piece.matching().set()))
+                        || (piece.isMatched() && sets.contains(piece.matching().set())))
                 .toList();
         int later = all.pieces().size() - some.size();
         return all.about(some).looking(new Horizon(until, later));

@@ -17,14 +17,12 @@ import java.util.stream.Stream;
 /** What is said in the row of a mark, and on the tag of a piece: all that concerns it, nothing that concerns others. */
 public final class RowWords {
     private final PlanView view;
-    private final Figures figures;
     private final ReelWords reels;
     private final Map<String, List<FirstArticle>> firsts = new HashMap<>();
     private final Map<String, Map<String, List<String>>> sets = new HashMap<>();
 
     public RowWords(PlanView view, Figures figures) {
         this.view = view;
-        this.figures = figures;
         reels = new ReelWords(view, figures);
         FirstArticle.of(view).forEach(first -> firsts.computeIfAbsent(first.piece(), id -> new ArrayList<>())
                 .add(first));

@@ -26,7 +26,6 @@ import picocli.CommandLine;
  * command line itself knows; one that is in neither list fails the test.
  */
 final class AskingCommandsTest {
-    private static final String FEW = " --from-history --scenarios 20 --weeks 2";
 
     @TempDir
     private Path folder = Path.of("");
