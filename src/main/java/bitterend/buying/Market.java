@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.WorkingDays;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
@@ -125,7 +126,8 @@ final class Market {
     }
 
     private boolean inTime(Piece piece, LocalDate there) {
-        return late.contains(piece.id()) || !there.isAfter(piece.source().due());
+        return late.contains(piece.id())
+                || !there.isAfter(new WorkingDays(orders.day().calendar()).cutBy(piece));
     }
 
     private static Reel reel(Offer offer, String rope, int n) {

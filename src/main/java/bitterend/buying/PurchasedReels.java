@@ -9,6 +9,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.RunId;
 import bitterend.packing.RunLoad;
+import bitterend.packing.WorkingDays;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -99,11 +100,10 @@ final class PurchasedReels {
                 .toList();
     }
 
-    private static LocalDate orderBy(Offer offer, List<Piece> pieces) {
-        LocalDate due = pieces.stream()
-                .map(piece -> piece.source().due())
-                .min(LocalDate::compareTo)
-                .orElse(LocalDate.MAX);
+    private LocalDate orderBy(Offer offer, List<Piece> pieces) {
+        WorkingDays working = new WorkingDays(problem.calendar());
+        LocalDate due =
+                pieces.stream().map(working::cutBy).min(LocalDate::compareTo).orElse(LocalDate.MAX);
         return due.equals(LocalDate.MAX) ? due : due.minusDays(offer.terms().leadDays());
     }
 }

@@ -80,6 +80,11 @@ final class PlanQuestions {
 
     /** What is wrong with the question; empty when it was answered. */
     String refusal(Asked asked) {
+        if (asked.about() instanceof About.Later later) {
+            return "--explain: " + asked.id() + " need not be cut before " + later.cutBy() + ", and plan "
+                    + asked.passed().number() + " looks ahead to " + later.until()
+                    + ". To plan it now: bitterend plan " + shop(asked) + " --until " + later.cutBy();
+        }
         return asked.about() instanceof About.Unknown unknown
                 ? "--explain: found \"" + asked.id() + "\", expected the id of a piece such as " + unknown.piece()
                         + ", or of a reel"

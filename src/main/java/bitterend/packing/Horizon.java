@@ -22,21 +22,30 @@ public record Horizon(LocalDate until, int later) {
         }
     }
 
-    /** Whether a piece is looked at for itself: it has no day, or must be cut in time. */
+    /** Whether a piece is looked at for itself: it comes first, has no day, or must be cut in time. */
     public boolean holds(Piece piece, ShopCalendar calendar) {
+        if (piece.source().priority() == 1) {
+            return true;
+        }
         LocalDate cutBy = new WorkingDays(calendar).cutBy(piece);
         return cutBy.equals(LocalDate.MAX) || !cutBy.isAfter(until);
     }
 
-    /** The question without what may wait; whole are matched sets any piece of which may not, and what is pinned stays. */
-    public static PackingProblem near(PackingProblem all, LocalDate until) {
+    /**
+     * The question without what may wait. Matched sets stay whole where any piece of theirs may not wait, or is cut already;
+     * what is pinned stays.
+     *
+     * @param atTheBench ids of further pieces that stay, since sheets at the bench have them
+     */
+    public static PackingProblem near(PackingProblem all, LocalDate until, Set<String> atTheBench) {
         Horizon horizon = new Horizon(until, 0);
-        Set<String> pinned = new HashSet<>();
+        Set<String> pinned = new HashSet<>(atTheBench);
         all.pins().forEach(pin -> pinned.add(pin.piece()));
         Set<String> sets = new HashSet<>();
         Set<String> near = new HashSet<>();
         for (Piece piece : all.pieces()) {
-            if (pinned.contains(piece.id()) || horizon.holds(piece, all.calendar())) {
+            boolean begun = !piece.matching().begun().isEmpty();
+            if (begun || pinned.contains(piece.id()) || horizon.holds(piece, all.calendar())) {
                 near.add(piece.id());
                 if (piece.isMatched()) {
                     sets.add(piece.matching().set());

@@ -161,7 +161,7 @@ final class PlanScreen {
     private TableRows reels() {
         String unit = "\n" + figures.unit();
         TableRows table = new TableRows(
-                Column.words("due"),
+                Column.words("cut by"),
                 Column.words("place"),
                 Column.words("reel"),
                 Column.words("rope"),

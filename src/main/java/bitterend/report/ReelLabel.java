@@ -20,6 +20,24 @@ public final class ReelLabel {
         return lines;
     }
 
+    /** The same with its flaws, measured from its working end, and its place. */
+    static List<String> withFlaws(Reel reel, String length, Figures figures) {
+        List<String> lines = lines(reel, length);
+        flaws(reel, figures).forEach(lines::add);
+        if (!reel.where().place().isEmpty()) {
+            lines.add("place " + reel.where().place());
+        }
+        return lines;
+    }
+
+    /** Its flaws, such as {@code flaw 9.500 m to 9.800 m (chafed)}. */
+    static List<String> flaws(Reel reel, Figures figures) {
+        return reel.flaws().stream()
+                .map(flaw -> "flaw " + figures.length(flaw.from()) + " to " + figures.length(flaw.to())
+                        + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")"))
+                .toList();
+    }
+
     /** Its certificate and its last day, as far as they are stated. */
     static List<String> papers(Reel reel) {
         List<String> parts = new ArrayList<>();

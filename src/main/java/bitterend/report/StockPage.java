@@ -89,9 +89,7 @@ public final class StockPage {
         if (!state(holding).isEmpty()) {
             parts.add(state(holding));
         }
-        reel.flaws()
-                .forEach(flaw -> parts.add("flaw " + figures.length(flaw.from()) + " to " + figures.length(flaw.to())
-                        + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")")));
+        parts.addAll(ReelLabel.flaws(reel, figures));
         addUnlessZero(parts, "lead trim ", reel.contents().leadTrim());
         addUnlessZero(parts, "inner wraps ", reel.contents().innerWraps());
         parts.addAll(ReelLabel.papers(reel));
@@ -172,7 +170,7 @@ public final class StockPage {
     /** The label of a coil that goes back to the rack. */
     public String label(Reel reel) {
         StringBuilder label = new StringBuilder();
-        ReelLabel.lines(reel, ", " + figures.written(reel.contents().written()))
+        ReelLabel.withFlaws(reel, ", " + figures.written(reel.contents().written()), figures)
                 .forEach(line -> label.append("  | ").append(clean(line)).append('\n'));
         return label.toString();
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,7 +52,7 @@ final class HorizonCommandTest {
         DemoShop.order(Path.of(shop), "E-41,1,pilot boat Dunlin,LAID-14,2 m,whipped,whipped,1,2026-03-11");
         DemoShop.order(Path.of(shop), "E-42,1,pilot boat Dunlin,LAID-14,2 m,whipped,whipped,1,2026-03-20");
         run(0, "sheet", shop);
-        String told = Files.readString(Path.of(shop, "sheet.html"));
+        String told = PageText.of(Path.of(shop, "sheet.html"));
         assertTrue(told.contains("order E-41: 1 piece is not in this plan"), told);
         assertFalse(told.contains("E-42"), told);
     }
@@ -69,6 +70,37 @@ final class HorizonCommandTest {
                 Pattern.compile("2026-03-03 +E7 +BRAID-12 +3 +3").matcher(week).find(), week);
         week.lines().forEach(line -> assertTrue(line.length() <= 80, line));
         assertTrue(Files.readString(html).contains("<svg"), "drawn on a page");
+    }
+
+    /** The set is begun with the leg that is cut: the other keeps its lot, though it need not be cut for weeks. */
+    @Test
+    void whatIsLeftOfABegunSet_isPlannedWhateverItsDay() throws IOException {
+        DemoShop.order(Path.of(shop), "E-51,1,pilot boat Dunlin,BRAID-12,3 m,sealed,sealed,1,2026-03-03,,springs,lot");
+        DemoShop.order(Path.of(shop), "E-51,2,pilot boat Dunlin,BRAID-12,3 m,sealed,sealed,1,2026-06-03,,springs,lot");
+        run(0, "stock", "open", shop);
+        run(0, "plan", shop, "--effort", "reproducible");
+        run(0, "stock", "post", shop, "--piece", "E-51/1.1");
+        assertFalse(run(0, "plan", shop, "--effort", "reproducible").out().contains("planned later"));
+    }
+
+    /** Sheets that are called back are planned anew, however far ahead they looked. */
+    @Test
+    void withdrawnSheets_arePlannedAnewWhateverTheirDay() {
+        run(0, "plan", shop, "--effort", "reproducible");
+        run(0, "sheet", shop, "--issue");
+        String page = run(0, "plan", shop, "--withdraw", "--until", "2026-03-05", "--effort", "reproducible")
+                .out();
+        assertTrue(page.contains("Planned: all 10 pieces"), page);
+    }
+
+    @Test
+    void questionAboutALaterPiece_isAnsweredWithItsDay() {
+        run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible");
+        String told = run(2, "plan", shop, "--explain", "E-32/2.1").err();
+        assertTrue(
+                told.contains("E-32/2.1 need not be cut before 2026-03-13, and plan 1 looks ahead to 2026-03-12"),
+                told);
+        assertTrue(told.contains("--until 2026-03-13"), told);
     }
 
     @Test

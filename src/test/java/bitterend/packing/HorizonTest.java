@@ -7,6 +7,7 @@ import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Which pieces a plan looks at that looks so far ahead. */
@@ -24,7 +25,8 @@ final class HorizonTest {
                         .with(piece("undated", 1_000).due(LocalDate.MAX))
                         .with(piece("overdue", 1_000).due(MONDAY.minusDays(30)))
                         .problem(),
-                FRIDAY);
+                FRIDAY,
+                Set.of());
         assertEquals(List.of("today", "friday", "undated", "overdue"), ids(near));
         assertEquals(new Horizon(FRIDAY, 1), near.horizon());
     }
@@ -37,7 +39,8 @@ final class HorizonTest {
                         .with(piece("spliced", 1_000).due(FRIDAY.plusDays(3)).finishing(1))
                         .with(piece("plain", 1_000).due(FRIDAY.plusDays(3)))
                         .problem(),
-                FRIDAY);
+                FRIDAY,
+                Set.of());
         assertEquals(List.of("spliced"), ids(near));
     }
 
@@ -49,9 +52,26 @@ final class HorizonTest {
                         .with(piece("B", 1_000).due(FRIDAY.plusDays(9)).set("sheets", Bond.ONE_LOT))
                         .with(piece("C", 1_000).due(FRIDAY.plusDays(9)).set("others", Bond.ONE_LOT))
                         .problem(),
-                MONDAY);
+                MONDAY,
+                Set.of());
         assertEquals(List.of("A", "B"), ids(near));
         assertEquals(1, near.horizon().later());
+    }
+
+    /** What is left of a set whose other leg is cut keeps its lot; priority 1 comes before any day. */
+    @Test
+    void near_keepsWhatIsBegunAndWhatComesFirst() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("mate", 1_000)
+                                .due(FRIDAY.plusDays(60))
+                                .begun("sheets", Bond.ONE_LOT, "A", "L1", "R1"))
+                        .with(piece("rush", 1_000).due(FRIDAY.plusDays(60)).priority(1))
+                        .with(piece("other", 1_000).due(FRIDAY.plusDays(60)))
+                        .problem(),
+                FRIDAY,
+                Set.of());
+        assertEquals(List.of("mate", "rush"), ids(near));
     }
 
     /** What a sheet at the bench holds is cut by it, whenever it is due. */
@@ -61,9 +81,10 @@ final class HorizonTest {
                 .with(ReelSketch.reel("R1", 10_000))
                 .with(piece("pinned", 1_000).due(FRIDAY.plusDays(9)))
                 .with(piece("free", 1_000).due(FRIDAY.plusDays(9)))
+                .with(piece("bench", 1_000).due(FRIDAY.plusDays(9)))
                 .problem();
-        PackingProblem near = Horizon.near(all.withPins(List.of(new Pin("pinned", "R1"))), MONDAY);
-        assertEquals(List.of("pinned"), ids(near));
+        PackingProblem near = Horizon.near(all.withPins(List.of(new Pin("pinned", "R1"))), MONDAY, Set.of("bench"));
+        assertEquals(List.of("pinned", "bench"), ids(near));
     }
 
     private static List<String> ids(PackingProblem problem) {

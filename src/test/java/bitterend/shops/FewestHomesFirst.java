@@ -5,6 +5,7 @@ import bitterend.packing.Eligibility;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.RunId;
+import bitterend.packing.WorkingDays;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.time.LocalDate;
@@ -30,7 +31,7 @@ final class FewestHomesFirst {
                                 .min()
                                 .orElseThrow())
                         .thenComparing(piece -> together(run, piece).stream()
-                                .map(each -> each.source().due())
+                                .map(each -> new WorkingDays(problem.calendar()).cutBy(each))
                                 .min(LocalDate::compareTo)
                                 .orElseThrow())
                         .thenComparing(piece -> together(run, piece).get(0).id()))

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Numbers equal pieces, and equal sets, in the order in which they are cut: whoever works from the top of the sheet meets
  * them counted. A piece that an earlier plan had on a reel stays there as long as any piece like it does, and a pinned one
- * keeps its place. What is cut, where and for how much, does not change.
+ * keeps its place. What is cut and where does not change; where moving pieces of an earlier plan made it dearer, {@link
+ * CuttingOrder} leaves the numbers as they were.
  */
 final class CutNumbers {
     private final PackingProblem problem;

@@ -33,11 +33,15 @@ public final class CuttingOrder {
         sheets = new SheetsOut(problem);
     }
 
-    /** The same plan with equal pieces numbered in the order in which they are cut. */
+    /** The same plan with equal pieces numbered in the order in which they are cut, unless that made it dearer. */
     public CutPlan numbered(Packing packing) {
         CutPlan plan = plan(packing);
         Packing named = new CutNumbers(problem).inOrder(packing, plan);
-        return named.equals(packing) ? plan : plan(named);
+        if (named.equals(packing)) {
+            return plan;
+        }
+        CutPlan inOrder = plan(named);
+        return inOrder.cost().compareTo(plan.cost()) > 0 ? plan : inOrder;
     }
 
     /** The plan of a packing that breaks no hard rule; nothing is proven of it yet. */

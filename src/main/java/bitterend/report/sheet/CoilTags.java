@@ -77,7 +77,9 @@ final class CoilTags {
         List<String> lines = new ArrayList<>();
         lines.add("measured: ____________");
         lines.add("by the ledger " + figures.length(rest.byLedger()) + ", certain " + figures.length(rest.certain()));
-        lines.addAll(rope(draw, List.of()));
+        Reel reel = view.reel(draw);
+        Length gone = reel.length().minus(reel.contents().innerWraps()).minus(rest.byLedger());
+        lines.addAll(rope(draw, flaws(draw, gone)));
         return tag(
                 rest.reel(),
                 "rest of the reel",

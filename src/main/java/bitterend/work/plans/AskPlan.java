@@ -5,11 +5,13 @@ import bitterend.day.RackToday;
 import bitterend.demand.Piece;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
+import bitterend.packing.Horizon;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.RunId;
+import bitterend.packing.WorkingDays;
 import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import bitterend.packing.explain.PieceAnswer;
@@ -18,6 +20,7 @@ import bitterend.quoting.PlanShares;
 import bitterend.stock.Movement;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +55,14 @@ public final class AskPlan {
         record CutAlready(Movement cut) implements About {}
 
         /**
+         * A piece that is ordered and need not be cut yet: the plan does not look so far ahead.
+         *
+         * @param cutBy the day by which it must be cut
+         * @param until the day up to which the plan looks
+         */
+        record Later(LocalDate cutBy, LocalDate until) implements About {}
+
+        /**
          * No piece and no reel is called that.
          *
          * @param piece the id of some piece, as an example
@@ -71,8 +82,17 @@ public final class AskPlan {
                 .piece(id)
                 .<About>map(answer -> new About.OfPiece(answer, bound(id)))
                 .or(() -> explanation.reel(id).map(About.OfReel::new))
+                .or(() -> later(id))
                 .orElseGet(() -> new About.Unknown(
                         problem.pieces().stream().findFirst().map(Piece::id).orElse("1041/2.1")));
+    }
+
+    private Optional<About> later(String id) {
+        Horizon horizon = problem.horizon();
+        return shop.shop().pieces().stream()
+                .filter(piece -> piece.id().equals(id) && !horizon.holds(piece, problem.calendar()))
+                .findFirst()
+                .map(piece -> new About.Later(new WorkingDays(problem.calendar()).cutBy(piece), horizon.until()));
     }
 
     private List<Coming> coming() {

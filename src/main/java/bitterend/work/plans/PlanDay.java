@@ -31,6 +31,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -98,7 +99,10 @@ public final class PlanDay {
                 from == null ? work.fresh() : work.after(from.document().plan());
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
         return new DayQuestion(
-                Horizon.near(request.withdraw() ? open : IssuedWork.pinned(open, bench), until(request)),
+                Horizon.near(
+                        request.withdraw() ? open : IssuedWork.pinned(open, bench),
+                        until(request),
+                        bench.stream().flatMap(sheet -> sheet.pieces().stream()).collect(Collectors.toSet())),
                 stock(day, open),
                 bench,
                 request.withdraw(),

@@ -130,6 +130,22 @@ final class CutNumbersTest {
         }
     }
 
+    /** Among equal sets an exchange of numbers may move pieces off the reel of an earlier plan: then they keep their numbers. */
+    @Test
+    void numbers_neverMakeAPlanDearerThatHoldsToAnEarlierOne() {
+        for (long seed = 1; seed <= 200; seed++) {
+            PackingProblem shop = RandomShop.of(seed, ShopSize.SMALL);
+            Packing packing = new GreedyPacker(shop).best();
+            Map<String, String> places = new HashMap<>();
+            packing.places().forEach((piece, run) -> places.put(piece, run.reel()));
+            PackingProblem again = shop.withEarlier(places);
+            CuttingOrder order = new CuttingOrder(again);
+            CutPlan plan = order.numbered(packing);
+            assertTrue(plan.cost().compareTo(order.plan(packing).cost()) <= 0, "seed " + seed);
+            assertEquals(List.of(), PlanChecker.check(again, plan), "seed " + seed);
+        }
+    }
+
     private static void inOrder(PackingProblem shop, CutPlan plan, long seed) {
         List<String> turns = new OrderOfWork(shop)
                 .of(plan.draws()).stream()
