@@ -21,6 +21,9 @@ public record Demanded(
         BenchPapers papers,
         List<Finding> findings,
         List<Finding> remarks) {
+    /** How the advice begins to make one of several first, since nobody has checked the numbers of its end. */
+    public static final String MAKE_ONE_FIRST = "splice and measure one before ";
+
     public Demanded {
         pieces = List.copyOf(pieces);
         derivations = List.copyOf(derivations);

@@ -42,7 +42,7 @@ final class Watch {
         unverified.forEach(row -> problems.warning(
                 "quantity",
                 pieces + (rings ? " rings of " : " pieces with ") + row.id() + ", an unverified termination",
-                "splice and measure one before " + (rings ? "making" : "cutting") + " the other " + (pieces - 1)));
+                Demanded.MAKE_ONE_FIRST + (rings ? "making" : "cutting") + " the other " + (pieces - 1)));
     }
 
     /** The take-up of both ends may come out long or short together: their spreads add up. */

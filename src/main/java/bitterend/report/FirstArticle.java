@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.demand.Demanded;
 import bitterend.demand.EndWork;
 import bitterend.demand.Piece;
+import bitterend.finding.Finding;
 import bitterend.packing.Cut;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,9 +16,17 @@ import java.util.Map;
  * @param piece its id: the first of its kind to be cut
  * @param termination id of the end
  * @param rope the rope as ordered
- * @param pieces how many pieces of the plan have that end on that rope; at least 2
+ * @param all the pieces of the plan that have that end on that rope, the first among them; at least 2
  */
-public record FirstArticle(String piece, String termination, String rope, int pieces) {
+public record FirstArticle(String piece, String termination, String rope, List<String> all) {
+    public FirstArticle {
+        all = List.copyOf(all);
+    }
+
+    /** How many pieces have that end on that rope. */
+    public int pieces() {
+        return all.size();
+    }
 
     /** Of a plan, once for each end and rope, in the order of work; an end of one piece alone waits for nothing. */
     public static List<FirstArticle> of(PlanView view) {
@@ -33,15 +42,22 @@ public record FirstArticle(String piece, String termination, String rope, int pi
                         ends(line.demanded())
                                 .forEach(end -> met.merge(
                                         end.termination() + " " + piece.orderedRope(),
-                                        new FirstArticle(id, end.termination(), piece.orderedRope(), 1),
+                                        new FirstArticle(id, end.termination(), piece.orderedRope(), List.of(id)),
                                         FirstArticle::andOneMore));
                     }
                 });
         return met.values().stream().filter(first -> first.pieces() > 1).toList();
     }
 
+    /** Whether a note asks for what pages say in the row of the piece, once for all orders: they leave it out. */
+    public static boolean isSaidInItsRow(Finding note) {
+        return note.expected().startsWith(Demanded.MAKE_ONE_FIRST);
+    }
+
     private FirstArticle andOneMore(FirstArticle other) {
-        return new FirstArticle(piece, termination, rope, pieces + other.pieces());
+        List<String> both = new ArrayList<>(all);
+        both.addAll(other.all);
+        return new FirstArticle(piece, termination, rope, both);
     }
 
     /** The ends that nobody has checked, each once though a piece has it twice. */

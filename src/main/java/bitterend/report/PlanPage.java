@@ -96,7 +96,9 @@ public final class PlanPage {
     }
 
     private static List<Finding> notes(PlanView view) {
-        return view.notes().stream().filter(note -> !note.leavesOut()).toList();
+        return view.notes().stream()
+                .filter(note -> !note.leavesOut() && !FirstArticle.isSaidInItsRow(note))
+                .toList();
     }
 
     private void reels(Writing page, PlanView view) {

@@ -21,8 +21,8 @@ import java.util.Map;
 final class PlanScreen {
     private static final int MOST_REELS = 25;
     private static final int LINES_LEFT_OUT = 1;
-    private static final int LINES_UNDONE = 4;
-    private static final int LINES_FIRST = 4;
+    private static final int LINES_UNDONE = 5;
+    private static final int LINES_FIRST = 3;
     private static final int LINES_HEAVY = 1;
 
     private final PlanView view;

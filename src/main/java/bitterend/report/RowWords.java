@@ -19,6 +19,7 @@ public final class RowWords {
     private final PlanView view;
     private final ReelWords reels;
     private final Map<String, List<FirstArticle>> firsts = new HashMap<>();
+    private final Map<String, List<String>> waits = new HashMap<>();
     private final Map<String, Map<String, List<String>>> sets = new HashMap<>();
 
     public RowWords(PlanView view, Figures figures) {
@@ -27,6 +28,7 @@ public final class RowWords {
         FirstArticle.of(view).forEach(first -> firsts.computeIfAbsent(first.piece(), id -> new ArrayList<>())
                 .add(first));
         for (ReelDraw draw : view.draws()) {
+            waits(draw);
             draw.cuts().stream()
                     .map(Cut::piece)
                     .map(this::piece)
@@ -71,6 +73,7 @@ public final class RowWords {
         }
         Piece piece = piece(mark.piece());
         List<String> urgent = new ArrayList<>(stop(piece));
+        urgent.addAll(waits.getOrDefault(piece.id(), List.of()));
         String heavy = reels.heavy(draw, mark.length());
         if (!heavy.isEmpty()) {
             urgent.add(heavy);
@@ -86,6 +89,31 @@ public final class RowWords {
                 .map(first -> "Stop: splice and measure this one first, " + (first.pieces() - 1) + " more with "
                         + first.termination() + (first.pieces() == 2 ? " waits" : " wait"))
                 .toList();
+    }
+
+    /** In the row of the first piece of a reel that waits for a first article on another reel. */
+    private void waits(ReelDraw draw) {
+        List<String> here = draw.cuts().stream().map(Cut::piece).toList();
+        for (List<FirstArticle> some : firsts.values()) {
+            for (FirstArticle first : some) {
+                List<String> waiting =
+                        here.stream().filter(first.all()::contains).toList();
+                if (!waiting.isEmpty() && !here.contains(first.piece())) {
+                    waits.computeIfAbsent(waiting.get(0), id -> new ArrayList<>())
+                            .add("Stop: wait until " + first.piece() + " off reel " + reelOf(first.piece())
+                                    + " is spliced and measured; " + waiting.size() + " here with "
+                                    + first.termination() + (waiting.size() == 1 ? " waits" : " wait"));
+                }
+            }
+        }
+    }
+
+    private String reelOf(String piece) {
+        return view.draws().stream()
+                .filter(draw -> draw.cuts().stream().anyMatch(cut -> cut.piece().equals(piece)))
+                .map(ReelDraw::reel)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** {@code for ketch Brambling, due 2026-03-03: jib sheets, a pair}; empty where nothing is known. */

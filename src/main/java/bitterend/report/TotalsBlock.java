@@ -76,7 +76,7 @@ final class TotalsBlock {
         String money = figures.currency().currency();
         TableRows table = new TableRows(
                 Column.words("ropes"),
-                Column.figure("cost\n" + money),
+                Column.figure("with splits\nand moves\n" + money),
                 Column.figure("cannot cost\nless than"),
                 Column.figure("avoidable\nat most"),
                 Column.figure("as rope\n" + figures.unit()),
@@ -92,7 +92,7 @@ final class TotalsBlock {
                 Column.words(""),
                 Column.figure("length\n" + figures.unit()),
                 Column.figure("of the rope\ndrawn, %"),
-                Column.figure("worth\n" + figures.currency().currency()));
+                Column.figure("worth new\n" + figures.currency().currency()));
         part(table, "in pieces", book, LengthBook::pieces);
         part(table, "cut loss", book, LengthBook::cutLoss);
         part(table, "lead trim", book, LengthBook::leadTrim);

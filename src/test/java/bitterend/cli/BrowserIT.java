@@ -98,7 +98,8 @@ final class BrowserIT {
                 "--window-size=800,1130",
                 "--screenshot=" + picture,
                 shop.resolve("tags.html").toUri().toString());
-        List<String> read = new TagPicture(picture, 2).codes(3, 8);
+        List<String> read = new TagPicture(picture, 2)
+                .codes(3, 8).stream().filter(code -> code.startsWith("piece ")).toList();
         List<String> cuts = cuts(shop);
         assertEquals(Math.min(24, cuts.size()), read.size(), read.toString());
         for (String code : read) {

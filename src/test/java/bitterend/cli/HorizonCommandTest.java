@@ -103,6 +103,19 @@ final class HorizonCommandTest {
         assertTrue(told.contains("--until 2026-03-13"), told);
     }
 
+    /** The rack has no 90 m of it; what is on order has, and is named where the plan says what would help. */
+    @Test
+    void ropeOnOrderThatWouldDo_isNamedInThePlan() throws IOException {
+        DemoShop.order(Path.of(shop), "E-61,1,pilot boat Dunlin,LAID-14,90 m,whipped,whipped,1,2026-03-04");
+        Files.writeString(
+                Path.of(shop, "on-order.csv"),
+                "number,rope,length,quantity,expected\nB-9,LAID-14,110 m,1,2026-03-03\n");
+        String page = run(4, "plan", shop, "--effort", "reproducible").out().replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains("Order B-9 would do for E-61/1.1: 110 m of LAID-14, expected 2026-03-03; or receive"),
+                page);
+    }
+
     @Test
     void dayBeforeThePlan_isRefused() {
         String told = run(2, "plan", shop, "--until", "2026-03-01").err();

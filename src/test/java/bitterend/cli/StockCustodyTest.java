@@ -97,7 +97,7 @@ final class StockCustodyTest {
     void restMeasuredShorterThanAFlaw_dropsTheFlaw() throws IOException {
         stock("condemn", "W1");
         plan(0);
-        String told = stock("post", "--piece", "9001/1.2", "--left", "W3=3 m", "--sure");
+        String told = stock("post", "--piece", "9001/1.1", "--left", "W3=3 m", "--sure");
         assertTrue(history("W3").contains("is behind the end: dropped"), told);
         assertSound();
     }

@@ -114,7 +114,7 @@ final class WatchTest {
                 .pieces(one(Bench.make(new Length(63_000), PLAIN, PLAIN)))
                 .findings()
                 .get(0);
-        assertEquals("a piece of 25.2 kg", warning.found());
+        assertEquals("a piece weighs 25.2 kg", warning.found());
         assertTrue(!warning.isError());
     }
 

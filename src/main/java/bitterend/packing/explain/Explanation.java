@@ -3,9 +3,11 @@ package bitterend.packing.explain;
 import bitterend.demand.Piece;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Reason;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +36,20 @@ public final class Explanation {
                 .filter(piece -> piece.id().equals(id))
                 .findFirst()
                 .map(this::answer);
+    }
+
+    /** The reels on order that would do for a piece, or for all of its set; none for an unknown id. */
+    public List<Reason> onOrder(String id) {
+        return problem.pieces().stream()
+                .filter(piece -> piece.id().equals(id))
+                .flatMap(piece -> {
+                    List<Reason> help = new ArrayList<>(answer(piece).help());
+                    help.removeAll(new PieceQuestion(bench, rack, piece, List.of())
+                            .answer()
+                            .help());
+                    return help.stream();
+                })
+                .toList();
     }
 
     private PieceAnswer answer(Piece piece) {

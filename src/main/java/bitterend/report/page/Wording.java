@@ -18,7 +18,8 @@ public final class Wording {
     private static final Pattern WITHIN_A_FIGURE =
             Pattern.compile("(?<=[0-9]) (?=(?:mm|m|ft|in|kg|lb|%|[A-Z]{3})(?![\\w-]))"
                     + "|(?<=[0-9]) (?=[0-9]{1,2}/[0-9]{1,2}(?![\\w/]))"
-                    + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])");
+                    + "|(?<=[0-9][ \u00a0]ft) (?=[0-9])"
+                    + "|(?<=[0-9]') (?=[0-9])");
 
     /** A number of a piece, an order or a reel, a day, a figure with sixteenths, a rope's id in capitals: read in one glance. */
     private static final Pattern CODE = Pattern.compile("(?<!\\S)(?=\\S*[0-9])(?=\\S*[-/])\\S{1,80}(?!\\S)"

@@ -10,6 +10,7 @@ import bitterend.report.Cautions;
 import bitterend.report.CodeWords;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
+import bitterend.report.FirstArticle;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.Proof;
@@ -75,8 +76,9 @@ public final class SheetMaker {
         planned().forEach(line -> codes.add(line.id(), line.demanded()));
         List<String> notes = new ArrayList<>(Cautions.leftOut(view.notes()));
         notes.addAll(codes.sentences());
-        notes.addAll(Cautions.sentences(
-                view.notes().stream().filter(note -> !note.leavesOut()).toList()));
+        notes.addAll(Cautions.sentences(view.notes().stream()
+                .filter(note -> !note.leavesOut() && !FirstArticle.isSaidInItsRow(note))
+                .toList()));
         return notes;
     }
 

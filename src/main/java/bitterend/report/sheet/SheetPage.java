@@ -27,9 +27,9 @@ public final class SheetPage {
     }
 
     /** Sheets of labels. */
-    String tags(List<TagPage.LabelSheet> sheets, String size) {
+    String tags(List<TagPage.LabelSheet> sheets, TagPage.Label label, String size) {
         String style = fonts() + style("tags") + size;
-        return render("tags.jte", Map.of("sheets", sheets, "style", style));
+        return render("tags.jte", Map.of("sheets", sheets, "label", label, "style", style));
     }
 
     private String render(Sheet sheet, String style) {

@@ -13,18 +13,7 @@ import java.util.List;
  * @param code the QR code
  */
 public record Tag(String title, String kind, String mark, String measure, List<String> lines, QrCode code) {
-    /** More than so many characters do not go on the usual label in its usual type. */
-    private static final int USUAL = 190;
-
-    private static final int MOST_LINES = 6;
-
     public Tag {
         lines = List.copyOf(lines);
-    }
-
-    /** Whether it is set in small type. */
-    public boolean isLong() {
-        return lines.size() > MOST_LINES
-                || lines.stream().mapToInt(String::length).sum() > USUAL;
     }
 }

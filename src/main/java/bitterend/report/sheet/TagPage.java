@@ -32,6 +32,11 @@ public final class TagPage {
             }
         }
 
+        /** Side of the code on it, in millimetres. */
+        int code() {
+            return Math.min(height - 8, 22);
+        }
+
         int columns(Paper paper) {
             return Math.max(1, paper.width() / width);
         }
@@ -52,9 +57,15 @@ public final class TagPage {
         }
     }
 
+    /** The style of the type in which a tag goes on a label. */
+    public static String type(Tag tag, Label label) {
+        return TagType.of(tag, label).style();
+    }
+
     /** As many labels on the paper as go, with equal margins. */
     public String html(Label label, Paper paper) {
-        return new SheetPage().tags(sheets(tags.all(), label.columns(paper), label.rows(paper)), style(label, paper));
+        return new SheetPage()
+                .tags(sheets(tags.all(), label.columns(paper), label.rows(paper)), label, style(label, paper));
     }
 
     private static List<LabelSheet> sheets(List<Tag> tags, int columns, int rows) {
@@ -73,7 +84,7 @@ public final class TagPage {
     private static String style(Label label, Paper paper) {
         int left = (paper.width() - label.columns(paper) * label.width()) * 5;
         int top = (paper.height() - label.rows(paper) * label.height()) * 5;
-        int code = Math.min(label.height() - 8, 22);
+        int code = label.code();
         return "@page { size: " + paper.css() + "; margin: 0; }\n.labels { padding: " + tenths(top) + " "
                 + tenths(left) + " 0 " + tenths(left) + "; }\n.tag { width: " + (label.width() - 6) + "mm; height: "
                 + (label.height() - 6) + "mm; padding: 3mm; }\n.tag svg { width: " + code + "mm; height: " + code

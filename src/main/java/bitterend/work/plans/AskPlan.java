@@ -3,16 +3,10 @@ package bitterend.work.plans;
 import bitterend.day.BegunSets;
 import bitterend.day.RackToday;
 import bitterend.demand.Piece;
-import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Horizon;
-import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.ReelDraw;
-import bitterend.packing.RunDraw;
-import bitterend.packing.RunId;
 import bitterend.packing.WorkingDays;
-import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import bitterend.packing.explain.PieceAnswer;
 import bitterend.packing.explain.ReelAnswer;
@@ -22,9 +16,7 @@ import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Asks a plan that went through the gate. A question plans nothing and writes nothing. */
@@ -77,7 +69,7 @@ public final class AskPlan {
         if (cut.isPresent()) {
             return new About.CutAlready(cut.get());
         }
-        Explanation explanation = new Explanation(problem, packing(), coming());
+        Explanation explanation = new Explanation(problem, RopeOnOrder.packing(plan), RopeOnOrder.of(shop.shop()));
         return explanation
                 .piece(id)
                 .<About>map(answer -> new About.OfPiece(answer, bound(id)))
@@ -95,12 +87,6 @@ public final class AskPlan {
                 .map(piece -> new About.Later(new WorkingDays(problem.calendar()).cutBy(piece), horizon.until()));
     }
 
-    private List<Coming> coming() {
-        return shop.shop().supplies().onOrder().stream()
-                .map(each -> new Coming(each.id(), each.rope(), each.written(), each.expected(), each.certificate()))
-                .toList();
-    }
-
     /** A piece whose set is begun by now, bound to what is cut of it. */
     private @Nullable Piece bound(String id) {
         return shop.rack().flatMap(rack -> bound(id, rack)).orElse(null);
@@ -112,18 +98,6 @@ public final class AskPlan {
                 .map(piece -> new BegunSets(shop.shop().pieces(), rack).bound(piece))
                 .filter(piece -> !piece.matching().begun().isEmpty())
                 .findFirst();
-    }
-
-    private Packing packing() {
-        Map<String, RunId> places = new TreeMap<>();
-        for (ReelDraw draw : plan.draws()) {
-            for (RunDraw run : draw.runs()) {
-                for (Cut cut : run.cuts()) {
-                    places.put(cut.piece(), new RunId(draw.reel(), run.run()));
-                }
-            }
-        }
-        return new Packing(places);
     }
 
     /** What each order of the plan caused, waste and reels included. */

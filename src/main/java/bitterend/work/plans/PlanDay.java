@@ -165,7 +165,7 @@ public final class PlanDay {
     public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
         PackingProblem problem = question.problem();
         DayPlanner.Checked checked = new DayPlanner(search.packer()).checked(problem, search.effort(problem, watcher));
-        CutPlan plan = checked.plan();
+        CutPlan plan = RopeOnOrder.named(problem, checked.plan(), RopeOnOrder.of(shop.shop()));
         Since since = question.earlier()
                 .map(before -> new Since(before.inForce(), new Changes(problem).since(before.plan(), plan)))
                 .orElse(null);

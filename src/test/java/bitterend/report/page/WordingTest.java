@@ -32,6 +32,7 @@ final class WordingTest {
 
     @Test
     void blankWithinAFigure_isHeldOnAPageOfABrowser() {
+        assertEquals("30'\u00a010\u00a01/16\" to 32'\u00a05\"", Wording.held("30' 10 1/16\" to 32' 5\""));
         assertEquals("at 3\u00a0ft\u00a02\u00a01/2\u00a0in, 2 x", Wording.held("at 3 ft 2 1/2 in, 2 x"));
     }
 

@@ -1,0 +1,88 @@
+package bitterend.work.plans;
+
+import bitterend.exchange.Shop;
+import bitterend.measure.Sentence;
+import bitterend.packing.Cut;
+import bitterend.packing.CutPlan;
+import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.packing.RunId;
+import bitterend.packing.Unplanned;
+import bitterend.packing.explain.Coming;
+import bitterend.packing.explain.Explanation;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The reels that a shop has on order, and for which work that could not be planned one of them would do. */
+final class RopeOnOrder {
+    /** Pieces of so many lines and sets are looked at; a day that leaves out more has other worries. */
+    private static final int MOST = 40;
+
+    private final Explanation explanation;
+    private final PackingProblem problem;
+    private final Map<String, Sentence> said = new HashMap<>();
+
+    private RopeOnOrder(PackingProblem problem, CutPlan plan, List<Coming> coming) {
+        this.problem = problem;
+        explanation = new Explanation(problem, packing(plan), coming);
+    }
+
+    static List<Coming> of(Shop shop) {
+        return shop.supplies().onOrder().stream()
+                .map(each -> new Coming(each.id(), each.rope(), each.written(), each.expected(), each.certificate()))
+                .toList();
+    }
+
+    /** The plan with the order that would do named in front of what else would help. */
+    static CutPlan named(PackingProblem problem, CutPlan plan, List<Coming> coming) {
+        if (coming.isEmpty() || plan.unplanned().isEmpty()) {
+            return plan;
+        }
+        RopeOnOrder orders = new RopeOnOrder(problem, plan, coming);
+        List<Unplanned> unplanned = plan.unplanned().stream().map(orders::named).toList();
+        return new CutPlan(plan.day(), plan.draws(), unplanned, plan.book(), plan.cost(), plan.bounds());
+    }
+
+    private Unplanned named(Unplanned piece) {
+        Sentence order = orderFor(piece.piece());
+        return order.isEmpty()
+                ? piece
+                : new Unplanned(
+                        piece.piece(), piece.reason(), order.and("; or ").and(piece.help()));
+    }
+
+    /** Alike for all pieces of a line, or of a set. */
+    private Sentence orderFor(String id) {
+        String key = problem.pieces().stream()
+                .filter(piece -> piece.id().equals(id))
+                .findFirst()
+                .map(piece -> piece.isMatched()
+                        ? "set " + piece.matching().set()
+                        : piece.source().lineId())
+                .orElse(id);
+        if (!said.containsKey(key) && said.size() >= MOST) {
+            return Sentence.NONE;
+        }
+        return said.computeIfAbsent(key, first -> explanation.onOrder(id).stream()
+                .findFirst()
+                .map(reason -> reason.sentence())
+                .orElse(Sentence.NONE));
+    }
+
+    /** Where the pieces of a plan lie. */
+    static Packing packing(CutPlan plan) {
+        Map<String, RunId> places = new TreeMap<>();
+        for (ReelDraw draw : plan.draws()) {
+            for (RunDraw run : draw.runs()) {
+                for (Cut cut : run.cuts()) {
+                    places.put(cut.piece(), new RunId(draw.reel(), run.run()));
+                }
+            }
+        }
+        return new Packing(places);
+    }
+}
