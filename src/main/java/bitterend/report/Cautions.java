@@ -41,8 +41,7 @@ public final class Cautions {
             page.heading("Before you cut");
             sentences.forEach(page::caution);
         }
-        page.heading("Cautions");
-        ALWAYS.forEach(words -> page.paragraph(words));
+        page.standing(ALWAYS, IN_ONE_LINE);
     }
 
     /** Order lines that are not in a plan, each with why; of some hundred and more the first of each cause, and how many. */

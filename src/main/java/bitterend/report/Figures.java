@@ -23,6 +23,8 @@ import java.math.RoundingMode;
  * @param currency the shop's currency
  */
 public record Figures(Units units, MoneyText currency) {
+    private static final long UNITS_PER_TENTH = FineLength.UNITS_PER_MM / 10;
+
     /** {@code 12.340 m}, or {@code 40 ft 5 13/16 in}. */
     public String length(Length length) {
         return LengthText.print(length, units);
@@ -90,6 +92,18 @@ public record Figures(Units units, MoneyText currency) {
         }
         BigDecimal mm = BigDecimal.valueOf(length.units(), 4);
         return mm.signum() == 0 ? "0" : mm.stripTrailingZeros().toPlainString();
+    }
+
+    /** A length in the steps that derivations are printed in, tenths of a millimetre or sixteenths of an inch, to the nearest. */
+    long fineSteps(FineLength length) {
+        return units == Units.METRIC
+                ? Math.floorDiv(length.units() + UNITS_PER_TENTH / 2, UNITS_PER_TENTH)
+                : steps(length);
+    }
+
+    /** Such steps for a column that names {@link #fineUnit}: {@code 155.1}, {@code 252}, or inches {@code 18 1/16}. */
+    String bareFine(long steps) {
+        return units == Units.METRIC ? fine(new FineLength(steps * UNITS_PER_TENTH)) : bareTape(steps);
     }
 
     /** A length in steps of a tape, millimetres or sixteenths of an inch, to the nearest. */

@@ -3,14 +3,13 @@ package bitterend.report;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Derivation;
 import bitterend.measure.FineLength;
-import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The amounts of a derivation as text, in the unit of {@link Figures#fineUnit}. In millimetres they are exact. In inches
- * each is the nearest sixteenth, as on every page, and the rounding, which is the last, is what is left to the cut length:
- * so they add up on paper too.
+ * The amounts of a derivation as text, in the unit of {@link Figures#fineUnit}. Each is the nearest tenth of a millimetre or
+ * sixteenth of an inch, and the rounding, which is the last, is what is left to the cut length: so they add up on paper,
+ * too. The exact amounts are in the answer for other programs.
  *
  * @param lines one for each line
  * @param sum the cut length
@@ -25,19 +24,14 @@ public record PrintedAmounts(List<String> lines, String sum) {
         FineLength cut = rope.cutting().exactly(derivation.cut());
         List<FineLength> amounts =
                 derivation.lines().stream().map(Derivation.Line::amount).toList();
-        if (figures.units() == Units.METRIC) {
-            return new PrintedAmounts(
-                    amounts.stream().map(figures::fine).toList(),
-                    figures.fine(derivation.cut().fine()));
-        }
         List<String> lines = new ArrayList<>();
-        long left = figures.steps(cut);
+        long left = figures.fineSteps(cut);
         for (FineLength amount : amounts.subList(0, amounts.size() - 1)) {
-            long steps = figures.steps(amount);
-            lines.add(figures.bareTape(steps));
+            long steps = figures.fineSteps(amount);
+            lines.add(figures.bareFine(steps));
             left -= steps;
         }
-        lines.add(figures.bareTape(left));
-        return new PrintedAmounts(lines, figures.bareTape(figures.steps(cut)));
+        lines.add(figures.bareFine(left));
+        return new PrintedAmounts(lines, figures.bareFine(figures.fineSteps(cut)));
     }
 }

@@ -107,7 +107,7 @@ final class SpliceCardTest {
         String derived = Run.of("lengths", shop.toString(), "1/1").out().replaceAll("\\s+", " ");
         assertTrue(
                 derived.contains("slack rope between the throats; wanted: at least 1728 mm, the working room for the"
-                        + " tools. Cautions"),
+                        + " tools. Lengths only, never strength"),
                 derived);
         assertFalse(derived.contains("orders.csv"), derived);
         String check = Run.of("check", shop.toString()).out();

@@ -40,6 +40,18 @@ public sealed interface Block {
     record Caution(String words) implements Block {}
 
     /**
+     * What must be said with every page of its kind: whole on paper, in one line on a terminal.
+     *
+     * @param words all of it, a paragraph each
+     * @param inOneLine the same where room is short
+     */
+    record Standing(List<String> words, String inOneLine) implements Block {
+        public Standing {
+            words = List.copyOf(words);
+        }
+    }
+
+    /**
      * A table.
      *
      * @param columns its columns

@@ -6,6 +6,7 @@ import bitterend.report.page.Block.Heading;
 import bitterend.report.page.Block.Line;
 import bitterend.report.page.Block.Paragraph;
 import bitterend.report.page.Block.Picture;
+import bitterend.report.page.Block.Standing;
 import bitterend.report.page.Block.Table;
 import bitterend.report.page.Block.Title;
 import java.util.List;
@@ -29,6 +30,9 @@ final class TextPage {
             heading(heading.words());
         } else if (block instanceof Paragraph paragraph) {
             paragraph(2 * paragraph.depth(), paragraph.words());
+        } else if (block instanceof Standing standing) {
+            apart = true;
+            paragraph(0, standing.inOneLine());
         } else if (block instanceof Caution caution) {
             caution(caution.words());
         } else if (block instanceof Table table) {

@@ -42,6 +42,11 @@ public final class Writing {
         blocks.add(new Paragraph(depth, words));
     }
 
+    /** What must be said with every page of its kind. */
+    public void standing(List<String> words, String inOneLine) {
+        blocks.add(new Block.Standing(words, inOneLine));
+    }
+
     public void caution(String words) {
         blocks.add(new Caution(words));
     }
