@@ -3,9 +3,10 @@ package bitterend.day;
 import bitterend.demand.Piece;
 import bitterend.packing.order.EqualPieces;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 
 /**
  * Numbers that equal pieces exchange between two plans. Who was where is settled among them so that as few as possible
@@ -31,16 +32,28 @@ final class Exchanged {
 
     /** Who stays as numbered stays; then a place goes to whoever is there now, the rest by number. */
     private void settle(List<List<Piece>> equals) {
-        List<List<Piece>> open = new ArrayList<>(equals);
-        open.removeIf(each -> reels(each, before).equals(reels(each, after)));
-        List<List<String>> was = new ArrayList<>();
-        open.forEach(each -> was.add(reels(each, before)));
-        Predicate<List<Piece>> isThereNow = each -> was.remove(reels(each, after));
-        List<List<Piece>> settled = open.stream().filter(isThereNow).toList();
-        settled.forEach(each -> was(each, reels(each, after)));
-        open.removeAll(settled);
-        for (int i = 0; i < open.size(); i++) {
-            was(open.get(i), was.get(i));
+        List<List<Piece>> open = equals.stream()
+                .filter(each -> !reels(each, before).equals(reels(each, after)))
+                .toList();
+        List<List<String>> was = open.stream().map(each -> reels(each, before)).toList();
+        Map<List<String>, Integer> free = new HashMap<>();
+        was.forEach(places -> free.merge(places, 1, Integer::sum));
+        Map<List<String>, Integer> taken = new HashMap<>();
+        List<List<Piece>> moved = new ArrayList<>();
+        for (List<Piece> each : open) {
+            List<String> now = reels(each, after);
+            if (taken.getOrDefault(now, 0) < free.getOrDefault(now, 0)) {
+                taken.merge(now, 1, Integer::sum);
+                was(each, now);
+            } else {
+                moved.add(each);
+            }
+        }
+        Iterator<List<Piece>> next = moved.iterator();
+        for (List<String> places : was) {
+            if (taken.merge(places, -1, Integer::sum) < 0) {
+                was(next.next(), places);
+            }
         }
     }
 

@@ -51,22 +51,41 @@ public final class PlanPrice {
     /** What an order takes of one rope. */
     private record Share(String order, String rope) {}
 
-    /** Split orders and moved pieces. */
-    public Cost acrossReels(Packing packing) {
+    /** The ropes of which an order takes more than one lot. */
+    public Set<String> splitRopes(Packing packing) {
+        Set<String> ropes = new HashSet<>();
+        lots(packing).forEach((share, lots) -> {
+            if (lots.size() > 1) {
+                ropes.add(share.rope());
+            }
+        });
+        return ropes;
+    }
+
+    /** The lots that each order takes of each rope. */
+    private Map<Share, Set<String>> lots(Packing packing) {
         Map<Share, Set<String>> lots = new HashMap<>();
-        long moved = 0;
         for (Piece piece : problem.pieces()) {
             RunId place = packing.places().get(piece.id());
-            if (place == null) {
-                continue;
+            if (place != null) {
+                Reel reel = reel(place.reel());
+                lots.computeIfAbsent(new Share(piece.order(), reel.rope()), key -> new HashSet<>())
+                        .add(lotOf(reel));
             }
-            Reel reel = reel(place.reel());
-            lots.computeIfAbsent(new Share(piece.order(), reel.rope()), key -> new HashSet<>())
-                    .add(lotOf(reel));
-            String before = problem.earlier().get(piece.id());
-            moved += before == null || before.equals(reel.id()) ? 0 : 1;
         }
-        long split = lots.values().stream().mapToLong(set -> set.size() - 1L).sum();
+        return lots;
+    }
+
+    /** Split orders and moved pieces. */
+    public Cost acrossReels(Packing packing) {
+        long moved = problem.earlier().entrySet().stream()
+                .filter(before -> packing.placeOf(before.getKey())
+                        .filter(place -> !place.reel().equals(before.getValue()))
+                        .isPresent())
+                .count();
+        long split = lots(packing).values().stream()
+                .mapToLong(set -> set.size() - 1L)
+                .sum();
         return problem.prices()
                 .splitOrder()
                 .times(split)

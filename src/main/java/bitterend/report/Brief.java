@@ -33,6 +33,13 @@ final class Brief {
         return shown;
     }
 
+    /** One or two by their ids, more by the first and the last: {@code G-2112/1.1 to G-2112/1.4 (4)}. */
+    static String named(List<String> ids) {
+        return ids.size() <= 2
+                ? String.join(", ", ids)
+                : ids.get(0) + " to " + ids.get(ids.size() - 1) + " (" + ids.size() + ")";
+    }
+
     private static String words(String lead, List<String> items, String more, int shown) {
         String named = lead + " " + String.join("; ", items.subList(0, shown));
         return named + (shown == items.size() ? "." : "; " + (items.size() - shown) + " " + more + ".");

@@ -1,6 +1,5 @@
 package bitterend.report;
 
-import bitterend.packing.CutDays;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.order.OrderOfWork.Need;
 import java.time.LocalDate;
@@ -13,7 +12,7 @@ final class DueWords {
     static String of(PlanView view, ReelDraw draw) {
         Need need = view.byId().order().need(draw);
         LocalDate today = view.plan().day();
-        LocalDate day = new CutDays(view.problem()).of(draw);
+        LocalDate day = view.byId().days().of(draw);
         String when = need.cutBy().isBefore(today)
                 ? "overdue"
                 : need.cutBy().equals(LocalDate.MAX) ? "no day" : day.equals(today) ? "today" : day.toString();

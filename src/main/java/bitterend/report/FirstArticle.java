@@ -5,6 +5,7 @@ import bitterend.demand.EndWork;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.packing.Cut;
+import bitterend.packing.ReelDraw;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,33 +32,33 @@ public record FirstArticle(String piece, String termination, String rope, List<S
     /** Of a plan, once for each end and rope, in the order of work; an end of one piece alone waits for nothing. */
     public static List<FirstArticle> of(PlanView view) {
         Map<String, WorkLine> lines = view.byId().lines();
-        Map<String, FirstArticle> met = new LinkedHashMap<>();
-        view.draws().stream()
-                .flatMap(draw -> draw.cuts().stream())
-                .map(Cut::piece)
-                .forEach(id -> {
-                    WorkLine line = lines.get(id);
-                    Piece piece = view.pieces().get(id);
-                    if (line != null && piece != null) {
-                        ends(line.demanded())
-                                .forEach(end -> met.merge(
-                                        end.termination() + " " + piece.orderedRope(),
-                                        new FirstArticle(id, end.termination(), piece.orderedRope(), List.of(id)),
-                                        FirstArticle::andOneMore));
-                    }
-                });
-        return met.values().stream().filter(first -> first.pieces() > 1).toList();
+        Map<Kind, List<String>> alike = new LinkedHashMap<>();
+        for (ReelDraw draw : view.draws()) {
+            for (Cut cut : draw.cuts()) {
+                WorkLine line = lines.get(cut.piece());
+                Piece piece = view.pieces().get(cut.piece());
+                if (line != null && piece != null) {
+                    ends(line.demanded()).forEach(end -> alike.computeIfAbsent(
+                                    new Kind(end.termination(), piece.orderedRope()), kind -> new ArrayList<>())
+                            .add(cut.piece()));
+                }
+            }
+        }
+        return alike.entrySet().stream()
+                .filter(each -> each.getValue().size() > 1)
+                .map(each -> new FirstArticle(
+                        each.getValue().get(0),
+                        each.getKey().termination(),
+                        each.getKey().rope(),
+                        each.getValue()))
+                .toList();
     }
+
+    private record Kind(String termination, String rope) {}
 
     /** Whether a note asks for what pages say in the row of the piece, once for all orders: they leave it out. */
     public static boolean isSaidInItsRow(Finding note) {
         return note.expected().startsWith(Demanded.MAKE_ONE_FIRST);
-    }
-
-    private FirstArticle andOneMore(FirstArticle other) {
-        List<String> both = new ArrayList<>(all);
-        both.addAll(other.all);
-        return new FirstArticle(piece, termination, rope, both);
     }
 
     /** The ends that nobody has checked, each once though a piece has it twice. */

@@ -65,7 +65,7 @@ final class PlanScreen {
 
     /** A reel is cut when its first piece must be: how many are cut today, where not all are. */
     private void today(Writing page) {
-        CutDays days = new CutDays(view.problem());
+        CutDays days = view.byId().days();
         long today = draws.stream().filter(days::isToday).count();
         if (today < draws.size()) {
             page.paragraph(
@@ -87,7 +87,7 @@ final class PlanScreen {
     private void undone(Writing page) {
         List<String> paragraphs = new ArrayList<>();
         Map<ShortWork, List<String>> short_ = ShortWork.of(view);
-        short_.forEach((work, ids) -> paragraphs.add("Not planned: " + named(ids) + ", "
+        short_.forEach((work, ids) -> paragraphs.add("Not planned: " + Brief.named(ids) + ", "
                 + (ids.size() == 1 ? "" : "each ") + figures.length(work.cut()) + " of " + work.rope() + ". "
                 + LengthsPage.sentence(figures.sentence(work.help()))));
         int shown = Brief.fitting(paragraphs, LINES_UNDONE);
@@ -98,12 +98,6 @@ final class PlanScreen {
                     + FindingsPage.count(more, "piece")
                     + (shown == 0 ? "" : " more not planned") + "; the reasons say why and what would help.");
         }
-    }
-
-    private static String named(List<String> ids) {
-        return ids.size() <= 2
-                ? String.join(", ", ids)
-                : ids.get(0) + " to " + ids.get(ids.size() - 1) + " (" + ids.size() + ")";
     }
 
     /** Where the order lines with errors stand; what is wrong with them is said above the page, and by the reasons. */

@@ -6,6 +6,7 @@ import bitterend.finding.Finding;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.packing.CutDays;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.PackingProblem;
@@ -65,7 +66,11 @@ public record PlanView(
 
     /** What is looked up for every mark on a page. */
     public record ById(
-            Map<String, Piece> pieces, Map<String, Reel> reels, Map<String, WorkLine> lines, OrderOfWork order) {
+            Map<String, Piece> pieces,
+            Map<String, Reel> reels,
+            Map<String, WorkLine> lines,
+            OrderOfWork order,
+            CutDays days) {
         static ById of(PackingProblem problem, List<WorkLine> lines) {
             Map<String, WorkLine> byPiece = new HashMap<>();
             lines.forEach(line -> line.demanded().pieces().forEach(piece -> byPiece.put(piece.id(), line)));
@@ -73,7 +78,8 @@ public record PlanView(
                     problem.pieces().stream().collect(Collectors.toUnmodifiableMap(Piece::id, Function.identity())),
                     problem.reels().stream().collect(Collectors.toUnmodifiableMap(Reel::id, Function.identity())),
                     Collections.unmodifiableMap(byPiece),
-                    new OrderOfWork(problem));
+                    new OrderOfWork(problem),
+                    new CutDays(problem));
         }
     }
 

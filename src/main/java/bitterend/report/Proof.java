@@ -7,11 +7,8 @@ import bitterend.packing.Bound;
 import bitterend.packing.Packing;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.RunId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 
 /** What is proven of a plan, in plain words: how much of its cost could be avoided at the very most. */
@@ -75,7 +72,7 @@ public final class Proof {
             said.add("not known for " + String.join(", ", unknown));
         }
         return LengthsPage.sentence(String.join("; ", said) + undone())
-                + new ProofGap(view).why(open)
+                + new ProofGap(view, prices).why(open)
                 + reaching(sum(known, Bound::best), sum(known, Bound::shown));
     }
 
@@ -174,16 +171,11 @@ public final class Proof {
 
     /** Draws of these ropes, orders split over their lots, and pieces moved to them. */
     private Cost cost(List<String> ropes) {
-        Map<String, RunId> places = new HashMap<>();
-        Cost cost = Cost.ZERO;
-        for (ReelDraw draw : view.plan().draws()) {
-            if (ropes.contains(view.rope(draw).id())) {
-                cost = cost.plus(draw.cost());
-                draw.runs().forEach(run -> run.cuts()
-                        .forEach(cut -> places.put(cut.piece(), new RunId(draw.reel(), run.run()))));
-            }
-        }
-        return cost.plus(prices.acrossReels(new Packing(places)));
+        List<ReelDraw> draws = view.plan().draws().stream()
+                .filter(draw -> ropes.contains(view.rope(draw).id()))
+                .toList();
+        Cost cost = draws.stream().map(ReelDraw::cost).reduce(Cost.ZERO, Cost::plus);
+        return cost.plus(prices.acrossReels(Packing.of(draws)));
     }
 
     private Cost worth(List<String> ropes) {

@@ -2,14 +2,11 @@ package bitterend.report;
 
 import bitterend.demand.Piece;
 import bitterend.packing.Bound;
-import bitterend.packing.Cut;
+import bitterend.packing.Packing;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,28 +20,18 @@ final class ProofGap {
     private final Set<String> withSets = new TreeSet<>();
     private final Set<String> withSplits = new TreeSet<>();
 
-    /** What an order takes of one rope. */
-    private record Share(String order, String rope) {}
-
-    ProofGap(PlanView view) {
-        Map<Share, Set<String>> lots = new HashMap<>();
+    ProofGap(PlanView view, PlanPrice prices) {
         for (ReelDraw draw : view.plan().draws()) {
-            String rope = view.rope(draw).id();
-            for (Cut cut : draw.cuts()) {
-                Piece piece = Objects.requireNonNull(view.pieces().get(cut.piece()), cut.piece());
-                if (piece.isMatched()) {
-                    withSets.add(rope);
-                }
-                lots.computeIfAbsent(new Share(piece.order(), rope), share -> new HashSet<>())
-                        .add(PlanPrice.lotOf(view.reel(draw)));
+            boolean isOfSets = draw.cuts().stream()
+                    .map(cut -> Objects.requireNonNull(view.pieces().get(cut.piece()), cut.piece()))
+                    .anyMatch(Piece::isMatched);
+            if (isOfSets) {
+                withSets.add(view.rope(draw).id());
             }
         }
-        boolean priced = view.problem().prices().splitOrder().millis() > 0;
-        lots.forEach((share, taken) -> {
-            if (priced && taken.size() > 1) {
-                withSplits.add(share.rope());
-            }
-        });
+        if (view.problem().prices().splitOrder().millis() > 0) {
+            withSplits.addAll(prices.splitRopes(Packing.of(view.plan().draws())));
+        }
     }
 
     /** A sentence with a blank before it; empty where neither sets nor split orders can be the reason. */

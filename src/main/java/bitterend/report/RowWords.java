@@ -7,6 +7,7 @@ import bitterend.packing.ReelDraw;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,10 +26,9 @@ public final class RowWords {
     public RowWords(PlanView view, Figures figures) {
         this.view = view;
         reels = new ReelWords(view, figures);
-        FirstArticle.of(view).forEach(first -> firsts.computeIfAbsent(first.piece(), id -> new ArrayList<>())
-                .add(first));
+        Map<String, String> reelOf = new HashMap<>();
         for (ReelDraw draw : view.draws()) {
-            waits(draw);
+            draw.cuts().forEach(cut -> reelOf.put(cut.piece(), draw.reel()));
             draw.cuts().stream()
                     .map(Cut::piece)
                     .map(this::piece)
@@ -36,6 +36,10 @@ public final class RowWords {
                     .forEach(piece -> sets.computeIfAbsent(piece.matching().set(), set -> new TreeMap<>())
                             .computeIfAbsent(draw.reel(), reel -> new ArrayList<>())
                             .add(piece.id()));
+        }
+        for (FirstArticle first : FirstArticle.of(view)) {
+            firsts.computeIfAbsent(first.piece(), id -> new ArrayList<>()).add(first);
+            waits(first, reelOf);
         }
     }
 
@@ -92,28 +96,21 @@ public final class RowWords {
     }
 
     /** In the row of the first piece of a reel that waits for a first article on another reel. */
-    private void waits(ReelDraw draw) {
-        List<String> here = draw.cuts().stream().map(Cut::piece).toList();
-        for (List<FirstArticle> some : firsts.values()) {
-            for (FirstArticle first : some) {
-                List<String> waiting =
-                        here.stream().filter(first.all()::contains).toList();
-                if (!waiting.isEmpty() && !here.contains(first.piece())) {
-                    waits.computeIfAbsent(waiting.get(0), id -> new ArrayList<>())
-                            .add("Stop: wait until " + first.piece() + " off reel " + reelOf(first.piece())
-                                    + " is spliced and measured; " + waiting.size() + " here with "
-                                    + first.termination() + (waiting.size() == 1 ? " waits" : " wait"));
-                }
+    private void waits(FirstArticle first, Map<String, String> reelOf) {
+        String home = reelOf.get(first.piece());
+        Map<String, List<String>> waiting = first.all().stream()
+                .collect(Collectors.groupingBy(
+                        piece -> Objects.requireNonNull(reelOf.get(piece), piece),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        waiting.forEach((reel, pieces) -> {
+            if (!reel.equals(home)) {
+                waits.computeIfAbsent(pieces.get(0), id -> new ArrayList<>())
+                        .add("Stop: wait until " + first.piece() + " off reel " + home + " is spliced and measured; "
+                                + pieces.size() + " here with " + first.termination()
+                                + (pieces.size() == 1 ? " waits" : " wait"));
             }
-        }
-    }
-
-    private String reelOf(String piece) {
-        return view.draws().stream()
-                .filter(draw -> draw.cuts().stream().anyMatch(cut -> cut.piece().equals(piece)))
-                .map(ReelDraw::reel)
-                .findFirst()
-                .orElseThrow();
+        });
     }
 
     /** {@code for ketch Brambling, due 2026-03-03: jib sheets, a pair}; empty where nothing is known. */
@@ -161,7 +158,7 @@ public final class RowWords {
         List<String> others = new ArrayList<>();
         sets.getOrDefault(set, Map.of()).forEach((reel, pieces) -> {
             if (!reel.equals(draw.reel())) {
-                others.add(named(pieces) + " off reel " + reel);
+                others.add(Brief.named(pieces) + " off reel " + reel);
             }
         });
         String cut = piece.matching().begun().stream().map(CutMate::piece).collect(Collectors.joining(", "));
@@ -169,12 +166,6 @@ public final class RowWords {
             others.add(cut + " cut before");
         }
         return others.isEmpty() ? List.of() : List.of("set " + set + ": " + String.join("; ", others));
-    }
-
-    private static String named(List<String> pieces) {
-        return pieces.size() <= 2
-                ? String.join(", ", pieces)
-                : pieces.get(0) + " to " + pieces.get(pieces.size() - 1) + " (" + pieces.size() + ")";
     }
 
     private Piece piece(String id) {

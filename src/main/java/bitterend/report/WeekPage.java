@@ -30,7 +30,7 @@ final class WeekPage {
     WeekPage(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
-        days = new CutDays(view.problem());
+        days = view.byId().days();
         draws = view.draws();
     }
 

@@ -29,7 +29,13 @@ record DayInTheShop(Path shop, Path out, String note) {
                             "plan SHOP --time 100ms --out OUT/plan.json")),
             Map.entry(
                     "show",
-                    List.of("show SHOP", "show SHOP tables", "show SHOP reasons", "show SHOP money", "show SHOP E7")),
+                    List.of(
+                            "show SHOP",
+                            "show SHOP tables",
+                            "show SHOP week",
+                            "show SHOP reasons",
+                            "show SHOP money",
+                            "show SHOP E7")),
             Map.entry("calibrate", List.of("calibrate SHOP")),
             Map.entry("quote", List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer")),
             Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),

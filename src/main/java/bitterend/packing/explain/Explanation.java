@@ -7,7 +7,6 @@ import bitterend.packing.Reason;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,13 +41,7 @@ public final class Explanation {
     public List<Reason> onOrder(String id) {
         return problem.pieces().stream()
                 .filter(piece -> piece.id().equals(id))
-                .flatMap(piece -> {
-                    List<Reason> help = new ArrayList<>(answer(piece).help());
-                    help.removeAll(new PieceQuestion(bench, rack, piece, List.of())
-                            .answer()
-                            .help());
-                    return help.stream();
-                })
+                .flatMap(piece -> new PieceQuestion(bench, rack, piece, coming).onOrder().stream())
                 .toList();
     }
 

@@ -58,10 +58,7 @@ final class Help {
             }
         }
         List<Reason> shown = new ArrayList<>(help.subList(0, Math.min(SHOWN, help.size())));
-        coming.stream()
-                .filter(this::wouldDo)
-                .map(reel -> reel.offeredFor(piece.id()))
-                .forEach(shown::add);
+        shown.addAll(onOrder());
         shown.add(new Reason(
                 Rule.PLANNED,
                 Sentence.of("receive at least ")
@@ -71,6 +68,14 @@ final class Help {
                                         ? ""
                                         : " with a " + piece.certificate() + " certificate"))));
         return shown;
+    }
+
+    /** The reels on order that would do. */
+    List<Reason> onOrder() {
+        return coming.stream()
+                .filter(this::wouldDo)
+                .map(reel -> reel.offeredFor(piece.id()))
+                .toList();
     }
 
     private boolean wouldDo(Coming reel) {

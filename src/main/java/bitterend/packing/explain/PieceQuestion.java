@@ -71,6 +71,14 @@ final class PieceQuestion {
         return piece.isMatched() ? set.help(coming) : new Help(bench, rack, piece, coming).with(elsewhere);
     }
 
+    /** The reels on order that would do for it, or for all of its set, where it is not planned. */
+    List<Reason> onOrder() {
+        if (place.isPresent()) {
+            return List.of();
+        }
+        return piece.isMatched() ? set.onOrder(coming) : new Help(bench, rack, piece, coming).onOrder();
+    }
+
     private Elsewhere on(Reel reel, Run run, RunId id) {
         List<Reason> bars = bars(reel, run, id);
         return new Elsewhere(id, bars, bars.isEmpty() ? change(id) : Cost.ZERO);

@@ -116,10 +116,7 @@ final class SetQuestion {
             }
         }
         if (piece.matching().begun().isEmpty()) {
-            coming.stream()
-                    .filter(this::wouldDo)
-                    .map(reel -> reel.offeredFor("the set"))
-                    .forEach(help::add);
+            help.addAll(onOrder(coming));
             help.add(new Reason(
                     Rule.PLANNED,
                     Sentence.of("receive ")
@@ -133,6 +130,14 @@ final class SetQuestion {
                             + " rope, or all of it is made again (orders again)"));
         }
         return help;
+    }
+
+    /** The reels on order that would do for all of it; none for a set that is begun. */
+    List<Reason> onOrder(List<Coming> coming) {
+        return coming.stream()
+                .filter(reel -> piece.matching().begun().isEmpty() && wouldDo(reel))
+                .map(reel -> reel.offeredFor("the set"))
+                .toList();
     }
 
     private List<Reason> toSettle(List<Reel> holder) {

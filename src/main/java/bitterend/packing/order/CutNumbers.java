@@ -7,12 +7,15 @@ import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.RunId;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -77,28 +80,34 @@ final class CutNumbers {
         return set.stream().flatMap(Optional::stream).mapToInt(Slot::turn).min().orElse(Integer.MAX_VALUE);
     }
 
+    /** First every place to one who was on its reel before, as long as there is one; the rest by number. */
     private void handOut(List<Piece> group, Map<String, Slot> slots) {
-        List<Piece> waiting = new ArrayList<>(group);
-        List<Slot> left = group.stream()
+        List<Slot> places = group.stream()
                 .flatMap(piece -> Optional.ofNullable(slots.remove(piece.id())).stream())
                 .sorted(Comparator.comparingInt(Slot::turn))
-                .collect(Collectors.toCollection(ArrayList::new));
-        left.removeIf(slot -> stays(slot, waiting, slots));
-        for (int i = 0; i < left.size(); i++) {
-            slots.put(waiting.get(i).id(), left.get(i));
+                .toList();
+        Map<String, Queue<Piece>> wereOn = new HashMap<>();
+        for (Piece piece : group) {
+            Optional.ofNullable(problem.earlier().get(piece.id()))
+                    .ifPresent(reel -> wereOn.computeIfAbsent(reel, key -> new ArrayDeque<>())
+                            .add(piece));
         }
-    }
-
-    /** Gives the place to the first who was on its reel before; whether there was one. */
-    private boolean stays(Slot slot, List<Piece> waiting, Map<String, Slot> slots) {
-        Optional<Piece> stays = waiting.stream()
-                .filter(piece -> slot.run().reel().equals(problem.earlier().get(piece.id())))
-                .findFirst();
-        stays.ifPresent(piece -> {
-            waiting.remove(piece);
-            slots.put(piece.id(), slot);
-        });
-        return stays.isPresent();
+        List<Slot> left = new ArrayList<>();
+        for (Slot slot : places) {
+            Queue<Piece> waiting = wereOn.get(slot.run().reel());
+            Piece stays = waiting == null ? null : waiting.poll();
+            if (stays == null) {
+                left.add(slot);
+            } else {
+                slots.put(stays.id(), slot);
+            }
+        }
+        Iterator<Slot> next = left.iterator();
+        for (Piece piece : group) {
+            if (next.hasNext() && !slots.containsKey(piece.id())) {
+                slots.put(piece.id(), next.next());
+            }
+        }
     }
 
     private static void put(Map<String, Slot> slots, Piece piece, @Nullable Slot slot) {

@@ -5,6 +5,7 @@ import bitterend.day.RackToday;
 import bitterend.demand.Piece;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Horizon;
+import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.explain.Explanation;
@@ -69,7 +70,7 @@ public final class AskPlan {
         if (cut.isPresent()) {
             return new About.CutAlready(cut.get());
         }
-        Explanation explanation = new Explanation(problem, RopeOnOrder.packing(plan), RopeOnOrder.of(shop.shop()));
+        Explanation explanation = new Explanation(problem, Packing.of(plan.draws()), RopeOnOrder.of(shop.shop()));
         return explanation
                 .piece(id)
                 .<About>map(answer -> new About.OfPiece(answer, bound(id)))

@@ -1,21 +1,19 @@
 package bitterend.work.plans;
 
+import bitterend.demand.Piece;
 import bitterend.exchange.Shop;
 import bitterend.measure.Sentence;
-import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.ReelDraw;
-import bitterend.packing.RunDraw;
-import bitterend.packing.RunId;
+import bitterend.packing.Reason;
 import bitterend.packing.Unplanned;
 import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Objects;
 
 /** The reels that a shop has on order, and for which work that could not be planned one of them would do. */
 final class RopeOnOrder {
@@ -23,12 +21,12 @@ final class RopeOnOrder {
     private static final int MOST = 40;
 
     private final Explanation explanation;
-    private final PackingProblem problem;
+    private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, Sentence> said = new HashMap<>();
 
     private RopeOnOrder(PackingProblem problem, CutPlan plan, List<Coming> coming) {
-        this.problem = problem;
-        explanation = new Explanation(problem, packing(plan), coming);
+        problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+        explanation = new Explanation(problem, Packing.of(plan.draws()), coming);
     }
 
     static List<Coming> of(Shop shop) {
@@ -57,32 +55,16 @@ final class RopeOnOrder {
 
     /** Alike for all pieces of a line, or of a set. */
     private Sentence orderFor(String id) {
-        String key = problem.pieces().stream()
-                .filter(piece -> piece.id().equals(id))
-                .findFirst()
-                .map(piece -> piece.isMatched()
-                        ? "set " + piece.matching().set()
-                        : piece.source().lineId())
-                .orElse(id);
+        Piece piece = Objects.requireNonNull(pieces.get(id), id);
+        String key = piece.isMatched()
+                ? "set " + piece.matching().set()
+                : piece.source().lineId();
         if (!said.containsKey(key) && said.size() >= MOST) {
             return Sentence.NONE;
         }
         return said.computeIfAbsent(key, first -> explanation.onOrder(id).stream()
                 .findFirst()
-                .map(reason -> reason.sentence())
+                .map(Reason::sentence)
                 .orElse(Sentence.NONE));
-    }
-
-    /** Where the pieces of a plan lie. */
-    static Packing packing(CutPlan plan) {
-        Map<String, RunId> places = new TreeMap<>();
-        for (ReelDraw draw : plan.draws()) {
-            for (RunDraw run : draw.runs()) {
-                for (Cut cut : run.cuts()) {
-                    places.put(cut.piece(), new RunId(draw.reel(), run.run()));
-                }
-            }
-        }
-        return new Packing(places);
     }
 }
