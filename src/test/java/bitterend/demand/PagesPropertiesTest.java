@@ -146,7 +146,7 @@ final class PagesPropertiesTest {
             return differences;
         }
 
-        /** Lines to the nearest step; all of them together the cut length, which rounded up is the one held. */
+        /** Lines to the nearest tenth of a millimetre or step of an inch; all of them together the cut length, which rounded up is the one held. */
         private List<String> derivation(List<List<String>> rows, JsonNode held) {
             Tape tape = new Tape(units);
             List<String> differences = new ArrayList<>();
@@ -168,12 +168,17 @@ final class PagesPropertiesTest {
                 long amount = Tape.exact(held.get("lines").get(i).get("amount").asText())
                         .units();
                 if (units == Units.METRIC
-                        ? printed.get(i) != amount
+                        ? printed.get(i) != nearestTenth(amount)
                         : tape.steps(printed.get(i)) != tape.steps(amount)) {
                     differences.add("line " + i + ": " + printed.get(i) + " for " + amount);
                 }
             }
             return differences;
+        }
+
+        /** A tenth of a millimetre is a thousand of the units lengths are held in. */
+        private static long nearestTenth(long amount) {
+            return Math.floorDiv(amount + 500, 1000) * 1000;
         }
 
         /** What each mark is called, and where it is set: from what, how far, and how far from the cut end. */
