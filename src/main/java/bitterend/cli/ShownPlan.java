@@ -10,6 +10,7 @@ import bitterend.report.PlanView;
 import bitterend.report.Tape;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
+import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
 import java.util.Optional;
 
@@ -23,7 +24,9 @@ final class ShownPlan {
     ShownPlan(ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape) {
         this.now = now;
         this.figures = figures;
-        view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units()).marked(PlanMark.of(kept.number()));
+        view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units())
+                .timed(BenchTime.of(now, problem, kept.plan()))
+                .marked(PlanMark.of(kept.number()));
         pages = new PlanPage(figures, tape);
     }
 

@@ -42,6 +42,13 @@ public record Demanded(
         return papers.findCard();
     }
 
+    /** The same with what its ends ask of the bench said of each piece: working days of finishing, minutes of labour. */
+    public Demanded timed(int days, int minutes) {
+        List<Piece> timed =
+                pieces.stream().map(piece -> piece.timed(days, minutes)).toList();
+        return new Demanded(timed, derivations, work, papers, findings, remarks);
+    }
+
     /** An assembly that cannot be made. */
     static Demanded refused(List<Finding> findings) {
         return new Demanded(List.of(), List.of(), List.of(), BenchPapers.NONE, findings, List.of());

@@ -33,6 +33,11 @@ public record EndWork(
         hardware = List.copyOf(hardware);
     }
 
+    /** Whether its labour is known: minutes are stated, or there is nothing to make. */
+    public boolean isTimed() {
+        return minutes > 0 || termination.equals("plain");
+    }
+
     /** Hardware that the legs of an assembly share, with its count for an assembly of so many. */
     public List<Picked> shared(int legs) {
         return hardware.stream()

@@ -65,10 +65,13 @@ public record Piece(
      * @param due day it is wanted; {@link LocalDate#MAX} when none was given
      * @param priority 1 (first) to 9 (last); 5 when none was given
      * @param finishing working days that splicing and finishing take between the cut and the due day; 0 to {@value #MOST_DAYS}
+     * @param minutes labour at its ends; 0 where nobody has stated any
      */
-    public record Source(String order, String line, LocalDate due, int priority, int finishing) {
+    public record Source(String order, String line, LocalDate due, int priority, int finishing, int minutes) {
         /** The most days that finishing may take. */
         public static final int MOST_DAYS = 60;
+        /** The most minutes that the ends of a piece may take. */
+        public static final int MOST_MINUTES = 100_000;
 
         public Source {
             if (finishing < 0 || finishing > MOST_DAYS) {
@@ -77,11 +80,24 @@ public record Piece(
             if (priority < 1 || priority > 9) {
                 throw new IllegalArgumentException("priority from 1 to 9: " + priority);
             }
+            if (minutes < 0 || minutes > MOST_MINUTES) {
+                throw new IllegalArgumentException("minutes from 0 to " + MOST_MINUTES + ": " + minutes);
+            }
+        }
+
+        /** Of ends whose minutes nobody has stated. */
+        public Source(String order, String line, LocalDate due, int priority, int finishing) {
+            this(order, line, due, priority, finishing, 0);
         }
 
         /** Finished on the day it is cut. */
         public Source(String order, String line, LocalDate due, int priority) {
             this(order, line, due, priority, 0);
+        }
+
+        /** The same with what the ends of a piece ask of the bench. */
+        public Source timed(int days, int labour) {
+            return new Source(order, line, due, priority, days, labour);
         }
 
         /** {@code ORDER/LINE}, as people name a line. */
@@ -186,6 +202,11 @@ public record Piece(
     public Piece begunWith(List<CutMate> mates, String released) {
         Matching begun = new Matching(matching.set(), matching.bond(), mates, released);
         return new Piece(pieceId, source, choices, begun, certificate, ownRope, finished, ends);
+    }
+
+    /** The same piece with what its ends ask of the bench: working days of finishing, minutes of labour. */
+    public Piece timed(int days, int minutes) {
+        return new Piece(pieceId, source.timed(days, minutes), choices, matching, certificate, ownRope, finished, ends);
     }
 
     /** The same piece, to be cut from the first of these ropes, or from another of them; none is the customer's own. */

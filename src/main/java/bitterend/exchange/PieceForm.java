@@ -113,7 +113,9 @@ final class PieceForm {
         LocalDate due = group.mayBe("due", each -> each.piece().source().due(), Codec.DAY, LocalDate.MAX);
         int finishing = group.mayBe(
                 "finishing", each -> each.piece().source().finishing(), Codec.whole(0, Piece.Source.MOST_DAYS), 0);
-        Piece.Source source = new Piece.Source(order, line, due, priority, finishing);
+        int minutes = group.mayBe(
+                "minutes", each -> each.piece().source().minutes(), Codec.whole(0, Piece.Source.MOST_MINUTES), 0);
+        Piece.Source source = new Piece.Source(order, line, due, priority, finishing, minutes);
         List<PieceId> ids = ids(group, texts, numbers, source);
         List<Piece.RopeChoice> choices = group.list("cut", each -> each.piece().choices(), PieceForm::choice);
         if (choices.isEmpty()) {

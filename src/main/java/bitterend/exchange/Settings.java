@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
+import bitterend.day.BenchHours;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -54,8 +55,9 @@ public record Settings(
      *
      * @param tools what its splicers measure with
      * @param code the region's code that holds; empty when none is stated
+     * @param hours the hours its people work, and what cutting takes of them
      */
-    public record Bench(BenchTools tools, String code) {}
+    public record Bench(BenchTools tools, String code, BenchHours hours) {}
 
     /**
      * What a cut costs and how it is rounded.

@@ -107,7 +107,7 @@ public final class ShopFolder {
         List<Assembly> assemblies = require(OrdersCsv.NAME)
                 .map(new OrdersCsv(ropes, products, findings, ofOrders)::read)
                 .orElse(List.of());
-        List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings.units(), ofOrders);
+        List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings, ofOrders);
         new MatchedSets(assemblies).check(ofOrders);
         new SharedHardware(assemblies).check(ofOrders);
         tellOfNoCode(assemblies, settings);
@@ -261,10 +261,12 @@ public final class ShopFolder {
 
     /** Lines whose ropes could all be read, with their pieces. No line depends on another: cores share them. */
     private static List<OrderLine> demanded(
-            List<Assembly> assemblies, Ropes ropes, DemandModel model, Units units, Findings findings) {
+            List<Assembly> assemblies, Ropes ropes, DemandModel model, Settings settings, Findings findings) {
+        Units units = settings.units();
         List<OrderLine> orders = assemblies.parallelStream()
                 .filter(assembly -> ropes.readable())
-                .map(assembly -> new OrderLine(assembly, model.pieces(assembly)))
+                .map(assembly -> TimedLine.of(
+                        assembly, model.pieces(assembly), settings.bench().hours()))
                 .toList();
         Set<String> told = new HashSet<>();
         for (OrderLine line : orders) {

@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
+import bitterend.day.BenchHours;
 import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
@@ -74,7 +75,7 @@ final class ShopJson {
                 Prices.NONE,
                 holding,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
-                new Settings.Bench(BenchTools.METRIC, ""),
+                new Settings.Bench(BenchTools.METRIC, "", BenchHours.NONE),
                 QuotePolicy.usual(Money.ZERO));
     }
 
@@ -96,14 +97,16 @@ final class ShopJson {
                 prices(prices.fields(), money, labour),
                 holding(fields, money, labour),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
-                bench(fields, units),
+                bench(shop, units),
                 new QuotePolicyJson(money, labour).read(shop.object("quote")));
     }
 
-    private static Settings.Bench bench(Fields fields, Units units) {
+    private static Settings.Bench bench(JsonObject shop, Units units) {
+        Fields fields = shop.fields();
         return new Settings.Bench(
                 fields.optional("benchTools", BENCH_TOOLS, usualTools(units)),
-                fields.optional("code", EndText::partId, ""));
+                fields.optional("code", EndText::partId, ""),
+                BenchHoursJson.read(shop));
     }
 
     /** Unless a shop says otherwise its tools are of the system that it prints. */

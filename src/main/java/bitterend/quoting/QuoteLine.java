@@ -117,7 +117,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         return asked.minutes() != Asked.BY_THE_ENDS
                 ? List.of()
                 : demanded.work().stream()
-                        .filter(end -> end.minutes() == 0 && !end.termination().equals("plain"))
+                        .filter(end -> !end.isTimed())
                         .map(EndWork::name)
                         .distinct()
                         .toList();

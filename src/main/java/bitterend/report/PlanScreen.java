@@ -44,6 +44,7 @@ final class PlanScreen {
         page.paragraph(planned());
         today(page);
         later(page);
+        new BenchWords(view).screen(page);
         page.paragraph(waste());
         page.gap();
         page.table(reels());

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.catalogue.Rope;
+import bitterend.day.BenchDay;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
@@ -33,6 +34,7 @@ import java.util.stream.Collectors;
  * @param notes warnings about the work, such as first articles to measure
  * @param lines the order lines behind its pieces; may be empty
  * @param firstFit the same question by the rule of thumb, where somebody asked for the comparison
+ * @param hours what it asks of the bench, day by day; empty where the shop states no hours
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids, and what is cut first
  */
@@ -44,6 +46,7 @@ public record PlanView(
         List<Finding> notes,
         List<WorkLine> lines,
         Optional<CutPlan> firstFit,
+        List<BenchDay> hours,
         PlanMark mark,
         ById byId) {
     /** A plan that has no number. */
@@ -61,7 +64,7 @@ public record PlanView(
             List<Finding> notes,
             List<WorkLine> lines,
             PlanMark mark) {
-        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), mark, ById.of(problem, lines));
+        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), List.of(), mark, ById.of(problem, lines));
     }
 
     /** What is looked up for every mark on a page. */
@@ -87,16 +90,22 @@ public record PlanView(
         beforeCut = Collections.unmodifiableMap(new TreeMap<>(beforeCut));
         notes = List.copyOf(notes);
         lines = List.copyOf(lines);
+        hours = List.copyOf(hours);
     }
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, other, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, other, byId);
     }
 
     /** The same beside what first fit makes of the question. */
     public PlanView beside(CutPlan byFirstFit) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, Optional.of(byFirstFit), mark, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, Optional.of(byFirstFit), hours, mark, byId);
+    }
+
+    /** The same beside the hours of the bench. */
+    public PlanView timed(List<BenchDay> bench) {
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, bench, mark, byId);
     }
 
     /** Every piece wanted, by id. */

@@ -47,6 +47,7 @@ final class WeekPage {
         }
         page.heading("Day by day");
         page.table(byDay());
+        new BenchWords(view).write(page);
         page.heading("Reel by reel");
         page.table(byReel());
         page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces; the"

@@ -18,6 +18,7 @@ public final class PieceSketch {
     private LocalDate due = LocalDate.MAX;
     private int priority = 5;
     private int finishing;
+    private int minutes;
     private Matching matching = Matching.NONE;
     private String certificate = "";
     private boolean ownRope;
@@ -56,6 +57,12 @@ public final class PieceSketch {
         return this;
     }
 
+    /** Labour at its ends. */
+    public PieceSketch minutes(int labour) {
+        minutes = labour;
+        return this;
+    }
+
     public PieceSketch priority(int number) {
         priority = number;
         return this;
@@ -82,9 +89,13 @@ public final class PieceSketch {
         return this;
     }
 
+    public String id() {
+        return id;
+    }
+
     Piece piece() {
         Length cut = choices.get(0).cut();
-        Piece.Source source = new Piece.Source(order, "1", due, priority, finishing);
+        Piece.Source source = new Piece.Source(order, "1", due, priority, finishing, minutes);
         return new Piece(id, source, choices, matching, certificate, ownRope, cut, "plain, plain");
     }
 }

@@ -1,0 +1,128 @@
+package bitterend.report;
+
+import bitterend.day.BenchDay;
+import bitterend.demand.EndWork;
+import bitterend.finding.NaturalOrder;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The hours of the bench against what a plan asks of them, in words. */
+final class BenchWords {
+    private static final int MINUTES_OF_AN_HOUR = 60;
+
+    private final PlanView view;
+
+    BenchWords(PlanView view) {
+        this.view = view;
+    }
+
+    /** {@code 7 h 30 min}. */
+    static String time(int minutes) {
+        int hours = minutes / MINUTES_OF_AN_HOUR;
+        int rest = minutes % MINUTES_OF_AN_HOUR;
+        return hours == 0 ? rest + " min" : rest == 0 ? hours + " h" : hours + " h " + rest + " min";
+    }
+
+    /** Today on the screen, where it is too full; else the first day that is. */
+    void screen(Writing page) {
+        view.hours().stream().filter(BenchDay::isTooFull).findFirst().ifPresent(day -> page.paragraph(tooFull(day)));
+    }
+
+    /** Every day with what it asks, and what to move off one that is too full. */
+    void write(Writing page) {
+        if (view.hours().isEmpty()) {
+            return;
+        }
+        page.heading("Bench hours");
+        page.table(table());
+        view.hours().stream().filter(BenchDay::isTooFull).forEach(day -> page.paragraph(tooFull(day)));
+        Map<String, Integer> untimed = untimed();
+        if (!untimed.isEmpty()) {
+            page.paragraph(Brief.list(
+                    "Not counted, since no minutes are stated:",
+                    untimed.entrySet().stream()
+                            .map(each -> each.getKey() + ", " + FindingsPage.count(each.getValue(), "piece"))
+                            .toList(),
+                    "more",
+                    2));
+        }
+    }
+
+    /** Days that ask for nothing have no row. */
+    private TableRows table() {
+        TableRows table = new TableRows(
+                Column.words("day"),
+                Column.figure("there\nh:min"),
+                Column.figure("fetching"),
+                Column.figure("cutting"),
+                Column.figure("splicing"),
+                Column.figure("room"),
+                Column.figure("too\nmuch"));
+        view.hours().stream()
+                .filter(day -> day.used() + day.over() > 0)
+                .forEach(day -> table.row(
+                        WeekPage.weekday(day.day()) + " " + day.day(),
+                        clock(day.there()),
+                        clock(day.fetching()),
+                        clock(day.cutting()),
+                        clock(day.splicing()),
+                        clock(day.room()),
+                        clock(day.over())));
+        return table;
+    }
+
+    private static String clock(int minutes) {
+        return minutes == 0
+                ? ""
+                : String.format(Locale.ROOT, "%d:%02d", minutes / MINUTES_OF_AN_HOUR, minutes % MINUTES_OF_AN_HOUR);
+    }
+
+    private String tooFull(BenchDay day) {
+        List<String> words = new ArrayList<>();
+        words.add(named(day.day()) + " is too full by " + time(day.over()) + ", of " + time(day.there()) + " there.");
+        if (!day.leave().isEmpty()) {
+            words.add(Brief.list("What is cut ahead there may wait:", day.leave(), "more", 1));
+        }
+        if (!day.late().isEmpty()) {
+            words.add(Brief.list("Due then and not done:", day.late(), "more", 1));
+        }
+        if (!day.earlier().reels().isEmpty()) {
+            words.add(Brief.list(
+                    named(day.earlier().day()) + " has room; these may be cut then:",
+                    day.earlier().reels(),
+                    "more",
+                    1));
+        }
+        return String.join(" ", words);
+    }
+
+    private String named(LocalDate day) {
+        return day.equals(view.plan().day()) ? "Today" : WeekPage.weekday(day) + " " + day;
+    }
+
+    /** Pieces of the plan with ends for which no minutes are stated, by the name of the end. */
+    private Map<String, Integer> untimed() {
+        Map<String, Integer> untimed = new TreeMap<>(NaturalOrder.IDS);
+        for (WorkLine line : view.lines()) {
+            int pieces = (int) line.demanded().pieces().stream()
+                    .filter(piece -> view.pieces().containsKey(piece.id()))
+                    .count();
+            List<String> ends = line.demanded().work().stream()
+                    .filter(end -> !end.isTimed())
+                    .map(EndWork::termination)
+                    .distinct()
+                    .toList();
+            if (pieces > 0) {
+                ends.forEach(end -> untimed.merge(end, pieces, Integer::sum));
+            }
+        }
+        return untimed;
+    }
+}
