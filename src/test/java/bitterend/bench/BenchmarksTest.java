@@ -41,6 +41,8 @@ final class BenchmarksTest {
         "steps sawing, 'found sawing, expected pricing, master or score'",
         "less many, 'many'",
         "rolling 0, SEEDS: found 0",
+        "week --ropes 0, --ropes: found 0",
+        "week --horizon soon, 'soon'",
         "one no-such-file.tsv, cannot read no-such-file.tsv",
         "sizes, FILE",
         "dyas, dyas"
@@ -103,6 +105,20 @@ final class BenchmarksTest {
     }
 
     @Test
+    void week_printsALineForEachRopeAndPolicyAndForAll() {
+        assertEquals(0, run("week --ropes 3 --only 3- --days 5 --draws 1 --horizon 1,5 --work 5"));
+        List<String[]> rows = out.toString()
+                .lines()
+                .filter(line -> line.contains("\t"))
+                .map(line -> line.split("\t"))
+                .toList();
+        assertEquals(1 + 2 * 3, rows.size(), out::toString);
+        rows.forEach(row -> assertEquals(rows.get(0).length, row.length));
+        assertEquals("horizon-5", rows.get(6)[1]);
+        assertEquals("0.00", rows.get(4)[3]);
+    }
+
+    @Test
     void doubling_endsWithTheLast() {
         assertEquals(List.of(100, 200, 400, 800), Growth.doubling(100, 800));
         assertEquals(List.of(50, 100, 130), Growth.doubling(50, 130));
@@ -110,7 +126,7 @@ final class BenchmarksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"one", "sizes", "days", "growth", "steps", "less", "rolling"})
+    @ValueSource(strings = {"one", "sizes", "days", "growth", "steps", "less", "rolling", "week", "years"})
     void scriptAndContributorsPage_tellOfEverySubCommand(String name) throws IOException {
         assertTrue(Files.readString(Path.of(".ci/bench")).contains("#   .ci/bench " + name + " "), name);
         assertTrue(Files.readString(Path.of("DEVELOPERS.md")).contains("`.ci/bench " + name), name);

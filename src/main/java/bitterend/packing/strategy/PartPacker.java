@@ -197,7 +197,7 @@ final class PartPacker {
         if (part.pieces().size() > FEW) {
             return false;
         }
-        EveryWay.Answer answer = EveryWay.best(bench, best, WAYS, share.over(50));
+        EveryWay.Answer answer = EveryWay.best(bench, best, share.ways(WAYS), share.over(50));
         offer(answer.packing());
         return answer.isBest();
     }

@@ -110,6 +110,11 @@ final class Share {
                 steps, part(percent), effort.cancelled(), progress -> {}, effort.seed(), depth);
     }
 
+    /** Partial ways to cut a few pieces, a hundred for a unit of work; no more than so many. */
+    long ways(long most) {
+        return work == Long.MAX_VALUE ? most : Math.min(most, Math.min(work, most) * PATTERN_STEPS_PER_UNIT);
+    }
+
     /** Whether so much of the time that is left by now is over. */
     BooleanSupplier over(int percent) {
         long end = System.nanoTime() + part(percent).toNanos();

@@ -1,0 +1,170 @@
+package bitterend.bench;
+
+import bitterend.bench.WeekRope.Ordered;
+import bitterend.buying.RackWorth;
+import bitterend.catalogue.Rope;
+import bitterend.demand.Piece;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import bitterend.packing.Cut;
+import bitterend.packing.CutDays;
+import bitterend.packing.CutPlan;
+import bitterend.packing.Effort;
+import bitterend.packing.Horizon;
+import bitterend.packing.Packer;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Prices;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.WorkingDays;
+import bitterend.packing.order.CuttingOrder;
+import bitterend.packing.strategy.DayPlanner;
+import bitterend.packing.strategy.FullStrategy;
+import bitterend.stock.worth.CoilTerms;
+import bitterend.stock.worth.CoilValue;
+import bitterend.stock.worth.PastCuts;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** A shop with one rope from day to day: every day is planned by the program, and what the plan cuts that day is cut. */
+final class WeekShop {
+    private static final LocalDate FIRST = LocalDate.of(2029, 1, 1);
+    private static final WorkingDays WORKING = new WorkingDays(ShopCalendar.USUAL);
+    private static final Duration AGES = Duration.ofDays(365);
+    private static final int USUAL = 5;
+    private static final Cost MOVED_PIECE = new Cost(37_500);
+
+    private final WeekRope rope;
+    private final Rope sold;
+    private final RackWorth worth;
+    private final WeekRack rack;
+    private final long work;
+    private final boolean checked;
+    private final Packer packer = FullStrategy.patternsAlone();
+    private final Prices prices =
+            new Prices(SteadyRack.OPENING, SteadyRack.CHANGING, Cost.ZERO, Cost.ZERO, MOVED_PIECE, Cost.ZERO);
+    private final Map<String, Ordered> open = new TreeMap<>();
+    private Map<String, String> promised = new TreeMap<>();
+
+    /**
+     * How each day is planned.
+     *
+     * @param work for each piece, in the engine's own units
+     * @param checked whether the checker looks at every plan; it takes most of the time then
+     */
+    record Planning(long work, boolean checked) {}
+
+    WeekShop(WeekRope rope, List<Ordered> past, int weeks, WeekRack rack, Planning planning) {
+        this.rope = rope;
+        this.rack = rack;
+        work = planning.work();
+        checked = planning.checked();
+        sold = rope.rope();
+        CoilTerms.Holding holding =
+                new CoilTerms.Holding(Ratio.percent(SteadyRack.INTEREST_PERCENT), SteadyRack.ROOM, rope.shortest());
+        worth = RackWorth.of(CoilValue.of(
+                PastCuts.of(past.stream().map(Ordered::cut).toList(), WeekRope.LOSS, weeks, PastCuts.Source.HISTORY),
+                CoilTerms.of(rope.price(), rope.usual(), rope.usual(), holding),
+                Length.ZERO));
+    }
+
+    WeekRack rack() {
+        return rack;
+    }
+
+    /** What the coils that are left would save. */
+    long worthOfCoils() {
+        return worth.of(rack.coils()).millis();
+    }
+
+    /** One day: newcomers, a plan, what it cuts today, the evening. */
+    void day(int day, List<Ordered> newcomers, WeekPolicy policy) {
+        rack.morning(day);
+        newcomers.forEach(each -> open.put("P" + each.number(), each));
+        if (!open.isEmpty()) {
+            cut(day, policy);
+        }
+        for (Ordered each : open.values()) {
+            if (each.cutBy() <= day) {
+                rack.count().lateDays++;
+                rack.count().late += each.cutBy() == day ? 1 : 0;
+                rack.count().lateFirst += each.cutBy() == day && each.rush() ? 1 : 0;
+            }
+        }
+        rack.evening();
+    }
+
+    private void cut(int day, WeekPolicy policy) {
+        PackingProblem near = Horizon.near(question(day, policy), date(day + policy.horizon()), Set.of());
+        if (near.pieces().isEmpty()) {
+            return;
+        }
+        long most = work * near.pieces().size();
+        CutPlan plan = plan(near, new Effort(AGES, most, 1, 1, () -> false, progress -> {}));
+        CutDays days = new CutDays(near);
+        promised = new TreeMap<>();
+        for (ReelDraw draw : plan.draws()) {
+            if (days.isToday(draw)) {
+                rack.cut(draw, day);
+                draw.cuts().forEach(cut -> done(cut, day));
+            } else {
+                draw.cuts().forEach(cut -> promised.put(cut.piece(), draw.reel()));
+            }
+        }
+    }
+
+    private CutPlan plan(PackingProblem near, Effort effort) {
+        return checked
+                ? new DayPlanner(packer).plan(near, effort)
+                : new CuttingOrder(near).numbered(packer.pack(near, effort).packing());
+    }
+
+    private void done(Cut cut, int day) {
+        Ordered piece = open.remove(cut.piece());
+        if (piece != null) {
+            rack.lies(piece.cut(), Math.max(0, piece.cutBy() - day));
+        }
+    }
+
+    private PackingProblem question(int day, WeekPolicy policy) {
+        List<Piece> pieces = new ArrayList<>();
+        open.forEach((id, each) -> pieces.add(piece(id, each)));
+        long metres = open.values().stream()
+                .mapToLong(each -> each.cut().mm() + WeekRope.LOSS.mm())
+                .sum();
+        int most = (int) Math.min(pieces.size(), 2 * (metres / rope.usual().mm() + 1) + 1);
+        return new PackingProblem(
+                date(day),
+                Map.of(WeekRope.ID, sold),
+                pieces,
+                rack.reels(most),
+                Map.of(WeekRope.ID, worth.on(rack.coilMetres())),
+                prices,
+                List.of(),
+                policy.fresh() ? Map.of() : promised,
+                ShopCalendar.USUAL,
+                Horizon.ALL);
+    }
+
+    private static Piece piece(String id, Ordered each) {
+        return new Piece(
+                id,
+                new Piece.Source("order", "1", date(each.cutBy()), each.rush() ? 1 : USUAL),
+                List.of(new Piece.RopeChoice(WeekRope.ID, each.cut())),
+                Piece.Matching.NONE,
+                "",
+                false,
+                each.cut(),
+                "");
+    }
+
+    private static LocalDate date(int day) {
+        return WORKING.after(FIRST, day);
+    }
+}
