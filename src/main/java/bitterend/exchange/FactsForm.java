@@ -10,9 +10,11 @@ import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.Form;
 import bitterend.exchange.form.JsonTree;
 import bitterend.exchange.form.Members;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Cost;
 import bitterend.measure.MoneyText;
+import bitterend.packing.Arrival;
 import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -31,6 +33,8 @@ import java.util.function.Function;
 /** The part of a plan file that keeps what the plan was made from, both ways: ledger, settings, ropes, reels and pieces. */
 final class FactsForm {
     private static final Codec<Integer> COUNTED = Codec.whole(1, 999_999_999);
+
+    private static final Arrival IN_THE_HOUSE = new Arrival("", LocalDate.MIN, LocalDate.MIN);
 
     /** No count is kept of a reel without a ledger. */
     private static final long NO_LEDGER = -1;
@@ -62,6 +66,10 @@ final class FactsForm {
         reels.stream()
                 .filter(each -> each.movements() != NO_LEDGER)
                 .forEach(each -> movements.put(each.reel().id(), each.movements()));
+        Map<String, Arrival> arrivals = new HashMap<>();
+        reels.stream()
+                .filter(each -> each.coming() != IN_THE_HOUSE)
+                .forEach(each -> arrivals.put(each.reel().id(), each.coming()));
         List<PieceForm.Alike> pieces = facts.list(
                 "pieces", each -> PieceForm.alike(each.problem().pieces()), new PieceForm(ropes.keySet())::alike);
         LocalDate until = facts.mayBe("until", each -> each.problem().horizon().until(), Codec.DAY, LocalDate.MAX);
@@ -80,7 +88,8 @@ final class FactsForm {
                         facts.list("pins", each -> each.problem().pins(), FactsForm::pin),
                         facts.free("earlier", each -> each.problem().earlier(), TEXT.orElse("")),
                         calendar,
-                        new Horizon(until, later)));
+                        new Horizon(until, later),
+                        arrivals));
     }
 
     private static PlanFacts.LedgerMark ledger(Members<PlanFacts.LedgerMark> ledger) {
@@ -127,12 +136,15 @@ final class FactsForm {
         return new OfRope(value.is("rope", OfRope::rope, ID), value.among(OfRope::value, new ValueForm(money)::value));
     }
 
-    /** A reel, and how many movements it had had. */
-    private record Counted(Reel reel, long movements) {}
+    /** A reel, how many movements it had had, and when it comes if it is not in the house. */
+    private record Counted(Reel reel, long movements, Arrival coming) {}
 
     private static List<Counted> reels(PlanFacts.Whole facts) {
         return facts.problem().reels().stream()
-                .map(reel -> new Counted(reel, facts.movements().getOrDefault(reel.id(), NO_LEDGER)))
+                .map(reel -> new Counted(
+                        reel,
+                        facts.movements().getOrDefault(reel.id(), NO_LEDGER),
+                        facts.problem().arrivals().getOrDefault(reel.id(), IN_THE_HOUSE)))
                 .toList();
     }
 
@@ -143,11 +155,19 @@ final class FactsForm {
                 reel.among(
                         Counted::reel,
                         each -> each.whole(FactsForm::cells, entry -> {
-                            Reel read = rows.recorded(entry.fields());
+                            Reel read = rows.recorded(entry.fields(), Readings::plannedReel);
                             entry.fields().once("reel", read.id(), places);
                             return read;
                         })),
-                reel.mayBe("movements", Counted::movements, WHOLE_NUMBER, NO_LEDGER));
+                reel.mayBe("movements", Counted::movements, WHOLE_NUMBER, NO_LEDGER),
+                reel.mayBeObject("coming", Counted::coming, FactsForm::coming, IN_THE_HOUSE));
+    }
+
+    private static Arrival coming(Members<Arrival> coming) {
+        return new Arrival(
+                coming.is("order", Arrival::order, ID),
+                coming.is("expected", Arrival::expected, Codec.DAY),
+                coming.is("countedFrom", Arrival::from, Codec.DAY));
     }
 
     private static JsonTree cells(Reel reel) {

@@ -2,7 +2,6 @@ package bitterend.exchange;
 
 import static bitterend.exchange.form.Codec.ANY;
 import static bitterend.exchange.form.Codec.DAY;
-import static bitterend.exchange.form.Codec.ID;
 import static bitterend.exchange.form.Codec.LENGTH;
 import static bitterend.exchange.form.Codec.TEXT;
 import static bitterend.exchange.form.Codec.WHOLE_NUMBER;
@@ -134,7 +133,7 @@ final class PlanForm {
     }
 
     private ReelDraw draw(Members<ReelDraw> draw) {
-        String reel = draw.is("reel", ReelDraw::reel, ID);
+        String reel = draw.is("reel", ReelDraw::reel, Codec.PLANNED_REEL);
         Length leadTrim = draw.is("leadTrim", ReelDraw::leadTrim, LENGTH);
         Length left = draw.is("leftOnReel", ReelDraw::leftOnReel, LENGTH);
         Cost price = draw.is("cost", ReelDraw::cost, cost);

@@ -79,7 +79,7 @@ final class ReelsCsv {
     }
 
     private Reel reel(Fields row) {
-        Reel reel = recorded(row);
+        Reel reel = recorded(row, Readings::id);
         if (row.sound()) {
             checkFlaws(row, reel);
         }
@@ -87,8 +87,8 @@ final class ReelsCsv {
     }
 
     /** The reel of one row as it was booked: in a ledger flaws may overlap. */
-    Reel recorded(Fields row) {
-        String id = row.require("reel", Readings::id, "?" + row.place());
+    Reel recorded(Fields row, Reading<String> ids) {
+        String id = row.require("reel", ids, "?" + row.place());
         String rope = row.require("rope", Readings::id, "?");
         if (row.sound() && !ropes.mayKnow(rope)) {
             row.error("rope", "a rope of " + RopesJson.NAME + ropes.hint(rope));

@@ -6,6 +6,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class Eligibility {
     private final Map<String, Pin> pins = new HashMap<>();
     private final Map<String, Integer> issued = new HashMap<>();
     private final Set<String> ordersWithReels = new HashSet<>();
+    private final CutDays days;
     private final List<BiFunction<Piece, Reel, Optional<Reason>>> reelRules = List.of(
             this::sameRope,
             this::onHold,
@@ -31,10 +33,12 @@ public final class Eligibility {
             this::useBy,
             this::begunSet,
             this::pinned,
-            this::issued);
+            this::issued,
+            this::comesInTime);
 
     public Eligibility(PackingProblem problem) {
         this.problem = problem;
+        days = new CutDays(problem);
         for (Pin pin : problem.pins()) {
             pins.put(pin.piece(), pin);
             if (pin.isIssued()) {
@@ -53,7 +57,18 @@ public final class Eligibility {
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.matching().begun(),
-                pin == null ? "" : pin.reel());
+                pin == null ? "" : pin.reel(),
+                lastArrival(piece));
+    }
+
+    /** The latest of the days on which rope comes that the piece can wait for; {@link LocalDate#MIN} for none. */
+    private LocalDate lastArrival(Piece piece) {
+        LocalDate last = problem.arrivals().isEmpty() ? LocalDate.MIN : days.lastFor(piece);
+        return problem.arrivals().values().stream()
+                .map(Arrival::from)
+                .filter(from -> !from.isAfter(last))
+                .max(LocalDate::compareTo)
+                .orElse(LocalDate.MIN);
     }
 
     /** Whether no hard rule keeps a piece off a reel, lengths apart; the engines ask this for every pair. */
@@ -65,7 +80,8 @@ public final class Eligibility {
                 && carriesPapers(piece, reel)
                 && !isOutOfDate(reel)
                 && mateElsewhere(piece, reel).isEmpty()
-                && (pins.isEmpty() || (!isPinnedElsewhere(piece, reel) && !isClosedTo(piece, reel)));
+                && (pins.isEmpty() || (!isPinnedElsewhere(piece, reel) && !isClosedTo(piece, reel)))
+                && !comesTooLate(piece, reel);
     }
 
     /** The first hard rule that keeps a piece off a reel, lengths apart. */
@@ -167,6 +183,17 @@ public final class Eligibility {
                         + " and takes nothing more"));
     }
 
+    /** A reel that is on order serves what need not be cut before it is here. */
+    public Optional<Reason> comesInTime(Piece piece, Reel reel) {
+        return unless(!comesTooLate(piece, reel), Rule.COMES_IN_TIME, () -> {
+            LocalDate last = days.lastFor(piece);
+            return Sentence.of(piece.id() + " must be cut "
+                    + (last.equals(problem.day()) ? "today" : "by " + last)
+                    + "; " + reel.id() + " is on order and counted on from "
+                    + problem.arrivals().get(reel.id()).from());
+        });
+    }
+
     /** Whether the run would hold the piece if nothing else were cut from it. */
     public Optional<Reason> fits(Piece piece, Reel reel, Run run) {
         Length cut = piece.lengthOn(reel.rope()).orElse(piece.cut());
@@ -226,6 +253,11 @@ public final class Eligibility {
     private boolean isClosedTo(Piece piece, Reel reel) {
         Pin pin = pins.get(piece.id());
         return issued.containsKey(reel.id()) && (pin == null || !pin.reel().equals(reel.id()));
+    }
+
+    private boolean comesTooLate(Piece piece, Reel reel) {
+        Arrival arrival = problem.arrivals().get(reel.id());
+        return arrival != null && days.lastFor(piece).isBefore(arrival.from());
     }
 
     private static Optional<Reason> unless(boolean kept, Rule rule, Supplier<Sentence> sentence) {

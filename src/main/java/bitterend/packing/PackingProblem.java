@@ -5,6 +5,7 @@ import bitterend.demand.Piece;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ import java.util.TreeMap;
  * @param earlier reel of each piece in an earlier plan of the same day, by piece id; empty for a fresh plan
  * @param calendar days off, and how far ahead work is urgent
  * @param horizon how far the pieces listed look ahead, and how many were left for later
+ * @param arrivals when the reels come that are on order, by reel id; every other reel is in the house
  */
 public record PackingProblem(
         LocalDate day,
@@ -36,7 +38,8 @@ public record PackingProblem(
         List<Pin> pins,
         Map<String, String> earlier,
         ShopCalendar calendar,
-        Horizon horizon) {
+        Horizon horizon,
+        Map<String, Arrival> arrivals) {
 
     public PackingProblem {
         ropes = java.util.Collections.unmodifiableMap(new TreeMap<>(ropes));
@@ -45,6 +48,22 @@ public record PackingProblem(
         pieces = List.copyOf(pieces);
         reels = List.copyOf(reels);
         pins = List.copyOf(pins);
+        arrivals = java.util.Collections.unmodifiableMap(new TreeMap<>(arrivals));
+    }
+
+    /** A question of rope that is all in the house. */
+    public PackingProblem(
+            LocalDate day,
+            Map<String, Rope> ropes,
+            List<Piece> pieces,
+            List<Reel> reels,
+            Map<String, StockValue> values,
+            Prices prices,
+            List<Pin> pins,
+            Map<String, String> earlier,
+            ShopCalendar calendar,
+            Horizon horizon) {
+        this(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, horizon, Map.of());
     }
 
     /** A question about all there is to cut. */
@@ -81,22 +100,23 @@ public record PackingProblem(
         Map<String, String> places = new TreeMap<>(earlier);
         places.keySet().retainAll(ids);
         List<Pin> fixed = pins.stream().filter(pin -> ids.contains(pin.piece())).toList();
-        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar, horizon);
+        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar, horizon, arrivals);
     }
 
     /** The same question with these draws that must stay. */
     public PackingProblem withPins(List<Pin> fixed) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, fixed, earlier, calendar, horizon);
+        return new PackingProblem(
+                day, ropes, pieces, reels, values, prices, fixed, earlier, calendar, horizon, arrivals);
     }
 
     /** The same question, said to look so far ahead. */
     PackingProblem looking(Horizon far) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, far);
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, far, arrivals);
     }
 
     /** The same question after an earlier plan: the reel of each piece by its id. */
     public PackingProblem withEarlier(Map<String, String> places) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon);
+        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon, arrivals);
     }
 
     /** The same question where runs are worth something else. */
@@ -106,7 +126,40 @@ public record PackingProblem(
 
     /** The same question of another rack, with its ropes and what a run of each is worth. */
     public PackingProblem withRack(Map<String, Rope> held, Map<String, StockValue> worth, List<Reel> there) {
-        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar, horizon);
+        Map<String, Arrival> still = new TreeMap<>(arrivals);
+        still.keySet().retainAll(there.stream().map(Reel::id).toList());
+        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar, horizon, still);
+    }
+
+    /** The same question with further reels, which come then; a reel that is there already is a caller's bug. */
+    public PackingProblem withComing(Map<Reel, Arrival> coming) {
+        List<Reel> all = new ArrayList<>(reels);
+        Map<String, Arrival> days = new TreeMap<>(arrivals);
+        Set<String> ids = new HashSet<>();
+        reels.forEach(reel -> ids.add(reel.id()));
+        coming.forEach((reel, arrival) -> {
+            if (!ids.add(reel.id())) {
+                throw new IllegalArgumentException("two reels " + reel.id());
+            }
+            all.add(reel);
+            days.put(reel.id(), arrival);
+        });
+        return new PackingProblem(day, ropes, pieces, all, values, prices, pins, earlier, calendar, horizon, days);
+    }
+
+    /** The same question of the rope that is in the house alone. */
+    public PackingProblem inTheHouse() {
+        return arrivals.isEmpty()
+                ? this
+                : withRack(
+                        ropes,
+                        values,
+                        reels.stream().filter(reel -> !isComing(reel.id())).toList());
+    }
+
+    /** Whether a reel is on order and not in the house yet. */
+    public boolean isComing(String reel) {
+        return arrivals.containsKey(reel);
     }
 
     /** The rope on a reel. */

@@ -2,6 +2,7 @@ package bitterend.packing;
 
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
  * @param order its order where a reel is kept for that order, else empty
  * @param begun cut pieces of its matched set
  * @param pin the reel that it is pinned to, empty for none
+ * @param arrival the latest day on which rope comes that it can wait for; {@link LocalDate#MIN} for none
  */
 public record PieceKind(
         List<Piece.RopeChoice> choices,
@@ -21,7 +23,8 @@ public record PieceKind(
         boolean ownRope,
         String order,
         List<CutMate> begun,
-        String pin) {
+        String pin,
+        LocalDate arrival) {
 
     /** Whether it is pinned to a reel. */
     public boolean isPinned() {

@@ -21,6 +21,9 @@ public enum Rule {
     ISSUED(
             Level.HARD,
             "A reel whose sheet is issued takes nothing but what is pinned to it, until it is posted or called back."),
+    COMES_IN_TIME(
+            Level.HARD,
+            "A piece comes off a reel that is on order only if it need not be cut before the first day on which that reel is counted on."),
     PLANNED(Level.MEDIUM, "Every piece is planned, the urgent before the rest, class by class."),
     SET_WHOLE(Level.MEDIUM, "A matched set is planned whole or not at all, in the class of its most urgent piece."),
     STOCK_VALUE(Level.SOFT, "Cutting costs the value that leaves the rack."),

@@ -200,7 +200,9 @@ final class PlanJsonTest {
                         new ShopCalendar(
                                 Set.of(day.plusDays(1), day.plusDays(40)),
                                 new ShopCalendar.Ahead(random.nextInt(3), true),
-                                new ShopCalendar.Ahead(random.nextInt(9), false))));
+                                new ShopCalendar.Ahead(random.nextInt(9), false)),
+                        problem.horizon(),
+                        problem.arrivals()));
     }
 
     /** Curves as a shop may have them; a random shop has others besides. */

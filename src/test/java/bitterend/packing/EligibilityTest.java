@@ -107,6 +107,7 @@ final class EligibilityTest {
                 rules.useBy(piece, reel),
                 rules.begunSet(piece, reel),
                 rules.pinned(piece, reel),
-                rules.issued(piece, reel));
+                rules.issued(piece, reel),
+                rules.comesInTime(piece, reel));
     }
 }

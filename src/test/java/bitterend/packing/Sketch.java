@@ -31,6 +31,7 @@ public final class Sketch {
     private final List<Reel> reels = new ArrayList<>();
     private final List<Pin> pins = new ArrayList<>();
     private final Map<String, String> earlier = new TreeMap<>();
+    private final Map<String, Arrival> arrivals = new TreeMap<>();
     private final Map<String, RunId> places = new TreeMap<>();
     private Prices prices = Prices.NONE;
     private StockValue value = length -> new Cost(length.mm());
@@ -85,10 +86,17 @@ public final class Sketch {
         return this;
     }
 
+    /** A reel that is on order, counted on from a day. */
+    public Sketch coming(String reel, LocalDate from) {
+        arrivals.put(reel, new Arrival("P-88", from, from));
+        return this;
+    }
+
     public PackingProblem problem() {
         Map<String, Rope> ropes = Map.of(ROPE, rope(ROPE), OTHER_ROPE, rope(OTHER_ROPE));
         Map<String, StockValue> values = Map.of(ROPE, value, OTHER_ROPE, value);
-        return new PackingProblem(DAY, ropes, pieces, reels, values, prices, pins, earlier);
+        return new PackingProblem(
+                DAY, ropes, pieces, reels, values, prices, pins, earlier, ShopCalendar.USUAL, Horizon.ALL, arrivals);
     }
 
     public Packing packing() {

@@ -9,6 +9,7 @@ import bitterend.packing.Pin;
 import bitterend.packing.RunId;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -76,6 +77,26 @@ final class Bench {
                 + problem.ropeOn(reel(at.reel())).cutting().loss().mm();
     }
 
+    /** Random shops are closed at weekends alone, and ask for a few days of finishing. */
+    private boolean isHereInTime(Piece piece, Reel reel) {
+        LocalDate last = piece.source().due().equals(LocalDate.MAX)
+                ? problem.day()
+                : piece.source().due();
+        for (int left = piece.source().finishing(); left > 0; left -= isWeekend(last) ? 0 : 1) {
+            last = last.minusDays(1);
+        }
+        while (isWeekend(last)) {
+            last = last.minusDays(1);
+        }
+        LocalDate cut = last.isBefore(problem.day()) ? problem.day() : last;
+        return !problem.isComing(reel.id())
+                || !problem.arrivals().get(reel.id()).from().isAfter(cut);
+    }
+
+    private static boolean isWeekend(LocalDate date) {
+        return date.getDayOfWeek().getValue() > 5;
+    }
+
     /** Whether the rules that look at one piece and one reel let them meet. */
     boolean allows(Piece piece, Reel reel) {
         boolean own = reel.custody().isCustomersOwn();
@@ -87,6 +108,7 @@ final class Bench {
                 && (piece.certificate().isEmpty()
                         || piece.certificate().equals(reel.papers().certificate()))
                 && !problem.day().isAfter(reel.papers().useBy())
+                && isHereInTime(piece, reel)
                 && piece.matching().begun().stream()
                         .allMatch(mate -> matches(mate, reel, piece.matching().bond()))
                 && pinned.getOrDefault(piece.id(), issued.contains(reel.id()) ? "" : reel.id())

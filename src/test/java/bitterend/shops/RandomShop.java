@@ -3,9 +3,12 @@ package bitterend.shops;
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
+import bitterend.packing.Arrival;
+import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.Prices;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
@@ -17,7 +20,7 @@ import java.util.TreeMap;
 /**
  * A shop made up by a seed: several ropes with substitutes, lots, certificates, customers' own rope, reels on hold and
  * reserved, use-by dates, pins, matched sets of both bonds, flaws, lead trims, inner wraps, uncertain lengths, several
- * value curves, prices that may be zero, and often too little stock. Every feature is absent from some shops.
+ * value curves, prices that may be zero, rope that is on order, and often too little stock. Every feature is absent from some shops.
  */
 public final class RandomShop {
     /** The day of every random shop. */
@@ -37,15 +40,36 @@ public final class RandomShop {
         }
         List<Reel> reels = new RandomReels(dice, size).reels(ropes);
         List<Piece> pieces = new RandomPieces(dice, size).pieces(ropes, reels);
+        Prices prices = prices(dice);
+        List<Pin> pins = pins(dice, pieces, reels);
         return new PackingProblem(
                 DAY,
                 catalogue,
                 pieces,
                 reels,
                 values,
-                prices(dice),
-                pins(dice, pieces, reels),
-                earlier(dice, pieces, reels));
+                prices,
+                pins,
+                earlier(dice, pieces, reels),
+                ShopCalendar.USUAL,
+                Horizon.ALL,
+                arrivals(new Dice(seed + 1), reels, pins));
+    }
+
+    /** Some full reels are on order still; the sheet of none of them is issued. */
+    private static Map<String, Arrival> arrivals(Dice dice, List<Reel> reels, List<Pin> pins) {
+        Map<String, Arrival> arrivals = new TreeMap<>();
+        int often = dice.mood();
+        for (Reel reel : reels) {
+            boolean issued =
+                    pins.stream().anyMatch(pin -> pin.isIssued() && pin.reel().equals(reel.id()));
+            boolean comes = reel.full() && dice.chance(often);
+            LocalDate from = DAY.plusDays(dice.pick(List.of(1, 2, 4, 8, 9)));
+            if (comes && !issued) {
+                arrivals.put(reel.id(), new Arrival("P-" + dice.between(1, 3), from.minusDays(2), from));
+            }
+        }
+        return arrivals;
     }
 
     private static Prices prices(Dice dice) {

@@ -51,6 +51,7 @@ final class RandomShopTest {
                                 .from()
                                 .isLongerThan(reel.contents().leadTrim())));
         assertSome(shop -> reels(shop, reel -> reel.lot().isEmpty()));
+        assertSome(shop -> reels(shop, reel -> shop.isComing(reel.id())));
     }
 
     @Test

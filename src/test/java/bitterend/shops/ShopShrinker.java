@@ -90,6 +90,10 @@ public final class ShopShrinker {
                 shop.earlier().entrySet().stream()
                         .filter(was -> pieceIds.contains(was.getKey()) && reelIds.contains(was.getValue()))
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
-                shop.calendar());
+                shop.calendar(),
+                shop.horizon(),
+                shop.arrivals().entrySet().stream()
+                        .filter(coming -> reelIds.contains(coming.getKey()))
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 }

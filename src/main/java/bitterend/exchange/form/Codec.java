@@ -28,6 +28,9 @@ public record Codec<V>(Function<V, Object> out, Reading<V> in, V placeholder) {
     /** An id of at most 40 letters, digits and a few signs. */
     public static final Codec<String> ID = new Codec<>(text -> text, Readings::id, "?");
 
+    /** The id of a reel of a plan, one that is on order included. */
+    public static final Codec<String> PLANNED_REEL = new Codec<>(text -> text, Readings::plannedReel, "?");
+
     /** A length in whole millimetres, in metres. */
     public static final Codec<Length> LENGTH = new Codec<>(LengthText::exact, LengthText::parse, Length.ZERO);
 

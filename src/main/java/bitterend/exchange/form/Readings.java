@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 public final class Readings {
     private static final Pattern ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+/()-]{0,39}");
     private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
+    private static final Pattern PLANNED_REEL = Pattern.compile(ID.pattern() + "(:[1-9][0-9]{0,3})?");
     private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029]{1,200}");
     private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
@@ -35,6 +36,11 @@ public final class Readings {
     /** The number of an order or a line: an id without a slash. */
     public static Parsed<String> orderId(String text) {
         return matching(ORDER_ID, text, "an id of at most 40 letters, digits, blanks and . _ # + ( ) -");
+    }
+
+    /** A reel of a plan: one of the rack, or one that is on order, which has the number of its order and a colon in its id. */
+    public static Parsed<String> plannedReel(String text) {
+        return matching(PLANNED_REEL, text, "the id of a reel, or the number of an order of reels, a colon and which");
     }
 
     /** Words for people, on one line. */

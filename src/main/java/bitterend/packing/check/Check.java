@@ -18,6 +18,7 @@ public enum Check {
     BEGUN_SET(Rule.BEGUN_SET),
     PINNED(Rule.PINNED),
     ISSUED(Rule.ISSUED),
+    COMES_IN_TIME(Rule.COMES_IN_TIME),
     SET_WHOLE(Rule.SET_WHOLE),
     DAY("The plan is for the day that was asked for."),
     KNOWN("Every piece and reel of the plan is one of the day."),

@@ -2,9 +2,11 @@ package bitterend.packing.check;
 
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
+import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +17,7 @@ import java.util.function.Supplier;
 /** The day's pieces, reels and pins by id, and which piece may come off which reel. */
 final class Facts {
     private final PackingProblem problem;
+    private final LastDay lastDay;
     private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, String> pins = new HashMap<>();
@@ -23,6 +26,7 @@ final class Facts {
 
     Facts(PackingProblem problem) {
         this.problem = problem;
+        lastDay = new LastDay(problem.calendar());
         problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
         problem.reels().forEach(reel -> reels.put(reel.id(), reel));
         for (Pin pin : problem.pins()) {
@@ -94,7 +98,40 @@ final class Facts {
         if (sheet > 0 && !reel.id().equals(pin)) {
             broken.put(Check.ISSUED, both.get() + ": the sheet of the reel is out on plan " + sheet + " without it");
         }
+        firstDayTooLate(piece, reel)
+                .ifPresent(first -> broken.put(
+                        Check.COMES_IN_TIME,
+                        both.get() + ": the reel comes, counted from its order, on " + first
+                                + ", and the piece is cut before"));
         return broken;
+    }
+
+    /** The day from which a reel on order is counted on, where a piece cannot wait for it. */
+    private Optional<LocalDate> firstDayTooLate(Piece piece, Reel reel) {
+        return firstDay(reel).filter(first -> !waitsUntil(piece, first));
+    }
+
+    private Optional<LocalDate> firstDay(Reel reel) {
+        return Optional.ofNullable(problem.arrivals().get(reel.id())).map(Arrival::from);
+    }
+
+    /** Whether a piece may still be cut on a day after today, or on one before on which the shop works. */
+    private boolean waitsUntil(Piece piece, LocalDate first) {
+        LocalDate last = lastDay.of(piece);
+        if (last.equals(LocalDate.MAX)) {
+            return !first.isAfter(problem.day());
+        }
+        while (last.isAfter(problem.day()) && !lastDay.isWorking(last)) {
+            last = last.minusDays(1);
+        }
+        return !first.isAfter(last.isBefore(problem.day()) ? problem.day() : last);
+    }
+
+    /** Which reels on order a piece can wait for: pieces of one answer are alike in this. */
+    List<String> waitsFor(Piece piece) {
+        return problem.arrivals().keySet().stream()
+                .filter(reel -> waitsUntil(piece, problem.arrivals().get(reel).from()))
+                .toList();
     }
 
     /** Of a set to the reel every cut piece came off this reel; of any other, off this rope and lot. */

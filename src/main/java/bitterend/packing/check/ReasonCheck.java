@@ -64,7 +64,7 @@ final class ReasonCheck {
                     facts.problem().reels().stream()
                             .anyMatch(reel -> piece.lengthOn(reel.rope()).isPresent()),
                     "there is a reel of a rope it may be cut from");
-            case CERTIFICATE, USE_BY, OWN_ROPE, RESERVED, ON_HOLD, BEGUN_SET, PINNED, ISSUED -> when(
+            case CERTIFICATE, USE_BY, OWN_ROPE, RESERVED, ON_HOLD, BEGUN_SET, PINNED, ISSUED, COMES_IN_TIME -> when(
                     isTaken(piece, false) || !isBroken(piece, Check.valueOf(rule.name())),
                     "it is not " + rule + " that keeps it off every reel");
             case FITS_THE_RUN, CLEAR_OF_FLAWS -> when(

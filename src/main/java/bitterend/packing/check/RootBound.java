@@ -71,6 +71,7 @@ final class RootBound {
             boolean ownRope,
             String order,
             String pin,
+            List<String> waitsFor,
             Piece.Bond bond,
             List<CutMate> begun,
             long dual) {}
@@ -87,6 +88,7 @@ final class RootBound {
                     piece.ownRope(),
                     ordersWithReels.contains(piece.order()) ? piece.order() : "",
                     facts.pin(piece),
+                    facts.waitsFor(piece),
                     piece.matching().bond(),
                     piece.matching().begun(),
                     claim.dual(piece, limited));

@@ -24,7 +24,13 @@ final class SpareRoom {
 
     /** Pieces that the same reels are open to, lengths apart. */
     private record Kind(
-            List<String> ropes, String certificate, boolean ownRope, String order, List<CutMate> begun, String pin) {}
+            List<String> ropes,
+            String certificate,
+            boolean ownRope,
+            String order,
+            List<CutMate> begun,
+            String pin,
+            List<String> waitsFor) {}
 
     SpareRoom(Facts facts, CutPlan plan) {
         this.facts = facts;
@@ -79,7 +85,8 @@ final class SpareRoom {
                 piece.ownRope(),
                 ordersWithReels.contains(piece.order()) ? piece.order() : "",
                 piece.matching().begun(),
-                facts.pin(piece));
+                facts.pin(piece),
+                facts.waitsFor(piece));
     }
 
     /** The room of every run that is open to the piece, by rope, least first. */

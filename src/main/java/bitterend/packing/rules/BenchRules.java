@@ -48,6 +48,7 @@ public final class BenchRules implements ConstraintProvider {
                 begunSet(factory),
                 pinned(factory),
                 issued(factory),
+                comesInTime(factory),
                 fitsTheRun(factory),
                 oneLot(factory),
                 oneReel(factory),
@@ -99,6 +100,10 @@ public final class BenchRules implements ConstraintProvider {
 
     Constraint issued(ConstraintFactory factory) {
         return pieceOffReel(factory, Rule.ISSUED, Eligibility::issued);
+    }
+
+    Constraint comesInTime(ConstraintFactory factory) {
+        return pieceOffReel(factory, Rule.COMES_IN_TIME, Eligibility::comesInTime);
     }
 
     Constraint fitsTheRun(ConstraintFactory factory) {

@@ -30,6 +30,7 @@ final class PieceKinds {
                 .thenComparing(key -> key.kind().order())
                 .thenComparing(key -> key.kind().begun().toString())
                 .thenComparing(key -> key.kind().pin())
+                .thenComparing(key -> key.kind().arrival())
                 .thenComparing(Key::undone);
     }
 

@@ -15,7 +15,9 @@ import bitterend.measure.LinearMass;
 import bitterend.measure.Ratio;
 import bitterend.measure.Sentence;
 import bitterend.measure.UnitPrice;
+import bitterend.packing.Arrival;
 import bitterend.packing.CutPlan;
+import bitterend.packing.Horizon;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -23,6 +25,7 @@ import bitterend.packing.Prices;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
+import bitterend.packing.ShopCalendar;
 import bitterend.packing.Unplanned;
 import bitterend.shops.PlanWriter;
 import bitterend.stock.Flaw;
@@ -62,7 +65,10 @@ final class PlantedDay {
                         new Cost(60_000),
                         new Cost(10_000)),
                 List.of(new Pin("D1/1.1", "K2"), new Pin("F1/2.1", "K7a", 3)),
-                Map.of("A4/1.1", "K1", "D1/1.1", "K2"));
+                Map.of("A4/1.1", "K1", "D1/1.1", "K2"),
+                ShopCalendar.USUAL,
+                Horizon.ALL,
+                Map.of("P-88:1", new Arrival("P-88", DAY.plusDays(1), DAY.plusDays(2))));
     }
 
     /** A customer's reel of 5 m, of which 100 mm are uncertain and all the rest goes into one piece. */
@@ -174,7 +180,8 @@ final class PlantedDay {
                 reel("K6", "braid", "L1", 9_000, CERTIFIED, OWNED, false),
                 reel("K7", "laid", "L5", 30_000, CERTIFIED, Reel.Custody.FREE, false),
                 reel("K7a", "laid", "L5", 30_000, CERTIFIED, Reel.Custody.FREE, false),
-                reel("K8", "braid", "L1", 11_039, CERTIFIED, Reel.Custody.FREE, false));
+                reel("K8", "braid", "L1", 11_039, CERTIFIED, Reel.Custody.FREE, false),
+                reel("P-88:1", "braid", "", 30_000, Reel.Papers.NONE, Reel.Custody.FREE, true));
     }
 
     private static Reel reel(

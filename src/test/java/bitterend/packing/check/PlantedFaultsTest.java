@@ -114,6 +114,11 @@ final class PlantedFaultsTest {
                         Check.ISSUED,
                         "F1/1.1",
                         PlantedDay.with("K7a", 1, "F1/1.1")),
+                new Planted(
+                        "a piece off a reel before it comes",
+                        Check.COMES_IN_TIME,
+                        "A4/1.1",
+                        PlantedDay.with("P-88:1", 1, "A4/1.1")),
                 new Planted("another rope", Check.SAME_ROPE, "F1/1.1", PlantedDay.with("K2", 1, "F1/1.1")),
                 new Planted(
                         "run overfull by one millimetre",

@@ -264,6 +264,29 @@ final class BenchRulesTest {
     }
 
     @Test
+    void comesInTime_servesWhatIsCutOnTheDayItComes() {
+        holds(
+                BenchRules::comesInTime,
+                new Sketch()
+                        .with(reel("P-88:1", 9_000))
+                        .coming("P-88:1", DAY.plusDays(2))
+                        .with(piece("P1", 2_000).due(DAY.plusDays(3)).finishing(1), "P-88:1", 1));
+    }
+
+    @Test
+    void comesInTime_barsWhatMustBeCutBefore() {
+        bars(
+                Rule.COMES_IN_TIME,
+                BenchRules::comesInTime,
+                new Sketch()
+                        .with(reel("P-88:1", 9_000))
+                        .coming("P-88:1", DAY.plusDays(2))
+                        .with(piece("P1", 2_000).due(DAY.plusDays(3)).finishing(2), "P-88:1", 1),
+                1,
+                "P1 must be cut by 2026-03-03; P-88:1 is on order and counted on from 2026-03-04");
+    }
+
+    @Test
     void fitsTheRun_needsNoCutLossBehindTheLastPiece() {
         holds(
                 BenchRules::fitsTheRun,
