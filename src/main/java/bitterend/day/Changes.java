@@ -122,9 +122,16 @@ public final class Changes {
                             ? "set " + piece.matching().set() + " lies elsewhere"
                             : "the plan costs less so");
         }
-        return newcomers.isEmpty()
-                ? "there is no room for it on reel " + reel.id() + " beside the work that stays there"
-                : listed(newcomers) + (newcomers.size() == 1 ? " takes" : " take") + " its place on reel " + reel.id();
+        if (newcomers.isEmpty()) {
+            return "there is no room for it on reel " + reel.id() + " beside the work that stays there";
+        }
+        TradedPlaces traded = new TradedPlaces(before, now);
+        List<String> first = newcomers.stream()
+                .filter(other -> !traded.isForItsPart(other, piece.id()))
+                .toList();
+        List<String> named = first.isEmpty() ? newcomers : first;
+        String takes = listed(named) + (named.size() == 1 ? " takes" : " take") + " its place on reel " + reel.id();
+        return first.isEmpty() ? takes + " and it the place of others in turn: the plan costs less so" : takes;
     }
 
     private static String listed(List<String> pieces) {

@@ -143,7 +143,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
     private static JsonTree prices() {
         JsonTree prices = new JsonTree();
         for (RulePrice price : RulePrice.values()) {
-            prices.with(price.member(), price.minutes() + " min");
+            prices.with(price.member(), price.minutes());
         }
         return prices;
     }

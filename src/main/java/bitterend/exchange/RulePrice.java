@@ -6,24 +6,25 @@ package bitterend.exchange;
  * practice, no source.
  */
 public enum RulePrice {
-    OPENING("opening", 3, "per full reel opened", "unwrapping it, finding the end, trimming it, writing the label"),
-    CHANGING("changing", 2, "per reel fetched", "walking to the rack, mounting the reel, putting it back"),
-    HANDLING("handling", 2, "per run cut off and put aside", "coiling, tying and labelling it"),
+    OPENING("opening", 180, "per full reel opened", "unwrapping it, finding the end, trimming it, writing the label"),
+    CHANGING("changing", 120, "per reel fetched", "walking to the rack, mounting the reel, putting it back"),
+    HANDLING("handling", 120, "per run cut off and put aside", "coiling, tying and labelling it"),
     SPLIT_ORDER(
             "splitOrder",
-            2,
+            120,
             "per further lot of an order",
             "another colour tone next to the first, another paper to file"),
-    MOVED_PIECE("movedPiece", 1, "per piece moved in a replan", "a sheet already on the bench is to be changed");
+    MOVED_PIECE(
+            "movedPiece", 30, "per piece moved in a replan", "what was looked out for it yesterday is to be changed");
 
     private final String member;
-    private final int minutes;
+    private final int seconds;
     private final String unit;
     private final String reason;
 
-    RulePrice(String member, int minutes, String unit, String reason) {
+    RulePrice(String member, int seconds, String unit, String reason) {
         this.member = member;
-        this.minutes = minutes;
+        this.seconds = seconds;
         this.unit = unit;
         this.reason = reason;
     }
@@ -33,9 +34,15 @@ public enum RulePrice {
         return member;
     }
 
-    /** Minutes of labour when the shop states nothing. */
-    public int minutes() {
-        return minutes;
+    /** Seconds of labour when the shop states nothing. */
+    public int seconds() {
+        return seconds;
+    }
+
+    /** The same as it is written in the file: {@code 3 min}, {@code 0.5 min}. */
+    public String minutes() {
+        int tenths = seconds / 6;
+        return tenths / 10 + (tenths % 10 == 0 ? "" : "." + tenths % 10) + " min";
     }
 
     /** What it is paid for. */

@@ -37,7 +37,7 @@ final class ShopJson {
 
     static final String FORMAT = "bitterend/shop/1";
     private static final Reading<BenchTools> BENCH_TOOLS = Readings.word(BenchTools.values(), BenchTools::word);
-    private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4}) *min");
+    private static final Pattern MINUTES = Pattern.compile("([0-9]{1,4})(?:[.]([0-9]))? *min");
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern PER_HOUR = Pattern.compile("(.*?) */ *h");
     private static final Pattern SECONDS = Pattern.compile("([0-9]{1,5}) *s");
@@ -125,14 +125,14 @@ final class ShopJson {
     }
 
     private static Cost price(Fields fields, RulePrice price, MoneyText money, Money labour) {
-        return fields.optional(price.member(), priceText(money, labour), minutes(price.minutes(), labour));
+        return fields.optional(price.member(), priceText(money, labour), seconds(price.seconds(), labour));
     }
 
     private static Reading<Cost> priceText(MoneyText money, Money labour) {
         return text -> {
             Matcher minutes = MINUTES.matcher(text);
             if (minutes.matches()) {
-                return Parsed.of(minutes(Integer.parseInt(minutes.group(1)), labour));
+                return Parsed.of(seconds(secondsOf(minutes), labour));
             }
             Optional<Money> amount = moneyFor(text, money).parse(text).value();
             return amount.isPresent() && amount.get().minor() >= 0
@@ -143,9 +143,9 @@ final class ShopJson {
         };
     }
 
-    /** Minutes at the labour rate, rounded up to 1/1000 minor unit. */
-    private static Cost minutes(int minutes, Money labour) {
-        return new Cost(-Math.floorDiv(-labour.fine().times(minutes).millis(), 60L));
+    private static int secondsOf(Matcher minutes) {
+        String tenths = minutes.group(2);
+        return Integer.parseInt(minutes.group(1)) * 60 + (tenths == null ? 0 : Integer.parseInt(tenths) * 6);
     }
 
     private static Reading<Money> perHour(MoneyText money) {

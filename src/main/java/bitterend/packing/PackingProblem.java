@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * @param values worth of a run by rope id
  * @param prices what the soft rules cost
  * @param pins draws that must stay
- * @param earlier reel of each piece in an earlier plan of the same day, by piece id; empty for a fresh plan
+ * @param earlier reel of each piece in an earlier plan, of the day or before it, by piece id; empty for a fresh plan
  * @param calendar days off, and how far ahead work is urgent
  * @param horizon how far the pieces listed look ahead, and how many were left for later
  * @param arrivals when the reels come that are on order, by reel id; every other reel is in the house

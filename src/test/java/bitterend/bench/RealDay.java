@@ -107,7 +107,7 @@ public final class RealDay {
     }
 
     private static Cost price(RulePrice price) {
-        return MINUTE.times(price.minutes());
+        return new Cost(MINUTE.millis() * price.seconds() / 60);
     }
 
     private Rope rope(String id, String colour, long price) {

@@ -72,6 +72,27 @@ final class HorizonCommandTest {
         assertTrue(Files.readString(html).contains("<svg"), "drawn on a page");
     }
 
+    /** Planned at closing time for the next day; in the morning a reel is found short and an order came in. */
+    @Test
+    void planOfTheEvening_outlivesSmallEventsOfTheMorning() throws IOException {
+        run(0, "plan", shop, "--day", "2026-03-03", "--effort", "reproducible");
+        String same = run(0, "plan", shop, "--day", "2026-03-03", "--effort", "reproducible")
+                .err();
+        assertTrue(same.contains("nothing moved since plan 1"), same);
+        Path reels = Path.of(shop, "reels.csv");
+        Files.writeString(reels, Files.readString(reels).replace("E8,LAID-14,12,33.5 m", "E8,LAID-14,12,32.9 m"));
+        DemoShop.order(Path.of(shop), "E-61,1,pilot boat Dunlin,LAID-14,5 m,whipped,whipped,1,2026-03-04");
+        String told = run(0, "plan", shop, "--day", "2026-03-03", "--effort", "reproducible")
+                .err();
+        String changes = told.substring(told.indexOf("changed since plan 2"));
+        assertTrue(changes.contains("E-61/1.1: not planned ->"), told);
+        long moved = Pattern.compile(": E[0-9]+ -> E[0-9]+:")
+                .matcher(changes)
+                .results()
+                .count();
+        assertTrue(moved <= 1, told);
+    }
+
     /** The set is begun with the leg that is cut: the other keeps its lot, though it need not be cut for weeks. */
     @Test
     void whatIsLeftOfABegunSet_isPlannedWhateverItsDay() throws IOException {

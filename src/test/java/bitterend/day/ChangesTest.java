@@ -20,8 +20,35 @@ final class ChangesTest {
     }
 
     @Test
-    void pieceOneMillimetreTooLong_isToldWhatTakesItsPlace() {
-        assertEquals("B/1.1 takes its place on reel E8", whyItLeaves(9_009));
+    void pieceOneMillimetreTooLong_isToldWhatTakesItsPlaceAndThatItsOwnIsNoReason() {
+        assertEquals(
+                "B/1.1 takes its place on reel E8 and it the place of others in turn: the plan costs less so",
+                whyItLeaves(9_009));
+    }
+
+    /** The newcomer had no reel before: it alone is the reason, though the two old ones exchange theirs as well. */
+    @Test
+    void pieceThatMakesRoom_namesTheOneThatDidNotMoveForIt() {
+        Sketch was = three("E8", "E10", "E12");
+        Sketch is = new Sketch()
+                .with(reel("E8", 9_009))
+                .with(reel("E10", 9_000))
+                .with(reel("E12", 9_000))
+                .with(piece("A/1.1", 5_000), "E10", 1)
+                .with(piece("B/1.1", 4_000), "E8", 1)
+                .with(piece("C/1.1", 4_990), "E8", 1);
+        List<Changes.Change> changes = new Changes(is.problem()).since(plan(was), plan(is));
+        assertEquals("C/1.1 takes its place on reel E8", changes.get(0).why().exact());
+    }
+
+    private static Sketch three(String first, String second, String third) {
+        return new Sketch()
+                .with(reel("E8", 9_009))
+                .with(reel("E10", 9_000))
+                .with(reel("E12", 9_000))
+                .with(piece("A/1.1", 5_000), first, 1)
+                .with(piece("B/1.1", 4_000), second, 1)
+                .with(piece("C/1.1", 4_990), third, 1);
     }
 
     /** Two alike on two reels: nothing has moved when they only exchange their numbers. */

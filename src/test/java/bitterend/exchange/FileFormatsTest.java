@@ -37,8 +37,8 @@ final class FileFormatsTest {
     @Test
     void everyPrice_standsWithItsUnitDefaultAndReason() {
         for (RulePrice price : RulePrice.values()) {
-            String row = "| `%s` | %s | %d min | %s |"
-                    .formatted(price.member(), price.unit(), price.minutes(), price.reason());
+            String row =
+                    "| `%s` | %s | %s | %s |".formatted(price.member(), price.unit(), price.minutes(), price.reason());
             assertTrue(page.contains(row), row);
         }
     }

@@ -12,6 +12,7 @@ import bitterend.packing.bench.Dividing;
 import bitterend.packing.bench.EveryWay;
 import bitterend.packing.bench.LeastUndone;
 import bitterend.packing.bench.LotMending;
+import bitterend.packing.bench.Promised;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.loads.LoadPacker;
@@ -55,6 +56,7 @@ final class PartPacker {
     private final PlanPrice prices;
     private final Workbench bench;
     private final HardRules rules;
+    private final SameNames names;
     private final List<String> unsound = new ArrayList<>();
     private final boolean coreToSpare;
     private Packing best = Packing.EMPTY;
@@ -69,6 +71,7 @@ final class PartPacker {
         bench = new Workbench(part);
         prices = bench.prices();
         rules = new HardRules(part);
+        names = new SameNames(part);
         bestCost = prices.of(best);
         bestUndone = prices.undone(best);
     }
@@ -77,6 +80,9 @@ final class PartPacker {
     record Answer(Packing packing, Bound bound, List<String> unsound) {}
 
     Answer pack(Improver improver) {
+        if (!part.earlier().isEmpty()) {
+            offer(Promised.packing(bench));
+        }
         Packing greedy = new GreedyPacker(bench).best(share.over(15));
         offer(greedy);
         lessUndone(0);
@@ -277,10 +283,11 @@ final class PartPacker {
             return;
         }
         Packing filled = LeastUndone.filled(bench, offered);
-        Packing packing = LeastUndone.filled(bench, LotMending.mended(bench, filled, share.over(30)));
-        if (!isSound(packing)) {
+        Packing mended = LeastUndone.filled(bench, LotMending.mended(bench, filled, share.over(30)));
+        if (!isSound(mended)) {
             return;
         }
+        Packing packing = withNamesOfBefore(mended);
         Undone undone = prices.undone(packing);
         Cost cost = prices.of(packing);
         int work = undone.compareTo(bestUndone);
@@ -290,6 +297,15 @@ final class PartPacker {
             bestCost = cost;
             bestUndone = undone;
         }
+    }
+
+    /** The same with as few pieces off their reel of an earlier plan as can be, where that costs no more. */
+    private Packing withNamesOfBefore(Packing packing) {
+        if (part.earlier().isEmpty()) {
+            return packing;
+        }
+        Packing named = names.of(packing);
+        return rules.brokenBy(named).isEmpty() && prices.of(named).compareTo(prices.of(packing)) <= 0 ? named : packing;
     }
 
     /** A packing that breaks a hard rule is a fault of this program: it is remembered, and never the best. */

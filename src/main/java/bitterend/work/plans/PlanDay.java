@@ -54,7 +54,8 @@ public final class PlanDay {
      * What is to be planned.
      *
      * @param day the day
-     * @param from an earlier plan: pieces stay on their reels where they may
+     * @param from an earlier plan: pieces stay on their reels where they may; null for the one in force, if it is of the
+     *     day or of an earlier one
      * @param keep an earlier plan whose pieces must stay on their reels, like pins
      * @param withdraw whether what is issued and not cut is planned anew, too
      * @param until what must be cut by this day is planned; null for as far ahead as the shop usually looks
@@ -95,8 +96,9 @@ public final class PlanDay {
         PackingProblem now = DayProblem.of(shop.shop(), request.day());
         PackingProblem day = KeptDraws.pinned(morning(now, from == null ? inForce : from), request.keep());
         OpenWork work = shop.open(day);
+        Kept start = from == null ? promised(inForce, request) : from;
         PackingProblem open =
-                from == null ? work.fresh() : work.after(from.document().plan());
+                start == null ? work.fresh() : work.after(start.document().plan());
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
         return new DayQuestion(
                 Horizon.near(
@@ -107,6 +109,15 @@ public final class PlanDay {
                 bench,
                 request.withdraw(),
                 before(from, inForce));
+    }
+
+    /** What was promised for the day or before it, unless pieces must stay where another plan has them. */
+    private static @Nullable Kept promised(@Nullable Kept inForce, Request request) {
+        return inForce == null
+                        || request.keep() != null
+                        || inForce.document().plan().day().isAfter(request.day())
+                ? null
+                : inForce;
     }
 
     private LocalDate until(Request request) {
