@@ -78,6 +78,12 @@ final class IdleOptions {
                     "is for a trial on the past; add --from-history"),
             Rule.without("sheet", Set.of("--paper"), Set.of("--pdf", "--tags"), "is for --pdf and --tags; add one"),
             Rule.without("sheet", Set.of("--label"), Set.of("--tags"), "is for --tags; add it"),
+            Rule.with(
+                    "sheet",
+                    Set.of("--day"),
+                    Set.of("--all", "--reel"),
+                    "is one day; ask without it for --all or --reel"),
+            Rule.with("sheet", Set.of("--all"), Set.of("--reel"), "is every reel; ask without it for one"),
             Rule.without("sheet", Set.of("--who"), Set.of("--issue"), "says who issues the sheets; add --issue"),
             Rule.without(
                     "measure",

@@ -9,6 +9,7 @@ import bitterend.measure.Sentence;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanMark;
+import bitterend.report.PlanPart;
 import bitterend.report.PlanView;
 import bitterend.report.sheet.CardPage;
 import bitterend.report.sheet.CardWork;
@@ -48,12 +49,17 @@ import picocli.CommandLine.Parameters;
         header = "Writes the cut sheets of a plan: HTML, PDF, CSV, tags.",
         description = {
             "",
-            "PLAN is the shop folder, or a plan file that lies anywhere. Writes one HTML file",
-            "that opens without a network and prints on A4 and Letter; with --pdf, --csv or",
-            "--tags that instead, with --cards the splice cards. The files lie in that folder:",
-            "sheet.html, sheet.pdf, sheet.csv, tags.html, cards.html, cards.pdf. A preview says \"not issued\" on every page; --issue writes",
-            "down that the sheets are out, once. Whatever happened since, a sheet can be",
-            "printed again: what changed is at its top.",
+            "PLAN is the shop folder, or a plan file that lies anywhere. The sheets are those",
+            "of today: the reels that must be cut on the day of the plan, with all that is",
+            "on them, and those that are issued. The reels of later days are promises, and",
+            "planned again by their day: --day, --reel or --all print them, too.",
+            "",
+            "Writes one HTML file that opens without a network and prints on A4 and Letter;",
+            "with --pdf, --csv or --tags that instead, with --cards the splice cards. The",
+            "files lie in that folder: sheet.html, sheet.pdf, sheet.csv, tags.html,",
+            "cards.html, cards.pdf. A preview says \"not issued\" on every page; --issue",
+            "writes down that these sheets are out, once. Whatever happened since, a sheet",
+            "can be printed again: what changed is at its top.",
             ""
         },
         sortOptions = false)
@@ -65,6 +71,9 @@ final class SheetCommand implements Callable<Integer> {
 
     @Option(names = "--plan", paramLabel = "PLAN", description = "The number of a plan. Default: the plan in force.")
     private @Nullable String number;
+
+    @Mixin
+    private SheetChoice choice = new SheetChoice();
 
     @Option(names = "--pdf", description = "Write sheet.pdf.")
     private boolean pdf;
@@ -140,7 +149,12 @@ final class SheetCommand implements Callable<Integer> {
 
     private ExitCode print(ShopNow now, Plans plans, Kept kept) {
         Figures figures = units.figures(now.shop());
-        Result result = new PrintSheets(now, plans).print(new PrintSheets.Request(kept, issuing.issuer()));
+        Result result =
+                new PrintSheets(now, plans).print(new PrintSheets.Request(kept, choice.which(), issuing.issuer()));
+        if (result instanceof Result.NoSuchSheets none) {
+            terminal.err().println("error: " + choice.refusal(none));
+            return ExitCode.BAD_COMMAND_LINE;
+        }
         if (result instanceof Result.NotLetThrough refused) {
             return new GateTold(terminal, now.at().folder()).tell(refused.why());
         }
@@ -150,9 +164,17 @@ final class SheetCommand implements Callable<Integer> {
             return ExitCode.STOCK_CHANGED;
         }
         Sheets sheets = ((Result.Printed) result).sheets();
-        sheets.issued().ifPresent(issued -> terminal.err().println(SheetIssuing.told(issued)));
+        if (sheets.chosen().unasked()) {
+            terminal.err().println(SheetChoice.unasked(sheets.chosen(), issuing.issuer() != null));
+        }
+        sheets.issued().ifPresent(issued -> terminal.err().println(SheetIssuing.told(issued, sheets)));
         write(now, sheets, figures);
         return ExitCode.DONE;
+    }
+
+    private static PlanPart part(Sheets sheets) {
+        return new PlanPart(
+                sheets.isWhole(), sheets.chosen().reels(), sheets.chosen().day());
     }
 
     private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures) {
@@ -162,9 +184,10 @@ final class SheetCommand implements Callable<Integer> {
                 sheets.remarks().stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
         return new PlanMark(
                 sheets.plan().number(),
-                sheets.preview(),
+                !sheets.isOut(),
                 Stream.concat(ofOrders, since).toList(),
-                CommandWord.of(now.at().folder().toString()));
+                CommandWord.of(now.at().folder().toString()),
+                sheets.out());
     }
 
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */
@@ -172,7 +195,8 @@ final class SheetCommand implements Callable<Integer> {
         Path folder = Files.isDirectory(plan) ? plan : beside(plan);
         Verdict.Passed passed = sheets.plan();
         PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                .marked(mark(now, sheets, figures));
+                .marked(mark(now, sheets, figures))
+                .only(part(sheets));
         Map<String, String> measured = sheets.measured().entrySet().stream()
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, last -> last.getValue().words(figures::written)));
@@ -180,24 +204,28 @@ final class SheetCommand implements Callable<Integer> {
                 .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
                 .toList();
         String made = MadeWords.of(passed.kept().document(), sheets.ledger());
+        String of = choice.suffix();
         List<Path> files = new ArrayList<>();
         if (csv) {
-            files.add(file(folder.resolve("sheet.csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8)));
+            files.add(file(
+                    folder.resolve("sheet" + of + ".csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8)));
         }
         if (tags) {
-            files.add(file(folder.resolve("tags.html"), bytes(new TagPage(view, figures, work).html(label, paper))));
+            files.add(file(
+                    folder.resolve("tags" + of + ".html"), bytes(new TagPage(view, figures, work).html(label, paper))));
         }
         if (cards) {
             CardPage page = new CardPage(view, figures, work, made);
-            files.add(
-                    file(folder.resolve(pdf ? "cards.pdf" : "cards.html"), pdf ? page.pdf(paper) : bytes(page.html())));
+            files.add(file(
+                    folder.resolve("cards" + of + (pdf ? ".pdf" : ".html")),
+                    pdf ? page.pdf(paper) : bytes(page.html())));
         } else if (pdf || !(csv || tags)) {
             Sheet sheet = new SheetMaker(view, figures, work).sheet(made);
             SheetPage page = new SheetPage();
             files.add(
                     pdf
-                            ? file(folder.resolve("sheet.pdf"), new SheetPdf(page).pdf(sheet, paper))
-                            : file(folder.resolve("sheet.html"), bytes(page.html(sheet))));
+                            ? file(folder.resolve("sheet" + of + ".pdf"), new SheetPdf(page).pdf(sheet, paper))
+                            : file(folder.resolve("sheet" + of + ".html"), bytes(page.html(sheet))));
         }
         tell(files);
     }

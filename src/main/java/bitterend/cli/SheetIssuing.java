@@ -3,6 +3,8 @@ package bitterend.cli;
 import bitterend.exchange.PlanEvent;
 import bitterend.work.IssuePlan;
 import bitterend.work.IssuePlan.Outcome;
+import bitterend.work.plans.PrintSheets.Sheets;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -23,12 +25,17 @@ final class SheetIssuing {
         return issue ? Who.of(who) : null;
     }
 
-    /** That it is issued, now or before. */
-    static String told(IssuePlan.Outcome issued) {
+    /** That they are issued, now or before. */
+    static String told(IssuePlan.Outcome issued, Sheets sheets) {
         boolean before = issued instanceof Outcome.Already;
         PlanEvent event =
                 issued instanceof Outcome.Already already ? already.event() : ((Outcome.Issued) issued).event();
         return "plan " + event.plan() + " is issued" + (before ? " already" : "") + ": " + event.at() + ", "
-                + event.who();
+                + event.who()
+                + (sheets.isWhole()
+                        ? ""
+                        : "; reel "
+                                + String.join(
+                                        ", ", new TreeSet<>(sheets.chosen().reels())));
     }
 }

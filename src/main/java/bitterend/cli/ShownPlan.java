@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.finding.CommandWord;
+import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -13,6 +14,7 @@ import bitterend.work.ShopNow;
 import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
 import java.util.Optional;
+import java.util.Set;
 
 /** A plan as people are shown it: on one screen, whole, or a part of it. */
 final class ShownPlan {
@@ -26,8 +28,12 @@ final class ShownPlan {
         this.figures = figures;
         view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units())
                 .timed(BenchTime.of(now, problem, kept.plan()))
-                .marked(PlanMark.of(kept.number()));
+                .marked(PlanMark.of(kept.number()).out(out(now, kept.number())));
         pages = new PlanPage(figures, tape);
+    }
+
+    private static Set<String> out(ShopNow now, int number) {
+        return number == 0 ? Set.of() : now.at().plans(new Findings()).issuedReels(number);
     }
 
     /** What comes first; below it how to ask for the rest, where the plan can be asked for. */

@@ -33,10 +33,11 @@ import picocli.CommandLine.Option;
         header = "Books what was cut of a plan; a second time does nothing.",
         description = {
             "",
-            "Name the part that was cut: --reel, --piece, or --all for the whole plan. Coils",
-            "that are kept get a number, and their labels are printed, and so is the label of",
-            "a reel that has other than planned left. Nothing is booked when one of the reels,",
-            "or what is ordered off it, has changed since the plan was made (exit code 5); each",
+            "Name the part that was cut: --reel, --piece, or --all for all that the sheets",
+            "of the day have: what must be cut that day, and what is issued. Coils that are",
+            "kept get a number, and their labels are printed, and so is the label of a reel",
+            "that has other than planned left. Nothing is booked when one of the reels, or",
+            "what is ordered off it, has changed since the plan was made (exit code 5); each",
             "is named. A plan that is not sound, or of another ledger, is refused.",
             "",
             "What really happened, in the words of the bench:",
@@ -67,7 +68,7 @@ final class StockPostCommand implements Callable<Integer> {
     @Option(names = "--piece", paramLabel = "PIECE", description = "On its reel everything up to this piece.")
     private List<String> pieces = List.of();
 
-    @Option(names = "--all", description = "The whole plan.")
+    @Option(names = "--all", description = "All that the sheets of the day have.")
     private boolean all;
 
     @Option(
@@ -121,7 +122,7 @@ final class StockPostCommand implements Callable<Integer> {
     public Integer call() {
         boolean named = !reels.isEmpty() || !pieces.isEmpty();
         if (named == all) {
-            throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the whole plan");
+            throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the sheets of the day");
         }
         Part part = new Part(reels, pieces, found());
         Findings findings = new Findings();

@@ -3,21 +3,26 @@ package bitterend.packing;
 import bitterend.demand.Piece;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * On which day each reel of a plan is cut. A reel is cut, with all that the plan puts on it, on the first day on which one of
  * its pieces must be cut: what shares it is cut ahead. What is not cut today is a promise; it is planned again before its day.
+ * A reel whose sheet is out is cut today, whatever is on it.
  */
 public final class CutDays {
     private final LocalDate today;
     private final WorkingDays working;
     private final Map<String, Piece> pieces = new HashMap<>();
+    private final Set<String> out = new HashSet<>();
 
     public CutDays(PackingProblem problem) {
         today = problem.day();
         working = new WorkingDays(problem.calendar());
         problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+        problem.pins().stream().filter(Pin::isIssued).forEach(pin -> out.add(pin.reel()));
     }
 
     /** The last working day on which a piece may be cut; today for what is overdue or has no day. */
@@ -41,7 +46,12 @@ public final class CutDays {
 
     /** The day on which a reel is cut. */
     public LocalDate of(ReelDraw draw) {
-        return draw.cuts().stream().map(this::lastFor).min(LocalDate::compareTo).orElse(today);
+        return out.contains(draw.reel())
+                ? today
+                : draw.cuts().stream()
+                        .map(this::lastFor)
+                        .min(LocalDate::compareTo)
+                        .orElse(today);
     }
 
     /** Whether it is cut today; else it is a promise. */

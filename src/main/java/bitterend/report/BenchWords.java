@@ -68,7 +68,7 @@ final class BenchWords {
         view.hours().stream()
                 .filter(day -> day.used() + day.over() > 0)
                 .forEach(day -> table.row(
-                        WeekPage.weekday(day.day()) + " " + day.day(),
+                        DueWords.named(day.day()),
                         clock(day.there()),
                         clock(day.fetching()),
                         clock(day.cutting()),
@@ -104,7 +104,7 @@ final class BenchWords {
     }
 
     private String named(LocalDate day) {
-        return day.equals(view.plan().day()) ? "Today" : WeekPage.weekday(day) + " " + day;
+        return day.equals(view.plan().day()) ? "Today" : DueWords.named(day);
     }
 
     /** Pieces of the plan with ends for which no minutes are stated, by the name of the end. */

@@ -33,7 +33,7 @@ public record FirstArticle(String piece, String termination, String rope, List<S
     public static List<FirstArticle> of(PlanView view) {
         Map<String, WorkLine> lines = view.byId().lines();
         Map<Kind, List<String>> alike = new LinkedHashMap<>();
-        for (ReelDraw draw : view.draws()) {
+        for (ReelDraw draw : view.wholePlan()) {
             for (Cut cut : draw.cuts()) {
                 WorkLine line = lines.get(cut.piece());
                 Piece piece = view.pieces().get(cut.piece());

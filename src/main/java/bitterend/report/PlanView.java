@@ -16,6 +16,7 @@ import bitterend.packing.UncertainRest;
 import bitterend.packing.order.OrderOfWork;
 import bitterend.stock.Reel;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,7 @@ import java.util.stream.Collectors;
  * @param hours what it asks of the bench, day by day; empty where the shop states no hours
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids, and what is cut first
+ * @param part which of its reels are shown
  */
 public record PlanView(
         String shop,
@@ -48,7 +50,8 @@ public record PlanView(
         Optional<CutPlan> firstFit,
         List<BenchDay> hours,
         PlanMark mark,
-        ById byId) {
+        ById byId,
+        PlanPart part) {
     /** A plan that has no number. */
     public PlanView(
             String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
@@ -64,7 +67,18 @@ public record PlanView(
             List<Finding> notes,
             List<WorkLine> lines,
             PlanMark mark) {
-        this(shop, problem, plan, beforeCut, notes, lines, Optional.empty(), List.of(), mark, ById.of(problem, lines));
+        this(
+                shop,
+                problem,
+                plan,
+                beforeCut,
+                notes,
+                lines,
+                Optional.empty(),
+                List.of(),
+                mark,
+                ById.of(problem, lines),
+                PlanPart.whole(plan.day()));
     }
 
     /** What is looked up for every mark on a page. */
@@ -95,17 +109,23 @@ public record PlanView(
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, other, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, other, byId, part);
     }
 
     /** The same beside what first fit makes of the question. */
     public PlanView beside(CutPlan byFirstFit) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, Optional.of(byFirstFit), hours, mark, byId);
+        Optional<CutPlan> fit = Optional.of(byFirstFit);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, fit, hours, mark, byId, part);
     }
 
     /** The same beside the hours of the bench. */
     public PlanView timed(List<BenchDay> bench) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, bench, mark, byId);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, bench, mark, byId, part);
+    }
+
+    /** Some of its reels. What is said of the whole plan, what is proven and which pieces wait for which, stays so. */
+    public PlanView only(PlanPart some) {
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, mark, byId, some);
     }
 
     /** Every piece wanted, by id. */
@@ -113,9 +133,21 @@ public record PlanView(
         return byId.pieces();
     }
 
-    /** The reels in the order in which they are cut: by the most urgent piece they hold, then by place and number. */
+    /** The reels that are shown, in the order in which they are cut: by day, the most urgent piece, place and number. */
     public List<ReelDraw> draws() {
-        return byId.order().of(plan.draws());
+        return wholePlan().stream().filter(part::has).toList();
+    }
+
+    /** Every reel of the plan in that order. */
+    public List<ReelDraw> wholePlan() {
+        return byId.order().of(plan.draws()).stream()
+                .sorted(Comparator.comparing(byId.days()::of))
+                .toList();
+    }
+
+    /** Whether a reel is a promise: it need not be cut on the day of the plan, and its sheet is not out. */
+    public boolean isPromise(ReelDraw draw) {
+        return !byId.days().isToday(draw) && !mark.isOut(draw.reel());
     }
 
     /** The reel of a draw. */
@@ -154,7 +186,7 @@ public record PlanView(
 
     /** The same of all reels. */
     public LengthBook book() {
-        return plan.draws().stream().map(this::book).reduce(LengthBook.EMPTY, LengthBook::plus);
+        return draws().stream().map(this::book).reduce(LengthBook.EMPTY, LengthBook::plus);
     }
 
     /** The rows of its cutting table. */
@@ -206,13 +238,11 @@ public record PlanView(
 
     /** Part of the rope of all reels at replacement price; a customer's own rope counts nothing. */
     Cost worth(Function<LengthBook, Length> part) {
-        return plan.draws().stream()
-                .map(draw -> worth(draw, part.apply(book(draw))))
-                .reduce(Cost.ZERO, Cost::plus);
+        return draws().stream().map(draw -> worth(draw, part.apply(book(draw)))).reduce(Cost.ZERO, Cost::plus);
     }
 
-    /** How many pieces have a reel. */
+    /** How many pieces have a reel that is shown. */
     public int planned() {
-        return plan.draws().stream().mapToInt(draw -> draw.cuts().size()).sum();
+        return draws().stream().mapToInt(draw -> draw.cuts().size()).sum();
     }
 }

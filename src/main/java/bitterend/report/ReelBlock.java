@@ -25,6 +25,10 @@ final class ReelBlock {
 
     void write(Writing page, ReelDraw draw) {
         page.heading("Reel " + draw.reel() + ": " + view.rope(draw).name());
+        String promise = words.promise(draw);
+        if (!promise.isEmpty()) {
+            page.paragraph(promise);
+        }
         page.paragraph(sentence(words.rope(draw)));
         page.paragraph(sentence(words.stands(draw)));
         page.paragraph(sentence(words.contents(draw)));

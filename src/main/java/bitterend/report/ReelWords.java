@@ -69,6 +69,13 @@ public final class ReelWords {
         return facts;
     }
 
+    /** That it is a promise, and for which day; empty for one that is cut on the day of the plan or issued. */
+    public String promise(ReelDraw draw) {
+        return view.isPromise(draw)
+                ? "Promised for " + DueWords.named(view.byId().days().of(draw)) + ", and planned again by then."
+                : "";
+    }
+
     /** What it weighs with its reel, else its rope alone where its mass by length is known; with who is needed for it. */
     public String mass(ReelDraw draw) {
         Mass known = known(draw);

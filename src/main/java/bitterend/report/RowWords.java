@@ -27,7 +27,7 @@ public final class RowWords {
         this.view = view;
         reels = new ReelWords(view, figures);
         Map<String, String> reelOf = new HashMap<>();
-        for (ReelDraw draw : view.draws()) {
+        for (ReelDraw draw : view.wholePlan()) {
             draw.cuts().forEach(cut -> reelOf.put(cut.piece(), draw.reel()));
             draw.cuts().stream()
                     .map(Cut::piece)

@@ -7,10 +7,8 @@ import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -89,7 +87,7 @@ final class WeekPage {
         boolean more = needed.size() > shown.size();
         List<Column> columns = new ArrayList<>(
                 List.of(Column.words("cut on"), Column.words("reel"), Column.words("rope"), Column.figure("pieces")));
-        shown.forEach(day -> columns.add(Column.figure(weekday(day) + "\n" + day.getDayOfMonth())));
+        shown.forEach(day -> columns.add(Column.figure(DueWords.weekday(day) + "\n" + day.getDayOfMonth())));
         if (more) {
             columns.add(Column.figure("later"));
         }
@@ -119,10 +117,6 @@ final class WeekPage {
     }
 
     private String named(LocalDate day) {
-        return weekday(day) + " " + day + (day.equals(view.plan().day()) ? ", today" : "");
-    }
-
-    static String weekday(LocalDate day) {
-        return day.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+        return DueWords.named(day) + (day.equals(view.plan().day()) ? ", today" : "");
     }
 }

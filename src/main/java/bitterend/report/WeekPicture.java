@@ -38,7 +38,7 @@ final class WeekPicture {
         String title = "On which day each reel is cut: full, the cut; hollow, when pieces cut ahead are needed";
         BuySvg svg = new BuySvg(WIDTH, TOP + ROW * draws.size() + 10, title).text(10, 18, "start", title);
         for (LocalDate day : columns) {
-            svg.text(x(day), TOP - 22, "middle", WeekPage.weekday(day));
+            svg.text(x(day), TOP - 22, "middle", DueWords.weekday(day));
             svg.text(x(day), TOP - 8, "middle", day.getDayOfMonth() + "." + day.getMonthValue() + ".");
         }
         for (int row = 0; row < draws.size(); row++) {

@@ -2,11 +2,13 @@ package bitterend.work;
 
 import bitterend.exchange.PlanEvent;
 import bitterend.measure.Sentence;
+import bitterend.packing.ReelDraw;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** Issues a plan: its sheets go to the bench and are what is cut by. Written down once; sheets printed again are no event. */
+/** Issues sheets of a plan: they go to the bench and are what is cut by. Written down once; sheets printed again are no event. */
 public final class IssuePlan {
     private final Plans plans;
     private final String who;
@@ -35,25 +37,33 @@ public final class IssuePlan {
         record Refused(List<String> reasons) implements Outcome {}
     }
 
-    /** Issues a plan that went through the gate. */
-    public Outcome issue(Verdict.Passed plan, List<Remark> remarks) {
+    /** Issues these reels of a plan that went through the gate. What is not among them keeps no reel from going out. */
+    public Outcome issue(Verdict.Passed plan, Set<String> reels, List<Remark> remarks) {
         if (plan.number() == 0) {
             return new Outcome.Refused(List.of("a plan without a number cannot be issued; make one of the shop"));
         }
         plans.moveOver(who, clock);
-        Optional<PlanEvent> before = plans.issued(plan.number());
-        if (before.isPresent() && !plans.issuedReels(plan.number()).isEmpty()) {
-            return new Outcome.Already(before.get());
+        List<String> now = plan.plan().draws().stream()
+                .map(ReelDraw::reel)
+                .filter(reels::contains)
+                .toList();
+        Set<String> before = plans.issuedReels(plan.number());
+        List<String> missing =
+                now.stream().filter(reel -> !before.contains(reel)).toList();
+        Optional<PlanEvent> last = plans.issued(plan.number());
+        if (missing.isEmpty() && last.isPresent()) {
+            return new Outcome.Already(last.get());
         }
         List<String> barred = remarks.stream()
                 .filter(Remark::bars)
+                .filter(remark -> remark.reel().isEmpty() || missing.contains(remark.reel()))
                 .map(Remark::sentence)
                 .map(Sentence::exact)
                 .toList();
         if (!barred.isEmpty()) {
             return new Outcome.Refused(barred);
         }
-        plans.issue(plan.kept(), who, clock);
+        plans.issue(plan.kept(), missing, who, clock);
         return new Outcome.Issued(plans.issued(plan.number()).orElseThrow());
     }
 }

@@ -5,7 +5,6 @@ import bitterend.exchange.PlanEvent;
 import bitterend.exchange.PlanEvent.What;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
-import bitterend.packing.ReelDraw;
 import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -58,11 +57,11 @@ public final class Plans {
                 .orElse("");
     }
 
-    /** When a plan was first issued, if it was. */
+    /** When sheets of a plan were last issued, if any were. */
     public Optional<PlanEvent> issued(int number) {
         return events().stream()
                 .filter(event -> event.plan() == number && event.what() == What.ISSUED)
-                .findFirst();
+                .reduce((first, last) -> last);
     }
 
     /** The reels whose sheets of this plan are out and were not called back, in the order of the plan. */
@@ -96,10 +95,8 @@ public final class Plans {
         add(What.IN_FORCE, plan, List.of(), who, clock);
     }
 
-    /** Writes down that the sheets of a plan are out. */
-    void issue(PlanFolder.Kept plan, String who, Clock clock) {
-        List<String> reels =
-                plan.document().plan().draws().stream().map(ReelDraw::reel).toList();
+    /** Writes down that the sheets of these reels are out. */
+    void issue(PlanFolder.Kept plan, List<String> reels, String who, Clock clock) {
         add(What.ISSUED, plan, reels, who, clock);
     }
 

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which plan was cut by, when nobody says: the one in force, unless the bench may hold the paper of another one for the
  * same reels. That may be any plan that is issued, or was made for the same day, and cuts one of those reels otherwise
- * while nothing has changed the reel since.
+ * while nothing has changed the reel since. Of a plan of another day the bench holds no paper but what is issued.
  */
 public final class WhichPlan {
     private final Plans plans;
@@ -73,7 +73,7 @@ public final class WhichPlan {
     /**
      * The plan that is meant.
      *
-     * @param reels the reels that were cut; empty for all of the plan
+     * @param reels the reels that were cut; empty for the work at hand
      * @param pieces pieces that were cut
      * @param findings where what cannot be read is told
      */
@@ -82,11 +82,15 @@ public final class WhichPlan {
         if (inForce.isEmpty()) {
             return new Meant.None();
         }
+        LocalDate day = inForce.get().document().plan().day();
         boolean mine = !draws(inForce.get(), reels, pieces).isEmpty();
         List<Integer> could = new ArrayList<>();
         PlanFolder.Kept other = null;
         for (PlanFolder.Kept each : others(inForce.get())) {
             Map<String, ReelDraw> theirs = draws(each, reels, pieces);
+            if (!each.document().plan().day().equals(day)) {
+                theirs.keySet().retainAll(plans.issuedReels(each.document().number()));
+            }
             SameSteps alike = SameSteps.of(
                     inForce.get().document().plan(),
                     List.of(new SameSteps.Other(Gate.name(each), each.document().plan())),
@@ -108,12 +112,14 @@ public final class WhichPlan {
         return new Meant.One(mine || other == null ? inForce.get() : other);
     }
 
-    private static Map<String, ReelDraw> draws(PlanFolder.Kept plan, Set<String> reels, Set<String> pieces) {
+    private Map<String, ReelDraw> draws(PlanFolder.Kept plan, Set<String> reels, Set<String> pieces) {
+        Set<String> meant = reels.isEmpty() && pieces.isEmpty()
+                ? ReelDays.of(plan.document(), plans).atHand()
+                : reels;
         Map<String, ReelDraw> draws = new HashMap<>();
         for (ReelDraw draw : plan.document().plan().draws()) {
-            boolean all = reels.isEmpty() && pieces.isEmpty();
             boolean named = draw.cuts().stream().map(Cut::piece).anyMatch(pieces::contains);
-            if (all || named || reels.contains(draw.reel())) {
+            if (named || meant.contains(draw.reel())) {
                 draws.put(draw.reel(), draw);
             }
         }

@@ -59,8 +59,8 @@ final class AccessiblePagesIT {
         }
         for (String kind : List.of("sheet", "cards", "tags")) {
             Run run = kind.equals("sheet")
-                    ? Run.of("sheet", shop.toString())
-                    : Run.of("sheet", shop.toString(), "--" + kind);
+                    ? Run.of("sheet", shop.toString(), "--all")
+                    : Run.of("sheet", shop.toString(), "--all", "--" + kind);
             assertEquals(0, run.code(), run.err());
             audit(shop.resolve(kind + ".html"));
         }

@@ -84,11 +84,11 @@ final class BegunSetTest {
         Run plan = plan(0);
         assertTrue(plan.out().contains("Reel W3"), plan.out());
         assertTrue(flat(plan.out()).contains("sealed, both ends; set"), plan.out());
-        run(0, "sheet", "" + shop, "--tags", "--csv");
+        run(0, "sheet", "" + shop, "--all", "--tags", "--csv");
         String told = "set 9001/1.1 was released on ";
         assertTrue(PageText.of(shop.resolve("tags.html")).contains(told));
         assertTrue(Files.readString(shop.resolve("sheet.csv")).contains(told));
-        run(0, "sheet", "" + shop);
+        run(0, "sheet", "" + shop, "--all");
         assertTrue(PageText.of(shop.resolve("sheet.html")).contains(told));
         run(0, "stock", "post", "" + shop, "--reel", "W3");
         String trace = run(0, "stock", "trace", "" + shop, "9001/1.1-3").out();

@@ -37,7 +37,9 @@ final class BrowserIT {
     void sheet_fitsPhoneTabletAndDesk(String loft) throws IOException, InterruptedException {
         Path shop = planned(loft, "metric");
         for (String units : List.of("metric", "imperial")) {
-            assertEquals(0, Run.of("sheet", shop.toString(), "--units", units).code());
+            assertEquals(
+                    0,
+                    Run.of("sheet", shop.toString(), "--all", "--units", units).code());
             Path harness = folder.resolve("measure.html");
             String page = Base64.getEncoder().encodeToString(Files.readAllBytes(shop.resolve("sheet.html")));
             Files.writeString(
@@ -70,7 +72,7 @@ final class BrowserIT {
     @ValueSource(strings = {"eider-shed", "gannet-loft"})
     void printedSheet_carriesEveryPieceOnce(String loft) throws IOException, InterruptedException {
         Path shop = planned(loft, "metric");
-        assertEquals(0, Run.of("sheet", shop.toString()).code());
+        assertEquals(0, Run.of("sheet", shop.toString(), "--all").code());
         Path pdf = folder.resolve("printed.pdf");
         Chromium.run(
                 folder,
@@ -89,7 +91,7 @@ final class BrowserIT {
     @ValueSource(strings = {"eider-shed", "gannet-loft"})
     void tags_areReadFromAPictureOfTheScreen(String loft) throws Exception {
         Path shop = planned(loft, "metric");
-        assertEquals(0, Run.of("sheet", shop.toString(), "--tags").code());
+        assertEquals(0, Run.of("sheet", shop.toString(), "--all", "--tags").code());
         Path picture = folder.resolve("tags.png");
         Chromium.run(
                 folder,
@@ -119,7 +121,7 @@ final class BrowserIT {
     }
 
     private static List<String> cuts(Path shop) throws IOException {
-        assertEquals(0, Run.of("sheet", shop.toString(), "--csv").code());
+        assertEquals(0, Run.of("sheet", shop.toString(), "--all", "--csv").code());
         List<String[]> rows = Files.readString(shop.resolve("sheet.csv"))
                 .lines()
                 .map(line -> line.split(","))

@@ -38,10 +38,11 @@ final class DemoFittingsTest {
     }
 
     private String page(String... options) throws IOException {
-        String[] args = new String[options.length + 2];
+        String[] args = new String[options.length + 3];
         args[0] = "sheet";
+        args[2] = "--all";
         args[1] = shop.toString();
-        System.arraycopy(options, 0, args, 2, options.length);
+        System.arraycopy(options, 0, args, 3, options.length);
         return PageText.of(Path.of(run(0, args).out().strip()));
     }
 

@@ -41,7 +41,8 @@ final class DemoMeasuredTest {
     }
 
     private String cards() throws IOException {
-        return PageText.of(Path.of(run("sheet", shop.toString(), "--cards").strip()));
+        return PageText.of(
+                Path.of(run("sheet", shop.toString(), "--all", "--cards").strip()));
     }
 
     /** Rope from throat to throat, on its centre line, when the inside of the eye is so long on a pin. */
@@ -135,7 +136,7 @@ final class DemoMeasuredTest {
     @Test
     void counterThatReadsShort_isPrintedAsItWillRead() throws IOException {
         List<String> rows = Files.readAllLines(
-                Path.of(run("sheet", shop.toString(), "--csv").strip()));
+                Path.of(run("sheet", shop.toString(), "--all", "--csv").strip()));
         List<String> head = List.of(rows.get(0).split(",", -1));
         List<String[]> cuts = rows.stream()
                 .filter(row -> row.contains(",KM10,"))
@@ -148,7 +149,8 @@ final class DemoMeasuredTest {
             assertTrue(at >= 60_000, "" + at);
             assertEquals(Math.round(at / 0.995), Long.parseLong(cut[head.indexOf("counter mm")]));
         }
-        String sheet = PageText.of(Path.of(run("sheet", shop.toString()).strip()));
+        String sheet =
+                PageText.of(Path.of(run("sheet", shop.toString(), "--all").strip()));
         assertTrue(sheet.contains("true length is 0.995 x its reading"), sheet);
     }
 }

@@ -69,7 +69,8 @@ final class DemoRopesTest {
         Files.write(orders, few);
         Files.delete(shop.resolve("pins.csv"));
         said("plan", shop.toString(), "--effort", "reproducible");
-        String sheet = PageText.of(Path.of(said("sheet", shop.toString()).strip()));
+        String sheet =
+                PageText.of(Path.of(said("sheet", shop.toString(), "--all").strip()));
         for (String words : List.of(
                 "<span class=\"label\">in water</span> <b>floats</b>",
                 "polyester 40 % + polypropylene 60 % 3-strand",

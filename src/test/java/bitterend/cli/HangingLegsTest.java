@@ -129,8 +129,8 @@ final class HangingLegsTest {
                 told);
         assertTrue(said(0, "lengths", shop.toString(), "7/1").contains("ask a qualified rigger"));
         said(0, "plan", shop.toString(), "--time", "1s");
-        String cards = PageText.of(
-                Path.of(Run.of("sheet", shop.toString(), "--cards").out().strip()));
+        String cards = PageText.of(Path.of(
+                Run.of("sheet", shop.toString(), "--all", "--cards").out().strip()));
         assertTrue(cards.contains("ask a qualified rigger"), cards);
     }
 

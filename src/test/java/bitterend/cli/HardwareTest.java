@@ -164,8 +164,8 @@ final class HardwareTest {
             assertTrue(quote.contains("\"item\": \"" + words[1] + "\", \"rope\": \"\", \"count\": " + words[0]), quote);
         }
         said(0, "plan", shop.toString(), "--time", "1s");
-        String sheet =
-                PageText.of(Path.of(Run.of("sheet", shop.toString()).out().strip()));
+        String sheet = PageText.of(
+                Path.of(Run.of("sheet", shop.toString(), "--all").out().strip()));
         for (String item : items) {
             assertTrue(sheet.contains(item.split(" ", 2)[1]), sheet);
         }
@@ -193,8 +193,8 @@ final class HardwareTest {
     void card_saysWhatHangsOnIt() throws IOException {
         order("10 m", "over all", "swaged bore 45 mm with SB12", "swaged bore 45 mm with TB12 half open", ",1,20 mm,");
         said(0, "plan", shop.toString(), "--time", "1s");
-        String cards = PageText.of(
-                Path.of(Run.of("sheet", shop.toString(), "--cards").out().strip()));
+        String cards = PageText.of(Path.of(
+                Run.of("sheet", shop.toString(), "--all", "--cards").out().strip()));
         assertTrue(
                 cards.contains(
                         "Hung on end B, from the rope outwards: turnbuckle TB12, half open, inside 330 mm (70 mm to take up,"

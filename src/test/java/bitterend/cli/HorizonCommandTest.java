@@ -108,7 +108,7 @@ final class HorizonCommandTest {
     @Test
     void withdrawnSheets_arePlannedAnewWhateverTheirDay() {
         run(0, "plan", shop, "--effort", "reproducible");
-        run(0, "sheet", shop, "--issue");
+        run(0, "sheet", shop, "--all", "--issue");
         String page = run(0, "plan", shop, "--withdraw", "--until", "2026-03-05", "--effort", "reproducible")
                 .out();
         assertTrue(page.contains("Planned: all 10 pieces"), page);

@@ -27,7 +27,7 @@ final class IssuedSheetTest {
         shop = DemoShop.copy("eider-shed", folder).toString();
         run("stock", "open", shop);
         run("plan", shop, "--effort", "reproducible");
-        run("sheet", shop, "--issue");
+        run("sheet", shop, "--all", "--issue");
     }
 
     private static Run run(String... args) {

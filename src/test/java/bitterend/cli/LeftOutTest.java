@@ -51,7 +51,7 @@ final class LeftOutTest {
     void headOfTheCards_namesLinesWithoutOne() throws IOException {
         edit("thimbles.json", "150 mm", "150");
         assertEquals(4, run("plan", "--effort", "reproducible").code());
-        String page = PageText.of(Path.of(run("sheet", "--cards").out().strip()));
+        String page = PageText.of(Path.of(run("sheet", "--all", "--cards").out().strip()));
         assertInOrder(page, "<b>No card:</b> Left out: orders.csv, row ", "T14", "<section");
     }
 
@@ -109,7 +109,7 @@ final class LeftOutTest {
                 "Left out: orders.csv, row 5");
         assertInOrder(plan.err(), "left out: " + place, "left out: orders.csv, row 5");
         assertFalse(plan.out().contains("1003/1.1"), plan.out());
-        Run sheet = run("sheet");
+        Run sheet = run("sheet", "--all");
         assertEquals(0, sheet.code(), sheet.err());
         assertEquals(4, run("quote", shop.resolve("orders.csv").toString()).code());
     }
@@ -174,10 +174,10 @@ final class LeftOutTest {
         assertEquals(4, plan.code(), plan.err());
         assertTrue(plan.out().contains("\"leftOut\""), plan.out());
         assertTrue(plan.out().contains("\"place\": \"row 6\""), plan.out());
-        assertEquals(0, run("sheet").code());
+        assertEquals(0, run("sheet", "--all").code());
         String html = PageText.of(test.path().resolve("sheet.html"));
         assertTrue(html.contains("orders.csv, row 6, length"), "the sheet does not say what was left out");
-        assertEquals(0, run("sheet", "--pdf").code());
+        assertEquals(0, run("sheet", "--all", "--pdf").code());
         try (PDDocument pdf = Loader.loadPDF(shop.resolve("sheet.pdf").toFile())) {
             assertTrue(
                     new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ").contains("orders.csv, row 6, length"));

@@ -108,7 +108,7 @@ final class MeasureCommandTest {
     }
 
     private String tags(String units) throws IOException {
-        return PageText.of(Path.of(Run.of("sheet", shop.toString(), "--tags", "--units", units)
+        return PageText.of(Path.of(Run.of("sheet", shop.toString(), "--all", "--tags", "--units", units)
                 .out()
                 .strip()));
     }
@@ -160,11 +160,11 @@ final class MeasureCommandTest {
     void tag_carriesWhatWasMeasured() throws IOException {
         assertEquals(0, Run.of("plan", shop.toString(), "--time", "1s").code());
         measure("1/3.1", "12.05 m", "10.79 m");
-        Run tags = Run.of("sheet", shop.toString(), "--tags");
+        Run tags = Run.of("sheet", shop.toString(), "--all", "--tags");
         String page = PageText.of(Path.of(tags.out().strip()));
         assertTrue(page.contains("came out 10.79 m, flat, passed, spliced by Iversen, 2026-03-04"), page);
         measure("1/3.1", "12.05 m", "10.5 m", "--accepted", "Okafor");
-        Run.of("sheet", shop.toString(), "--tags");
+        Run.of("sheet", shop.toString(), "--all", "--tags");
         page = PageText.of(Path.of(tags.out().strip()));
         assertTrue(page.contains("came out 10.5 m, flat, accepted by Okafor, spliced by Iversen"), page);
     }

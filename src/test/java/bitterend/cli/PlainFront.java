@@ -30,6 +30,7 @@ import bitterend.work.plans.PlanDay;
 import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PostPlan;
 import bitterend.work.plans.PrintSheets;
+import bitterend.work.plans.WhichSheets;
 import bitterend.work.rack.BeginLedger;
 import bitterend.work.rack.CorrectReel;
 import bitterend.work.rack.RackDesk;
@@ -106,7 +107,9 @@ public final class PlainFront {
         Plans plans = at.plans(new Findings());
         PrintSheets.Result result = new PrintSheets(now(), plans)
                 .print(new PrintSheets.Request(
-                        new NamedPlan(plans).orInForce(null, new Findings()).orElseThrow(), who));
+                        new NamedPlan(plans).orInForce(null, new Findings()).orElseThrow(),
+                        new WhichSheets.All(),
+                        who));
         return ((PrintSheets.Result.Printed) result).sheets();
     }
 

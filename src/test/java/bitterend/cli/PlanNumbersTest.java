@@ -82,9 +82,9 @@ final class PlanNumbersTest {
     void preview_saysNotIssuedOnEveryPageAndIssuingIsWrittenDownOnce() throws IOException {
         run(0, "plan", at, "--time", "200ms");
         Map<String, Long> before = files();
-        run(0, "sheet", at, "--pdf");
-        run(0, "sheet", at, "--tags");
-        run(0, "sheet", at, "--csv");
+        run(0, "sheet", at, "--all", "--pdf");
+        run(0, "sheet", at, "--all", "--tags");
+        run(0, "sheet", at, "--all", "--csv");
         before.put("sheet.pdf", 0L);
         before.put("tags.html", 0L);
         before.put("sheet.csv", 0L);
@@ -92,12 +92,12 @@ final class PlanNumbersTest {
         assertMarked("plan 1, not issued");
         assertTrue(Files.readString(shop.resolve("sheet.csv")).contains("\r\n1,no,R-10"));
 
-        Run issued = run(0, "sheet", at, "--issue", "--who", "Ada", "--pdf");
+        Run issued = run(0, "sheet", at, "--all", "--issue", "--who", "Ada", "--pdf");
         assertTrue(issued.err().contains("plan 1 is issued"), issued.err());
         Map<String, Long> after = files();
-        Run again = run(0, "sheet", at, "--issue", "--who", "Ben", "--tags");
+        Run again = run(0, "sheet", at, "--all", "--issue", "--who", "Ben", "--tags");
         assertTrue(again.err().contains("issued already") && again.err().contains("Ada"), again.err());
-        run(0, "sheet", at, "--csv");
+        run(0, "sheet", at, "--all", "--csv");
         assertEquals(after.keySet(), files().keySet());
         assertMarked("plan 1");
         assertFalse(Files.readString(shop.resolve("tags.html")).contains("not issued"));
@@ -124,10 +124,10 @@ final class PlanNumbersTest {
     void issuingIsAnEventOfTheLedgerWhereThereIsOne() throws IOException {
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "200ms");
-        run(0, "sheet", at, "--issue");
+        run(0, "sheet", at, "--all", "--issue");
         assertFalse(Files.exists(shop.resolve("plans/events")));
         run(0, "stock", "verify", at);
-        run(0, "sheet", at, "--csv");
+        run(0, "sheet", at, "--all", "--csv");
         assertTrue(Files.readString(shop.resolve("sheet.csv")).contains("\r\n1,yes,"));
     }
 
@@ -145,9 +145,9 @@ final class PlanNumbersTest {
                         + "1009,1,Port Pilots,DB12,14 m,plain,plain,2,2026-03-03,1\n");
         Files.writeString(shop.resolve("history.csv"), "order,placed,line,rope,length,end a,end b,quantity\n\n");
         for (String paper : new String[] {"--pdf", "--csv", "--tags"}) {
-            run(0, "sheet", at, paper);
+            run(0, "sheet", at, "--all", paper);
         }
-        run(0, "sheet", at);
+        run(0, "sheet", at, "--all");
         String sheet = PageText.of(shop.resolve("sheet.html"));
         assertTrue(sheet.contains("Changed since this was planned"), sheet);
         assertTrue(sheet.contains("reel R-105: posted"), sheet);
@@ -157,7 +157,7 @@ final class PlanNumbersTest {
     }
 
     private String lastPieceOf(String reel) throws IOException {
-        run(0, "sheet", at, "--csv");
+        run(0, "sheet", at, "--all", "--csv");
         return Files.readAllLines(shop.resolve("sheet.csv")).stream()
                 .map(line -> line.split(","))
                 .filter(cells -> cells[2].equals(reel) && !cells[8].isEmpty())
@@ -171,7 +171,7 @@ final class PlanNumbersTest {
     void newPlan_leavesWhatIsIssuedUnlessItIsCalledBack() throws IOException {
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "200ms");
-        run(0, "sheet", at, "--issue");
+        run(0, "sheet", at, "--all", "--issue");
         String reel = reelOf("1002/1.1");
         Files.writeString(
                 shop.resolve("orders.csv"),
@@ -201,7 +201,7 @@ final class PlanNumbersTest {
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "200ms");
         assertEquals("R-1", reelOf("1001/2.1"));
-        run(0, "sheet", at, "--issue");
+        run(0, "sheet", at, "--all", "--issue");
         Files.writeString(
                 shop.resolve("orders.csv"),
                 Files.readString(shop.resolve("orders.csv"))
@@ -225,7 +225,7 @@ final class PlanNumbersTest {
     void issuedReel_isFreeOnceItsSheetIsPosted() throws IOException {
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "200ms");
-        run(0, "sheet", at, "--issue");
+        run(0, "sheet", at, "--all", "--issue");
         run(0, "stock", "post", at, "--all");
         Files.writeString(
                 shop.resolve("orders.csv"),
@@ -235,7 +235,7 @@ final class PlanNumbersTest {
     }
 
     private String firstCutOf(int plan, String reel) throws IOException {
-        run(0, "sheet", at, "--plan", Integer.toString(plan), "--csv");
+        run(0, "sheet", at, "--all", "--plan", Integer.toString(plan), "--csv");
         return Files.readAllLines(shop.resolve("sheet.csv")).stream()
                 .map(row -> row.split(","))
                 .filter(cells -> cells[2].equals(reel) && cells[7].equals("cut"))
@@ -252,21 +252,21 @@ final class PlanNumbersTest {
     @Test
     void headOfTheLedger_isPrintedOnTheSheetAndCompared() throws IOException {
         run(0, "plan", at, "--time", "200ms");
-        run(0, "sheet", at);
+        run(0, "sheet", at, "--all");
         assertFalse(Files.readString(shop.resolve("sheet.html")).contains("head of the ledger"));
         run(0, "stock", "open", at);
         run(0, "plan", at, "--time", "200ms");
-        run(0, "sheet", at, "--issue");
+        run(0, "sheet", at, "--all", "--issue");
         String head = printedHead(Files.readString(shop.resolve("sheet.html")));
         assertTrue(run(0, "stock", "verify", at).out().contains(head), "issuing is in it");
-        run(0, "sheet", at, "--pdf");
+        run(0, "sheet", at, "--all", "--pdf");
         try (PDDocument pdf = Loader.loadPDF(shop.resolve("sheet.pdf").toFile())) {
             assertEquals(head, printedHead(new PDFTextStripper().getText(pdf)));
         }
         Files.copy(shop.resolve("stock.db"), shop.resolve("tuesday.db"));
         run(0, "stock", "move", at, "R-104", "bay 4");
         run(0, "stock", "verify", at, "--head", head);
-        run(0, "sheet", at, "--cards");
+        run(0, "sheet", at, "--all", "--cards");
         String later = printedHead(Files.readString(shop.resolve("cards.html")));
         Files.move(shop.resolve("tuesday.db"), shop.resolve("stock.db"), StandardCopyOption.REPLACE_EXISTING);
         Run older = run(3, "stock", "verify", at, "--head", later);
@@ -292,7 +292,7 @@ final class PlanNumbersTest {
         run(0, "stock", "count", at, "R-2", "140 m", "--who", "Ada");
         run(0, "stock", "flaw", at, "R-3", "5 m to 6 m: chafed", "--who", "Ben");
 
-        Run all = run(5, "stock", "post", at, "--all", "--plan", "1");
+        Run all = run(5, "stock", "post", at, "--reel", "R-1", "--reel", "R-2", "--reel", "R-3", "--plan", "1");
         assertTrue(all.err().contains("R-2") && all.err().contains("Ada"), all.err());
         assertTrue(all.err().contains("R-3") && all.err().contains("Ben"), all.err());
         assertTrue(all.err().contains("Nothing has changed of reel R-1: name it with --reel and --plan 1"), all.err());
@@ -326,7 +326,7 @@ final class PlanNumbersTest {
     }
 
     private String reelOf(String piece) throws IOException {
-        run(0, "sheet", at, "--csv");
+        run(0, "sheet", at, "--all", "--csv");
         return Files.readAllLines(shop.resolve("sheet.csv")).stream()
                 .map(line -> line.split(","))
                 .filter(cells -> cells[8].equals(piece))

@@ -40,7 +40,7 @@ final class PostingGateTest {
         write("pins.csv", "piece,reel\n1/1.1,R1\n1/1.2,R1\n2/1.1,R1\n");
         run(0, "stock", "open", shop);
         plan();
-        run(0, "sheet", shop, "--issue");
+        run(0, "sheet", shop, "--all", "--issue");
         Files.delete(Path.of(shop, "pins.csv"));
     }
 
@@ -213,13 +213,14 @@ final class PostingGateTest {
         write("orders.csv", "order,line,customer,rope,length,end a,end b,quantity,due,match,legs\n" + rows);
         write("pins.csv", "piece,reel\n5/1.1-1,R1\n5/1.1-2,R1\n2/1.1,R1\n");
         run(0, "plan", shop, "--time", "300ms", "--withdraw");
-        run(0, "sheet", shop, "--issue");
+        run(0, "sheet", shop, "--all", "--issue");
         Files.delete(Path.of(shop, "pins.csv"));
     }
 
     /** The piece of a line that the sheet cuts first. */
     private String firstOf(String line) {
-        return run(0, "sheet", shop, "--csv").code() == 0 && csv().indexOf(line + ".2") < csv().indexOf(line + ".1")
+        return run(0, "sheet", shop, "--all", "--csv").code() == 0
+                        && csv().indexOf(line + ".2") < csv().indexOf(line + ".1")
                 ? line + ".2"
                 : line + ".1";
     }

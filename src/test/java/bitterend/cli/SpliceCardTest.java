@@ -29,10 +29,11 @@ final class SpliceCardTest {
     }
 
     private String sheet(String... options) throws IOException {
-        String[] args = new String[options.length + 2];
+        String[] args = new String[options.length + 3];
         args[0] = "sheet";
+        args[2] = "--all";
         args[1] = shop.toString();
-        System.arraycopy(options, 0, args, 2, options.length);
+        System.arraycopy(options, 0, args, 3, options.length);
         Run run = Run.of(args);
         assertEquals(0, run.code(), run.err());
         return PageText.of(Path.of(run.out().strip())).replaceAll("(?s)<style>.*?</style>", "<style/>");

@@ -49,7 +49,7 @@ final class StockBenchTest {
 
     @Test
     void wholePlan_needsAWord() {
-        refused(2, "--all for the whole plan");
+        refused(2, "--all for the sheets of the day");
         refused(2, "say what was cut", "--all", "--reel", "R1");
         post("--all");
     }
@@ -311,8 +311,8 @@ final class StockBenchTest {
     }
 
     private String sheet(String... options) throws IOException {
-        String[] command =
-                Stream.concat(Stream.of("sheet", shop), Stream.of(options)).toArray(String[]::new);
+        String[] command = Stream.concat(Stream.of("sheet", shop, "--all"), Stream.of(options))
+                .toArray(String[]::new);
         return plain(PageText.of(Path.of(run(0, command).out().strip())));
     }
 

@@ -61,7 +61,7 @@ final class TwoFrontsTest {
         front.plan(0, Who.of(null));
         assertAlike();
 
-        command("sheet", "SHOP", "--issue", "--who", WHO);
+        command("sheet", "SHOP", "--all", "--issue", "--who", WHO);
         assertEquals(1, front.issue().plan().number());
         assertAlike();
 

@@ -41,7 +41,7 @@ final class CoilTags {
     private Tag coil(ReelDraw draw, Mark mark) {
         List<String> lines = new ArrayList<>(List.of("number when booked: ____________"));
         lines.addAll(rope(draw, List.of()));
-        return tag("off " + draw.reel(), "coil", "kept: " + figures.length(mark.length()), lines);
+        return tag(draw, "off " + draw.reel(), "coil", "kept: " + figures.length(mark.length()), lines);
     }
 
     private Tag reel(ReelDraw draw, Mark mark) {
@@ -55,7 +55,7 @@ final class CoilTags {
         }
         Length gone = view.reel(draw).length().minus(contents.innerWraps()).minus(mark.left());
         lines.addAll(rope(draw, flaws(draw, gone)));
-        return tag(draw.reel(), "reel", "stays: " + figures.length(mark.left()), lines);
+        return tag(draw, draw.reel(), "reel", "stays: " + figures.length(mark.left()), lines);
     }
 
     /** Flaws on what is left, from its new end. */
@@ -81,6 +81,7 @@ final class CoilTags {
         Length gone = reel.length().minus(reel.contents().innerWraps()).minus(rest.byLedger());
         lines.addAll(rope(draw, flaws(draw, gone)));
         return tag(
+                draw,
                 rest.reel(),
                 "rest of the reel",
                 "measure; keep if " + figures.length(rest.keepFrom()) + " or more",
@@ -100,8 +101,8 @@ final class CoilTags {
         return lines;
     }
 
-    private Tag tag(String title, String kind, String measure, List<String> lines) {
-        String mark = view.mark().words();
+    private Tag tag(ReelDraw draw, String title, String kind, String measure, List<String> lines) {
+        String mark = view.mark().words(draw.reel());
         return new Tag(
                 title,
                 kind,

@@ -25,7 +25,8 @@ public final class CutList {
             "length mm",
             "left mm",
             "before",
-            "words");
+            "words",
+            "cut on");
 
     private CutList() {}
 
@@ -39,7 +40,7 @@ public final class CutList {
                 step++;
                 csv.append(row(List.of(
                         number == 0 ? "" : Integer.toString(number),
-                        view.mark().preview() ? "no" : "yes",
+                        view.mark().preview() && !view.mark().isOut(draw.reel()) ? "no" : "yes",
                         draw.reel(),
                         view.rope(draw).id(),
                         view.reel(draw).lot(),
@@ -52,7 +53,8 @@ public final class CutList {
                         Long.toString(mark.length().mm()),
                         Long.toString(mark.left().mm()),
                         mark.before(),
-                        mark.words().exact())));
+                        mark.words().exact(),
+                        view.byId().days().of(draw).toString())));
             }
         }
         return csv.toString();

@@ -8,6 +8,8 @@ import java.util.List;
  *
  * @param id id of the reel
  * @param rope name of the rope
+ * @param mark which plan it is, and whether this sheet is issued
+ * @param promise that it is not to be cut yet; empty for one that is
  * @param changes what changed of it since it was planned
  * @param facts what to know of the reel, label and value
  * @param before what to do before each cut; empty for nothing
@@ -20,6 +22,8 @@ import java.util.List;
 public record ReelSheet(
         String id,
         String rope,
+        String mark,
+        String promise,
         List<String> changes,
         List<Fact> facts,
         String before,

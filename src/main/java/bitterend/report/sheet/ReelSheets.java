@@ -41,6 +41,8 @@ final class ReelSheets {
         return new ReelSheet(
                 draw.reel(),
                 view.rope(draw).name(),
+                view.mark().words(draw.reel()),
+                words.promise(draw),
                 view.mark().changesOf(draw.reel()).stream()
                         .map(figures::sentence)
                         .toList(),
@@ -52,7 +54,8 @@ final class ReelSheets {
                 segments(
                         rows(draw, view.marks(draw)),
                         CHANGE
-                                * (view.mark().changesOf(draw.reel()).size()
+                                * ((view.isPromise(draw) ? 1 : 0)
+                                        + view.mark().changesOf(draw.reel()).size()
                                         + view.beforeCut(draw).cautions().size())),
                 words.rest(draw));
     }

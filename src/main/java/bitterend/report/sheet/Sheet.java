@@ -9,9 +9,10 @@ import java.util.List;
  * @param mark which plan it is, printed large on every page; empty for nothing
  * @param changes what changed since it was planned
  * @param shop name of the shop
- * @param day the day the rope is cut
+ * @param day the day the rope is cut on
  * @param unit unit of the columns of lengths
  * @param glance the big figures of the first page
+ * @param promised what of it is not to be cut yet, and what is not here; in sentences
  * @param proof what is proven of the plan, in plain words
  * @param fetch reels to fetch
  * @param shortfalls what could not be planned
@@ -29,6 +30,7 @@ public record Sheet(
         String day,
         String unit,
         List<Fact> glance,
+        List<String> promised,
         List<String> proof,
         List<Fetch> fetch,
         List<Shortfall> shortfalls,
@@ -41,6 +43,7 @@ public record Sheet(
     public Sheet {
         changes = List.copyOf(changes);
         glance = List.copyOf(glance);
+        promised = List.copyOf(promised);
         proof = List.copyOf(proof);
         fetch = List.copyOf(fetch);
         shortfalls = List.copyOf(shortfalls);

@@ -1,9 +1,9 @@
 package bitterend.report.sheet;
 
 import bitterend.demand.PickList;
+import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
-import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Cautions;
@@ -45,7 +45,6 @@ public final class SheetMaker {
 
     /** The sheet; {@code made} says how the plan came about. */
     public Sheet sheet(String made) {
-        CutPlan plan = view.plan();
         ReelSheets reels = new ReelSheets(view, figures);
         return new Sheet(
                 view.mark().words(),
@@ -54,9 +53,10 @@ public final class SheetMaker {
                         .map(figures::sentence)
                         .toList(),
                 view.shop(),
-                plan.day().toString(),
+                view.part().day().toString(),
                 figures.unit(),
                 glance(),
+                new PromiseWords(view).sentences(),
                 Stream.of(new Proof(view, figures).forTheBench())
                         .filter(words -> !words.isEmpty())
                         .toList(),
@@ -83,13 +83,13 @@ public final class SheetMaker {
     }
 
     private List<Fact> glance() {
-        CutPlan plan = view.plan();
         LengthBook book = view.book();
+        int wanted = view.problem().pieces().size();
         List<Fact> facts = new ArrayList<>(List.of(
-                new Fact("reels to fetch", Integer.toString(plan.draws().size())),
+                new Fact("reels to fetch", Integer.toString(view.draws().size())),
                 new Fact(
                         "pieces to cut",
-                        view.planned() + " of " + view.problem().pieces().size()),
+                        view.part().whole() ? view.planned() + " of " + wanted : Integer.toString(view.planned())),
                 new Fact("rope in pieces", figures.total(book.pieces())),
                 new Fact(
                         "waste",
@@ -124,7 +124,7 @@ public final class SheetMaker {
 
     private List<Shortfall> shortfalls() {
         List<Shortfall> shortfalls = new ArrayList<>();
-        ShortWork.of(view)
+        ShortWork.of(view, unplanned -> isOfADayShown(unplanned.piece()))
                 .forEach((short_, ids) -> shortfalls.add(new Shortfall(
                         String.join(", ", ids),
                         figures.length(short_.cut()) + " of " + short_.rope(),
@@ -133,8 +133,16 @@ public final class SheetMaker {
         return shortfalls;
     }
 
+    /** Whether work left undone had to be cut by the day of these sheets. */
+    private boolean isOfADayShown(String piece) {
+        Piece asked = view.pieces().get(piece);
+        return view.part().whole()
+                || asked == null
+                || !view.byId().days().lastFor(asked).isAfter(view.part().day());
+    }
+
     private Set<String> plannedPieces() {
-        return view.plan().draws().stream()
+        return view.draws().stream()
                 .flatMap(draw -> draw.cuts().stream())
                 .map(Cut::piece)
                 .collect(Collectors.toSet());

@@ -88,13 +88,17 @@ final class Tags {
         if (!view.mark().changesOf(reel.id()).isEmpty()) {
             lines.add(0, "CHANGED since it was planned: see the sheet");
         }
-        return new Tag(piece.id(), "piece", mark(), measure, lines, QrCode.of(code(piece, cut, reel)));
+        return new Tag(piece.id(), "piece", mark(reel), measure, lines, QrCode.of(code(piece, cut, reel)));
     }
 
     private String code(Piece piece, Cut cut, Reel reel) {
         String lot = reel.lot().length() > LONGEST_LOT ? reel.lot().substring(0, LONGEST_LOT) + "..." : reel.lot();
         return "piece " + piece.id() + " reel " + reel.id() + " lot " + lot + " cut "
-                + cut.length().mm() + " mm" + (mark().isEmpty() ? "" : " " + mark());
+                + cut.length().mm() + " mm" + (mark(reel).isEmpty() ? "" : " " + mark(reel));
+    }
+
+    private String mark(Reel reel) {
+        return view.mark().words(reel.id());
     }
 
     private String mark() {

@@ -19,6 +19,7 @@ import bitterend.work.BookingRules;
 import bitterend.work.Gate;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
+import bitterend.work.ReelDays;
 import bitterend.work.Remark;
 import bitterend.work.SamePlans;
 import bitterend.work.ShopNow;
@@ -43,7 +44,7 @@ public final class PostPlan {
      * What is booked.
      *
      * @param plan the plan it was cut by
-     * @param part which part of it, and what was found at the bench
+     * @param part which part of it, where nothing is named the work at hand, and what was found at the bench
      * @param caller puts into an act who does it, and under which id
      */
     public record Request(Kept plan, Part part, UnaryOperator<Event.Act> caller) {}
@@ -84,7 +85,10 @@ public final class PostPlan {
         if (verdict instanceof Verdict.Refused refused) {
             return new Result.NotLetThrough(refused);
         }
-        return held(request, verdict.passed().orElseThrow(), verdict.remarks());
+        Verdict.Passed passed = verdict.passed().orElseThrow();
+        Part part = request.part()
+                .orElse(ReelDays.of(passed.kept().document(), plans).atHand());
+        return held(new Request(request.plan(), part, request.caller()), passed, verdict.remarks());
     }
 
     private Result held(Request request, Verdict.Passed passed, List<Remark> remarks) {

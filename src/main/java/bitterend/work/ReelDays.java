@@ -1,0 +1,77 @@
+package bitterend.work;
+
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
+import bitterend.packing.CutDays;
+import bitterend.packing.ReelDraw;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * On which day each reel of a plan is cut, and whose sheets are out. What must be cut on the day of the plan, or is out, is
+ * the work of that day; the rest is promised for later days.
+ */
+public final class ReelDays {
+    private final LocalDate today;
+    private final Map<String, LocalDate> days = new LinkedHashMap<>();
+    private final Set<String> out;
+
+    /**
+     * @param plan a plan; one that does not say what it was made from cuts all its reels on its day
+     * @param out reels whose sheets of it are out
+     */
+    public ReelDays(PlanDocument plan, Set<String> out) {
+        this.out = Set.copyOf(out);
+        today = plan.plan().day();
+        for (ReelDraw draw : plan.plan().draws()) {
+            days.put(
+                    draw.reel(),
+                    plan.facts() instanceof PlanFacts.Whole whole ? new CutDays(whole.problem()).of(draw) : today);
+        }
+    }
+
+    /** Of a plan that is kept, by what is written down of its sheets. */
+    public static ReelDays of(PlanDocument plan, Plans plans) {
+        return new ReelDays(plan, plan.number() == 0 ? Set.of() : plans.issuedReels(plan.number()));
+    }
+
+    /** The reels whose sheets are out. */
+    public Set<String> out() {
+        return out;
+    }
+
+    /** Every reel of the plan, in its order. */
+    public Set<String> all() {
+        return new LinkedHashSet<>(days.keySet());
+    }
+
+    /** What must be cut on the day of the plan, or is out. */
+    public Set<String> today() {
+        return days.keySet().stream()
+                .filter(reel -> out.contains(reel) || today.equals(days.get(reel)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The work at hand, which the sheets of the day have: that of today, where there is none that of the next day. */
+    public Set<String> atHand() {
+        Set<String> now = today();
+        return now.isEmpty() && !days.isEmpty() ? on(days().first()) : now;
+    }
+
+    /** What is cut on a day by the plan. */
+    public Set<String> on(LocalDate day) {
+        return days.keySet().stream()
+                .filter(reel -> day.equals(days.get(reel)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The days on which the plan cuts, the first in front. */
+    public TreeSet<LocalDate> days() {
+        return new TreeSet<>(days.values());
+    }
+}

@@ -1,0 +1,187 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.PageText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A Monday and a Tuesday at the bench. On Monday one reel must be cut, with a piece of Wednesday on it; another on Tuesday, a
+ * third on Thursday.
+ */
+final class DayByDayTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path shop = Path.of("");
+
+    @BeforeEach
+    void makeShop() throws IOException {
+        shop = TestShop.in(folder).path();
+        Files.writeString(shop.resolve("ropes.json"), ropes());
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,customer,rope,length,end a,end b,quantity,due,priority
+                2001,1,Harbour Board,DB12,50 m,plain,plain,1,2026-03-02,3
+                2002,1,Port Pilots,DB12,20 m,plain,plain,1,2026-03-04,3
+                2003,1,Port Pilots,LA8,30 m,plain,plain,1,2026-03-03,3
+                2004,1,Harbour Board,TS10,30 m,plain,plain,1,2026-03-05,3
+                """);
+        Files.writeString(
+                shop.resolve("reels.csv"),
+                "reel,rope,lot,length,full\nR-1,DB12,L1,100 m,no\nR-2,LA8,L2,100 m,no\nR-3,TS10,L3,100 m,no\n");
+        run(0, "stock", "open");
+        run(0, "plan", "--effort", "reproducible");
+    }
+
+    private static String ropes() {
+        String rope = "{\"id\": \"%s\", \"name\": \"Polyester double braid %s\", \"construction\": \"double braid\","
+                + " \"fibre\": \"polyester\", \"diameter\": \"12 mm\", \"price\": \"2.45 EUR/m\", \"usualReel\": \"220 m\"}";
+        return "{\"format\": \"bitterend/ropes/1\", \"ropes\": ["
+                + String.join(
+                        ",", rope.formatted("DB12", "12"), rope.formatted("LA8", "8"), rope.formatted("TS10", "10"))
+                + "]}";
+    }
+
+    /** A command on this shop, whose folder stands behind the words that name the command. */
+    private Run run(int code, String... words) {
+        int name = words[0].equals("stock") ? 2 : 1;
+        String[] args = new String[words.length + 1];
+        System.arraycopy(words, 0, args, 0, name);
+        args[name] = shop.toString();
+        System.arraycopy(words, name, args, name + 1, words.length - name);
+        Run run = Run.of(args);
+        assertEquals(code, run.code(), run.err());
+        return run;
+    }
+
+    /** The reels of a cut list, each with whether it is issued. */
+    private Set<String> reels(String file) throws IOException {
+        Set<String> reels = new TreeSet<>();
+        Files.readAllLines(shop.resolve(file)).stream()
+                .skip(1)
+                .map(row -> row.split(","))
+                .forEach(cells -> reels.add(cells[2] + " " + cells[1]));
+        return reels;
+    }
+
+    private Set<String> sheets(String... words) throws IOException {
+        String[] all = new String[words.length + 2];
+        all[0] = "sheet";
+        all[1] = "--csv";
+        System.arraycopy(words, 0, all, 2, words.length);
+        run(0, all);
+        return reels("sheet.csv");
+    }
+
+    @Test
+    void sheets_areThoseOfToday_withAllThatIsOnThem() throws IOException {
+        assertEquals(Set.of("R-1 no"), sheets());
+        String csv = Files.readString(shop.resolve("sheet.csv"));
+        assertTrue(csv.contains("2001/1.1") && csv.contains("2002/1.1"), csv);
+        run(0, "sheet");
+        String sheet = PageText.of(shop.resolve("sheet.html"));
+        assertTrue(sheet.contains("2 reels more of this plan are not on these sheets"), sheet);
+        assertFalse(sheet.contains("A promise"), sheet);
+        run(0, "sheet", "--tags");
+        String tags = PageText.of(shop.resolve("tags.html"));
+        assertTrue(tags.contains("2002/1.1") && !tags.contains("2003/1.1"), tags);
+    }
+
+    @Test
+    void sheetsOfAnotherDay_areAPromise_inFilesOfTheirOwn() throws IOException {
+        run(0, "sheet");
+        String today = Files.readString(shop.resolve("sheet.html"));
+        run(0, "sheet", "--day", "2026-03-03");
+        assertEquals(today, Files.readString(shop.resolve("sheet.html")));
+        String sheet = PageText.of(shop.resolve("sheet-2026-03-03.html"));
+        assertTrue(sheet.contains("A promise: none of this need be cut before Tue 2026-03-03"), sheet);
+        assertTrue(sheet.contains("Promised for Tue 2026-03-03, and planned again by then"), sheet);
+        assertTrue(sheet.contains("plan 1, not issued"), sheet);
+        assertEquals(Set.of("R-1 no", "R-2 no", "R-3 no"), sheets("--all"));
+    }
+
+    @Test
+    void dayOrReelThatThePlanDoesNotCut_isRefusedWithThoseItDoes() {
+        String day = run(2, "sheet", "--day", "2026-03-04").err();
+        assertTrue(day.contains("plan 1 cuts nothing on that day; it cuts on 2026-03-02, 2026-03-03, 2026-03-05"), day);
+        String reel = run(2, "sheet", "--reel", "R-9").err();
+        assertTrue(reel.contains("--reel R-9: plan 1 does not cut it; it cuts R-1, R-2, R-3"), reel);
+        assertTrue(run(2, "sheet", "--all", "--reel", "R-1").err().contains("--all"));
+    }
+
+    @Test
+    void mondayThenTuesday_whatIsPromisedIsPlannedAnew() throws IOException {
+        String issued = run(0, "sheet", "--issue", "--who", "Ada").err();
+        assertTrue(issued.contains("plan 1 is issued") && issued.contains("reel R-1"), issued);
+        assertEquals(Set.of("R-1 yes"), sheets());
+        assertEquals(Set.of("R-1 yes", "R-2 no", "R-3 no"), sheets("--all"));
+        run(0, "sheet", "--all");
+        assertTrue(PageText.of(shop.resolve("sheet.html")).contains("plan 1, issued in part"));
+        run(0, "stock", "post", "--all");
+        run(0, "stock", "trace", "2002/1.1");
+        run(3, "stock", "trace", "2003/1.1");
+
+        DemoShop.order(shop, "2009,1,Port Pilots,LA8,25 m,plain,plain,1,2026-03-03,1");
+        Run tuesday = run(0, "plan", "--day", "2026-03-03", "--effort", "reproducible");
+        assertFalse(tuesday.err().contains("issued and not posted"), tuesday.err());
+        assertEquals(Set.of("R-2 no"), sheets());
+        assertTrue(Files.readString(shop.resolve("sheet.csv")).contains("2009/1.1"));
+        run(0, "sheet", "--issue");
+        String posted = run(0, "stock", "post", "--reel", "R-2").out();
+        assertTrue(posted.contains("plan 2: reel R-2"), posted);
+        run(0, "stock", "verify");
+    }
+
+    /** What is on the bench stays there: on Tuesday it is that day's work, though it need not be cut before Thursday. */
+    @Test
+    void reelOfALaterDay_isIssuedEarlyByItsName() throws IOException {
+        run(0, "sheet", "--reel", "R-3", "--issue");
+        assertEquals(Set.of("R-1 no", "R-3 yes"), sheets());
+        run(0, "sheet", "--issue");
+        assertEquals(Set.of("R-1 yes", "R-3 yes"), sheets());
+        run(0, "stock", "post", "--reel", "R-1");
+        String tuesday = run(0, "plan", "--day", "2026-03-03", "--effort", "reproducible")
+                .err();
+        assertTrue(tuesday.contains("plan 1, reel R-3, 1 piece to cut"), tuesday);
+        assertEquals(Set.of("R-2 no", "R-3 no"), sheets());
+        run(0, "stock", "post", "--all");
+        run(0, "stock", "verify");
+    }
+
+    @Test
+    void promisedDay_isIssuedEarlyByItsDate() throws IOException {
+        run(0, "sheet", "--day", "2026-03-03", "--csv", "--issue");
+        assertEquals(Set.of("R-2 yes"), reels("sheet-2026-03-03.csv"));
+        assertTrue(
+                run(0, "plan", "--withdraw", "--effort", "reproducible").err().contains("reel R-2"));
+        assertEquals(Set.of("R-1 no"), sheets());
+    }
+
+    /** Where nothing must be cut today the sheets of the next day are shown, and none of them goes out unasked. */
+    @Test
+    void dayWithoutWork_showsTheNextAndIssuesNothing() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                Files.readString(shop.resolve("orders.csv"))
+                        .lines()
+                        .filter(row -> !row.startsWith("2001"))
+                        .reduce("", (rows, row) -> rows + row + "\n"));
+        run(0, "plan", "--effort", "reproducible");
+        Run told = run(0, "sheet", "--csv", "--issue");
+        assertTrue(told.err().contains("these are the sheets of Tue 2026-03-03, a promise until then"), told.err());
+        assertTrue(told.err().contains("Nothing was issued: to issue them early, add --day 2026-03-03"), told.err());
+        assertEquals(Set.of("R-2 no"), reels("sheet.csv"));
+        assertFalse(run(0, "plan", "--effort", "reproducible").err().contains("issued and not posted"));
+    }
+}
