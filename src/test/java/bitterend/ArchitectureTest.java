@@ -112,10 +112,15 @@ final class ArchitectureTest {
                     "buying catalogue day demand demand.calibration finding measure packing "
                             + "packing.explain packing.order quoting quoting.sharing report.page stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
+            Map.entry("front", "demand exchange measure packing report work.plans"),
+            Map.entry(
+                    "serve",
+                    "catalogue day demand exchange finding front measure packing packing.strategy report report.page "
+                            + "report.sheet stock work work.orders work.plans work.rack"),
             Map.entry(
                     "cli",
-                    "buying catalogue day demand demand.calibration exchange finding measure packing "
-                            + "packing.strategy quoting report report.page report.sheet stock store work "
+                    "buying catalogue day demand demand.calibration exchange finding front measure packing "
+                            + "packing.strategy quoting report report.page report.sheet serve stock store work "
                             + "work.orders work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
@@ -311,13 +316,13 @@ final class ArchitectureTest {
     private static ArchRule fronts() {
         return noClasses()
                 .that()
-                .resideInAPackage("bitterend.cli..")
+                .resideInAnyPackage("bitterend.cli..", "bitterend.serve..", "bitterend.front..")
                 .should()
                 .dependOnClassesThat(DescribedPredicate.describe("do the work", ArchitectureTest::isBarredFromFronts));
     }
 
     private static boolean isBarredFromFronts(JavaClass used) {
-        boolean ofFronts = Stream.of("cli", "work", "report", "finding", "measure")
+        boolean ofFronts = Stream.of("cli", "serve", "front", "work", "report", "finding", "measure")
                 .anyMatch(name -> used.getPackageName().equals("bitterend." + name)
                         || used.getPackageName().startsWith("bitterend." + name + "."));
         boolean says = used.isRecord()
@@ -401,6 +406,11 @@ final class ArchitectureTest {
     @Test
     void jdbc_staysInStore() {
         onlyIn("java.sql..", "bitterend.store..").check(PROGRAM);
+    }
+
+    @Test
+    void http_staysInServe() {
+        onlyIn("io.javalin..", "bitterend.serve..").check(PROGRAM);
     }
 
     @Test

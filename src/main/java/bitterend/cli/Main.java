@@ -110,6 +110,7 @@ public final class Main {
                 new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
                 new Entry("orders", OrdersCommand.class, () -> orders(terminal)),
                 new Entry("stock", StockCommand.class, () -> StockCommand.command(terminal)),
+                Entry.of("serve", ServeCommand.class, () -> new ServeCommand(terminal)),
                 Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
                 Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
     }

@@ -54,6 +54,8 @@ final class SampleWords {
             word("SIZE", "the size", "A4"),
             word("TYPE", "the type", "drum"),
             word("WHAT", "what", "due"),
+            word("PORT", "the port", "7411"),
+            word("ADDRESS", "the address", "192.168.1.20"),
             word("PART", "the part", "tables"));
 
     private SampleWords() {}

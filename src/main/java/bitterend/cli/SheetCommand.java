@@ -5,6 +5,7 @@ import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.front.PlanViews;
 import bitterend.measure.Sentence;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;

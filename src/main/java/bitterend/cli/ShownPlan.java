@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.exchange.PlanDocument;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.front.PlanViews;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;

@@ -83,6 +83,19 @@ public final class AnswerJson {
                 .text();
     }
 
+    /**
+     * Where the page of a shop is served.
+     *
+     * @param code pairs one device; empty where none needs one
+     */
+    public static String serving(String url, String code) {
+        return new JsonTree()
+                .with("format", "bitterend/serve/1")
+                .with("url", url)
+                .with("pairing", code)
+                .text();
+    }
+
     /** A file or folder that was written. */
     public static String written(Path file) {
         return written(List.of(file));

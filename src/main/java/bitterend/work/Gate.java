@@ -50,8 +50,9 @@ public final class Gate {
         PackingProblem problem = facts instanceof PlanFacts.Whole whole
                 ? whole.problem()
                 : OlderPlan.problem(kept.document(), (PlanFacts.Older) facts, today);
-        PlanChecker.Verdict checked =
-                PlanChecker.verdict(problem, kept.document().plan());
+        PlanChecker.Verdict checked = facts instanceof PlanFacts.Whole whole
+                ? CheckedPlans.verdict(kept, whole)
+                : PlanChecker.verdict(problem, kept.document().plan());
         if (!checked.isSound()) {
             return new Refused(
                     Why.UNSOUND, checked.faults().stream().map(Fault::toString).toList());

@@ -84,6 +84,11 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
                 ledger.isKept() ? Optional.of(reading(opened -> ShopToday.Rack.of(opened, plan))) : Optional.empty());
     }
 
+    /** Whether the shop keeps a ledger. */
+    public boolean keepsLedger() {
+        return ledger.isKept();
+    }
+
     /** Which ledger the shop keeps, and how far it has got at this moment. */
     public LedgerMark mark() {
         return ledger.isKept() ? reading(ShopToday.Rack::mark) : LedgerMark.NONE;

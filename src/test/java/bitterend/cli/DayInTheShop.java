@@ -56,6 +56,7 @@ record DayInTheShop(Path shop, Path out, String note) {
     /** What books, begins, or writes the file that it is there for. */
     static final Set<String> WRITES = new TreeSet<>(Set.of(
             "init",
+            "serve",
             "sheet",
             "measure",
             "orders release",

@@ -56,7 +56,7 @@ final class DocsCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"buying", "file-formats", "orders", "quoting", "stock"})
+    @ValueSource(strings = {"buying", "file-formats", "orders", "quoting", "serve", "stock"})
     void page_saysWhatItsCommandsSay(String page) throws IOException, InterruptedException {
         copyLofts();
         int commands = 0;
@@ -102,6 +102,9 @@ final class DocsCommandsTest {
         }
         if (words.get(0).equals("plan") && !words.contains("--effort")) {
             words.addAll(List.of("--time", "1s"));
+        }
+        if (words.get(0).equals("serve")) {
+            words.addAll(List.of("--port", "0", "--for", "1ms"));
         }
         if (words.contains("--from-history")) {
             words.addAll(List.of("--scenarios", "4"));

@@ -1,4 +1,4 @@
-package bitterend.cli;
+package bitterend.front;
 
 import bitterend.exchange.Shop;
 import bitterend.measure.Units;
@@ -11,10 +11,10 @@ import bitterend.report.WorkLine;
 import bitterend.work.plans.PlanNotes;
 
 /** Gathers what a reader must know to follow a plan. */
-final class PlanViews {
+public final class PlanViews {
     private PlanViews() {}
 
-    static PlanView of(Shop shop, PackingProblem problem, CutPlan plan, Units units) {
+    public static PlanView of(Shop shop, PackingProblem problem, CutPlan plan, Units units) {
         return new PlanView(
                 shop.settings().name(),
                 problem,

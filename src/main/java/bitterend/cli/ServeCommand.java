@@ -1,0 +1,115 @@
+package bitterend.cli;
+
+import bitterend.exchange.AnswerJson;
+import bitterend.measure.Units;
+import bitterend.serve.Listening;
+import bitterend.serve.ShopServer;
+import bitterend.work.ShopNow;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code serve SHOP}: the page in the browser. */
+@Command(
+        name = "serve",
+        header = "Serves the page of the shop to a browser, until Ctrl-C.",
+        description = {
+            "",
+            "For the shop's own machine; with --listen for tablets in the loft, too: each is",
+            "paired once, with a code that is printed here. Needs no network beyond the loft.",
+            ""
+        },
+        sortOptions = false)
+final class ServeCommand implements Callable<Integer> {
+    private static final long PAUSE_MILLIS = 100;
+
+    private final Terminal terminal;
+
+    @Mixin
+    private ShopArgument shop = new ShopArgument();
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "7411",
+            description = "Port to serve at; 0 for any that is free. Default: ${DEFAULT-VALUE}.")
+    private int port;
+
+    @Option(
+            names = "--listen",
+            paramLabel = "ADDRESS",
+            defaultValue = "127.0.0.1",
+            converter = Address.class,
+            description = "Address of this machine to serve at. Default: ${DEFAULT-VALUE}, for this machine alone.")
+    private InetAddress listen = InetAddress.getLoopbackAddress();
+
+    @Option(
+            names = "--for",
+            paramLabel = "TIME",
+            converter = DurationText.class,
+            description = "End by itself after so long, such as 600m.")
+    private @Nullable Duration lasts;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Mixin
+    private CommonOptions common = new CommonOptions();
+
+    ServeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Units printed = units.of(read.get().shop().settings().units());
+        long begun = System.nanoTime();
+        Listening at = new Listening(listen, port);
+        try (Interrupt interrupt = Interrupt.listening();
+                ShopServer server = ShopServer.start(shop.access(), at, printed)) {
+            tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
+            while (!interrupt.isAsked() && !isOver(begun)) {
+                Thread.sleep(PAUSE_MILLIS);
+            }
+        }
+        return ExitCode.DONE.number();
+    }
+
+    private void tell(String url, String code) {
+        if (common.json) {
+            terminal.out().print(AnswerJson.serving(url, code));
+        } else {
+            terminal.out().println("The page of the shop: " + url);
+            if (!code.isEmpty()) {
+                terminal.out().println("Code that pairs one device, for ten minutes: " + code);
+            }
+            terminal.out().println("Ctrl-C ends it.");
+        }
+        terminal.out().flush();
+    }
+
+    private boolean isOver(long begun) {
+        return lasts != null && System.nanoTime() - begun >= lasts.toNanos();
+    }
+
+    static final class Address implements ITypeConverter<InetAddress> {
+        @Override
+        public InetAddress convert(String text) {
+            Optional<InetAddress> address = Listening.address(text);
+            return address.orElseThrow(() -> new TypeConversionException(
+                    "found \"" + text + "\", expected an address of this machine in figures, such as 192.168.1.20"));
+        }
+    }
+}

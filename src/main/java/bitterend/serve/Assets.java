@@ -1,0 +1,56 @@
+package bitterend.serve;
+
+import bitterend.report.sheet.PagePart;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** The few files that a page asks for besides itself: each is named here, so that no request reaches the file system. */
+final class Assets implements Screen {
+    static final String PATH = "/assets/";
+    private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js";
+
+    private final Map<String, Asset> assets = Map.of(
+            "page.css", new Asset("text/css; charset=utf-8", utf8(PagePart.css() + own("page.css"))),
+            "page.js", new Asset("text/javascript; charset=utf-8", utf8(own("page.js"))),
+            "htmx.js", new Asset("text/javascript; charset=utf-8", bytes(HTMX)));
+
+    private record Asset(String type, byte[] content) {}
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get(PATH + "{name}", this::send);
+    }
+
+    private void send(Context request) {
+        Asset asset = assets.get(request.pathParam("name"));
+        if (asset == null) {
+            throw new NotFoundResponse("There is no such file.");
+        }
+        request.contentType(asset.type()).result(asset.content());
+    }
+
+    private static String own(String name) {
+        return new String(bytes("/bitterend/serve/" + name), StandardCharsets.UTF_8);
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] bytes(String resource) {
+        try (InputStream in = Assets.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its resource " + resource);
+            }
+            return in.readAllBytes();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package bitterend.serve;
+
+import bitterend.day.Found;
+import bitterend.day.Part;
+import bitterend.exchange.FlawText;
+import bitterend.exchange.PlanFolder.Kept;
+import bitterend.exchange.StockText;
+import bitterend.finding.Findings;
+import bitterend.measure.Length;
+import bitterend.report.Figures;
+import bitterend.stock.Event;
+import bitterend.stock.Flaw;
+import bitterend.stock.Movement;
+import bitterend.work.Booking;
+import bitterend.work.NamedPlan;
+import bitterend.work.Plans;
+import bitterend.work.Remark;
+import bitterend.work.ShopNow;
+import bitterend.work.plans.PostPlan;
+import bitterend.work.rack.AskRack;
+import bitterend.work.rack.RackDesk;
+import bitterend.work.rack.RackWork;
+import bitterend.work.rack.SpoilPiece;
+import bitterend.work.rack.TakeBack;
+import bitterend.work.rack.WorkReel;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is tapped at the bench is booked at once, each under the id that its page gave it: sent again it counts no more. It is
+ * booked by the plan that the page showed, whichever is in force by then; the gate says whether that still goes.
+ */
+final class BenchBooking implements Screen {
+    private static final String NO_LENGTH = "That length could not be read: write it such as 23.4 m or 77 ft 6 in.";
+
+    private final Loft loft;
+    private final Site site;
+    private final People people;
+
+    BenchBooking(Loft loft, Site site, People people) {
+        this.loft = loft;
+        this.site = site;
+        this.people = people;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.post("/bench/reel", this::book);
+    }
+
+    /** Who sent it, and under which id. */
+    private record Sender(Context request, String who, String booking) {
+        Event.Act act(Event.Act act) {
+            return Sent.by(act, who, booking, request);
+        }
+
+        String reel() {
+            return Sent.text(request, "reel");
+        }
+
+        String piece() {
+            return Sent.text(request, "piece");
+        }
+
+        Optional<Length> length() {
+            return StockText.allowance(Sent.text(request, "length")).value();
+        }
+    }
+
+    private void book(Context request) {
+        Sender sender = new Sender(request, people.who(request), Sent.id(request));
+        ShopNow now = loft.now().orElse(null);
+        if (sender.who().isEmpty() || now == null) {
+            answer(request, Optional.of(sender.who().isEmpty() ? People.FIRST : Loft.BROKEN));
+            return;
+        }
+        answer(
+                request,
+                switch (Sent.text(request, "what")) {
+                    case "undo" -> undo(sender);
+                    case "spoiled" -> booked(new SpoilPiece(desk(sender))
+                            .spoil(sender.piece(), sender.length().orElse(Length.ZERO)));
+                    case "flaw" -> flaw(sender);
+                    default -> posted(sender, now);
+                });
+    }
+
+    private RackDesk desk(Sender sender) {
+        return new RackDesk(loft.access(), sender::act, Sent.text(sender.request(), "note"));
+    }
+
+    private static Optional<String> booked(Booking booking) {
+        return booking instanceof Booking.Refused refused ? Optional.of(Wrong.sentence(refused)) : Optional.empty();
+    }
+
+    private Optional<String> flaw(Sender sender) {
+        Optional<List<Flaw>> flaws =
+                FlawText.parse(Sent.text(sender.request(), "flaw")).value();
+        return flaws.isEmpty()
+                ? Optional.of(
+                        "That flaw could not be read: write it from the end now outside, such as 12 m to 12.5 m: chafed.")
+                : booked(new WorkReel(desk(sender)).book(new RackWork.AddFlaws(sender.reel(), flaws.get())));
+    }
+
+    /** The last that was booked of the reel. */
+    private Optional<String> undo(Sender sender) {
+        List<Movement> movements =
+                new AskRack(loft.access()).history(sender.reel()) instanceof AskRack.Found.History history
+                        ? history.movements()
+                        : List.of();
+        return movements.isEmpty()
+                ? Optional.of("Nothing of this reel is booked.")
+                : booked(new TakeBack(loft.access(), sender.act(Event.Act.of(Event.Kind.UNDONE, sender.who(), "")))
+                        .event(movements.get(movements.size() - 1).event()));
+    }
+
+    private Optional<String> posted(Sender sender, ShopNow now) {
+        Plans plans = now.at().plans(new Findings());
+        Optional<Kept> plan = new NamedPlan(plans).read(Sent.text(sender.request(), "plan"), new Findings());
+        Optional<Part> part = part(sender);
+        if (plan.isEmpty() || part.isEmpty()) {
+            return Optional.of(plan.isEmpty() ? "There is no such plan. Nothing was booked." : NO_LENGTH);
+        }
+        return why(
+                new PostPlan(now, plans).post(new PostPlan.Request(plan.get(), part.get(), sender::act)),
+                loft.figures(now));
+    }
+
+    private static Optional<Part> part(Sender sender) {
+        List<String> upTo = List.of(sender.piece());
+        return switch (Sent.text(sender.request(), "what")) {
+            case "cut" -> Optional.of(new Part(List.of(), upTo, Found.AS_PLANNED));
+            case "measured" -> sender.length()
+                    .filter(Length::isPositive)
+                    .map(length -> new Part(List.of(), upTo, Found.measured(Map.of(sender.piece(), length))));
+            case "ends" -> Optional.of(new Part(List.of(), upTo, left(sender.reel(), Length.ZERO)));
+            case "rest" -> sender.length()
+                    .map(length -> new Part(List.of(sender.reel()), List.of(), left(sender.reel(), length)));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Found left(String reel, Length length) {
+        return new Found(Map.of(), Map.of(reel, length), Found.Pieces.NONE, Set.of(Found.Word.SURE), "");
+    }
+
+    private static Optional<String> why(PostPlan.Result result, Figures figures) {
+        if (result instanceof PostPlan.Result.Barred barred) {
+            return Optional.of(barred.bars().stream()
+                            .map(Remark::sentence)
+                            .map(figures::sentence)
+                            .collect(Collectors.joining("; "))
+                    + ". Nothing was booked.");
+        }
+        if (result instanceof PostPlan.Result.NotLetThrough not) {
+            return Optional.of(String.join("; ", not.why().reasons()) + ". Nothing was booked.");
+        }
+        return result instanceof PostPlan.Result.NotBooked not
+                ? Optional.of(Wrong.sentence(not.why()))
+                : Optional.empty();
+    }
+
+    /** The reel again; or not booked, in words. */
+    private void answer(Context request, Optional<String> refusal) {
+        if (refusal.isPresent()) {
+            request.status(409);
+            site.tell(request, refusal.get());
+        } else {
+            Back.to(request, BenchScreen.PATH + Sent.path(Sent.text(request, "reel")));
+        }
+    }
+}

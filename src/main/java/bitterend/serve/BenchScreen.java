@@ -1,0 +1,113 @@
+package bitterend.serve;
+
+import bitterend.front.PlanViews;
+import bitterend.report.Figures;
+import bitterend.report.PlanMark;
+import bitterend.report.PlanView;
+import bitterend.report.sheet.ReelSheet;
+import bitterend.report.sheet.Row;
+import bitterend.report.sheet.Segment;
+import bitterend.report.sheet.SheetMaker;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** One reel a screen for who cuts: the next cut large, a button for what happened, all that is cut already below. */
+final class BenchScreen implements Screen {
+    static final String PATH = "/bench/reel?id=";
+
+    private final Loft loft;
+    private final Site site;
+
+    BenchScreen(Loft loft, Site site) {
+        this.loft = loft;
+        this.site = site;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/bench", this::reels);
+        config.routes.get("/bench/reel", this::reel);
+    }
+
+    private record Plan(ShopNow now, Verdict.Passed passed, PlanView view, Figures figures) {
+        List<ReelSheet> sheets() {
+            return new SheetMaker(view, figures, List.of()).sheet("").reels();
+        }
+
+        Set<String> cut() {
+            return now.rack().map(rack -> rack.cut().keySet()).orElse(Set.of());
+        }
+    }
+
+    private Optional<Plan> plan() {
+        return loft.now()
+                .flatMap(now -> loft.inForce(now).flatMap(Verdict::passed).map(passed -> {
+                    Figures figures = loft.figures(now);
+                    PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
+                            .marked(PlanMark.of(passed.number()));
+                    return new Plan(now, passed, view, figures);
+                }));
+    }
+
+    private void reels(Context request) {
+        Plan plan = plan().orElse(null);
+        if (plan == null) {
+            site.tell(request, "No plan is in force that can be cut by.");
+            return;
+        }
+        Set<String> cut = plan.cut();
+        List<ReelToCut> reels = plan.view().draws().stream()
+                .map(draw -> new ReelToCut(
+                        draw.reel(),
+                        plan.view().rope(draw).name(),
+                        plan.view().reel(draw).where().place(),
+                        PATH + Sent.path(draw.reel()),
+                        (int) draw.cuts().stream()
+                                .filter(each -> cut.contains(each.piece()))
+                                .count(),
+                        draw.cuts().size()))
+                .toList();
+        site.show(
+                request,
+                "Bench",
+                "serve/bench.jte",
+                Map.of("reels", reels, "plan", plan.passed().number()));
+    }
+
+    private void reel(Context request) {
+        Plan plan = plan().orElseThrow(() -> new NotFoundResponse("No plan is in force that can be cut by."));
+        String id = Sent.asked(request, "id");
+        ReelSheet sheet = plan.sheets().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("The plan in force does not cut that reel."));
+        Set<String> cut = plan.cut();
+        List<Row> rows = sheet.segments().stream()
+                .map(Segment::rows)
+                .flatMap(List::stream)
+                .toList();
+        Optional<Row> next = rows.stream()
+                .filter(row -> row.isCut() && !cut.contains(row.mark().piece()))
+                .findFirst();
+        Map<String, Object> values = new HashMap<>();
+        values.put("sheet", sheet);
+        values.put("rows", rows);
+        values.put("segments", sheet.segments());
+        values.put("cut", cut);
+        values.put("next", next);
+        values.put("unit", plan.figures().unit());
+        values.put("plan", plan.passed().number());
+        values.put("kept", loft.access().keepsLedger());
+        values.put("booking", Keys.random());
+        values.put("path", "/bench/reel");
+        site.show(request, "Reel " + id, "serve/cutting.jte", values);
+    }
+}

@@ -1,0 +1,130 @@
+package bitterend.serve;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HandlerType;
+import io.javalin.http.SameSite;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Who may ask for what. Only requests that name this server by its own address are answered, a change only from a page of
+ * this server in a browser that is known here: so no page of another site can book anything, and no name that somebody
+ * points at this machine is believed.
+ */
+final class Guard {
+    /** The field of a form, and the header of a request by script, that a page of this server fills. */
+    static final String TOKEN = "token";
+
+    static final String TOKEN_HEADER = "X-Bitterend-Token";
+    private static final String DEVICE = "device";
+    private static final int YEAR = 365 * 24 * 3600;
+
+    /** Nothing from elsewhere, no script or style inside a page, in no frame. */
+    private static final Map<String, String> HEADERS = Map.of(
+            "Content-Security-Policy",
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self' data:;"
+                    + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'",
+            "X-Content-Type-Options",
+            "nosniff",
+            "Referrer-Policy",
+            "no-referrer",
+            "Cross-Origin-Opener-Policy",
+            "same-origin",
+            "Cross-Origin-Resource-Policy",
+            "same-origin");
+
+    private final Keys keys;
+    private final String cookie;
+    private final Set<String> hosts;
+    private final Devices devices;
+
+    /**
+     * @param hosts how this server is called, each with its port
+     */
+    Guard(Keys keys, Set<String> hosts, Devices devices) {
+        this.keys = keys;
+        this.hosts = Set.copyOf(hosts);
+        this.devices = devices;
+        cookie = "bitterend-" + keys.sign("instance", "").substring(0, 8).toLowerCase(Locale.ROOT) + "-" + DEVICE;
+    }
+
+    void watch(JavalinConfig config) {
+        config.routes.before(this::check);
+    }
+
+    private void check(Context request) {
+        HEADERS.forEach(request::header);
+        request.header("Cache-Control", request.path().startsWith(Assets.PATH) ? "max-age=3600" : "no-store");
+        String host = request.header("Host");
+        if (host == null || !hosts.contains(host.toLowerCase(Locale.ROOT))) {
+            throw new ForbiddenResponse("This page is not served under that name.");
+        }
+        if (request.path().startsWith(Assets.PATH)) {
+            return;
+        }
+        String device = device(request);
+        request.attribute(DEVICE, device);
+        boolean reads = request.method() == HandlerType.GET || request.method() == HandlerType.HEAD;
+        if (!reads) {
+            fromOurPage(request, device);
+        }
+        if (!devices.mayUse(device) && !request.path().equals(Devices.PATH)) {
+            if (reads) {
+                request.redirect(Devices.PATH);
+                request.skipRemainingHandlers();
+            } else {
+                throw new ForbiddenResponse("This device is not paired.");
+            }
+        }
+    }
+
+    /** The name of the browser, given to it when it comes first. */
+    private String device(Context request) {
+        String sent = request.cookie(cookie);
+        int dot = sent == null ? -1 : sent.indexOf('.');
+        if (sent != null && dot > 0 && keys.isSigned(DEVICE, sent.substring(0, dot), sent.substring(dot + 1))) {
+            return sent.substring(0, dot);
+        }
+        String made = Keys.random();
+        Cookie given = new Cookie(cookie, made + "." + keys.sign(DEVICE, made), "/", YEAR);
+        given.setHttpOnly(true);
+        given.setSameSite(SameSite.STRICT);
+        request.cookie(given);
+        return made;
+    }
+
+    private void fromOurPage(Context request, String device) {
+        String origin = request.header("Origin");
+        boolean ours = origin == null
+                ? "same-origin".equals(request.header("Sec-Fetch-Site"))
+                : hosts.stream().anyMatch(host -> origin.equalsIgnoreCase("http://" + host));
+        if (!ours) {
+            throw new ForbiddenResponse("A change is taken from a page of this server alone.");
+        }
+        String header = request.header(TOKEN_HEADER);
+        String token = header == null ? request.formParam(TOKEN) : header;
+        if (token == null || !keys.isSigned(TOKEN, device, token)) {
+            throw new ForbiddenResponse("This page is too old: load it again, then do it once more.");
+        }
+    }
+
+    /** What a page fills its forms with. */
+    String token(Context request) {
+        return keys.sign(TOKEN, deviceOf(request));
+    }
+
+    /** The browser that asks. */
+    static String deviceOf(Context request) {
+        String device = request.attribute(DEVICE);
+        return device == null ? "" : device;
+    }
+
+    /** What a cookie of this server is called, so that two shops on one machine do not mix theirs. */
+    String cookie(String what) {
+        return cookie.substring(0, cookie.length() - DEVICE.length()) + what;
+    }
+}

@@ -1,0 +1,61 @@
+package bitterend.serve;
+
+import bitterend.finding.Findings;
+import bitterend.measure.Units;
+import bitterend.report.Figures;
+import bitterend.work.NamedPlan;
+import bitterend.work.PlanGate;
+import bitterend.work.Plans;
+import bitterend.work.ShopAccess;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/** The shop that is served, as every screen asks for it. */
+final class Loft {
+    /** What is said while the shop cannot be read. */
+    static final String BROKEN = "The files of the shop have errors: they are on the screen of today.";
+
+    private final Shelf shelf;
+    private final Units units;
+
+    /** @param units system that lengths are printed in */
+    Loft(Shelf shelf, Units units) {
+        this.shelf = shelf;
+        this.units = units;
+    }
+
+    ShopAccess access() {
+        return shelf.access();
+    }
+
+    /** The shop as it is; nothing while its files have errors. */
+    Optional<ShopNow> now() {
+        return shelf.read().found();
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** Figures as they are printed here. */
+    Figures figures(ShopNow now) {
+        return new Figures(units, now.shop().settings().money());
+    }
+
+    /** The day that is worked on. */
+    static LocalDate day(ShopNow now) {
+        return now.shop().day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    /** The plan in force, if it goes through the gate. */
+    Optional<Verdict> inForce(ShopNow now) {
+        Findings findings = new Findings();
+        Plans plans = now.at().plans(findings);
+        return plans.inForce()
+                .flatMap(number -> new NamedPlan(plans).orInForce(null, findings))
+                .map(kept -> new PlanGate(now, plans).verdict(kept));
+    }
+}

@@ -1,0 +1,72 @@
+package bitterend.serve;
+
+import bitterend.front.PlanViews;
+import bitterend.report.Figures;
+import bitterend.report.OrderWords;
+import bitterend.report.OrdersPage;
+import bitterend.report.PlanMark;
+import bitterend.report.PlanPage;
+import bitterend.report.PlanView;
+import bitterend.report.Tape;
+import bitterend.report.page.Document;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import bitterend.work.orders.AskOrders;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Pages of the command line that are looked at and no more. */
+final class PageScreen implements Screen {
+    private final Loft loft;
+    private final Site site;
+
+    PageScreen(Loft loft, Site site) {
+        this.loft = loft;
+        this.site = site;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/orders", request -> show(request, this::orders));
+        config.routes.get("/week", request -> show(request, now -> plan(now, PlanPage::week)));
+        config.routes.get("/tables", request -> show(request, now -> plan(now, PlanPage::tables)));
+        config.routes.get("/reasons", request -> show(request, now -> plan(now, PlanPage::reasons)));
+    }
+
+    private void show(Context request, Function<ShopNow, Optional<Document>> page) {
+        Optional<ShopNow> now = loft.now();
+        Optional<Document> document = now.flatMap(page);
+        if (document.isPresent()) {
+            site.show(request, document.get());
+        } else {
+            site.tell(request, now.isEmpty() ? Loft.BROKEN : "No plan is in force that can be cut by.");
+        }
+    }
+
+    private Optional<Document> orders(ShopNow now) {
+        Figures figures = loft.figures(now);
+        OrdersPage page =
+                new OrdersPage(new OrderWords(figures, now.at().folder().toString()));
+        return Optional.of(page.of(
+                now.shop().settings().name(),
+                Loft.day(now),
+                new AskOrders(now, Loft.day(now)).status(),
+                OrdersPage.By.ORDER));
+    }
+
+    private interface Part {
+        Document of(PlanPage pages, PlanView view);
+    }
+
+    private Optional<Document> plan(ShopNow now, Part part) {
+        Figures figures = loft.figures(now);
+        return loft.inForce(now)
+                .flatMap(Verdict::passed)
+                .map(passed -> part.of(
+                        new PlanPage(figures, Tape.DRAWN),
+                        PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
+                                .marked(PlanMark.of(passed.number()))));
+    }
+}

@@ -1,0 +1,56 @@
+package bitterend.serve;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Who stands before a browser: a person taps a name before anything is booked, and each event has it. */
+final class People implements Screen {
+    private static final int WORKING_DAY = 12 * 3600;
+    private static final int LONGEST = 60;
+    /** What who has said no name is told. */
+    static final String FIRST = "Say first who you are: each booking has the name of who made it.";
+
+    private final Guard guard;
+
+    People(Guard guard) {
+        this.guard = guard;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.post("/who", this::set);
+    }
+
+    private void set(Context request) {
+        String name = clean(request.formParam("name"));
+        Cookie cookie =
+                new Cookie(guard.cookie("who"), URLEncoder.encode(name, StandardCharsets.UTF_8), "/", WORKING_DAY);
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        request.cookie(cookie);
+        Back.to(request);
+    }
+
+    /** The name; empty where nobody has said one. */
+    String who(Context request) {
+        String sent = request.cookie(guard.cookie("who"));
+        try {
+            return sent == null ? "" : clean(URLDecoder.decode(sent, StandardCharsets.UTF_8));
+        } catch (IllegalArgumentException fault) {
+            return "";
+        }
+    }
+
+    /** One line without characters that do not show. */
+    private static String clean(@org.jspecify.annotations.Nullable String text) {
+        String line = text == null
+                ? ""
+                : text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+        return line.length() > LONGEST ? line.substring(0, LONGEST) : line;
+    }
+}

@@ -1,0 +1,17 @@
+package bitterend.serve;
+
+/**
+ * A reel to be cut, and how far it is.
+ *
+ * @param id its number
+ * @param rope name of the rope on it
+ * @param place where it stands
+ * @param path its screen
+ * @param cut how many of its pieces are cut
+ * @param cuts of how many
+ */
+public record ReelToCut(String id, String rope, String place, String path, int cut, int cuts) {
+    public boolean done() {
+        return cut == cuts;
+    }
+}

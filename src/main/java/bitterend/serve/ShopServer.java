@@ -1,0 +1,117 @@
+package bitterend.serve;
+
+import bitterend.exchange.Settings;
+import bitterend.measure.Units;
+import bitterend.work.ShopAccess;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.List;
+
+/** The page of one shop, for browsers on this machine or, where that is asked for, for paired devices beyond it. */
+public final class ShopServer implements AutoCloseable {
+    private static final long LARGEST_REQUEST = 2_000_000;
+
+    private final Javalin server;
+    private final String url;
+    private final Devices devices;
+    private final News news;
+
+    private ShopServer(Javalin server, String url, Devices devices, News news) {
+        this.news = news;
+        this.server = server;
+        this.url = url;
+        this.devices = devices;
+    }
+
+    /** Serves a shop; an address or port that cannot be had is an {@link IOException}. */
+    public static ShopServer start(ShopAccess shop, Listening at, Units units) throws IOException {
+        int port = at.port() == 0 ? free(at.address()) : at.port();
+        Keys keys = Keys.of(shop.folder());
+        Devices devices = new Devices(at.isLoopback(), new DeviceFile(shop.folder()), shop.clock());
+        Guard guard = new Guard(keys, at.hosts(port), devices);
+        People people = new People(guard);
+        Shelf shelf = new Shelf(shop);
+        Loft loft = new Loft(shelf, units);
+        News news = new News(shelf);
+        String name = shop.settings().map(Settings::name).orElse("");
+        Site site = new Site(guard, people, name);
+        List<Screen> screens = List.of(
+                new Assets(),
+                people,
+                new TodayScreen(loft, site, people),
+                new BenchScreen(loft, site),
+                new BenchBooking(loft, site, people),
+                new RackScreen(loft, site, people),
+                new SplicingScreen(loft, site, people),
+                news,
+                new PairScreen(devices, site),
+                new FindScreen(loft, site),
+                new PageScreen(loft, site));
+        Javalin server = Javalin.create(config -> {
+            settings(config);
+            guard.watch(config);
+            screens.forEach(screen -> screen.serve(config));
+            config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
+            config.routes.exception(Exception.class, (fault, request) -> {
+                request.status(500);
+                site.tell(request, Wrong.sentence(fault));
+            });
+        });
+        try {
+            server.start(at.address().getHostAddress(), port);
+        } catch (RuntimeException fault) {
+            throw new IOException("port " + port + " of " + at.address().getHostAddress() + " cannot be had", fault);
+        }
+        return new ShopServer(server, at.url(port), devices, news);
+    }
+
+    private static void settings(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setRequestHeaderSize(16_384);
+        });
+    }
+
+    private static void told(Site site, Context request, HttpResponseException fault) {
+        request.status(fault.getStatus());
+        String words = fault.getMessage() == null ? "" : fault.getMessage();
+        if (fault.getStatus() == 403) {
+            request.contentType("text/plain; charset=utf-8").result(words + "\n");
+        } else {
+            site.tell(
+                    request,
+                    fault.getStatus() == 404 && words.equals("Endpoint not found") ? "There is no such page." : words);
+        }
+    }
+
+    private static int free(InetAddress address) throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, address)) {
+            return socket.getLocalPort();
+        }
+    }
+
+    /** What to type into a browser. */
+    public String url() {
+        return url;
+    }
+
+    /** A code that pairs one device; it lasts ten minutes. */
+    public String pairingCode() {
+        return devices.newCode();
+    }
+
+    @Override
+    public void close() {
+        news.close();
+        server.stop();
+    }
+}

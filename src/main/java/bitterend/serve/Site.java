@@ -1,0 +1,70 @@
+package bitterend.serve;
+
+import bitterend.finding.Unseen;
+import bitterend.report.page.Document;
+import bitterend.report.sheet.PagePart;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sets what a screen shows into the page: the same head, the same ways to the other screens, everything escaped. */
+final class Site {
+    private static final List<Way> WAYS = List.of(
+            new Way("/", "Today"),
+            new Way("/bench", "Bench"),
+            new Way("/splicing", "Splicing"),
+            new Way("/orders", "Orders"),
+            new Way("/rack", "Rack"),
+            new Way("/week", "Week"));
+
+    private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final Guard guard;
+    private final People people;
+    private final String shop;
+
+    Site(Guard guard, People people, String shop) {
+        this.guard = guard;
+        this.people = people;
+        this.shop = shop;
+    }
+
+    /** A whole page with one screen on it. */
+    void show(Context request, String title, String template, Map<String, Object> values) {
+        Map<String, Object> frame = new HashMap<>();
+        frame.put("title", title);
+        frame.put("shop", shop);
+        frame.put("ways", WAYS);
+        frame.put("here", request.path());
+        frame.put("who", people.who(request));
+        frame.put("token", guard.token(request));
+        frame.put("body", part(request, template, values));
+        request.html(Unseen.shownOnPage(render("serve/page.jte", frame)));
+    }
+
+    /** A page that holds a document. */
+    void show(Context request, Document document) {
+        show(request, document.name(), "serve/document.jte", Map.of("blocks", PagePart.blocks(document)));
+    }
+
+    /** A page that says what went wrong. */
+    void tell(Context request, String words) {
+        show(request, "That did not go", "serve/told.jte", Map.of("words", words));
+    }
+
+    /** Some part of a page; every part knows the token for its forms. */
+    String part(Context request, String template, Map<String, Object> values) {
+        Map<String, Object> all = new HashMap<>(values);
+        all.put("token", guard.token(request));
+        return Unseen.shownOnPage(render(template, all));
+    }
+
+    private String render(String template, Map<String, Object> values) {
+        StringOutput html = new StringOutput();
+        templates.render(template, values, html);
+        return html.toString();
+    }
+}

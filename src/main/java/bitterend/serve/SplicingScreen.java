@@ -1,0 +1,145 @@
+package bitterend.serve;
+
+import bitterend.day.OrderStatus;
+import bitterend.day.PieceStatus;
+import bitterend.day.PieceStatus.State;
+import bitterend.demand.Piece;
+import bitterend.demand.SpliceCard.How;
+import bitterend.exchange.StockText;
+import bitterend.measure.Written;
+import bitterend.report.EndsInWords;
+import bitterend.report.Figures;
+import bitterend.work.ShopNow;
+import bitterend.work.orders.AskOrders;
+import bitterend.work.orders.MeasureFinished;
+import bitterend.work.orders.MeasureFinished.Boxes;
+import bitterend.work.orders.MeasureFinished.Cut;
+import bitterend.work.orders.MeasureFinished.Result;
+import bitterend.work.orders.MeasureFinished.Said;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Pieces that are cut and wait for their ends, the earliest due day first, and the boxes of their cards. */
+final class SplicingScreen implements Screen {
+    private final Loft loft;
+    private final Site site;
+    private final People people;
+
+    SplicingScreen(Loft loft, Site site, People people) {
+        this.loft = loft;
+        this.site = site;
+        this.people = people;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/splicing", this::show);
+        config.routes.post("/splicing", this::book);
+    }
+
+    private void show(Context request) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null) {
+            site.tell(request, Loft.BROKEN);
+            return;
+        }
+        site.show(request, "Splicing", "serve/splicing.jte", Map.of("pieces", waiting(now), "booking", Keys.random()));
+    }
+
+    private List<ToSplice> waiting(ShopNow now) {
+        Figures figures = loft.figures(now);
+        Map<String, Piece> ordered = new HashMap<>();
+        now.shop().pieces().forEach(piece -> ordered.put(piece.id(), piece));
+        return new AskOrders(now, Loft.day(now))
+                .status().orders().stream()
+                        .map(OrderStatus::pieces)
+                        .flatMap(List::stream)
+                        .filter(piece -> piece.is(State.CUT))
+                        .map(PieceStatus::piece)
+                        .flatMap(id -> Optional.ofNullable(ordered.get(id)).stream())
+                        .sorted(Comparator.comparing(piece -> piece.source().due()))
+                        .map(piece -> row(piece, figures))
+                        .toList();
+    }
+
+    private static ToSplice row(Piece piece, Figures figures) {
+        LocalDate due = piece.source().due();
+        return new ToSplice(
+                piece.id(),
+                due.equals(LocalDate.MAX) ? "no day" : due.toString(),
+                figures.written(EndsInWords.of(piece.ends())),
+                figures.written(piece.finished()));
+    }
+
+    private void book(Context request) {
+        String who = people.who(request);
+        ShopNow now = loft.now().orElse(null);
+        Optional<Written> cameOut =
+                StockText.asTyped(Sent.text(request, "length")).value();
+        if (who.isEmpty() || now == null || cameOut.isEmpty()) {
+            site.tell(
+                    request,
+                    who.isEmpty()
+                            ? People.FIRST
+                            : now == null
+                                    ? Loft.BROKEN
+                                    : "That length could not be read: write it such as 23.4 m or 77 ft 6 in.");
+            return;
+        }
+        String booking = Sent.id(request);
+        Boxes boxes = new Boxes(
+                Sent.text(request, "piece"),
+                new Cut(Written.NOTHING, ""),
+                cameOut.get(),
+                how(Sent.text(request, "how")),
+                who,
+                LocalDate.now(now.at().clock().withZone(ZoneId.systemDefault())),
+                said(Sent.text(request, "said"), who));
+        Result result = MeasureFinished.book(
+                now, boxes, act -> Sent.by(act, who, booking, request), Sent.text(request, "note"));
+        if (result instanceof Result.Booked) {
+            Back.to(request, "/splicing");
+        } else {
+            request.status(409);
+            site.tell(request, why(result, loft.figures(now)));
+        }
+    }
+
+    private static How how(String word) {
+        for (How how : How.values()) {
+            if (how.word().equals(word)) {
+                return how;
+            }
+        }
+        return How.SLACK;
+    }
+
+    private static Said said(String word, String who) {
+        return switch (word) {
+            case "passed" -> Said.PASSED;
+            case "accepted" -> Said.accepted(who);
+            case "respliced" -> Said.RESPLICED;
+            case "spoiled" -> Said.SPOILED;
+            default -> Said.NOTHING;
+        };
+    }
+
+    private static String why(Result result, Figures figures) {
+        if (result instanceof Result.Outside outside) {
+            return "It is outside of what passes: "
+                    + figures.written(outside.boxes().cameOut()) + " where "
+                    + figures.length(outside.wanted().length().roundedUp())
+                    + " is wanted. Say what becomes of it. Nothing was booked.";
+        }
+        return result instanceof Result.Refused refused
+                ? refused.why() + ". Nothing was booked."
+                : "measured.csv cannot take the row: bitterend check says why. Nothing was booked.";
+    }
+}

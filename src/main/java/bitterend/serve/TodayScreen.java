@@ -1,0 +1,209 @@
+package bitterend.serve;
+
+import bitterend.day.Changes;
+import bitterend.finding.Findings;
+import bitterend.front.PlanViews;
+import bitterend.measure.MoneyText;
+import bitterend.packing.Effort;
+import bitterend.report.Figures;
+import bitterend.report.FindingsPage;
+import bitterend.report.PlanMark;
+import bitterend.report.PlanPage;
+import bitterend.report.PlanView;
+import bitterend.report.Tape;
+import bitterend.report.page.Document;
+import bitterend.report.page.Wording;
+import bitterend.report.sheet.PagePart;
+import bitterend.work.KeepPlan.Outcome;
+import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
+import bitterend.work.plans.PlannedDay;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The plan in force, and one button that makes the next: looked at beside the one in force before it takes its place. */
+final class TodayScreen implements Screen {
+    private static final int MOST_CHANGES = 20;
+
+    private final Loft loft;
+    private final Site site;
+    private final People people;
+    private @Nullable PlanRun run;
+
+    TodayScreen(Loft loft, Site site, People people) {
+        this.loft = loft;
+        this.site = site;
+        this.people = people;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/", this::show);
+        config.routes.post("/plan", this::begin);
+        config.routes.get("/plan", this::running);
+        config.routes.post("/plan/stop", this::stop);
+        config.routes.post("/plan/accept", this::accept);
+        config.routes.post("/plan/drop", this::drop);
+    }
+
+    private void show(Context request) {
+        Map<String, Object> values = new HashMap<>();
+        Optional<ShopNow> now = loft.now();
+        values.put("findings", now.isPresent() ? "" : errors());
+        values.put("running", run().isPresent());
+        values.put("blocks", now.flatMap(this::inForce).map(PagePart::blocks).orElse(""));
+        site.show(request, "Today", "serve/today.jte", values);
+    }
+
+    private String errors() {
+        return FindingsPage.text(loft.shelf().read().findings(), bitterend.report.page.Ink.PLAIN);
+    }
+
+    private Optional<Document> inForce(ShopNow now) {
+        return loft.inForce(now).map(verdict -> {
+            Optional<Verdict.Passed> passed = verdict.passed();
+            return passed.isPresent()
+                    ? page(now, passed.get())
+                    : told(verdict instanceof Verdict.Refused refused ? refused.reasons() : List.of());
+        });
+    }
+
+    private Document page(ShopNow now, Verdict.Passed passed) {
+        Figures figures = loft.figures(now);
+        PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
+                .marked(PlanMark.of(passed.number()));
+        return new PlanPage(figures, Tape.DRAWN).screen(view, "");
+    }
+
+    private static Document told(List<String> reasons) {
+        bitterend.report.page.Writing page = new bitterend.report.page.Writing();
+        page.title("The plan in force is not to be cut by");
+        reasons.forEach(reason -> page.paragraph(Wording.sentence(reason)));
+        return page.document();
+    }
+
+    private synchronized Optional<PlanRun> run() {
+        return Optional.ofNullable(run);
+    }
+
+    private void begin(Context request) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null) {
+            site.tell(request, Loft.BROKEN);
+            return;
+        }
+        synchronized (this) {
+            if (run == null) {
+                PlanRun next =
+                        PlanRun.about(now, now.at().plans(new Findings())).orElse(null);
+                if (next != null) {
+                    run = next;
+                    Thread worker = new Thread(next::work, "plan");
+                    worker.setDaemon(true);
+                    worker.start();
+                }
+            }
+        }
+        Back.to(request, "/plan");
+    }
+
+    /** How far it is, asked for again and again by the page; then the plan beside the one in force. */
+    private void running(Context request) {
+        PlanRun now = run().orElse(null);
+        if (now == null) {
+            Back.to(request, "/");
+            return;
+        }
+        Map<String, Object> values = new HashMap<>();
+        values.put("lines", lines(now));
+        values.put("fault", now.fault());
+        Optional<PlannedDay> planned = now.planned();
+        values.put("done", planned.isPresent() || !now.fault().isEmpty());
+        values.put("changes", planned.map(day -> changes(now, day)).orElse(List.of()));
+        values.put("blocks", planned.map(day -> PagePart.blocks(page(now, day))).orElse(""));
+        if ("true".equals(request.header("HX-Request"))) {
+            request.html(site.part(request, "serve/progress.jte", values));
+        } else {
+            site.show(request, "A new plan", "serve/planning.jte", values);
+        }
+    }
+
+    private static List<String> lines(PlanRun run) {
+        MoneyText money = run.shop().shop().settings().money();
+        List<String> lines = new ArrayList<>();
+        for (Effort.Progress best : run.progress().values()) {
+            String bound = best.bound().rounded().minor() > 0
+                    ? money.print(best.bound().rounded())
+                    : "not known yet";
+            lines.add(best.ropes() + ": best " + money.print(best.cost().rounded()) + ", bound " + bound
+                    + (best.unplanned() == 0 ? "" : ", " + best.unplanned() + " not planned"));
+        }
+        return lines;
+    }
+
+    private List<String> changes(PlanRun run, PlannedDay day) {
+        Figures figures = loft.figures(run.shop());
+        List<String> words = new ArrayList<>();
+        List<Changes.Change> all = day.changes().map(PlannedDay.Since::changes).orElse(List.of());
+        for (Changes.Change change : all.subList(0, Math.min(MOST_CHANGES, all.size()))) {
+            words.add(change.piece() + ": " + (change.was().isEmpty() ? "not planned" : change.was()) + " to "
+                    + (change.now().isEmpty() ? "not planned" : change.now()) + ", "
+                    + figures.sentence(change.why()));
+        }
+        if (all.size() > MOST_CHANGES) {
+            words.add("and " + (all.size() - MOST_CHANGES) + " more pieces");
+        }
+        return words;
+    }
+
+    private Document page(PlanRun run, PlannedDay day) {
+        Figures figures = loft.figures(run.shop());
+        PlanView view = PlanViews.of(
+                run.shop().shop(), run.question().problem(), day.plan().plan(), figures.units());
+        return new PlanPage(figures, Tape.DRAWN).screen(view, "");
+    }
+
+    private void stop(Context request) {
+        run().ifPresent(PlanRun::stop);
+        Back.to(request, "/plan");
+    }
+
+    private void accept(Context request) {
+        String who = people.who(request);
+        if (who.isEmpty()) {
+            site.tell(request, People.FIRST);
+            return;
+        }
+        Optional<PlanRun> made;
+        synchronized (this) {
+            made = run().filter(each -> each.planned().isPresent());
+            run = made.isPresent() ? null : run;
+        }
+        if (made.isEmpty()) {
+            Back.to(request, "/");
+            return;
+        }
+        Outcome outcome = made.get().verb().keep(made.get().planned().orElseThrow(), who);
+        if (outcome instanceof Outcome.InForce) {
+            Back.to(request, "/");
+        } else {
+            site.tell(request, "The plan could not be written: the one before it is still in force.");
+        }
+    }
+
+    private void drop(Context request) {
+        synchronized (this) {
+            if (run != null) {
+                run.stop();
+                run = null;
+            }
+        }
+        Back.to(request, "/");
+    }
+}

@@ -1,0 +1,291 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.measure.Units;
+import bitterend.serve.Visitor.Seen;
+import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.ShopAccess;
+import bitterend.work.rack.BeginLedger;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page of the small demo loft, as a browser meets it. */
+final class ServeTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private ShopAccess shop = access(Path.of(""));
+    private ShopServer server = nobody();
+    private Visitor ada = nobodyAtAll();
+
+    @SuppressWarnings("NullAway")
+    private static ShopServer nobody() {
+        return null;
+    }
+
+    @SuppressWarnings("NullAway")
+    private static Visitor nobodyAtAll() {
+        return null;
+    }
+
+    private static ShopAccess access(Path folder) {
+        Clock clock = Clock.systemUTC();
+        return new ShopAccess(folder, new SqliteLedgerPlace(folder, clock), clock);
+    }
+
+    @BeforeEach
+    void serve() throws IOException {
+        Path demo = Path.of("demo-data/eider-shed");
+        Path copy = folder.resolve("eider-shed");
+        try (Stream<Path> files = Files.list(demo)) {
+            Files.createDirectories(copy);
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, copy.resolve(file.getFileName()));
+            }
+        }
+        shop = access(copy);
+        begin();
+    }
+
+    private void begin() throws IOException {
+        server = ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC);
+        ada = new Visitor(server);
+    }
+
+    @AfterEach
+    void end() {
+        server.close();
+    }
+
+    @Test
+    void screens_openWithoutAPlan() {
+        for (String path : new String[] {"/", "/bench", "/splicing", "/orders", "/rack", "/week", "/find?what=E"}) {
+            assertEquals(200, ada.get(path).status(), path);
+        }
+        assertEquals(404, ada.get("/nosuch").status());
+        assertTrue(ada.get("/").text().contains("No plan is in force yet."));
+    }
+
+    /** Somebody plans, looks, puts it in force, cuts; a second browser sees it; sent twice it counts once. */
+    @Test
+    void day_isPlannedAndCutFromTwoBrowsers() throws Exception {
+        new BeginLedger(shop).begin(shop.read().found().orElseThrow().shop(), "Bo");
+        assertTrue(ada.post("/plan/accept", Map.of()).text().contains("Say first who you are"));
+        ada.post("/who", Map.of("name", "Ada <b>", "back", "/"));
+        Seen planned = planned();
+        assertTrue(planned.text().contains("Planned: all 10 pieces"), planned.text());
+        assertTrue(ada.get("/").text().contains("No plan is in force yet."), "looked at, and no more");
+        ada.post("/plan/accept", Map.of());
+        assertTrue(ada.get("/").text().contains("Cutting plan 1 for 2026-03-02"));
+        Seen reel = ada.get("/bench/reel?id=E7");
+        assertTrue(reel.text().contains("counter reads, m"), reel.text());
+        Map<String, String> cut = Map.of(
+                "plan",
+                "1",
+                "reel",
+                "E7",
+                "piece",
+                reel.field("piece"),
+                "booking",
+                reel.field("booking"),
+                "what",
+                "cut");
+        Seen booked = ada.post("/bench/reel", cut);
+        assertEquals(200, booked.status(), booked.text());
+        long movements = movements();
+        assertEquals(200, ada.post("/bench/reel", cut).status(), "sent again");
+        assertEquals(movements, movements(), "and booked once");
+        Visitor bo = new Visitor(server);
+        assertTrue(bo.get("/bench").text().contains("E7 BRAID-12 hook 1 1 of 3 cut")
+                || bo.get("/bench").text().contains("1 of 3 cut"));
+        Map<String, String> other = new HashMap<>(cut);
+        other.put("what", "measured");
+        other.put("length", "30 m");
+        Seen differently = ada.post("/bench/reel", other);
+        assertEquals(409, differently.status());
+        assertTrue(differently.text().contains("was something else"), differently.text());
+        assertTrue(ada.get("/rack/reel?id=E7").text().contains("Ada &lt;b&gt;"), "who did it, harmless");
+        Seen waits = ada.get("/splicing");
+        assertTrue(waits.text().contains(cut.get("piece")), waits.text());
+        Seen undone = ada.post(
+                "/bench/reel",
+                Map.of("plan", "1", "reel", "E7", "booking", reel.field("booking") + "u", "what", "undo"));
+        assertEquals(200, undone.status(), undone.text());
+        assertTrue(ada.get("/bench").text().contains("0 of 3 cut"));
+    }
+
+    private Seen planned() throws InterruptedException {
+        ada.post("/plan", Map.of());
+        for (int i = 0; i < 300; i++) {
+            Seen seen = ada.get("/plan");
+            if (seen.page().contains("data-done")) {
+                return seen;
+            }
+            Thread.sleep(100);
+        }
+        throw new AssertionError("no plan");
+    }
+
+    private long movements() {
+        return shop.reading(ledger -> ledger.read(stock -> stock.holdings().size()));
+    }
+
+    /** A browser stays known when the program is started anew; its page is still good for one more booking. */
+    @Test
+    void browser_isKnownAfterTheProgramWasStartedAnew() throws IOException {
+        String token = ada.token();
+        int port = URI.create(server.url()).getPort();
+        server.close();
+        server = ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), port), Units.METRIC);
+        Seen sent = ada.post("/who", Map.of("name", "Ada"), origin(), token);
+        assertEquals(200, sent.status(), sent.text());
+    }
+
+    private String origin() {
+        return server.url().substring(0, server.url().length() - 1);
+    }
+
+    @Test
+    void formOfAnotherSite_isRefused() {
+        String token = ada.token();
+        assertEquals(
+                403,
+                ada.post("/who", Map.of("name", "Eve"), "https://elsewhere.example", token)
+                        .status());
+        assertEquals(403, ada.post("/who", Map.of("name", "Eve"), "null", token).status());
+        assertEquals(
+                403,
+                ada.post("/who", Map.of("name", "Eve"), origin(), "guessed").status());
+        assertEquals(
+                403,
+                new Visitor(server)
+                        .post("/who", Map.of("name", "Eve"), origin(), token)
+                        .status(),
+                "a token is one browser's");
+        assertEquals(
+                200, ada.post("/who", Map.of("name", "Ada"), origin(), token).status());
+    }
+
+    /** A name that somebody points at this machine; the client of the JDK sends none but the true one. */
+    @Test
+    void foreignHost_isNotAnswered() throws IOException {
+        URI at = URI.create(server.url());
+        try (Socket socket = new Socket(at.getHost(), at.getPort())) {
+            OutputStream out = socket.getOutputStream();
+            out.write("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
+                    .getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertTrue(answer.startsWith("HTTP/1.1 403"), answer);
+            assertFalse(answer.contains("Eider"), answer);
+        }
+    }
+
+    @Test
+    void answers_allowNothingFromElsewhere() {
+        Seen seen = ada.get("/");
+        String policy =
+                seen.whole().headers().firstValue("Content-Security-Policy").orElse("");
+        assertTrue(policy.contains("default-src 'none'") && !policy.contains("unsafe"), policy);
+        String cookie = seen.whole().headers().firstValue("Set-Cookie").orElse("");
+        assertTrue(cookie.contains("HttpOnly") && cookie.contains("SameSite=Strict"), cookie);
+        assertFalse(seen.page().matches("(?s).*<[^>]+\\son[a-z]+=.*"), "no handler in the page");
+        assertFalse(seen.page().contains("style="), "no style in the page");
+        assertEquals("", seen.whole().headers().firstValue("Server").orElse(""));
+    }
+
+    @Test
+    void whatIsTyped_neverBecomesMarkup() {
+        String hostile = "<script>alert(1)</script>\u202e\u0000'\"&";
+        Seen found = ada.get("/find?what=" + java.net.URLEncoder.encode(hostile, StandardCharsets.UTF_8));
+        assertFalse(found.page().contains("<script>alert"), found.page());
+        assertFalse(found.page().contains("\u202e"));
+        ada.post("/who", Map.of("name", hostile));
+        assertFalse(ada.get("/").page().contains("<script>alert"));
+    }
+
+    @Test
+    void requestThatIsTooLarge_isRefused() {
+        Seen sent = ada.post("/who", Map.of("name", "x".repeat(3_000_000)));
+        assertTrue(sent.status() == 413 || sent.status() == 400, "" + sent.status());
+        assertEquals(200, ada.get("/").status());
+    }
+
+    @Test
+    void errorsOfTheFiles_areOnTheScreenOfToday() throws IOException {
+        Files.writeString(shop.folder().resolve("orders.csv"), "nonsense\n");
+        Seen today = ada.get("/");
+        assertTrue(today.text().contains("The files have errors"), today.text());
+        assertTrue(today.text().contains("orders.csv"), today.text());
+        assertEquals(200, ada.get("/bench").status());
+    }
+
+    @Test
+    void deviceBeyondTheMachine_isPairedWithACodeThatLastsAWhile() {
+        MutableClock clock = new MutableClock();
+        Devices devices = new Devices(false, new DeviceFile(shop.folder()), clock);
+        assertFalse(devices.mayUse("tablet"));
+        assertFalse(devices.pair("tablet", "bench", "00000000"), "no code was asked for");
+        String code = devices.newCode();
+        assertFalse(devices.pair("tablet", "bench", wrong(code)));
+        assertTrue(devices.pair("tablet", "bench", code));
+        assertFalse(devices.pair("phone", "thief", code), "a code pairs one device");
+        assertTrue(new Devices(false, new DeviceFile(shop.folder()), clock).mayUse("tablet"), "kept");
+        String late = devices.newCode();
+        clock.pass(java.time.Duration.ofMinutes(11));
+        assertFalse(devices.pair("phone", "late", late));
+        String tried = devices.newCode();
+        for (int i = 0; i < 5; i++) {
+            assertFalse(devices.pair("phone", "guess", wrong(tried)));
+        }
+        assertFalse(devices.pair("phone", "guess", tried), "few tries");
+        devices.revoke("tablet");
+        assertFalse(devices.mayUse("tablet"));
+        assertNotEquals(code, late);
+    }
+
+    private static String wrong(String code) {
+        return code.equals("12345678") ? "87654321" : "12345678";
+    }
+
+    /** A clock that a test sets on. */
+    private static final class MutableClock extends Clock {
+        private java.time.Instant now = java.time.Instant.parse("2026-03-02T07:00:00Z");
+
+        void pass(java.time.Duration time) {
+            now = now.plus(time);
+        }
+
+        @Override
+        public java.time.ZoneId getZone() {
+            return java.time.ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(java.time.ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public java.time.Instant instant() {
+            return now;
+        }
+    }
+}

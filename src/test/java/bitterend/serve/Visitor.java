@@ -1,0 +1,92 @@
+package bitterend.serve;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** A browser without a screen: it keeps its cookies, follows where it is sent, and sends forms as a page of the server would. */
+final class Visitor {
+    private static final Pattern TOKEN = Pattern.compile("data-token=\"([^\"]+)\"");
+
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(new CookieManager())
+            .followRedirects(HttpClient.Redirect.ALWAYS)
+            .build();
+    private final String url;
+
+    Visitor(ShopServer server) {
+        url = server.url();
+    }
+
+    /** What came back. */
+    record Seen(int status, String page, HttpResponse<String> whole) {
+        /** Without markup. */
+        String text() {
+            return page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip();
+        }
+
+        /** The value of the first field of that name. */
+        String field(String name) {
+            Matcher found =
+                    Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
+            return found.find() ? found.group(1) : "";
+        }
+    }
+
+    Seen get(String path) {
+        return send(request(path).GET().build());
+    }
+
+    Seen post(String path, Map<String, String> fields) {
+        Matcher token = TOKEN.matcher(get("/find").page());
+        return post(path, fields, url.substring(0, url.length() - 1), token.find() ? token.group(1) : "");
+    }
+
+    Seen post(String path, Map<String, String> fields, String origin, String token) {
+        String body = fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+        return send(request(path)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .header("Origin", origin)
+                .header("X-Bitterend-Token", token)
+                .POST(HttpRequest.BodyPublishers.ofString(body))
+                .build());
+    }
+
+    /** The token of its pages. */
+    String token() {
+        Matcher token = TOKEN.matcher(get("/find").page());
+        return token.find() ? token.group(1) : "";
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create(url + path.substring(1)));
+    }
+
+    private Seen send(HttpRequest request) {
+        try {
+            HttpResponse<String> answer = client.send(request, HttpResponse.BodyHandlers.ofString());
+            return new Seen(answer.statusCode(), answer.body(), answer);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        } catch (InterruptedException fault) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(fault);
+        }
+    }
+}
