@@ -3,6 +3,7 @@ package bitterend.buying;
 import bitterend.history.Resampling;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.stock.Held;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.List;
@@ -61,10 +62,14 @@ public record Reorder(String rope, int weeks, Length wanted, Length there, FineL
     private static Length there(bitterend.catalogue.Rope rope, List<Reel> reels) {
         return reels.stream()
                 .filter(reel -> reel.rope().equals(rope.id()))
-                .filter(reel -> reel.custody().equals(Reel.Custody.FREE))
-                .flatMap(reel -> reel.runs().stream())
+                .filter(reel -> reel.custody().holding(List.of()).equals(Reel.Custody.FREE))
+                .flatMap(reel -> reel.holding(held(reel)).runs().stream())
                 .map(Run::length)
                 .filter(length -> !length.isShorterThan(rope.worth().keepFrom()))
                 .reduce(Length.ZERO, Length::plus);
+    }
+
+    private static Length held(Reel reel) {
+        return reel.custody().held().stream().map(Held::length).reduce(Length.ZERO, Length::plus);
     }
 }

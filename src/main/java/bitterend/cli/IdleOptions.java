@@ -95,6 +95,11 @@ final class IdleOptions {
             asWritten("stock backup", "copies a file and prints no length"),
             asWritten("stock restore", "puts a file in its place and prints no length"),
             Rule.without(
+                    "stock reserve",
+                    Set.of("--until", "--customer", "--day"),
+                    Set.of("--length"),
+                    "is of so much of a reel; add --length"),
+            Rule.without(
                     "stock gauge",
                     Set.of("--note", "--once", "--sure", "--who"),
                     Set.of("--book"),

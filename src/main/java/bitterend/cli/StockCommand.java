@@ -58,6 +58,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
                 .addSubcommand(new StockReceiveCommand(terminal))
                 .addSubcommand(new StockPostCommand(terminal))
                 .addSubcommand(new StockCutCommand(terminal))
+                .addSubcommand(new StockReserveCommand(terminal))
                 .addSubcommand(new StockGaugeCommand(terminal))
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockCorrectCommand(terminal))

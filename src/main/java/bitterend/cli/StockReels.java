@@ -6,6 +6,7 @@ import bitterend.stock.Reel;
 import bitterend.work.rack.LookAlikes;
 import bitterend.work.rack.RackWork;
 import bitterend.work.rack.WorkReel;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -47,19 +48,22 @@ abstract class StockReels extends StockFiles {
         return booked(at, note, new RackWork.Hold(reel));
     }
 
-    @Command(name = "release", header = "Ends a hold; of a reel that is not on hold, its reservation.")
+    @Command(
+            name = "release",
+            header = "Ends a hold, else a reservation, else what is held of a reel.",
+            description = {"", "With --for what is held for one order or customer, whatever else the reel is.", ""})
     int release(
-            @Mixin StockAccess at, @Parameters(index = "1", paramLabel = "REEL") String reel, @Mixin StockNote note) {
-        return booked(at, note, new RackWork.Release(reel));
-    }
-
-    @Command(name = "reserve", header = "Keeps a reel for one order. A hold stays.")
-    int reserve(
             @Mixin StockAccess at,
             @Parameters(index = "1", paramLabel = "REEL") String reel,
-            @Parameters(index = "2", paramLabel = "ORDER", converter = Typed.OrderId.class) String order,
+            @Option(
+                            names = "--for",
+                            paramLabel = "NAME",
+                            converter = Typed.Words.class,
+                            description = "Only what is held for this order or customer.")
+                    @Nullable
+                    String whom,
             @Mixin StockNote note) {
-        return booked(at, note, new RackWork.Reserve(reel, order));
+        return booked(at, note, whom == null ? new RackWork.Release(reel) : new RackWork.ReleaseRope(reel, whom));
     }
 
     @Command(name = "move", header = "Books a reel to another place.")

@@ -5,6 +5,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.packing.Words;
 import bitterend.stock.Event;
+import bitterend.stock.Held;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -16,9 +17,12 @@ import bitterend.stock.PieceCut;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** A cut that is in no plan: sold over the counter, a sample, or a piece of an order off another reel than planned. */
 public final class BenchCut {
@@ -42,14 +46,15 @@ public final class BenchCut {
      * @param length how long it came out
      * @param loss rope lost at the cut
      * @param sure whether it may reach over a flaw, or be far off what its piece needs
+     * @param day the day it is
      */
-    public record Cut(String reel, Length length, Length loss, boolean sure) {}
+    public record Cut(String reel, Length length, Length loss, boolean sure, LocalDate day) {}
 
     /** Rope sold over the counter. */
     public Event sold(Cut cut, String customer) {
         Event.Act act = Event.Act.of(Event.Kind.SOLD, "", customer).with("customer", customer);
         PieceCut piece = new PieceCut(cut.length(), Ordered.NONE);
-        return book(act, cut, new What(Kind.SOLD, "over the counter: " + customer, Origin.NONE, piece));
+        return book(act, cut, new What(Kind.SOLD, "over the counter: " + customer, Origin.NONE, piece, customer));
     }
 
     /** A sample, cut off and used up. */
@@ -116,7 +121,16 @@ public final class BenchCut {
         }
     }
 
-    private record What(Kind kind, String note, Origin origin, PieceCut piece) {}
+    private record What(Kind kind, String note, Origin origin, PieceCut piece, String customer) {
+        /** Of what is ordered, for who ordered it. */
+        What(Kind kind, String note, Origin origin, PieceCut piece) {
+            this(kind, note, origin, piece, piece.ordered().wish().customer());
+        }
+
+        String order() {
+            return piece.ordered().piece().order();
+        }
+    }
 
     private Event book(Event.Act act, Cut cut, What what) {
         return ledger.change(caller.apply(act), books -> write(books, cut, what))
@@ -133,9 +147,37 @@ public final class BenchCut {
             books.append(new Entry(Kind.COUNTED, reel, "longer than the ledger knew"));
         }
         Length taken = Length.min(cut.length().plus(cut.loss()), reel.length());
-        Optional<Reel> after = RopeWork.takenOff(reel, taken);
+        refuseHeld(reel, what, cut, taken);
+        Optional<Reel> after = RopeWork.takenOff(served(reel, what, taken), taken);
         books.append(
                 new Entry(what.kind(), after.orElse(reel), after.isEmpty(), what.note(), what.origin(), what.piece()));
+    }
+
+    /** A good piece, or what is sold, takes of what is held for it. */
+    private static Reel served(Reel reel, What what, Length taken) {
+        return what.kind() == Kind.CUT || what.kind() == Kind.SOLD
+                ? reel.withCustody(reel.custody().served(what.order(), what.customer(), taken))
+                : reel;
+    }
+
+    /** What is held for others is not cut before it is released. */
+    private static void refuseHeld(Reel reel, What what, Cut cut, Length taken) {
+        List<Held> others = reel.custody().heldOn(cut.day()).stream()
+                .filter(held -> !held.serves(what.order(), what.customer()))
+                .toList();
+        Length held = others.stream().map(Held::length).reduce(Length.ZERO, Length::plus);
+        Length left = Length.max(
+                Length.ZERO, reel.length().minus(reel.contents().innerWraps()).minus(taken));
+        if (held.isLongerThan(left)) {
+            throw new LedgerException.Refused("of reel " + reel.id() + " " + Words.of(held) + " is held for "
+                    + others.stream()
+                            .map(each -> each.whom() + " until " + each.until())
+                            .collect(Collectors.joining(", "))
+                    + ", and this cut leaves " + Words.of(left)
+                    + "; where the rope is free all the same: bitterend stock release SHOP "
+                    + CommandWord.of(reel.id()) + " --for "
+                    + CommandWord.of(others.get(0).name()));
+        }
     }
 
     private static Reel standing(Ledger.Stock stock, Cut cut) {

@@ -183,6 +183,8 @@ final class DrawPosting {
         } else if (length.isShorterThan(step.length())) {
             take(off, Kind.CUT_SHORT, note, CutPieces.shortOf(books, origin), piece);
         } else {
+            reel = reel.withCustody(reel.custody()
+                    .served(ordered.piece().order(), ordered.wish().customer(), off));
             take(off, Kind.CUT, note, origin, piece);
         }
     }

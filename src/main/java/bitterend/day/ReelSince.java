@@ -65,7 +65,7 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
         return others().stream().filter(this::changesTheRope).toList();
     }
 
-    /** Whether a movement among them left the rope another than it was: longer or shorter, turned round, with other flaws. */
+    /** Whether a movement among them left the rope another than it was: longer or shorter, turned round, with other flaws, spoken for. */
     public boolean changesTheRope(Movement movement) {
         Movement.Entry entry = movement.entry();
         int place = history.indexOf(movement);
@@ -77,7 +77,8 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
         }
         Reel was = history.get(place - 1).entry().after();
         Reel is = entry.after();
-        return !is.rope().equals(was.rope())
+        return !was.custody().held().containsAll(is.custody().held())
+                || !is.rope().equals(was.rope())
                 || !is.flaws().equals(was.flaws())
                 || !is.contents().leadTrim().equals(was.contents().leadTrim())
                 || !is.contents().innerWraps().equals(was.contents().innerWraps())

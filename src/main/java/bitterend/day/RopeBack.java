@@ -20,7 +20,7 @@ public final class RopeBack {
     public static Reel coil(Ledger.Stock stock, String reel, Length length) {
         Holding holding = stock.findHolding(reel).orElseThrow();
         Reel coil = RopeWork.coil(holding.reel(), CoilIds.next(stock, reel), length);
-        return isCondemned(stock, holding) ? coil.withCustody(coil.custody().held()) : coil;
+        return isCondemned(stock, holding) ? coil.withCustody(coil.custody().onHold()) : coil;
     }
 
     /** The reel that a piece was cut off or given from, as it was then but for what was found out of it since. */
@@ -38,7 +38,7 @@ public final class RopeBack {
                 now.custody(),
                 then.full(),
                 then.where());
-        return isCondemned(stock, holding) ? known.withCustody(known.custody().held()) : known;
+        return isCondemned(stock, holding) ? known.withCustody(known.custody().onHold()) : known;
     }
 
     private static boolean isCondemned(Ledger.Stock stock, Holding holding) {

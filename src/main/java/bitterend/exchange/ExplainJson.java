@@ -4,6 +4,7 @@ import bitterend.demand.CutMate;
 import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Sentence;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
 import bitterend.packing.explain.PieceAnswer;
@@ -83,6 +84,8 @@ public final class ExplainJson {
                                 .toList())
                 .with("cost", money.exact(answer.cost()))
                 .with("untouched", reasons(answer.untouched()))
+                .with("held", (Object)
+                        answer.held().stream().map(Sentence::exact).toList())
                 .text();
     }
 

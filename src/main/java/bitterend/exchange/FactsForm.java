@@ -205,6 +205,7 @@ final class FactsForm {
                 reel,
                 issued,
                 step,
-                step > 0 ? pin.written("behind", Pin::behind, Codec.whole(0, 999_999_999), 0) : 0);
+                step > 0 ? pin.written("behind", Pin::behind, Codec.whole(0, 999_999_999), 0) : 0,
+                pin.mayBe("heldFor", Pin::heldFor, ANY, ""));
     }
 }

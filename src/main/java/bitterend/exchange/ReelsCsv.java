@@ -15,6 +15,7 @@ import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.measure.Written;
 import bitterend.stock.Flaw;
+import bitterend.stock.Held;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -45,6 +46,7 @@ final class ReelsCsv {
                     "owner",
                     "state",
                     "for order",
+                    "held",
                     "full",
                     "place",
                     "mass",
@@ -82,6 +84,7 @@ final class ReelsCsv {
         Reel reel = recorded(row, Readings::id);
         if (row.sound()) {
             checkFlaws(row, reel);
+            warnOfHeld(row, reel);
         }
         return reel;
     }
@@ -133,6 +136,13 @@ final class ReelsCsv {
         }
     }
 
+    private static void warnOfHeld(Fields row, Reel reel) {
+        Length held = reel.custody().held().stream().map(Held::length).reduce(Length.ZERO, Length::plus);
+        if (held.isLongerThan(reel.contents().certainEnd())) {
+            row.warning("held", "no more than the reel has: more than the reel has is held");
+        }
+    }
+
     private static Reel.Papers papers(Fields row) {
         return new Reel.Papers(
                 row.optional("certificate", Readings::text, ""),
@@ -155,7 +165,7 @@ final class ReelsCsv {
             row.error("for order", "nothing, unless the reel is reserved, on hold or a customer's own");
             return Reel.Custody.FREE;
         }
-        return new Reel.Custody(owner, state, order);
+        return new Reel.Custody(owner, state, order, row.optional("held", Held::parse, List.of()));
     }
 
     private static Reel.Where where(Fields row) {

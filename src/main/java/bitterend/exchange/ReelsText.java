@@ -5,6 +5,7 @@ import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
 import bitterend.measure.MassText;
 import bitterend.stock.Flaw;
+import bitterend.stock.Held;
 import bitterend.stock.Reel;
 import bitterend.stock.RopeWork;
 import java.time.LocalDate;
@@ -67,6 +68,7 @@ final class ReelsText {
         cells.put("owner", reel -> reel.custody().owner());
         cells.put("state", reel -> word(state(reel.custody())));
         cells.put("for order", reel -> reel.custody().order());
+        cells.put("held", reel -> Held.text(reel.custody().held()));
         cells.put("full", reel -> reel.full() ? "yes" : "no");
         cells.put("place", reel -> reel.where().place());
         cells.put(

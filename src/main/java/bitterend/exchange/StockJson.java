@@ -4,6 +4,7 @@ import bitterend.exchange.form.JsonTree;
 import bitterend.measure.LengthText;
 import bitterend.stock.Balance;
 import bitterend.stock.Head;
+import bitterend.stock.Held;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
@@ -124,9 +125,20 @@ public final class StockJson {
                         "state",
                         reel.custody().state().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .with("forOrder", reel.custody().order())
+                .with(
+                        "held",
+                        reel.custody().held().stream().map(StockJson::tree).toList())
                 .with("full", reel.full())
                 .with("place", reel.where().place())
                 .with("note", reel.where().note());
+    }
+
+    private static JsonTree tree(Held held) {
+        return new JsonTree()
+                .with("length", LengthText.exact(held.length()))
+                .with(held.kind().word(), held.name())
+                .with("until", day(held.until()))
+                .with("why", held.why());
     }
 
     /** Where the rope went, and the end of the chain. */

@@ -201,7 +201,9 @@ public final class Eligibility {
                 .and(cut)
                 .and("; " + reel.id() + " has ")
                 .and(run.length())
-                .and(" in one run"));
+                .and(" in one run")
+                .and(reel.contents().held().isPositive() ? ", beside " : "")
+                .and(reel.contents().held().isPositive() ? HeldWords.of(reel, problem.day()) : Sentence.NONE));
     }
 
     private static boolean isKeptForAnother(Piece piece, Reel reel) {
@@ -235,6 +237,9 @@ public final class Eligibility {
     }
 
     private static String pinnedTo(Pin pin) {
+        if (pin.isOfHeldRope() && !pin.isIssued()) {
+            return " comes off rope of reel " + pin.reel() + " that is held for " + pin.heldFor();
+        }
         return pin.isIssued()
                 ? " is issued on plan " + pin.issued() + ", off reel " + pin.reel()
                 : " is pinned to " + pin.reel();

@@ -14,7 +14,8 @@ import java.util.TreeMap;
 
 /**
  * A day's question: which piece comes off which run. Ids are unique within each list, and every piece, reel, pin and
- * value speaks of a rope, piece or reel that is listed.
+ * value speaks of a rope, piece or reel that is listed. The reels leave alone what of them is held on the day, less what is
+ * pinned to it.
  *
  * @param day the day the rope is cut
  * @param ropes the ropes concerned, by id
@@ -46,8 +47,9 @@ public record PackingProblem(
         values = java.util.Collections.unmodifiableMap(new TreeMap<>(values));
         earlier = java.util.Collections.unmodifiableMap(new TreeMap<>(earlier));
         pieces = List.copyOf(pieces);
-        reels = List.copyOf(reels);
         pins = List.copyOf(pins);
+        HeldRope held = new HeldRope(day, ropes, pieces, reels, pins);
+        reels = reels.stream().map(held::on).toList();
         arrivals = java.util.Collections.unmodifiableMap(new TreeMap<>(arrivals));
     }
 

@@ -4,13 +4,17 @@ package bitterend.packing;
 public enum Rule {
     FITS_THE_RUN(Level.HARD, "The pieces of a run, with a cut loss between neighbours, are no longer than the run."),
     SAME_ROPE(Level.HARD, "A piece comes off the rope that was ordered, or off a substitute the order allows."),
-    CLEAR_OF_FLAWS(Level.HARD, "No piece crosses a flaw, the lead trim, the uncertain end or the inner wraps."),
+    CLEAR_OF_FLAWS(
+            Level.HARD,
+            "No piece crosses a flaw, the lead trim, the uncertain end, the inner wraps or rope that is held for another."),
     CERTIFICATE(Level.HARD, "A piece that needs a certificate comes off a reel that carries it."),
     USE_BY(Level.HARD, "No rope is cut after its use-by date."),
     OWN_ROPE(
             Level.HARD,
             "A customer's own rope serves that customer's order alone, and an order for own rope gets no other."),
-    RESERVED(Level.HARD, "A reserved reel serves the order it is kept for."),
+    RESERVED(
+            Level.HARD,
+            "A reserved reel serves the order it is kept for, and rope that is held the order or customer it is held for."),
     ON_HOLD(Level.HARD, "A reel on hold is not cut."),
     ONE_LOT(Level.HARD, "A matched set comes off one lot of one rope."),
     ONE_REEL(Level.HARD, "A set that must match to the reel comes off one reel."),

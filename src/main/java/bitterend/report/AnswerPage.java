@@ -51,6 +51,7 @@ public final class AnswerPage {
         boolean touched = answer.untouched().isEmpty();
         page.title("Reel " + answer.reel() + ": " + (touched ? figures.money(answer.cost()) : "not touched"));
         answer.untouched().forEach(reason -> page.paragraph(sentence(reason)));
+        answer.held().forEach(held -> page.paragraph(sentence(figures.sentence(held))));
         if (touched) {
             page.heading("What comes off it");
             answer.runs()

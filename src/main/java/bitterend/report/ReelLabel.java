@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.packing.HeldWords;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,11 +24,19 @@ public final class ReelLabel {
     /** The same with its flaws, measured from its working end, and its place. */
     static List<String> withFlaws(Reel reel, String length, Figures figures) {
         List<String> lines = lines(reel, length);
+        held(reel, figures).forEach(lines::add);
         flaws(reel, figures).forEach(lines::add);
         if (!reel.where().place().isEmpty()) {
             lines.add("place " + reel.where().place());
         }
         return lines;
+    }
+
+    /** What of it is held, whom for and until when. */
+    static List<String> held(Reel reel, Figures figures) {
+        return reel.custody().held().stream()
+                .map(held -> figures.sentence(HeldWords.of(held)))
+                .toList();
     }
 
     /** Its flaws, such as {@code flaw 9.500 m to 9.800 m (chafed)}. */

@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
+import bitterend.packing.HeldWords;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
 import bitterend.report.Mark.Kind;
@@ -65,6 +66,10 @@ public final class ReelWords {
         add(facts, "mass", mass(draw));
         add(facts, "own rope of", reel.custody().owner());
         add(facts, "kept for order", reel.custody().order());
+        add(
+                facts,
+                "spoken for",
+                figures.sentence(HeldWords.of(reel, view.problem().day())));
         add(facts, "drawn from the", reel.where().draw() == Reel.Draw.INSIDE ? "inside" : "outside");
         return facts;
     }

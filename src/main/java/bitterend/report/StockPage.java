@@ -89,6 +89,7 @@ public final class StockPage {
         if (!state(holding).isEmpty()) {
             parts.add(state(holding));
         }
+        parts.addAll(ReelLabel.held(reel, figures));
         parts.addAll(ReelLabel.flaws(reel, figures));
         addUnlessZero(parts, "lead trim ", reel.contents().leadTrim());
         addUnlessZero(parts, "inner wraps ", reel.contents().innerWraps());
@@ -217,7 +218,11 @@ public final class StockPage {
         Reel reel = entry.after();
         switch (entry.kind()) {
             case MOVED -> parts.add("to " + reel.where().place());
-            case RESERVED -> parts.add("for order " + reel.custody().order());
+            case RESERVED -> {
+                if (reel.custody().isReserved()) {
+                    parts.add("for order " + reel.custody().order());
+                }
+            }
             case FLAW_FOUND -> parts.add("flaws now: "
                     + String.join(
                             ", ",

@@ -110,6 +110,9 @@ final class EventText {
         line("owner", reel.custody().owner());
         line("state", reel.custody().state().name());
         line("for order", reel.custody().order());
+        if (!reel.custody().held().isEmpty()) {
+            line("held", Held.text(reel.custody().held()));
+        }
         line("full", reel.full());
         line("place", reel.where().place());
         line("mass", reel.where().mass().grams());

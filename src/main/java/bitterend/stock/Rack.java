@@ -2,6 +2,8 @@ package bitterend.stock;
 
 import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
+import bitterend.measure.LengthText;
+import bitterend.measure.Units;
 import bitterend.measure.Written;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
@@ -13,6 +15,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** What people do with reels besides cutting them; every act is a movement of the ledger. */
 public final class Rack {
@@ -66,17 +69,24 @@ public final class Rack {
                 Kind.ON_HOLD,
                 reel,
                 note,
-                old -> old.withCustody(old.custody().held()));
+                old -> old.withCustody(old.custody().onHold()));
     }
 
-    /** Ends a hold; of a reel that is not on hold, its reservation. A customer's own rope serves its order alone. */
+    /**
+     * Ends a hold; of a reel that is not on hold, its reservation; of one that is neither, what is held of it for one alone. A
+     * customer's own rope serves its order alone.
+     */
     public Event release(String reel, String note) {
-        return change(
-                Event.Kind.RELEASED,
-                Kind.RELEASED,
-                reel,
-                note,
-                old -> old.withCustody(old.custody().released()));
+        return book(Event.Kind.RELEASED, note, books -> {
+            Reel old = standing(books, reel).reel();
+            Reel.Custody custody = old.custody();
+            boolean whole =
+                    custody.isOnHold() || custody.isReserved() || custody.held().isEmpty();
+            books.append(
+                    whole
+                            ? new Entry(Kind.RELEASED, old.withCustody(custody.released()), note)
+                            : released(old, "", note));
+        });
     }
 
     /** Keeps a reel for one order; a hold stays. */
@@ -91,6 +101,85 @@ public final class Rack {
             }
             return old.withCustody(old.custody().reservedFor(order));
         });
+    }
+
+    /**
+     * Keeps some of a reel for an order or a customer until a day; what was held for the same before gives way to it.
+     *
+     * @param day today: what is held no longer takes no room
+     */
+    public Event holdRope(String reel, Held held, LocalDate day, String note) {
+        return change(Event.Kind.RESERVED, Kind.RESERVED, reel, said(held, "held", note), old -> {
+            Reel.Custody custody = old.custody();
+            List<Held> others = custody.heldOn(day).stream()
+                    .filter(each -> !each.whom().equals(held.whom()))
+                    .toList();
+            refuseUnlessHoldable(old, held, others);
+            List<Held> all = new ArrayList<>(others);
+            all.add(held);
+            return old.withCustody(custody.holding(all));
+        });
+    }
+
+    private static void refuseUnlessHoldable(Reel reel, Held held, List<Held> others) {
+        Reel.Custody custody = reel.custody();
+        if (custody.isOnHold()) {
+            throw new LedgerException.Refused(
+                    "reel " + reel.id() + " is on hold: nothing of it can be held for anybody");
+        }
+        if (custody.isCustomersOwn() || custody.isReserved()) {
+            throw new LedgerException.Refused("all of reel " + reel.id() + " is kept for order " + custody.order());
+        }
+        Length room = reel.contents().certainEnd().minus(reel.contents().leadTrim());
+        for (Held other : others) {
+            room = room.minus(other.length());
+        }
+        if (held.length().isLongerThan(room)) {
+            throw new LedgerException.Refused(metres(held.length()) + " cannot be held: reel " + reel.id() + " has "
+                    + metres(Length.max(Length.ZERO, room)) + " of certain rope"
+                    + (others.isEmpty() ? "" : " beside what is held for others"));
+        }
+    }
+
+    /**
+     * Ends what is held of a reel.
+     *
+     * @param name the order or customer that it is held for
+     */
+    public Event releaseRope(String reel, String name, String note) {
+        return book(
+                Event.Kind.RELEASED,
+                note,
+                books -> books.append(released(standing(books, reel).reel(), name, note)));
+    }
+
+    private static Entry released(Reel old, String name, String note) {
+        List<Held> ended = old.custody().held().stream()
+                .filter(each -> name.isEmpty() || each.name().equals(name))
+                .toList();
+        if (ended.isEmpty()) {
+            throw new LedgerException.Refused("nothing of reel " + old.id() + " is held for " + name);
+        }
+        if (ended.size() > 1) {
+            throw new LedgerException.Refused("rope of reel " + old.id() + " is held for "
+                    + ended.stream().map(Held::whom).collect(Collectors.joining(" and for "))
+                    + ": say whose is released with --for");
+        }
+        List<Held> left = new ArrayList<>(old.custody().held());
+        left.removeAll(ended);
+        return new Entry(
+                Kind.RELEASED,
+                old.withCustody(old.custody().holding(left)),
+                said(ended.get(0), "no longer held", note));
+    }
+
+    private static String said(Held held, String what, String note) {
+        return metres(held.length()) + " " + what + " for " + held.whom() + " until " + held.until()
+                + (note.isEmpty() ? "" : ": " + note);
+    }
+
+    private static String metres(Length length) {
+        return LengthText.print(length, Units.METRIC);
     }
 
     public Event move(String reel, String place, String note) {
@@ -169,11 +258,16 @@ public final class Rack {
      * A reel sold as it is.
      *
      * @param day rope that was to be used before it is refused: whoever buys it cannot know
+     * @param today rope of it that is held today is refused
      */
-    public Event sell(String reel, String note, LocalDate day) {
+    public Event sell(String reel, String note, LocalDate day, LocalDate today) {
         return book(Event.Kind.SOLD, note, books -> {
             Reel leaving = standing(books, reel).reel();
             refuseUnlessForSale(leaving);
+            leaving.custody().heldOn(today).stream().findFirst().ifPresent(held -> {
+                throw new LedgerException.Refused(
+                        "of reel " + reel + " " + said(held, "is held", "") + ": stock release it first");
+            });
             pastItsLastDay(leaving, day).ifPresent(why -> {
                 throw new LedgerException.Refused(why);
             });

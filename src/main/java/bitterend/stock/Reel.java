@@ -45,14 +45,26 @@ public record Reel(
      * @param leadTrim worn outer end to cut off before the first piece
      * @param innerWraps innermost rope that cannot be used
      * @param known how the length is known
+     * @param held rope at the inner end that is not to be cut in the question at hand, since it is held for others; zero on
+     *     the rack, where {@link Custody#held} says what is spoken for
      */
-    public record Contents(Written written, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
+    public record Contents(
+            Written written, Length uncertainty, Length leadTrim, Length innerWraps, Known known, Length held) {
         public Contents {
             Length length = written.roundedDown();
-            if (!length.isPositive() || uncertainty.isNegative() || leadTrim.isNegative() || innerWraps.isNegative()) {
+            if (!length.isPositive()
+                    || uncertainty.isNegative()
+                    || leadTrim.isNegative()
+                    || innerWraps.isNegative()
+                    || held.isNegative()) {
                 throw new IllegalArgumentException("length " + length + ", uncertainty " + uncertainty + ", lead trim "
-                        + leadTrim + ", inner wraps " + innerWraps);
+                        + leadTrim + ", inner wraps " + innerWraps + ", held " + held);
             }
+        }
+
+        /** Of which nothing is held. */
+        public Contents(Written written, Length uncertainty, Length leadTrim, Length innerWraps, Known known) {
+            this(written, uncertainty, leadTrim, innerWraps, known, Length.ZERO);
         }
 
         /** Of a length that was worked out. */
@@ -67,12 +79,22 @@ public record Reel(
 
         /** The same of a length that was worked out: whole millimetres, however they were typed. */
         public Contents worked() {
-            return new Contents(length(), uncertainty, leadTrim, innerWraps, known);
+            return new Contents(Written.worked(length()), uncertainty, leadTrim, innerWraps, known, held);
+        }
+
+        /** The same with so much held at the inner end. */
+        Contents holding(Length other) {
+            return new Contents(written, uncertainty, leadTrim, innerWraps, known, other);
         }
 
         /** Where the rope ends that can be counted on, from the working end; may lie before the lead trim. */
         public Length certainEnd() {
             return length().minus(uncertainty).minus(innerWraps);
+        }
+
+        /** Where the rope ends that may be cut: before what is held. */
+        Length usableEnd() {
+            return certainEnd().minus(held);
         }
     }
 
@@ -116,11 +138,18 @@ public record Reel(
      * @param owner the customer whose own rope it is; empty when it is the shop's
      * @param state free, reserved or on hold
      * @param order the order it is kept for; empty when for none
+     * @param held how much of it is spoken for, whom for and until when; the first comes first where it is short
      */
-    public record Custody(String owner, State state, String order) {
+    public record Custody(String owner, State state, String order, List<Held> held) {
         public static final Custody FREE = new Custody("", State.FREE, "");
 
+        /** Of which nothing is spoken for. */
+        public Custody(String owner, State state, String order) {
+            this(owner, state, order, List.of());
+        }
+
         public Custody {
+            held = List.copyOf(held);
             if (!owner.isEmpty() && order.isEmpty()) {
                 throw new IllegalArgumentException(owner + "'s own rope is kept for no order");
             }
@@ -152,20 +181,47 @@ public record Reel(
         }
 
         /** Not to be cut; whom it is kept for stays. */
-        public Custody held() {
-            return new Custody(owner, State.ON_HOLD, order);
+        public Custody onHold() {
+            return new Custody(owner, State.ON_HOLD, order, held);
         }
 
         /** Of the shop's rope: kept for one order. A hold stays. */
         public Custody reservedFor(String other) {
-            return new Custody(owner, isOnHold() ? State.ON_HOLD : State.RESERVED, other);
+            return new Custody(owner, isOnHold() ? State.ON_HOLD : State.RESERVED, other, held);
         }
 
         /** Without its hold, still kept for whom it was; without its reservation where it was not on hold. */
         public Custody released() {
             return isOnHold() && isReserved()
-                    ? new Custody(owner, State.RESERVED, order)
-                    : new Custody(owner, State.FREE, isCustomersOwn() ? order : "");
+                    ? new Custody(owner, State.RESERVED, order, held)
+                    : new Custody(owner, State.FREE, isCustomersOwn() ? order : "", held);
+        }
+
+        /** The same with other rope of it spoken for. */
+        public Custody holding(List<Held> others) {
+            return new Custody(owner, state, order, others);
+        }
+
+        /** What of it is held on a day. */
+        public List<Held> heldOn(LocalDate day) {
+            return held.stream().filter(each -> each.isOn(day)).toList();
+        }
+
+        /** Of a coil that comes off the reel: what is held stays on the reel. */
+        Custody ofACoil() {
+            return holding(List.of());
+        }
+
+        /** Behind a piece that was cut for an order of a customer: what it took is held no longer. */
+        public Custody served(String forOrder, String customer, Length taken) {
+            List<Held> left = new java.util.ArrayList<>();
+            boolean served = false;
+            for (Held each : held) {
+                boolean serves = !served && each.serves(forOrder, customer);
+                left.addAll(serves ? each.less(taken) : List.of(each));
+                served |= serves;
+            }
+            return holding(left);
         }
     }
 
@@ -224,6 +280,11 @@ public record Reel(
         return new Reel(id, rope, lot, contents, flaws, papers, custody, full, other);
     }
 
+    /** The same reel in a question that leaves so much rope at its inner end alone. */
+    public Reel holding(Length held) {
+        return held.equals(contents.held()) ? this : withContents(contents.holding(held));
+    }
+
     /** Sound stretches in the order in which they come off; see {@link Run}. */
     public List<Run> runs() {
         return Run.runsOf(this);
@@ -232,6 +293,11 @@ public record Reel(
     /** The same as they are if all the rope of the booked length is there. */
     public List<Run> possibleRuns() {
         return Run.runsOf(withContents(new Contents(
-                contents.written(), Length.ZERO, contents.leadTrim(), contents.innerWraps(), contents.known())));
+                contents.written(),
+                Length.ZERO,
+                contents.leadTrim(),
+                contents.innerWraps(),
+                contents.known(),
+                contents.held())));
     }
 }

@@ -65,7 +65,7 @@ public final class RopeWork {
                 contents,
                 List.of(),
                 reel.papers(),
-                reel.custody(),
+                reel.custody().ofACoil(),
                 false,
                 new Reel.Where(reel.where().place(), bitterend.measure.Mass.ZERO, Reel.Draw.OUTSIDE));
     }

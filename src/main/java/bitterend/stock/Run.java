@@ -23,13 +23,13 @@ public record Run(int index, Length from, Length to) {
     }
 
     /**
-     * The runs of a reel. What lies in the lead trim, in a flaw widened by its uncertainty, in the uncertain end or in the
-     * inner wraps belongs to no run. A reel may have none.
+     * The runs of a reel. What lies in the lead trim, in a flaw widened by its uncertainty, in the uncertain end, in the
+     * inner wraps or in what is held for others belongs to no run. A reel may have none.
      */
     static List<Run> runsOf(Reel reel) {
         List<Run> runs = new ArrayList<>();
         Length from = reel.contents().leadTrim();
-        Length end = reel.contents().certainEnd();
+        Length end = reel.contents().usableEnd();
         for (Flaw flaw : reel.flaws()) {
             add(runs, from, Length.min(flaw.avoidFrom(), end));
             from = Length.max(from, flaw.avoidTo());

@@ -4,6 +4,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.Written;
 import bitterend.stock.Flaw;
+import bitterend.stock.Held;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.PieceCut;
@@ -55,7 +56,8 @@ final class MovementRows {
             "mass_g",
             "draw",
             "reel_note",
-            "length_text");
+            "length_text",
+            "held");
     private static final String INSERT = "INSERT INTO movement (" + String.join(", ", COLUMNS) + ") VALUES ("
             + String.join(", ", Collections.nCopies(COLUMNS.size(), "?")) + ")";
     private static final String FLAWS =
@@ -155,7 +157,10 @@ final class MovementRows {
                         day(row.getString("use_by"), LocalDate.MAX),
                         day(row.getString("received"), LocalDate.MIN)),
                 new Reel.Custody(
-                        row.getString("owner"), Reel.State.valueOf(row.getString("state")), row.getString("for_order")),
+                        row.getString("owner"),
+                        Reel.State.valueOf(row.getString("state")),
+                        row.getString("for_order"),
+                        held(row.getString("held"))),
                 row.getInt("is_full") == 1,
                 new Reel.Where(
                         row.getString("place"),
@@ -174,6 +179,12 @@ final class MovementRows {
             throw new IllegalArgumentException("'" + text + "' typed for " + worked.kept());
         }
         return typed;
+    }
+
+    private static List<Held> held(String text) {
+        return Held.parse(text)
+                .value()
+                .orElseThrow(() -> new IllegalArgumentException("'" + text + "' is no rope held for anybody"));
     }
 
     private List<Flaw> flaws(long movement) {
@@ -281,6 +292,7 @@ final class MovementRows {
                 reel.where().mass().grams(),
                 reel.where().draw().name(),
                 reel.where().note(),
-                contents.written().text());
+                contents.written().text(),
+                Held.text(reel.custody().held()));
     }
 }

@@ -14,7 +14,7 @@ final class Schema {
     /** Written into the header of the file, so that no other database is taken for a ledger. */
     static final int APPLICATION = 0x42456e64;
 
-    static final int VERSION = 4;
+    static final int VERSION = 5;
 
     /** The version from which on a ledger is one of events. */
     private static final int EVENTS = 3;

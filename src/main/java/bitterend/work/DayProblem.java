@@ -1,10 +1,13 @@
 package bitterend.work;
 
 import bitterend.catalogue.Rope;
+import bitterend.demand.Assembly;
 import bitterend.exchange.Shop;
+import bitterend.packing.HeldPieces;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -31,5 +34,15 @@ public final class DayProblem {
                 shop.pins(),
                 Map.of(),
                 shop.settings().calendar());
+    }
+
+    /** A day's question in which rope that is held is given to the pieces that it is held for. */
+    public static PackingProblem serving(Shop shop, PackingProblem problem) {
+        Map<String, String> customers = new HashMap<>();
+        shop.orders().forEach(line -> {
+            Assembly.Ordered ordered = line.assembly().ordered();
+            customers.put(ordered.source().order(), ordered.customer());
+        });
+        return HeldPieces.pinned(problem, order -> customers.getOrDefault(order, ""));
     }
 }

@@ -5,6 +5,7 @@ import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
+import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
 import bitterend.packing.PackingProblem;
@@ -108,7 +109,7 @@ public final class IssuedWork {
     /** The cuts of a sheet. How its runs are counted is known where the plan has all its facts. */
     private static List<Pin> pins(PlanDocument plan, ReelDraw draw) {
         int runs = plan.facts() instanceof PlanFacts.Whole whole
-                ? whole.problem().reel(draw.reel()).runs().size()
+                ? whole.problem().reel(draw.reel()).holding(Length.ZERO).runs().size()
                 : 0;
         List<Pin> pins = new ArrayList<>();
         for (RunDraw run : draw.runs()) {

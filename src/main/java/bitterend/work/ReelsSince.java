@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFacts;
+import bitterend.measure.Length;
 import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
 import bitterend.packing.ReelDraw;
@@ -32,7 +33,7 @@ final class ReelsSince {
         this.facts = facts;
         this.today = today;
         name = Gate.name(plan.kept());
-        facts.problem().reels().forEach(reel -> then.put(reel.id(), reel));
+        facts.problem().reels().forEach(reel -> then.put(reel.id(), reel.holding(Length.ZERO)));
     }
 
     /** Why the plan was not made for this shop; empty when it may have been. */

@@ -50,7 +50,11 @@ final class EveryCommandTest {
             Map.entry("stock count", List.of("stock count SHOP E10 23m")),
             Map.entry("stock hold", List.of("stock hold SHOP E10")),
             Map.entry("stock release", List.of("stock hold SHOP E10; stock release SHOP E10")),
-            Map.entry("stock reserve", List.of("stock reserve SHOP E10 E-32")),
+            Map.entry(
+                    "stock reserve",
+                    List.of(
+                            "stock reserve SHOP E10 E-32",
+                            "stock reserve SHOP E10 E-32 --length 10m --until 2026-03-06")),
             Map.entry("stock move", List.of("stock move SHOP E10 the_cellar_below_the_stairs")),
             Map.entry("stock rewind", List.of("stock rewind SHOP E9")),
             Map.entry("stock split", List.of("stock split SHOP E9 20m E9-half")),

@@ -2,6 +2,7 @@ package bitterend.packing;
 
 import bitterend.measure.Length;
 import bitterend.stock.Flaw;
+import bitterend.stock.Held;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -76,6 +77,14 @@ public final class ReelSketch {
 
     public ReelSketch ownedBy(String customer, String order) {
         custody = new Reel.Custody(customer, Reel.State.FREE, order);
+        return this;
+    }
+
+    /** So much of it for an order until a day, behind what is held already. */
+    public ReelSketch held(long metres, String order, LocalDate until) {
+        List<Held> all = new ArrayList<>(custody.held());
+        all.add(new Held(new Length(metres * 1000), Held.For.ORDER, order, until, ""));
+        custody = custody.holding(all);
         return this;
     }
 

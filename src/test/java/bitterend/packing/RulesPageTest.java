@@ -51,6 +51,9 @@ final class RulesPageTest {
                 A plan looks ahead as far as `horizon` says: what must be cut later is for a later plan, but what has priority 1, what is
                 left of a begun set, and what a sheet at the bench holds.
 
+                A piece that rope is held for comes before all others: it is in the first class and weighs 10,000 more. It comes off that
+                rope, as far as what is held covers its finished length.
+
                 Within a class a piece weighs 10 less its priority: priority 1 weighs 9, priority 9 weighs 1. A matched set is in
                 the class of its most urgent piece and weighs what its pieces weigh together. Of two plans the better is the one
                 that leaves less weight undone in the first class in which they differ. Working days are Monday to Friday less the

@@ -66,7 +66,7 @@ final class PlantedFaultTest {
             Event hold = rack.hold("K2", "tag missing");
             new Undo(ledger, act(Event.Kind.UNDONE)).event(hold.number());
             ledger.change(act(Event.Kind.ISSUED).with("plan", "p").with("reel K1", ""), books -> {});
-            rack.sell("K1b", "", LocalDate.MIN);
+            rack.sell("K1b", "", LocalDate.MIN, LocalDate.MIN);
             rack.count(
                     "K2",
                     Written.parsePresent("95 ft 2 in").value().orElseThrow(),

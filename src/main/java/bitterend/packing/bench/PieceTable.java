@@ -62,7 +62,7 @@ final class PieceTable {
                 addKind(piece);
             }
             urgency[p] = urgencies.classOf(piece);
-            weight[p] = Urgency.weight(piece);
+            weight[p] = urgencies.weightOf(piece);
             pinned[p] = kind.isPinned();
         }
         orderOf = orders();

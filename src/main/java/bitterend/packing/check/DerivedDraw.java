@@ -116,7 +116,7 @@ final class DerivedDraw {
         return Rest.SCRAP;
     }
 
-    /** Behind the last cut everything stays on the reel, sound or not, or everything is scrap. */
+    /** Behind the last cut everything stays on the reel, sound or not, or everything is scrap. What is held stays. */
     private Rest bookRestOfReel(Stretch run, Length left) {
         Cost worth = value.of(left);
         for (Stretch behind : all.subList(drawn, all.size())) {
@@ -124,7 +124,7 @@ final class DerivedDraw {
         }
         Length rest =
                 left.plus(reel.length().minus(run.to())).minus(reel.contents().innerWraps());
-        if (isWorthKeeping(rest, worth)) {
+        if (facts.held(reel).isPositive() || isWorthKeeping(rest, worth)) {
             leftOnReel = rest;
             return Rest.ON_REEL;
         }

@@ -10,6 +10,8 @@ import bitterend.packing.Words;
 import bitterend.packing.check.SoundRope.Stretch;
 import bitterend.stock.Reel;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Checks what one reel gives: the rules of every piece on it, then every mark, rest, booking and price. */
 final class DrawCheck {
@@ -45,7 +47,21 @@ final class DrawCheck {
         }
         faults.compare(Check.LEFT, reel.id(), "left on the reel", draw.leftOnReel(), derived.leftOnReel());
         checkBook(derived.book());
+        checkHeld(derived.leftOnReel());
         faults.compare(Check.COST, reel.id(), "cost of the draw", draw.cost(), derived.cost());
+    }
+
+    /** What is held for a piece that is not cut is still there behind the last cut. */
+    private void checkHeld(Length left) {
+        Set<String> cut = draw.cuts().stream().map(Cut::piece).collect(Collectors.toSet());
+        Length waiting = facts.waitingFor(reel, cut);
+        Length loss = facts.problem().ropeOn(reel).cutting().loss();
+        faults.unless(
+                !waiting.minus(loss).isLongerThan(left),
+                Check.RESERVED,
+                reel.id(),
+                "pieces that rope of it is held for are not cut and take " + Words.of(waiting) + "; " + Words.of(left)
+                        + " is left");
     }
 
     private void checkRules() {
@@ -125,7 +141,7 @@ final class DrawCheck {
     }
 
     private boolean isClearOfFlaws(RunDraw run) {
-        SoundRope rope = new SoundRope(reel);
+        SoundRope rope = facts.sound(reel);
         Length zero = reel.contents().leadTrim();
         for (Cut cut : run.cuts()) {
             if (!rope.isClear(cut.from().plus(zero), cut.to().plus(zero))) {

@@ -2,6 +2,7 @@ package bitterend.packing.check;
 
 import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
+import bitterend.measure.Length;
 import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** The day's pieces, reels and pins by id, and which piece may come off which reel. */
@@ -23,6 +25,7 @@ final class Facts {
     private final Map<String, String> pins = new HashMap<>();
     private final Map<String, Integer> sheetsOut = new HashMap<>();
     private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
+    private final HeldBack held;
 
     Facts(PackingProblem problem) {
         this.problem = problem;
@@ -33,6 +36,7 @@ final class Facts {
             pins.put(pin.piece(), pin.reel());
             sheetsOut.merge(pin.reel(), pin.issued(), Math::max);
         }
+        held = new HeldBack(problem);
     }
 
     PackingProblem problem() {
@@ -48,7 +52,22 @@ final class Facts {
     }
 
     List<SoundRope.Stretch> runs(Reel reel) {
-        return runs.computeIfAbsent(reel.id(), id -> new SoundRope(reel).runs());
+        return runs.computeIfAbsent(reel.id(), id -> sound(reel).runs());
+    }
+
+    /** Where pieces may lie on a reel. */
+    SoundRope sound(Reel reel) {
+        return new SoundRope(reel, held(reel));
+    }
+
+    /** What of a reel is held for others. */
+    Length held(Reel reel) {
+        return held.on(reel);
+    }
+
+    /** What those pieces still take that rope of a reel is held for and that are not among these. */
+    Length waitingFor(Reel reel, Set<String> cut) {
+        return held.waitingFor(reel, cut);
     }
 
     /** The reel a piece is pinned to; empty for none. */
@@ -94,6 +113,7 @@ final class Facts {
         if (pin != null && !pin.equals(reel.id())) {
             broken.put(Check.PINNED, both.get() + ": the piece is pinned to " + pin);
         }
+        held.wronglyServed(piece).ifPresent(sentence -> broken.put(Check.RESERVED, both.get() + ": " + sentence));
         int sheet = sheetsOut.getOrDefault(reel.id(), 0);
         if (sheet > 0 && !reel.id().equals(pin)) {
             broken.put(Check.ISSUED, both.get() + ": the sheet of the reel is out on plan " + sheet + " without it");

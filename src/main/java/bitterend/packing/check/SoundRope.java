@@ -12,7 +12,7 @@ import java.util.TreeSet;
 
 /**
  * Where a piece may lie on a reel, worked out point by point: the reel is divided at every end of the lead trim, of a
- * widened flaw and of the certain length, and neighbouring sound stretches are joined again where no flaw lies between.
+ * widened flaw, of the certain length and of what is held for others, and neighbouring sound stretches are joined again where no flaw lies between.
  */
 final class SoundRope {
     private final Reel reel;
@@ -20,12 +20,14 @@ final class SoundRope {
     private final Length end;
     private final NavigableMap<Length, Length> flaws;
 
-    SoundRope(Reel reel) {
+    /** @param held how much at the inner end is held for others */
+    SoundRope(Reel reel, Length held) {
         this.reel = reel;
         begin = reel.contents().leadTrim();
         end = reel.length()
                 .minus(reel.contents().uncertainty())
-                .minus(reel.contents().innerWraps());
+                .minus(reel.contents().innerWraps())
+                .minus(held);
         flaws = reaches();
     }
 
@@ -83,7 +85,7 @@ final class SoundRope {
         }
     }
 
-    /** Whether a stretch keeps clear of the lead trim, every widened flaw, the uncertain end and the inner wraps. */
+    /** Whether a stretch keeps clear of the lead trim, every widened flaw, the uncertain end, the inner wraps and what is held. */
     boolean isClear(Length from, Length to) {
         return !from.isShorterThan(begin) && !to.isLongerThan(end) && !crossesFlaw(from, to);
     }

@@ -16,10 +16,12 @@ public final class UndoneWork {
     private final PackingProblem problem;
     private final LastDay lastDay;
     private final Map<String, Integer> hastiest = new HashMap<>();
+    private final Map<String, String> heldFor = new HashMap<>();
 
     public UndoneWork(PackingProblem problem) {
         this.problem = problem;
         lastDay = new LastDay(problem.calendar());
+        problem.pins().forEach(pin -> heldFor.merge(pin.piece(), pin.heldFor(), (one, other) -> one + other));
         problem.pieces().stream().filter(Piece::isMatched).forEach(this::readSet);
     }
 
@@ -35,6 +37,14 @@ public final class UndoneWork {
 
     /** Its weight there. */
     public long weight(Piece piece) {
+        return byPriority(piece) + (isHeldFor(piece) ? 10_000 : 0);
+    }
+
+    private boolean isHeldFor(Piece piece) {
+        return !heldFor.getOrDefault(piece.id(), "").isEmpty();
+    }
+
+    private static long byPriority(Piece piece) {
         return switch (piece.source().priority()) {
             case 1 -> 9;
             case 9 -> 1;
@@ -49,7 +59,7 @@ public final class UndoneWork {
 
     private int alone(Piece piece) {
         long days = ChronoUnit.DAYS.between(problem.day(), lastDay.of(piece));
-        if (days < 0 || piece.source().priority() == 1) {
+        if (days < 0 || piece.source().priority() == 1 || isHeldFor(piece)) {
             return 1;
         }
         if (days == 0) {

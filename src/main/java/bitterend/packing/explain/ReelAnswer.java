@@ -1,6 +1,7 @@
 package bitterend.packing.explain;
 
 import bitterend.measure.Cost;
+import bitterend.measure.Sentence;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
 import java.util.List;
@@ -13,9 +14,12 @@ import java.util.List;
  * @param charges what the draw costs, rule by rule; they add up to {@code cost}
  * @param cost what the draw costs in all; zero for a reel that is not touched
  * @param untouched why nothing comes off it; empty when something does
+ * @param held what of it is held, whom for and until when
  */
-public record ReelAnswer(String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched) {
+public record ReelAnswer(
+        String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched, List<Sentence> held) {
     public ReelAnswer {
+        held = List.copyOf(held);
         runs = List.copyOf(runs);
         charges = List.copyOf(charges);
         untouched = List.copyOf(untouched);

@@ -6,6 +6,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.Eligibility;
+import bitterend.packing.HeldWords;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
@@ -45,11 +46,11 @@ final class ReelQuestion {
             runs.add(new OnRun(id, pieces));
         }
         if (runs.stream().allMatch(run -> run.pieces().isEmpty())) {
-            return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched());
+            return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched(), held());
         }
         List<Charge> charges = charges();
         Cost cost = charges.stream().map(Charge::cost).reduce(Cost.ZERO, Cost::plus);
-        return new ReelAnswer(reel.id(), runs, charges, cost, List.of());
+        return new ReelAnswer(reel.id(), runs, charges, cost, List.of(), held());
     }
 
     private List<Charge> charges() {
@@ -76,6 +77,10 @@ final class ReelQuestion {
             }
         }
         return charges;
+    }
+
+    private List<Sentence> held() {
+        return reel.custody().heldOn(problem.day()).stream().map(HeldWords::of).toList();
     }
 
     private static void add(List<Charge> charges, Rule rule, Cost cost, String words) {

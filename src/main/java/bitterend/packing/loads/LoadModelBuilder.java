@@ -109,7 +109,7 @@ final class LoadModelBuilder {
             String order = orders.containsKey(piece.order()) ? piece.order() : "";
             String set = piece.isMatched() ? piece.matching().set() : "";
             Key key = new Key(
-                    cells, asked(piece, rules), urgencies.classOf(piece) - 1, Urgency.weight(piece), order, set);
+                    cells, asked(piece, rules), urgencies.classOf(piece) - 1, urgencies.weightOf(piece), order, set);
             alike.computeIfAbsent(key, any -> new ArrayList<>()).add(piece);
         });
         alike.forEach((key, pieces) -> {

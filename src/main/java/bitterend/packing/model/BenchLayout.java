@@ -92,7 +92,7 @@ public final class BenchLayout {
         String earlier = problem.earlier().getOrDefault(piece.id(), "");
         MatchedSet set = piece.isMatched() ? sets.get(piece.matching().set()) : null;
         int urgent = urgency.classOf(piece);
-        long weight = Urgency.weight(piece);
+        long weight = urgency.weightOf(piece);
         PieceKind home = eligibility.kindOf(piece);
         Alike alike = new Alike(home, piece.order(), earlier, piece.matching(), urgent, weight);
         int kind = kinds.computeIfAbsent(alike, key -> kinds.size());

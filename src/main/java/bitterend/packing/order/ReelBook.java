@@ -88,14 +88,16 @@ final class ReelBook {
     }
 
     /**
-     * What becomes of the reel behind the last cut: it stays when any sound rope on it is worth keeping. A customer's own
-     * goes back down to the uncertain end.
+     * What becomes of the reel behind the last cut: it stays when any sound rope on it is worth keeping, or is held. A
+     * customer's own goes back down to the uncertain end.
      */
     private Rest restOnReel(int deepest, RunLoad load) {
         Run last = runs.get(deepest);
         Length left = load.leftOf(last.length(), price.loss());
         Length behindIt = reel.length().minus(last.to()).minus(reel.contents().innerWraps());
-        boolean kept = isWorthKeeping(left) || (reel.custody().isCustomersOwn() && behindIt.isPositive());
+        boolean kept = reel.contents().held().isPositive()
+                || isWorthKeeping(left)
+                || (reel.custody().isCustomersOwn() && behindIt.isPositive());
         for (Run behind : runs.subList(deepest + 1, runs.size())) {
             kept |= isWorthKeeping(behind.length());
         }

@@ -1,6 +1,7 @@
 package bitterend.packing.order;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Length;
 import bitterend.packing.DrawPrice;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
@@ -35,9 +36,10 @@ final class SheetsOut {
         List<Piece> inOrder = pieces.stream()
                 .sorted(Comparator.comparingInt(piece -> pin(piece).step()))
                 .toList();
+        int all = reel.holding(Length.ZERO).runs().size();
         for (Piece piece : inOrder) {
-            int run = runs.size() - 1 - pin(piece).behind();
-            if (run < 0) {
+            int run = all - 1 - pin(piece).behind();
+            if (run < 0 || run >= runs.size()) {
                 return Optional.empty();
             }
             runs.get(run).add(piece);

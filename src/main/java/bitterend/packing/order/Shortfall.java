@@ -5,6 +5,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
+import bitterend.packing.HeldWords;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
@@ -94,6 +95,7 @@ final class Shortfall {
                 .and(" and the longest sound run it may use is ")
                 .and(longest));
         bars.forEach(bar -> told.add(bar.sentence()));
+        told.addAll(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
         boolean onTheBench = bars.stream().anyMatch(bar -> bar.rule() == Rule.ISSUED);
         return say(
                 piece,
@@ -111,7 +113,8 @@ final class Shortfall {
         Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
                 .and(wanted)
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
-                .and(takers.whoTook(homesOf(piece)));
+                .and(takers.whoTook(homesOf(piece)))
+                .and(held(piece));
         return say(
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
@@ -135,9 +138,22 @@ final class Shortfall {
                 .and(" and at most ")
                 .and(most)
                 .and(" is left in one run")
-                .and(takers.whoTook(runs));
+                .and(takers.whoTook(runs))
+                .and(held(piece));
         String wait = takers.whoMightWait(piece, runs).orElse("other work in " + piece.orderedRope());
         return say(piece, Rule.PLANNED, sentence, receive(piece).and(", or put off " + wait));
+    }
+
+    private List<Reel> reels(Piece piece) {
+        return problem.reels().stream()
+                .filter(reel -> rules.allows(piece, reel))
+                .toList();
+    }
+
+    /** What is held of the reels that it may come off; empty for nothing. */
+    private Sentence held(Piece piece) {
+        List<Sentence> held = HeldWords.inTheWayOf(piece, reels(piece), problem.day());
+        return held.isEmpty() ? Sentence.NONE : Sentence.of("; ").and(Sentence.joined("; ", held));
     }
 
     private long fittingRuns(Piece piece, List<Reel> reels) {

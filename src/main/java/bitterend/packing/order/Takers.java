@@ -42,7 +42,7 @@ final class Takers {
     }
 
     private Comparator<Piece> urgentFirst() {
-        return Comparator.comparingInt(urgency::classOf).thenComparing(piece -> -Urgency.weight(piece));
+        return Comparator.comparingInt(urgency::classOf).thenComparing(piece -> -urgency.weightOf(piece));
     }
 
     /** {@code : 48.060 m of it went to FRI/1 (6 pieces)}, the most urgent named; empty where nothing was taken. */

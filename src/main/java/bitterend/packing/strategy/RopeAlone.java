@@ -41,7 +41,7 @@ final class RopeAlone {
         this.problem = problem;
         Urgency urgency = new Urgency(problem);
         for (Piece piece : problem.pieces()) {
-            Kind kind = new Kind(piece.choices(), urgency.classOf(piece), Urgency.weight(piece));
+            Kind kind = new Kind(piece.choices(), urgency.classOf(piece), urgency.weightOf(piece));
             kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(piece);
         }
         problem.ropes().forEach((id, rope) -> loss.put(id, rope.cutting().loss().mm()));

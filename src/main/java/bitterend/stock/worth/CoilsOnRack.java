@@ -1,6 +1,7 @@
 package bitterend.stock.worth;
 
 import bitterend.measure.Length;
+import bitterend.stock.Held;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.time.LocalDate;
@@ -10,13 +11,17 @@ import java.util.Collection;
 public final class CoilsOnRack {
     private CoilsOnRack() {}
 
-    /** Full reels, customers' rope, what is reserved, on hold or past its day are no part of it. */
+    /** Full reels, customers' rope, what is reserved, held, on hold or past its day are no part of it. */
     public static Length of(String rope, Collection<Reel> reels, LocalDate day) {
         return reels.stream()
                 .filter(reel -> reel.rope().equals(rope) && waits(reel, day))
-                .flatMap(reel -> reel.runs().stream())
+                .flatMap(reel -> reel.holding(held(reel, day)).runs().stream())
                 .map(Run::length)
                 .reduce(Length.ZERO, Length::plus);
+    }
+
+    private static Length held(Reel reel, LocalDate day) {
+        return reel.custody().heldOn(day).stream().map(Held::length).reduce(Length.ZERO, Length::plus);
     }
 
     private static boolean waits(Reel reel, LocalDate day) {

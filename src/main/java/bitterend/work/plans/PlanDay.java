@@ -100,11 +100,12 @@ public final class PlanDay {
         PackingProblem open =
                 start == null ? work.fresh() : work.after(start.document().plan());
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
+        PackingProblem near = Horizon.near(
+                request.withdraw() ? open : IssuedWork.pinned(open, bench),
+                until(request),
+                bench.stream().flatMap(sheet -> sheet.pieces().stream()).collect(Collectors.toSet()));
         return new DayQuestion(
-                Horizon.near(
-                        request.withdraw() ? open : IssuedWork.pinned(open, bench),
-                        until(request),
-                        bench.stream().flatMap(sheet -> sheet.pieces().stream()).collect(Collectors.toSet())),
+                DayProblem.serving(shop.shop(), near),
                 stock(day, open),
                 bench,
                 request.withdraw(),

@@ -94,8 +94,12 @@ public final class CutOffPlan {
                     .orElseThrow(() -> noReel(request.reel()));
             checkUseBy(off, request);
             Length loss = shop.catalogue().rope(off.rope()).cutting().loss();
-            BenchCut.Cut cut = new BenchCut.Cut(request.reel(), request.length(), loss, request.sure());
-            return desk.book(ledger -> booked(new BenchCut(ledger, desk.caller()), cut, request));
+            BenchCut.Cut cut = new BenchCut.Cut(request.reel(), request.length(), loss, request.sure(), request.day());
+            Booking booking = desk.book(ledger -> booked(new BenchCut(ledger, desk.caller()), cut, request));
+            return booking instanceof Booking.Booked booked
+                    ? new Booking.Booked(
+                            booked.event(), HeldTold.of(booked.event().movements(), request.day()))
+                    : booking;
         });
     }
 

@@ -1,5 +1,6 @@
 package bitterend.work.rack;
 
+import bitterend.exchange.Settings;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.Rack;
@@ -32,5 +33,13 @@ public record RackDesk(ShopAccess at, UnaryOperator<Event.Act> caller, String no
     /** The day that it is at the rack. */
     LocalDate today() {
         return LocalDate.now(at.clock().withZone(ZoneId.systemDefault()));
+    }
+
+    /** The day that the shop says it is, else that at the rack. */
+    LocalDate shopDay() {
+        return at.settings()
+                .map(Settings::day)
+                .filter(day -> !day.equals(LocalDate.MIN))
+                .orElseGet(this::today);
     }
 }

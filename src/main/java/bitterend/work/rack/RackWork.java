@@ -43,6 +43,14 @@ public sealed interface RackWork {
         }
     }
 
+    /** Rope of it is held no longer; for one alone where no order or customer is named. */
+    record ReleaseRope(String reel, String name) implements RackWork {
+        @Override
+        public Event on(Rack rack, RackDesk desk) {
+            return rack.releaseRope(reel, name, desk.note());
+        }
+    }
+
     /** It is kept for one order; a hold stays. */
     record Reserve(String reel, String order) implements RackWork {
         @Override
@@ -103,7 +111,7 @@ public sealed interface RackWork {
     record Sell(String reel, boolean sure) implements RackWork {
         @Override
         public Event on(Rack rack, RackDesk desk) {
-            return rack.sell(reel, desk.note(), sure ? LocalDate.MIN : desk.today());
+            return rack.sell(reel, desk.note(), sure ? LocalDate.MIN : desk.today(), desk.shopDay());
         }
     }
 

@@ -14,14 +14,18 @@ public final class WorkReel {
         this.desk = desk;
     }
 
-    /** Books it, and tells of a hold, a release or a reservation what of the other is still there. */
+    /** Books it, and tells of a hold, a release or a reservation what of the other is still there, and of what is held whether it is. */
     public Booking book(RackWork work) {
         Booking booking = desk.rack(rack -> work.on(rack, desk));
+        if (!(booking instanceof Booking.Booked booked)) {
+            return booking;
+        }
+        List<Movement> movements = booked.event().movements();
         boolean keeps =
                 work instanceof RackWork.Hold || work instanceof RackWork.Release || work instanceof RackWork.Reserve;
-        return keeps && booking instanceof Booking.Booked booked
-                ? new Booking.Booked(booked.event(), stillKept(booked.event().movements()))
-                : booking;
+        List<String> told = new ArrayList<>(keeps ? stillKept(movements) : List.of());
+        told.addAll(HeldTold.of(movements, desk.shopDay()));
+        return new Booking.Booked(booked.event(), told);
     }
 
     private static List<String> stillKept(List<Movement> movements) {

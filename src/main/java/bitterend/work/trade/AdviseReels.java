@@ -51,7 +51,7 @@ public final class AdviseReels {
             return new Result.NothingOffered();
         }
         Orders orders = new Orders(
-                DayProblem.of(shop, request.day()),
+                DayProblem.serving(shop, DayProblem.of(shop, request.day())),
                 shop.supplies().onOrder(),
                 shop.supplies().offers());
         Effort effort = new Effort(
