@@ -147,6 +147,7 @@ final class OlderLedgerTest {
                 "ALTER TABLE ordered DROP COLUMN own_rope",
                 "ALTER TABLE ordered DROP COLUMN measured",
                 "ALTER TABLE movement DROP COLUMN length_text",
+                "ALTER TABLE movement DROP COLUMN held",
                 "PRAGMA user_version = 3");
         assertThrows(LedgerException.Unreadable.class, () -> SqliteLedger.openToRead(folder));
         try (Ledger ledger = open()) {
