@@ -1,7 +1,6 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.exchange.PlanJson;
 import bitterend.report.Figures;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
@@ -31,7 +30,7 @@ final class ShowCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "PART",
             description =
-                    "tables (every cut of every reel), week (what is cut on which day), reasons (what is not planned and why, what to know before"
+                    "tables (every cut of every reel), week (what is cut on which day), changes (against the plan before it), reasons (what is not planned and why, what to know before"
                             + " the cut), money (where the rope goes, what it costs, what is proven), or the number of a reel.")
     private @Nullable String part;
 
@@ -71,15 +70,12 @@ final class ShowCommand implements Callable<Integer> {
         if (page.isEmpty()) {
             terminal.err()
                     .println("error: found \"" + part
-                            + "\", expected tables, week, reasons, money, or the number of a reel that plan "
+                            + "\", expected tables, week, changes, reasons, money, or the number of a reel that plan "
                             + passed.number()
                             + " cuts");
             return ExitCode.BAD_COMMAND_LINE;
         }
-        files.show(
-                terminal,
-                common.json,
-                new Answer(() -> PlanJson.text(passed.kept().document()), page::get));
+        files.show(terminal, common.json, new Answer(() -> shown.json(part), page::get));
         return ExitCode.DONE;
     }
 }

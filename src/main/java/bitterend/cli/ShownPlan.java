@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanJson;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
@@ -14,21 +15,26 @@ import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
 import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
+import bitterend.work.plans.PlanBefore;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** A plan as people are shown it: on one screen, whole, or a part of it. */
 final class ShownPlan {
     private final ShopNow now;
     private final Figures figures;
+    private final PlanDocument kept;
     private final PlanView view;
     private final PlanPage pages;
 
     ShownPlan(ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape) {
         this.now = now;
+        this.kept = kept;
         this.figures = figures;
         view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units())
                 .timed(BenchTime.of(now, problem, kept.plan()))
+                .since(new PlanBefore(now.at().plans(new Findings())).since(kept, problem))
                 .marked(PlanMark.of(kept.number()).out(out(now, kept.number())));
         pages = new PlanPage(figures, tape);
     }
@@ -42,7 +48,9 @@ final class ShownPlan {
         String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
         return below(pages.screen(
                 view,
-                view.mark().number() == 0 ? "" : "Every cut (or week, reasons, money, a reel): " + show + " tables"));
+                view.mark().number() == 0
+                        ? ""
+                        : "Every cut (or week, changes, reasons, money, a reel): " + show + " tables"));
     }
 
     /** All of it. */
@@ -55,10 +63,20 @@ final class ShownPlan {
         return switch (word) {
             case "tables" -> Optional.of(below(pages.tables(view)));
             case "reasons" -> Optional.of(below(pages.reasons(view)));
+            case "changes" -> Optional.of(below(pages.changes(view)));
             case "week" -> Optional.of(below(pages.week(view)));
             case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };
+    }
+
+    /** A part for programs: the plan as it is kept, but of what changed that alone. */
+    String json(@Nullable String part) {
+        return "changes".equals(part)
+                ? view.since()
+                        .map(since -> PlanJson.changes(kept.number(), since))
+                        .orElseGet(() -> PlanJson.text(kept))
+                : PlanJson.text(kept);
     }
 
     private PlanView compared() {

@@ -3,6 +3,8 @@ package bitterend.day;
 import bitterend.day.PieceStatus.State;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.WorkingDays;
 import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import java.time.LocalDate;
@@ -18,7 +20,8 @@ import java.util.TreeMap;
 /** How far every order has come, by what the ledger, the plan in force and the order book say. */
 public final class OrderStates {
     private final OrderBook book;
-    private final Map<String, String> planned;
+    private final Map<String, CutPlace> planned;
+    private final WorkingDays working;
     private final Map<String, Movement> cuts = new HashMap<>();
     private final Map<String, LookedOver> made = new HashMap<>();
     private final Set<String> delivered = new HashSet<>();
@@ -28,16 +31,18 @@ public final class OrderStates {
     /**
      * Of a shop without a ledger.
      *
-     * @param planned the plan in force, of every piece that it cuts
+     * @param planned where the plan in force cuts a piece, by its id
+     * @param calendar on which days the shop works
      */
-    public OrderStates(OrderBook book, Map<String, String> planned) {
+    public OrderStates(OrderBook book, Map<String, CutPlace> planned, ShopCalendar calendar) {
         this.book = book;
         this.planned = Map.copyOf(planned);
+        working = new WorkingDays(calendar);
     }
 
     /** Of a shop with a ledger, as it is at one moment. */
-    public OrderStates(OrderBook book, Map<String, String> planned, Ledger.Stock stock) {
-        this(book, planned);
+    public OrderStates(OrderBook book, Map<String, CutPlace> planned, ShopCalendar calendar, Ledger.Stock stock) {
+        this(book, planned, calendar);
         cuts.putAll(new CutPieces(stock).cuts());
         FinishedPieces finished = new FinishedPieces(stock, cuts);
         cuts.keySet().forEach(piece -> finished.find(piece).ifPresent(found -> made.put(piece, found)));
@@ -87,13 +92,21 @@ public final class OrderStates {
     private PieceStatus status(Piece piece) {
         String id = piece.id();
         Movement cut = cuts.get(id);
+        String line = piece.source().lineId();
+        LocalDate cutBy = working.cutBy(piece);
         if (cut == null) {
-            String plan = planned.getOrDefault(id, "");
-            return new PieceStatus(
-                    id, plan.isEmpty() ? State.OPEN : State.PLANNED, plan, List.of(), LookedOver.NOT_YET);
+            CutPlace place = planned.getOrDefault(id, CutPlace.NONE);
+            State state = place.isPlanned() ? State.PLANNED : State.OPEN;
+            return new PieceStatus(id, line, state, cutBy, place, List.of(), LookedOver.NOT_YET);
         }
         return new PieceStatus(
-                id, state(id), "", List.of(cut.entry().after()), made.getOrDefault(id, LookedOver.NOT_YET));
+                id,
+                line,
+                state(id),
+                cutBy,
+                CutPlace.NONE,
+                List.of(cut.entry().after()),
+                made.getOrDefault(id, LookedOver.NOT_YET));
     }
 
     private State state(String cut) {

@@ -76,19 +76,25 @@ public final class OrdersJson {
         return new JsonTree()
                 .with("order", order.order())
                 .with("customer", order.customer())
-                .with(
-                        "due",
-                        order.due().equals(LocalDate.MAX) ? "" : order.due().toString())
+                .with("due", day(order.due()))
                 .with("overdue", order.isOverdue(day))
                 .with("counts", counts.with("spare", order.spares().size()))
-                .with("pieces", order.pieces().stream().map(OrdersJson::tree).toList());
+                .with(
+                        "pieces",
+                        order.pieces().stream().map(piece -> tree(piece, day)).toList());
     }
 
-    private static JsonTree tree(PieceStatus piece) {
+    private static JsonTree tree(PieceStatus piece, LocalDate day) {
         return new JsonTree()
                 .with("piece", piece.piece())
                 .with("state", piece.state().word())
                 .with("plan", piece.plan())
+                .with("cutBy", day(piece.cutBy()))
+                .with("plannedOn", day(piece.place().on()))
+                .with("plannedReel", piece.place().reel())
+                .with("cutAhead", piece.isAhead())
+                .with("late", piece.isLate(day))
+                .with("onOrder", piece.place().onOrder())
                 .with("reel", piece.reel().map(reel -> reel.id()).orElse(""))
                 .with("lot", piece.reel().map(reel -> reel.lot()).orElse(""))
                 .with(
@@ -96,6 +102,10 @@ public final class OrdersJson {
                         piece.found().isMeasured()
                                 ? LengthText.exact(piece.found().made().exact())
                                 : "");
+    }
+
+    private static String day(LocalDate day) {
+        return day.equals(LocalDate.MAX) ? "" : day.toString();
     }
 
     private static String length(Length length) {

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import static bitterend.measure.LengthText.exact;
 
+import bitterend.day.ChangedSince;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonTree;
@@ -106,5 +107,10 @@ public final class PlanJson {
         // What the shop was warned of when the plan was made is nothing to say of the plan.
         findings.addAll(own.sorted().stream().filter(Finding::isError).toList());
         return own.hasErrors() ? Optional.empty() : document;
+    }
+
+    /** What a plan made of the promises of the one before it. */
+    public static String changes(int plan, ChangedSince since) {
+        return ChangesJson.text(plan, since);
     }
 }

@@ -51,6 +51,10 @@ public final class OrdersPage {
             }
             page.tableApart(table(orders, day));
         });
+        new ToBeCutTable(day).of(told.orders()).forEach(table -> {
+            page.heading("Still to be cut");
+            page.tableApart(table);
+        });
         return page.document();
     }
 

@@ -25,6 +25,7 @@ public final class PlanPage {
         page.gap();
         reels(page, view);
         new TotalsBlock(view, figures).write(page);
+        view.since().ifPresent(since -> new ChangesBlock(since, figures).write(page));
         unplanned(page, view);
         Cautions.write(page, notes(view));
         return page.document();
@@ -46,6 +47,16 @@ public final class PlanPage {
         Writing page = titled(view);
         reels(page, view);
         Cautions.write(page, notes(view));
+        return page.document();
+    }
+
+    /** What became of what the plan before it promised. */
+    public Document changes(PlanView view) {
+        Writing page = titled(view);
+        view.since()
+                .ifPresentOrElse(
+                        since -> new ChangesBlock(since, figures).write(page),
+                        () -> page.paragraph("No plan was in force before this one."));
         return page.document();
     }
 

@@ -44,6 +44,7 @@ final class PlanScreen {
         page.paragraph(planned());
         today(page);
         later(page);
+        view.since().ifPresent(since -> page.paragraph(new ChangesBlock(since, figures).line()));
         new BenchWords(view).screen(page);
         page.paragraph(waste());
         page.gap();

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.catalogue.Rope;
 import bitterend.day.BenchDay;
+import bitterend.day.ChangedSince;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.measure.Cost;
@@ -36,6 +37,7 @@ import java.util.stream.Collectors;
  * @param lines the order lines behind its pieces; may be empty
  * @param firstFit the same question by the rule of thumb, where somebody asked for the comparison
  * @param hours what it asks of the bench, day by day; empty where the shop states no hours
+ * @param since what changed against the plan before it, where there is one
  * @param mark which plan it is, printed on every page
  * @param byId pieces and reels by their ids, and what is cut first
  * @param part which of its reels are shown
@@ -49,6 +51,7 @@ public record PlanView(
         List<WorkLine> lines,
         Optional<CutPlan> firstFit,
         List<BenchDay> hours,
+        Optional<ChangedSince> since,
         PlanMark mark,
         ById byId,
         PlanPart part) {
@@ -76,6 +79,7 @@ public record PlanView(
                 lines,
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 mark,
                 ById.of(problem, lines),
                 PlanPart.whole(plan.day()));
@@ -109,23 +113,28 @@ public record PlanView(
 
     /** The same under another mark. */
     public PlanView marked(PlanMark other) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, other, byId, part);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, since, other, byId, part);
     }
 
     /** The same beside what first fit makes of the question. */
     public PlanView beside(CutPlan byFirstFit) {
         Optional<CutPlan> fit = Optional.of(byFirstFit);
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, fit, hours, mark, byId, part);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, fit, hours, since, mark, byId, part);
+    }
+
+    /** The same beside what changed against the plan before it; nothing for none. */
+    public PlanView since(Optional<ChangedSince> before) {
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, before, mark, byId, part);
     }
 
     /** The same beside the hours of the bench. */
     public PlanView timed(List<BenchDay> bench) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, bench, mark, byId, part);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, bench, since, mark, byId, part);
     }
 
     /** Some of its reels. What is said of the whole plan, what is proven and which pieces wait for which, stays so. */
     public PlanView only(PlanPart some) {
-        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, mark, byId, some);
+        return new PlanView(shop, problem, plan, beforeCut, notes, lines, firstFit, hours, since, mark, byId, some);
     }
 
     /** Every piece wanted, by id. */

@@ -1,5 +1,6 @@
 package bitterend.serve;
 
+import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -8,6 +9,7 @@ import bitterend.report.sheet.ReelSheet;
 import bitterend.report.sheet.Row;
 import bitterend.report.sheet.Segment;
 import bitterend.report.sheet.SheetMaker;
+import bitterend.work.ReelDays;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import io.javalin.config.JavalinConfig;
@@ -37,7 +39,7 @@ final class BenchScreen implements Screen {
         config.routes.get("/bench/reel", this::reel);
     }
 
-    private record Plan(ShopNow now, Verdict.Passed passed, PlanView view, Figures figures) {
+    private record Plan(ShopNow now, Verdict.Passed passed, ReelDays days, PlanView view, Figures figures) {
         List<ReelSheet> sheets() {
             return new SheetMaker(view, figures, List.of()).sheet("").reels();
         }
@@ -51,9 +53,11 @@ final class BenchScreen implements Screen {
         return loft.now()
                 .flatMap(now -> loft.inForce(now).flatMap(Verdict::passed).map(passed -> {
                     Figures figures = loft.figures(now);
+                    ReelDays days =
+                            ReelDays.of(passed.kept().document(), now.at().plans(new Findings()));
                     PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                            .marked(PlanMark.of(passed.number()));
-                    return new Plan(now, passed, view, figures);
+                            .marked(PlanMark.of(passed.number()).out(days.out()));
+                    return new Plan(now, passed, days, view, figures);
                 }));
     }
 
@@ -64,7 +68,9 @@ final class BenchScreen implements Screen {
             return;
         }
         Set<String> cut = plan.cut();
+        Set<String> atHand = plan.days().atHand();
         List<ReelToCut> reels = plan.view().draws().stream()
+                .filter(draw -> atHand.contains(draw.reel()))
                 .map(draw -> new ReelToCut(
                         draw.reel(),
                         plan.view().rope(draw).name(),

@@ -2,11 +2,13 @@ package bitterend.work;
 
 import bitterend.exchange.PlanEvent;
 import bitterend.measure.Sentence;
+import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Issues sheets of a plan: they go to the bench and are what is cut by. Written down once; sheets printed again are no event. */
 public final class IssuePlan {
@@ -54,16 +56,25 @@ public final class IssuePlan {
         if (missing.isEmpty() && last.isPresent()) {
             return new Outcome.Already(last.get());
         }
-        List<String> barred = remarks.stream()
-                .filter(Remark::bars)
-                .filter(remark -> remark.reel().isEmpty() || missing.contains(remark.reel()))
-                .map(Remark::sentence)
-                .map(Sentence::exact)
+        List<String> barred = Stream.concat(
+                        coming(plan.problem(), missing),
+                        remarks.stream()
+                                .filter(Remark::bars)
+                                .filter(remark -> remark.reel().isEmpty() || missing.contains(remark.reel()))
+                                .map(Remark::sentence)
+                                .map(Sentence::exact))
                 .toList();
         if (!barred.isEmpty()) {
             return new Outcome.Refused(barred);
         }
         plans.issue(plan.kept(), missing, who, clock);
         return new Outcome.Issued(plans.issued(plan.number()).orElseThrow());
+    }
+
+    /** Nobody cuts a reel that is not in the house. */
+    private static Stream<String> coming(PackingProblem problem, List<String> reels) {
+        return reels.stream()
+                .filter(problem::isComing)
+                .map(reel -> "reel " + reel + " is on order and not in the house: receive it, then plan again");
     }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.PageText;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,6 +136,7 @@ final class DayByDayTest {
 
         DemoShop.order(shop, "2009,1,Port Pilots,LA8,25 m,plain,plain,1,2026-03-03,1");
         Run tuesday = run(0, "plan", "--day", "2026-03-03", "--effort", "reproducible");
+        assertTrue(plain(tuesday.out()).contains("Since plan 1: 2 pieces stay, 1 is new."), tuesday.out());
         assertFalse(tuesday.err().contains("issued and not posted"), tuesday.err());
         assertEquals(Set.of("R-2 no"), sheets());
         assertTrue(Files.readString(shop.resolve("sheet.csv")).contains("2009/1.1"));
@@ -183,5 +186,52 @@ final class DayByDayTest {
         assertTrue(told.err().contains("Nothing was issued: to issue them early, add --day 2026-03-03"), told.err());
         assertEquals(Set.of("R-2 no"), reels("sheet.csv"));
         assertFalse(run(0, "plan", "--effort", "reproducible").err().contains("issued and not posted"));
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void planThatKeepsItsPromises_saysSoInOneLine() {
+        String again = run(0, "plan", "--effort", "reproducible").out();
+        assertTrue(plain(again).contains("As plan 1 promised: 4 pieces stay on the same reel and day."), again);
+        assertTrue(plain(run(0, "show", "changes").out()).contains("As plan 1 promised"));
+    }
+
+    /** A rush order brings the reel of Thursday forward, with what lies on it; the page has each piece and reel. */
+    @Test
+    void newWork_thatMovesADay_isToldInCountsAndInFull() throws IOException {
+        DemoShop.order(shop, "2009,1,Port Pilots,TS10,25 m,plain,plain,1,2026-03-03,1");
+        String screen = plain(run(0, "plan", "--effort", "reproducible").out());
+        assertTrue(screen.contains("Since plan 1: 4 pieces stay, 1 is new; 1 reel is cut on another day."), screen);
+        String page = plain(run(0, "show", "changes").out());
+        assertTrue(page.contains("R-3 Thu 2026-03-05 Tue 2026-03-03 2"), page);
+        assertTrue(page.contains("2009/1.1 not planned R-3"), page);
+        JsonNode json =
+                new ObjectMapper().readTree(run(0, "show", "changes", "--json").out());
+        assertEquals(4, json.path("kept").asInt());
+        assertEquals("2026-03-05", json.path("days").path(0).path("was").asText());
+        assertEquals("R-3", json.path("pieces").path(0).path("now").asText());
+    }
+
+    @Test
+    void orders_sayOnWhichDayEachLineIsCut() throws IOException {
+        DemoShop.order(shop, "2010,1,Port Pilots,TS10,95 m,plain,plain,1,2026-02-27,5");
+        String page = plain(run(0, "orders").out());
+        assertTrue(page.contains("2001/1 1 Mon 2026-03-02 Mon 2026-03-02 R-1"), page);
+        assertTrue(page.contains("2002/1 1 Wed 2026-03-04 Mon 2026-03-02 R-1 cut ahead"), page);
+        assertTrue(page.contains("2010/1 1 Fri 2026-02-27 not planned late"), page);
+        JsonNode piece = new ObjectMapper()
+                .readTree(run(0, "orders", "--json").out()).findParents("piece").stream()
+                        .filter(each -> each.path("piece").asText().equals("2002/1.1"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals("2026-03-04", piece.path("cutBy").asText());
+        assertEquals("2026-03-02", piece.path("plannedOn").asText());
+        assertEquals("R-1", piece.path("plannedReel").asText());
+        assertTrue(piece.path("cutAhead").asBoolean() && !piece.path("late").asBoolean());
+        run(0, "stock", "post", "--all");
+        assertFalse(plain(run(0, "orders").out()).contains("2002/1 1 Wed"), "what is cut is no work ahead");
     }
 }

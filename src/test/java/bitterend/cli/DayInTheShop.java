@@ -33,6 +33,7 @@ record DayInTheShop(Path shop, Path out, String note) {
                             "show SHOP",
                             "show SHOP tables",
                             "show SHOP week",
+                            "show SHOP changes",
                             "show SHOP reasons",
                             "show SHOP money",
                             "show SHOP E7")),

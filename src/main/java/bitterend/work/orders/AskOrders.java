@@ -1,5 +1,6 @@
 package bitterend.work.orders;
 
+import bitterend.day.CutPlace;
 import bitterend.day.OrderBook;
 import bitterend.day.OrderChanges;
 import bitterend.day.OrderStates;
@@ -7,12 +8,14 @@ import bitterend.day.OrderStatus;
 import bitterend.day.OrdersTold;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces;
+import bitterend.exchange.PlanDocument;
+import bitterend.exchange.PlanFacts;
 import bitterend.finding.Findings;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.Ledger;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -31,10 +34,11 @@ public final class AskOrders {
 
     /** How far every order has come, and what is to be told of the pieces that are cut. */
     public OrdersTold status() {
-        Map<String, String> planned = planned();
+        Map<String, CutPlace> planned = planned();
+        ShopCalendar calendar = shop.shop().settings().calendar();
         return shop.at().ledger().isKept()
-                ? reading(stock -> told(new OrderStates(book, planned, stock).orders(day), stock))
-                : new OrdersTold(new OrderStates(book, planned).orders(day), List.of(), List.of(), List.of());
+                ? reading(stock -> told(new OrderStates(book, planned, calendar, stock).orders(day), stock))
+                : new OrdersTold(new OrderStates(book, planned, calendar).orders(day), List.of(), List.of(), List.of());
     }
 
     /** What changed of cut pieces, and what is spare; nothing in a shop without a ledger. */
@@ -46,16 +50,19 @@ public final class AskOrders {
         return shop.at().reading(ledger -> ledger.read(question));
     }
 
-    /** The number of the plan in force, by each piece that it cuts. */
-    private Map<String, String> planned() {
-        Map<String, String> planned = new HashMap<>();
+    /** Where and when the plan in force cuts each piece of it. */
+    private Map<String, CutPlace> planned() {
         Plans plans = shop.at().plans(new Findings());
-        plans.inForce()
+        return plans.inForce()
                 .flatMap(number -> plans.read(number, new Findings()))
-                .ifPresent(kept -> kept.document().plan().draws().forEach(draw -> draw.cuts()
-                        .forEach(cut ->
-                                planned.put(cut.piece(), "" + kept.document().number()))));
-        return planned;
+                .map(kept -> places(kept.document()))
+                .orElse(Map.of());
+    }
+
+    private static Map<String, CutPlace> places(PlanDocument plan) {
+        return plan.facts() instanceof PlanFacts.Whole whole
+                ? CutPlace.of(plan.number(), plan.plan(), whole.problem())
+                : CutPlace.of(plan.number(), plan.plan());
     }
 
     private OrdersTold told(List<OrderStatus> orders, Ledger.Stock stock) {

@@ -12,6 +12,7 @@ import bitterend.day.RackToday;
 import bitterend.demand.Assembly;
 import bitterend.demand.Piece;
 import bitterend.exchange.PackingNoteForm;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
@@ -114,7 +115,7 @@ public final class Deliver {
     }
 
     private List<PieceStatus> status(String order, Ledger.Stock stock) {
-        return new OrderStates(desk.book(), Map.of(), stock)
+        return new OrderStates(desk.book(), Map.of(), ShopCalendar.USUAL, stock)
                 .orders(LocalDate.MIN).stream()
                         .filter(each -> each.order().equals(order))
                         .findFirst()
