@@ -17,6 +17,7 @@ final class Site {
             new Way("/", "Today"),
             new Way("/bench", "Bench"),
             new Way("/splicing", "Splicing"),
+            new Way("/book", "Order book"),
             new Way("/orders", "Orders"),
             new Way("/rack", "Rack"),
             new Way("/week", "Week"));

@@ -77,7 +77,8 @@ final class ServeTest {
 
     @Test
     void screens_openWithoutAPlan() {
-        for (String path : new String[] {"/", "/bench", "/splicing", "/orders", "/rack", "/week", "/find?what=E"}) {
+        for (String path :
+                new String[] {"/", "/bench", "/splicing", "/orders", "/book", "/rack", "/week", "/find?what=E"}) {
             assertEquals(200, ada.get(path).status(), path);
         }
         assertEquals(404, ada.get("/nosuch").status());
@@ -146,6 +147,36 @@ final class ServeTest {
 
     private long movements() {
         return shop.reading(ledger -> ledger.read(stock -> stock.holdings().size()));
+    }
+
+    /** Typed, looked at, pasted, saved and taken back: the file is what a person would have written. */
+    @Test
+    void orderBook_isTypedInAndPastedInto() throws IOException {
+        ada.post("/who", Map.of("name", "Ada"));
+        Path orders = shop.folder().resolve("orders.csv");
+        String before = Files.readString(orders);
+        Seen book = ada.get("/book");
+        assertTrue(book.page().contains("value=\"28 m\""), book.page());
+        assertTrue(book.text().contains("29.300 m") || book.text().contains("28."), "cut lengths");
+        Map<String, String> typed = new HashMap<>();
+        typed.put("digest", book.field("digest"));
+        typed.put("c1.4", "thirty");
+        typed.put("paste", "order\tline\trope\tlength\tend a\nE-60\t1\tLAID-14\t3,5 m\twhipped");
+        typed.put("what", "look");
+        Seen looked = ada.post("/book", typed);
+        assertTrue(looked.text().contains("length: found \"thirty\", expected"), looked.text());
+        assertEquals(before, Files.readString(orders), "looking writes nothing");
+        typed.put("c1.4", "30 m");
+        typed.put("paste", "order\tline\trope\tlength\tend a\nE-60\t1\tLAID-14\t3.5 m\twhipped");
+        typed.put("what", "save");
+        Seen saved = ada.post("/book", typed);
+        assertEquals(200, saved.status(), saved.text());
+        assertEquals(
+                before.replace("BRAID-12,28 m", "BRAID-12,30 m") + "E-60,1,,LAID-14,3.5 m,whipped,,,,,,,\n",
+                Files.readString(orders));
+        assertEquals(409, ada.post("/book", typed).status(), "the cell is not what it was when the page was made");
+        ada.post("/book/back", Map.of());
+        assertEquals(before, Files.readString(orders));
     }
 
     /** A browser stays known when the program is started anew; its page is still good for one more booking. */

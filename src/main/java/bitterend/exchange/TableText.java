@@ -1,0 +1,142 @@
+package bitterend.exchange;
+
+import bitterend.exchange.form.InputFile;
+import bitterend.finding.Findings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A CSV file as its text, cell by cell: what nobody changes is written again as it was read, to the byte. Cells are separated
+ * as the header row separates them; a cell in quotes may hold separators and ends of lines.
+ *
+ * @param separator what separates cells
+ * @param end what ends a row that is added
+ * @param rows every row as its text with its end, the header first
+ */
+public record TableText(char separator, String end, List<String> rows) {
+    public TableText {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * A table as it lies in a folder.
+     *
+     * @param table its rows
+     * @param digest SHA-256 of the file
+     */
+    public record Lying(TableText table, String digest) {}
+
+    /** The table in a file of a folder; nothing where there is none that can be read. */
+    public static Optional<Lying> find(Path folder, String name) {
+        return InputFile.find(folder, name, new Findings()).map(file -> new Lying(of(file.text()), file.digest()));
+    }
+
+    /** The text of a file, without a byte order mark. */
+    public static TableText of(String text) {
+        List<String> rows = split(text);
+        String header = rows.isEmpty() ? "" : rows.get(0);
+        char separator = header.indexOf('\t') >= 0 ? '\t' : header.indexOf(';') >= 0 ? ';' : ',';
+        return new TableText(separator, text.contains("\r\n") ? "\r\n" : "\n", rows);
+    }
+
+    private static List<String> split(String text) {
+        List<String> rows = new ArrayList<>();
+        int from = 0;
+        boolean quoted = false;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            quoted ^= letter == '"';
+            if (letter == '\n' && !quoted) {
+                rows.add(text.substring(from, at + 1));
+                from = at + 1;
+            }
+        }
+        if (from < text.length()) {
+            rows.add(text.substring(from));
+        }
+        return rows;
+    }
+
+    /** All of it. */
+    public String text() {
+        return String.join("", rows);
+    }
+
+    /** The names of its columns, as they are written. */
+    public List<String> header() {
+        return rows.isEmpty() ? List.of() : cells(0);
+    }
+
+    /** The cells of a row, the header being row 0; as many as it has. */
+    public List<String> cells(int row) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        String text = withoutEnd(rows.get(row));
+        boolean quoted = false;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter == '"' && quoted && at + 1 < text.length() && text.charAt(at + 1) == '"') {
+                cell.append('"');
+                at++;
+            } else if (letter == '"') {
+                quoted = !quoted;
+            } else if (letter == separator && !quoted) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else {
+                cell.append(letter);
+            }
+        }
+        cells.add(cell.toString());
+        return cells;
+    }
+
+    private static String withoutEnd(String row) {
+        return row.endsWith("\r\n")
+                ? row.substring(0, row.length() - 2)
+                : row.endsWith("\n") ? row.substring(0, row.length() - 1) : row;
+    }
+
+    /** Whether a row has nothing in it. */
+    public boolean isBlank(int row) {
+        return cells(row).stream().allMatch(String::isBlank);
+    }
+
+    /** The same with these cells of a row, by column; the others stay as they are written. */
+    public TableText with(int row, Map<Integer, String> changed) {
+        List<String> cells = new ArrayList<>(cells(row));
+        changed.forEach(cells::set);
+        List<String> all = new ArrayList<>(rows);
+        String old = rows.get(row);
+        all.set(row, written(cells) + old.substring(withoutEnd(old).length()));
+        return new TableText(separator, end, all);
+    }
+
+    /** The same with a row below the last. */
+    public TableText plus(List<String> cells) {
+        List<String> all = new ArrayList<>(rows);
+        int last = all.size() - 1;
+        if (last >= 0 && !all.get(last).endsWith("\n")) {
+            all.set(last, all.get(last) + end);
+        }
+        all.add(written(cells) + end);
+        return new TableText(separator, end, all);
+    }
+
+    private String written(List<String> cells) {
+        return String.join(
+                String.valueOf(separator), cells.stream().map(this::written).toList());
+    }
+
+    private String written(String cell) {
+        boolean quotes = cell.indexOf(separator) >= 0
+                || cell.indexOf('"') >= 0
+                || cell.indexOf('\n') >= 0
+                || cell.indexOf('\r') >= 0
+                || !cell.equals(cell.strip());
+        return quotes ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    }
+}

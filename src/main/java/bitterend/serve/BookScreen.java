@@ -1,0 +1,283 @@
+package bitterend.serve;
+
+import bitterend.demand.Derivation;
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.TableText;
+import bitterend.finding.Finding;
+import bitterend.report.Figures;
+import bitterend.work.ShopFound;
+import bitterend.work.orders.EditOrders;
+import bitterend.work.orders.EditOrders.Book;
+import bitterend.work.orders.EditOrders.Edit;
+import bitterend.work.orders.EditOrders.Saved;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The order book as a table to type in, and a field to paste rows of a spreadsheet into. What is typed is looked at by the same
+ * code as the file; a save that meets another's changes keeps both or says where they meet.
+ */
+final class BookScreen implements Screen {
+    private static final int MOST_BOOKS = 16;
+    /** Columns that are always shown; of the others those that somebody uses. */
+    private static final List<String> USUAL =
+            List.of("order", "line", "customer", "rope", "length", "end a", "end b", "quantity", "due", "note");
+
+    private final Loft loft;
+    private final Site site;
+    private final People people;
+    private final Map<String, Book> looked = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Book> eldest) {
+            return size() > MOST_BOOKS;
+        }
+    };
+
+    BookScreen(Loft loft, Site site, People people) {
+        this.loft = loft;
+        this.site = site;
+        this.people = people;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/book", request -> show(request, Optional.empty(), List.of()));
+        config.routes.post("/book", this::save);
+        config.routes.post("/book/back", this::takeBack);
+    }
+
+    private EditOrders verb() {
+        return new EditOrders(loft.access());
+    }
+
+    private Optional<Book> read() {
+        Optional<Book> book = verb().read();
+        book.ifPresent(each -> {
+            synchronized (looked) {
+                looked.put(each.digest(), each);
+            }
+        });
+        return book;
+    }
+
+    private void show(Context request, Optional<Edit> typed, List<String> told) {
+        Book book = typed.map(Edit::base).or(this::read).orElse(null);
+        if (book == null) {
+            site.tell(request, "orders.csv cannot be read as a table.");
+            return;
+        }
+        Edit edit = typed.orElse(new Edit(book, Map.of(), List.of()));
+        ShopFound found = typed.isPresent() ? verb().check(edit) : loft.shelf().read();
+        Map<String, Object> values = new HashMap<>();
+        values.put("columns", shown(book.table()));
+        values.put("rows", rows(edit, found));
+        values.put("digest", book.digest());
+        values.put("told", told);
+        values.put("before", verb().before());
+        site.show(request, "Order book", "serve/book.jte", values);
+    }
+
+    private static List<BookColumn> shown(TableText table) {
+        List<BookColumn> columns = new ArrayList<>();
+        List<String> header = table.header();
+        for (int column = 0; column < header.size(); column++) {
+            String name = header.get(column).strip();
+            if (USUAL.contains(name.toLowerCase(Locale.ROOT)) || isUsed(table, column)) {
+                columns.add(new BookColumn(column, name));
+            }
+        }
+        return columns;
+    }
+
+    private static boolean isUsed(TableText table, int column) {
+        for (int row = 1; row < table.rows().size(); row++) {
+            List<String> cells = table.cells(row);
+            if (column < cells.size() && !cells.get(column).isBlank()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<BookRow> rows(Edit edit, ShopFound found) {
+        TableText table = edit.base().table();
+        Map<String, String> cuts = cuts(found);
+        Map<String, List<String>> wrong = wrong(found.findings());
+        List<BookRow> rows = new ArrayList<>();
+        for (int row = 1; row < table.rows().size(); row++) {
+            if (!table.isBlank(row)) {
+                List<String> cells = new ArrayList<>(table.cells(row));
+                edit.changed().getOrDefault(row, Map.of()).forEach(cells::set);
+                rows.add(row(row, cells, cuts, wrong));
+            }
+        }
+        int next = table.rows().size();
+        for (List<String> cells : edit.added()) {
+            rows.add(row(next++, cells, cuts, wrong));
+        }
+        return rows;
+    }
+
+    private static BookRow row(
+            int number, List<String> cells, Map<String, String> cuts, Map<String, List<String>> wrong) {
+        String place = "row " + (number + 1);
+        return new BookRow(number, cells, cuts.getOrDefault(place, ""), wrong.getOrDefault(place, List.of()));
+    }
+
+    /** The cut length of each line, by its row. */
+    private Map<String, String> cuts(ShopFound found) {
+        Map<String, String> cuts = new HashMap<>();
+        found.found().ifPresent(now -> {
+            Figures figures = loft.figures(now);
+            for (OrderLine line : EditOrders.lines(found)) {
+                line.demanded().derivations().stream()
+                        .findFirst()
+                        .map(Derivation::cut)
+                        .ifPresent(cut -> cuts.merge(
+                                line.assembly().origin().place(),
+                                figures.length(cut),
+                                (one, other) -> one + ", " + other));
+            }
+        });
+        return cuts;
+    }
+
+    private static Map<String, List<String>> wrong(List<Finding> findings) {
+        Map<String, List<String>> wrong = new TreeMap<>();
+        for (Finding finding : findings) {
+            if (finding.file().equals(EditOrders.FILE) && (finding.isError() || finding.leavesOut())) {
+                wrong.computeIfAbsent(finding.place(), place -> new ArrayList<>())
+                        .add(finding.field() + ": found \"" + finding.found() + "\", expected " + finding.expected());
+            }
+        }
+        return wrong;
+    }
+
+    private void save(Context request) {
+        Optional<Edit> edit = edit(request);
+        String who = people.who(request);
+        if (edit.isEmpty() || who.isEmpty()) {
+            site.tell(
+                    request,
+                    who.isEmpty()
+                            ? People.FIRST
+                            : "The book has changed since this page was made, and the program was started anew: load it again.");
+            return;
+        }
+        if (Sent.text(request, "what").equals("look")) {
+            show(request, edit, List.of());
+            return;
+        }
+        Saved saved = verb().save(edit.get(), who);
+        if (saved instanceof Saved.Conflict conflict) {
+            request.status(409);
+            show(
+                    request,
+                    edit,
+                    List.of("Somebody else has changed the same meanwhile, so nothing was saved: "
+                            + String.join("; ", conflict.places())
+                            + ". Load the book again to see theirs."));
+        } else if (saved instanceof Saved.Unreadable) {
+            site.tell(request, "orders.csv cannot be read as a table. Nothing was saved.");
+        } else {
+            Back.to(request, "/book");
+        }
+    }
+
+    /** What was typed into the cells, and the rows that were pasted. */
+    private Optional<Edit> edit(Context request) {
+        Book base;
+        synchronized (looked) {
+            base = looked.get(Sent.text(request, "digest"));
+        }
+        if (base == null) {
+            return Optional.empty();
+        }
+        Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
+        List<List<String>> added = new ArrayList<>();
+        int there = base.table().rows().size();
+        TreeMap<Integer, Map<Integer, String>> beyond = new TreeMap<>();
+        for (String field : request.formParamMap().keySet()) {
+            if (!field.matches("c[0-9]{1,6}[.][0-9]{1,3}")) {
+                continue;
+            }
+            int row = Integer.parseInt(field.substring(1, field.indexOf('.')));
+            int column = Integer.parseInt(field.substring(field.indexOf('.') + 1));
+            String is = cell(request.formParam(field));
+            if (row >= there) {
+                beyond.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
+            } else if (row > 0
+                    && column < base.table().cells(row).size()
+                    && !is.equals(base.table().cells(row).get(column))) {
+                changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
+            }
+        }
+        int width = base.table().header().size();
+        beyond.values().forEach(cells -> added.add(whole(cells, width)));
+        added.addAll(pasted(request.formParam("paste"), base.table()));
+        return Optional.of(new Edit(base, changed, added));
+    }
+
+    private static List<String> whole(Map<Integer, String> cells, int width) {
+        List<String> row = new ArrayList<>();
+        for (int column = 0; column < width; column++) {
+            row.add(cells.getOrDefault(column, ""));
+        }
+        return row;
+    }
+
+    /** Rows as a spreadsheet hands them over; where the first names columns it says which is which. */
+    private static List<List<String>> pasted(@org.jspecify.annotations.Nullable String text, TableText book) {
+        if (text == null || text.isBlank()) {
+            return List.of();
+        }
+        TableText table = TableText.of(text.strip() + "\n");
+        List<String> names = plain(book.header());
+        List<String> first = plain(table.header());
+        boolean headed = first.contains("order") && first.contains("rope");
+        List<List<String>> rows = new ArrayList<>();
+        for (int row = headed ? 1 : 0; row < table.rows().size(); row++) {
+            Map<Integer, String> cells = new TreeMap<>();
+            List<String> read = table.cells(row);
+            for (int at = 0; at < read.size(); at++) {
+                int column = headed ? (at < first.size() ? names.indexOf(first.get(at)) : -1) : at;
+                if (column >= 0) {
+                    cells.put(column, cell(read.get(at)));
+                }
+            }
+            rows.add(whole(cells, names.size()));
+        }
+        return rows;
+    }
+
+    private static List<String> plain(List<String> names) {
+        return names.stream().map(name -> name.strip().toLowerCase(Locale.ROOT)).toList();
+    }
+
+    private static String cell(@org.jspecify.annotations.Nullable String text) {
+        return text == null
+                ? ""
+                : text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+    }
+
+    private void takeBack(Context request) {
+        String who = people.who(request);
+        if (who.isEmpty()) {
+            site.tell(request, People.FIRST);
+        } else if (verb().takeBack(who).isEmpty()) {
+            site.tell(request, "There is no version before this one.");
+        } else {
+            Back.to(request, "/book");
+        }
+    }
+}

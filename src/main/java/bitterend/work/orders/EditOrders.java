@@ -1,0 +1,287 @@
+package bitterend.work.orders;
+
+import bitterend.exchange.OrderLine;
+import bitterend.exchange.TableText;
+import bitterend.exchange.WholeFile;
+import bitterend.finding.Finding;
+import bitterend.work.ShopAccess;
+import bitterend.work.ShopFound;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The order book as somebody types in it. What is saved is the file as a person would have written it: only changed cells are
+ * other than before. Each save keeps the version before it, and can be taken back whole.
+ */
+public final class EditOrders {
+    /** The file of the orders. */
+    public static final String FILE = "orders.csv";
+    /** The folder in the shop where the versions before are kept. */
+    public static final String BEFORE = "orders-before";
+
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HHmmss");
+    private static final String ENDING = ".csv";
+
+    private static final int TWICE = -1;
+
+    private final ShopAccess shop;
+
+    public EditOrders(ShopAccess shop) {
+        this.shop = shop;
+    }
+
+    /**
+     * The book as it was read.
+     *
+     * @param table its rows
+     * @param digest the SHA-256 of the file, by which a save knows that nobody changed it meanwhile
+     */
+    public record Book(TableText table, String digest) {}
+
+    /**
+     * What is to be saved.
+     *
+     * @param base the book that was looked at
+     * @param changed by row of that book, the header being 0, the cells that are other now, by column
+     * @param added rows below the last, each a cell for each column
+     */
+    public record Edit(Book base, Map<Integer, Map<Integer, String>> changed, List<List<String>> added) {
+        public Edit {
+            changed = new TreeMap<>(changed);
+            added = List.copyOf(added);
+        }
+
+        /** Whether nothing would be other than before. */
+        public boolean isEmpty() {
+            return changed.values().stream().allMatch(Map::isEmpty) && added.isEmpty();
+        }
+    }
+
+    /** What became of an edit. */
+    public sealed interface Saved {
+        /**
+         * It is in the file.
+         *
+         * @param merged whether somebody else had changed other cells meanwhile; theirs stay, too
+         * @param findings what the files say of it now
+         */
+        record Written(boolean merged, List<Finding> findings) implements Saved {}
+
+        /**
+         * Somebody else changed the same cells, or took their rows out; nothing was written.
+         *
+         * @param places which, in words
+         */
+        record Conflict(List<String> places) implements Saved {}
+
+        /** Nothing is other than before. */
+        record Nothing() implements Saved {}
+
+        /** The file cannot be read as a table; nothing was written. */
+        record Unreadable() implements Saved {}
+    }
+
+    /** The book as it is; nothing when the file cannot be read. */
+    public Optional<Book> read() {
+        return TableText.find(shop.folder(), FILE).map(found -> new Book(found.table(), found.digest()));
+    }
+
+    /** What the files of the shop would say of it, and the lines as they would be; nothing is written. */
+    public ShopFound check(Edit edit) {
+        Book book = read().orElseThrow(() -> new IllegalStateException("no " + FILE));
+        Path draft = draft();
+        try {
+            copyFiles(draft);
+            Files.writeString(
+                    draft.resolve(FILE),
+                    applied(book.table(), edit, new ArrayList<>()).text());
+            return new ShopAccess(draft, shop.ledger(), shop.clock()).readFiles();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        } finally {
+            remove(draft);
+        }
+    }
+
+    /** The lines of a checked edit that can be made. */
+    public static List<OrderLine> lines(ShopFound checked) {
+        return checked.found().map(now -> now.shop().orders()).orElse(List.of());
+    }
+
+    /** Saves it. */
+    public Saved save(Edit edit, String who) {
+        Optional<Book> now = read();
+        if (now.isEmpty()) {
+            return new Saved.Unreadable();
+        }
+        if (edit.isEmpty()) {
+            return new Saved.Nothing();
+        }
+        List<String> conflicts = new ArrayList<>();
+        TableText table = applied(now.get().table(), edit, conflicts);
+        if (!conflicts.isEmpty()) {
+            return new Saved.Conflict(conflicts);
+        }
+        write(table.text(), who);
+        return new Saved.Written(
+                !now.get().digest().equals(edit.base().digest()), shop.read().findings());
+    }
+
+    /** Takes the last save back whole; which version stands again. */
+    public Optional<String> takeBack(String who) {
+        List<Path> before = versions();
+        if (before.isEmpty()) {
+            return Optional.empty();
+        }
+        Path last = before.get(before.size() - 1);
+        try {
+            byte[] bytes = Files.readAllBytes(last);
+            WholeFile.write(shop.folder().resolve(FILE), bytes);
+            Files.move(last, last.resolveSibling(last.getFileName() + ".taken-back-by-" + plain(who)));
+            return Optional.of(name(last));
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    /** The versions before, the oldest first: when, and who saved the one after it. */
+    public List<String> before() {
+        return versions().stream().map(EditOrders::name).toList();
+    }
+
+    private List<Path> versions() {
+        Path folder = shop.folder().resolve(BEFORE);
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .toList();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static String name(Path version) {
+        String name = String.valueOf(version.getFileName());
+        return name.substring(0, name.length() - ENDING.length());
+    }
+
+    /** The version before is kept first; if that cannot be done nothing is written. */
+    private void write(String text, String who) {
+        Path file = shop.folder().resolve(FILE);
+        Path folder = shop.folder().resolve(BEFORE);
+        String when =
+                MOMENT.withZone(ZoneId.systemDefault()).format(shop.clock().instant());
+        try {
+            Files.createDirectories(folder);
+            Path kept = folder.resolve(when + " " + plain(who) + ENDING);
+            for (int again = 2; Files.exists(kept); again++) {
+                kept = folder.resolve(when + "-" + again + " " + plain(who) + ENDING);
+            }
+            Files.copy(file, kept);
+            byte[] old = Files.readAllBytes(file);
+            boolean marked = old.length > 2 && old[0] == (byte) 0xEF && old[1] == (byte) 0xBB && old[2] == (byte) 0xBF;
+            WholeFile.write(file, marked ? "\ufeff" + text : text);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static String plain(String who) {
+        return who.replaceAll("[^\\p{L}\\p{N} ._-]", "_");
+    }
+
+    /** A row is known again by its order and line, wherever it is by now; a changed cell must be what it was. */
+    private static TableText applied(TableText table, Edit edit, List<String> conflicts) {
+        TableText base = edit.base().table();
+        Map<String, Integer> rows = new HashMap<>();
+        for (int row = 1; row < table.rows().size(); row++) {
+            rows.merge(key(table, row), row, (one, other) -> TWICE);
+        }
+        TableText result = table;
+        for (Map.Entry<Integer, Map<Integer, String>> changed : edit.changed().entrySet()) {
+            String key = key(base, changed.getKey());
+            int row = table.equals(base) ? changed.getKey() : rows.getOrDefault(key, TWICE);
+            List<String> others = others(
+                    base, changed.getKey(), table, row, changed.getValue().keySet());
+            others.forEach(column -> conflicts.add(key + ", " + column));
+            if (others.isEmpty()) {
+                result = result.with(row, changed.getValue());
+            }
+        }
+        for (List<String> added : edit.added()) {
+            result = result.plus(added);
+        }
+        return result;
+    }
+
+    /** The columns in which the row is not as it was; one word for a row that is gone. */
+    private static List<String> others(TableText base, int was, TableText table, int row, Collection<Integer> columns) {
+        if (row == TWICE || !base.header().equals(table.header())) {
+            return List.of("which is gone or there twice");
+        }
+        List<String> before = base.cells(was);
+        List<String> now = table.cells(row);
+        return columns.stream()
+                .filter(column -> column >= now.size() || !now.get(column).equals(before.get(column)))
+                .map(column -> base.header().get(column))
+                .toList();
+    }
+
+    /** {@code ORDER/LINE} of a row, by its first cells that are called so. */
+    private static String key(TableText table, int row) {
+        List<String> names = table.header().stream()
+                .map(name -> name.strip().toLowerCase(Locale.ROOT))
+                .toList();
+        List<String> cells = table.cells(row);
+        int order = names.indexOf("order");
+        int line = names.indexOf("line");
+        return (order < 0 || order >= cells.size() ? "" : cells.get(order).strip()) + "/"
+                + (line < 0 || line >= cells.size() ? "" : cells.get(line).strip());
+    }
+
+    private static Path draft() {
+        try {
+            return Files.createTempDirectory("orders");
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private void copyFiles(Path to) throws IOException {
+        try (Stream<Path> files = Files.list(shop.folder())) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = String.valueOf(file.getFileName());
+                if (name.endsWith(".json") || name.endsWith(ENDING)) {
+                    Files.copy(file, to.resolve(name));
+                }
+            }
+        }
+    }
+
+    private static void remove(Path draft) {
+        try (Stream<Path> files = Files.list(draft)) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+            Files.delete(draft);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+}
