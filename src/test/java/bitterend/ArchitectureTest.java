@@ -97,10 +97,10 @@ final class ArchitectureTest {
                             + "packing.check stock stock.worth"),
             Map.entry(
                     "work.plans",
-                    "buying catalogue day demand exchange finding measure packing packing.check "
+                    "catalogue day demand exchange finding measure packing packing.check "
                             + "packing.explain packing.strategy quoting stock work work.orders"),
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
-            Map.entry("work.rack", "catalogue day demand exchange finding measure packing stock work"),
+            Map.entry("work.rack", "buying catalogue day demand exchange finding measure packing stock work"),
             Map.entry(
                     "work.trade",
                     "buying catalogue day demand demand.calibration exchange finding history measure "

@@ -140,7 +140,12 @@ final class Market {
     }
 
     private static Reel reel(OnOrder coming, int n) {
-        return reel(coming.marking() + " no. " + n, coming.marking(), "", coming.length(), coming.certificate());
+        return reel(
+                coming.marking() + " no. " + n,
+                coming.marking(),
+                "",
+                coming.usable(),
+                coming.made().certificate());
     }
 
     private static Reel reel(String id, String rope, String lot, Length length, String certificate) {

@@ -48,6 +48,11 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
             return written.roundedDown();
         }
 
+        /** The length that can be counted on, rounded down. */
+        public Length usable() {
+            return length().minus(new Length(tolerance.timesRoundedUp(length().mm())));
+        }
+
         /** One length, as metered, without papers. */
         public static Made plain(Length length) {
             return new Made(Written.worked(length), Ratio.ZERO, Reel.Known.METERED, false, "", false);
@@ -86,8 +91,7 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
 
     /** The length that can be counted on, rounded down. */
     public Length usable() {
-        return made.length()
-                .minus(new Length(made.tolerance().timesRoundedUp(made.length().mm())));
+        return made.usable();
     }
 
     /** Price and freight by the metre that can be counted on, rounded down. */

@@ -2,29 +2,61 @@ package bitterend.buying;
 
 import bitterend.measure.Length;
 import bitterend.measure.Written;
+import bitterend.packing.Arrival;
+import bitterend.stock.Reel;
 import java.time.LocalDate;
 
 /**
  * Reels that are ordered and paid for, but not on the rack yet.
  *
  * @param id the shop's number for the order of reels
+ * @param supplier who sends them; empty when not stated
  * @param rope id of the rope on them
- * @param written usable length of each as it was typed; positive
- * @param quantity how many; at least 1
+ * @param made what is on each, as it was ordered
+ * @param quantity how many are still to come; at least 1
+ * @param came how many of the order came already
  * @param expected the day they are on the rack
- * @param certificate kind of certificate that comes with them; empty when none
  */
-public record OnOrder(String id, String rope, Written written, int quantity, LocalDate expected, String certificate) {
+public record OnOrder(
+        String id, String supplier, String rope, Offer.Made made, int quantity, int came, LocalDate expected) {
     public OnOrder {
-        Length length = written.roundedDown();
-        if (!length.isPositive() || quantity < 1) {
-            throw new IllegalArgumentException("length " + length + ", quantity " + quantity);
+        if (quantity < 1 || came < 0) {
+            throw new IllegalArgumentException("quantity " + quantity + ", came " + came);
         }
     }
 
-    /** Usable length of each in whole millimetres, rounded down. */
-    public Length length() {
-        return written.roundedDown();
+    /** Length of each as it was typed. */
+    public Written written() {
+        return made.written();
+    }
+
+    /** Length of each that can be counted on, rounded down. */
+    public Length usable() {
+        return made.usable();
+    }
+
+    /** The same, expected on another day. */
+    public OnOrder expectedOn(LocalDate day) {
+        return new OnOrder(id, supplier, rope, made, quantity, came, day);
+    }
+
+    /**
+     * One of the reels as it will be on the rack: full, of an unknown lot, as much of it uncertain as the supplier may send
+     * short.
+     *
+     * @param n which of those that are still to come, from 1
+     */
+    public Reel reel(int n) {
+        return new Reel(
+                Arrival.idOf(id, came + n),
+                rope,
+                "",
+                new Reel.Contents(written(), made.length().minus(usable()), Length.ZERO, Length.ZERO, made.known()),
+                java.util.List.of(),
+                new Reel.Papers(made.certificate(), "", LocalDate.MAX, LocalDate.MIN),
+                Reel.Custody.FREE,
+                true,
+                Reel.Where.UNKNOWN);
     }
 
     String marking() {

@@ -42,15 +42,18 @@ final class SheetChoice {
     /** Why there are no such sheets. */
     String refusal(Result.NoSuchSheets none) {
         ReelDays days = none.days();
-        return day != null
-                ? "--day " + day + ": plan " + none.plan() + " cuts nothing on that day; it cuts on "
-                        + days.days().stream().map(LocalDate::toString).collect(Collectors.joining(", "))
-                : "--reel "
-                        + reels.stream()
-                                .filter(reel -> !days.all().contains(reel))
-                                .findFirst()
-                                .orElse("") + ": plan " + none.plan() + " does not cut it; it cuts "
-                        + String.join(", ", days.all());
+        if (day != null) {
+            return "--day " + day + ": plan " + none.plan() + " cuts nothing on that day; it cuts on "
+                    + days.days().stream().map(LocalDate::toString).collect(Collectors.joining(", "));
+        }
+        String reel = reels.stream()
+                .filter(each -> !days.all().contains(each))
+                .findFirst()
+                .orElse("");
+        return "--reel " + reel + ": "
+                + (days.coming().contains(reel)
+                        ? "it is on order and has no sheet before it is here"
+                        : "plan " + none.plan() + " does not cut it; it cuts " + String.join(", ", days.all()));
     }
 
     /** That the sheets are a promise that nobody asked for. */

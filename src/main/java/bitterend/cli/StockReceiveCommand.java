@@ -137,6 +137,13 @@ final class StockReceiveCommand implements Callable<Integer> {
     private String order = "";
 
     @Option(
+            names = "--on-order",
+            paramLabel = "NUMBER",
+            defaultValue = "",
+            description = "The order of reels in on-order.csv that it is of.")
+    private String onOrder = "";
+
+    @Option(
             names = "--place",
             paramLabel = "PLACE",
             defaultValue = "",
@@ -190,6 +197,7 @@ final class StockReceiveCommand implements Callable<Integer> {
                 new ReceiveReel.Owner(owner, order),
                 !part,
                 place,
-                reelNote);
+                reelNote,
+                onOrder);
     }
 }

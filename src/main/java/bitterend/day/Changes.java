@@ -4,6 +4,7 @@ import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
+import bitterend.packing.Arrival;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Eligibility;
@@ -83,7 +84,10 @@ public final class Changes {
     private Sentence why(Piece piece, String was, Map<String, String> before, CutPlan now) {
         Reel reel = reels.get(was);
         if (reel == null) {
-            return Sentence.of("nothing is left of reel " + was);
+            return Sentence.of(
+                    Arrival.isIdOfOne(was)
+                            ? "reel " + was + " is not on order any more"
+                            : "nothing is left of reel " + was);
         }
         Optional<Reason> rule = rules.against(piece, reel);
         if (rule.isPresent()) {

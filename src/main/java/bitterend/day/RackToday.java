@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param parents the reel that each coil was cut off, by coil
  * @param released the event that released it last, of every matched set that was released
  * @param known every reel there ever was, as it stands or stood last, by id
+ * @param came the reels that came of each order of reels, first to last, by its number
  */
 public record RackToday(
         List<Reel> reels,
@@ -34,10 +35,11 @@ public record RackToday(
         Map<String, Movement> cut,
         Map<String, String> parents,
         Map<String, Event> released,
-        Map<String, Reel> known) {
+        Map<String, Reel> known,
+        Map<String, List<String>> came) {
     /** Of a shop that keeps no ledger. */
     public static final RackToday NONE =
-            new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+            new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
     public RackToday {
         reels = List.copyOf(reels);
@@ -47,6 +49,7 @@ public record RackToday(
         parents = Map.copyOf(parents);
         released = Map.copyOf(released);
         known = Map.copyOf(known);
+        came = Map.copyOf(came);
     }
 
     /** A reel as it was once, with what is known of it today: its lot may have been corrected since. */
@@ -128,7 +131,17 @@ public record RackToday(
                 new CutPieces(stock).cuts(),
                 Standing.parents(stock.movements()),
                 releases(stock),
-                known);
+                known,
+                came(stock));
+    }
+
+    private static Map<String, List<String>> came(Ledger.Stock stock) {
+        Map<String, List<String>> came = new TreeMap<>();
+        for (Event event : stock.standing(Event.Kind.RECEIVED)) {
+            event.named(Event.ON_ORDER).forEach(order -> came.computeIfAbsent(order, any -> new ArrayList<>())
+                    .add(event.fact(Event.ON_ORDER + " " + order)));
+        }
+        return came;
     }
 
     private static Map<String, Event> releases(Ledger.Stock stock) {

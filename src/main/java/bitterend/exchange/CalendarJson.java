@@ -60,6 +60,14 @@ final class CalendarJson {
         return closed;
     }
 
+    /** How much later than expected reels on order usually come. */
+    static Parsed<Ahead> late(String text) {
+        Parsed<Ahead> late = ahead(text);
+        return late.value().isPresent()
+                ? late
+                : Parsed.refused("how late reels on order usually come, such as 2 working days; at most " + Ahead.MOST);
+    }
+
     private static Parsed<Ahead> ahead(String text) {
         Matcher ahead = AHEAD.matcher(text);
         return ahead.matches() && Integer.parseInt(ahead.group(1)) <= Ahead.MOST

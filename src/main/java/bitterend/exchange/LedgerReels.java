@@ -6,6 +6,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.stock.Reel;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -14,13 +15,15 @@ import java.util.Set;
  * @param file name of the ledger
  * @param reels what is on the rack
  * @param gone ids of reels of which nothing is left; pins may still speak of them
+ * @param came ids of the reels that came of each order of reels, by its number
  */
-public record LedgerReels(String file, List<Reel> reels, Set<String> gone) {
+public record LedgerReels(String file, List<Reel> reels, Set<String> gone, Map<String, List<String>> came) {
     public LedgerReels {
         reels = reels.stream()
                 .sorted(Comparator.comparing(Reel::id, NaturalOrder.IDS))
                 .toList();
         gone = Set.copyOf(gone);
+        came = Map.copyOf(came);
     }
 
     /** The reels, with an error for each whose rope the catalogue does not have. */

@@ -120,6 +120,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
                 .with("closed", (Object) List.of())
                 .with("urgency", new JsonTree().with("third", "1 working day").with("fourth", "7 days"))
                 .with("horizon", "5 working days")
+                .with("lateness", "2 working days")
                 .with("labour", money.print(labour) + "/h")
                 .with(
                         "cutLoss",

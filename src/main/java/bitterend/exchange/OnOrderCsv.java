@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.buying.Offer;
 import bitterend.buying.OnOrder;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
@@ -9,7 +10,9 @@ import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Ratio;
 import bitterend.measure.Written;
+import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,31 +27,57 @@ final class OnOrderCsv {
             List.of("number", "rope", "length", "expected"), List.of("quantity", "certificate", "supplier", "note"));
 
     private final Ropes ropes;
+    private final List<Offer> offers;
+    private final Map<String, List<String>> came;
     private final Findings findings;
 
-    OnOrderCsv(Ropes ropes, Findings findings) {
+    /**
+     * @param offers what suppliers offer: how much short a reel may come is said there
+     * @param came the reels that came already, by order of reels
+     */
+    OnOrderCsv(Ropes ropes, List<Offer> offers, Map<String, List<String>> came, Findings findings) {
         this.ropes = ropes;
+        this.offers = List.copyOf(offers);
+        this.came = Map.copyOf(came);
         this.findings = findings;
     }
 
-    /** The reels on order by number. */
+    /** The reels that are still to come, by number; of an order that came whole the row is warned of. */
     List<OnOrder> read(InputFile file) {
         List<OnOrder> all = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
-            OnOrder coming = new OnOrder(
-                    row.require("number", Readings::id, "?" + row.place()),
-                    RopeColumn.read(row, ropes),
-                    row.require("length", Readings::presentAsWritten, Written.worked(new Length(1))),
-                    row.optional("quantity", Readings.whole(1, 1_000), 1),
-                    row.require("expected", Readings::day, LocalDate.EPOCH),
-                    row.optional("certificate", Readings::text, ""));
-            row.once("number", coming.id(), ids);
-            if (row.sound()) {
-                all.add(coming);
+            String id = row.require("number", Readings::id, "?" + row.place());
+            String supplier = row.optional("supplier", Readings::text, "");
+            String rope = RopeColumn.read(row, ropes);
+            Offer.Made made = made(row, supplier, rope);
+            int quantity = row.optional("quantity", Readings.whole(1, 1_000), 1);
+            LocalDate expected = row.require("expected", Readings::day, LocalDate.EPOCH);
+            row.once("number", id, ids);
+            int there = came.getOrDefault(id, List.of()).size();
+            if (row.sound() && there >= quantity) {
+                row.warning("number", "a reel that is still to come: this order is received; take the row out");
+            } else if (row.sound()) {
+                all.add(new OnOrder(id, supplier, rope, made, quantity - there, there, expected));
             }
         }
         all.sort(Comparator.comparing(OnOrder::id, NaturalOrder.IDS));
         return all;
+    }
+
+    private Offer.Made made(Fields row, String supplier, String rope) {
+        Written length = row.require("length", Readings::presentAsWritten, Written.worked(new Length(1)));
+        String certificate = row.optional("certificate", Readings::text, "");
+        return offers.stream()
+                .filter(offer -> offer.rope().equals(rope)
+                        && offer.made().length().equals(length.roundedDown())
+                        && (supplier.isEmpty()
+                                || offer.supplier().isEmpty()
+                                || offer.supplier().equals(supplier)))
+                .map(Offer::made)
+                .max(Comparator.comparing(Offer.Made::tolerance))
+                .map(offered -> new Offer.Made(
+                        length, offered.tolerance(), offered.known(), false, certificate, offered.oneLot()))
+                .orElse(new Offer.Made(length, Ratio.ZERO, Reel.Known.NOMINAL, false, certificate, false));
     }
 }

@@ -84,7 +84,7 @@ final class PlanForm {
                         Codec.whole(0, 4).orElse(MoneyText.NO_CURRENCY.minorDigits())));
         cost = cost(money);
         CutPlan parts = plan.among(PlanDocument::plan, older ? this::olderParts : this::parts);
-        plan.follow(PlanJson::follows, PlanJson.LEFT_OUT, PlanJson.TO_MEASURE);
+        plan.follow(PlanJson::follows, PlanJson.LEFT_OUT, PlanJson.TO_MEASURE, PlanJson.ON_ORDER);
         PlanFacts facts = older
                 ? plan.among(PlanDocument::facts, PlanForm::older)
                 : plan.object("facts", PlanDocument::facts, new FactsForm(money, parts.day(), findings)::facts);

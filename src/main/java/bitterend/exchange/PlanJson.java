@@ -14,6 +14,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
+import bitterend.packing.explain.Rider;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,9 @@ public final class PlanJson {
     /** Order lines that are not in a plan, with why; written for other programs and not read. */
     static final String LEFT_OUT = "leftOut";
 
+    /** Orders that ride on rope on order, the least leeway first; written for other programs and not read. */
+    static final String ON_ORDER = "ridesOnOrder";
+
     private PlanJson() {}
 
     /** The text of a plan file. A plan that was read in the older form is not written any more. */
@@ -49,10 +53,28 @@ public final class PlanJson {
         if (!document.made().leftOut().isEmpty()) {
             AnswerJson.with(tree, LEFT_OUT, document.made().leftOut());
         }
+        List<Rider> riders = document.facts() instanceof PlanFacts.Whole facts
+                ? Rider.of(facts.problem(), document.plan().draws())
+                : List.of();
+        if (!riders.isEmpty()) {
+            tree.with(ON_ORDER, riders.stream().map(PlanJson::rider).toList());
+        }
         List<UncertainRest> rests = document.facts() instanceof PlanFacts.Whole facts
                 ? uncertain(document.plan(), facts.problem())
                 : List.of();
         return rests.isEmpty() ? tree : tree.with(TO_MEASURE, toMeasure(document.plan(), rests));
+    }
+
+    /** An order that a late delivery of rope puts at risk. */
+    private static JsonTree rider(Rider rider) {
+        return new JsonTree()
+                .with("order", rider.order())
+                .with("pieces", (Object) rider.pieces())
+                .with("orderOfRope", rider.arrival().order())
+                .with("expected", rider.arrival().expected().toString())
+                .with("countedFrom", rider.arrival().from().toString())
+                .with("cutBy", rider.cutBy().toString())
+                .with("leeway", rider.leeway());
     }
 
     private static List<UncertainRest> uncertain(CutPlan plan, PackingProblem problem) {

@@ -26,6 +26,7 @@ import java.time.LocalDate;
  * @param cutting allowances of a cut where a rope states none
  * @param bench what the bench measures with
  * @param quote how prices for customers are made
+ * @param lateness how much later than expected reels on order usually come
  */
 public record Settings(
         String name,
@@ -37,7 +38,8 @@ public record Settings(
         Holding holding,
         Cutting cutting,
         Bench bench,
-        QuotePolicy quote) {
+        QuotePolicy quote,
+        ShopCalendar.Ahead lateness) {
 
     /**
      * What it costs to hold a coil; not both nothing, or nothing would speak against filling the rack.

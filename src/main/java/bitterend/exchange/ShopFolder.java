@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.buying.Offer;
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Codes;
 import bitterend.catalogue.RopeKinds;
@@ -234,15 +235,20 @@ public final class ShopFolder {
 
     /** What the shop knows about buying; each of the files may be missing. */
     private Supplies supplies(Settings settings, Ropes ropes, Products products, Catalogue catalogue) {
+        List<Offer> offers = find(OffersCsv.NAME)
+                .filter(file -> ShopJson.isKnown(settings.money()))
+                .map(new OffersCsv(ropes, settings.money(), findings)::read)
+                .orElse(List.of())
+                .stream()
+                .filter(offer -> !ropes.isBroken(offer.rope()))
+                .toList();
+        Map<String, List<String>> came = ledger == null ? Map.of() : ledger.came();
         return new Supplies(
-                find(OffersCsv.NAME)
-                        .filter(file -> ShopJson.isKnown(settings.money()))
-                        .map(new OffersCsv(ropes, settings.money(), findings)::read)
+                offers,
+                find(OnOrderCsv.NAME)
+                        .map(new OnOrderCsv(ropes, offers, came, findings)::read)
                         .orElse(List.of())
                         .stream()
-                        .filter(offer -> !ropes.isBroken(offer.rope()))
-                        .toList(),
-                find(OnOrderCsv.NAME).map(new OnOrderCsv(ropes, findings)::read).orElse(List.of()).stream()
                         .filter(coming -> !ropes.isBroken(coming.rope()))
                         .toList(),
                 find(HistoryCsv.NAME)

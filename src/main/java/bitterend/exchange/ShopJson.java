@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.buying.UsualLateness;
 import bitterend.catalogue.BenchTools;
 import bitterend.day.BenchHours;
 import bitterend.exchange.form.Codec;
@@ -76,7 +77,8 @@ final class ShopJson {
                 holding,
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
                 new Settings.Bench(BenchTools.METRIC, "", BenchHours.NONE),
-                QuotePolicy.usual(Money.ZERO));
+                QuotePolicy.usual(Money.ZERO),
+                UsualLateness.USUAL);
     }
 
     private static Settings settings(JsonObject shop) {
@@ -98,7 +100,8 @@ final class ShopJson {
                 holding(fields, money, labour),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
                 bench(shop, units),
-                new QuotePolicyJson(money, labour).read(shop.object("quote")));
+                new QuotePolicyJson(money, labour).read(shop.object("quote")),
+                fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL));
     }
 
     private static Settings.Bench bench(JsonObject shop, Units units) {

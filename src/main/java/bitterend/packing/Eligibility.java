@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -187,10 +188,10 @@ public final class Eligibility {
     public Optional<Reason> comesInTime(Piece piece, Reel reel) {
         return unless(!comesTooLate(piece, reel), Rule.COMES_IN_TIME, () -> {
             LocalDate last = days.lastFor(piece);
+            Arrival arrival = Objects.requireNonNull(problem.arrivals().get(reel.id()));
             return Sentence.of(piece.id() + " must be cut "
                     + (last.equals(problem.day()) ? "today" : "by " + last)
-                    + "; " + reel.id() + " is on order and counted on from "
-                    + problem.arrivals().get(reel.id()).from());
+                    + "; rope on order " + arrival.order() + " is counted on from " + arrival.from());
         });
     }
 

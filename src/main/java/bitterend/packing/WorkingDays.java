@@ -30,6 +30,14 @@ public final class WorkingDays {
         return counted(day, days, -1);
     }
 
+    /** How many working days lie behind a day, up to a later one; none when that is no later. */
+    public int between(LocalDate day, LocalDate later) {
+        return (int) day.plusDays(1)
+                .datesUntil(later.isAfter(day) ? later.plusDays(1) : day.plusDays(1))
+                .filter(this::isWorking)
+                .count();
+    }
+
     /** The day that lies so far ahead of another. */
     public LocalDate ahead(LocalDate day, ShopCalendar.Ahead far) {
         return far.working() ? after(day, far.days()) : day.plusDays(far.days());

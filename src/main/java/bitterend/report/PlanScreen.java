@@ -45,6 +45,7 @@ final class PlanScreen {
         today(page);
         later(page);
         view.since().ifPresent(since -> page.paragraph(new ChangesBlock(since, figures).line()));
+        new RiderWords(view).screen(page);
         new BenchWords(view).screen(page);
         page.paragraph(waste());
         page.gap();
@@ -62,7 +63,14 @@ final class PlanScreen {
                 + (planned == wanted
                         ? "all " + FindingsPage.count(wanted, "piece")
                         : planned + " of " + FindingsPage.count(wanted, "piece"))
-                + " off " + FindingsPage.count(draws.size(), "reel") + ".";
+                + " off " + FindingsPage.count(draws.size(), "reel") + onOrder() + ".";
+    }
+
+    private String onOrder() {
+        long coming = draws.stream()
+                .filter(draw -> view.problem().isComing(draw.reel()))
+                .count();
+        return coming == 0 ? "" : ", " + coming + " of them on order";
     }
 
     /** A reel is cut when its first piece must be: how many are cut today, where not all are. */
@@ -169,7 +177,7 @@ final class PlanScreen {
             LengthBook book = view.book(draw);
             table.row(
                     DueWords.of(view, draw),
-                    view.reel(draw).where().place(),
+                    view.place(draw),
                     draw.reel(),
                     view.rope(draw).id(),
                     Integer.toString(draw.cuts().size()),

@@ -8,6 +8,7 @@ import bitterend.finding.Finding;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.packing.Arrival;
 import bitterend.packing.CutDays;
 import bitterend.packing.CutPlan;
 import bitterend.packing.LengthBook;
@@ -55,6 +56,9 @@ public record PlanView(
         PlanMark mark,
         ById byId,
         PlanPart part) {
+    /** Where the month begins in {@code 2026-03-06}. */
+    private static final int YEAR = 5;
+
     /** A plan that has no number. */
     public PlanView(
             String shop, PackingProblem problem, CutPlan plan, Map<String, BeforeCut> beforeCut, List<Finding> notes) {
@@ -166,6 +170,14 @@ public record PlanView(
             throw new IllegalArgumentException("no reel " + draw.reel());
         }
         return reel;
+    }
+
+    /** Where the reel of a draw is; of one that is on order, month and day on which it comes: {@code coming 03-06}. */
+    public String place(ReelDraw draw) {
+        Arrival arrival = problem.arrivals().get(draw.reel());
+        return arrival == null
+                ? reel(draw).where().place()
+                : "coming " + arrival.expected().toString().substring(YEAR);
     }
 
     /** The rope on the reel of a draw. */

@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
+import bitterend.packing.Arrival;
 import bitterend.packing.HeldWords;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
@@ -52,7 +53,14 @@ public final class ReelWords {
         Reel reel = view.reel(draw);
         List<Fact> facts = new ArrayList<>();
         add(facts, "lot", reel.lot().isEmpty() ? "not known" : reel.lot());
+        Arrival arrival = view.problem().arrivals().get(draw.reel());
         add(facts, "place", reel.where().place());
+        add(
+                facts,
+                "on order",
+                arrival == null
+                        ? ""
+                        : arrival.order() + ", coming " + arrival.expected() + ", counted on from " + arrival.from());
         add(
                 facts,
                 "certificate",

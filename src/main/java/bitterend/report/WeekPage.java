@@ -50,6 +50,7 @@ final class WeekPage {
         page.table(byReel());
         page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces; the"
                 + " days say by when each must be cut.");
+        new RiderWords(view).week(page);
         page.picture(new WeekPicture(view, days, draws).svg());
     }
 
@@ -95,7 +96,7 @@ final class WeekPage {
         for (ReelDraw draw : draws) {
             List<String> row = new ArrayList<>(List.of(
                     days.isToday(draw) ? "today" : days.of(draw).toString(),
-                    draw.reel(),
+                    draw.reel() + (view.problem().isComing(draw.reel()) ? ",\ncoming" : ""),
                     view.rope(draw).id(),
                     Integer.toString(draw.cuts().size())));
             shown.forEach(day -> row.add(count(draw.cuts().stream()

@@ -49,7 +49,11 @@ final class WeekPicture {
 
     private void reel(BuySvg svg, ReelDraw draw, int y) {
         svg.line(10, y + ROW / 2, WIDTH - 10, y + ROW / 2, BuySvg.SOFT);
-        svg.text(10, y + 4, "start", draw.reel() + "  " + view.rope(draw).id());
+        svg.text(
+                10,
+                y + 4,
+                "start",
+                draw.reel() + "  " + view.rope(draw).id() + (view.problem().isComing(draw.reel()) ? ", coming" : ""));
         TreeMap<LocalDate, Integer> needed = new TreeMap<>();
         for (Cut cut : draw.cuts()) {
             needed.merge(days.lastFor(cut), 1, Integer::sum);

@@ -43,9 +43,21 @@ public final class Rack {
 
     /** A reel that came in; its id must be new, or that of a reel that never came: everything of it was taken back. */
     public Event receive(Reel reel, String note) {
+        return receive(reel, "", note);
+    }
+
+    /**
+     * The same of a reel that was on order.
+     *
+     * @param order the shop's number for the order of reels; empty for none
+     */
+    public Event receive(Reel reel, String order, String note) {
         return book(Event.Kind.RECEIVED, note, books -> {
             refuseKnown(books, reel.id());
             books.append(new Entry(Kind.RECEIVED, reel, note));
+            if (!order.isEmpty()) {
+                books.fact(Event.ON_ORDER + " " + order, reel.id());
+            }
         });
     }
 

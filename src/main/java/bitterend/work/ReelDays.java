@@ -5,6 +5,7 @@ import bitterend.exchange.PlanFacts;
 import bitterend.packing.CutDays;
 import bitterend.packing.ReelDraw;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -14,11 +15,12 @@ import java.util.stream.Collectors;
 
 /**
  * On which day each reel of a plan is cut, and whose sheets are out. What must be cut on the day of the plan, or is out, is
- * the work of that day; the rest is promised for later days.
+ * the work of that day; the rest is promised for later days. A reel that is on order has no day.
  */
 public final class ReelDays {
     private final LocalDate today;
     private final Map<String, LocalDate> days = new LinkedHashMap<>();
+    private final Set<String> coming = new LinkedHashSet<>();
     private final Set<String> out;
 
     /**
@@ -29,9 +31,15 @@ public final class ReelDays {
         this.out = Set.copyOf(out);
         today = plan.plan().day();
         for (ReelDraw draw : plan.plan().draws()) {
-            days.put(
-                    draw.reel(),
-                    plan.facts() instanceof PlanFacts.Whole whole ? new CutDays(whole.problem()).of(draw) : today);
+            if (plan.facts() instanceof PlanFacts.Whole whole) {
+                if (whole.problem().isComing(draw.reel())) {
+                    coming.add(draw.reel());
+                } else {
+                    days.put(draw.reel(), new CutDays(whole.problem()).of(draw));
+                }
+            } else {
+                days.put(draw.reel(), today);
+            }
         }
     }
 
@@ -45,7 +53,12 @@ public final class ReelDays {
         return out;
     }
 
-    /** Every reel of the plan, in its order. */
+    /** The reels of the plan that are on order: they have no sheets before they are here. */
+    public Set<String> coming() {
+        return Collections.unmodifiableSet(coming);
+    }
+
+    /** Every reel of the plan that is in the house, in its order. */
     public Set<String> all() {
         return new LinkedHashSet<>(days.keySet());
     }

@@ -25,6 +25,7 @@ final class ReelsSince {
     private final ShopToday today;
     private final SameSteps same;
     private final String name;
+    private final ComingSince coming;
     private final Map<String, Reel> then = new HashMap<>();
 
     ReelsSince(Passed plan, PlanFacts.Whole facts, ShopToday today, SameSteps same) {
@@ -33,6 +34,10 @@ final class ReelsSince {
         this.facts = facts;
         this.today = today;
         name = Gate.name(plan.kept());
+        coming = new ComingSince(
+                facts.problem(),
+                today.shop(),
+                today.rack().map(rack -> rack.today().came()).orElse(Map.of()));
         facts.problem().reels().forEach(reel -> then.put(reel.id(), reel.holding(Length.ZERO)));
     }
 
@@ -61,7 +66,10 @@ final class ReelsSince {
     List<Remark> remarks() {
         List<Remark> remarks = new ArrayList<>();
         for (ReelDraw draw : plan.plan().draws()) {
-            remarks.addAll(today.rack().map(rack -> booked(rack, draw)).orElseGet(() -> filed(draw.reel())));
+            remarks.addAll(
+                    coming.isAbout(draw.reel())
+                            ? coming.of(draw)
+                            : today.rack().map(rack -> booked(rack, draw)).orElseGet(() -> filed(draw.reel())));
         }
         today.rack().ifPresent(rack -> remarks.addAll(rules(rack)));
         return remarks;

@@ -50,7 +50,7 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
     private Read ofLedger(Ledger opened) {
         RackToday rack = RackToday.of(opened);
         return new Read(
-                ShopFolder.read(folder, new LedgerReels(ledger.name(), rack.reels(), rack.gone())),
+                ShopFolder.read(folder, new LedgerReels(ledger.name(), rack.reels(), rack.gone(), rack.came())),
                 Optional.of(rack),
                 ShopToday.Rack.mark(opened));
     }

@@ -7,7 +7,6 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
-import bitterend.measure.Written;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -46,7 +45,7 @@ final class KnotValueTest {
                 true,
                 Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(), 1, 3)
                         .isDue());
-        OnOrder coming = new OnOrder("P", Stall.ROPE, Written.worked(Length.ofMetres(20)), 1, Stall.DAY, "");
+        OnOrder coming = new OnOrder("P", "", Stall.ROPE, Offer.Made.plain(Length.ofMetres(20)), 1, 0, Stall.DAY);
         assertEquals(
                 false,
                 Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(coming), 1, 3)

@@ -133,7 +133,9 @@ final class HorizonCommandTest {
                 "number,rope,length,quantity,expected\nB-9,LAID-14,110 m,1,2026-03-03\n");
         String page = run(4, "plan", shop, "--effort", "reproducible").out().replaceAll("\\s+", " ");
         assertTrue(
-                page.contains("Order B-9 would do for E-61/1.1: 110 m of LAID-14, expected 2026-03-03; or receive"),
+                page.contains(
+                        "Order B-9 would do for E-61/1.1: 110 m of LAID-14, expected 2026-03-03, counted on from 2026-03-05;"
+                                + " or receive"),
                 page);
     }
 

@@ -88,7 +88,7 @@ public final class Sketch {
 
     /** A reel that is on order, counted on from a day. */
     public Sketch coming(String reel, LocalDate from) {
-        arrivals.put(reel, new Arrival("P-88", from, from));
+        arrivals.put(reel, new Arrival(reel.substring(0, reel.indexOf(':')), from, from));
         return this;
     }
 

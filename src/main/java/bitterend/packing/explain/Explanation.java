@@ -15,16 +15,9 @@ public final class Explanation {
     private final PackingProblem problem;
     private final Workbench bench;
     private final RackState rack;
-    private final List<Coming> coming;
 
     public Explanation(PackingProblem problem, Packing packing) {
-        this(problem, packing, List.of());
-    }
-
-    /** Knows the reels that are on order too. */
-    public Explanation(PackingProblem problem, Packing packing, List<Coming> coming) {
         this.problem = problem;
-        this.coming = List.copyOf(coming);
         bench = new Workbench(problem);
         rack = RackState.of(bench, packing);
     }
@@ -41,12 +34,12 @@ public final class Explanation {
     public List<Reason> onOrder(String id) {
         return problem.pieces().stream()
                 .filter(piece -> piece.id().equals(id))
-                .flatMap(piece -> new PieceQuestion(bench, rack, piece, coming).onOrder().stream())
+                .flatMap(piece -> new PieceQuestion(bench, rack, piece).onOrder().stream())
                 .toList();
     }
 
     private PieceAnswer answer(Piece piece) {
-        return new PieceQuestion(bench, rack, piece, coming).answer();
+        return new PieceQuestion(bench, rack, piece).answer();
     }
 
     /** What is cut from a reel and what it costs by rule; none for an unknown id. */

@@ -28,10 +28,8 @@ final class Help {
     private final Piece piece;
     private final Eligibility rules;
     private final Urgency urgency;
-    private final List<Coming> coming;
 
-    Help(Workbench bench, RackState rack, Piece piece, List<Coming> coming) {
-        this.coming = coming;
+    Help(Workbench bench, RackState rack, Piece piece) {
         this.problem = bench.problem();
         this.bench = bench;
         this.rack = rack;
@@ -72,23 +70,12 @@ final class Help {
 
     /** The reels on order that would do. */
     List<Reason> onOrder() {
-        return coming.stream()
-                .filter(this::wouldDo)
-                .map(reel -> reel.offeredFor(piece.id()))
-                .toList();
+        return new RopeToCome(bench, rack).takes(piece.id(), List.of(piece));
     }
 
-    private boolean wouldDo(Coming reel) {
-        return !piece.ownRope()
-                && (piece.certificate().isEmpty() || piece.certificate().equals(reel.certificate()))
-                && piece.lengthOn(reel.rope())
-                        .filter(cut -> !cut.isLongerThan(reel.length()))
-                        .isPresent();
-    }
-
-    /** A run that is too short, or that holds another rope, is settled by nobody. */
+    /** A run that is too short, that holds another rope, or that is not here yet, is settled by nobody. */
     private static boolean canBeSettled(Rule rule) {
-        return rule != Rule.FITS_THE_RUN && rule != Rule.SAME_ROPE;
+        return rule != Rule.FITS_THE_RUN && rule != Rule.SAME_ROPE && rule != Rule.COMES_IN_TIME;
     }
 
     /** The fewest pieces of a run, the least urgent of them, that would make room. */

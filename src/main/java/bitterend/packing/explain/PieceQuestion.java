@@ -35,10 +35,8 @@ final class PieceQuestion {
     private final Eligibility rules;
     private final Optional<RunId> place;
     private final SetQuestion set;
-    private final List<Coming> coming;
 
-    PieceQuestion(Workbench bench, RackState rack, Piece piece, List<Coming> coming) {
-        this.coming = coming;
+    PieceQuestion(Workbench bench, RackState rack, Piece piece) {
         set = new SetQuestion(bench, rack, piece);
         this.problem = bench.problem();
         this.bench = bench;
@@ -68,7 +66,7 @@ final class PieceQuestion {
         if (place.isPresent()) {
             return List.of();
         }
-        return piece.isMatched() ? set.help(coming) : new Help(bench, rack, piece, coming).with(elsewhere);
+        return piece.isMatched() ? set.help() : new Help(bench, rack, piece).with(elsewhere);
     }
 
     /** The reels on order that would do for it, or for all of its set, where it is not planned. */
@@ -76,7 +74,7 @@ final class PieceQuestion {
         if (place.isPresent()) {
             return List.of();
         }
-        return piece.isMatched() ? set.onOrder(coming) : new Help(bench, rack, piece, coming).onOrder();
+        return piece.isMatched() ? set.onOrder() : new Help(bench, rack, piece).onOrder();
     }
 
     private Elsewhere on(Reel reel, Run run, RunId id) {

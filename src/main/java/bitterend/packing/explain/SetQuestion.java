@@ -108,7 +108,7 @@ final class SetQuestion {
     }
 
     /** Reels that would take the set if the shop settled something, rope that is coming, and what else a person may do. */
-    List<Reason> help(List<Coming> coming) {
+    List<Reason> help() {
         List<Reason> help = new ArrayList<>();
         for (List<Reel> holder : holders.values()) {
             if (!takesAll(allowed(holder, Set.of())) && takesAll(allowed(holder, SETTLED))) {
@@ -116,7 +116,7 @@ final class SetQuestion {
             }
         }
         if (piece.matching().begun().isEmpty()) {
-            help.addAll(onOrder(coming));
+            help.addAll(onOrder());
             help.add(new Reason(
                     Rule.PLANNED,
                     Sentence.of("receive ")
@@ -133,11 +133,8 @@ final class SetQuestion {
     }
 
     /** The reels on order that would do for all of it; none for a set that is begun. */
-    List<Reason> onOrder(List<Coming> coming) {
-        return coming.stream()
-                .filter(reel -> piece.matching().begun().isEmpty() && wouldDo(reel))
-                .map(reel -> reel.offeredFor("the set"))
-                .toList();
+    List<Reason> onOrder() {
+        return piece.matching().begun().isEmpty() ? new RopeToCome(bench, rack).takes("the set", rest) : List.of();
     }
 
     private List<Reason> toSettle(List<Reel> holder) {
@@ -151,21 +148,6 @@ final class SetQuestion {
                                         .and(bar.sentence()))))
                 .distinct()
                 .toList();
-    }
-
-    /** Rope that comes is a lot of its own, so that one reel of it must take all. */
-    private boolean wouldDo(Coming reel) {
-        Length sum = Length.ZERO;
-        for (Piece each : rest) {
-            Optional<Length> cut = each.lengthOn(reel.rope());
-            if (cut.isEmpty()
-                    || each.ownRope()
-                    || (!each.certificate().isEmpty() && !each.certificate().equals(reel.certificate()))) {
-                return false;
-            }
-            sum = sum.plus(cut.get()).plus(problem.rope(reel.rope()).cutting().loss());
-        }
-        return !sum.minus(problem.rope(reel.rope()).cutting().loss()).isLongerThan(reel.length());
     }
 
     private Length wanted() {
@@ -184,7 +166,8 @@ final class SetQuestion {
                         rules.certificate(each, reel),
                         rules.useBy(each, reel),
                         rules.pinned(each, reel),
-                        rules.issued(each, reel))
+                        rules.issued(each, reel),
+                        rules.comesInTime(each, reel))
                 .stream()
                 .flatMap(Optional::stream)
                 .toList();

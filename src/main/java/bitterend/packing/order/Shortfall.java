@@ -78,10 +78,15 @@ final class Shortfall {
                 .toList();
         Sentence all = Sentence.joined(
                 "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
-        boolean onTheBench = reasons.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
-        String settle = onTheBench ? CALL_BACK : "release one of these reels";
         return say(
-                piece, reasons.get(0).rule(), all, Sentence.of(settle + ", or ").and(receive(piece)));
+                piece, reasons.get(0).rule(), all, Sentence.of(settle(reasons)).and(receive(piece)));
+    }
+
+    /** What a person may do about reels that are barred; nobody makes rope that is on order come sooner. */
+    private static String settle(List<Reason> bars) {
+        boolean onTheBench = bars.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
+        boolean toCome = bars.stream().allMatch(reason -> reason.rule() == Rule.COMES_IN_TIME);
+        return toCome ? "" : onTheBench ? CALL_BACK + ", or " : "release one of these reels, or ";
     }
 
     private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {

@@ -70,7 +70,7 @@ public final class AskPlan {
         if (cut.isPresent()) {
             return new About.CutAlready(cut.get());
         }
-        Explanation explanation = new Explanation(problem, Packing.of(plan.draws()), RopeOnOrder.of(shop.shop()));
+        Explanation explanation = new Explanation(problem, Packing.of(plan.draws()));
         return explanation
                 .piece(id)
                 .<About>map(answer -> new About.OfPiece(answer, bound(id)))

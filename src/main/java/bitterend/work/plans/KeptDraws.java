@@ -1,7 +1,7 @@
 package bitterend.work.plans;
 
 import bitterend.demand.Piece;
-import bitterend.exchange.PlanFolder.Kept;
+import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
@@ -20,14 +20,14 @@ final class KeptDraws {
      * The day with a pin for every piece of the plan that is still wanted, on a reel that is still there; pins of the
      * shop's own come first. The day as it is when there is no plan to keep.
      */
-    static PackingProblem pinned(PackingProblem day, @Nullable Kept plan) {
+    static PackingProblem pinned(PackingProblem day, @Nullable CutPlan plan) {
         if (plan == null) {
             return day;
         }
         Set<String> wanted = day.pieces().stream().map(Piece::id).collect(Collectors.toSet());
         Set<String> there = day.reels().stream().map(Reel::id).collect(Collectors.toSet());
         Set<String> pinned = day.pins().stream().map(Pin::piece).collect(Collectors.toSet());
-        List<Pin> kept = plan.document().plan().draws().stream()
+        List<Pin> kept = plan.draws().stream()
                 .filter(draw -> there.contains(draw.reel()))
                 .flatMap(KeptDraws::pins)
                 .filter(pin -> wanted.contains(pin.piece()) && !pinned.contains(pin.piece()))

@@ -1,8 +1,10 @@
 package bitterend.work.plans;
 
+import bitterend.day.Arrived;
 import bitterend.day.Changes;
 import bitterend.day.Morning;
 import bitterend.day.OpenWork;
+import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder.Kept;
@@ -14,6 +16,7 @@ import bitterend.packing.ShopCalendar;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.strategy.DayPlanner;
+import bitterend.work.ComingReels;
 import bitterend.work.DayProblem;
 import bitterend.work.IssuedWork;
 import bitterend.work.IssuedWork.OnTheBench;
@@ -93,12 +96,12 @@ public final class PlanDay {
     private DayQuestion question(Request request) {
         Kept inForce = inForce();
         Kept from = request.from();
-        PackingProblem now = DayProblem.of(shop.shop(), request.day());
-        PackingProblem day = KeptDraws.pinned(morning(now, from == null ? inForce : from), request.keep());
+        PackingProblem now = ComingReels.with(DayProblem.of(shop.shop(), request.day()), shop.shop());
+        PackingProblem day = KeptDraws.pinned(morning(now, from == null ? inForce : from), kept(request));
         OpenWork work = shop.open(day);
         Kept start = from == null ? promised(inForce, request) : from;
         PackingProblem open =
-                start == null ? work.fresh() : work.after(start.document().plan());
+                start == null ? work.fresh() : work.after(here(start.document().plan()));
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
         PackingProblem near = Horizon.near(
                 request.withdraw() ? open : IssuedWork.pinned(open, bench),
@@ -119,6 +122,16 @@ public final class PlanDay {
                         || inForce.document().plan().day().isAfter(request.day())
                 ? null
                 : inForce;
+    }
+
+    private @Nullable CutPlan kept(Request request) {
+        Kept keep = request.keep();
+        return keep == null ? null : here(keep.document().plan());
+    }
+
+    /** An earlier plan with the ids that its reels have now. */
+    private CutPlan here(CutPlan earlier) {
+        return Arrived.named(earlier, shop.rack().orElse(RackToday.NONE));
     }
 
     private LocalDate until(Request request) {
@@ -158,7 +171,7 @@ public final class PlanDay {
     private DayQuestion.Stock stock(PackingProblem day, PackingProblem open) {
         return new DayQuestion.Stock(
                 shop.rack().isPresent() ? shop.at().ledger().name() : "reels.csv",
-                day.reels().size(),
+                day.inTheHouse().reels().size(),
                 day.pieces().size() - open.pieces().size(),
                 shop.shop().supplies().values().learned().keySet());
     }
@@ -177,9 +190,9 @@ public final class PlanDay {
     public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
         PackingProblem problem = question.problem();
         DayPlanner.Checked checked = new DayPlanner(search.packer()).checked(problem, search.effort(problem, watcher));
-        CutPlan plan = RopeOnOrder.named(problem, checked.plan(), RopeOnOrder.of(shop.shop()));
+        CutPlan plan = RopeOnOrder.named(problem, checked.plan());
         Since since = question.earlier()
-                .map(before -> new Since(before.inForce(), new Changes(problem).since(before.plan(), plan)))
+                .map(before -> new Since(before.inForce(), new Changes(problem).since(here(before.plan()), plan)))
                 .orElse(null);
         return new PlannedDay(
                 document(problem, plan, search),

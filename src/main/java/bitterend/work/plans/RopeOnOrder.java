@@ -1,14 +1,12 @@
 package bitterend.work.plans;
 
 import bitterend.demand.Piece;
-import bitterend.exchange.Shop;
 import bitterend.measure.Sentence;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Unplanned;
-import bitterend.packing.explain.Coming;
 import bitterend.packing.explain.Explanation;
 import java.util.HashMap;
 import java.util.List;
@@ -24,23 +22,17 @@ final class RopeOnOrder {
     private final Map<String, Piece> pieces = new HashMap<>();
     private final Map<String, Sentence> said = new HashMap<>();
 
-    private RopeOnOrder(PackingProblem problem, CutPlan plan, List<Coming> coming) {
+    private RopeOnOrder(PackingProblem problem, CutPlan plan) {
         problem.pieces().forEach(piece -> pieces.put(piece.id(), piece));
-        explanation = new Explanation(problem, Packing.of(plan.draws()), coming);
-    }
-
-    static List<Coming> of(Shop shop) {
-        return shop.supplies().onOrder().stream()
-                .map(each -> new Coming(each.id(), each.rope(), each.written(), each.expected(), each.certificate()))
-                .toList();
+        explanation = new Explanation(problem, Packing.of(plan.draws()));
     }
 
     /** The plan with the order that would do named in front of what else would help. */
-    static CutPlan named(PackingProblem problem, CutPlan plan, List<Coming> coming) {
-        if (coming.isEmpty() || plan.unplanned().isEmpty()) {
+    static CutPlan named(PackingProblem problem, CutPlan plan) {
+        if (problem.arrivals().isEmpty() || plan.unplanned().isEmpty()) {
             return plan;
         }
-        RopeOnOrder orders = new RopeOnOrder(problem, plan, coming);
+        RopeOnOrder orders = new RopeOnOrder(problem, plan);
         List<Unplanned> unplanned = plan.unplanned().stream().map(orders::named).toList();
         return new CutPlan(plan.day(), plan.draws(), unplanned, plan.book(), plan.cost(), plan.bounds());
     }

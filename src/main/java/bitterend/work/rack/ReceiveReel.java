@@ -1,5 +1,6 @@
 package bitterend.work.rack;
 
+import bitterend.buying.OnOrder;
 import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
@@ -12,6 +13,7 @@ import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +40,7 @@ public final class ReceiveReel {
      * @param full whether nothing was cut from it before
      * @param place where it stands; may be empty
      * @param note what is to be known of it; may be empty
+     * @param onOrder number of the order of reels that it is of; empty for none
      */
     public record Request(
             String reel,
@@ -49,7 +52,8 @@ public final class ReceiveReel {
             Owner owner,
             boolean full,
             String place,
-            String note) {
+            String note,
+            String onOrder) {
         public Request {
             flaws = List.copyOf(flaws);
         }
@@ -117,10 +121,11 @@ public final class ReceiveReel {
             return new Result.NotReceived(Booking.Refused.of(fault), List.of());
         }
         LookAlikes looks = new LookAlikes(desk.at());
-        List<String> warnings = Stream.of(looks.reel(coming.id()), looks.lot(coming.rope(), coming.lot()))
+        List<String> warnings = Stream.of(
+                        looks.reel(coming.id()), looks.lot(coming.rope(), coming.lot()), stillOnOrder(request))
                 .flatMap(warning -> warning.stream())
                 .toList();
-        Booking booking = desk.rack(rack -> rack.receive(coming, desk.note()));
+        Booking booking = desk.rack(rack -> rack.receive(coming, request.onOrder(), desk.note()));
         return booking instanceof Booking.Booked booked
                 ? new Result.Received(booked, coming, warnings)
                 : new Result.NotReceived((Booking.Refused) booking, warnings);
@@ -130,6 +135,7 @@ public final class ReceiveReel {
         if (shop.catalogue().findRope(request.rope()).isEmpty()) {
             throw new LedgerException.Refused("there is no rope " + request.rope() + " in ropes.json");
         }
+        refuseOtherOrder(request);
         Owner owner = request.owner();
         if (owner.customer().isEmpty() != owner.order().isEmpty()) {
             throw new LedgerException.Contradictory("a customer's own rope needs both --owner and --order");
@@ -148,6 +154,43 @@ public final class ReceiveReel {
                 new Reel.Custody(owner.customer(), Reel.State.FREE, owner.order()),
                 request.full(),
                 new Reel.Where(request.place(), Mass.ZERO, Reel.Draw.OUTSIDE, request.note()));
+    }
+
+    private void refuseOtherOrder(Request request) {
+        if (request.onOrder().isEmpty()) {
+            return;
+        }
+        OnOrder order = shop.supplies().onOrder().stream()
+                .filter(each -> each.id().equals(request.onOrder()))
+                .findFirst()
+                .orElseThrow(() -> new LedgerException.Refused("nothing is to come of an order of reels "
+                        + request.onOrder() + "; on-order.csv has " + numbers()));
+        if (!order.rope().equals(request.rope())) {
+            throw new LedgerException.Refused(
+                    "order " + order.id() + " is of " + order.rope() + ", not of " + request.rope());
+        }
+        if (!request.owner().customer().isEmpty()) {
+            throw new LedgerException.Contradictory("what the shop has on order is no customer's own rope");
+        }
+    }
+
+    private String numbers() {
+        List<String> numbers =
+                shop.supplies().onOrder().stream().map(OnOrder::id).toList();
+        return numbers.isEmpty() ? "none" : String.join(", ", numbers);
+    }
+
+    /** Rope on order that this may be, where that was not said: plans would count on both. */
+    private Optional<String> stillOnOrder(Request request) {
+        return shop.supplies().onOrder().stream()
+                .filter(order -> request.onOrder().isEmpty()
+                        && request.owner().customer().isEmpty()
+                        && order.rope().equals(request.rope()))
+                .findFirst()
+                .map(order ->
+                        "order " + order.id() + " of " + order.rope() + " is still to come, and plans count on it."
+                                + " If this reel is of it, take the booking back and say --on-order "
+                                + order.id());
     }
 
     private static Reel.Contents contents(Amount amount) {

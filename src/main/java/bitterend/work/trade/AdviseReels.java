@@ -2,16 +2,20 @@ package bitterend.work.trade;
 
 import bitterend.buying.Advice;
 import bitterend.buying.Buyer;
+import bitterend.buying.OnOrder;
 import bitterend.buying.Orders;
+import bitterend.buying.UsualLateness;
 import bitterend.exchange.Shop;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.work.ComingReels;
 import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Which reels to buy for the orders in hand: a question that writes nothing. */
 public final class AdviseReels {
@@ -52,11 +56,19 @@ public final class AdviseReels {
         }
         Orders orders = new Orders(
                 DayProblem.serving(shop, DayProblem.of(shop, request.day())),
-                shop.supplies().onOrder(),
+                countedOn(request.day()),
                 shop.supplies().offers());
         Effort effort = new Effort(
                 request.time(), Long.MAX_VALUE, request.seed(), request.threads(), watcher.stop(), watcher.progress());
         return new Result.Advised(orders, new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise());
+    }
+
+    /** Rope that comes is counted on from the day on which plans count on it. */
+    private List<OnOrder> countedOn(LocalDate day) {
+        UsualLateness lateness = ComingReels.lateness(shop);
+        return shop.supplies().onOrder().stream()
+                .map(order -> order.expectedOn(lateness.from(order, day)))
+                .toList();
     }
 
     /** Whether there is anything to choose from. */

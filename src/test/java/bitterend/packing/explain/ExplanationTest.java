@@ -10,7 +10,6 @@ import bitterend.demand.Piece.Bond;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
-import bitterend.measure.Written;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
@@ -122,18 +121,18 @@ final class ExplanationTest {
         Sketch sketch = new Sketch()
                 .with(reel("K2", 9_000).lot("L2"))
                 .with(reel("K3", 9_000).lot("L1").onHold())
+                .with(reel("B-7:1", 50_000).lot(""))
+                .coming("B-7:1", Sketch.DAY.plusDays(1))
                 .with(piece("P2", 2_000).begun("S", Bond.ONE_LOT, "P1", "L1", "K1"));
-        List<Coming> coming =
-                List.of(new Coming("B-7", Sketch.ROPE, Written.worked(new Length(50_000)), Sketch.DAY, ""));
-        PieceAnswer answer = new Explanation(sketch.problem(), sketch.packing(), coming)
-                .piece("P2")
-                .orElseThrow();
+        PieceAnswer answer =
+                new Explanation(sketch.problem(), sketch.packing()).piece("P2").orElseThrow();
         assertTrue(answer.elsewhere().stream().noneMatch(Elsewhere::isOpen));
         assertEquals(
                 List.of(
                         "set S: 1 piece is cut, off lot L1; 1 piece, 2.000 m in all, is left and must match",
                         "set S is begun: P1 is cut off lot L1; K2 is not of that lot",
-                        "K3 is on hold"),
+                        "K3 is on hold",
+                        "set S is begun: P1 is cut off lot L1; B-7:1 is not of that lot"),
                 answer.why().stream().map(Reason::sentence).map(Sentence::exact).toList());
         assertEquals(
                 List.of(
@@ -149,22 +148,40 @@ final class ExplanationTest {
     @Test
     void reelOnOrder_isNamedForASetThatItTakesWhole() {
         Sketch sketch = new Sketch()
+                .with(reel("B-7:1", 4_010).lot(""))
+                .with(reel("B-8:1", 4_009).lot(""))
+                .coming("B-7:1", Sketch.DAY.plusDays(2))
+                .coming("B-8:1", Sketch.DAY.plusDays(2))
                 .with(piece("P1", 2_000).set("S", Bond.ONE_REEL))
                 .with(piece("P2", 2_000).set("S", Bond.ONE_REEL));
-        Explanation explanation = new Explanation(
-                sketch.problem(),
-                sketch.packing(),
-                List.of(
-                        new Coming("B-7", Sketch.ROPE, Written.worked(new Length(4_010)), Sketch.DAY, ""),
-                        new Coming("B-8", Sketch.ROPE, Written.worked(new Length(4_009)), Sketch.DAY, "")));
+        Explanation explanation = new Explanation(sketch.problem(), sketch.packing());
         assertEquals(
                 List.of(
-                        "order B-7 would do for the set: 4.010 m of white, expected 2026-03-02",
+                        "order B-7 would do for the set: 4.010 m of white, expected 2026-03-04",
                         "receive 4.000 m of white in one length"),
                 explanation.piece("P1").orElseThrow().help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)
                         .toList());
+    }
+
+    @Test
+    void reelOnOrderThatThePlanUsesUp_isNamedAsNoHelp() {
+        Sketch sketch = new Sketch()
+                .with(reel("B-7:1", 5_000).lot(""))
+                .coming("B-7:1", Sketch.DAY.plusDays(2))
+                .with(piece("P1", 2_000))
+                .with(piece("P2", 2_000).due(Sketch.DAY.plusDays(9)), "B-7:1", 1);
+        assertEquals(
+                List.of(
+                        "order B-7 would do for P1: 5.000 m of white, of which the plan leaves 2.990 m, expected 2026-03-04"),
+                told(new Explanation(sketch.problem(), sketch.packing()).onOrder("P1")));
+        Sketch full = sketch.with(piece("P3", 2_000).due(Sketch.DAY.plusDays(9)), "B-7:1", 1);
+        assertEquals(List.of(), told(new Explanation(full.problem(), full.packing()).onOrder("P1")));
+    }
+
+    private static List<String> told(List<Reason> reasons) {
+        return reasons.stream().map(Reason::sentence).map(Sentence::exact).toList();
     }
 
     @Test

@@ -283,7 +283,7 @@ final class BenchRulesTest {
                         .coming("P-88:1", DAY.plusDays(2))
                         .with(piece("P1", 2_000).due(DAY.plusDays(3)).finishing(2), "P-88:1", 1),
                 1,
-                "P1 must be cut by 2026-03-03; P-88:1 is on order and counted on from 2026-03-04");
+                "P1 must be cut by 2026-03-03; rope on order P-88 is counted on from 2026-03-04");
     }
 
     @Test

@@ -1,0 +1,40 @@
+package bitterend.buying;
+
+import bitterend.packing.ShopCalendar;
+import bitterend.packing.ShopCalendar.Ahead;
+import bitterend.packing.WorkingDays;
+import java.time.LocalDate;
+
+/** From when rope that is on order is counted on: later than its supplier says, by what suppliers are usually late. */
+public final class UsualLateness {
+    /** Two working days. Our own choice, no source: with known receipts the shop can type what it sees. */
+    public static final Ahead USUAL = new Ahead(2, true);
+
+    private final WorkingDays working;
+    private final Ahead typed;
+
+    /** @param typed how late reels usually come, as the shop says */
+    public UsualLateness(ShopCalendar calendar, Ahead typed) {
+        working = new WorkingDays(calendar);
+        this.typed = typed;
+    }
+
+    /**
+     * The first working day on which an order of reels is counted on: the day it is expected and what its supplier is
+     * usually late, and never before the working day after {@code today}, since it is not in the house.
+     */
+    public LocalDate from(OnOrder order, LocalDate today) {
+        LocalDate late = onWorkingDay(working.ahead(onWorkingDay(order.expected()), of(order.supplier())));
+        LocalDate next = working.after(today, 1);
+        return late.isBefore(next) ? next : late;
+    }
+
+    /** Usual lateness is one function: what receipts tell of a supplier belongs here. */
+    private Ahead of(String supplier) {
+        return typed;
+    }
+
+    private LocalDate onWorkingDay(LocalDate date) {
+        return working.isWorking(date) ? date : working.after(date, 1);
+    }
+}

@@ -1,0 +1,36 @@
+package bitterend.day;
+
+import bitterend.packing.Arrival;
+import bitterend.packing.CutPlan;
+import bitterend.packing.ReelDraw;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What an earlier plan promised off reels that were on order is off the reels that came of those orders. */
+public final class Arrived {
+    private Arrived() {}
+
+    /** An earlier plan with each reel that came since under the id that it has on the rack. */
+    public static CutPlan named(CutPlan earlier, RackToday rack) {
+        Map<String, String> ids = new HashMap<>();
+        rack.came().forEach((order, reels) -> {
+            for (int i = 0; i < reels.size(); i++) {
+                ids.put(Arrival.idOf(order, i + 1), reels.get(i));
+            }
+        });
+        if (earlier.draws().stream().noneMatch(draw -> ids.containsKey(draw.reel()))) {
+            return earlier;
+        }
+        List<ReelDraw> draws = earlier.draws().stream()
+                .map(draw -> new ReelDraw(
+                        ids.getOrDefault(draw.reel(), draw.reel()),
+                        draw.leadTrim(),
+                        draw.runs(),
+                        draw.leftOnReel(),
+                        draw.book(),
+                        draw.cost()))
+                .toList();
+        return new CutPlan(earlier.day(), draws, earlier.unplanned(), earlier.book(), earlier.cost(), earlier.bounds());
+    }
+}
