@@ -64,10 +64,17 @@ final class ShownPlan {
             case "tables" -> Optional.of(below(pages.tables(view)));
             case "reasons" -> Optional.of(below(pages.reasons(view)));
             case "changes" -> Optional.of(below(pages.changes(view)));
-            case "week" -> Optional.of(below(pages.week(view)));
+            case "week" -> Optional.of(below(pages.week(view, sheetsOfADay())));
             case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };
+    }
+
+    private String sheetsOfADay() {
+        return view.nextDay()
+                .map(day -> "The sheets of a day: bitterend sheet "
+                        + CommandWord.of(now.at().folder().toString()) + " --day " + day)
+                .orElse("");
     }
 
     /** A part for programs: the plan as it is kept, but of what changed that alone. */

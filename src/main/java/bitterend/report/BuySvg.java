@@ -9,6 +9,15 @@ final class BuySvg {
     static final String SOFT = "#c9d3dc";
     static final String LINE = "#33658a";
 
+    /** Slanted lines; {@link #hatch} says what they are. */
+    static final String HATCH = "url(#hatch)";
+
+    /** How words are set: their size, and whether bold. */
+    record Type(int size, boolean bold) {
+        static final Type BOLD = new Type(13, true);
+        static final Type SMALL = new Type(12, false);
+    }
+
     private final StringBuilder shapes = new StringBuilder();
     private final int width;
     private final int height;
@@ -22,6 +31,24 @@ final class BuySvg {
 
     BuySvg rect(long x, long y, long wide, long high, String fill) {
         return shape("<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\"/>", x, y, wide, high, fill);
+    }
+
+    /** A rectangle with a line round it; none where it is empty. */
+    BuySvg box(long x, long y, long wide, long high, String fill, String stroke) {
+        return wide <= 0 || high <= 0
+                ? this
+                : shape(
+                        "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"%s\" stroke=\"%s\"/>",
+                        x, y, wide, high, fill, stroke);
+    }
+
+    /** What {@link #HATCH} fills with. */
+    BuySvg hatch() {
+        return shape(
+                "<defs><pattern id=\"hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\"><rect width=\"6\""
+                        + " height=\"6\" fill=\"#ffffff\"/><path d=\"M-1,4 L4,-1 M2,7 L7,2\" stroke=\"%s\""
+                        + " stroke-width=\"1.4\"/></pattern></defs>",
+                LINE);
     }
 
     BuySvg line(long x1, long y1, long x2, long y2, String stroke) {
@@ -42,9 +69,20 @@ final class BuySvg {
                 x, y, hollow ? "#ffffff" : LINE, LINE);
     }
 
+    /** A circle with nothing in it. */
+    BuySvg ring(long x, long y, int radius) {
+        return shape(
+                "<circle cx=\"%d\" cy=\"%d\" r=\"%d\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"1.5\"/>",
+                x, y, radius, LINE);
+    }
+
     /** A filled area; points as {@code x,y x,y}. */
     BuySvg area(String points) {
-        return shape("<polygon points=\"%s\" fill=\"%s\"/>", points, SOFT);
+        return area(points, SOFT);
+    }
+
+    BuySvg area(String points, String fill) {
+        return shape("<polygon points=\"%s\" fill=\"%s\"/>", points, fill);
     }
 
     BuySvg polyline(String points) {
@@ -56,6 +94,19 @@ final class BuySvg {
         return shape(
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"%s\" font-size=\"12\" fill=\"%s\">%s</text>",
                 x, y, anchor, INK, escaped(words));
+    }
+
+    /** The same in another type. */
+    BuySvg words(long x, long y, String anchor, String words, Type type) {
+        return shape(
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"%s\" font-size=\"%d\"%s fill=\"%s\">%s</text>",
+                x,
+                y,
+                anchor,
+                type.size(),
+                type.bold() ? " font-family=\"Sheet\" font-weight=\"bold\"" : "",
+                INK,
+                escaped(words));
     }
 
     private BuySvg shape(String form, Object... parts) {

@@ -62,8 +62,13 @@ public final class PlanPage {
 
     /** The days ahead: what is cut when. */
     public Document week(PlanView view) {
+        return week(view, "");
+    }
+
+    /** The same; {@code more}, never wrapped, says how the sheets of a day are asked for. */
+    public Document week(PlanView view, String more) {
         Writing page = titled(view);
-        new WeekPage(view, figures).write(page);
+        new WeekPage(view, figures).write(page, more);
         return page.document();
     }
 

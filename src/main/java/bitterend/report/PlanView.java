@@ -17,6 +17,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
 import bitterend.packing.order.OrderOfWork;
 import bitterend.stock.Reel;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -183,6 +184,11 @@ public record PlanView(
     /** The rope on the reel of a draw. */
     public Rope rope(ReelDraw draw) {
         return problem.ropeOn(reel(draw));
+    }
+
+    /** The first day after that of the plan for which it promises a reel. */
+    public Optional<LocalDate> nextDay() {
+        return draws().stream().filter(this::isPromise).map(byId.days()::of).findFirst();
     }
 
     /** What of this reel is to be measured before anyone knows whether it is scrap. */

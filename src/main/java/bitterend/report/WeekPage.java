@@ -1,123 +1,141 @@
 package bitterend.report;
 
-import bitterend.measure.Length;
-import bitterend.packing.CutDays;
 import bitterend.packing.ReelDraw;
+import bitterend.report.page.Block;
 import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.Map;
 
 /**
- * The days ahead at a glance: what each day cuts, and which reel is cut when, with the days on which the pieces that are cut
- * ahead on it would have had to be cut.
+ * The days ahead at a glance: what each day cuts and what it leaves undone, what comes in, and which reel is cut when, with the
+ * days on which the pieces that are cut ahead on it would have had to be cut.
  */
 final class WeekPage {
-    /** So many days have a column of their own; what lies beyond shares the last. */
-    private static final int MOST_DAYS = 7;
-
     private final PlanView view;
     private final Figures figures;
-    private final CutDays days;
+    private final WeekGrid grid;
     private final List<ReelDraw> draws;
 
     WeekPage(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
-        days = view.byId().days();
-        draws = view.draws();
+        grid = new WeekGrid(view);
+        draws = grid.draws();
     }
 
-    void write(Writing page) {
-        long today = draws.stream().filter(days::isToday).count();
-        long promised = draws.size() - today;
-        page.paragraph("To be cut today: " + FindingsPage.count((int) today, "reel") + ".");
+    /** {@code more}, never wrapped, says how the sheets of a day are asked for. */
+    void write(Writing page, String more) {
+        long promised = draws.stream().filter(view::isPromise).count();
+        page.paragraph("To be cut today: " + FindingsPage.count(draws.size() - (int) promised, "reel") + ".");
         if (promised > 0) {
             page.paragraph(FindingsPage.count((int) promised, "reel") + " more " + (promised == 1 ? "is" : "are")
-                    + " promised, and planned again before " + (promised == 1 ? "its" : "their") + " day.");
+                    + " promised, and planned again by " + (promised == 1 ? "its" : "their") + " day.");
         }
-        if (draws.isEmpty()) {
+        view.since().ifPresent(since -> page.paragraph(new ChangesBlock(since, figures).line()));
+        if (draws.isEmpty() && view.plan().unplanned().isEmpty()) {
             return;
         }
+        WeekPicture picture = new WeekPicture(view, grid);
+        page.picture(new Block.Picture(
+                picture.svg(),
+                picture.more() == 0
+                        ? ""
+                        : "And " + FindingsPage.count(picture.more(), "reel") + " more, cut later: in the table."));
         page.heading("Day by day");
         page.table(byDay());
+        if (!more.isEmpty()) {
+            page.line(Block.Line.Weight.PLAIN, more);
+        }
         new BenchWords(view).write(page);
-        page.heading("Reel by reel");
-        page.table(byReel());
-        page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces; the"
-                + " days say by when each must be cut.");
+        if (!view.problem().arrivals().isEmpty()) {
+            page.heading("Rope on order");
+            page.table(coming());
+        }
+        if (!draws.isEmpty()) {
+            page.heading("Reel by reel");
+            page.table(byReel());
+            page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces;"
+                    + " the days say by when each must be cut.");
+        }
         new RiderWords(view).week(page);
-        page.picture(new WeekPicture(view, days, draws).svg());
     }
 
     private TableRows byDay() {
-        TreeMap<LocalDate, List<ReelDraw>> byDay = new TreeMap<>();
-        draws.forEach(draw ->
-                byDay.computeIfAbsent(days.of(draw), day -> new ArrayList<>()).add(draw));
-        TableRows table = new TableRows(
+        Map<LocalDate, WeekGrid.Load> loads = grid.loads();
+        boolean undone = loads.values().stream().anyMatch(load -> load.undone() > 0);
+        List<Column> columns = new ArrayList<>(List.of(
                 Column.words("day"),
                 Column.figure("reels"),
                 Column.figure("pieces"),
                 Column.figure("of them\ncut ahead"),
-                Column.figure("used\n" + figures.unit()));
-        byDay.forEach((day, some) -> {
-            long ahead = some.stream()
-                    .flatMap(draw -> draw.cuts().stream())
-                    .filter(cut -> days.lastFor(cut).isAfter(day))
-                    .count();
-            int pieces = some.stream().mapToInt(draw -> draw.cuts().size()).sum();
-            Length used = some.stream().map(draw -> view.book(draw).drawn()).reduce(Length.ZERO, Length::plus);
-            table.row(
-                    named(day),
-                    Integer.toString(some.size()),
-                    Integer.toString(pieces),
-                    Long.toString(ahead),
-                    figures.bareTotal(used));
+                Column.figure("used\n" + figures.unit())));
+        if (undone) {
+            columns.add(Column.figure("pieces\non no reel"));
+        }
+        TableRows table = new TableRows(columns.toArray(Column[]::new));
+        loads.forEach((day, load) -> {
+            List<String> row = new ArrayList<>(List.of(
+                    DueWords.named(day) + (day.equals(view.plan().day()) ? ", today" : ""),
+                    Integer.toString(load.reels()),
+                    Integer.toString(load.pieces()),
+                    Integer.toString(load.ahead()),
+                    figures.bareTotal(load.drawn())));
+            if (undone) {
+                row.add(count(load.undone()));
+            }
+            table.row(row.toArray(String[]::new));
         });
         return table;
     }
 
+    private TableRows coming() {
+        TableRows table = new TableRows(
+                Column.words("reel"),
+                Column.words("rope"),
+                Column.words("expected"),
+                Column.words("counted on from"),
+                Column.figure("pieces\nthat ride on it"));
+        view.problem()
+                .arrivals()
+                .forEach((reel, arrival) -> table.row(
+                        reel,
+                        view.problem().reel(reel).rope(),
+                        DueWords.named(arrival.expected()),
+                        DueWords.named(arrival.from()),
+                        count(draws.stream()
+                                .filter(draw -> draw.reel().equals(reel))
+                                .mapToInt(draw -> draw.cuts().size())
+                                .sum())));
+        return table;
+    }
+
     private TableRows byReel() {
-        TreeSet<LocalDate> needed = new TreeSet<>();
-        draws.forEach(draw -> draw.cuts().forEach(cut -> needed.add(days.lastFor(cut))));
-        List<LocalDate> shown = needed.stream().limit(MOST_DAYS).toList();
-        boolean more = needed.size() > shown.size();
         List<Column> columns = new ArrayList<>(
                 List.of(Column.words("cut on"), Column.words("reel"), Column.words("rope"), Column.figure("pieces")));
-        shown.forEach(day -> columns.add(Column.figure(DueWords.weekday(day) + "\n" + day.getDayOfMonth())));
-        if (more) {
+        grid.days().forEach(day -> columns.add(Column.figure(DueWords.weekday(day) + "\n" + day.getDayOfMonth())));
+        if (grid.hasLater()) {
             columns.add(Column.figure("later"));
         }
         TableRows table = new TableRows(columns.toArray(Column[]::new));
         for (ReelDraw draw : draws) {
             List<String> row = new ArrayList<>(List.of(
-                    days.isToday(draw) ? "today" : days.of(draw).toString(),
+                    view.isPromise(draw) ? grid.cutOn(draw).toString() : "today",
                     draw.reel() + (view.problem().isComing(draw.reel()) ? ",\ncoming" : ""),
                     view.rope(draw).id(),
                     Integer.toString(draw.cuts().size())));
-            shown.forEach(day -> row.add(count(draw.cuts().stream()
-                    .filter(cut -> days.lastFor(cut).equals(day))
-                    .count())));
-            if (more) {
-                LocalDate last = shown.get(shown.size() - 1);
-                row.add(count(draw.cuts().stream()
-                        .filter(cut -> days.lastFor(cut).isAfter(last))
-                        .count()));
+            for (int needed : grid.needed(draw)) {
+                row.add(count(needed));
             }
             table.row(row.toArray(String[]::new));
         }
         return table;
     }
 
-    private static String count(long pieces) {
-        return pieces == 0 ? "" : Long.toString(pieces);
-    }
-
-    private String named(LocalDate day) {
-        return DueWords.named(day) + (day.equals(view.plan().day()) ? ", today" : "");
+    private static String count(int pieces) {
+        return pieces == 0 ? "" : Integer.toString(pieces);
     }
 }

@@ -8,13 +8,17 @@ import bitterend.PageText;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
 
 /**
  * A Monday and a Tuesday at the bench. On Monday one reel must be cut, with a piece of Wednesday on it; another on Tuesday, a
@@ -233,5 +237,29 @@ final class DayByDayTest {
         assertTrue(piece.path("cutAhead").asBoolean() && !piece.path("late").asBoolean());
         run(0, "stock", "post", "--all");
         assertFalse(plain(run(0, "orders").out()).contains("2002/1 1 Wed"), "what is cut is no work ahead");
+    }
+
+    /** Days across, reels down: R-1 is cut today with a piece of Wednesday, and Thursday leaves a piece on no reel. */
+    @Test
+    void week_showsWhatIsCutAhead_andWhatIsOnNoReel() throws Exception {
+        DemoShop.order(shop, "2010,1,Port Pilots,TS10,95 m,plain,plain,1,2026-03-06,5");
+        run(4, "plan", "--effort", "reproducible");
+        Path html = folder.resolve("week.html");
+        Path pdf = folder.resolve("week.pdf");
+        String week = run(0, "show", "week", "--html", html.toString(), "--pdf", pdf.toString())
+                .out();
+        week.lines().filter(line -> !line.contains("bitterend")).forEach(line -> assertTrue(line.length() <= 80, line));
+        assertTrue(plain(week).contains("Mon 2026-03-02, today 1 2 1 70.0"), week);
+        assertTrue(plain(week).contains("Fri 2026-03-06 0 0 0 0.0 1"), week);
+        assertTrue(plain(week).contains("today R-1 DB12 2 1 1"), week);
+        assertTrue(week.contains("--day 2026-03-03"), "how the sheets of a day are asked for");
+        String page = Files.readString(html);
+        Document picture = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(
+                        page.substring(page.indexOf("<svg xmlns"), page.lastIndexOf("</svg>") + "</svg>".length()))));
+        String drawn = plain(picture.getDocumentElement().getTextContent());
+        assertTrue(drawn.contains("today 2 Mar Tue 3 Mar Wed 4 Mar Thu 5 Mar Fri 6 Mar"), drawn);
+        assertTrue(drawn.contains("R-1 DB12 1 1 + 1 R-2 LA8 1 R-3 TS10 1 on no reel 1"), drawn);
     }
 }

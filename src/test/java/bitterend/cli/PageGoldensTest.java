@@ -37,6 +37,7 @@ final class PageGoldensTest {
         run(0, "stock", "open", shop, "--who", "Ada");
         page(4, "plan", "plan", shop, "--effort", "reproducible");
         page(0, "show-tables", "show", shop, "tables");
+        page(0, "show-week", "show", shop, "week");
         page(0, "show-reasons", "show", shop, "reasons");
         page(0, "show-money", "show", shop, "money");
         page(0, "show-reel", "show", shop, "E7");
