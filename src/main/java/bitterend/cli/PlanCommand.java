@@ -168,7 +168,7 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
             PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
             told.planned(planned);
-            return keep(now, verb, question.problem(), planned);
+            return keep(now, verb, planned.problem(), planned);
         }
     }
 

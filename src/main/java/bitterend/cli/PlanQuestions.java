@@ -10,6 +10,7 @@ import bitterend.quoting.PlanShares;
 import bitterend.report.AnswerPage;
 import bitterend.report.Figures;
 import bitterend.report.QuoteSharesPage;
+import bitterend.report.WaitingWords;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Movement;
@@ -84,6 +85,10 @@ final class PlanQuestions {
             return "--explain: " + asked.id() + " need not be cut before " + later.cutBy() + ", and plan "
                     + asked.passed().number() + " looks ahead to " + later.until()
                     + ". To plan it now: bitterend plan " + shop(asked) + " --until " + later.cutBy();
+        }
+        if (asked.about() instanceof About.Waits waits) {
+            return "--explain: " + asked.id() + " is not in plan "
+                    + asked.passed().number() + ". " + WaitingWords.of(waits.what());
         }
         return asked.about() instanceof About.Unknown unknown
                 ? "--explain: found \"" + asked.id() + "\", expected the id of a piece such as " + unknown.piece()

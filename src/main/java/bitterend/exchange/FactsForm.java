@@ -75,6 +75,9 @@ final class FactsForm {
         LocalDate until = facts.mayBe("until", each -> each.problem().horizon().until(), Codec.DAY, LocalDate.MAX);
         int later =
                 facts.mayBe("later", each -> each.problem().horizon().later(), Codec.whole(0, Integer.MAX_VALUE), 0);
+        LocalDate asked = facts.mayBe("asked", each -> each.problem().horizon().asked(), Codec.DAY, until);
+        List<Horizon.Waiting> waiting =
+                facts.mayBeList("waiting", each -> each.problem().horizon().waiting(), FactsForm::waiting);
         return new PlanFacts.Whole(
                 ledger,
                 movements,
@@ -88,7 +91,7 @@ final class FactsForm {
                         facts.list("pins", each -> each.problem().pins(), FactsForm::pin),
                         facts.free("earlier", each -> each.problem().earlier(), TEXT.orElse("")),
                         calendar,
-                        new Horizon(until, later),
+                        new Horizon(until, later, asked.isBefore(until) ? until : asked, waiting),
                         arrivals));
     }
 
@@ -96,6 +99,14 @@ final class FactsForm {
         return new PlanFacts.LedgerMark(
                 ledger.is("id", PlanFacts.LedgerMark::id, TEXT),
                 ledger.written("head", PlanFacts.LedgerMark::head, TEXT, ""));
+    }
+
+    private static Horizon.Waiting waiting(Members<Horizon.Waiting> waiting) {
+        return new Horizon.Waiting(
+                waiting.is("rope", Horizon.Waiting::rope, ID),
+                waiting.mayBeValues("pieces", Horizon.Waiting::pieces, ANY),
+                waiting.mayBe("until", Horizon.Waiting::until, Codec.DAY, LocalDate.MAX),
+                waiting.mayBe("order", Horizon.Waiting::order, TEXT, ""));
     }
 
     private static ShopCalendar calendar(Members<ShopCalendar> calendar) {

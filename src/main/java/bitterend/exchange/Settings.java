@@ -27,6 +27,7 @@ import java.time.LocalDate;
  * @param bench what the bench measures with
  * @param quote how prices for customers are made
  * @param lateness how much later than expected reels on order usually come
+ * @param brake how many times the usual urgent work is kept while rope is short; 0 for no brake on cutting ahead
  */
 public record Settings(
         String name,
@@ -39,7 +40,13 @@ public record Settings(
         Cutting cutting,
         Bench bench,
         QuotePolicy quote,
-        ShopCalendar.Ahead lateness) {
+        ShopCalendar.Ahead lateness,
+        int brake) {
+    /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
+    public static final int USUAL_BRAKE = 4;
+
+    /** The most that may be kept. */
+    public static final int MOST_BRAKE = 99;
 
     /**
      * What it costs to hold a coil; not both nothing, or nothing would speak against filling the rack.

@@ -78,7 +78,8 @@ final class ShopJson {
                 new Settings.Cutting(step, step, step, step.fine(), step.fine()),
                 new Settings.Bench(BenchTools.METRIC, "", BenchHours.NONE),
                 QuotePolicy.usual(Money.ZERO),
-                UsualLateness.USUAL);
+                UsualLateness.USUAL,
+                Settings.USUAL_BRAKE);
     }
 
     private static Settings settings(JsonObject shop) {
@@ -101,7 +102,8 @@ final class ShopJson {
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
                 bench(shop, units),
                 new QuotePolicyJson(money, labour).read(shop.object("quote")),
-                fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL));
+                fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL),
+                fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE));
     }
 
     private static Settings.Bench bench(JsonObject shop, Units units) {

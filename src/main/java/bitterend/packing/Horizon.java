@@ -4,31 +4,66 @@ import bitterend.demand.Piece;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * How far a plan looks ahead.
  *
  * @param until pieces that must be cut by this day are planned; {@link LocalDate#MAX} for all there are
  * @param later how many pieces are left for later plans, since they need not be cut before
+ * @param asked how far it was to look; later than {@code until} where the day alone leaves less first-class work undone
+ * @param waiting pieces that are not cut ahead while rope is short, by rope; the plan does not look at them
  */
-public record Horizon(LocalDate until, int later) {
+public record Horizon(LocalDate until, int later, LocalDate asked, List<Waiting> waiting) {
     /** Every piece, whenever it must be cut. */
     public static final Horizon ALL = new Horizon(LocalDate.MAX, 0);
 
     public Horizon {
-        if (later < 0) {
-            throw new IllegalArgumentException("later: " + later);
+        waiting = List.copyOf(waiting);
+        if (later < 0 || asked.isBefore(until)) {
+            throw new IllegalArgumentException("later: " + later + ", until " + until + ", asked " + asked);
         }
     }
 
-    /** Whether a piece is looked at for itself: it comes first, has no day, or must be cut in time. */
+    /** As far as it was to look, and nothing waits. */
+    public Horizon(LocalDate until, int later) {
+        this(until, later, until, List.of());
+    }
+
+    /**
+     * Pieces of a rope that wait for more of it.
+     *
+     * @param rope id of the rope
+     * @param pieces ids
+     * @param until the day from which more of it is counted on; {@link LocalDate#MAX} where nobody knows
+     * @param order the number of the order of reels that comes then; empty where none is on order
+     */
+    public record Waiting(String rope, List<String> pieces, LocalDate until, String order) {
+        public Waiting {
+            pieces = List.copyOf(pieces);
+        }
+    }
+
+    /** Whether today was planned alone, though it was to look further. */
+    public boolean isTodayAlone() {
+        return asked.isAfter(until);
+    }
+
+    /** What a piece waits for, if it does. */
+    public Optional<Waiting> waitingOf(String piece) {
+        return waiting.stream().filter(each -> each.pieces().contains(piece)).findFirst();
+    }
+
+    /** Whether a piece is looked at for itself: it comes first, has no day, or must be cut in time; and waits for no rope. */
     public boolean holds(Piece piece, ShopCalendar calendar) {
-        if (piece.source().priority() == 1) {
-            return true;
+        if (waitingOf(piece.id()).isPresent()) {
+            return false;
         }
         LocalDate cutBy = new WorkingDays(calendar).cutBy(piece);
-        return cutBy.equals(LocalDate.MAX) || !cutBy.isAfter(until);
+        boolean first = piece.source().priority() == 1 && !isTodayAlone();
+        return first || cutBy.equals(LocalDate.MAX) || !cutBy.isAfter(until);
     }
 
     /**
@@ -39,24 +74,38 @@ public record Horizon(LocalDate until, int later) {
      */
     public static PackingProblem near(PackingProblem all, LocalDate until, Set<String> atTheBench) {
         Horizon horizon = new Horizon(until, 0);
+        List<Piece> some = whole(all, atTheBench, piece -> horizon.holds(piece, all.calendar()));
+        return all.about(some).looking(new Horizon(until, all.pieces().size() - some.size()));
+    }
+
+    /** Of a question that looks ahead what must be cut on its day alone, or has no day; sets and pins as ever. */
+    public static PackingProblem today(PackingProblem near, Set<String> atTheBench) {
+        CutDays days = new CutDays(near);
+        List<Piece> some = whole(near, atTheBench, piece -> days.lastFor(piece).equals(near.day()));
+        Horizon far = near.horizon();
+        int later = far.later() + near.pieces().size() - some.size();
+        LocalDate asked = far.until().isBefore(near.day()) ? near.day() : far.until();
+        return near.about(some).looking(new Horizon(near.day(), later, asked, far.waiting()));
+    }
+
+    /** The pieces asked for, what is begun, pinned or at the bench, and the rest of the sets of all these. */
+    static List<Piece> whole(PackingProblem all, Set<String> atTheBench, Predicate<Piece> asked) {
         Set<String> pinned = new HashSet<>(atTheBench);
         all.pins().forEach(pin -> pinned.add(pin.piece()));
         Set<String> sets = new HashSet<>();
-        Set<String> near = new HashSet<>();
+        Set<String> some = new HashSet<>();
         for (Piece piece : all.pieces()) {
             boolean begun = !piece.matching().begun().isEmpty();
-            if (begun || pinned.contains(piece.id()) || horizon.holds(piece, all.calendar())) {
-                near.add(piece.id());
+            if (begun || pinned.contains(piece.id()) || asked.test(piece)) {
+                some.add(piece.id());
                 if (piece.isMatched()) {
                     sets.add(piece.matching().set());
                 }
             }
         }
-        List<Piece> some = all.pieces().stream()
-                .filter(piece -> near.contains(piece.id())
+        return all.pieces().stream()
+                .filter(piece -> some.contains(piece.id())
                         || (piece.isMatched() && sets.contains(piece.matching().set())))
                 .toList();
-        int later = all.pieces().size() - some.size();
-        return all.about(some).looking(new Horizon(until, later));
     }
 }

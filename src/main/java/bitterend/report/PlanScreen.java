@@ -88,6 +88,11 @@ final class PlanScreen {
     /** What need not be cut yet is a line, no work left undone. */
     private void later(Writing page) {
         Horizon horizon = view.problem().horizon();
+        if (horizon.isTodayAlone()) {
+            page.paragraph("Planned for today alone: looking ahead to " + horizon.asked()
+                    + " leaves more first-class work of today undone.");
+        }
+        horizon.waiting().forEach(each -> page.paragraph(WaitingWords.of(each)));
         if (horizon.later() > 0) {
             page.paragraph(FindingsPage.count(horizon.later(), "piece") + " more to be cut after " + horizon.until()
                     + ", planned later.");

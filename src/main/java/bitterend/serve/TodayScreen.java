@@ -164,8 +164,8 @@ final class TodayScreen implements Screen {
 
     private Document page(PlanRun run, PlannedDay day) {
         Figures figures = loft.figures(run.shop());
-        PlanView view = PlanViews.of(
-                run.shop().shop(), run.question().problem(), day.plan().plan(), figures.units());
+        PlanView view =
+                PlanViews.of(run.shop().shop(), day.problem(), day.plan().plan(), figures.units());
         return new PlanPage(figures, Tape.DRAWN).screen(view, "");
     }
 

@@ -3,23 +3,31 @@ package bitterend.bench;
 /**
  * How a shop plans its days.
  *
- * @param name in the table
  * @param horizon working days that a plan looks ahead; 0 for day by day
+ * @param brake how many times the usual rush is kept while rope is short; 0 for no brake
  * @param known every piece is known so many days before it must be cut; -1 as orders come
  * @param fresh whether promises are forgotten and each day is planned anew
  */
-record WeekPolicy(String name, int horizon, int known, boolean fresh) {
-    static final WeekPolicy DAY_BY_DAY = new WeekPolicy("day-by-day", 0, -1, false);
+record WeekPolicy(int horizon, int brake, int known, boolean fresh) {
+    static final WeekPolicy DAY_BY_DAY = new WeekPolicy(0, 0, -1, false);
 
-    static WeekPolicy looking(int horizon) {
-        return new WeekPolicy("horizon-" + horizon, horizon, -1, false);
+    static WeekPolicy looking(int horizon, int brake) {
+        return new WeekPolicy(horizon, brake, -1, false);
     }
 
     WeekPolicy knowing(int days) {
-        return new WeekPolicy(name + ", known " + days, horizon, days, fresh);
+        return new WeekPolicy(horizon, brake, days, fresh);
     }
 
     WeekPolicy anew() {
-        return new WeekPolicy(name + ", anew", horizon, known, true);
+        return new WeekPolicy(horizon, brake, known, true);
+    }
+
+    /** In the table. */
+    String name() {
+        return horizon == 0
+                ? "day-by-day"
+                : "horizon-" + horizon + (brake > 0 ? " brake-" + brake : "") + (known < 0 ? "" : " known-" + known)
+                        + (fresh ? " anew" : "");
     }
 }

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 /** The reels and coils of one rope from day to day, and what living from them has cost. */
 final class WeekRack {
     static final int DAYS_OF_A_YEAR = 260;
+    private static final int USUALLY_LATE = 2;
     private static final Cost ROOM_OF_A_PIECE = new Cost(1_000);
     private static final Cost ROOM_OF_A_COIL = new Cost(SteadyRack.ROOM.millis() / 5);
 
@@ -22,6 +23,9 @@ final class WeekRack {
      * @param reels in the house and on order together
      */
     record Supply(int reels, int lead, int late) {}
+
+    /** A reel on its way: the day it was said to come, and the day it comes. */
+    private record Arriving(int expected, int day) {}
 
     /** What days came to: money in 1/1000 minor unit, scrap in mm. */
     static final class Count {
@@ -41,7 +45,7 @@ final class WeekRack {
     private final SplittableRandom leads;
     private final Map<String, Length> coils = new TreeMap<>();
     private final Map<String, Length> full = new TreeMap<>();
-    private final List<Integer> arrivals = new ArrayList<>();
+    private final List<Arriving> arriving = new ArrayList<>();
     private int bought;
     private Count count = new Count();
 
@@ -72,16 +76,19 @@ final class WeekRack {
 
     /** The morning of a day: what was ordered comes. */
     void morning(int day) {
-        long come = arrivals.stream().filter(arrival -> arrival <= day).count();
-        arrivals.removeIf(arrival -> arrival <= day);
+        long come = arriving.stream().filter(reel -> reel.day() <= day).count();
+        arriving.removeIf(reel -> reel.day() <= day);
         for (long i = 0; i < come; i++) {
             receive();
         }
     }
 
-    /** Days from a day to the next arrival; the lead when nothing is on order. */
-    int toArrival(int day) {
-        return arrivals.stream().mapToInt(arrival -> arrival - day).min().orElse(supply.lead());
+    /** The day on which more rope is counted on: as was said and two days more, or when one is here that is ordered now. */
+    int more(int day) {
+        return arriving.stream()
+                .mapToInt(reel -> Math.max(day + 1, reel.expected() + USUALLY_LATE))
+                .min()
+                .orElse(day + supply.lead());
     }
 
     Length coilMetres() {
@@ -115,7 +122,7 @@ final class WeekRack {
             count.cash += paid;
             count.money += paid + SteadyRack.OPENING.millis();
             int late = supply.late() == 0 ? 0 : leads.nextInt(2 * supply.late() + 1) - supply.late();
-            arrivals.add(day + Math.max(1, supply.lead() + late));
+            arriving.add(new Arriving(day + supply.lead(), day + Math.max(1, supply.lead() + late)));
         }
         if (draw.leftOnReel().isPositive()) {
             coils.put(draw.reel(), draw.leftOnReel());

@@ -7,6 +7,7 @@ import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
+import bitterend.packing.Brake;
 import bitterend.packing.Cut;
 import bitterend.packing.CutDays;
 import bitterend.packing.CutPlan;
@@ -19,6 +20,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.ShopCalendar;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.order.CuttingOrder;
+import bitterend.packing.strategy.AheadPlanner;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.stock.worth.CoilTerms;
@@ -38,10 +40,12 @@ final class WeekShop {
     private static final WorkingDays WORKING = new WorkingDays(ShopCalendar.USUAL);
     private static final Duration AGES = Duration.ofDays(365);
     private static final int USUAL = 5;
+    private static final int DAYS_OF_A_WEEK = 5;
     private static final Cost MOVED_PIECE = new Cost(37_500);
 
     private final WeekRope rope;
     private final Rope sold;
+    private final Length rushADay;
     private final RackWorth worth;
     private final WeekRack rack;
     private final long work;
@@ -66,6 +70,11 @@ final class WeekShop {
         work = planning.work();
         checked = planning.checked();
         sold = rope.rope();
+        long rush = past.stream()
+                .filter(Ordered::rush)
+                .mapToLong(each -> each.cut().mm())
+                .sum();
+        rushADay = new Length(-Math.floorDiv(-rush, weeks * (long) DAYS_OF_A_WEEK));
         CoilTerms.Holding holding =
                 new CoilTerms.Holding(Ratio.percent(SteadyRack.INTEREST_PERCENT), SteadyRack.ROOM, rope.shortest());
         worth = RackWorth.of(CoilValue.of(
@@ -101,13 +110,16 @@ final class WeekShop {
     }
 
     private void cut(int day, WeekPolicy policy) {
-        PackingProblem near = Horizon.near(question(day, policy), date(day + policy.horizon()), Set.of());
+        PackingProblem all = question(day, policy);
+        PackingProblem near = Horizon.near(all, date(day + policy.horizon()), Set.of());
         if (near.pieces().isEmpty()) {
             return;
         }
-        long most = work * near.pieces().size();
-        CutPlan plan = plan(near, new Effort(AGES, most, 1, 1, () -> false, progress -> {}));
-        CutDays days = new CutDays(near);
+        Map<String, LocalDate> more = Map.of(WeekRope.ID, date(rack.more(day)));
+        Brake brake = new Brake(all, new Brake.Terms(policy.brake(), Map.of(WeekRope.ID, rushADay), more));
+        AheadPlanner.Planned planned = new AheadPlanner(this::plan).plan(near, brake.held(near, Set.of()), Set.of());
+        CutPlan plan = planned.checked().plan();
+        CutDays days = new CutDays(planned.problem());
         promised = new TreeMap<>();
         for (ReelDraw draw : plan.draws()) {
             if (days.isToday(draw)) {
@@ -119,10 +131,16 @@ final class WeekShop {
         }
     }
 
-    private CutPlan plan(PackingProblem near, Effort effort) {
+    private DayPlanner.Checked plan(PackingProblem problem) {
+        long most = work * problem.pieces().size();
+        Effort effort = new Effort(AGES, most, 1, 1, () -> false, progress -> {});
         return checked
-                ? new DayPlanner(packer).plan(near, effort)
-                : new CuttingOrder(near).numbered(packer.pack(near, effort).packing());
+                ? new DayPlanner(packer).checked(problem, effort)
+                : new DayPlanner.Checked(
+                        new CuttingOrder(problem)
+                                .numbered(packer.pack(problem, effort).packing()),
+                        List.of(),
+                        List.of());
     }
 
     private void done(Cut cut, int day) {

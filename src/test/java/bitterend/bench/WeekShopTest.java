@@ -39,16 +39,16 @@ final class WeekShopTest {
     @Test
     void lookingAhead_cutsWhatSharesAReelWithToday() {
         WeekShop shop = shop(3);
-        shop.day(0, List.of(piece(0, 0, 30), piece(1, 1, 30)), WeekPolicy.looking(5));
+        shop.day(0, List.of(piece(0, 0, 30), piece(1, 1, 30)), WeekPolicy.looking(5, 4));
         assertEquals(List.of(new Length(39_980)), shop.rack().coils());
-        shop.day(1, List.of(), WeekPolicy.looking(5));
+        shop.day(1, List.of(), WeekPolicy.looking(5, 4));
         assertEquals(1, shop.rack().count().fetches);
     }
 
     @Test
     void whatMustBeCutLater_isAPromiseAndNotCut() {
         WeekShop shop = shop(3);
-        shop.day(0, List.of(piece(0, 2, 30)), WeekPolicy.looking(5));
+        shop.day(0, List.of(piece(0, 2, 30)), WeekPolicy.looking(5, 4));
         assertEquals(0, shop.rack().count().fetches);
     }
 

@@ -1,6 +1,7 @@
 package bitterend.bench;
 
 import bitterend.bench.WeekRope.Ordered;
+import bitterend.exchange.Settings;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -36,6 +37,9 @@ final class Weeks implements Callable<Integer> {
 
     @Option(names = "--horizon", split = ",")
     private List<Integer> horizons = List.of(5);
+
+    @Option(names = "--brake", split = ",")
+    private List<Integer> brakes = List.of(Settings.USUAL_BRAKE);
 
     @Option(names = "--known", split = ",")
     private List<Integer> known = List.of();
@@ -92,8 +96,8 @@ final class Weeks implements Callable<Integer> {
     private List<WeekPolicy> policies() {
         List<WeekPolicy> policies = new ArrayList<>(List.of(WeekPolicy.DAY_BY_DAY));
         for (int horizon : horizons) {
-            WeekPolicy week = WeekPolicy.looking(horizon);
-            policies.add(week);
+            brakes.forEach(brake -> policies.add(WeekPolicy.looking(horizon, brake)));
+            WeekPolicy week = WeekPolicy.looking(horizon, brakes.get(0));
             if (anew) {
                 policies.add(week.anew());
             }

@@ -55,6 +55,42 @@ final class UrgentWorkTest {
         assertTrue(run.out().replaceAll("\\s+", " ").contains("went to RUSH/1.1"), run.out());
     }
 
+    /** The urgent piece of Thursday weighs more than what is overdue today; it waits all the same. */
+    @Test
+    void urgentPieceOfThursday_doesNotTakeTheRopeOfTodaysOverdueWork() {
+        Run run = plan(
+                "OLD,1,B12,6 m,plain,plain,1,2026-02-27,5,,\nTHU,1,B12,9 m,plain,plain,1,2026-03-05,1,,\n",
+                "R1,B12,10 m,no\n");
+        assertEquals(0, run.code(), run.err());
+        String page = run.out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("Planned: all 1 piece"), page);
+        assertTrue(
+                page.contains("Planned for today alone: looking ahead to 2026-03-09 leaves more first-class work of"
+                        + " today undone."),
+                page);
+    }
+
+    /** 11 m are known and 10 m there: what is not for today does not share its reel, and is told of. */
+    @Test
+    void whileRopeIsShort_nothingIsCutAhead() {
+        String orders =
+                "NOW,1,B12,2 m,plain,plain,1,2026-03-02,5,,\nTUE,1,B12,4 m,plain,plain,1,2026-03-03,5,,\nFRI,1,B12,5 m,plain,plain,1,2026-03-06,5,,\n";
+        Run run = plan(orders, "R1,B12,10 m,no\n");
+        assertEquals(0, run.code(), run.err());
+        String page = run.out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("Planned: all 1 piece"), page);
+        assertTrue(
+                page.contains("2 pieces of B12 are not cut ahead: what is in the house is kept for what comes first and"
+                        + " none is on order."),
+                page);
+        Run asked = Run.of("plan", folder.toString(), "--explain", "FRI/1.1");
+        assertEquals(2, asked.code());
+        assertTrue(asked.err().contains("FRI/1.1 is not in plan 1. 2 pieces of B12 are not cut ahead"), asked.err());
+        write("shop.json", settings("\"brake\": 0,"));
+        Run without = planOf(orders, "R1,B12,10 m,no\n");
+        assertFalse(without.out().contains("cut ahead"), without.out());
+    }
+
     @Test
     void closedDaysAndLimits_areReadFromTheShopFile() throws IOException {
         write(

@@ -58,6 +58,26 @@ final class HorizonTest {
         assertEquals(1, near.horizon().later());
     }
 
+    /** Thursday's urgent piece is looked at from Monday on, but not where Monday is planned alone. */
+    @Test
+    void today_isWhatMustBeCutOnTheDayAlone() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("today", 1_000).due(MONDAY))
+                        .with(piece("urgent", 1_000).due(FRIDAY).priority(1))
+                        .with(piece("mate", 1_000).due(FRIDAY).set("sheets", Bond.ONE_LOT))
+                        .with(piece("sheet", 1_000).due(MONDAY).set("sheets", Bond.ONE_LOT))
+                        .with(piece("bench", 1_000).due(FRIDAY))
+                        .with(piece("later", 1_000).due(FRIDAY.plusDays(30)))
+                        .problem(),
+                FRIDAY,
+                Set.of());
+        PackingProblem today = Horizon.today(near, Set.of("bench"));
+        assertEquals(List.of("today", "mate", "sheet", "bench"), ids(today));
+        assertEquals(new Horizon(MONDAY, 2, FRIDAY, List.of()), today.horizon());
+        assertEquals(false, today.horizon().holds(near.pieces().get(1), near.calendar()));
+    }
+
     /** What is left of a set whose other leg is cut keeps its lot; priority 1 comes before any day. */
     @Test
     void near_keepsWhatIsBegunAndWhatComesFirst() {

@@ -55,6 +55,9 @@ public final class AskPlan {
          */
         record Later(LocalDate cutBy, LocalDate until) implements About {}
 
+        /** The plan does not look at it, since rope is short and it need not be cut today. */
+        record Waits(Horizon.Waiting what) implements About {}
+
         /**
          * No piece and no reel is called that.
          *
@@ -82,10 +85,14 @@ public final class AskPlan {
 
     private Optional<About> later(String id) {
         Horizon horizon = problem.horizon();
-        return shop.shop().pieces().stream()
-                .filter(piece -> piece.id().equals(id) && !horizon.holds(piece, problem.calendar()))
-                .findFirst()
-                .map(piece -> new About.Later(new WorkingDays(problem.calendar()).cutBy(piece), horizon.until()));
+        Optional<About> waits = horizon.waitingOf(id).map(About.Waits::new);
+        return waits.isPresent()
+                ? waits
+                : shop.shop().pieces().stream()
+                        .filter(piece -> piece.id().equals(id) && !horizon.holds(piece, problem.calendar()))
+                        .findFirst()
+                        .map(piece ->
+                                new About.Later(new WorkingDays(problem.calendar()).cutBy(piece), horizon.until()));
     }
 
     /** A piece whose set is begun by now, bound to what is cut of it. */

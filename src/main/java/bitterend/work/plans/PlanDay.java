@@ -9,12 +9,14 @@ import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.finding.Findings;
+import bitterend.packing.Brake;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ShopCalendar;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.check.BoundVerdict;
+import bitterend.packing.strategy.AheadPlanner;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.work.ComingReels;
 import bitterend.work.DayProblem;
@@ -25,6 +27,7 @@ import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.Release;
 import bitterend.work.ShopNow;
+import bitterend.work.UrgentReserve;
 import bitterend.work.Verdict;
 import bitterend.work.Watcher;
 import bitterend.work.plans.DayQuestion.Before;
@@ -34,7 +37,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -103,12 +106,12 @@ public final class PlanDay {
         PackingProblem open =
                 start == null ? work.fresh() : work.after(here(start.document().plan()));
         List<OnTheBench> bench = new IssuedWork(plans, gate::verdict, open).reels();
-        PackingProblem near = Horizon.near(
-                request.withdraw() ? open : IssuedWork.pinned(open, bench),
-                until(request),
-                bench.stream().flatMap(sheet -> sheet.pieces().stream()).collect(Collectors.toSet()));
+        Set<String> atTheBench = DayQuestion.piecesOf(bench);
+        PackingProblem known = request.withdraw() ? open : IssuedWork.pinned(open, bench);
+        PackingProblem near = DayProblem.serving(shop.shop(), Horizon.near(known, until(request), atTheBench));
         return new DayQuestion(
-                DayProblem.serving(shop.shop(), near),
+                near,
+                new Brake(known, UrgentReserve.of(shop.shop(), request.day())).held(near, atTheBench),
                 stock(day, open),
                 bench,
                 request.withdraw(),
@@ -188,14 +191,19 @@ public final class PlanDay {
 
     /** Has the question answered. The answer passed the checker; nothing is written. */
     public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
-        PackingProblem problem = question.problem();
-        DayPlanner.Checked checked = new DayPlanner(search.packer()).checked(problem, search.effort(problem, watcher));
+        DayPlanner planner = new DayPlanner(search.packer());
+        AheadPlanner.Planned ahead = new AheadPlanner(
+                        problem -> planner.checked(problem, search.effort(problem, watcher)))
+                .plan(question.problem(), question.held(), question.atTheBench());
+        PackingProblem problem = ahead.problem();
+        DayPlanner.Checked checked = ahead.checked();
         CutPlan plan = RopeOnOrder.named(problem, checked.plan());
         Since since = question.earlier()
                 .map(before -> new Since(before.inForce(), new Changes(problem).since(here(before.plan()), plan)))
                 .orElse(null);
         return new PlannedDay(
                 document(problem, plan, search),
+                problem,
                 since,
                 proof(checked.bounds()),
                 question.calledBack(),

@@ -2,6 +2,7 @@ package bitterend.work.plans;
 
 import bitterend.day.Changes;
 import bitterend.exchange.PlanDocument;
+import bitterend.packing.PackingProblem;
 import bitterend.work.IssuedWork.OnTheBench;
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +12,19 @@ import org.jspecify.annotations.Nullable;
  * A plan that was made and passed the checker. It has no number yet and is not in force.
  *
  * @param plan the plan
+ * @param problem the question that it answers, which may look less far ahead than the one asked
  * @param since what it does otherwise than the plan before; null where there is none
  * @param proof what the checker made of its bounds
  * @param calledBack sheets on the bench that it plans anew, called back once it is in force
  * @param unsound what was wrong with plans that were thrown away: faults of this program, never of the input
  */
 public record PlannedDay(
-        PlanDocument plan, @Nullable Since since, Proof proof, List<OnTheBench> calledBack, List<String> unsound) {
+        PlanDocument plan,
+        PackingProblem problem,
+        @Nullable Since since,
+        Proof proof,
+        List<OnTheBench> calledBack,
+        List<String> unsound) {
     public PlannedDay {
         calledBack = List.copyOf(calledBack);
         unsound = List.copyOf(unsound);
