@@ -7,6 +7,7 @@ import bitterend.work.plans.WhichSheets;
 import bitterend.work.plans.WhichSheets.Chosen;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -54,6 +55,15 @@ final class SheetChoice {
                 + (days.coming().contains(reel)
                         ? "it is on order and has no sheet before it is here"
                         : "plan " + none.plan() + " does not cut it; it cuts " + String.join(", ", days.all()));
+    }
+
+    /** That the plan is of a day that is gone; nothing for one that is not. */
+    static Optional<String> ofAnotherDay(int plan, LocalDate day, LocalDate today) {
+        return day.isBefore(today)
+                ? Optional.of(
+                        "plan " + plan + " is for " + DueWords.named(day) + ", and today is " + DueWords.named(today)
+                                + ": plan again, and what it promised for today is on the sheets of today.")
+                : Optional.empty();
     }
 
     /** That the sheets are a promise that nobody asked for. */

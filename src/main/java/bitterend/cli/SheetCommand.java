@@ -165,6 +165,8 @@ final class SheetCommand implements Callable<Integer> {
             return ExitCode.STOCK_CHANGED;
         }
         Sheets sheets = ((Result.Printed) result).sheets();
+        SheetChoice.ofAnotherDay(sheets.plan().number(), sheets.plan().plan().day(), new DayOption().of(now.shop()))
+                .ifPresent(terminal.err()::println);
         if (sheets.chosen().unasked()) {
             terminal.err().println(SheetChoice.unasked(sheets.chosen(), issuing.issuer() != null));
         }

@@ -8,6 +8,7 @@ import bitterend.packing.ReelDraw;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where and when the plan in force cuts a piece.
@@ -15,15 +16,16 @@ import java.util.Map;
  * @param plan number of the plan; empty where none cuts it
  * @param reel the reel
  * @param on the day on which that reel is cut; {@link LocalDate#MAX} where it is not known
+ * @param isOut whether its sheet is out
  * @param onOrder the order of reels that it comes with, while it is not in the house; else empty
  * @param from the first day on which rope on order is counted on
  */
-public record CutPlace(String plan, String reel, LocalDate on, String onOrder, LocalDate from) {
+public record CutPlace(String plan, String reel, LocalDate on, boolean isOut, String onOrder, LocalDate from) {
     /** In no plan. */
-    public static final CutPlace NONE = new CutPlace("", "", LocalDate.MAX, "", LocalDate.MAX);
+    public static final CutPlace NONE = new CutPlace("", "", LocalDate.MAX, false, "", LocalDate.MAX);
 
-    /** Of every piece that a plan cuts, by what it was asked. */
-    public static Map<String, CutPlace> of(int number, CutPlan plan, PackingProblem problem) {
+    /** Of every piece that a plan cuts, by what it was asked; {@code out} are the reels whose sheets are out, cut on its day. */
+    public static Map<String, CutPlace> of(int number, CutPlan plan, PackingProblem problem, Set<String> out) {
         CutDays days = new CutDays(problem);
         Map<String, CutPlace> places = new HashMap<>();
         for (ReelDraw draw : plan.draws()) {
@@ -31,7 +33,8 @@ public record CutPlace(String plan, String reel, LocalDate on, String onOrder, L
             CutPlace place = new CutPlace(
                     Integer.toString(number),
                     draw.reel(),
-                    days.of(draw),
+                    out.contains(draw.reel()) ? plan.day() : days.of(draw),
+                    out.contains(draw.reel()),
                     arrival == null ? "" : arrival.order(),
                     arrival == null ? LocalDate.MAX : arrival.from());
             draw.cuts().forEach(cut -> places.put(cut.piece(), place));
@@ -45,7 +48,7 @@ public record CutPlace(String plan, String reel, LocalDate on, String onOrder, L
         plan.draws().forEach(draw -> draw.cuts()
                 .forEach(cut -> places.put(
                         cut.piece(),
-                        new CutPlace(Integer.toString(number), draw.reel(), plan.day(), "", LocalDate.MAX))));
+                        new CutPlace(Integer.toString(number), draw.reel(), plan.day(), false, "", LocalDate.MAX))));
         return places;
     }
 

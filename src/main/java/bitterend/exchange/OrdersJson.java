@@ -92,6 +92,7 @@ public final class OrdersJson {
                 .with("cutBy", day(piece.cutBy()))
                 .with("plannedOn", day(piece.place().on()))
                 .with("plannedReel", piece.place().reel())
+                .with("issued", piece.place().isOut())
                 .with("cutAhead", piece.isAhead())
                 .with("late", piece.isLate(day))
                 .with("onOrder", piece.place().onOrder())

@@ -186,9 +186,13 @@ public record PlanView(
         return problem.ropeOn(reel(draw));
     }
 
-    /** The first day after that of the plan for which it promises a reel. */
+    /** The first day after that of the plan for which it promises a reel that is in the house. */
     public Optional<LocalDate> nextDay() {
-        return draws().stream().filter(this::isPromise).map(byId.days()::of).findFirst();
+        return draws().stream()
+                .filter(this::isPromise)
+                .filter(draw -> !problem.isComing(draw.reel()))
+                .map(byId.days()::of)
+                .findFirst();
     }
 
     /** What of this reel is to be measured before anyone knows whether it is scrap. */

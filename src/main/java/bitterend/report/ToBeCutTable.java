@@ -67,6 +67,9 @@ final class ToBeCutTable {
         if (piece.isLate(today)) {
             words.add("late");
         }
+        if (row.place().isOut()) {
+            words.add("issued");
+        }
         if (piece.isAhead()) {
             words.add("cut ahead");
         }

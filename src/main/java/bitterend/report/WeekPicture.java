@@ -94,7 +94,7 @@ final class WeekPicture {
             Load load = loads.get(i);
             long full = (long) SKY * load.pieces() / most - (long) (load.pieces() > 0 ? 12 : 0) * load.pieces() / most;
             long ahead = load.pieces() == 0 ? 0 : full * load.ahead() / load.pieces();
-            long left = middle(i) - 17;
+            long left = middle(i) - 17L;
             svg.rect(left, ground - full + ahead, 34, full - ahead, BuySvg.LINE);
             svg.box(left, ground - full, 34, ahead, BuySvg.HATCH, BuySvg.LINE);
             svg.line(x(i) + 6, ground, x(i) + wide(i) - 6, ground, BuySvg.SOFT);
@@ -119,7 +119,7 @@ final class WeekPicture {
     private void tape(BuySvg svg, ReelDraw draw, int at, int y) {
         long whole = Math.max(1, view.reel(draw).length().mm());
         int room = wide(at) - 12;
-        long left = x(at) + 6;
+        long left = x(at) + 6L;
         long must = room * sum(draw, false).mm() / whole;
         long ahead = room * sum(draw, true).mm() / whole;
         svg.box(left, y + 13, room, TAPE, LEFT_OVER, BuySvg.LINE);
@@ -155,7 +155,7 @@ final class WeekPicture {
         if (last == at) {
             return;
         }
-        long head = x(at) + wide(at) - 4;
+        long head = x(at) + wide(at) - 4L;
         svg.line(head, y, middle(last) - 9, y, BuySvg.LINE);
         svg.area(
                 (head - 1) + "," + y + " " + (head + 7) + "," + (y - 4) + " " + (head + 7) + "," + (y + 4),

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -84,7 +85,7 @@ public final class ReelDays {
     }
 
     /** The days on which the plan cuts, the first in front. */
-    public TreeSet<LocalDate> days() {
+    public SortedSet<LocalDate> days() {
         return new TreeSet<>(days.values());
     }
 }

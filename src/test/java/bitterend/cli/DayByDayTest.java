@@ -154,6 +154,8 @@ final class DayByDayTest {
     @Test
     void reelOfALaterDay_isIssuedEarlyByItsName() throws IOException {
         run(0, "sheet", "--reel", "R-3", "--issue");
+        assertTrue(
+                plain(run(0, "orders").out()).contains("2004/1 1 Thu 2026-03-05 Mon 2026-03-02 R-3 issued, cut ahead"));
         assertEquals(Set.of("R-1 no", "R-3 yes"), sheets());
         run(0, "sheet", "--issue");
         assertEquals(Set.of("R-1 yes", "R-3 yes"), sheets());
@@ -164,6 +166,31 @@ final class DayByDayTest {
         assertEquals(Set.of("R-2 no", "R-3 no"), sheets());
         run(0, "stock", "post", "--all");
         run(0, "stock", "verify");
+    }
+
+    @Test
+    void sheetsOfAPlanOfYesterday_sayToPlanAgain() throws IOException {
+        assertFalse(run(0, "sheet").err().contains("plan again"));
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(settings, Files.readString(settings).replace("2026-03-02", "2026-03-03"));
+        String told = run(0, "sheet").err();
+        assertTrue(told.contains("plan 1 is for Mon 2026-03-02, and today is Tue 2026-03-03: plan again"), told);
+    }
+
+    /** What rides on rope that is coming has a place and a day, and no sheet. */
+    @Test
+    void reelOnOrder_isNeverIssued() throws IOException {
+        Files.writeString(
+                shop.resolve("on-order.csv"), "number,rope,length,quantity,expected\nB-9,TS10,110 m,1,2026-03-05\n");
+        DemoShop.order(shop, "2010,1,Port Pilots,TS10,95 m,plain,plain,1,2026-03-09,5");
+        run(0, "plan", "--effort", "reproducible");
+        String orders = plain(run(0, "orders").out());
+        assertTrue(orders.contains("2010/1 1 Mon 2026-03-09 Mon 2026-03-09 B-9:1 rides on order B-9"), orders);
+        assertTrue(run(2, "sheet", "--reel", "B-9:1", "--issue").err().contains("B-9:1"));
+        run(0, "sheet", "--all", "--issue");
+        assertEquals(Set.of("R-1 yes", "R-2 yes", "R-3 yes"), sheets("--all"));
+        run(5, "stock", "post", "--reel", "B-9:1");
+        assertTrue(plain(run(0, "show", "week").out()).contains("B-9:1 TS10 Thu 2026-03-05 Mon 2026-03-09 1"));
     }
 
     @Test

@@ -18,6 +18,7 @@ import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** How far the orders have come, what changed after cutting, what is spare: a question that writes nothing. */
 public final class AskOrders {
@@ -55,13 +56,14 @@ public final class AskOrders {
         Plans plans = shop.at().plans(new Findings());
         return plans.inForce()
                 .flatMap(number -> plans.read(number, new Findings()))
-                .map(kept -> places(kept.document()))
+                .map(kept -> places(
+                        kept.document(), plans.issuedReels(kept.document().number())))
                 .orElse(Map.of());
     }
 
-    private static Map<String, CutPlace> places(PlanDocument plan) {
+    private static Map<String, CutPlace> places(PlanDocument plan, Set<String> out) {
         return plan.facts() instanceof PlanFacts.Whole whole
-                ? CutPlace.of(plan.number(), plan.plan(), whole.problem())
+                ? CutPlace.of(plan.number(), plan.plan(), whole.problem(), out)
                 : CutPlace.of(plan.number(), plan.plan());
     }
 
