@@ -97,7 +97,7 @@ final class ArchitectureTest {
                             + "packing.check stock stock.worth"),
             Map.entry(
                     "work.plans",
-                    "catalogue day demand exchange finding measure packing packing.check "
+                    "buying catalogue day demand exchange finding measure packing packing.check "
                             + "packing.explain packing.strategy quoting stock work work.orders"),
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
             Map.entry("work.rack", "buying catalogue day demand exchange finding measure packing stock work"),
@@ -206,6 +206,7 @@ final class ArchitectureTest {
             "exchange.BuyJson",
             "exchange.CoilValuesJson",
             "exchange.ExplainJson",
+            "exchange.LateRopeJson",
             "exchange.OrdersJson",
             "exchange.PackingNoteForm",
             "exchange.PlanJson",

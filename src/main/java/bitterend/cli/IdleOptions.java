@@ -55,6 +55,12 @@ final class IdleOptions {
                     Set.of("--day", "--until", "--effort", "--time", "--seed", "--solver-config", "--withdraw"),
                     ASKED,
                     "is for making a plan; --explain and --shares ask one that is there"),
+            Rule.with("plan", Set.of("--late"), ASKED, "plans; --explain and --shares ask a plan that is there"),
+            Rule.with(
+                    "plan",
+                    Set.of("--from", "--keep", "--out", "--withdraw"),
+                    Set.of("--late"),
+                    "is for making a plan; --late asks what would be, and keeps nothing"),
             Rule.with("plan", Set.of("--effort"), Set.of("--solver-config"), "--solver-config says how to search"),
             Rule.without(
                     "buy",

@@ -1,19 +1,23 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
+import bitterend.exchange.LateRopeJson;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.explain.LateRope;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.LateRopePage;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.Watcher;
+import bitterend.work.plans.AskLate;
 import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlanDay;
 import bitterend.work.plans.PlanSearch;
@@ -67,6 +71,9 @@ final class PlanCommand implements Callable<Integer> {
     private PlanQuestions questions = new PlanQuestions();
 
     @Mixin
+    private PlanLate late = new PlanLate();
+
+    @Mixin
     private PlanOut out = new PlanOut();
 
     @Option(
@@ -101,7 +108,9 @@ final class PlanCommand implements Callable<Integer> {
                             + day.of(read.get().shop()) + ": write a later day");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        ExitCode code = read.isEmpty() ? ExitCode.BAD_INPUT : questions.isAsked() ? ask(read.get()) : plan(read.get());
+        ExitCode code = read.isEmpty()
+                ? ExitCode.BAD_INPUT
+                : questions.isAsked() ? ask(read.get()) : late.isAsked() ? askLate(read.get()) : plan(read.get());
         return code.number();
     }
 
@@ -135,6 +144,49 @@ final class PlanCommand implements Callable<Integer> {
                 terminal,
                 common.json,
                 new Answer(() -> questions.json(asked), () -> questions.page(asked, units.figures(read))));
+        return ExitCode.DONE;
+    }
+
+    /** Plans with and without the delay; nothing is kept. */
+    private ExitCode askLate(ShopNow now) {
+        Findings findings = new Findings();
+        Optional<PlanSearch> search = effort.search(findings);
+        Plans plans = now.at().plans(findings);
+        complain(findings);
+        if (search.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        PlanDay.Request request = new PlanDay.Request(day.of(now.shop()), null, null, false, until);
+        try (Interrupt interrupt = Interrupt.listening()) {
+            ProgressLines progress =
+                    new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
+            return told(
+                    now,
+                    new AskLate(now, plans)
+                            .ask(
+                                    new AskLate.Request(request, late.days()),
+                                    search.get(),
+                                    new Watcher(interrupt::isAsked, progress)));
+        }
+    }
+
+    private ExitCode told(ShopNow now, AskLate.Result result) {
+        if (result instanceof AskLate.Result.NotOnOrder not) {
+            terminal.err().println("error: " + PlanLate.refusal(not));
+            return ExitCode.BAD_COMMAND_LINE;
+        }
+        if (result instanceof AskLate.Result.NotAsked not) {
+            not.refused().forEach(new GateTold(terminal, shop.folder)::tell);
+            return ExitCode.BAD_INPUT;
+        }
+        LateRope answer = ((AskLate.Result.Answered) result).late();
+        Shop read = now.shop();
+        files.show(
+                terminal,
+                common.json,
+                new Answer(() -> new LateRopeJson(read.settings().money()).text(answer), () -> new LateRopePage(
+                                units.figures(read))
+                        .of(read.settings().name(), answer)));
         return ExitCode.DONE;
     }
 

@@ -21,6 +21,7 @@ final class SampleWords {
             word("PIECE", "the piece", "1041/3.2"),
             word("PIECE=LENGTH", "the piece and its length", "\"1041/3.2=16.95 m\""),
             word("REEL=LENGTH", "the reel and its length", "\"R-105=16.95 m\""),
+            word("ORDER=DAYS", "the order of rope and its delay", "P-88=3"),
             word("SPARE", "the spare piece", "S-1"),
             word("FLAW", "the flaw", "\"20 m to 21 m: chafed\""),
             word("FLAWS", "the flaws", "\"20 m to 21 m: chafed\""),

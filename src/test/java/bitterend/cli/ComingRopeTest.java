@@ -198,4 +198,40 @@ final class ComingRopeTest {
     private String bought() {
         return oneLine(run(0, "buy", shop, "--time", "1s").out());
     }
+
+    /** Counted on from Friday the 6th; three working days later from Wednesday the 11th, a day too late for E-61. */
+    @Test
+    void delay_saysWhoseWorkWouldBeLeftUndoneAndWritesNothing() throws IOException {
+        order("2026-03-10");
+        plan(0);
+        String[] late = {"plan", shop, "--late", "B-9=3", "--effort", "reproducible"};
+        String page = oneLine(run(0, late).out());
+        assertTrue(
+                page.contains(
+                        "Order B-9 expected 2026-03-09 instead of 2026-03-04, counted on from 2026-03-11 instead of"
+                                + " 2026-03-06."),
+                page);
+        assertTrue(page.contains("Left undone then: 1 piece of 1 order."), page);
+        assertTrue(page.contains("E-61 pilot boat Dunlin E-61/1.1 2026-03-10 2026-03-11 1"), page);
+        assertTrue(page.contains("Cut in time all the same: E-32."), page);
+        assertFalse(Files.exists(Path.of(shop, "plans", "2.json")), "a question");
+        String json = run(0, "plan", shop, "--late", "B-9=3", "--effort", "reproducible", "--json")
+                .out();
+        assertTrue(json.contains("\"format\": \"bitterend/late/1\""), json);
+        assertTrue(json.contains("\"workingDaysLate\": 1"), json);
+        String little = oneLine(run(0, "plan", shop, "--late", "B-9=1", "--effort", "reproducible")
+                .out());
+        assertTrue(little.contains("Nothing more would be left undone, at the same cost."), little);
+    }
+
+    @Test
+    void delayThatCannotBeMeant_isRefused() {
+        assertTrue(run(2, "plan", shop, "--late", "P-1=3")
+                .err()
+                .contains("found \"P-1\", expected the number of an order of rope that is to come: B-9"));
+        assertTrue(run(2, "plan", shop, "--late", "B-9").err().contains("such as P-88=3"));
+        assertTrue(run(2, "plan", shop, "--late", "B-9=3", "--keep", "1")
+                .err()
+                .contains("--keep: is for making a plan; --late asks what would be, and keeps nothing"));
+    }
 }
