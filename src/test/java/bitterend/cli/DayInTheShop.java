@@ -95,7 +95,7 @@ record DayInTheShop(Path shop, Path out, String note) {
         Files.createDirectories(day.out);
         day.book("stock open SHOP");
         day.book("plan SHOP --time 300ms");
-        day.book("sheet SHOP --issue");
+        day.book("sheet SHOP --all --issue");
         Files.delete(day.shop.resolve("sheet.html"));
         day.book("stock post SHOP --piece E-32/1.3 --piece E-32/1.4");
         for (String piece : List.of("E-32/1.1", "E-32/1.2", "E-32/1.3")) {

@@ -78,7 +78,10 @@ final class PagesTest {
         for (String part : List.of("tables", "reasons", "money", "E7")) {
             same("show", "" + shop, part);
         }
-        assertEquals(0, Run.of("stock", "post", "" + shop, "--all").code());
+        assertEquals(
+                0,
+                Run.of("stock", "post", "" + shop, "--reel", "E7", "--reel", "E8", "--reel", "E10")
+                        .code());
         same("plan", "" + shop, "--explain", "E7");
         same("plan", "" + shop, "--shares", "--plan", "1");
         same("orders", "" + shop);
