@@ -7,10 +7,12 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Sentence;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
+import bitterend.packing.explain.KeptFor;
 import bitterend.packing.explain.PieceAnswer;
 import bitterend.packing.explain.ReelAnswer;
 import bitterend.stock.Movement;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Why a plan does what it does with one piece or one reel, for programs. */
 public final class ExplainJson {
@@ -86,7 +88,18 @@ public final class ExplainJson {
                 .with("untouched", reasons(answer.untouched()))
                 .with("held", (Object)
                         answer.held().stream().map(Sentence::exact).toList())
+                .with("keptFor", kept(answer.kept()))
                 .text();
+    }
+
+    private JsonTree kept(@Nullable KeptFor kept) {
+        return kept == null
+                ? new JsonTree()
+                : new JsonTree()
+                        .with("pieces", (Object) kept.pieces())
+                        .with("day", kept.day().toString())
+                        .with("undone", (Object) kept.undone())
+                        .with("saving", money.exact(kept.saving()));
     }
 
     private static List<JsonTree> reasons(List<Reason> reasons) {

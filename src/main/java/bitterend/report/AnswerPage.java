@@ -4,16 +4,19 @@ import bitterend.measure.Cost;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
+import bitterend.packing.explain.KeptFor;
 import bitterend.packing.explain.PieceAnswer;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
 import bitterend.packing.explain.ReelAnswer;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import java.util.List;
+import java.util.Optional;
 
 /** Why a plan does what it does with one piece or one reel. */
 public final class AnswerPage {
     private static final int BARRED_SHOWN = 12;
+    private static final int NAMED = 5;
 
     private final Figures figures;
 
@@ -52,6 +55,7 @@ public final class AnswerPage {
         page.title("Reel " + answer.reel() + ": " + (touched ? figures.money(answer.cost()) : "not touched"));
         answer.untouched().forEach(reason -> page.paragraph(sentence(reason)));
         answer.held().forEach(held -> page.paragraph(sentence(figures.sentence(held))));
+        Optional.ofNullable(answer.kept()).ifPresent(kept -> page.paragraph(kept(kept)));
         if (touched) {
             page.heading("What comes off it");
             answer.runs()
@@ -63,6 +67,20 @@ public final class AnswerPage {
                             + figures.sentence(charge.reason().sentence())));
         }
         return page.document();
+    }
+
+    /** For what it is kept that is not cut today, and what that costs the other work. */
+    private String kept(KeptFor kept) {
+        return "It is kept for " + named(kept.pieces()) + " on " + kept.day() + "; without that "
+                + (kept.undone().isEmpty()
+                        ? "the other work in this rope would cost " + figures.money(kept.saving()) + " less."
+                        : named(kept.undone()) + " would be planned, too.");
+    }
+
+    private static String named(List<String> pieces) {
+        int more = pieces.size() - NAMED;
+        return String.join(", ", pieces.subList(0, Math.min(NAMED, pieces.size())))
+                + (more > 0 ? " and " + more + " more" : "");
     }
 
     /** Not worth a line: most of a rack holds other rope. */

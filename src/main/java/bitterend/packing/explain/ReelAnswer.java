@@ -5,6 +5,7 @@ import bitterend.measure.Sentence;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan cuts from one reel, and what that costs by rule.
@@ -15,14 +16,26 @@ import java.util.List;
  * @param cost what the draw costs in all; zero for a reel that is not touched
  * @param untouched why nothing comes off it; empty when something does
  * @param held what of it is held, whom for and until when
+ * @param kept for what it is kept that is not cut today, where that costs other work something; null where it does not
  */
 public record ReelAnswer(
-        String reel, List<OnRun> runs, List<Charge> charges, Cost cost, List<Reason> untouched, List<Sentence> held) {
+        String reel,
+        List<OnRun> runs,
+        List<Charge> charges,
+        Cost cost,
+        List<Reason> untouched,
+        List<Sentence> held,
+        @Nullable KeptFor kept) {
     public ReelAnswer {
         held = List.copyOf(held);
         runs = List.copyOf(runs);
         charges = List.copyOf(charges);
         untouched = List.copyOf(untouched);
+    }
+
+    /** The same of a reel that is kept for later work. */
+    public ReelAnswer keptFor(@Nullable KeptFor other) {
+        return new ReelAnswer(reel, runs, charges, cost, untouched, held, other);
     }
 
     /**

@@ -46,11 +46,11 @@ final class ReelQuestion {
             runs.add(new OnRun(id, pieces));
         }
         if (runs.stream().allMatch(run -> run.pieces().isEmpty())) {
-            return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched(), held());
+            return new ReelAnswer(reel.id(), runs, List.of(), Cost.ZERO, untouched(), held(), null);
         }
         List<Charge> charges = charges();
         Cost cost = charges.stream().map(Charge::cost).reduce(Cost.ZERO, Cost::plus);
-        return new ReelAnswer(reel.id(), runs, charges, cost, List.of(), held());
+        return new ReelAnswer(reel.id(), runs, charges, cost, List.of(), held(), null);
     }
 
     private List<Charge> charges() {

@@ -11,6 +11,8 @@ import bitterend.packing.WorkingDays;
 import bitterend.packing.explain.Explanation;
 import bitterend.packing.explain.PieceAnswer;
 import bitterend.packing.explain.ReelAnswer;
+import bitterend.packing.strategy.EffortLevel;
+import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.PlanShares;
 import bitterend.stock.Movement;
 import bitterend.work.ShopNow;
@@ -20,7 +22,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Asks a plan that went through the gate. A question plans nothing and writes nothing. */
+/**
+ * Asks a plan that went through the gate. A question writes nothing and changes no plan; what it costs that a reel is kept
+ * for later work is found by planning its rope for a moment without that work.
+ */
 public final class AskPlan {
     private final ShopNow shop;
     private final PackingProblem problem;
@@ -77,10 +82,16 @@ public final class AskPlan {
         return explanation
                 .piece(id)
                 .<About>map(answer -> new About.OfPiece(answer, bound(id)))
-                .or(() -> explanation.reel(id).map(About.OfReel::new))
+                .or(() -> explanation.reel(id).map(answer -> new About.OfReel(kept(answer))))
                 .or(() -> later(id))
                 .orElseGet(() -> new About.Unknown(
                         problem.pieces().stream().findFirst().map(Piece::id).orElse("1041/2.1")));
+    }
+
+    private ReelAnswer kept(ReelAnswer answer) {
+        return answer.keptFor(new ReelsKept(problem, plan, FullStrategy.at(EffortLevel.QUICK))
+                .of(answer.reel())
+                .orElse(null));
     }
 
     private Optional<About> later(String id) {
