@@ -32,9 +32,9 @@ import picocli.CommandLine.Spec;
 final class StockCommand extends StockReels implements Callable<Integer> {
     /** All commands as a day needs them: what comes, what is looked at, what is cut, what else befalls a reel, the ledger. */
     static final List<String> IN_THE_DAY = List.of(
-            "open", "receive", "list", "history", "trace", "hold", "release", "reserve", "post", "cut", "spoil", "undo",
-            "count", "gauge", "flaw", "correct", "move", "rewind", "split", "return", "sell", "condemn", "send",
-            "export", "verify", "backup", "restore");
+            "open", "receive", "list", "short", "history", "trace", "hold", "release", "reserve", "post", "cut",
+            "spoil", "undo", "count", "gauge", "flaw", "correct", "move", "rewind", "split", "return", "sell",
+            "condemn", "send", "export", "verify", "backup", "restore");
 
     private final Terminal terminal;
 
@@ -59,6 +59,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
                 .addSubcommand(new StockPostCommand(terminal))
                 .addSubcommand(new StockCutCommand(terminal))
                 .addSubcommand(new StockReserveCommand(terminal))
+                .addSubcommand(new StockShortCommand(terminal))
                 .addSubcommand(new StockGaugeCommand(terminal))
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockCorrectCommand(terminal))

@@ -34,6 +34,7 @@ public final class BuyAdvicePage {
         }
         next(page, orders, advice);
         troubles(page, orders, advice);
+        page.paragraph("On which day rope is short, and for whom: bitterend stock short SHOP");
         return page.document();
     }
 

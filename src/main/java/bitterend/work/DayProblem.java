@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /** The one place where a day's question is made of what a shop has. */
 public final class DayProblem {
@@ -38,11 +39,16 @@ public final class DayProblem {
 
     /** A day's question in which rope that is held is given to the pieces that it is held for. */
     public static PackingProblem serving(Shop shop, PackingProblem problem) {
+        return HeldPieces.pinned(problem, customers(shop));
+    }
+
+    /** The customer of an order of the shop; empty for none. */
+    public static UnaryOperator<String> customers(Shop shop) {
         Map<String, String> customers = new HashMap<>();
         shop.orders().forEach(line -> {
             Assembly.Ordered ordered = line.assembly().ordered();
             customers.put(ordered.source().order(), ordered.customer());
         });
-        return HeldPieces.pinned(problem, order -> customers.getOrDefault(order, ""));
+        return order -> customers.getOrDefault(order, "");
     }
 }

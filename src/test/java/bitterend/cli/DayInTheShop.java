@@ -43,6 +43,7 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry("orders", List.of("orders SHOP", "orders SHOP --by customer", "orders SHOP --by due")),
             Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),
             Map.entry("stock list", List.of("stock list SHOP", "stock list SHOP --all")),
+            Map.entry("stock short", List.of("stock short SHOP --time 200ms")),
             Map.entry("stock history", List.of("stock history SHOP E7")),
             Map.entry("stock export", List.of("stock export SHOP")),
             Map.entry("stock verify", List.of("stock verify SHOP")),

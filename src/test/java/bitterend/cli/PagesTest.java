@@ -43,6 +43,7 @@ final class PagesTest {
             "stock gauge",
             "stock history",
             "stock list",
+            "stock short",
             "stock trace",
             "stock verify",
             "value");

@@ -1,0 +1,161 @@
+package bitterend.buying;
+
+import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
+import bitterend.measure.Length;
+import bitterend.measure.Sentence;
+import bitterend.packing.Arrival;
+import bitterend.packing.CutDays;
+import bitterend.packing.CutPlan;
+import bitterend.packing.Eligibility;
+import bitterend.packing.HeldWords;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.Unplanned;
+import bitterend.stock.Reel;
+import bitterend.stock.Run;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Reads out of a plan of the days ahead where rope is short. */
+public final class Shortages {
+    /** So many reels that would do are named for each day. */
+    private static final int HELP = 4;
+
+    /** What a person can settle about a reel. */
+    private static final Set<Rule> TO_SETTLE =
+            EnumSet.of(Rule.ON_HOLD, Rule.USE_BY, Rule.RESERVED, Rule.ISSUED, Rule.PINNED, Rule.COMES_IN_TIME);
+
+    private final PackingProblem problem;
+    private final Function<String, String> customers;
+    private final CutDays days;
+    private final Eligibility rules;
+    private final Set<String> undone = new HashSet<>();
+
+    private Shortages(PackingProblem problem, CutPlan plan, Function<String, String> customers) {
+        this.problem = problem;
+        this.customers = customers;
+        days = new CutDays(problem);
+        rules = new Eligibility(problem);
+        plan.unplanned().stream().map(Unplanned::piece).forEach(undone::add);
+    }
+
+    /**
+     * Every rope that anything is ordered in, by id.
+     *
+     * @param plan a plan of the problem
+     * @param customers the customer of an order; empty for none
+     */
+    public static List<Shortage> of(PackingProblem problem, CutPlan plan, Function<String, String> customers) {
+        return new Shortages(problem, plan, customers).all();
+    }
+
+    private List<Shortage> all() {
+        Map<String, Map<LocalDate, List<Piece>>> byRope = new TreeMap<>(NaturalOrder.IDS);
+        for (Piece piece : problem.pieces()) {
+            byRope.computeIfAbsent(piece.orderedRope(), rope -> new TreeMap<>())
+                    .computeIfAbsent(days.lastFor(piece), day -> new ArrayList<>())
+                    .add(piece);
+        }
+        return byRope.entrySet().stream()
+                .map(rope -> rope(rope.getKey(), rope.getValue()))
+                .toList();
+    }
+
+    private Shortage rope(String rope, Map<LocalDate, List<Piece>> byDay) {
+        List<Shortage.Day> list = new ArrayList<>();
+        Length shortUpTo = Length.ZERO;
+        for (Map.Entry<LocalDate, List<Piece>> day : byDay.entrySet()) {
+            List<Piece> waiting = day.getValue().stream()
+                    .filter(piece -> undone.contains(piece.id()))
+                    .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
+                    .toList();
+            shortUpTo = shortUpTo.plus(taken(waiting));
+            list.add(new Shortage.Day(
+                    day.getKey(),
+                    taken(day.getValue()),
+                    room(rope, day.getKey()),
+                    waiting.stream()
+                            .map(piece -> new Shortage.Undone(piece, customers.apply(piece.order())))
+                            .toList(),
+                    shortUpTo,
+                    help(waiting)));
+        }
+        return new Shortage(rope, list);
+    }
+
+    private Length taken(List<Piece> pieces) {
+        return pieces.stream()
+                .map(piece -> piece.cut()
+                        .plus(problem.rope(piece.orderedRope()).cutting().loss()))
+                .reduce(Length.ZERO, Length::plus);
+    }
+
+    private Shortage.Room room(String rope, LocalDate day) {
+        Length there = Length.ZERO;
+        Length held = Length.ZERO;
+        Length onOrder = Length.ZERO;
+        for (Reel reel : problem.reels()) {
+            if (!reel.rope().equals(rope) || !isUsable(reel)) {
+                continue;
+            }
+            Length sound = sound(reel);
+            Optional<Arrival> arrival = Optional.ofNullable(problem.arrivals().get(reel.id()));
+            if (arrival.isPresent()) {
+                onOrder = arrival.get().from().isAfter(day) ? onOrder : onOrder.plus(sound);
+            } else if (reel.custody().isReserved()) {
+                held = held.plus(sound);
+            } else {
+                there = there.plus(sound);
+                held = held.plus(reel.contents().held());
+            }
+        }
+        return new Shortage.Room(there, held, onOrder);
+    }
+
+    private boolean isUsable(Reel reel) {
+        return !reel.custody().isOnHold()
+                && !reel.custody().isCustomersOwn()
+                && !reel.papers().useBy().isBefore(problem.day());
+    }
+
+    private static Length sound(Reel reel) {
+        return reel.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
+    }
+
+    /** Reels that would take a piece if one thing were settled, each named once. */
+    private List<Sentence> help(List<Piece> waiting) {
+        return waiting.stream().flatMap(this::help).distinct().limit(HELP).toList();
+    }
+
+    private Stream<Sentence> help(Piece piece) {
+        Stream<Sentence> barred = problem.reels().stream()
+                .filter(reel -> takes(piece, reel))
+                .map(reel -> rules.all(piece, reel))
+                .filter(bars ->
+                        bars.size() == 1 && TO_SETTLE.contains(bars.get(0).rule()))
+                .map(bars -> bars.get(0))
+                .map(Reason::sentence);
+        List<Reel> open = problem.reels().stream()
+                .filter(reel -> rules.allows(piece, reel))
+                .toList();
+        return Stream.concat(barred, HeldWords.inTheWayOf(piece, open, problem.day()).stream());
+    }
+
+    private static boolean takes(Piece piece, Reel reel) {
+        return piece.lengthOn(reel.rope())
+                .filter(cut -> reel.runs().stream().anyMatch(run -> !cut.isLongerThan(run.length())))
+                .isPresent();
+    }
+}
