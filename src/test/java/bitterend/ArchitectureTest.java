@@ -212,6 +212,7 @@ final class ArchitectureTest {
             "exchange.PlanJson",
             "exchange.QuoteJson",
             "exchange.ReelsExport",
+            "exchange.ShortageJson",
             "exchange.StockJson",
             "exchange.StudyJson",
             // files that are named on the command line, read or written
