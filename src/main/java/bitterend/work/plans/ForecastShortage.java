@@ -1,4 +1,4 @@
-package bitterend.work.trade;
+package bitterend.work.plans;
 
 import bitterend.buying.Shortage;
 import bitterend.buying.Shortages;
@@ -9,13 +9,14 @@ import bitterend.packing.PackingProblem;
 import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
-import bitterend.work.plans.PlanDay;
-import bitterend.work.plans.PlanSearch;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** On which of the days ahead rope is short, and for whom: a question that writes nothing. */
+/**
+ * On which of the days ahead rope is short, and for whom: a question that writes nothing. All the work of these days is looked
+ * at, also what the plan of the day would not cut ahead while rope is short.
+ */
 public final class ForecastShortage {
     private final ShopNow shop;
 
