@@ -6,6 +6,7 @@ import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
 import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.DayPlanner;
 import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
@@ -60,7 +61,9 @@ public final class ForecastShortage {
         PackingProblem problem = ready.question().problem();
         Shop files = shop.shop();
         List<Shortage> ropes = Shortages.of(
-                problem, days.plan(ready.question(), search, watcher).plan().plan(), DayProblem.customers(files));
+                problem,
+                new DayPlanner(search.packer()).plan(problem, search.effort(problem, watcher)),
+                DayProblem.customers(files));
         return new Forecast(request.day(), problem.horizon(), ropes);
     }
 }
