@@ -5,7 +5,10 @@ import bitterend.packing.ShopCalendar.Ahead;
 import bitterend.packing.WorkingDays;
 import java.time.LocalDate;
 
-/** From when rope that is on order is counted on: later than its supplier says, by what suppliers are usually late. */
+/**
+ * From when rope that is on order is counted on: later than its supplier says, by what suppliers are usually late. Usual
+ * lateness is this one function: what receipts tell of a supplier belongs here.
+ */
 public final class UsualLateness {
     /** Two working days. Our own choice, no source: with known receipts the shop can type what it sees. */
     public static final Ahead USUAL = new Ahead(2, true);
@@ -24,14 +27,9 @@ public final class UsualLateness {
      * usually late, and never before the working day after {@code today}, since it is not in the house.
      */
     public LocalDate from(OnOrder order, LocalDate today) {
-        LocalDate late = onWorkingDay(working.ahead(onWorkingDay(order.expected()), of(order.supplier())));
+        LocalDate late = onWorkingDay(working.ahead(onWorkingDay(order.expected()), typed));
         LocalDate next = working.after(today, 1);
         return late.isBefore(next) ? next : late;
-    }
-
-    /** Usual lateness is one function: what receipts tell of a supplier belongs here. */
-    private Ahead of(String supplier) {
-        return typed;
     }
 
     private LocalDate onWorkingDay(LocalDate date) {

@@ -68,7 +68,7 @@ final class FactsForm {
                 .forEach(each -> movements.put(each.reel().id(), each.movements()));
         Map<String, Arrival> arrivals = new HashMap<>();
         reels.stream()
-                .filter(each -> each.coming() != IN_THE_HOUSE)
+                .filter(each -> !each.coming().equals(IN_THE_HOUSE))
                 .forEach(each -> arrivals.put(each.reel().id(), each.coming()));
         List<PieceForm.Alike> pieces = facts.list(
                 "pieces", each -> PieceForm.alike(each.problem().pieces()), new PieceForm(ropes.keySet())::alike);

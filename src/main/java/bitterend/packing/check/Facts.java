@@ -149,8 +149,9 @@ final class Facts {
 
     /** Which reels on order a piece can wait for: pieces of one answer are alike in this. */
     List<String> waitsFor(Piece piece) {
-        return problem.arrivals().keySet().stream()
-                .filter(reel -> waitsUntil(piece, problem.arrivals().get(reel).from()))
+        return problem.arrivals().entrySet().stream()
+                .filter(coming -> waitsUntil(piece, coming.getValue().from()))
+                .map(Map.Entry::getKey)
                 .toList();
     }
 
