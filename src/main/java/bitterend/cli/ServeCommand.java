@@ -3,10 +3,13 @@ package bitterend.cli;
 import bitterend.exchange.AnswerJson;
 import bitterend.measure.Units;
 import bitterend.serve.Listening;
+import bitterend.serve.Secured;
 import bitterend.serve.ShopServer;
 import bitterend.work.ShopNow;
+import java.io.Console;
 import java.io.IOException;
 import java.net.InetAddress;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -52,6 +55,14 @@ final class ServeCommand implements Callable<Integer> {
     private InetAddress listen = InetAddress.getLoopbackAddress();
 
     @Option(
+            names = "--keystore",
+            paramLabel = "FILE",
+            description =
+                    "Serve over https with the key in this PKCS 12 file. Its password is taken from the environment,"
+                            + " BITTEREND_KEYSTORE_PASSWORD, else asked for.")
+    private @Nullable Path keystore;
+
+    @Option(
             names = "--for",
             paramLabel = "TIME",
             converter = DurationText.class,
@@ -76,7 +87,7 @@ final class ServeCommand implements Callable<Integer> {
         }
         Units printed = units.of(read.get().shop().settings().units());
         long begun = System.nanoTime();
-        Listening at = new Listening(listen, port);
+        Listening at = new Listening(listen, port, keystore == null ? null : Secured.of(keystore, password()));
         try (Interrupt interrupt = Interrupt.listening();
                 ShopServer server = ShopServer.start(shop.access(), at, printed)) {
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
@@ -85,6 +96,13 @@ final class ServeCommand implements Callable<Integer> {
             }
         }
         return ExitCode.DONE.number();
+    }
+
+    private static String password() {
+        String set = System.getenv("BITTEREND_KEYSTORE_PASSWORD");
+        Console console = System.console();
+        char[] typed = set != null || console == null ? null : console.readPassword("Password of the key store: ");
+        return set != null ? set : typed == null ? "" : new String(typed);
     }
 
     private void tell(String url, String code) {

@@ -40,13 +40,16 @@ final class Guard {
     private final Keys keys;
     private final String cookie;
     private final Set<String> hosts;
+    private final String scheme;
     private final Devices devices;
 
     /**
      * @param hosts how this server is called, each with its port
+     * @param scheme http or https
      */
-    Guard(Keys keys, Set<String> hosts, Devices devices) {
+    Guard(Keys keys, Set<String> hosts, String scheme, Devices devices) {
         this.keys = keys;
+        this.scheme = scheme;
         this.hosts = Set.copyOf(hosts);
         this.devices = devices;
         cookie = "bitterend-" + keys.sign("instance", "").substring(0, 8).toLowerCase(Locale.ROOT) + "-" + DEVICE;
@@ -92,6 +95,7 @@ final class Guard {
         String made = Keys.random();
         Cookie given = new Cookie(cookie, made + "." + keys.sign(DEVICE, made), "/", YEAR);
         given.setHttpOnly(true);
+        given.setSecure(isSecure());
         given.setSameSite(SameSite.STRICT);
         request.cookie(given);
         return made;
@@ -101,7 +105,7 @@ final class Guard {
         String origin = request.header("Origin");
         boolean ours = origin == null
                 ? "same-origin".equals(request.header("Sec-Fetch-Site"))
-                : hosts.stream().anyMatch(host -> origin.equalsIgnoreCase("http://" + host));
+                : hosts.stream().anyMatch(host -> origin.equalsIgnoreCase(scheme + "://" + host));
         if (!ours) {
             throw new ForbiddenResponse("A change is taken from a page of this server alone.");
         }
@@ -110,6 +114,11 @@ final class Guard {
         if (token == null || !keys.isSigned(TOKEN, device, token)) {
             throw new ForbiddenResponse("This page is too old: load it again, then do it once more.");
         }
+    }
+
+    /** Whether cookies go over https alone. */
+    boolean isSecure() {
+        return scheme.equals("https");
     }
 
     /** What a page fills its forms with. */

@@ -5,14 +5,26 @@ import java.net.UnknownHostException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the page is listened for.
  *
  * @param address the address of this machine that is bound
  * @param port its port; 0 for any that is free
+ * @param secured the key store for https; null for http
  */
-public record Listening(InetAddress address, int port) {
+public record Listening(InetAddress address, int port, @Nullable Secured secured) {
+    /** Plain http. */
+    public Listening(InetAddress address, int port) {
+        this(address, port, null);
+    }
+
+    /** {@code http} or {@code https}. */
+    String scheme() {
+        return secured == null ? "http" : "https";
+    }
+
     /** An address of this machine by its text; a name is not looked up anywhere. */
     public static Optional<InetAddress> address(String text) {
         if (!text.matches("[0-9.]+|[0-9a-fA-F:.]*:[0-9a-fA-F:.]*|localhost")) {
@@ -42,7 +54,7 @@ public record Listening(InetAddress address, int port) {
 
     /** The address as a browser is told it. */
     String url(int bound) {
-        return "http://" + host() + ":" + bound + "/";
+        return scheme() + "://" + host() + ":" + bound + "/";
     }
 
     private String host() {

@@ -31,6 +31,7 @@ final class People implements Screen {
         Cookie cookie =
                 new Cookie(guard.cookie("who"), URLEncoder.encode(name, StandardCharsets.UTF_8), "/", WORKING_DAY);
         cookie.setHttpOnly(true);
+        cookie.setSecure(guard.isSecure());
         cookie.setSameSite(SameSite.STRICT);
         request.cookie(cookie);
         Back.to(request);

@@ -11,6 +11,13 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
 
 /** The page of one shop, for browsers on this machine or, where that is asked for, for paired devices beyond it. */
 public final class ShopServer implements AutoCloseable {
@@ -33,7 +40,7 @@ public final class ShopServer implements AutoCloseable {
         int port = at.port() == 0 ? free(at.address()) : at.port();
         Keys keys = Keys.of(shop.folder());
         Devices devices = new Devices(at.isLoopback(), new DeviceFile(shop.folder()), shop.clock());
-        Guard guard = new Guard(keys, at.hosts(port), devices);
+        Guard guard = new Guard(keys, at.hosts(port), at.scheme(), devices);
         People people = new People(guard);
         Shelf shelf = new Shelf(shop);
         Loft loft = new Loft(shelf, units);
@@ -55,6 +62,7 @@ public final class ShopServer implements AutoCloseable {
                 new PageScreen(loft, site));
         Javalin server = Javalin.create(config -> {
             settings(config);
+            config.jetty.addConnector((jetty, http) -> connector(jetty, http, at, port));
             guard.watch(config);
             screens.forEach(screen -> screen.serve(config));
             config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
@@ -64,11 +72,30 @@ public final class ShopServer implements AutoCloseable {
             });
         });
         try {
-            server.start(at.address().getHostAddress(), port);
+            server.start();
         } catch (RuntimeException fault) {
             throw new IOException("port " + port + " of " + at.address().getHostAddress() + " cannot be had", fault);
         }
         return new ShopServer(server, at.url(port), devices, news);
+    }
+
+    private static Connector connector(Server jetty, HttpConfiguration http, Listening at, int port) {
+        Secured secured = at.secured();
+        ServerConnector connector;
+        if (secured == null) {
+            connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
+        } else {
+            SslContextFactory.Server keys = new SslContextFactory.Server();
+            keys.setKeyStore(secured.store());
+            keys.setKeyStorePassword(secured.password());
+            keys.setSniRequired(false);
+            HttpConfiguration https = new HttpConfiguration(http);
+            https.addCustomizer(new SecureRequestCustomizer(false));
+            connector = new ServerConnector(jetty, keys, new HttpConnectionFactory(https));
+        }
+        connector.setHost(at.address().getHostAddress());
+        connector.setPort(port);
+        return connector;
     }
 
     private static void settings(JavalinConfig config) {

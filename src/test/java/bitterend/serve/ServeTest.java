@@ -3,6 +3,7 @@ package bitterend.serve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Units;
@@ -15,6 +16,9 @@ import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +26,8 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.net.ssl.SSLContext;
+import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -188,6 +194,50 @@ final class ServeTest {
         server = ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), port), Units.METRIC);
         Seen sent = ada.post("/who", Map.of("name", "Ada"), origin(), token);
         assertEquals(200, sent.status(), sent.text());
+    }
+
+    /** A key of the JDK's own tool, for this test alone. */
+    @Test
+    void pageOverHttps_hasCookiesForHttpsAlone() throws Exception {
+        Path file = folder.resolve("keys.p12");
+        Process made = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
+                        "-genkeypair",
+                        "-alias",
+                        "loft",
+                        "-keyalg",
+                        "EC",
+                        "-storetype",
+                        "PKCS12",
+                        "-storepass",
+                        "secret",
+                        "-dname",
+                        "CN=loft",
+                        "-ext",
+                        "SAN=ip:127.0.0.1",
+                        "-keystore",
+                        file.toString())
+                .redirectErrorStream(true)
+                .start();
+        made.getInputStream().readAllBytes();
+        assertEquals(0, made.waitFor());
+        assertThrows(IOException.class, () -> Secured.of(file, "wrong"));
+        Secured secured = Secured.of(file, "secret");
+        try (ShopServer over =
+                ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0, secured), Units.METRIC)) {
+            assertTrue(over.url().startsWith("https://"), over.url());
+            TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
+            trust.init(secured.store());
+            SSLContext context = SSLContext.getInstance("TLS");
+            context.init(null, trust.getTrustManagers(), null);
+            HttpResponse<String> answer = HttpClient.newBuilder()
+                    .sslContext(context)
+                    .build()
+                    .send(HttpRequest.newBuilder(URI.create(over.url())).build(), HttpResponse.BodyHandlers.ofString());
+            assertEquals(200, answer.statusCode());
+            assertTrue(answer.headers().firstValue("Set-Cookie").orElse("").contains("Secure"));
+        }
     }
 
     private String origin() {
