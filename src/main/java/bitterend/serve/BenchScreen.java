@@ -79,7 +79,8 @@ final class BenchScreen implements Screen {
                         (int) draw.cuts().stream()
                                 .filter(each -> cut.contains(each.piece()))
                                 .count(),
-                        draw.cuts().size()))
+                        draw.cuts().size(),
+                        plan.view().isPromise(draw)))
                 .toList();
         site.show(
                 request,

@@ -9,8 +9,9 @@ package bitterend.serve;
  * @param path its screen
  * @param cut how many of its pieces are cut
  * @param cuts of how many
+ * @param promised whether it need not be cut today, and its sheet is not out: it is planned again before its day
  */
-public record ReelToCut(String id, String rope, String place, String path, int cut, int cuts) {
+public record ReelToCut(String id, String rope, String place, String path, int cut, int cuts, boolean promised) {
     public boolean done() {
         return cut == cuts;
     }
