@@ -112,7 +112,10 @@ final class ArchitectureTest {
                     "buying catalogue day demand demand.calibration finding measure packing "
                             + "packing.explain packing.order quoting quoting.sharing report.page stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
-            Map.entry("front", "demand exchange measure packing report work.plans"),
+            Map.entry(
+                    "front",
+                    "day demand exchange finding measure packing report report.page report.sheet work work.orders "
+                            + "work.plans"),
             Map.entry(
                     "serve",
                     "catalogue day demand exchange finding front measure packing packing.strategy report report.page "

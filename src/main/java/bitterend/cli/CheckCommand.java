@@ -8,6 +8,7 @@ import bitterend.exchange.AnswerJson;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
+import bitterend.front.OrdersNow;
 import bitterend.report.FindingsPage;
 import bitterend.report.OrderWords;
 import bitterend.report.page.Block.Line.Weight;

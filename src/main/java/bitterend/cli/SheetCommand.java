@@ -3,41 +3,24 @@ package bitterend.cli;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.WholeFile;
-import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
-import bitterend.front.PlanViews;
-import bitterend.measure.Sentence;
+import bitterend.front.SheetPapers;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
-import bitterend.report.PlanMark;
-import bitterend.report.PlanPart;
-import bitterend.report.PlanView;
-import bitterend.report.sheet.CardPage;
-import bitterend.report.sheet.CardWork;
-import bitterend.report.sheet.CutList;
 import bitterend.report.sheet.Paper;
-import bitterend.report.sheet.Sheet;
-import bitterend.report.sheet.SheetMaker;
-import bitterend.report.sheet.SheetPage;
-import bitterend.report.sheet.SheetPdf;
 import bitterend.report.sheet.TagPage;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
-import bitterend.work.Verdict;
 import bitterend.work.plans.PrintSheets;
 import bitterend.work.plans.PrintSheets.Result;
 import bitterend.work.plans.PrintSheets.Sheets;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -175,66 +158,28 @@ final class SheetCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private static PlanPart part(Sheets sheets) {
-        return new PlanPart(
-                sheets.isWhole(), sheets.chosen().reels(), sheets.chosen().day());
-    }
-
-    private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures) {
-        Stream<PlanMark.Change> ofOrders = OrdersNow.words(now, figures).first(sheets.orders()).stream()
-                .map(told -> new PlanMark.Change("", Sentence.of(told)));
-        Stream<PlanMark.Change> since =
-                sheets.remarks().stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
-        return new PlanMark(
-                sheets.plan().number(),
-                !sheets.isOut(),
-                Stream.concat(ofOrders, since).toList(),
-                CommandWord.of(now.at().folder().toString()),
-                sheets.out());
-    }
-
     /** The HTML sheet, unless something else is asked for; each file is written whole and then named. */
     private void write(ShopNow now, Sheets sheets, Figures figures) {
         Path folder = Files.isDirectory(plan) ? plan : beside(plan);
-        Verdict.Passed passed = sheets.plan();
-        PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                .marked(mark(now, sheets, figures))
-                .only(part(sheets));
-        Map<String, String> measured = sheets.measured().entrySet().stream()
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey, last -> last.getValue().words(figures::written)));
-        List<CardWork> work = sheets.lines().stream()
-                .map(line -> new CardWork(line.assembly(), line.demanded(), measured))
-                .toList();
-        String made = MadeWords.of(passed.kept().document(), sheets.ledger());
+        SheetPapers papers = new SheetPapers(now, sheets, figures);
         String of = choice.suffix();
         List<Path> files = new ArrayList<>();
         if (csv) {
-            files.add(file(
-                    folder.resolve("sheet" + of + ".csv"), CutList.csv(view).getBytes(StandardCharsets.UTF_8)));
+            files.add(file(folder.resolve("sheet" + of + ".csv"), papers.csv()));
         }
         if (tags) {
-            files.add(file(
-                    folder.resolve("tags" + of + ".html"), bytes(new TagPage(view, figures, work).html(label, paper))));
+            files.add(file(folder.resolve("tags" + of + ".html"), papers.tags(label, paper)));
         }
         if (cards) {
-            CardPage page = new CardPage(view, figures, work, made);
             files.add(file(
                     folder.resolve("cards" + of + (pdf ? ".pdf" : ".html")),
-                    pdf ? page.pdf(paper) : bytes(page.html())));
+                    pdf ? papers.cardsPdf(paper) : papers.cards()));
         } else if (pdf || !(csv || tags)) {
-            Sheet sheet = new SheetMaker(view, figures, work).sheet(made);
-            SheetPage page = new SheetPage();
-            files.add(
-                    pdf
-                            ? file(folder.resolve("sheet" + of + ".pdf"), new SheetPdf(page).pdf(sheet, paper))
-                            : file(folder.resolve("sheet" + of + ".html"), bytes(page.html(sheet))));
+            files.add(file(
+                    folder.resolve("sheet" + of + (pdf ? ".pdf" : ".html")),
+                    pdf ? papers.sheetPdf(paper) : papers.sheet()));
         }
         tell(files);
-    }
-
-    private static byte[] bytes(String html) {
-        return html.getBytes(StandardCharsets.UTF_8);
     }
 
     private static Path file(Path file, byte[] content) {

@@ -4,6 +4,7 @@ import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.front.OrdersNow;
 import bitterend.front.PlanViews;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;

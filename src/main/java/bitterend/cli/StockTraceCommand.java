@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.StockJson;
+import bitterend.front.OrdersNow;
 import bitterend.report.page.Document;
 import bitterend.stock.LedgerException;
 import bitterend.work.rack.AskRack;

@@ -54,6 +54,7 @@ public final class ShopServer implements AutoCloseable {
                 new BenchScreen(loft, site),
                 new BenchBooking(loft, site, people),
                 new RackScreen(loft, site, people),
+                new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
                 new SplicingScreen(loft, site, people),
                 news,

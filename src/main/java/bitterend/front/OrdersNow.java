@@ -1,4 +1,4 @@
-package bitterend.cli;
+package bitterend.front;
 
 import bitterend.report.Figures;
 import bitterend.report.OrderWords;
@@ -10,11 +10,11 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 
 /** How things stand with the orders of a shop, for the pages that say so. */
-final class OrdersNow {
+public final class OrdersNow {
     private OrdersNow() {}
 
     /** What changed of one cut piece, or that it is spare; a line each, usually none. */
-    static Document about(ShopNow shop, String piece, Figures figures) {
+    public static Document about(ShopNow shop, String piece, Figures figures) {
         LocalDate day = shop.shop().day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
         Writing page = new Writing();
         words(shop, figures)
@@ -24,11 +24,11 @@ final class OrdersNow {
     }
 
     /** What stands at the top of a page: what changed after cutting, and what is spare; usually nothing. */
-    static Document top(ShopNow shop, LocalDate day, Figures figures) {
+    public static Document top(ShopNow shop, LocalDate day, Figures figures) {
         return words(shop, figures).top(new AskOrders(shop, day).ofCuts());
     }
 
-    static OrderWords words(ShopNow shop, Figures figures) {
+    public static OrderWords words(ShopNow shop, Figures figures) {
         return new OrderWords(figures, shop.at().folder().toString());
     }
 }

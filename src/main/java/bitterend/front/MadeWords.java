@@ -1,17 +1,17 @@
-package bitterend.cli;
+package bitterend.front;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import java.util.Map;
 
 /** How a plan was made, for the foot of a page. */
-final class MadeWords {
+public final class MadeWords {
     private static final int SHOWN = 12;
 
     private MadeWords() {}
 
     /** The words, and how far the ledger of the shop has got now, so that the paper shows it if its end is cut off. */
-    static String of(PlanDocument document, PlanFacts.LedgerMark now) {
+    public static String of(PlanDocument document, PlanFacts.LedgerMark now) {
         return of(document) + (now.isKept() ? " Printed when the head of the ledger was " + now.head() + "." : "");
     }
 

@@ -1,0 +1,90 @@
+package bitterend.serve;
+
+import bitterend.exchange.PlanFolder.Kept;
+import bitterend.finding.Findings;
+import bitterend.front.SheetPapers;
+import bitterend.report.sheet.Paper;
+import bitterend.report.sheet.TagPage;
+import bitterend.work.NamedPlan;
+import bitterend.work.Plans;
+import bitterend.work.ShopNow;
+import bitterend.work.plans.PrintSheets;
+import bitterend.work.plans.PrintSheets.Result;
+import bitterend.work.plans.WhichSheets;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The same paper as the commands print, of today's sheets of the plan in force; and issuing them. */
+final class PrintScreen implements Screen {
+    /** These pages carry their style with them, as the files of the commands do; still no script runs in them. */
+    private static final String OWN_STYLE =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; base-uri 'none'; frame-ancestors"
+                    + " 'none'";
+
+    private final Loft loft;
+    private final Site site;
+    private final People people;
+
+    PrintScreen(Loft loft, Site site, People people) {
+        this.loft = loft;
+        this.site = site;
+        this.people = people;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/print/sheet", request -> print(request, SheetPapers::sheet, "text/html; charset=utf-8"));
+        config.routes.get("/print/cards", request -> print(request, SheetPapers::cards, "text/html; charset=utf-8"));
+        config.routes.get(
+                "/print/tags",
+                request -> print(
+                        request, papers -> papers.tags(TagPage.Label.USUAL, Paper.A4), "text/html; charset=utf-8"));
+        config.routes.get(
+                "/print/sheet.pdf", request -> print(request, papers -> papers.sheetPdf(Paper.A4), "application/pdf"));
+        config.routes.post("/issue", this::issue);
+    }
+
+    private void print(Context request, Function<SheetPapers, byte[]> paper, String type) {
+        Result result = result(null).orElse(null);
+        ShopNow now = loft.now().orElse(null);
+        if (now != null && result instanceof Result.Printed printed) {
+            request.header("Content-Security-Policy", OWN_STYLE);
+            request.contentType(type).result(paper.apply(new SheetPapers(now, printed.sheets(), loft.figures(now))));
+        } else {
+            site.tell(request, why(result));
+        }
+    }
+
+    private Optional<Result> result(@Nullable String issuer) {
+        return loft.now().flatMap(now -> {
+            Plans plans = now.at().plans(new Findings());
+            Optional<Kept> kept =
+                    plans.inForce().flatMap(number -> new NamedPlan(plans).orInForce(null, new Findings()));
+            return kept.map(plan ->
+                    new PrintSheets(now, plans).print(new PrintSheets.Request(plan, new WhichSheets.Today(), issuer)));
+        });
+    }
+
+    private void issue(Context request) {
+        String who = people.who(request);
+        Result result = who.isEmpty() ? null : result(who).orElse(null);
+        if (result instanceof Result.Printed) {
+            Back.to(request, "/bench");
+        } else {
+            site.tell(request, who.isEmpty() ? People.FIRST : why(result));
+        }
+    }
+
+    private static String why(@Nullable Result result) {
+        if (result instanceof Result.NotLetThrough refused) {
+            return String.join("; ", refused.why().reasons());
+        }
+        if (result instanceof Result.NotIssued not) {
+            return String.join("; ", not.reasons()) + ". Nothing was issued.";
+        }
+        return result == null ? "No plan is in force." : "Nothing of the plan is to be cut today.";
+    }
+}
