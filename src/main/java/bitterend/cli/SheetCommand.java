@@ -7,6 +7,7 @@ import bitterend.finding.Findings;
 import bitterend.front.SheetPapers;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.page.Wording;
 import bitterend.report.sheet.Paper;
 import bitterend.report.sheet.TagPage;
 import bitterend.work.NamedPlan;
@@ -151,7 +152,7 @@ final class SheetCommand implements Callable<Integer> {
         SheetChoice.ofAnotherDay(sheets.plan().number(), sheets.plan().plan().day(), new DayOption().of(now.shop()))
                 .ifPresent(terminal.err()::println);
         if (sheets.chosen().unasked()) {
-            terminal.err().println(SheetChoice.unasked(sheets.chosen(), issuing.issuer() != null));
+            terminal.err().println(Wording.sentence(SheetChoice.unasked(sheets.chosen(), issuing.issuer() != null)));
         }
         sheets.issued().ifPresent(issued -> terminal.err().println(SheetIssuing.told(issued, sheets)));
         write(now, sheets, figures);
