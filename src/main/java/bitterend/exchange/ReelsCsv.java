@@ -138,7 +138,7 @@ final class ReelsCsv {
 
     private static void warnOfHeld(Fields row, Reel reel) {
         Length held = reel.custody().held().stream().map(Held::length).reduce(Length.ZERO, Length::plus);
-        if (held.isLongerThan(reel.contents().certainEnd())) {
+        if (held.isPositive() && held.isLongerThan(reel.contents().certainEnd())) {
             row.warning("held", "no more than the reel has: more than the reel has is held");
         }
     }

@@ -182,7 +182,7 @@ final class StockCustodyTest {
     void planMadeBeforeTheLedgerWasBegun_isStillKnownAfterTheNextOne() throws IOException {
         Files.delete(files.resolve("stock.db"));
         plan(0);
-        run(0, "sheet", shop, "--issue");
+        run(0, "sheet", shop, "--all", "--issue");
         stock("open");
         Run second = run(0, "plan", shop, "--effort", "reproducible", "--seed", "3");
         assertTrue(second.err().contains("issued and not posted"), second.err());
