@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -178,7 +179,7 @@ public final class BenchDays {
     }
 
     /** Minutes that are due and not done, each counted once, on its day or, where that has passed, on the first. */
-    private int late(LocalDate day, TreeSet<String> lines) {
+    private int late(LocalDate day, Set<String> lines) {
         int minutes = 0;
         for (Work work : waiting) {
             if (!work.late && !work.due.isAfter(day)) {

@@ -20,7 +20,15 @@ final class Assets implements Screen {
             "page.js", new Asset("text/javascript; charset=utf-8", utf8(own("page.js"))),
             "htmx.js", new Asset("text/javascript; charset=utf-8", bytes(HTMX)));
 
-    private record Asset(String type, byte[] content) {}
+    private static final class Asset {
+        private final String type;
+        private final byte[] content;
+
+        Asset(String type, byte[] content) {
+            this.type = type;
+            this.content = content;
+        }
+    }
 
     @Override
     public void serve(JavalinConfig config) {
@@ -32,7 +40,7 @@ final class Assets implements Screen {
         if (asset == null) {
             throw new NotFoundResponse("There is no such file.");
         }
-        request.contentType(asset.type()).result(asset.content());
+        request.contentType(asset.type).result(asset.content);
     }
 
     private static String own(String name) {

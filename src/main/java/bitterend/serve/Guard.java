@@ -71,7 +71,8 @@ final class Guard {
         }
         String device = device(request);
         request.attribute(DEVICE, device);
-        boolean reads = request.method() == HandlerType.GET || request.method() == HandlerType.HEAD;
+        boolean reads =
+                request.method().equals(HandlerType.GET) || request.method().equals(HandlerType.HEAD);
         if (!reads) {
             fromOurPage(request, device);
         }

@@ -29,7 +29,7 @@ final class News implements Screen, AutoCloseable {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.sse("/news", this::listen);
-        watch.scheduleWithFixedDelay(this::look, PAUSE_MILLIS, PAUSE_MILLIS, TimeUnit.MILLISECONDS);
+        var unused = watch.scheduleWithFixedDelay(this::look, PAUSE_MILLIS, PAUSE_MILLIS, TimeUnit.MILLISECONDS);
     }
 
     private void listen(SseClient listener) {

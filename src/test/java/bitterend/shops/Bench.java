@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -90,7 +91,9 @@ final class Bench {
         }
         LocalDate cut = last.isBefore(problem.day()) ? problem.day() : last;
         return !problem.isComing(reel.id())
-                || !problem.arrivals().get(reel.id()).from().isAfter(cut);
+                || !Objects.requireNonNull(problem.arrivals().get(reel.id()))
+                        .from()
+                        .isAfter(cut);
     }
 
     private static boolean isWeekend(LocalDate date) {

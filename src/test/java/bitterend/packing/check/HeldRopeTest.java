@@ -35,7 +35,7 @@ final class HeldRopeTest {
 
     @Test
     void quickStarts_leaveWhatIsHeldForOthers() {
-        int served = 0;
+        long served = 0;
         for (long seed = 0; seed < SHOPS; seed++) {
             PackingProblem shop = HeldPieces.pinned(holding(seed), HeldRopeTest::customer);
             CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(shop, Effort.of(Duration.ofSeconds(1)));
