@@ -98,6 +98,8 @@ final class ServeCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
+    /** From JDK 22 on there is a console without a terminal, too: it reads nothing, and that is no password either. */
+    @SuppressWarnings("SystemConsoleNull")
     private static String password() {
         String set = System.getenv("BITTEREND_KEYSTORE_PASSWORD");
         Console console = System.console();

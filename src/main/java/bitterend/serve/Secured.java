@@ -17,20 +17,25 @@ import java.util.Collections;
 public record Secured(KeyStore store, String password) {
     /** Reads a key store; one that cannot be opened, or has no key, is an {@link IOException} that says so. */
     public static Secured of(Path file, String password) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            KeyStore store = KeyStore.getInstance("PKCS12");
-            store.load(in, password.toCharArray());
+        KeyStore store = opened(file, password);
+        try {
             for (String alias : Collections.list(store.aliases())) {
                 if (store.isKeyEntry(alias)) {
                     return new Secured(store, password);
                 }
             }
-            throw new IOException(file + " has no key in it");
+        } catch (GeneralSecurityException fault) {
+            throw new IOException(file + " cannot be read as a key store", fault);
+        }
+        throw new IOException(file + " has no key in it");
+    }
+
+    private static KeyStore opened(Path file, String password) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            KeyStore store = KeyStore.getInstance("PKCS12");
+            store.load(in, password.toCharArray());
+            return store;
         } catch (GeneralSecurityException | IOException fault) {
-            if (fault instanceof IOException
-                    && String.valueOf(fault.getMessage()).startsWith(file.toString())) {
-                throw (IOException) fault;
-            }
             throw new IOException(file + " cannot be opened as a PKCS 12 key store with that password", fault);
         }
     }
