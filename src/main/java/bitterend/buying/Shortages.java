@@ -142,15 +142,25 @@ public final class Shortages {
     private Stream<Sentence> help(Piece piece) {
         Stream<Sentence> barred = problem.reels().stream()
                 .filter(reel -> takes(piece, reel))
-                .map(reel -> rules.all(piece, reel))
-                .filter(bars ->
-                        bars.size() == 1 && TO_SETTLE.contains(bars.get(0).rule()))
-                .map(bars -> bars.get(0))
-                .map(Reason::sentence);
+                .flatMap(reel -> settled(piece, reel).stream());
         List<Reel> open = problem.reels().stream()
                 .filter(reel -> rules.allows(piece, reel))
                 .toList();
         return Stream.concat(barred, HeldWords.inTheWayOf(piece, open, problem.day()).stream());
+    }
+
+    /** The one thing to settle about a reel, in words that are the same for every piece that waits for it. */
+    private Optional<Sentence> settled(Piece piece, Reel reel) {
+        List<Reason> bars = rules.all(piece, reel);
+        if (bars.size() != 1 || !TO_SETTLE.contains(bars.get(0).rule())) {
+            return Optional.empty();
+        }
+        Arrival arrival = problem.arrivals().get(reel.id());
+        return Optional.of(
+                arrival == null
+                        ? bars.get(0).sentence()
+                        : Sentence.of("order " + arrival.order() + " is counted on from " + arrival.from()
+                                + ", too late for it"));
     }
 
     private static boolean takes(Piece piece, Reel reel) {

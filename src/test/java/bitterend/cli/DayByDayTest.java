@@ -213,8 +213,11 @@ final class DayByDayTest {
                         .reduce("", (rows, row) -> rows + row + "\n"));
         run(0, "plan", "--effort", "reproducible");
         Run told = run(0, "sheet", "--csv", "--issue");
-        assertTrue(told.err().contains("these are the sheets of Tue 2026-03-03, a promise until then"), told.err());
-        assertTrue(told.err().contains("Nothing was issued: to issue them early, add --day 2026-03-03"), told.err());
+        assertTrue(
+                plain(told.err()).contains("these are the sheets of Tue 2026-03-03, a promise until then"), told.err());
+        assertTrue(
+                plain(told.err()).contains("Nothing was issued: to issue them early, add --day 2026-03-03"),
+                told.err());
         assertEquals(Set.of("R-2 no"), reels("sheet.csv"));
         assertFalse(run(0, "plan", "--effort", "reproducible").err().contains("issued and not posted"));
     }

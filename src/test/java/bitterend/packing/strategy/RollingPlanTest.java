@@ -70,10 +70,14 @@ final class RollingPlanTest {
         }
     }
 
+    /** Where a move has a price; a shop that states none does not mind which of two plans of equal cost it gets. */
     @Test
     void everyChange_pays() {
         for (long seed = 0; seed < SHOPS; seed++) {
             PackingProblem shop = shop(seed, ShopSize.SMALL);
+            if (shop.prices().movedPiece().millis() == 0) {
+                continue;
+            }
             Packing first = packing(shop);
             Map<String, String> was = reels(shop, first);
             PackingProblem again = shop.withEarlier(was);
