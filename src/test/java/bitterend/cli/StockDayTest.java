@@ -111,7 +111,7 @@ final class StockDayTest {
         run(0, "stock", "post", at, "--reel", reel, "--who", "Maren");
         run(0, "stock", "flaw", at, "0418", "30 m to 30.4 m +/- 0.1 m: chafed", "--who", "Olaf");
         run(0, "stock", "count", at, "0411", "6 m", "--note", "tape, not weight", "--who", "Olaf");
-        Run refused = run(5, "stock", "post", at, "--all");
+        Run refused = run(5, "stock", "post", at, "--reel", "0411");
         assertTrue(refused.err().contains("reel 0411: counted") && refused.err().contains("by Olaf"), refused.err());
         Run noon = run(4, "plan", at, "--time", "1s", "--from", "1");
         assertTrue(noon.err().contains("cut already"), noon.err());
