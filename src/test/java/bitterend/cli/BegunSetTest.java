@@ -122,7 +122,10 @@ final class BegunSetTest {
         plan(4);
         String answer =
                 flat(run(0, "plan", "" + shop, "--explain", "9001/1.1-2").out());
-        assertTrue(answer.contains("Order B-7 would do for the set: 200 m of DB16, expected 2026-03-09."), answer);
+        assertTrue(
+                answer.contains(
+                        "Order B-7 would do for the set: 200 m of DB16, expected 2026-03-09, counted on from 2026-03-11."),
+                answer);
     }
 
     @Test
