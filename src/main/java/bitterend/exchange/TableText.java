@@ -36,28 +36,53 @@ public record TableText(char separator, String end, List<String> rows) {
 
     /** The text of a file, without a byte order mark. */
     public static TableText of(String text) {
-        List<String> rows = split(text);
-        String header = rows.isEmpty() ? "" : rows.get(0);
+        String header = text.lines().findFirst().orElse("");
         char separator = header.indexOf('\t') >= 0 ? '\t' : header.indexOf(';') >= 0 ? ';' : ',';
-        return new TableText(separator, text.contains("\r\n") ? "\r\n" : "\n", rows);
+        return new TableText(separator, text.contains("\r\n") ? "\r\n" : "\n", split(text, separator));
     }
 
-    private static List<String> split(String text) {
+    /** A quote opens a cell at its beginning alone: inside one it is a letter, as in {@code 41'6"}. */
+    private static List<String> split(String text, char separator) {
         List<String> rows = new ArrayList<>();
         int from = 0;
         boolean quoted = false;
+        boolean starts = true;
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
-            quoted ^= letter == '"';
-            if (letter == '\n' && !quoted) {
+            if (quoted) {
+                quoted = letter != '"';
+            } else if (letter == '"') {
+                quoted = starts || (at > 0 && text.charAt(at - 1) == '"' && isOpen(text, from, at, separator));
+            } else if (letter == '\n') {
                 rows.add(text.substring(from, at + 1));
                 from = at + 1;
             }
+            starts = !quoted && (letter == separator || letter == '\n');
         }
         if (from < text.length()) {
             rows.add(text.substring(from));
         }
         return rows;
+    }
+
+    /** Whether the cell that ends before here began with a quote: then two quotes in a row are one of its letters. */
+    private static boolean isOpen(String text, int from, int at, char separator) {
+        boolean quoted = false;
+        boolean began = false;
+        boolean starts = true;
+        for (int i = from; i < at; i++) {
+            char letter = text.charAt(i);
+            if (quoted) {
+                quoted = letter != '"';
+            } else if (letter == '"') {
+                quoted = starts || (began && text.charAt(i - 1) == '"');
+                began |= starts;
+            } else if (letter == separator) {
+                began = false;
+            }
+            starts = !quoted && letter == separator;
+        }
+        return began;
     }
 
     /** All of it. */
@@ -76,18 +101,22 @@ public record TableText(char separator, String end, List<String> rows) {
         StringBuilder cell = new StringBuilder();
         String text = withoutEnd(rows.get(row));
         boolean quoted = false;
+        boolean starts = true;
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
-            if (letter == '"' && quoted && at + 1 < text.length() && text.charAt(at + 1) == '"') {
+            if (quoted && letter == '"' && at + 1 < text.length() && text.charAt(at + 1) == '"') {
                 cell.append('"');
                 at++;
-            } else if (letter == '"') {
+            } else if (letter == '"' && (quoted || starts)) {
                 quoted = !quoted;
+                starts = false;
             } else if (letter == separator && !quoted) {
                 cells.add(cell.toString());
                 cell.setLength(0);
+                starts = true;
             } else {
                 cell.append(letter);
+                starts = false;
             }
         }
         cells.add(cell.toString());
@@ -133,7 +162,7 @@ public record TableText(char separator, String end, List<String> rows) {
 
     private String written(String cell) {
         boolean quotes = cell.indexOf(separator) >= 0
-                || cell.indexOf('"') >= 0
+                || cell.startsWith("\"")
                 || cell.indexOf('\n') >= 0
                 || cell.indexOf('\r') >= 0
                 || !cell.equals(cell.strip());

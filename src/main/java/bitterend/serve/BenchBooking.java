@@ -11,6 +11,7 @@ import bitterend.report.Figures;
 import bitterend.stock.Event;
 import bitterend.stock.Flaw;
 import bitterend.stock.Movement;
+import bitterend.work.BookedBefore;
 import bitterend.work.Booking;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
@@ -36,7 +37,13 @@ import java.util.stream.Collectors;
  * booked by the plan that the page showed, whichever is in force by then; the gate says whether that still goes.
  */
 final class BenchBooking implements Screen {
+    private static final String OTHERWISE =
+            "Under the id of this page something else was booked before, which stays: look at the reel again. Nothing more was"
+                    + " booked.";
     private static final String NO_LENGTH = "That length could not be read: write it such as 23.4 m or 77 ft 6 in.";
+
+    /** Nothing is wrong with the booking: it is sent again when what is in its way has passed. */
+    static final int WAITS = 503;
 
     private final Loft loft;
     private final Site site;
@@ -59,6 +66,11 @@ final class BenchBooking implements Screen {
             return Sent.by(act, who, booking, request);
         }
 
+        /** Whether an event was asked for in the same words. */
+        boolean isThat(Event event) {
+            return event.fact(Event.ASKED).equals(act(event.act()).facts().get(Event.ASKED));
+        }
+
         String reel() {
             return Sent.text(request, "reel");
         }
@@ -74,17 +86,22 @@ final class BenchBooking implements Screen {
 
     private void book(Context request) {
         Sender sender = new Sender(request, people.who(request), Sent.id(request));
+        Optional<Event> before = BookedBefore.under(loft.access(), sender.booking());
+        if (before.isPresent()) {
+            answer(request, sender.isThat(before.get()) ? Optional.empty() : Optional.of(OTHERWISE));
+            return;
+        }
         ShopNow now = loft.now().orElse(null);
         if (sender.who().isEmpty() || now == null) {
-            answer(request, Optional.of(sender.who().isEmpty() ? People.FIRST : Loft.BROKEN));
+            request.status(WAITS);
+            site.tell(request, sender.who().isEmpty() ? People.FIRST : Loft.BROKEN);
             return;
         }
         answer(
                 request,
                 switch (Sent.text(request, "what")) {
                     case "undo" -> undo(sender);
-                    case "spoiled" -> booked(new SpoilPiece(desk(sender))
-                            .spoil(sender.piece(), sender.length().orElse(Length.ZERO)));
+                    case "spoiled" -> spoiled(sender);
                     case "flaw" -> flaw(sender);
                     default -> posted(sender, now);
                 });
@@ -92,6 +109,15 @@ final class BenchBooking implements Screen {
 
     private RackDesk desk(Sender sender) {
         return new RackDesk(loft.access(), sender::act, Sent.text(sender.request(), "note"));
+    }
+
+    /** No length is none that goes back; one that cannot be read is none at all. */
+    private Optional<String> spoiled(Sender sender) {
+        boolean none = Sent.text(sender.request(), "length").isEmpty();
+        return !none && sender.length().isEmpty()
+                ? Optional.of(NO_LENGTH)
+                : booked(new SpoilPiece(desk(sender))
+                        .spoil(sender.piece(), sender.length().orElse(Length.ZERO)));
     }
 
     private static Optional<String> booked(Booking booking) {

@@ -10,6 +10,7 @@ import bitterend.report.sheet.Row;
 import bitterend.report.sheet.Segment;
 import bitterend.report.sheet.SheetMaker;
 import bitterend.work.ReelDays;
+import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import io.javalin.config.JavalinConfig;
@@ -39,7 +40,14 @@ final class BenchScreen implements Screen {
         config.routes.get("/bench/reel", this::reel);
     }
 
-    private record Plan(ShopNow now, Verdict.Passed passed, ReelDays days, PlanView view, Figures figures) {
+    private record Plan(
+            ShopNow now, Verdict.Passed passed, List<Remark> remarks, ReelDays days, PlanView view, Figures figures) {
+        /** Whether something has changed of a reel so that nothing is booked off it by this plan. */
+        boolean isBarred(String reel) {
+            return remarks.stream()
+                    .anyMatch(remark -> remark.bars() && remark.reel().equals(reel));
+        }
+
         List<ReelSheet> sheets() {
             return new SheetMaker(view, figures, List.of()).sheet("").reels();
         }
@@ -50,15 +58,21 @@ final class BenchScreen implements Screen {
     }
 
     private Optional<Plan> plan() {
-        return loft.now()
-                .flatMap(now -> loft.inForce(now).flatMap(Verdict::passed).map(passed -> {
+        return loft.now().flatMap(now -> loft.inForce(now)
+                .flatMap(verdict -> verdict.passed().map(passed -> {
                     Figures figures = loft.figures(now);
                     ReelDays days =
                             ReelDays.of(passed.kept().document(), now.at().plans(new Findings()));
                     PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                            .marked(PlanMark.of(passed.number()).out(days.out()));
-                    return new Plan(now, passed, days, view, figures);
-                }));
+                            .marked(new PlanMark(passed.number(), false, changes(verdict), "", days.out()));
+                    return new Plan(now, passed, verdict.remarks(), days, view, figures);
+                })));
+    }
+
+    private static List<PlanMark.Change> changes(Verdict verdict) {
+        return verdict.remarks().stream()
+                .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()))
+                .toList();
     }
 
     private void reels(Context request) {
@@ -112,6 +126,7 @@ final class BenchScreen implements Screen {
         values.put("next", next);
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
+        values.put("barred", plan.isBarred(id));
         values.put("kept", loft.access().keepsLedger());
         values.put("booking", Keys.random());
         values.put("path", "/bench/reel");

@@ -4,6 +4,7 @@ import bitterend.demand.Derivation;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.TableText;
 import bitterend.finding.Finding;
+import bitterend.finding.Unseen;
 import bitterend.report.Figures;
 import bitterend.work.ShopFound;
 import bitterend.work.orders.EditOrders;
@@ -14,11 +15,13 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -34,6 +37,7 @@ final class BookScreen implements Screen {
     private final Loft loft;
     private final Site site;
     private final People people;
+    private final Set<String> saved = new HashSet<>();
     private final Map<String, Book> looked = new LinkedHashMap<>() {
         private static final long serialVersionUID = 1;
 
@@ -79,24 +83,29 @@ final class BookScreen implements Screen {
         Edit edit = typed.orElse(new Edit(book, Map.of(), List.of()));
         ShopFound found = typed.isPresent() ? verb().check(edit) : loft.shelf().read();
         Map<String, Object> values = new HashMap<>();
-        values.put("columns", shown(book.table()));
+        values.put("columns", shown(book.table(), edit));
         values.put("rows", rows(edit, found));
         values.put("digest", book.digest());
+        values.put("booking", Keys.random());
         values.put("told", told);
         values.put("before", verb().before());
         site.show(request, "Order book", "serve/book.jte", values);
     }
 
-    private static List<BookColumn> shown(TableText table) {
+    private static List<BookColumn> shown(TableText table, Edit edit) {
         List<BookColumn> columns = new ArrayList<>();
         List<String> header = table.header();
         for (int column = 0; column < header.size(); column++) {
             String name = header.get(column).strip();
-            if (USUAL.contains(name.toLowerCase(Locale.ROOT)) || isUsed(table, column)) {
+            if (USUAL.contains(name.toLowerCase(Locale.ROOT)) || isUsed(table, column) || isUsed(edit, column)) {
                 columns.add(new BookColumn(column, name));
             }
         }
         return columns;
+    }
+
+    private static boolean isUsed(Edit edit, int column) {
+        return edit.added().stream().anyMatch(row -> !row.get(column).isBlank());
     }
 
     private static boolean isUsed(TableText table, int column) {
@@ -174,12 +183,25 @@ final class BookScreen implements Screen {
                             : "The book has changed since this page was made, and the program was started anew: load it again.");
             return;
         }
-        if (Sent.text(request, "what").equals("look")) {
-            show(request, edit, List.of());
+        List<String> unknown =
+                unknownColumns(request.formParam("paste"), edit.get().base().table());
+        if (Sent.text(request, "what").equals("look") || !unknown.isEmpty()) {
+            show(
+                    request,
+                    edit,
+                    unknown.isEmpty()
+                            ? List.of()
+                            : List.of("Nothing was saved: orders.csv has no column " + String.join(", ", unknown)
+                                    + ". Name the columns above the pasted rows as it does."));
+            return;
+        }
+        if (wasSaved(Sent.text(request, "booking"))) {
+            Back.to(request, "/book");
             return;
         }
         Saved saved = verb().save(edit.get(), who);
         if (saved instanceof Saved.Conflict conflict) {
+            forget(Sent.text(request, "booking"));
             request.status(409);
             show(
                     request,
@@ -218,7 +240,7 @@ final class BookScreen implements Screen {
                 beyond.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
             } else if (row > 0
                     && column < base.table().cells(row).size()
-                    && !is.equals(base.table().cells(row).get(column))) {
+                    && !is.equals(asShown(base.table().cells(row).get(column)))) {
                 changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
             }
         }
@@ -226,6 +248,34 @@ final class BookScreen implements Screen {
         beyond.values().forEach(cells -> added.add(whole(cells, width)));
         added.addAll(pasted(request.formParam("paste"), base.table()));
         return Optional.of(new Edit(base, changed, added));
+    }
+
+    /** Names above pasted rows that the book does not have. */
+    private static List<String> unknownColumns(@org.jspecify.annotations.Nullable String text, TableText book) {
+        if (text == null || text.isBlank()) {
+            return List.of();
+        }
+        List<String> first = plain(TableText.of(text.strip() + "\n").header());
+        boolean headed = first.contains("order") && first.contains("rope");
+        List<String> names = plain(book.header());
+        return headed
+                ? first.stream()
+                        .filter(name -> !name.isEmpty() && !names.contains(name))
+                        .toList()
+                : List.of();
+    }
+
+    /** Whether this very form was saved before: a second tap is no second save. */
+    private boolean wasSaved(String form) {
+        synchronized (looked) {
+            return !form.isEmpty() && !saved.add(form);
+        }
+    }
+
+    private void forget(String form) {
+        synchronized (looked) {
+            saved.remove(form);
+        }
     }
 
     private static List<String> whole(Map<Integer, String> cells, int width) {
@@ -262,6 +312,11 @@ final class BookScreen implements Screen {
 
     private static List<String> plain(List<String> names) {
         return names.stream().map(name -> name.strip().toLowerCase(Locale.ROOT)).toList();
+    }
+
+    /** A cell as a browser sends it back when nobody has touched it: without line ends, unseen characters by their names. */
+    private static String asShown(String raw) {
+        return cell(Unseen.shownOnPage(raw).replaceAll("[\\r\\n]", ""));
     }
 
     private static String cell(@org.jspecify.annotations.Nullable String text) {

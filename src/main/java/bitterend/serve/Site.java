@@ -38,6 +38,7 @@ final class Site {
         Map<String, Object> frame = new HashMap<>();
         frame.put("title", title);
         frame.put("shop", shop);
+        frame.put("instance", guard.cookie("page"));
         frame.put("ways", WAYS);
         frame.put("here", request.path());
         frame.put("who", people.who(request));

@@ -84,6 +84,7 @@ final class SplicingScreen implements Screen {
         Optional<Written> cameOut =
                 StockText.asTyped(Sent.text(request, "length")).value();
         if (who.isEmpty() || now == null || cameOut.isEmpty()) {
+            request.status(who.isEmpty() || now == null ? BenchBooking.WAITS : 409);
             site.tell(
                     request,
                     who.isEmpty()

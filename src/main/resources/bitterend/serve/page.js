@@ -2,7 +2,7 @@
 // What is ticked at the bench is written down in the browser before it is sent, and is sent again until the server answers:
 // each booking has an id of its own, so that it counts once however often it arrives.
 (function () {
-  const KEPT = "bitterend-outbox";
+  const KEPT = document.body.dataset.instance + "-outbox";
   const token = function () { return document.body.dataset.token; };
   const read = function () { try { return JSON.parse(localStorage.getItem(KEPT) || "[]"); } catch (e) { return []; } };
   const write = function (list) { localStorage.setItem(KEPT, JSON.stringify(list)); show(list); };
@@ -12,7 +12,7 @@
     line.textContent = list.length === 0 ? "" : list.length + (list.length === 1 ? " booking waits" : " bookings wait") + " to be sent.";
   };
   // What was refused stays in sight until somebody has seen it: at the bench it was done all the same.
-  const REFUSED = "bitterend-refused";
+  const REFUSED = document.body.dataset.instance + "-refused";
   const refused = function () { try { return JSON.parse(localStorage.getItem(REFUSED) || "[]"); } catch (e) { return []; } };
   const refuse = function (sent, why) {
     const list = refused();
@@ -39,6 +39,25 @@
     });
     box.hidden = box.children.length === 0;
   };
+  const here = function () { return window.location.pathname + window.location.search; };
+  // A page that is new under the finger takes no tap at once: the next cut is where the last one was.
+  let touched = false;
+  document.addEventListener("input", function () { touched = true; });
+  const put = function (page) {
+    const main = document.adoptNode(page.getElementById("main"));
+    document.getElementById("main").replaceWith(main);
+    touched = false;
+    const ticks = main.querySelectorAll("form.tick button");
+    ticks.forEach(function (button) { button.disabled = true; });
+    window.setTimeout(function () { ticks.forEach(function (button) { button.disabled = false; }); }, 900);
+    watch();
+  };
+  const waits = function (status, text) {
+    const why = new DOMParser().parseFromString(text, "text/html").querySelector(".told");
+    const line = document.getElementById("waiting");
+    line.hidden = false;
+    line.textContent = read().length + " to be sent; " + (why ? why.textContent : status === 403 ? "load this page again, or pair this device." : "the server cannot take it now.");
+  };
   let sending = false;
   const send = async function () {
     if (sending) { return; }
@@ -52,19 +71,19 @@
         try {
           answer = await fetch(first.path, { method: "POST", body: body, headers: { "X-Bitterend-Token": token() }, redirect: "follow" });
         } catch (gone) { break; }
-        if (answer.status >= 500 || answer.status === 403) { break; }
+        if (answer.status >= 500 || answer.status === 403) { waits(answer.status, await answer.text()); break; }
+        const booked = answer.ok;
         const text = await answer.text();
         const page = new DOMParser().parseFromString(text, "text/html");
         list = read().filter(function (each) { return each.fields.booking !== first.fields.booking; });
         write(list);
-        if (answer.status === 409) {
+        if (!booked) {
           const why = page.querySelector(".told");
           refuse(first, why ? why.textContent : "It was not booked.");
         }
-        document.getElementById("main").replaceWith(document.adoptNode(page.getElementById("main")));
-        watch();
+        if (first.from === here() && booked) { put(page); }
       }
-    } finally { sending = false; show(read()); }
+    } finally { sending = false; if (read().length === 0) { show([]); } }
   };
   const watch = function () {
     document.querySelectorAll("form.tick").forEach(function (form) {
@@ -74,7 +93,7 @@
         delete fields.token;
         const list = read();
         if (!list.some(function (each) { return each.fields.booking === fields.booking; })) {
-          list.push({ path: form.getAttribute("action"), fields: fields });
+          list.push({ path: form.getAttribute("action"), from: here(), fields: fields });
           write(list);
         }
         form.querySelectorAll("button").forEach(function (button) { button.disabled = true; });
@@ -90,13 +109,12 @@
   const news = new EventSource("/news");
   news.addEventListener("changed", async function () {
     const at = document.activeElement;
-    const typing = at && ["INPUT", "SELECT", "TEXTAREA"].includes(at.tagName);
+    const typing = (at && ["INPUT", "SELECT", "TEXTAREA"].includes(at.tagName)) || touched || document.querySelector("form.book");
     if (typing || sending || read().length > 0 || document.getElementById("progress")) { return; }
     const answer = await fetch(window.location.href);
     if (answer.ok) {
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-      document.getElementById("main").replaceWith(document.adoptNode(page.getElementById("main")));
-      watch();
+      put(page);
     }
   });
   watch();

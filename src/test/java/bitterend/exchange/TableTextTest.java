@@ -23,6 +23,16 @@ final class TableTextTest {
         assertEquals(List.of("2", "1", ""), table.cells(2));
     }
 
+    /** Feet and inches have a quote in them. */
+    @Test
+    void quoteInsideACell_isALetter() {
+        TableText table = TableText.of("order,length,note\n1,41'6\",a\n2,7'0\",\"b, 3\"\"\"\n");
+        assertEquals(3, table.rows().size());
+        assertEquals(List.of("1", "41'6\"", "a"), table.cells(1));
+        assertEquals(List.of("2", "7'0\"", "b, 3\""), table.cells(2));
+        assertEquals("1,42'0\",a\n", table.with(1, Map.of(1, "42'0\"")).rows().get(1));
+    }
+
     @Test
     void whatIsChanged_isOtherAndNothingElse() {
         TableText table = TableText.of(TEXT);

@@ -128,7 +128,7 @@ final class ServeTest {
         other.put("length", "30 m");
         Seen differently = ada.post("/bench/reel", other);
         assertEquals(409, differently.status());
-        assertTrue(differently.text().contains("was something else"), differently.text());
+        assertTrue(differently.text().contains("something else was booked before"), differently.text());
         assertTrue(ada.get("/rack/reel?id=E7").text().contains("Ada &lt;b&gt;"), "who did it, harmless");
         Seen waits = ada.get("/splicing");
         assertTrue(waits.text().contains(cut.get("piece")), waits.text());

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +37,8 @@ public final class EditOrders {
     private static final String ENDING = ".csv";
 
     private static final int TWICE = -1;
+    /** One save at a time in this process. */
+    private static final Object SAVING = new Object();
 
     private final ShopAccess shop;
 
@@ -123,6 +126,12 @@ public final class EditOrders {
 
     /** Saves it. */
     public Saved save(Edit edit, String who) {
+        synchronized (SAVING) {
+            return saved(edit, who);
+        }
+    }
+
+    private Saved saved(Edit edit, String who) {
         Optional<Book> now = read();
         if (now.isEmpty()) {
             return new Saved.Unreadable();
@@ -140,8 +149,14 @@ public final class EditOrders {
                 !now.get().digest().equals(edit.base().digest()), shop.read().findings());
     }
 
-    /** Takes the last save back whole; which version stands again. */
+    /** Takes the last save back whole; which version is in force again. The book as it is now is kept as a version, too. */
     public Optional<String> takeBack(String who) {
+        synchronized (SAVING) {
+            return takenBack(who);
+        }
+    }
+
+    private Optional<String> takenBack(String who) {
         List<Path> before = versions();
         if (before.isEmpty()) {
             return Optional.empty();
@@ -149,7 +164,13 @@ public final class EditOrders {
         Path last = before.get(before.size() - 1);
         try {
             byte[] bytes = Files.readAllBytes(last);
-            WholeFile.write(shop.folder().resolve(FILE), bytes);
+            Path file = shop.folder().resolve(FILE);
+            String when =
+                    MOMENT.withZone(ZoneId.systemDefault()).format(shop.clock().instant());
+            Files.write(
+                    last.resolveSibling("before taking back " + when + " " + UUID.randomUUID() + ".txt"),
+                    Files.readAllBytes(file));
+            WholeFile.write(file, bytes);
             Files.move(last, last.resolveSibling(last.getFileName() + ".taken-back-by-" + plain(who)));
             return Optional.of(name(last));
         } catch (IOException fault) {
