@@ -63,9 +63,9 @@ public record PieceStatus(
         return place.isPlanned() && place.on().isBefore(cutBy) && !cutBy.equals(LocalDate.MAX);
     }
 
-    /** Whether it is cut after the last day on which it may be, or is on no reel and that day is gone on this one. */
+    /** Whether it is cut after the last day on which it may be, or that day is gone on this one and it is not cut. */
     public boolean isLate(LocalDate today) {
-        return isToBeCut() && cutBy.isBefore(place.isPlanned() ? place.on() : today);
+        return isToBeCut() && cutBy.isBefore(place.isPlanned() && place.on().isAfter(today) ? place.on() : today);
     }
 
     public boolean is(State other) {

@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Adds rows to {@code measured.csv} as a person would: below those that are there, which stay as they are. */
 public final class MeasuredRows {
+    /** Of two who write at once in this process neither puts back what it read before the other wrote. */
+    private static final Object PUTTING_BACK = new Object();
+
     private static final List<String> HEAD = List.of(
             "id",
             "rope",
@@ -113,7 +116,12 @@ public final class MeasuredRows {
 
     /** Does some work that writes the file, and puts back what was there when the work fails. */
     public static <T> T orAsItWas(Path folder, Supplier<T> work) {
-        Path file = folder.resolve(MeasuredCsv.NAME);
+        synchronized (PUTTING_BACK) {
+            return kept(folder.resolve(MeasuredCsv.NAME), work);
+        }
+    }
+
+    private static <T> T kept(Path file, Supplier<T> work) {
         try {
             byte @Nullable [] before = Files.exists(file) ? Files.readAllBytes(file) : null;
             try {

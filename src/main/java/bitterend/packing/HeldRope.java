@@ -41,14 +41,16 @@ final class HeldRope {
         if (reel.custody().held().isEmpty()) {
             return reel;
         }
-        Map<String, Length> cut = served.getOrDefault(reel.id(), Map.of());
+        Map<String, Length> cut = new HashMap<>(served.getOrDefault(reel.id(), Map.of()));
         Length room = Length.max(
                 Length.ZERO, reel.contents().certainEnd().minus(reel.contents().leadTrim()));
         Length alone = Length.ZERO;
         for (Held held : reel.custody().heldOn(day)) {
             Length there = Length.min(held.length(), room);
             room = room.minus(there);
-            alone = alone.plus(Length.max(Length.ZERO, there.minus(cut.getOrDefault(held.whom(), Length.ZERO))));
+            Length taken = Length.min(there, cut.getOrDefault(held.whom(), Length.ZERO));
+            cut.computeIfPresent(held.whom(), (whom, left) -> left.minus(taken));
+            alone = alone.plus(there.minus(taken));
         }
         return reel.holding(alone);
     }

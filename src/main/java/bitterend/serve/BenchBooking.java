@@ -139,6 +139,11 @@ final class BenchBooking implements Screen {
                 new AskRack(loft.access()).history(sender.reel()) instanceof AskRack.Found.History history
                         ? history.movements()
                         : List.of();
+        long last =
+                movements.isEmpty() ? 0 : movements.get(movements.size() - 1).event();
+        if (last > 0 && !Sent.text(sender.request(), "event").equals(Long.toString(last))) {
+            return Optional.of("Something else of this reel was booked meanwhile, and that stays: look at it again.");
+        }
         return movements.isEmpty()
                 ? Optional.of("Nothing of this reel is booked.")
                 : booked(new TakeBack(loft.access(), sender.act(Event.Act.of(Event.Kind.UNDONE, sender.who(), "")))

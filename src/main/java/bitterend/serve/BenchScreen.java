@@ -13,6 +13,7 @@ import bitterend.work.ReelDays;
 import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.rack.AskRack;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -67,6 +68,14 @@ final class BenchScreen implements Screen {
                             .marked(new PlanMark(passed.number(), false, changes(verdict), "", days.out()));
                     return new Plan(now, passed, verdict.remarks(), days, view, figures);
                 })));
+    }
+
+    /** The number of the event that was booked last of a reel; 0 for none. */
+    private long last(String reel) {
+        boolean kept = loft.access().keepsLedger();
+        return kept && new AskRack(loft.access()).history(reel) instanceof AskRack.Found.History history
+                ? history.movements().get(history.movements().size() - 1).event()
+                : 0;
     }
 
     private static List<PlanMark.Change> changes(Verdict verdict) {
@@ -127,6 +136,7 @@ final class BenchScreen implements Screen {
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));
+        values.put("last", last(id));
         values.put("kept", loft.access().keepsLedger());
         values.put("booking", Keys.random());
         values.put("path", "/bench/reel");

@@ -71,18 +71,28 @@ final class Guard {
         }
         String device = device(request);
         request.attribute(DEVICE, device);
+        if (!devices.mayUse(device) && !isForAll(request)) {
+            unpaired(request);
+            return;
+        }
         boolean reads =
                 request.method().equals(HandlerType.GET) || request.method().equals(HandlerType.HEAD);
         if (!reads) {
             fromOurPage(request, device);
         }
-        if (!devices.mayUse(device) && !request.path().equals(Devices.PATH)) {
-            if (reads) {
-                request.redirect(Devices.PATH);
-                request.skipRemainingHandlers();
-            } else {
-                throw new ForbiddenResponse("This device is not paired.");
-            }
+    }
+
+    private static boolean isForAll(Context request) {
+        return request.path().equals(Devices.PATH);
+    }
+
+    /** Nothing of what an unpaired device sends is read. */
+    private static void unpaired(Context request) {
+        if (request.method().equals(HandlerType.GET)) {
+            request.redirect(Devices.PATH);
+            request.skipRemainingHandlers();
+        } else {
+            throw new ForbiddenResponse("This device is not paired.");
         }
     }
 

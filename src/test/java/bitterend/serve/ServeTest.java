@@ -132,9 +132,20 @@ final class ServeTest {
         assertTrue(ada.get("/rack/reel?id=E7").text().contains("Ada &lt;b&gt;"), "who did it, harmless");
         Seen waits = ada.get("/splicing");
         assertTrue(waits.text().contains(cut.get("piece")), waits.text());
+        String last = ada.get("/bench/reel?id=E7").field("event");
         Seen undone = ada.post(
                 "/bench/reel",
-                Map.of("plan", "1", "reel", "E7", "booking", reel.field("booking") + "u", "what", "undo"));
+                Map.of(
+                        "plan",
+                        "1",
+                        "reel",
+                        "E7",
+                        "booking",
+                        reel.field("booking") + "u",
+                        "what",
+                        "undo",
+                        "event",
+                        last));
         assertEquals(200, undone.status(), undone.text());
         assertTrue(ada.get("/bench").text().contains("0 of 3 cut"));
     }

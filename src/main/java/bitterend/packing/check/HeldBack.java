@@ -39,11 +39,16 @@ final class HeldBack {
                 - reel.contents().innerWraps().mm()
                 - reel.contents().leadTrim().mm();
         long kept = 0;
+        Map<String, Long> used = new HashMap<>();
         for (Held held : reel.custody().held()) {
             if (!problem.day().isAfter(held.until())) {
                 long there = Math.max(0, Math.min(held.length().mm(), reaches));
                 reaches -= there;
-                kept += Math.max(0, there - cutFor(reel, held));
+                String whom = held.kind() + held.name();
+                long left = cutFor(reel, held) - used.getOrDefault(whom, 0L);
+                long taken = Math.min(there, Math.max(0, left));
+                used.merge(whom, taken, Long::sum);
+                kept += there - taken;
             }
         }
         return new Length(kept);

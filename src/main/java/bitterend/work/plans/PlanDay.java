@@ -111,7 +111,8 @@ public final class PlanDay {
         PackingProblem near = DayProblem.serving(shop.shop(), Horizon.near(known, until(request), atTheBench));
         return new DayQuestion(
                 near,
-                new Brake(known, UrgentReserve.of(shop.shop(), request.day())).held(near, atTheBench),
+                new Brake(DayProblem.serving(shop.shop(), known), UrgentReserve.of(shop.shop(), request.day()))
+                        .held(near, atTheBench),
                 stock(day, open),
                 bench,
                 request.withdraw(),
