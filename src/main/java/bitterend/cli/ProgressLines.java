@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.front.ProgressWords;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Effort;
 import java.io.PrintStream;
@@ -22,14 +23,9 @@ final class ProgressLines implements Consumer<Effort.Progress> {
         end = start + time.toNanos();
     }
 
-    /** How far the engines are, on one line; a bound of nothing says nothing. */
+    /** How far the engines are, and for how long they may go on. */
     static String line(Effort.Progress progress, MoneyText money, long secondsLeft) {
-        String bound = progress.bound().rounded().minor() > 0
-                ? money.print(progress.bound().rounded())
-                : "not known yet";
-        return progress.ropes() + ": best " + money.print(progress.cost().rounded()) + ", bound " + bound
-                + (progress.unplanned() == 0 ? "" : ", " + progress.unplanned() + " not planned") + "; "
-                + secondsLeft + " s left";
+        return ProgressWords.of(progress, money) + "; " + secondsLeft + " s left";
     }
 
     @Override

@@ -41,48 +41,35 @@ public record TableText(char separator, String end, List<String> rows) {
         return new TableText(separator, text.contains("\r\n") ? "\r\n" : "\n", split(text, separator));
     }
 
-    /** A quote opens a cell at its beginning alone: inside one it is a letter, as in {@code 41'6"}. */
+    /**
+     * A quote opens a cell at its beginning alone: inside one it is a letter, as in {@code 41'6"}. In a cell that began with
+     * one, two in a row are a letter.
+     */
     private static List<String> split(String text, char separator) {
         List<String> rows = new ArrayList<>();
         int from = 0;
         boolean quoted = false;
+        boolean opened = false;
         boolean starts = true;
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
+            boolean ends = !quoted && (letter == separator || letter == '\n');
             if (quoted) {
                 quoted = letter != '"';
             } else if (letter == '"') {
-                quoted = starts || (at > 0 && text.charAt(at - 1) == '"' && isOpen(text, from, at, separator));
+                quoted = starts || (opened && text.charAt(at - 1) == '"');
+                opened |= starts;
             } else if (letter == '\n') {
                 rows.add(text.substring(from, at + 1));
                 from = at + 1;
             }
-            starts = !quoted && (letter == separator || letter == '\n');
+            opened &= !ends;
+            starts = ends;
         }
         if (from < text.length()) {
             rows.add(text.substring(from));
         }
         return rows;
-    }
-
-    /** Whether the cell that ends before here began with a quote: then two quotes in a row are one of its letters. */
-    private static boolean isOpen(String text, int from, int at, char separator) {
-        boolean quoted = false;
-        boolean began = false;
-        boolean starts = true;
-        for (int i = from; i < at; i++) {
-            char letter = text.charAt(i);
-            if (quoted) {
-                quoted = letter != '"';
-            } else if (letter == '"') {
-                quoted = starts || (began && text.charAt(i - 1) == '"');
-                began |= starts;
-            } else if (letter == separator) {
-                began = false;
-            }
-            starts = !quoted && letter == separator;
-        }
-        return began;
     }
 
     /** All of it. */

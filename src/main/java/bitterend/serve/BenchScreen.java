@@ -1,7 +1,6 @@
 package bitterend.serve;
 
 import bitterend.finding.Findings;
-import bitterend.front.PlanViews;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
@@ -64,8 +63,8 @@ final class BenchScreen implements Screen {
                     Figures figures = loft.figures(now);
                     ReelDays days =
                             ReelDays.of(passed.kept().document(), now.at().plans(new Findings()));
-                    PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                            .marked(new PlanMark(passed.number(), false, changes(verdict), "", days.out()));
+                    PlanMark mark = new PlanMark(passed.number(), false, changes(verdict), "", days.out());
+                    PlanView view = loft.view(now, passed, mark);
                     return new Plan(now, passed, verdict.remarks(), days, view, figures);
                 })));
     }

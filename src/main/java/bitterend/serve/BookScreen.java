@@ -183,8 +183,7 @@ final class BookScreen implements Screen {
                             : "The book has changed since this page was made, and the program was started anew: load it again.");
             return;
         }
-        List<String> unknown =
-                unknownColumns(request.formParam("paste"), edit.get().base().table());
+        List<String> unknown = pasted(request, edit.get().base()).unknown();
         if (Sent.text(request, "what").equals("look") || !unknown.isEmpty()) {
             show(
                     request,
@@ -235,7 +234,7 @@ final class BookScreen implements Screen {
             }
             int row = Integer.parseInt(field.substring(1, field.indexOf('.')));
             int column = Integer.parseInt(field.substring(field.indexOf('.') + 1));
-            String is = cell(request.formParam(field));
+            String is = Sent.oneLine(request.formParam(field));
             if (row >= there) {
                 beyond.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
             } else if (row > 0
@@ -245,24 +244,13 @@ final class BookScreen implements Screen {
             }
         }
         int width = base.table().header().size();
-        beyond.values().forEach(cells -> added.add(whole(cells, width)));
-        added.addAll(pasted(request.formParam("paste"), base.table()));
+        beyond.values().forEach(cells -> added.add(PastedRows.whole(cells, width)));
+        added.addAll(pasted(request, base).rows());
         return Optional.of(new Edit(base, changed, added));
     }
 
-    /** Names above pasted rows that the book does not have. */
-    private static List<String> unknownColumns(@org.jspecify.annotations.Nullable String text, TableText book) {
-        if (text == null || text.isBlank()) {
-            return List.of();
-        }
-        List<String> first = plain(TableText.of(text.strip() + "\n").header());
-        boolean headed = first.contains("order") && first.contains("rope");
-        List<String> names = plain(book.header());
-        return headed
-                ? first.stream()
-                        .filter(name -> !name.isEmpty() && !names.contains(name))
-                        .toList()
-                : List.of();
+    private static PastedRows pasted(Context request, Book book) {
+        return PastedRows.of(request.formParam("paste"), book.table().header());
     }
 
     /** Whether this very form was saved before: a second tap is no second save. */
@@ -278,51 +266,9 @@ final class BookScreen implements Screen {
         }
     }
 
-    private static List<String> whole(Map<Integer, String> cells, int width) {
-        List<String> row = new ArrayList<>();
-        for (int column = 0; column < width; column++) {
-            row.add(cells.getOrDefault(column, ""));
-        }
-        return row;
-    }
-
-    /** Rows as a spreadsheet hands them over; where the first names columns it says which is which. */
-    private static List<List<String>> pasted(@org.jspecify.annotations.Nullable String text, TableText book) {
-        if (text == null || text.isBlank()) {
-            return List.of();
-        }
-        TableText table = TableText.of(text.strip() + "\n");
-        List<String> names = plain(book.header());
-        List<String> first = plain(table.header());
-        boolean headed = first.contains("order") && first.contains("rope");
-        List<List<String>> rows = new ArrayList<>();
-        for (int row = headed ? 1 : 0; row < table.rows().size(); row++) {
-            Map<Integer, String> cells = new TreeMap<>();
-            List<String> read = table.cells(row);
-            for (int at = 0; at < read.size(); at++) {
-                int column = headed ? (at < first.size() ? names.indexOf(first.get(at)) : -1) : at;
-                if (column >= 0) {
-                    cells.put(column, cell(read.get(at)));
-                }
-            }
-            rows.add(whole(cells, names.size()));
-        }
-        return rows;
-    }
-
-    private static List<String> plain(List<String> names) {
-        return names.stream().map(name -> name.strip().toLowerCase(Locale.ROOT)).toList();
-    }
-
     /** A cell as a browser sends it back when nobody has touched it: without line ends, unseen characters by their names. */
     private static String asShown(String raw) {
-        return cell(Unseen.shownOnPage(raw).replaceAll("[\\r\\n]", ""));
-    }
-
-    private static String cell(@org.jspecify.annotations.Nullable String text) {
-        return text == null
-                ? ""
-                : text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+        return Sent.oneLine(Unseen.shownOnPage(raw).replaceAll("[\\r\\n]", ""));
     }
 
     private void takeBack(Context request) {

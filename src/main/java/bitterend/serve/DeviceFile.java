@@ -1,11 +1,11 @@
 package bitterend.serve;
 
+import bitterend.exchange.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,13 +55,7 @@ final class DeviceFile {
 
     private void write(Map<String, String> names) {
         List<String> lines = new ArrayList<>();
-        names.forEach((device, name) -> lines.add(device + " " + name));
-        Path draft = file.resolveSibling(NAME + "-draft");
-        try {
-            Files.write(draft, lines, StandardCharsets.UTF_8);
-            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
+        names.forEach((device, name) -> lines.add(device + " " + name + "\n"));
+        WholeFile.write(file, String.join("", lines));
     }
 }

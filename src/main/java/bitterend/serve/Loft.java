@@ -1,8 +1,11 @@
 package bitterend.serve;
 
 import bitterend.finding.Findings;
+import bitterend.front.PlanViews;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
+import bitterend.report.PlanMark;
+import bitterend.report.PlanView;
 import bitterend.work.NamedPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
@@ -43,6 +46,11 @@ final class Loft {
     /** Figures as they are printed here. */
     Figures figures(ShopNow now) {
         return new Figures(units, now.shop().settings().money());
+    }
+
+    /** A plan that went through the gate, as it is shown under a mark. */
+    PlanView view(ShopNow now, Verdict.Passed passed, PlanMark mark) {
+        return PlanViews.of(now.shop(), passed.problem(), passed.plan(), units).marked(mark);
     }
 
     /** The day that is worked on. */

@@ -1,6 +1,5 @@
 package bitterend.serve;
 
-import bitterend.front.PlanViews;
 import bitterend.report.Figures;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
@@ -65,8 +64,6 @@ final class PageScreen implements Screen {
         return loft.inForce(now)
                 .flatMap(Verdict::passed)
                 .map(passed -> part.of(
-                        new PlanPage(figures, Tape.DRAWN),
-                        PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                                .marked(PlanMark.of(passed.number()))));
+                        new PlanPage(figures, Tape.DRAWN), loft.view(now, passed, PlanMark.of(passed.number()))));
     }
 }

@@ -49,9 +49,7 @@ final class People implements Screen {
 
     /** One line without characters that do not show. */
     private static String clean(@org.jspecify.annotations.Nullable String text) {
-        String line = text == null
-                ? ""
-                : text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+        String line = Sent.oneLine(text);
         return line.length() > LONGEST ? line.substring(0, LONGEST) : line;
     }
 }

@@ -23,10 +23,15 @@ final class Sent {
         return line(request.queryParam(name));
     }
 
-    private static String line(@Nullable String text) {
-        String line = text == null
+    /** Without characters that end a line, do not show or turn others, and without blanks at its ends. */
+    static String oneLine(@Nullable String text) {
+        return text == null
                 ? ""
                 : text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+    }
+
+    private static String line(@Nullable String text) {
+        String line = oneLine(text);
         return line.length() > LONGEST ? line.substring(0, LONGEST) : line;
     }
 

@@ -53,8 +53,7 @@ final class Shelf {
     private static String mark(Path file) {
         try {
             BasicFileAttributes read = Files.readAttributes(file, BasicFileAttributes.class);
-            return file.getFileName() + " " + read.size() + " "
-                    + read.lastModifiedTime().toMillis() + " " + read.lastModifiedTime();
+            return file.getFileName() + " " + read.size() + " " + read.lastModifiedTime();
         } catch (IOException fault) {
             return file.getFileName() + " gone";
         }

@@ -3,8 +3,8 @@ package bitterend.serve;
 import bitterend.day.Changes;
 import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
+import bitterend.front.ProgressWords;
 import bitterend.measure.MoneyText;
-import bitterend.packing.Effort;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.PlanMark;
@@ -12,7 +12,9 @@ import bitterend.report.PlanPage;
 import bitterend.report.PlanView;
 import bitterend.report.Tape;
 import bitterend.report.page.Document;
+import bitterend.report.page.Ink;
 import bitterend.report.page.Wording;
+import bitterend.report.page.Writing;
 import bitterend.report.sheet.PagePart;
 import bitterend.work.KeepPlan.Outcome;
 import bitterend.work.ShopNow;
@@ -62,7 +64,7 @@ final class TodayScreen implements Screen {
     }
 
     private String errors() {
-        return FindingsPage.text(loft.shelf().read().findings(), bitterend.report.page.Ink.PLAIN);
+        return FindingsPage.text(loft.shelf().read().findings(), Ink.PLAIN);
     }
 
     private Optional<Document> inForce(ShopNow now) {
@@ -76,13 +78,12 @@ final class TodayScreen implements Screen {
 
     private Document page(ShopNow now, Verdict.Passed passed) {
         Figures figures = loft.figures(now);
-        PlanView view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                .marked(PlanMark.of(passed.number()));
+        PlanView view = loft.view(now, passed, PlanMark.of(passed.number()));
         return new PlanPage(figures, Tape.DRAWN).screen(view, "");
     }
 
     private static Document told(List<String> reasons) {
-        bitterend.report.page.Writing page = new bitterend.report.page.Writing();
+        Writing page = new Writing();
         page.title("The plan in force is not to be cut by");
         reasons.forEach(reason -> page.paragraph(Wording.sentence(reason)));
         return page.document();
@@ -136,15 +137,9 @@ final class TodayScreen implements Screen {
 
     private static List<String> lines(PlanRun run) {
         MoneyText money = run.shop().shop().settings().money();
-        List<String> lines = new ArrayList<>();
-        for (Effort.Progress best : run.progress().values()) {
-            String bound = best.bound().rounded().minor() > 0
-                    ? money.print(best.bound().rounded())
-                    : "not known yet";
-            lines.add(best.ropes() + ": best " + money.print(best.cost().rounded()) + ", bound " + bound
-                    + (best.unplanned() == 0 ? "" : ", " + best.unplanned() + " not planned"));
-        }
-        return lines;
+        return run.progress().values().stream()
+                .map(best -> ProgressWords.of(best, money))
+                .toList();
     }
 
     private List<String> changes(PlanRun run, PlannedDay day) {

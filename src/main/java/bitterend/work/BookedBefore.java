@@ -10,9 +10,7 @@ public final class BookedBefore {
     /** The event of that id, if the shop's ledger has one. */
     public static Optional<Event> under(ShopAccess shop, String id) {
         return shop.keepsLedger()
-                ? shop.reading(ledger -> ledger.read(stock -> stock.events().stream()
-                        .filter(event -> event.act().id().equals(id))
-                        .findFirst()))
+                ? shop.reading(ledger -> ledger.read(stock -> stock.eventOfId(id)))
                 : Optional.empty();
     }
 }

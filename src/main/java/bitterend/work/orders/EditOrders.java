@@ -12,11 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -36,7 +32,6 @@ public final class EditOrders {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HHmmss");
     private static final String ENDING = ".csv";
 
-    private static final int TWICE = -1;
     /** One save at a time in this process. */
     private static final Object SAVING = new Object();
 
@@ -110,7 +105,7 @@ public final class EditOrders {
             copyFiles(draft);
             Files.writeString(
                     draft.resolve(FILE),
-                    applied(book.table(), edit, new ArrayList<>()).text());
+                    BookMerge.of(book.table(), edit).table().text());
             return new ShopAccess(draft, shop.ledger(), shop.clock()).readFiles();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
@@ -139,12 +134,11 @@ public final class EditOrders {
         if (edit.isEmpty()) {
             return new Saved.Nothing();
         }
-        List<String> conflicts = new ArrayList<>();
-        TableText table = applied(now.get().table(), edit, conflicts);
-        if (!conflicts.isEmpty()) {
-            return new Saved.Conflict(conflicts);
+        BookMerge merged = BookMerge.of(now.get().table(), edit);
+        if (!merged.conflicts().isEmpty()) {
+            return new Saved.Conflict(merged.conflicts());
         }
-        write(table.text(), who);
+        write(merged.table().text(), who);
         return new Saved.Written(
                 !now.get().digest().equals(edit.base().digest()), shop.read().findings());
     }
@@ -165,10 +159,8 @@ public final class EditOrders {
         try {
             byte[] bytes = Files.readAllBytes(last);
             Path file = shop.folder().resolve(FILE);
-            String when =
-                    MOMENT.withZone(ZoneId.systemDefault()).format(shop.clock().instant());
             Files.write(
-                    last.resolveSibling("before taking back " + when + " " + UUID.randomUUID() + ".txt"),
+                    last.resolveSibling("before taking back " + now() + " " + UUID.randomUUID() + ".txt"),
                     Files.readAllBytes(file));
             WholeFile.write(file, bytes);
             Files.move(last, last.resolveSibling(last.getFileName() + ".taken-back-by-" + plain(who)));
@@ -206,8 +198,7 @@ public final class EditOrders {
     private void write(String text, String who) {
         Path file = shop.folder().resolve(FILE);
         Path folder = shop.folder().resolve(BEFORE);
-        String when =
-                MOMENT.withZone(ZoneId.systemDefault()).format(shop.clock().instant());
+        String when = now();
         try {
             Files.createDirectories(folder);
             Path kept = folder.resolve(when + " " + plain(who) + ENDING);
@@ -223,57 +214,12 @@ public final class EditOrders {
         }
     }
 
+    private String now() {
+        return MOMENT.withZone(ZoneId.systemDefault()).format(shop.clock().instant());
+    }
+
     private static String plain(String who) {
         return who.replaceAll("[^\\p{L}\\p{N} ._-]", "_");
-    }
-
-    /** A row is known again by its order and line, wherever it is by now; a changed cell must be what it was. */
-    private static TableText applied(TableText table, Edit edit, List<String> conflicts) {
-        TableText base = edit.base().table();
-        Map<String, Integer> rows = new HashMap<>();
-        for (int row = 1; row < table.rows().size(); row++) {
-            rows.merge(key(table, row), row, (one, other) -> TWICE);
-        }
-        TableText result = table;
-        for (Map.Entry<Integer, Map<Integer, String>> changed : edit.changed().entrySet()) {
-            String key = key(base, changed.getKey());
-            int row = table.equals(base) ? changed.getKey() : rows.getOrDefault(key, TWICE);
-            List<String> others = others(
-                    base, changed.getKey(), table, row, changed.getValue().keySet());
-            others.forEach(column -> conflicts.add(key + ", " + column));
-            if (others.isEmpty()) {
-                result = result.with(row, changed.getValue());
-            }
-        }
-        for (List<String> added : edit.added()) {
-            result = result.plus(added);
-        }
-        return result;
-    }
-
-    /** The columns in which the row is not as it was; one word for a row that is gone. */
-    private static List<String> others(TableText base, int was, TableText table, int row, Collection<Integer> columns) {
-        if (row == TWICE || !base.header().equals(table.header())) {
-            return List.of("which is gone or there twice");
-        }
-        List<String> before = base.cells(was);
-        List<String> now = table.cells(row);
-        return columns.stream()
-                .filter(column -> column >= now.size() || !now.get(column).equals(before.get(column)))
-                .map(column -> base.header().get(column))
-                .toList();
-    }
-
-    /** {@code ORDER/LINE} of a row, by its first cells that are called so. */
-    private static String key(TableText table, int row) {
-        List<String> names = table.header().stream()
-                .map(name -> name.strip().toLowerCase(Locale.ROOT))
-                .toList();
-        List<String> cells = table.cells(row);
-        int order = names.indexOf("order");
-        int line = names.indexOf("line");
-        return (order < 0 || order >= cells.size() ? "" : cells.get(order).strip()) + "/"
-                + (line < 0 || line >= cells.size() ? "" : cells.get(line).strip());
     }
 
     private static Path draft() {
