@@ -24,6 +24,7 @@ final class PlanScreen {
     private static final int LINES_UNDONE = 5;
     private static final int LINES_FIRST = 3;
     private static final int LINES_HEAVY = 1;
+    private static final int LINES_DATED = 2;
 
     private final PlanView view;
     private final Figures figures;
@@ -82,6 +83,14 @@ final class PlanScreen {
                     today == 0
                             ? "None must be cut today: each reel is promised for the day it says."
                             : "To be cut today: " + today + " of them; the others are promised for the day they say.");
+        }
+        List<String> dated = draws.stream()
+                .filter(days::isForItsUseBy)
+                .map(draw -> "reel " + draw.reel() + ", " + DueWords.named(days.of(draw)))
+                .toList();
+        if (!dated.isEmpty()) {
+            page.paragraph(Brief.list(
+                    "Cut before its work must be, since it is to be used by then:", dated, "more", LINES_DATED));
         }
     }
 

@@ -85,7 +85,9 @@ public final class ReelWords {
     /** That it is a promise, and for which day; empty for one that is cut on the day of the plan or issued. */
     public String promise(ReelDraw draw) {
         return view.isPromise(draw)
-                ? "Promised for " + DueWords.named(view.byId().days().of(draw)) + ", and planned again by then."
+                ? "Promised for " + DueWords.named(view.byId().days().of(draw))
+                        + (view.byId().days().isForItsUseBy(draw) ? ", the last day of the reel" : "")
+                        + ", and planned again by then."
                 : "";
     }
 

@@ -58,8 +58,8 @@ final class WeekPage {
         if (!draws.isEmpty()) {
             page.heading("Reel by reel");
             page.table(byReel());
-            page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces;"
-                    + " the days say by when each must be cut.");
+            page.paragraph("A reel is cut on the first day on which one of its pieces must be cut, with all its pieces,"
+                    + " and by the day it is to be used by; the days say by when each must be cut.");
         }
         new RiderWords(view).week(page);
     }

@@ -49,6 +49,25 @@ final class CutDaysTest {
         assertEquals(sunday.minusDays(2), days.of(draw("A")));
     }
 
+    /** A promise for Thursday would cut rope that is to be used by Tuesday: it is cut by then, on a working day. */
+    @Test
+    void reelThatIsToBeUsedBefore_isCutOnItsLastWorkingDay() {
+        LocalDate thursday = DAY.plusDays(3);
+        assertEquals(DAY.plusDays(1), promised(DAY.plusDays(1), thursday));
+        assertEquals(DAY, promised(DAY, thursday));
+        assertEquals(thursday, promised(thursday, thursday));
+        assertEquals(DAY.plusDays(4), promised(DAY.plusDays(6), DAY.plusDays(9)));
+    }
+
+    private static LocalDate promised(LocalDate useBy, LocalDate due) {
+        CutDays days = new CutDays(new Sketch()
+                .with(ReelSketch.reel("R", 9_000).useBy(useBy))
+                .with(piece("A", 1_000).due(due))
+                .problem());
+        assertEquals(useBy.isBefore(due), days.isForItsUseBy(draw("A")));
+        return days.of(draw("A"));
+    }
+
     private static LocalDate workingDay(int ahead) {
         LocalDate date = DAY.plusDays(ahead);
         while (date.getDayOfWeek().getValue() > 5) {
