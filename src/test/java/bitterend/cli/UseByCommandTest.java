@@ -25,13 +25,17 @@ final class UseByCommandTest {
     void reelIsPromisedForItsLastDay_andTheReasonIsSaid() throws IOException {
         String shop = shop("2026-03-03");
         String page = flat(Run.of("plan", shop, "--time", "300ms").out());
-        assertTrue(page.contains("Cut before its work must be, since it is to be used by then: reel R1, Tue 2026-03-03."), page);
+        assertTrue(
+                page.contains("Cut before its work must be, since it is to be used by then: reel R1, Tue 2026-03-03."),
+                page);
         String week = flat(Run.of("show", shop, "week").out());
         assertTrue(week.contains("2026-03-03 R1"), week);
         assertEquals(2, Run.of("sheet", shop, "--day", "2026-03-05").code());
         assertEquals(0, Run.of("sheet", shop, "--day", "2026-03-03").code());
         String told = flat(Run.of("show", shop, "tables").out());
-        assertTrue(told.contains("Promised for Tue 2026-03-03, the last day of the reel, and planned again by then."), told);
+        assertTrue(
+                told.contains("Promised for Tue 2026-03-03, the last day of the reel, and planned again by then."),
+                told);
     }
 
     /** Promised for Thursday; then its papers turn out to say Tuesday. */
@@ -41,7 +45,8 @@ final class UseByCommandTest {
         assertEquals(0, Run.of("stock", "open", shop).code());
         assertEquals(0, Run.of("plan", shop, "--time", "300ms").code());
         assertEquals(
-                0, Run.of("stock", "correct", shop, "R1", "--use-by", "2026-03-03").code());
+                0,
+                Run.of("stock", "correct", shop, "R1", "--use-by", "2026-03-03").code());
         Run sheet = Run.of("sheet", shop, "--all");
         assertEquals(0, sheet.code(), sheet.err());
         String told = PageText.of(Path.of(shop, "sheet.html"));
