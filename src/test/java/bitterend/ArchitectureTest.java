@@ -114,8 +114,8 @@ final class ArchitectureTest {
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange finding measure packing report report.page report.sheet work work.orders "
-                            + "work.plans"),
+                    "day demand exchange finding measure packing report report.page report.sheet work "
+                            + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
                     "catalogue day demand exchange finding front measure packing packing.strategy report report.page "

@@ -11,9 +11,10 @@ import java.util.List;
  * runs that are there; the sums of lengths beside it only say how near it is.
  *
  * @param rope id of the rope
+ * @param all the rope there may be for them on the last of these days, before anything is cut
  * @param days each day on which a piece ordered in it must be cut at the latest, in order
  */
-public record Shortage(String rope, List<Day> days) {
+public record Shortage(String rope, Room all, List<Day> days) {
     public Shortage {
         days = List.copyOf(days);
         if (days.isEmpty()) {
@@ -26,7 +27,7 @@ public record Shortage(String rope, List<Day> days) {
      *
      * @param day the last day on which the pieces may be cut
      * @param wanted what they take, cut losses included
-     * @param room the rope there may be for them by then
+     * @param room the rope there may be for them by then: what the plan cuts by the days before is no longer in it
      * @param undone what cannot be planned
      * @param shortUpTo what the undone pieces of this day and all days before it take
      * @param help reels that would do, if what keeps the work off them were settled
@@ -42,8 +43,8 @@ public record Shortage(String rope, List<Day> days) {
     /**
      * Rope there may be by a day.
      *
-     * @param there sound rope in the house this morning that any order may have
-     * @param held rope in the house that is held or kept for some order or customer
+     * @param there sound rope in the house that any order may have, and what is held for work of these days
+     * @param held other rope in the house that is held or kept for some order or customer
      * @param onOrder rope on order that is counted on by the day
      */
     public record Room(Length there, Length held, Length onOrder) {}

@@ -11,6 +11,7 @@ import bitterend.packing.Eligibility;
 import bitterend.packing.HeldWords;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
+import bitterend.packing.ReelDraw;
 import bitterend.packing.Rule;
 import bitterend.packing.Unplanned;
 import bitterend.stock.Reel;
@@ -19,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +44,7 @@ public final class Shortages {
     private final CutDays days;
     private final Eligibility rules;
     private final Set<String> undone = new HashSet<>();
+    private final Map<String, TreeMap<LocalDate, Length>> taken = new HashMap<>();
 
     private Shortages(PackingProblem problem, CutPlan plan, Function<String, String> customers) {
         this.problem = problem;
@@ -49,6 +52,14 @@ public final class Shortages {
         days = new CutDays(problem);
         rules = new Eligibility(problem);
         plan.unplanned().stream().map(Unplanned::piece).forEach(undone::add);
+        plan.draws().forEach(this::take);
+    }
+
+    /** What the pieces of each day take of a reel. */
+    private void take(ReelDraw draw) {
+        Length loss = problem.ropeOn(problem.reel(draw.reel())).cutting().loss();
+        draw.cuts().forEach(cut -> taken.computeIfAbsent(draw.reel(), any -> new TreeMap<>())
+                .merge(days.lastFor(cut), cut.length().plus(loss), Length::plus));
     }
 
     /**
@@ -75,34 +86,37 @@ public final class Shortages {
 
     private Shortage rope(String rope, Map<LocalDate, List<Piece>> byDay) {
         List<Shortage.Day> list = new ArrayList<>();
+        LocalDate last = problem.day();
         Length shortUpTo = Length.ZERO;
         for (Map.Entry<LocalDate, List<Piece>> day : byDay.entrySet()) {
             List<Piece> waiting = day.getValue().stream()
                     .filter(piece -> undone.contains(piece.id()))
                     .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
                     .toList();
-            shortUpTo = shortUpTo.plus(taken(waiting));
+            shortUpTo = shortUpTo.plus(wanted(waiting));
+            last = day.getKey();
             list.add(new Shortage.Day(
-                    day.getKey(),
-                    taken(day.getValue()),
-                    room(rope, day.getKey()),
+                    last,
+                    wanted(day.getValue()),
+                    room(rope, last, last),
                     waiting.stream()
                             .map(piece -> new Shortage.Undone(piece, customers.apply(piece.order())))
                             .toList(),
                     shortUpTo,
                     help(waiting)));
         }
-        return new Shortage(rope, list);
+        return new Shortage(rope, room(rope, last, problem.day()), list);
     }
 
-    private Length taken(List<Piece> pieces) {
+    private Length wanted(List<Piece> pieces) {
         return pieces.stream()
                 .map(piece -> piece.cut()
                         .plus(problem.rope(piece.orderedRope()).cutting().loss()))
                 .reduce(Length.ZERO, Length::plus);
     }
 
-    private Shortage.Room room(String rope, LocalDate day) {
+    /** What there may be by a day, less what is cut before another. */
+    private Shortage.Room room(String rope, LocalDate day, LocalDate cutBefore) {
         Length there = Length.ZERO;
         Length held = Length.ZERO;
         Length onOrder = Length.ZERO;
@@ -110,7 +124,7 @@ public final class Shortages {
             if (!reel.rope().equals(rope) || !isUsable(reel)) {
                 continue;
             }
-            Length sound = sound(reel);
+            Length sound = left(reel, cutBefore);
             Optional<Arrival> arrival = Optional.ofNullable(problem.arrivals().get(reel.id()));
             if (arrival.isPresent()) {
                 onOrder = arrival.get().from().isAfter(day) ? onOrder : onOrder.plus(sound);
@@ -130,8 +144,12 @@ public final class Shortages {
                 && !reel.papers().useBy().isBefore(problem.day());
     }
 
-    private static Length sound(Reel reel) {
-        return reel.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
+    /** The sound rope of a reel, less what the plan cuts off it before a day. */
+    private Length left(Reel reel, LocalDate cutBefore) {
+        Length sound = reel.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
+        Length cut = taken.getOrDefault(reel.id(), new TreeMap<>()).headMap(cutBefore).values().stream()
+                .reduce(Length.ZERO, Length::plus);
+        return Length.max(Length.ZERO, sound.minus(cut));
     }
 
     /** Reels that would take a piece if one thing were settled, each named once. */

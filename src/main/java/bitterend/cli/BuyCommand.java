@@ -3,9 +3,8 @@ package bitterend.cli;
 import bitterend.buying.Share;
 import bitterend.buying.Study;
 import bitterend.cli.PageFiles.Answer;
-import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
-import bitterend.report.BuyAdvicePage;
+import bitterend.front.TradePages;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.trade.AdviseReels;
@@ -29,7 +28,8 @@ import picocli.CommandLine.Option;
             "",
             "Without --from-history: the set of offered reels at which the orders in hand",
             "cost least, price paid less the value of what is left, with a proven bound and",
-            "the two next-best sets. Reads offers.csv and, where there is one, on-order.csv.",
+            "the two next-best sets; and where rope is short in the days ahead, as stock",
+            "short tells it. Reads offers.csv and, where there is one, on-order.csv.",
             "",
             "With --from-history: weeks of history.csv are picked again and again, and every",
             "size, every pair and the optimiser's mix are tried on the same weeks.",
@@ -136,9 +136,7 @@ final class BuyCommand implements Callable<Integer> {
                     terminal,
                     common.json,
                     new Answer(
-                            () -> new BuyJson(read.settings().money()).advice(advised.advice()),
-                            () -> new BuyAdvicePage(units.figures(read))
-                                    .of(read.settings().name(), advised.orders(), advised.advice())));
+                            () -> TradePages.json(read, advised), () -> TradePages.of(read, advised, units.figures(read))));
             return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
     }

@@ -5,12 +5,14 @@ import bitterend.buying.Option;
 import bitterend.buying.Purchase;
 import bitterend.buying.Reorder;
 import bitterend.buying.Result;
+import bitterend.buying.Shortage;
 import bitterend.buying.Verdict;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Cost;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.RatioText;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,8 +25,14 @@ public final class BuyJson {
         this.money = money;
     }
 
-    /** {@code {"format": "bitterend/buy/1", ...}}: the best set, the next best, what cannot be had. */
-    public String advice(Advice advice) {
+    /**
+     * {@code {"format": "bitterend/buy/1", ...}}: the best set, the next best, what cannot be had, where rope is short.
+     *
+     * @param day the day it was asked
+     * @param until how far ahead it was looked where rope is short
+     * @param ropes where it is
+     */
+    public String advice(Advice advice, LocalDate day, LocalDate until, List<Shortage> ropes) {
         List<JsonTree> unheld = new ArrayList<>();
         advice.unheld()
                 .forEach(each -> unheld.add(new JsonTree()
@@ -38,6 +46,7 @@ public final class BuyJson {
                 .with("allCompared", advice.allCompared())
                 .with("unheld", unheld)
                 .with("late", advice.late())
+                .with("shortage", ShortageJson.tree(day, until, ropes))
                 .text();
     }
 
@@ -61,7 +70,7 @@ public final class BuyJson {
                         .with("oneLot", line.oneLot())
                         .with(
                                 "orderBy",
-                                line.orderBy().equals(java.time.LocalDate.MAX)
+                                line.orderBy().equals(LocalDate.MAX)
                                         ? ""
                                         : line.orderBy().toString())));
         return new JsonTree()

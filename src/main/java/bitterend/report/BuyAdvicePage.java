@@ -4,6 +4,7 @@ import bitterend.buying.Advice;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
 import bitterend.buying.ReelLine;
+import bitterend.buying.Shortage;
 import bitterend.buying.Unheld;
 import bitterend.measure.Cost;
 import bitterend.report.page.Column;
@@ -23,8 +24,13 @@ public final class BuyAdvicePage {
         words = new BuyWords(figures, List.of());
     }
 
-    /** The page of a shop. */
-    public Document of(String shop, Orders orders, Advice advice) {
+    /**
+     * The page of a shop.
+     *
+     * @param until how far ahead it was looked where rope is short
+     * @param ropes where it is
+     */
+    public Document of(String shop, Orders orders, Advice advice, LocalDate until, List<Shortage> ropes) {
         Writing page = new Writing();
         page.heading(
                 shop + ": reels to buy for the orders in hand, " + orders.day().day());
@@ -34,7 +40,7 @@ public final class BuyAdvicePage {
         }
         next(page, orders, advice);
         troubles(page, orders, advice);
-        page.paragraph("On which day rope is short, and for whom: bitterend stock short SHOP");
+        new ShortagePage(figures).section(page, until, ropes);
         return page.document();
     }
 

@@ -30,20 +30,32 @@ public final class ShortagePage {
      */
     public Document of(String shop, LocalDate until, List<Shortage> ropes) {
         Writing page = new Writing();
+        page.heading(shop + ": rope of the days ahead" + by(until));
+        write(page, ropes, " What to order: bitterend buy SHOP.");
+        return page.document();
+    }
+
+    /** The same as a section of another page. */
+    void section(Writing page, LocalDate until, List<Shortage> ropes) {
+        page.heading("Rope of the days ahead" + by(until));
+        write(page, ropes, "");
+    }
+
+    private static String by(LocalDate until) {
+        return until.equals(LocalDate.MAX) ? "" : ", for work to be cut by " + until;
+    }
+
+    private void write(Writing page, List<Shortage> ropes, String more) {
         List<Shortage> lacking = ropes.stream().filter(Shortage::isShort).toList();
-        page.heading(shop + ": rope of the days ahead"
-                + (until.equals(LocalDate.MAX) ? "" : ", for work to be cut by " + until));
         page.paragraph(summary(ropes, lacking));
         lacking.forEach(rope -> rope(page, rope));
         if (!lacking.isEmpty()) {
             page.picture(new ShortagePicture(figures, lacking).svg());
-            page.paragraph(
-                    "Short is what a plan of these days leaves undone, the urgent work done first: pieces must fit"
-                            + " the lengths that are there. The sums beside it say how near it is. What to order:"
-                            + " bitterend buy SHOP.");
+            page.paragraph("Short is what a plan of these days leaves undone, the urgent work done first: pieces must fit"
+                    + " the lengths that are there. The sums beside it say how near it is; what the days before"
+                    + " are cut from is taken off them." + more);
         }
         enough(page, ropes.stream().filter(rope -> !rope.isShort()).toList());
-        return page.document();
     }
 
     private String summary(List<Shortage> ropes, List<Shortage> lacking) {
@@ -130,9 +142,9 @@ public final class ShortagePage {
                 Column.figure("held\n" + figures.unit()),
                 Column.figure("on order\n" + figures.unit()));
         for (Shortage rope : ropes) {
-            Shortage.Room last = rope.days().get(rope.days().size() - 1).room();
+            Shortage.Room all = rope.all();
             Length wanted = rope.days().stream().map(Shortage.Day::wanted).reduce(Length.ZERO, Length::plus);
-            table.row(rope.rope(), bare(wanted), bare(last.there()), bare(last.held()), bare(last.onOrder()));
+            table.row(rope.rope(), bare(wanted), bare(all.there()), bare(all.held()), bare(all.onOrder()));
         }
         page.table(table);
     }

@@ -4,7 +4,6 @@ import bitterend.catalogue.BenchTools;
 import bitterend.day.Found;
 import bitterend.day.OrdersTold;
 import bitterend.day.Part;
-import bitterend.exchange.BuyJson;
 import bitterend.exchange.NewBench;
 import bitterend.exchange.NewShop;
 import bitterend.exchange.OrdersJson;
@@ -12,6 +11,7 @@ import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.finding.Findings;
+import bitterend.front.TradePages;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
@@ -146,6 +146,6 @@ public final class PlainFront {
     String buy() {
         AdviseReels.Result result = new AdviseReels(now())
                 .advise(new AdviseReels.Request(day, Duration.ofSeconds(20), 0, 1), Watcher.NOBODY);
-        return new BuyJson(money()).advice(((AdviseReels.Result.Advised) result).advice());
+        return TradePages.json(now().shop(), (AdviseReels.Result.Advised) result);
     }
 }

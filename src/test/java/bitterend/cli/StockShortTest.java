@@ -53,7 +53,8 @@ final class StockShortTest {
         assertEquals("2026-03-02", days.get(0).get("cutBy").asText());
         assertEquals("0 mm", days.get(0).get("shortUpTo").asText());
         assertEquals("2026-03-05", days.get(1).get("cutBy").asText());
-        assertEquals("85000 mm", days.get(1).get("there").asText());
+        assertEquals("85000 mm", days.get(0).get("there").asText());
+        assertEquals("54990 mm", days.get(1).get("there").asText(), "less Monday's 30 m and a cut");
         assertEquals(1, days.get(1).get("undone").size());
         assertEquals(
                 "Port Pilots", days.get(1).get("undone").get(0).get("customer").asText());
@@ -63,7 +64,7 @@ final class StockShortTest {
     void metresAreThere_butNoRunTakesThePiece() throws IOException {
         reels("reel,rope,length\nR1,DB12,45 m\nR2,DB12,45 m\nR3,DB12,45 m\n");
         JsonNode day = json(4).get("ropes").get(0).get("days").get(1);
-        assertEquals("135000 mm", day.get("there").asText(), "more than is wanted");
+        assertEquals("104990 mm", day.get("there").asText(), "more than is wanted");
         assertEquals(2, day.get("undone").size());
     }
 
@@ -93,9 +94,12 @@ final class StockShortTest {
                 "of reel R5 55.000 m held for customer Sloop Tern until 2026-03-06")) {
             assertTrue(page.contains(help), help + ": " + page);
         }
-        JsonNode day = json(4).get("ropes").get(0).get("days").get(1);
-        assertEquals("40000 mm", day.get("there").asText(), "R1, and 5 m of R5");
-        assertEquals("115000 mm", day.get("held").asText(), "R4, and 55 m of R5");
+        JsonNode rope = json(4).get("ropes").get(0);
+        assertEquals("40000 mm", rope.get("there").asText(), "R1, and 5 m of R5");
+        assertEquals("115000 mm", rope.get("held").asText(), "R4, and 55 m of R5");
+        JsonNode day = rope.get("days").get(1);
+        assertEquals("9990 mm", day.get("there").asText(), "less Monday's 30 m and a cut");
+        assertEquals("115000 mm", day.get("held").asText());
     }
 
     @Test
@@ -120,14 +124,31 @@ final class StockShortTest {
         assertTrue(run("--units", "imperial").out().contains("164"), "50 m are 164 ft");
     }
 
+    /** What is short is told by the advice, too, by the same verb: on its page, on its papers and to programs. */
     @Test
-    void purchasersPage_pointsToTheForecast() throws IOException {
+    void purchasersPage_hasTheForecast() throws IOException {
         reels("reel,rope,length\nR1,DB12,85 m\n");
         Files.writeString(
                 shop.resolve("offers.csv"),
                 "offer,supplier,rope,length,price\nA,Northquay Cordage,DB12,100 m,196 EUR\n");
-        Run buy = Run.of("buy", "" + shop, "--time", "300ms");
-        assertTrue(flat(buy.out()).contains("bitterend stock short " + shop), buy.out() + buy.err());
+        Path page = folder.resolve("buy.html");
+        Run buy = Run.of("buy", "" + shop, "--time", "300ms", "--html", "" + page);
+        assertTrue(flat(buy.out()).contains("Short: DB12 from Thu 2026-03-05 on, 50.0"), buy.out() + buy.err());
+        assertTrue(flat(buy.out()).contains("THU/1 Port Pilots"), buy.out());
+        assertTrue(Files.readString(page).contains("50.0 short"), "the picture of the days");
+        JsonNode json = new ObjectMapper()
+                .readTree(Run.of("buy", "" + shop, "--time", "300ms", "--json").out());
+        assertEquals(json(4), json.get("shortage"));
+    }
+
+    /** What the days before are cut from is no longer there for a later day; the last line counts the rack as it is. */
+    @Test
+    void ropeOfADay_isWhatTheDaysBeforeLeave() throws IOException {
+        reels("reel,rope,length\nR1,DB12,185 m\n");
+        JsonNode rope = json(0).get("ropes").get(0);
+        assertEquals("185000 mm", rope.get("there").asText());
+        assertEquals("185000 mm", rope.get("days").get(0).get("there").asText());
+        assertEquals("154990 mm", rope.get("days").get(1).get("there").asText());
     }
 
     private void reels(String text) throws IOException {

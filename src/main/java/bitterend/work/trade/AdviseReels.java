@@ -13,15 +13,23 @@ import bitterend.work.ComingReels;
 import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
+import bitterend.work.plans.ForecastShortage;
+import bitterend.work.plans.ForecastShortage.Forecast;
+import bitterend.work.plans.PlanSearch;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 
 /** Which reels to buy for the orders in hand: a question that writes nothing. */
 public final class AdviseReels {
+    /** The days ahead are planned no longer than this. */
+    private static final Duration FORECAST = Duration.ofSeconds(5);
+
+    private final ShopNow now;
     private final Shop shop;
 
     public AdviseReels(ShopNow shop) {
+        now = shop;
         this.shop = shop.shop();
     }
 
@@ -37,8 +45,8 @@ public final class AdviseReels {
 
     /** What comes of it. */
     public sealed interface Result {
-        /** The best set of reels, and what it was found for. */
-        record Advised(Orders orders, Advice advice) implements Result {
+        /** The best set of reels, what it was found for, and on which of the days ahead rope is short without it. */
+        record Advised(Orders orders, Advice advice, Forecast forecast) implements Result {
             /** Whether all work that is ordered would be planned. */
             public boolean isWhole() {
                 return advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
@@ -60,7 +68,17 @@ public final class AdviseReels {
                 shop.supplies().offers());
         Effort effort = new Effort(
                 request.time(), Long.MAX_VALUE, request.seed(), request.threads(), watcher.stop(), watcher.progress());
-        return new Result.Advised(orders, new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise());
+        Advice advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
+        return new Result.Advised(orders, advice, forecast(request, watcher));
+    }
+
+    private Forecast forecast(Request request, Watcher watcher) {
+        Duration time = request.time().compareTo(FORECAST) < 0 ? request.time() : FORECAST;
+        return new ForecastShortage(now)
+                .forecast(
+                        new ForecastShortage.Request(request.day(), null),
+                        PlanSearch.of(EffortLevel.QUICK, time, request.seed()),
+                        watcher);
     }
 
     /** Rope that comes is counted on from the day on which plans count on it. */
