@@ -136,7 +136,8 @@ final class BuyCommand implements Callable<Integer> {
                     terminal,
                     common.json,
                     new Answer(
-                            () -> TradePages.json(read, advised), () -> TradePages.of(read, advised, units.figures(read))));
+                            () -> TradePages.json(read, advised),
+                            () -> TradePages.of(read, advised, units.figures(read))));
             return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
     }

@@ -26,17 +26,11 @@ public final class ShortageJson {
                 .with("format", "bitterend/shortage/1")
                 .with("day", day.toString())
                 .with("until", until.equals(LocalDate.MAX) ? "" : until.toString())
-                .with(
-                        "ropes",
-                        ropes.stream().map(ShortageJson::tree).toList());
+                .with("ropes", ropes.stream().map(ShortageJson::tree).toList());
     }
 
     private static JsonTree tree(Shortage rope) {
-        return with(
-                        new JsonTree()
-                                .with("rope", rope.rope())
-                                .with("short", LengthText.exact(rope.total())),
-                        rope.all())
+        return with(new JsonTree().with("rope", rope.rope()).with("short", LengthText.exact(rope.total())), rope.all())
                 .with("days", rope.days().stream().map(ShortageJson::tree).toList());
     }
 

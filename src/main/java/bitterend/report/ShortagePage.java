@@ -51,9 +51,10 @@ public final class ShortagePage {
         lacking.forEach(rope -> rope(page, rope));
         if (!lacking.isEmpty()) {
             page.picture(new ShortagePicture(figures, lacking).svg());
-            page.paragraph("Short is what a plan of these days leaves undone, the urgent work done first: pieces must fit"
-                    + " the lengths that are there. The sums beside it say how near it is; what the days before"
-                    + " are cut from is taken off them." + more);
+            page.paragraph(
+                    "Short is what a plan of these days leaves undone, the urgent work done first: pieces must fit"
+                            + " the lengths that are there. The sums beside it say how near it is; what the days before"
+                            + " are cut from is taken off them." + more);
         }
         enough(page, ropes.stream().filter(rope -> !rope.isShort()).toList());
     }
