@@ -156,7 +156,7 @@ public final class BenchCut {
     /** A good piece, or what is sold, takes of what is held for it. */
     private static Reel served(Reel reel, What what, Length taken) {
         return what.kind() == Kind.CUT || what.kind() == Kind.SOLD
-                ? reel.withCustody(reel.custody().served(what.order(), what.customer(), taken))
+                ? reel.withCustody(reel.custody().served(held -> held.serves(what.order(), what.customer()), taken))
                 : reel;
     }
 
@@ -167,13 +167,13 @@ public final class BenchCut {
                 .toList();
         Length held = others.stream().map(Held::length).reduce(Length.ZERO, Length::plus);
         Length left = Length.max(
-                Length.ZERO, reel.length().minus(reel.contents().innerWraps()).minus(taken));
+                Length.ZERO, reel.contents().certainEnd().minus(taken));
         if (held.isLongerThan(left)) {
             throw new LedgerException.Refused("of reel " + reel.id() + " " + Words.of(held) + " is held for "
                     + others.stream()
                             .map(each -> each.whom() + " until " + each.until())
                             .collect(Collectors.joining(", "))
-                    + ", and this cut leaves " + Words.of(left)
+                    + ", and this cut leaves " + Words.of(left) + " for certain"
                     + "; where the rope is free all the same: bitterend stock release SHOP "
                     + CommandWord.of(reel.id()) + " --for "
                     + CommandWord.of(others.get(0).name()));

@@ -183,8 +183,8 @@ final class DrawPosting {
         } else if (length.isShorterThan(step.length())) {
             take(off, Kind.CUT_SHORT, note, CutPieces.shortOf(books, origin), piece);
         } else {
-            reel = reel.withCustody(reel.custody()
-                    .served(ordered.piece().order(), ordered.wish().customer(), off));
+            String whom = recorded.facts().heldFor().getOrDefault(step.piece(), "");
+            reel = reel.withCustody(reel.custody().served(held -> held.whom().equals(whom), off));
             take(off, Kind.CUT, note, origin, piece);
         }
     }

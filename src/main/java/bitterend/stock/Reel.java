@@ -6,6 +6,7 @@ import bitterend.measure.Written;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A package of one rope: a full reel, a part reel or a loose coil. Positions are measured from the working end.
@@ -212,12 +213,12 @@ public record Reel(
             return holding(List.of());
         }
 
-        /** Behind a piece that was cut for an order of a customer: what it took is held no longer. */
-        public Custody served(String forOrder, String customer, Length taken) {
+        /** Behind a piece that was cut off rope that is held for it: what it took of the first such hold is held no longer. */
+        public Custody served(Predicate<Held> forIt, Length taken) {
             List<Held> left = new java.util.ArrayList<>();
             boolean served = false;
             for (Held each : held) {
-                boolean serves = !served && each.serves(forOrder, customer);
+                boolean serves = !served && forIt.test(each);
                 left.addAll(serves ? each.less(taken) : List.of(each));
                 served |= serves;
             }

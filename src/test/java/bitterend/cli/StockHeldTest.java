@@ -154,6 +154,17 @@ final class StockHeldTest {
         assertSound();
     }
 
+    /** Ten metres cover one of the customer's six pieces; the other five come off the same reel, and no rope is held for them. */
+    @Test
+    void pieceOfTheSameCustomer_thatNoRopeIsHeldFor_leavesTheRestHeld() throws IOException {
+        stock("condemn", "R-105");
+        stock("reserve", "R-104", "--customer", "Port Pilots", "--length", "10 m", "--until", "2026-03-06");
+        plan(4, 0);
+        assertTrue(pieces("1002") > 1, "several off the one reel");
+        stock("post", "--all");
+        assertEquals("790 mm", reel("R-104").get("held").get(0).get("length").asText(), "10 m less one of 9.2 m");
+    }
+
     @Test
     void planMadeBeforeRopeWasHeld_isNotPostedOffThatReel() throws IOException {
         stock("condemn", "R-105");
@@ -174,6 +185,17 @@ final class StockHeldTest {
         stock("cut", "R-104", "5 m", "--for", "A stranger");
         stock("cut", "R-104", "30 m", "--for", "Port Pilots");
         assertEquals("69990 mm", reel("R-104").get("held").get(0).get("length").asText());
+        assertSound();
+    }
+
+    /** 120 m by the ledger, 0.8 m of it uncertain and 2 m inner wraps: 117.2 m are there for certain. */
+    @Test
+    void cutThatMayReachIntoWhatIsHeld_sinceTheLengthIsUncertain_isRefused() throws IOException {
+        stock("reserve", "R-104", "--customer", "Port Pilots", "--length", "100 m", "--until", "2026-03-06");
+        String stranger = run(3, "stock", "cut", shop, "R-104", "17.5 m", "--for", "A stranger")
+                .err();
+        assertTrue(flat(stranger).contains("this cut leaves 99.690 m for certain"), stranger);
+        stock("cut", "R-104", "17.19 m", "--for", "A stranger");
         assertSound();
     }
 

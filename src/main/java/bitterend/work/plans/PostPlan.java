@@ -9,6 +9,7 @@ import bitterend.day.ShopFacts;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.Pin;
 import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
@@ -138,6 +139,12 @@ public final class PostPlan {
         problem.pieces().stream()
                 .filter(piece -> part.found().wasCut(piece.id()))
                 .forEach(piece -> ordered.put(piece.id(), book.planned(piece)));
-        return new ShopFacts(ordered, keepFrom, same);
+        return new ShopFacts(ordered, keepFrom, heldFor(problem), same);
+    }
+
+    private static Map<String, String> heldFor(PackingProblem problem) {
+        Map<String, String> whom = new TreeMap<>();
+        problem.pins().stream().filter(Pin::isOfHeldRope).forEach(pin -> whom.put(pin.piece(), pin.heldFor()));
+        return whom;
     }
 }
