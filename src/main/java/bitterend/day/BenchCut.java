@@ -166,8 +166,7 @@ public final class BenchCut {
                 .filter(held -> !held.serves(what.order(), what.customer()))
                 .toList();
         Length held = others.stream().map(Held::length).reduce(Length.ZERO, Length::plus);
-        Length left = Length.max(
-                Length.ZERO, reel.contents().certainEnd().minus(taken));
+        Length left = Length.max(Length.ZERO, reel.contents().certainEnd().minus(taken));
         if (held.isLongerThan(left)) {
             throw new LedgerException.Refused("of reel " + reel.id() + " " + Words.of(held) + " is held for "
                     + others.stream()

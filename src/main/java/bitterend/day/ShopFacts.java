@@ -13,7 +13,8 @@ import java.util.Map;
  *     piece; none for a piece that no rope is held for
  * @param same what the plan has in common with other plans of the shop
  */
-public record ShopFacts(Map<String, Ordered> ordered, Map<String, Length> keepFrom, Map<String, String> heldFor, SameSteps same) {
+public record ShopFacts(
+        Map<String, Ordered> ordered, Map<String, Length> keepFrom, Map<String, String> heldFor, SameSteps same) {
     /** Where the files are not known. */
     public static final ShopFacts NONE = new ShopFacts(Map.of(), Map.of(), Map.of(), SameSteps.NONE);
 

@@ -70,10 +70,14 @@ final class HeldTest {
         Reel.Custody custody = Reel.Custody.FREE.holding(List.of(ORDER, CUSTOMER));
         assertEquals(
                 new Length(19_990),
-                custody.served(held -> held.serves("G-2200", ""), new Length(30_010)).held().get(0).length());
+                custody.served(held -> held.serves("G-2200", ""), new Length(30_010))
+                        .held()
+                        .get(0)
+                        .length());
         assertEquals(
                 List.of(CUSTOMER),
-                custody.served(held -> held.serves("G-2200", ""), new Length(50_010)).held());
+                custody.served(held -> held.serves("G-2200", ""), new Length(50_010))
+                        .held());
         assertEquals(custody, custody.served(held -> held.serves("G-1", "sloop Tern"), new Length(30_010)));
         assertEquals(
                 List.of(ORDER),
