@@ -42,11 +42,13 @@
   const here = function () { return window.location.pathname + window.location.search; };
   // A page that is new under the finger takes no tap at once: the next cut is where the last one was.
   let touched = false;
+  let turn = 0;
   document.addEventListener("input", function () { touched = true; });
   const put = function (page) {
     const main = document.adoptNode(page.getElementById("main"));
     document.getElementById("main").replaceWith(main);
     touched = false;
+    turn++;
     const ticks = main.querySelectorAll("form.tick button");
     ticks.forEach(function (button) { button.disabled = true; });
     window.setTimeout(function () { ticks.forEach(function (button) { button.disabled = false; }); }, 900);
@@ -106,16 +108,19 @@
     if (document.querySelector("[data-done]")) { event.target.removeAttribute("hx-get"); event.target.removeAttribute("hx-trigger"); window.htmx.process(event.target); window.location.reload(); }
   });
   // Another device, or the command line, changed something: the page is read again unless somebody is typing in it.
-  const news = new EventSource("/news");
-  news.addEventListener("changed", async function () {
+  const busy = function () {
     const at = document.activeElement;
     const typing = (at && ["INPUT", "SELECT", "TEXTAREA"].includes(at.tagName)) || touched || document.querySelector("form.book");
-    if (typing || sending || read().length > 0 || document.getElementById("progress")) { return; }
+    return typing || sending || read().length > 0 || document.getElementById("progress");
+  };
+  const news = new EventSource("/news");
+  news.addEventListener("changed", async function () {
+    if (busy()) { return; }
+    const asked = turn;
     const answer = await fetch(window.location.href);
-    if (answer.ok) {
-      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-      put(page);
-    }
+    const text = await answer.text();
+    // What was tapped while it was on its way is newer than it.
+    if (answer.ok && asked === turn && !busy()) { put(new DOMParser().parseFromString(text, "text/html")); }
   });
   watch();
   show(read());

@@ -296,6 +296,10 @@ final class ServeTest {
         String policy =
                 seen.whole().headers().firstValue("Content-Security-Policy").orElse("");
         assertTrue(policy.contains("default-src 'none'") && !policy.contains("unsafe"), policy);
+        assertEquals(
+                "same-origin",
+                seen.whole().headers().firstValue("Referrer-Policy").orElse(""),
+                "with no-referrer a browser says of a form that it comes from nowhere");
         String cookie = seen.whole().headers().firstValue("Set-Cookie").orElse("");
         assertTrue(cookie.contains("HttpOnly") && cookie.contains("SameSite=Strict"), cookie);
         assertFalse(seen.page().matches("(?s).*<[^>]+\\son[a-z]+=.*"), "no handler in the page");

@@ -1,0 +1,120 @@
+package bitterend.serve;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.WaitUntilState;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One device in the loft and who holds it: taps, types and reads as a person does. */
+final class Tablet implements AutoCloseable {
+    private static final double PATIENCE_MILLIS = 20_000;
+
+    private final BrowserContext context;
+    private final Page page;
+    private final String url;
+    private final int width;
+    private final List<String> faults = new ArrayList<>();
+
+    Tablet(BrowserContext context, String url, int width) {
+        this.context = context;
+        this.url = url.substring(0, url.length() - 1);
+        this.width = width;
+        context.setDefaultTimeout(PATIENCE_MILLIS);
+        context.onResponse(answer -> {
+            if (answer.status() >= 500) {
+                faults.add(answer.status() + " from " + answer.url());
+            }
+        });
+        page = context.newPage();
+        page.onPageError(fault -> faults.add("script: " + fault));
+        page.onDialog(dialog -> {
+            faults.add("dialog: " + dialog.message());
+            dialog.dismiss();
+        });
+    }
+
+    Page page() {
+        return page;
+    }
+
+    BrowserContext context() {
+        return context;
+    }
+
+    int width() {
+        return width;
+    }
+
+    /** The events of the page never end: a page is there when its document is. */
+    Tablet open(String path) {
+        page.navigate(url + path, new Page.NavigateOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
+        return this;
+    }
+
+    Tablet isHeldBy(String name) {
+        page.getByLabel("Who you are").fill(name);
+        tap("That is me");
+        assertThat(page.getByLabel("Who you are")).hasValue(name);
+        return this;
+    }
+
+    Locator button(String words) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true));
+    }
+
+    void tap(String words) {
+        button(words).first().click();
+    }
+
+    /** What a person reads. */
+    String text() {
+        return page.locator("body").innerText();
+    }
+
+    boolean shows(String words) {
+        return text().contains(words);
+    }
+
+    /** Waits until it is there to be read. */
+    void reads(String words) {
+        assertThat(page.locator("body")).containsText(words);
+    }
+
+    /** The id that the page gives to what is booked on it. */
+    String booking() {
+        return page.locator("main input[name=booking]").first().getAttribute("value");
+    }
+
+    /** Taps, and waits until the answer is there and the page behind it, too. */
+    void book(String words) {
+        String before = booking();
+        page.waitForResponse(answer -> answer.request().method().equals("POST"), () -> tap(words));
+        page.waitForCondition(() -> waiting() == 0 && !booking().equals(before));
+    }
+
+    /** How many bookings are written down here and not yet answered. */
+    int waiting() {
+        return (Integer) page.evaluate(
+                "JSON.parse(localStorage.getItem(document.body.dataset.instance + '-outbox') || '[]').length");
+    }
+
+    /** No fault of the server, of a script, and no script of somebody else. */
+    void isWell() {
+        assertEquals(List.of(), faults);
+    }
+
+    List<String> faults() {
+        return faults;
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}
