@@ -31,7 +31,8 @@ final class DayAtTheBrowserIT {
 
     @Test
     void day_isWorkedFromOfficeAndBench() throws IOException, InterruptedException {
-        try (ServedLoft loft = new ServedLoft("gannet-loft", folder).withLedger().start();
+        try (ServedLoft loft =
+                        new ServedLoft("gannet-loft", folder).withLedger().start();
                 Browsers browsers = new Browsers();
                 Tablet office = browsers.tablet(loft.url(), 1280, 800);
                 Tablet bench = browsers.tablet(loft.url(), 800, 1280)) {

@@ -65,7 +65,8 @@ final class Tablet implements AutoCloseable {
     }
 
     Locator button(String words) {
-        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true));
+        return page.getByRole(
+                AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true));
     }
 
     void tap(String words) {
