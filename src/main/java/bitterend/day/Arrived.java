@@ -23,13 +23,7 @@ public final class Arrived {
             return earlier;
         }
         List<ReelDraw> draws = earlier.draws().stream()
-                .map(draw -> new ReelDraw(
-                        ids.getOrDefault(draw.reel(), draw.reel()),
-                        draw.leadTrim(),
-                        draw.runs(),
-                        draw.leftOnReel(),
-                        draw.book(),
-                        draw.cost()))
+                .map(draw -> draw.off(ids.getOrDefault(draw.reel(), draw.reel())))
                 .toList();
         return new CutPlan(earlier.day(), draws, earlier.unplanned(), earlier.book(), earlier.cost(), earlier.bounds());
     }

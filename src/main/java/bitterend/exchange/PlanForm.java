@@ -142,7 +142,8 @@ final class PlanForm {
         if (runs.isEmpty()) {
             draw.error("runs", "a list of at least one run");
         }
-        return new ReelDraw(reel, leadTrim, runs, left, book, price);
+        LocalDate forward = draw.mayBe("cutOn", ReelDraw::forward, DAY, LocalDate.MAX);
+        return new ReelDraw(reel, leadTrim, runs, left, book, price, forward);
     }
 
     private static RunDraw run(Members<RunDraw> run) {

@@ -10,8 +10,8 @@ import java.util.Set;
 /**
  * On which day each reel of a plan is cut. A reel is cut, with all that the plan puts on it, on the first day on which one of
  * its pieces must be cut: what shares it is cut ahead. A reel that is to be used by an earlier day is cut on the last working
- * day up to that. What is not cut today is a promise; it is planned again before its day. A reel whose sheet is out is cut
- * today, whatever is on it.
+ * day up to that, and the plan may bring any forward to a day before. What is not cut today is a promise; it is planned again
+ * before its day. A reel whose sheet is out is cut today, whatever is on it.
  */
 public final class CutDays {
     private final LocalDate today;
@@ -54,12 +54,17 @@ public final class CutDays {
 
     /** The day on which a reel is cut. */
     public LocalDate of(ReelDraw draw) {
+        return out.contains(draw.reel()) ? today : draw.isBroughtForward() ? draw.forward() : askedFor(draw);
+    }
+
+    /** The day on which a reel would be cut if nothing brought it forward. */
+    public LocalDate askedFor(ReelDraw draw) {
         LocalDate first = first(draw);
         LocalDate last = lastOf(draw.reel());
         return last.isBefore(first) ? last : first;
     }
 
-    /** Whether it is cut before any of its pieces must be, since the reel is to be used by then. */
+    /** Whether it would be cut before any of its pieces must be, since the reel is to be used by then. */
     public boolean isForItsUseBy(ReelDraw draw) {
         return lastOf(draw.reel()).isBefore(first(draw));
     }

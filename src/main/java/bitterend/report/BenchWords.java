@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.day.BenchDay;
 import bitterend.demand.EndWork;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.ReelDraw;
 import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
@@ -32,6 +33,7 @@ final class BenchWords {
 
     /** Today on the screen, where it is too full; else the first day that is. */
     void screen(Writing page) {
+        broughtForward(page);
         view.hours().stream().filter(BenchDay::isTooFull).findFirst().ifPresent(day -> page.paragraph(tooFull(day)));
     }
 
@@ -42,6 +44,7 @@ final class BenchWords {
         }
         page.heading("Bench hours");
         page.table(table());
+        broughtForward(page);
         view.hours().stream().filter(BenchDay::isTooFull).forEach(day -> page.paragraph(tooFull(day)));
         Map<String, Integer> untimed = untimed();
         if (!untimed.isEmpty()) {
@@ -53,6 +56,20 @@ final class BenchWords {
                     "more",
                     2));
         }
+    }
+
+    /** Reels that are cut before their pieces ask for it, by the day on which they are. */
+    private void broughtForward(Writing page) {
+        Map<LocalDate, List<String>> reels = new TreeMap<>();
+        view.plan().draws().stream().filter(ReelDraw::isBroughtForward).forEach(draw -> reels.computeIfAbsent(
+                        draw.forward(), day -> new ArrayList<>())
+                .add(draw.reel()));
+        reels.forEach((day, ids) -> page.paragraph(Brief.list(
+                "Brought forward to " + (day.equals(view.plan().day()) ? "today" : DueWords.named(day))
+                        + ", since the bench is full later:",
+                ids,
+                "more",
+                1)));
     }
 
     /** Days that ask for nothing have no row. */

@@ -37,6 +37,7 @@ final class WeekRack {
         long late;
         long lateFirst;
         long lateDays;
+        long spliceLate;
         int days;
     }
 

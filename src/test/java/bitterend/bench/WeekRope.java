@@ -105,6 +105,11 @@ record WeekRope(
                 usual());
     }
 
+    /** In the mean. */
+    double piecesADay() {
+        return orders * (most + 1) / 2000.0;
+    }
+
     Length usual() {
         return Length.ofMetres(reel);
     }

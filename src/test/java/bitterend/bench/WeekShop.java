@@ -50,25 +50,30 @@ final class WeekShop {
     private final WeekRack rack;
     private final long work;
     private final boolean checked;
+    private final WeekBench bench;
     private final Packer packer = FullStrategy.patternsAlone();
     private final Prices prices =
             new Prices(SteadyRack.OPENING, SteadyRack.CHANGING, Cost.ZERO, Cost.ZERO, MOVED_PIECE, Cost.ZERO);
     private final Map<String, Ordered> open = new TreeMap<>();
     private Map<String, String> promised = new TreeMap<>();
+    private final List<Piece> cutToday = new ArrayList<>();
+    private int fetched;
 
     /**
      * How each day is planned.
      *
      * @param work for each piece, in the engine's own units
      * @param checked whether the checker looks at every plan; it takes most of the time then
+     * @param bench minutes a day at the bench; 0 where nobody counts them
      */
-    record Planning(long work, boolean checked) {}
+    record Planning(long work, boolean checked, int bench) {}
 
     WeekShop(WeekRope rope, List<Ordered> past, int weeks, WeekRack rack, Planning planning) {
         this.rope = rope;
         this.rack = rack;
         work = planning.work();
         checked = planning.checked();
+        bench = new WeekBench(planning.bench());
         sold = rope.rope();
         long rush = past.stream()
                 .filter(Ordered::rush)
@@ -96,9 +101,12 @@ final class WeekShop {
     void day(int day, List<Ordered> newcomers, WeekPolicy policy) {
         rack.morning(day);
         newcomers.forEach(each -> open.put("P" + each.number(), each));
+        fetched = 0;
+        cutToday.clear();
         if (!open.isEmpty()) {
             cut(day, policy);
         }
+        rack.count().spliceLate += bench.day(date(day), fetched, cutToday);
         for (Ordered each : open.values()) {
             if (each.cutBy() <= day) {
                 rack.count().lateDays++;
@@ -117,13 +125,16 @@ final class WeekShop {
         }
         Map<String, LocalDate> more = Map.of(WeekRope.ID, date(rack.more(day)));
         Brake brake = new Brake(all, new Brake.Terms(policy.brake(), Map.of(WeekRope.ID, rushADay), more));
-        AheadPlanner.Planned planned = new AheadPlanner(this::plan).plan(near, brake.held(near, Set.of()), Set.of());
-        CutPlan plan = planned.checked().plan();
+        PackingProblem held = brake.held(near, Set.of());
+        AheadPlanner.Planned planned = new AheadPlanner(this::plan).plan(near, held, Set.of());
+        CutPlan best = planned.checked().plan();
+        CutPlan plan = policy.asked() ? best : bench.spread(planned.problem(), held.horizon(), best);
         CutDays days = new CutDays(planned.problem());
         promised = new TreeMap<>();
         for (ReelDraw draw : plan.draws()) {
             if (days.isToday(draw)) {
                 rack.cut(draw, day);
+                fetched++;
                 draw.cuts().forEach(cut -> done(cut, day));
             } else {
                 draw.cuts().forEach(cut -> promised.put(cut.piece(), draw.reel()));
@@ -147,6 +158,7 @@ final class WeekShop {
         Ordered piece = open.remove(cut.piece());
         if (piece != null) {
             rack.lies(piece.cut(), Math.max(0, piece.cutBy() - day));
+            cutToday.add(piece(cut.piece(), piece));
         }
     }
 
@@ -173,7 +185,7 @@ final class WeekShop {
     private static Piece piece(String id, Ordered each) {
         return new Piece(
                 id,
-                new Piece.Source("order", "1", date(each.cutBy()), each.rush() ? 1 : USUAL),
+                new Piece.Source("order", "1", date(each.cutBy()), each.rush() ? 1 : USUAL, 0, WeekBench.SPLICING),
                 List.of(new Piece.RopeChoice(WeekRope.ID, each.cut())),
                 Piece.Matching.NONE,
                 "",

@@ -20,7 +20,7 @@ final class WeekShopTest {
                 ROPE.orders(1, 520),
                 104,
                 new WeekRack(ROPE, new WeekRack.Supply(reels, 5, 0), 1),
-                new WeekShop.Planning(50, true));
+                new WeekShop.Planning(50, true, 0));
     }
 
     private static Ordered piece(int number, int cutBy, int metres) {

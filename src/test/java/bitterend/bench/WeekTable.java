@@ -19,7 +19,7 @@ final class WeekTable {
         policies.forEach(policy -> rows.add(new ArrayList<>()));
         out.println(
                 "rope\tpolicy\tpieces a day\tcost %\t+-\tcash %\tscrap m\tof metres %\tscrap %\tfetches a day\tfetches %"
-                        + "\tcoils\tlate %\tfirst class late %");
+                        + "\tcoils\tlate %\tfirst class late %\tspliced late %");
     }
 
     /**
@@ -45,6 +45,7 @@ final class WeekTable {
             double coils,
             double late,
             double lateFirst,
+            double spliceLate,
             double pieces,
             double first) {
         boolean isBetter() {
@@ -88,6 +89,7 @@ final class WeekTable {
                 sum(draws, policy, came -> came.count().coilDays),
                 sum(draws, policy, came -> came.count().late),
                 sum(draws, policy, came -> came.count().lateFirst),
+                sum(draws, policy, came -> came.count().spliceLate),
                 sum(draws, policy, Came::pieces),
                 sum(draws, policy, Came::first));
     }
@@ -101,7 +103,7 @@ final class WeekTable {
     private void print(String rope, int policy, Row row, Row reference) {
         out.println(String.format(
                 Locale.ROOT,
-                "%s\t%s\t%.2f\t%.2f\t%.2f\t%.2f\t%.1f\t%.2f\t%.0f\t%.3f\t%.0f\t%.1f\t%.3f\t%.3f",
+                "%s\t%s\t%.2f\t%.2f\t%.2f\t%.2f\t%.1f\t%.2f\t%.0f\t%.3f\t%.0f\t%.1f\t%.3f\t%.3f\t%.2f",
                 rope,
                 policies.get(policy).name(),
                 row.pieces() / row.days(),
@@ -115,7 +117,8 @@ final class WeekTable {
                 percent(row.fetches() - reference.fetches(), reference.fetches()),
                 row.coils() / row.days(),
                 percent(row.late(), row.pieces()),
-                percent(row.lateFirst(), row.first())));
+                percent(row.lateFirst(), row.first()),
+                percent(row.spliceLate(), row.pieces())));
     }
 
     /** Costs are means of ropes, their error by what ropes differ; metres, fetches and pieces are summed over all. */
@@ -167,6 +170,7 @@ final class WeekTable {
                 sum(each, Row::coils),
                 sum(each, Row::late),
                 sum(each, Row::lateFirst),
+                sum(each, Row::spliceLate),
                 sum(each, Row::pieces),
                 sum(each, Row::first));
     }

@@ -56,6 +56,14 @@ final class Weeks implements Callable<Integer> {
     @Option(names = "--late")
     private int late;
 
+    /** At how many per cent of its hours the bench works; 0 where nobody counts them. */
+    @Option(names = "--load")
+    private int load;
+
+    /** Only ropes with so many pieces a day. */
+    @Option(names = "--busy")
+    private double busy;
+
     @Option(names = "--work")
     private long work = 30;
 
@@ -81,7 +89,7 @@ final class Weeks implements Callable<Integer> {
         List<WeekPolicy> policies = policies();
         WeekTable table = new WeekTable(out(), policies);
         for (WeekRope rope : WeekRope.some(ropes)) {
-            if (rope.name().contains(only)) {
+            if (rope.name().contains(only) && rope.piecesADay() >= busy) {
                 table.rope(rope, draws(rope, policies));
             }
         }
@@ -98,6 +106,9 @@ final class Weeks implements Callable<Integer> {
         for (int horizon : horizons) {
             brakes.forEach(brake -> policies.add(WeekPolicy.looking(horizon, brake)));
             WeekPolicy week = WeekPolicy.looking(horizon, brakes.get(0));
+            if (load > 0) {
+                policies.add(week.asAsked());
+            }
             if (anew) {
                 policies.add(week.anew());
             }
@@ -127,7 +138,7 @@ final class Weeks implements Callable<Integer> {
                 past,
                 PAST_WEEKS,
                 new WeekRack(rope, supply(rope, past), draw),
-                new WeekShop.Planning(work, checked));
+                new WeekShop.Planning(work, checked, WeekBench.minutes(rope.piecesADay(), load)));
         Map<Integer, List<Ordered>> placed = new HashMap<>();
         for (Ordered each : orders) {
             Ordered order = policy.known() < 0 ? each : each.known(policy.known());

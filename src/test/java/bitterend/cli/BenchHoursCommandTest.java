@@ -45,16 +45,14 @@ final class BenchHoursCommandTest {
         return run;
     }
 
-    /** Tuesday: one reel, 4 min; three cuts, 9 min; three eyes, 180 min; in 2 h 30 min. */
+    /** Tuesday: one reel, 4 min; three cuts, 9 min; three eyes, 180 min; in 2 h 30 min, and nobody there before. */
     @Test
     void dayThatIsTooFull_isSaidOnTheScreenAndDayByDay() throws IOException {
-        hours("\"benchHours\": {\"monday\": \"2 h\", \"tuesday\": \"2.5 h\", \"friday\": \"2 h 30 min\"}");
+        hours("\"benchHours\": {\"tuesday\": \"2.5 h\", \"friday\": \"2 h 30 min\"}");
         String screen =
                 run(0, "plan", shop.toString(), "--effort", "reproducible").out();
         assertTrue(screen.contains("Tue 2026-03-03 is too full by 43 min, of 2 h 30 min there."), screen);
-        assertTrue(
-                flat(screen).contains("Due then and not done: E-31/2. Today has room; these may be cut then: E7."),
-                screen);
+        assertTrue(flat(screen).contains("Due then and not done: E-31/2."), screen);
         String week = run(0, "show", shop.toString(), "week").out();
         assertTrue(
                 Pattern.compile("Tue 2026-03-03 +2:30 +0:04 +0:09 +2:17 +0:43")
@@ -62,6 +60,25 @@ final class BenchHoursCommandTest {
                         .find(),
                 week);
         assertTrue(flat(week).contains("Not counted, since no minutes are stated: sealed, 3 pieces; whipped, 7"), week);
+    }
+
+    /** Of the 193 min of Tuesday 120 are done on Monday. */
+    @Test
+    void dayThatIsTooFull_hasItsReelBroughtForward() throws IOException {
+        hours("\"benchHours\": {\"monday\": \"2 h\", \"tuesday\": \"2.5 h\", \"friday\": \"2 h 30 min\"}");
+        run(0, "stock", "open", shop.toString());
+        String screen =
+                run(0, "plan", shop.toString(), "--effort", "reproducible").out();
+        assertTrue(screen.contains("Brought forward to today, since the bench is full later: E7."), screen);
+        assertFalse(screen.contains("too full"), screen);
+        assertTrue(
+                Pattern.compile("today +hook 1 +E7 +BRAID-12").matcher(screen).find(), screen);
+        String week = run(0, "show", shop.toString(), "week").out();
+        assertTrue(week.contains("Brought forward to today, since the bench is full later: E7."), week);
+        assertTrue(Pattern.compile("Mon 2026-03-02, today +1 +3").matcher(week).find(), week);
+        assertTrue(Files.readString(shop.resolve("plans/1.json")).contains("\"cutOn\""));
+        run(0, "stock", "post", shop.toString(), "--all");
+        assertTrue(run(0, "orders", shop.toString()).out().contains("cut"));
     }
 
     /** Two sheets with an eye of 60 min each in days of 90 min: two days, so they are cut on the working day before. */

@@ -29,6 +29,8 @@ public enum Check {
     MARKS("Every piece begins a cut loss behind the one before and ends at its cut length."),
     CUTTING_ORDER(
             "Within a run a set is cut together; what has the fewest other homes goes first, then what is due first."),
+    CUT_DAY(
+            "A reel that is brought forward is cut on a working day, no earlier than it is there and before its pieces ask for it."),
     LEFT("What is left of a run and of the reel is what the cuts leave."),
     REST("What is left is kept if it is worth keeping, else scrapped."),
     BOOK("Every millimetre is booked once, where it went."),

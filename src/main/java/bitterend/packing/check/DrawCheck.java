@@ -32,6 +32,7 @@ final class DrawCheck {
     /** What cannot be derived any more behind a fault is left alone: one mistake gives one fault. */
     void check() {
         checkRules();
+        checkDay();
         faults.compare(
                 Check.LEAD_TRIM,
                 reel.id(),
@@ -72,6 +73,14 @@ final class DrawCheck {
                                     .forEach((check, sentence) -> faults.add(check, piece.id(), sentence)),
                             () -> faults.add(Check.KNOWN, reel.id(), "no piece " + cut.piece() + " is wanted"));
         }
+    }
+
+    private void checkDay() {
+        faults.unless(
+                !draw.isBroughtForward() || facts.mayBeCutOn(draw.forward(), draw),
+                Check.CUT_DAY,
+                reel.id(),
+                "the reel cannot be brought forward to " + draw.forward());
     }
 
     private boolean piecesCanBeCut() {

@@ -6,6 +6,7 @@ import bitterend.measure.Length;
 import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
+import bitterend.packing.ReelDraw;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -128,11 +129,11 @@ final class Facts {
 
     /** The day from which a reel on order is counted on, where a piece cannot wait for it. */
     private Optional<LocalDate> firstDayTooLate(Piece piece, Reel reel) {
-        return firstDay(reel).filter(first -> !waitsUntil(piece, first));
+        return firstDay(reel.id()).filter(first -> !waitsUntil(piece, first));
     }
 
-    private Optional<LocalDate> firstDay(Reel reel) {
-        return Optional.ofNullable(problem.arrivals().get(reel.id())).map(Arrival::from);
+    private Optional<LocalDate> firstDay(String reel) {
+        return Optional.ofNullable(problem.arrivals().get(reel)).map(Arrival::from);
     }
 
     /** Whether a piece may still be cut on a day after today, or on one before on which the shop works. */
@@ -145,6 +146,19 @@ final class Facts {
             last = last.minusDays(1);
         }
         return !first.isAfter(last.isBefore(problem.day()) ? problem.day() : last);
+    }
+
+    /** Whether a reel may be brought forward to a day: by own count a working day, when it is there and no piece asks for it yet. */
+    boolean mayBeCutOn(LocalDate day, ReelDraw draw) {
+        return lastDay.isWorking(day)
+                && !day.isBefore(problem.day())
+                && firstDay(draw.reel()).stream().noneMatch(day::isBefore)
+                && !sheetsOut.containsKey(draw.reel())
+                && findReel(draw.reel()).stream()
+                        .noneMatch(reel -> reel.papers().useBy().isBefore(day))
+                && draw.cuts().stream()
+                        .flatMap(cut -> findPiece(cut.piece()).stream())
+                        .allMatch(piece -> day.isBefore(lastDay.of(piece)));
     }
 
     /** Which reels on order a piece can wait for: pieces of one answer are alike in this. */

@@ -198,7 +198,8 @@ public final class PlanDay {
                 .plan(question.problem(), question.held(), question.atTheBench());
         PackingProblem problem = ahead.problem();
         DayPlanner.Checked checked = ahead.checked();
-        CutPlan plan = RopeOnOrder.named(problem, checked.plan());
+        CutPlan spread = BenchTime.spread(shop, problem, question.held().horizon(), checked.plan());
+        CutPlan plan = RopeOnOrder.named(problem, spread);
         Since since = question.earlier()
                 .map(before -> new Since(before.inForce(), new Changes(problem).since(here(before.plan()), plan)))
                 .orElse(null);

@@ -219,6 +219,11 @@ final class PlantedFaultsTest {
                         Surgery.draws(SOUND, Surgery.swapped(SOUND.draws(), 0, 1))),
                 new Planted("reel listed twice", Check.LISTED, "K2", reelListedTwice()),
                 new Planted("plan of another day", Check.DAY, "plan", planOfTomorrow()),
+                new Planted(
+                        "reel brought forward to a day that is past",
+                        Check.CUT_DAY,
+                        "K2",
+                        Surgery.draw(SOUND, "K2", draw -> draw.broughtForwardTo(PlantedDay.DAY.minusDays(3)))),
                 runs("run with a wrong number", "K1 run 3", draw -> Surgery.runs(draw, renumbered(draw.runs()))),
                 new Planted("skipped run not listed", Check.RUNS, "K1 run 2", skippedRunNotListed()),
                 runs("runs swapped", "K1 run 2", draw -> Surgery.runs(draw, Surgery.swapped(draw.runs(), 0, 1))),
