@@ -92,7 +92,8 @@ final class FactsForm {
                         facts.free("earlier", each -> each.problem().earlier(), TEXT.orElse("")),
                         calendar,
                         new Horizon(until, later, asked.isBefore(until) ? until : asked, waiting),
-                        arrivals));
+                        arrivals,
+                        facts.mayBeFree("customers", each -> each.problem().customers(), TEXT.orElse(""))));
     }
 
     private static PlanFacts.LedgerMark ledger(Members<PlanFacts.LedgerMark> ledger) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Gives rope that is held to the pieces it is held for: in the order of their urgency they are pinned to its reel, as far as
@@ -22,14 +23,12 @@ import java.util.function.Function;
  * all. What no piece takes is left alone by all others.
  */
 public final class HeldPieces {
-    private final Function<String, String> customers;
     private final Map<String, Pin> pins = new LinkedHashMap<>();
 
     private PackingProblem problem;
 
-    private HeldPieces(PackingProblem problem, Function<String, String> customers) {
+    private HeldPieces(PackingProblem problem) {
         this.problem = problem;
-        this.customers = customers;
         problem.pins().forEach(pin -> pins.put(pin.piece(), pin));
     }
 
@@ -42,7 +41,24 @@ public final class HeldPieces {
         return problem.reels().stream()
                         .allMatch(reel -> reel.custody().heldOn(problem.day()).isEmpty())
                 ? problem
-                : new HeldPieces(problem, customers).pinned();
+                : new HeldPieces(problem.ofCustomers(concerned(problem, customers))).pinned();
+    }
+
+    /** The customers that rope is held for, by order. */
+    private static Map<String, String> concerned(PackingProblem problem, Function<String, String> customers) {
+        Set<String> named = problem.reels().stream()
+                .flatMap(reel -> reel.custody().heldOn(problem.day()).stream())
+                .filter(held -> held.kind() == Held.For.CUSTOMER)
+                .map(Held::name)
+                .collect(Collectors.toSet());
+        Map<String, String> byOrder = new HashMap<>();
+        problem.pieces().forEach(piece -> {
+            String customer = customers.apply(piece.order());
+            if (named.contains(customer)) {
+                byOrder.put(piece.order(), customer);
+            }
+        });
+        return byOrder;
     }
 
     private PackingProblem pinned() {
@@ -75,7 +91,7 @@ public final class HeldPieces {
         for (Piece piece : problem.pieces()) {
             String unit = piece.isMatched() ? "set " + piece.matching().set() : "piece " + piece.id();
             together.computeIfAbsent(unit, any -> new ArrayList<>()).add(piece);
-            boolean may = held.serves(piece.order(), customers.apply(piece.order()))
+            boolean may = held.serves(piece.order(), problem.customers().getOrDefault(piece.order(), ""))
                     && rules.allows(piece, problem.reel(reel))
                     && !pins.getOrDefault(piece.id(), new Pin(piece.id(), reel)).isOfHeldRope();
             if (!may) {

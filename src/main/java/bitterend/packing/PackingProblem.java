@@ -28,6 +28,7 @@ import java.util.TreeMap;
  * @param calendar days off, and how far ahead work is urgent
  * @param horizon how far the pieces listed look ahead, and how many were left for later
  * @param arrivals when the reels come that are on order, by reel id; every other reel is in the house
+ * @param customers whose an order is, by order, where rope is held for that customer
  */
 public record PackingProblem(
         LocalDate day,
@@ -40,7 +41,8 @@ public record PackingProblem(
         Map<String, String> earlier,
         ShopCalendar calendar,
         Horizon horizon,
-        Map<String, Arrival> arrivals) {
+        Map<String, Arrival> arrivals,
+        Map<String, String> customers) {
 
     public PackingProblem {
         ropes = java.util.Collections.unmodifiableMap(new TreeMap<>(ropes));
@@ -51,6 +53,23 @@ public record PackingProblem(
         HeldRope held = new HeldRope(day, ropes, pieces, reels, pins);
         reels = reels.stream().map(held::on).toList();
         arrivals = java.util.Collections.unmodifiableMap(new TreeMap<>(arrivals));
+        customers = java.util.Collections.unmodifiableMap(new TreeMap<>(customers));
+    }
+
+    /** A question in which no rope is held for a customer. */
+    public PackingProblem(
+            LocalDate day,
+            Map<String, Rope> ropes,
+            List<Piece> pieces,
+            List<Reel> reels,
+            Map<String, StockValue> values,
+            Prices prices,
+            List<Pin> pins,
+            Map<String, String> earlier,
+            ShopCalendar calendar,
+            Horizon horizon,
+            Map<String, Arrival> arrivals) {
+        this(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, horizon, arrivals, Map.of());
     }
 
     /** A question of rope that is all in the house. */
@@ -102,23 +121,32 @@ public record PackingProblem(
         Map<String, String> places = new TreeMap<>(earlier);
         places.keySet().retainAll(ids);
         List<Pin> fixed = pins.stream().filter(pin -> ids.contains(pin.piece())).toList();
-        return new PackingProblem(day, ropes, some, reels, values, prices, fixed, places, calendar, horizon, arrivals);
+        return new PackingProblem(
+                day, ropes, some, reels, values, prices, fixed, places, calendar, horizon, arrivals, customers);
     }
 
     /** The same question with these draws that must stay. */
     public PackingProblem withPins(List<Pin> fixed) {
         return new PackingProblem(
-                day, ropes, pieces, reels, values, prices, fixed, earlier, calendar, horizon, arrivals);
+                day, ropes, pieces, reels, values, prices, fixed, earlier, calendar, horizon, arrivals, customers);
+    }
+
+    /** The same question, where these orders are known to be of these customers. */
+    public PackingProblem ofCustomers(Map<String, String> byOrder) {
+        return new PackingProblem(
+                day, ropes, pieces, reels, values, prices, pins, earlier, calendar, horizon, arrivals, byOrder);
     }
 
     /** The same question, said to look so far ahead. */
     PackingProblem looking(Horizon far) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, earlier, calendar, far, arrivals);
+        return new PackingProblem(
+                day, ropes, pieces, reels, values, prices, pins, earlier, calendar, far, arrivals, customers);
     }
 
     /** The same question after an earlier plan: the reel of each piece by its id. */
     public PackingProblem withEarlier(Map<String, String> places) {
-        return new PackingProblem(day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon, arrivals);
+        return new PackingProblem(
+                day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon, arrivals, customers);
     }
 
     /** The same question where runs are worth something else. */
@@ -130,7 +158,8 @@ public record PackingProblem(
     public PackingProblem withRack(Map<String, Rope> held, Map<String, StockValue> worth, List<Reel> there) {
         Map<String, Arrival> still = new TreeMap<>(arrivals);
         still.keySet().retainAll(there.stream().map(Reel::id).toList());
-        return new PackingProblem(day, held, pieces, there, worth, prices, pins, earlier, calendar, horizon, still);
+        return new PackingProblem(
+                day, held, pieces, there, worth, prices, pins, earlier, calendar, horizon, still, customers);
     }
 
     /** The same question with further reels, which come then; a reel that is there already is a caller's bug. */
@@ -146,7 +175,8 @@ public record PackingProblem(
             all.add(reel);
             days.put(reel.id(), arrival);
         });
-        return new PackingProblem(day, ropes, pieces, all, values, prices, pins, earlier, calendar, horizon, days);
+        return new PackingProblem(
+                day, ropes, pieces, all, values, prices, pins, earlier, calendar, horizon, days, customers);
     }
 
     /** The same question of the rope that is in the house alone. */

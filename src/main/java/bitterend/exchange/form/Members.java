@@ -149,6 +149,12 @@ public final class Members<R> {
         return values;
     }
 
+    /** The same, left out where it is empty. */
+    public <V> Map<String, V> mayBeFree(
+            String name, Function<? super R, ? extends Map<String, V>> part, Codec<V> codec) {
+        return object == null && part.apply(record()).isEmpty() ? Map.of() : free(name, part, codec);
+    }
+
     /** The same object for another part of the record: its members stand among these. */
     public <V> V among(Function<? super R, V> part, Form<V> form) {
         if (object != null) {

@@ -92,8 +92,14 @@ final class HeldBack {
         return problem.reels().stream()
                 .filter(each -> each.id().equals(reel))
                 .flatMap(each -> each.custody().held().stream())
-                .anyMatch(held -> pin.heldFor().endsWith(" " + held.name())
-                        && !held.until().isBefore(problem.day())
-                        && (held.kind() == Held.For.CUSTOMER || held.name().equals(piece.order())));
+                .filter(held -> !held.until().isBefore(problem.day()))
+                .anyMatch(held -> switch (held.kind()) {
+                    case ORDER -> pin.heldFor().equals("order " + held.name())
+                            && piece.source().order().equals(held.name());
+                    case CUSTOMER -> pin.heldFor().equals("customer " + held.name())
+                            && held.name()
+                                    .equals(problem.customers()
+                                            .get(piece.source().order()));
+                });
     }
 }

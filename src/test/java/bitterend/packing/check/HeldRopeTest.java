@@ -25,8 +25,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** No plan cuts rope that is held for another, and the checker finds one that does. {@code -Dshops=N} sets how many shops. */
@@ -93,6 +95,38 @@ final class HeldRopeTest {
             }
         }
         assertTrue(found > SHOPS / 4, "hardly any: " + found);
+    }
+
+    /** The plan stays as it is; only whose the order is that is served changes. */
+    @Test
+    void pieceOfAnotherCustomer_thatIsGivenWhatIsHeldForOne_isFound() {
+        int found = 0;
+        for (long seed = 0; seed < SHOPS; seed++) {
+            PackingProblem shop = HeldPieces.pinned(holding(seed), HeldRopeTest::customer);
+            CutPlan plan = new DayPlanner(new GreedyStrategy()).plan(shop, Effort.of(Duration.ofSeconds(1)));
+            for (Pin pin : shop.pins()) {
+                boolean cut = plan.draws().stream()
+                        .flatMap(draw -> draw.cuts().stream())
+                        .anyMatch(each -> each.piece().equals(pin.piece()));
+                if (cut && pin.heldFor().startsWith("customer ")) {
+                    String order = shop.pieces().stream()
+                            .filter(piece -> piece.id().equals(pin.piece()))
+                            .map(Piece::order)
+                            .findFirst()
+                            .orElseThrow();
+                    Map<String, String> others = new TreeMap<>(shop.customers());
+                    others.put(order, "somebody else");
+                    assertTrue(
+                            PlanChecker.check(shop.ofCustomers(others), plan).stream()
+                                    .anyMatch(fault -> fault.check() == Check.RESERVED),
+                            "shop " + seed);
+                    assertFalse(
+                            PlanChecker.check(shop.ofCustomers(Map.of()), plan).isEmpty(), "shop " + seed);
+                    found++;
+                }
+            }
+        }
+        assertTrue(found > SHOPS / 10, "hardly any: " + found);
     }
 
     private static void assertLeft(long seed, PackingProblem shop, CutPlan plan) {
