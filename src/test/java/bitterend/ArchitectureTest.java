@@ -118,7 +118,7 @@ final class ArchitectureTest {
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
-                    "catalogue day demand exchange finding front measure packing packing.strategy report report.page "
+                    "buying catalogue day demand exchange finding front measure packing packing.strategy report report.page "
                             + "report.sheet stock work work.orders work.plans work.rack"),
             Map.entry(
                     "cli",

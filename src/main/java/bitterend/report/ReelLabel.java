@@ -22,7 +22,7 @@ public final class ReelLabel {
     }
 
     /** The same with its flaws, measured from its working end, and its place. */
-    static List<String> withFlaws(Reel reel, String length, Figures figures) {
+    public static List<String> withFlaws(Reel reel, String length, Figures figures) {
         List<String> lines = lines(reel, length);
         held(reel, figures).forEach(lines::add);
         flaws(reel, figures).forEach(lines::add);

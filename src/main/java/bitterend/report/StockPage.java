@@ -14,6 +14,7 @@ import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -83,7 +84,7 @@ public final class StockPage {
     }
 
     /** What a plan or a person must heed: whether it may be cut and for whom, flaws, worn ends, papers, last day, note. */
-    private String toKnow(Holding holding) {
+    public String toKnow(Holding holding) {
         Reel reel = holding.reel();
         List<String> parts = new ArrayList<>();
         if (!state(holding).isEmpty()) {
@@ -166,6 +167,36 @@ public final class StockPage {
                 + (sets.isEmpty() ? "" : " " + sets)
                 + (value.isEmpty() ? "" : ", " + value)
                 + (note.isEmpty() ? "" : "; " + note);
+    }
+
+    /** All that is known of a reel, by what it is called; what is not known is left out. */
+    public List<Fact> facts(Holding holding) {
+        Reel reel = holding.reel();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("length", holding.gone() ? "nothing is left" : length(reel).replace('\n', ' ')));
+        fact(facts, "lot", reel.lot());
+        fact(facts, "place", reel.where().place());
+        fact(facts, "to know", state(holding));
+        fact(facts, "held", String.join("; ", ReelLabel.held(reel, figures)));
+        fact(facts, "flaws", String.join("; ", ReelLabel.flaws(reel, figures)));
+        fact(facts, "lead trim", unlessZero(reel.contents().leadTrim()));
+        fact(facts, "inner wraps", unlessZero(reel.contents().innerWraps()));
+        fact(facts, "papers", String.join("; ", ReelLabel.papers(reel)));
+        LocalDate came = reel.papers().received();
+        fact(facts, "received", came.equals(LocalDate.MIN) ? "" : came.toString());
+        fact(facts, "drawn from", reel.where().draw() == Reel.Draw.INSIDE ? "inside" : "");
+        fact(facts, "note", reel.where().note());
+        return facts;
+    }
+
+    private static void fact(List<Fact> facts, String label, String value) {
+        if (!value.isEmpty()) {
+            facts.add(new Fact(label, clean(value)));
+        }
+    }
+
+    private String unlessZero(Length length) {
+        return length.isPositive() ? figures.length(length) : "";
     }
 
     /** The label of a coil that goes back to the rack. */

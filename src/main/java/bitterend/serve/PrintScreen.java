@@ -4,7 +4,9 @@ import bitterend.exchange.PlanFolder.Kept;
 import bitterend.finding.Findings;
 import bitterend.front.SheetPapers;
 import bitterend.report.sheet.Paper;
+import bitterend.report.sheet.ReelTags;
 import bitterend.report.sheet.TagPage;
+import bitterend.stock.Reel;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
@@ -13,6 +15,7 @@ import bitterend.work.plans.PrintSheets.Result;
 import bitterend.work.plans.WhichSheets;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +26,9 @@ final class PrintScreen implements Screen {
     private static final String OWN_STYLE =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; base-uri 'none'; frame-ancestors"
                     + " 'none'";
+
+    /** Where the label of a reel is printed. */
+    static final String LABEL = "/print/label?id=";
 
     private final Loft loft;
     private final Site site;
@@ -44,7 +50,27 @@ final class PrintScreen implements Screen {
                         request, papers -> papers.tags(TagPage.Label.USUAL, Paper.A4), "text/html; charset=utf-8"));
         config.routes.get(
                 "/print/sheet.pdf", request -> print(request, papers -> papers.sheetPdf(Paper.A4), "application/pdf"));
+        config.routes.get("/print/label", request -> labels(request, Sent.asked(request, "id")));
+        config.routes.get("/print/labels", request -> labels(request, ""));
         config.routes.post("/issue", this::issue);
+    }
+
+    /** The labels of reels on the rack: of one of them, or of all where none is named. */
+    private void labels(Context request, String reel) {
+        ShopNow now = loft.now().orElse(null);
+        List<Reel> reels = now == null
+                ? List.of()
+                : now.shop().reels().stream()
+                        .filter(each -> reel.isEmpty() || each.id().equals(reel))
+                        .toList();
+        if (now == null || reels.isEmpty()) {
+            site.tell(request, now == null ? Loft.BROKEN : "There is no such reel on the rack.");
+            return;
+        }
+        request.header("Content-Security-Policy", OWN_STYLE);
+        request.contentType("text/html; charset=utf-8")
+                .result(new ReelTags(now.shop().catalogue(), loft.figures(now))
+                        .html(reels, TagPage.Label.USUAL, Paper.A4));
     }
 
     private void print(Context request, Function<SheetPapers, byte[]> paper, String type) {

@@ -8,7 +8,9 @@ package bitterend.serve;
  * @param lot its lot
  * @param length how much is on it
  * @param place where it stands
- * @param state whether it may be cut, and for whom
+ * @param know what is to be known: whether it may be cut, and for whom, flaws, papers, note
+ * @param worth what it is worth on the rack today
  * @param path its screen
  */
-public record RackRow(String id, String rope, String lot, String length, String place, String state, String path) {}
+public record RackRow(
+        String id, String rope, String lot, String length, String place, String know, String worth, String path) {}

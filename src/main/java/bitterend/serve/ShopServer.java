@@ -54,6 +54,8 @@ public final class ShopServer implements AutoCloseable {
                 new BenchScreen(loft, site),
                 new BenchBooking(loft, site, people),
                 new RackScreen(loft, site, people),
+                new ReelScreen(loft, site, people),
+                new TraceScreen(loft, site),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
                 new SplicingScreen(loft, site, people),

@@ -36,7 +36,7 @@ public final class CoilCurves {
     }
 
     /** What a length of a rope is worth: as the shop typed it, else by the coil curve. */
-    StockValue value(Rope rope) {
+    public StockValue value(Rope rope) {
         StockValue typed = shop.supplies().values().typed().get(rope.id());
         return typed == null ? of(rope) : typed;
     }

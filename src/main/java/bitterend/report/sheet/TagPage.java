@@ -64,8 +64,11 @@ public final class TagPage {
 
     /** As many labels on the paper as go, with equal margins. */
     public String html(Label label, Paper paper) {
-        return new SheetPage()
-                .tags(sheets(tags.all(), label.columns(paper), label.rows(paper)), label, style(label, paper));
+        return html(tags.all(), label, paper);
+    }
+
+    static String html(List<Tag> tags, Label label, Paper paper) {
+        return new SheetPage().tags(sheets(tags, label.columns(paper), label.rows(paper)), label, style(label, paper));
     }
 
     private static List<LabelSheet> sheets(List<Tag> tags, int columns, int rows) {

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * every coil and rest that is kept. */
 final class Tags {
     /** Longer lots are cut short in the code; a ledger of old may hold any. */
-    private static final int LONGEST_LOT = 100;
+    static final int LONGEST_LOT = 100;
 
     private final PlanView view;
     private final Figures figures;

@@ -1,0 +1,79 @@
+package bitterend.serve;
+
+import bitterend.front.OrdersNow;
+import bitterend.report.Figures;
+import bitterend.report.StockPage;
+import bitterend.report.page.Document;
+import bitterend.work.ShopNow;
+import bitterend.work.rack.AskRack;
+import bitterend.work.rack.AskRack.Found;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/** Where a piece came from, and what became of a lot: the pages of the command, for a recall. */
+final class TraceScreen implements Screen {
+    /** Where a lot is traced. */
+    static final String LOT = "/rack/trace?lot=";
+
+    private final Loft loft;
+    private final Site site;
+
+    TraceScreen(Loft loft, Site site) {
+        this.loft = loft;
+        this.site = site;
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get("/rack/trace", this::trace);
+    }
+
+    private void trace(Context request) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null || !loft.access().keepsLedger()) {
+            site.tell(request, now == null ? Loft.BROKEN : RackScreen.NO_LEDGER);
+            return;
+        }
+        String lot = Sent.asked(request, "lot");
+        String what = lot.isEmpty() ? Sent.asked(request, "what") : lot;
+        Optional<Document> page = (lot.isEmpty() ? piece(now, what) : Optional.<Document>empty()).or(() -> lot(now, what));
+        if (page.isPresent()) {
+            site.show(request, page.get());
+        } else {
+            request.status(404);
+            site.tell(
+                    request,
+                    "Nothing was cut for a piece of that name, nothing was cut of a lot of that name, and none of it is on the"
+                            + " rack.");
+        }
+    }
+
+    private StockPage page(ShopNow now) {
+        return new StockPage(loft.figures(now), ZoneId.systemDefault());
+    }
+
+    private Optional<Document> lot(ShopNow now, String name) {
+        return new AskRack(loft.access()).lot(name) instanceof Found.OfLot lot
+                ? Optional.of(page(now).lot(lot.pieces(), lot.rack()).titled("Stock", "Lot " + name, shop(now)))
+                : Optional.empty();
+    }
+
+    private Optional<Document> piece(ShopNow now, String name) {
+        if (!(new AskRack(loft.access()).piece(name) instanceof Found.OfPiece piece)) {
+            return Optional.empty();
+        }
+        Figures figures = loft.figures(now);
+        return Optional.of(page(now)
+                .movements(piece.movements())
+                .with(page(now).events(piece.events(), name))
+                .with(OrdersNow.about(now, name, figures))
+                .with(page(now).cameOff(piece.ancestry(), piece.reel()))
+                .titled("Stock", "Piece " + name, shop(now)));
+    }
+
+    private static String shop(ShopNow now) {
+        return now.shop().settings().name();
+    }
+}

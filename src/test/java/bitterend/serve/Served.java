@@ -1,0 +1,84 @@
+package bitterend.serve;
+
+import bitterend.measure.Units;
+import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.ShopAccess;
+import bitterend.work.rack.BeginLedger;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.stream.Stream;
+
+/** A copy of a demo loft with its page, and a visitor who has said who she is. */
+final class Served implements AutoCloseable {
+    final ShopAccess shop;
+    private ShopServer server;
+    private Visitor ada;
+
+    private Served(ShopAccess shop) throws IOException {
+        this.shop = shop;
+        server = start();
+        ada = greeted();
+    }
+
+    /** @param folder where the copy goes */
+    static Served copy(String loft, Path folder) throws IOException {
+        Path copy = folder.resolve(loft);
+        try (Stream<Path> files = Files.list(Path.of("demo-data", loft))) {
+            Files.createDirectories(copy);
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, copy.resolve(file.getFileName()));
+            }
+        }
+        Clock clock = Clock.systemUTC();
+        return new Served(new ShopAccess(copy, new SqliteLedgerPlace(copy, clock), clock));
+    }
+
+    /** The same with a ledger. */
+    static Served withLedger(String loft, Path folder) throws IOException {
+        Served served = copy(loft, folder);
+        served.shop.read().found().ifPresent(now -> new BeginLedger(served.shop).begin(now.shop(), "Bo"));
+        return served;
+    }
+
+    private ShopServer start() throws IOException {
+        return ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC);
+    }
+
+    private Visitor greeted() {
+        Visitor visitor = new Visitor(server);
+        visitor.post("/who", java.util.Map.of("name", "Ada"));
+        return visitor;
+    }
+
+    /** The program ends and is started anew. */
+    void again() throws IOException {
+        server.close();
+        server = start();
+        ada = greeted();
+    }
+
+    ShopServer server() {
+        return server;
+    }
+
+    Visitor ada() {
+        return ada;
+    }
+
+    Path file(String name) {
+        return shop.folder().resolve(name);
+    }
+
+    /** How many events its ledger has. */
+    int events() {
+        return shop.reading(ledger -> ledger.read(stock -> stock.events().size()));
+    }
+
+    @Override
+    public void close() {
+        server.close();
+    }
+}
