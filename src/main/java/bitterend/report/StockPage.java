@@ -173,7 +173,8 @@ public final class StockPage {
     public List<Fact> facts(Holding holding) {
         Reel reel = holding.reel();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("length", holding.gone() ? "nothing is left" : length(reel).replace('\n', ' ')));
+        facts.add(new Fact(
+                "length", holding.gone() ? "nothing is left" : length(reel).replace('\n', ' ')));
         fact(facts, "lot", reel.lot());
         fact(facts, "place", reel.where().place());
         fact(facts, "to know", state(holding));

@@ -56,8 +56,7 @@ final class Form {
             return null;
         }
         Parsed<T> read = rule.apply(text(field));
-        read.refusal()
-                .ifPresent(expected -> wrong(field, "found \"" + text(field) + "\", expected " + expected));
+        read.refusal().ifPresent(expected -> wrong(field, "found \"" + text(field) + "\", expected " + expected));
         return read.value().orElse(null);
     }
 

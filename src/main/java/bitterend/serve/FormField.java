@@ -14,13 +14,7 @@ import java.util.List;
  * @param wrong what is wrong with it; empty where nothing is
  */
 public record FormField(
-        Kind kind,
-        String name,
-        String label,
-        String value,
-        String example,
-        List<Choice> choices,
-        String wrong) {
+        Kind kind, String name, String label, String value, String example, List<Choice> choices, String wrong) {
     public FormField {
         choices = List.copyOf(choices);
     }

@@ -51,12 +51,13 @@ final class ReelDeeds {
         static final Done NOTHING = new Done(Optional.empty(), List.of());
 
         static Done of(Booking booking) {
-            return new Done(
-                    Optional.of(booking), booking instanceof Booking.Booked booked ? booked.told() : List.of());
+            return new Done(Optional.of(booking), booking instanceof Booking.Booked booked ? booked.told() : List.of());
         }
 
         Done telling(List<String> more) {
-            return new Done(booking, java.util.stream.Stream.concat(more.stream(), told.stream()).toList());
+            return new Done(
+                    booking,
+                    java.util.stream.Stream.concat(more.stream(), told.stream()).toList());
         }
     }
 
@@ -117,7 +118,9 @@ final class ReelDeeds {
         }
         if (length == null) {
             if (!customer.isEmpty() || until != null) {
-                form.wrong("length", "say how much of it: all of a reel is kept for an order alone, and without a last day");
+                form.wrong(
+                        "length",
+                        "say how much of it: all of a reel is kept for an order alone, and without a last day");
             }
             return work(new RackWork.Reserve(reel, order));
         }

@@ -46,9 +46,9 @@ final class ReelForms {
     List<FormView> of(Reel reel) {
         List<FormView> forms = new ArrayList<>();
         forms.add(counted(reel));
-        forms.add(form(reel, "move", "Moved to another place", "Book the place", typed("place", "Place", "bay 3"), WHY));
-        forms.add(form(
-                reel, "flaw", "A flaw was found", "Book the flaw", flaws("From the end now outside"), WHY));
+        forms.add(
+                form(reel, "move", "Moved to another place", "Book the place", typed("place", "Place", "bay 3"), WHY));
+        forms.add(form(reel, "flaw", "A flaw was found", "Book the flaw", flaws("From the end now outside"), WHY));
         forms.add(corrected(reel));
         forms.add(held(reel));
         if (!reel.custody().held().isEmpty()) {
@@ -70,8 +70,7 @@ final class ReelForms {
     }
 
     private FormView form(Reel reel, String what, String title, String button, FormField... fields) {
-        return new FormView(
-                WORK, what, title, reel.id(), Arrays.asList(fields), button, booking + "-" + what, false);
+        return new FormView(WORK, what, title, reel.id(), Arrays.asList(fields), button, booking + "-" + what, false);
     }
 
     private static FormField flaws(String label) {
@@ -114,7 +113,8 @@ final class ReelForms {
                 typed("number", "Its number", "").with(papers.number()),
                 typed("useBy", "Use by", DAY).with(day(papers.useBy())),
                 typed("received", "Received", DAY).with(day(papers.received())),
-                typed("reelNote", "What is to be known of it", "").with(reel.where().note()),
+                typed("reelNote", "What is to be known of it", "")
+                        .with(reel.where().note()),
                 typed("note", "Why it is corrected", ""));
     }
 
@@ -183,7 +183,8 @@ final class ReelForms {
             if (met.add(movement.event())) {
                 events.add(new Choice(
                         Long.toString(movement.event()),
-                        "event " + movement.event() + ", " + movement.entry().kind().word() + ", " + movement.who()));
+                        "event " + movement.event() + ", "
+                                + movement.entry().kind().word() + ", " + movement.who()));
             }
         }
         Collections.reverse(events);
@@ -255,7 +256,8 @@ final class ReelForms {
     }
 
     private List<Choice> customers() {
-        return plain(shop.orders().stream().map(line -> line.assembly().ordered().customer()));
+        return plain(
+                shop.orders().stream().map(line -> line.assembly().ordered().customer()));
     }
 
     private List<Choice> places() {

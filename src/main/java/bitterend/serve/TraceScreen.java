@@ -38,7 +38,8 @@ final class TraceScreen implements Screen {
         }
         String lot = Sent.asked(request, "lot");
         String what = lot.isEmpty() ? Sent.asked(request, "what") : lot;
-        Optional<Document> page = (lot.isEmpty() ? piece(now, what) : Optional.<Document>empty()).or(() -> lot(now, what));
+        Optional<Document> page =
+                (lot.isEmpty() ? piece(now, what) : Optional.<Document>empty()).or(() -> lot(now, what));
         if (page.isPresent()) {
             site.show(request, page.get());
         } else {

@@ -44,8 +44,8 @@ final class RackScreenTest {
     }
 
     private Event last() {
-        return loft.shop.reading(ledger -> ledger.read(
-                stock -> stock.events().get(stock.events().size() - 1)));
+        return loft.shop.reading(
+                ledger -> ledger.read(stock -> stock.events().get(stock.events().size() - 1)));
     }
 
     private String reel(String id) {
@@ -72,7 +72,18 @@ final class RackScreenTest {
     @Test
     void reelThatCameIn_isBookedWithItsPapersAndItsLabelIsPrinted() {
         Map<String, String> form = new HashMap<>(Map.of(
-                "what", "receive", "reel", "E20", "rope", "LAID-14", "length", "110 m", "lot", "16", "tolerance", "1.5 %"));
+                "what",
+                "receive",
+                "reel",
+                "E20",
+                "rope",
+                "LAID-14",
+                "length",
+                "110 m",
+                "lot",
+                "16",
+                "tolerance",
+                "1.5 %"));
         form.put("useBy", "31.12.");
         Seen wrong = loft.ada().post("/rack/receive", form);
         assertEquals(422, wrong.status());
@@ -96,8 +107,22 @@ final class RackScreenTest {
     void correction_wantsAReasonAndChangesWhatWasTypedAlone() {
         Seen page = loft.ada().get(REEL + "?id=E7");
         String[] form = {
-            "rope", "BRAID-12", "lot", "72", "received", "2025-11-03", "useBy", "", "certificate", "", "number", "",
-            "reelNote", "", "note", ""
+            "rope",
+            "BRAID-12",
+            "lot",
+            "72",
+            "received",
+            "2025-11-03",
+            "useBy",
+            "",
+            "certificate",
+            "",
+            "number",
+            "",
+            "reelNote",
+            "",
+            "note",
+            ""
         };
         Seen without = deed("E7", "correct", form);
         assertEquals(422, without.status());
@@ -113,7 +138,8 @@ final class RackScreenTest {
     void metres_areHeldForAnOrderUntilADayAndLetGo() {
         Seen no = deed("E9", "reserve", "length", "50 m");
         assertTrue(no.text().contains("say whom it is kept for"), no.text());
-        assertTrue(deed("E9", "reserve", "order", "E-31", "length", "50 m").text().contains("say the last day"));
+        assertTrue(
+                deed("E9", "reserve", "order", "E-31", "length", "50 m").text().contains("say the last day"));
         Seen held = deed("E9", "reserve", "order", "E-31", "length", "50 m", "until", "2026-03-09");
         assertEquals(200, held.status(), held.text());
         assertTrue(reel("E9").contains("50.000 m held for order E-31 until 2026-03-09"), reel("E9"));
@@ -130,8 +156,12 @@ final class RackScreenTest {
         assertEquals(200, deed("E9", "rewind").status());
         Seen built = deed("E9", "undo", "event", Long.toString(split));
         assertEquals(422, built.status(), "a later event is built on it");
-        assertEquals(200, deed("E9", "undo", "event", Long.toString(last().number())).status());
-        assertEquals(200, deed("E9", "undo", "event", Long.toString(split), "note", "other reel").status());
+        assertEquals(
+                200, deed("E9", "undo", "event", Long.toString(last().number())).status());
+        assertEquals(
+                200,
+                deed("E9", "undo", "event", Long.toString(split), "note", "other reel")
+                        .status());
         assertTrue(reel("E9").contains("length 200 m"), reel("E9"));
         assertEquals("other reel", last().act().note());
     }
@@ -146,8 +176,8 @@ final class RackScreenTest {
     @Test
     void deedThatIsSentTwice_isBookedOnce() {
         int before = loft.events();
-        Map<String, String> move = Map.of(
-                "about", "E7", "what", "move", "place", "bay 3", "booking", "abcdefgh12345678-move");
+        Map<String, String> move =
+                Map.of("about", "E7", "what", "move", "place", "bay 3", "booking", "abcdefgh12345678-move");
         assertEquals(200, loft.ada().post(REEL, move).status());
         assertEquals(200, loft.ada().post(REEL, move).status());
         assertEquals(before + 1, loft.events());

@@ -23,7 +23,8 @@ public final class ReelTags {
 
     private Tag tag(Reel reel) {
         String length = figures.written(reel.contents().written());
-        String rope = catalogue.findRope(reel.rope()).map(each -> ", " + each.name()).orElse("");
+        String rope =
+                catalogue.findRope(reel.rope()).map(each -> ", " + each.name()).orElse("");
         String measure = length + ", " + reel.contents().known().word();
         List<String> lines =
                 ReelLabel.withFlaws(reel, rope, figures).stream().skip(1).toList();
