@@ -98,8 +98,8 @@ final class RackScreenTest {
         assertEquals("Ada", last().act().who());
         assertTrue(reel("E20").contains("110 m, nominal -1.650 m"), reel("E20"));
         assertTrue(reel("E20").contains("use by 2028-12-31"));
-        String label = loft.ada().get("/print/label?id=E20").text();
-        assertTrue(label.contains("lot 16") && label.contains("110 m, nominal"), label);
+        String label = loft.ada().get("/print/label?id=E20").page();
+        assertTrue(label.contains("<b>E20</b>") && label.contains("lot 16") && label.contains("use by 2028-12-31"));
         assertTrue(loft.ada().get("/print/labels").page().contains("E8"));
     }
 
