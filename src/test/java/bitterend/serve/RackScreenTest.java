@@ -99,7 +99,7 @@ final class RackScreenTest {
         assertTrue(reel("E20").contains("110 m, nominal -1.650 m"), reel("E20"));
         assertTrue(reel("E20").contains("use by 2028-12-31"));
         String label = loft.ada().get("/print/label?id=E20").page();
-        assertTrue(label.contains("<b>E20</b>") && label.contains("lot 16") && label.contains("use by 2028-12-31"));
+        assertTrue(label.contains("<b>E20</b>") && label.contains("lot 16") && label.contains("2028-12-31"));
         assertTrue(loft.ada().get("/print/labels").page().contains("E8"));
     }
 
