@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class PlanRun {
     private static final long SEED = 1;
 
+    private final String id = Keys.random();
     private final ShopNow shop;
     private final PlanDay verb;
     private final DayQuestion question;
@@ -58,6 +59,11 @@ final class PlanRun {
                 fault = Wrong.sentence(wrong);
             }
         }
+    }
+
+    /** What a page calls it that shows it: nobody puts in force, stops or throws away what he has not looked at. */
+    String id() {
+        return id;
     }
 
     private synchronized void better(Effort.Progress best) {

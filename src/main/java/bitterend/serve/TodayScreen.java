@@ -32,6 +32,10 @@ import org.jspecify.annotations.Nullable;
 /** The plan in force, and one button that makes the next: looked at beside the one in force before it takes its place. */
 final class TodayScreen implements Screen {
     private static final int MOST_CHANGES = 20;
+    /** What who taps on a page of a run before this one is told. */
+    private static final String OTHER_RUN =
+            "The plan of that page is no longer here: another was made since, it was put in force or thrown away, or the program"
+                    + " was started anew. Look at the plan that is here now, or plan again. Nothing was put in force.";
 
     private final Loft loft;
     private final Site site;
@@ -124,6 +128,7 @@ final class TodayScreen implements Screen {
         Map<String, Object> values = new HashMap<>();
         values.put("lines", lines(now));
         values.put("fault", now.fault());
+        values.put("run", now.id());
         Optional<PlannedDay> planned = now.planned();
         values.put("done", planned.isPresent() || !now.fault().isEmpty());
         values.put("changes", planned.map(day -> changes(now, day)).orElse(List.of()));
@@ -164,8 +169,23 @@ final class TodayScreen implements Screen {
         return new PlanPage(figures, Tape.DRAWN).screen(view, "");
     }
 
+    /** The run that a page shows, if it is the one that is here. */
+    private synchronized Optional<PlanRun> named(Context request) {
+        return run().filter(each -> each.id().equals(Sent.text(request, "run")));
+    }
+
+    private void other(Context request) {
+        request.status(409);
+        site.tell(request, OTHER_RUN);
+    }
+
     private void stop(Context request) {
-        run().ifPresent(PlanRun::stop);
+        Optional<PlanRun> shown = named(request);
+        if (shown.isEmpty()) {
+            other(request);
+            return;
+        }
+        shown.get().stop();
         Back.to(request, "/plan");
     }
 
@@ -177,11 +197,11 @@ final class TodayScreen implements Screen {
         }
         Optional<PlanRun> made;
         synchronized (this) {
-            made = run().filter(each -> each.planned().isPresent());
+            made = named(request).filter(each -> each.planned().isPresent());
             run = made.isPresent() ? null : run;
         }
         if (made.isEmpty()) {
-            Back.to(request, "/");
+            other(request);
             return;
         }
         Outcome outcome = made.get().verb().keep(made.get().planned().orElseThrow(), who);
@@ -193,12 +213,16 @@ final class TodayScreen implements Screen {
     }
 
     private void drop(Context request) {
+        Optional<PlanRun> shown;
         synchronized (this) {
-            if (run != null) {
-                run.stop();
-                run = null;
-            }
+            shown = named(request);
+            run = shown.isPresent() ? null : run;
         }
+        if (shown.isEmpty()) {
+            other(request);
+            return;
+        }
+        shown.get().stop();
         Back.to(request, "/");
     }
 }

@@ -100,7 +100,7 @@ final class ServeTest {
         Seen planned = planned();
         assertTrue(planned.text().contains("Planned: all 10 pieces"), planned.text());
         assertTrue(ada.get("/").text().contains("No plan is in force yet."), "looked at, and no more");
-        ada.post("/plan/accept", Map.of());
+        ada.post("/plan/accept", Map.of("run", planned.field("run")));
         assertTrue(ada.get("/").text().contains("Cutting plan 1 for 2026-03-02"));
         Seen reel = ada.get("/bench/reel?id=E7");
         assertTrue(reel.text().contains("counter reads, m"), reel.text());
@@ -148,6 +148,27 @@ final class ServeTest {
                         last));
         assertEquals(200, undone.status(), undone.text());
         assertTrue(ada.get("/bench").text().contains("0 of 3 cut"));
+    }
+
+    /** Bo threw away what Ada looks at and made another: hers does not put his in force, stop it or throw it away. */
+    @Test
+    void planOfAnotherRun_isNotPutInForce() throws Exception {
+        ada.post("/who", Map.of("name", "Ada"));
+        String hers = planned().field("run");
+        Visitor bo = new Visitor(server);
+        bo.post("/plan/drop", Map.of("run", hers));
+        String his = planned().field("run");
+        assertNotEquals(hers, his);
+        for (String tap : new String[] {"accept", "stop", "drop"}) {
+            for (String run : new String[] {hers, ""}) {
+                Seen refused = ada.post("/plan/" + tap, Map.of("run", run));
+                assertEquals(409, refused.status(), tap);
+                assertTrue(refused.text().contains("no longer here"), refused.text());
+            }
+        }
+        assertTrue(ada.get("/").text().contains("No plan is in force yet."));
+        assertEquals(200, ada.post("/plan/accept", Map.of("run", his)).status(), "the one that is here");
+        assertTrue(ada.get("/").text().contains("Cutting plan 1"));
     }
 
     private Seen planned() throws InterruptedException {
