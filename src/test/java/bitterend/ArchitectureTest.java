@@ -218,6 +218,7 @@ final class ArchitectureTest {
             "exchange.ShortageJson",
             "exchange.StockJson",
             "exchange.StudyJson",
+            "exchange.WeekJson",
             // files that are named on the command line, read or written
             "exchange.QuoteReader",
             "exchange.QuoteRequestFile",

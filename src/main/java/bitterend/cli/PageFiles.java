@@ -33,6 +33,11 @@ final class PageFiles {
         return html != null || pdf != null;
     }
 
+    /** The HTML file that was asked for. */
+    Optional<Path> html() {
+        return Optional.ofNullable(html);
+    }
+
     /** Prints an answer for people, or for programs, and writes its page to the files that were asked for. */
     void show(Terminal terminal, boolean json, Answer answer) {
         Document page = page(json, answer);

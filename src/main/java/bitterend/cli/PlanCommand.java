@@ -7,6 +7,7 @@ import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
+import bitterend.front.ShownPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.explain.LateRope;
 import bitterend.report.Figures;
@@ -230,7 +231,7 @@ final class PlanCommand implements Callable<Integer> {
                 .map(file -> keeping.beside(planned.plan(), file))
                 .orElseGet(() -> keeping.numbered(verb, planned));
         Figures figures = units.figures(now.shop());
-        ShownPlan shown = new ShownPlan(now, problem, kept, figures, terminal.tape());
+        ShownPlan shown = new ShownPlan(now, problem, kept, figures, terminal.tape(), ShownPlan.Asking.BY_COMMANDS);
         files.show(
                 terminal,
                 common.json,

@@ -1,6 +1,6 @@
 package bitterend.cli;
 
-import bitterend.day.Changes;
+import bitterend.front.ChangeWords;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Wording;
@@ -11,8 +11,6 @@ import java.util.List;
 
 /** Tells on the error stream what is planned with, and what is to be known of the plan that was made. */
 final class PlanTold {
-    private static final int MOST_TOLD = 20;
-
     private final Terminal terminal;
     private final Figures figures;
 
@@ -78,19 +76,8 @@ final class PlanTold {
     }
 
     private void changes(PlannedDay.Since since) {
-        boolean named = since.inForce() == 0;
-        List<Changes.Change> changes = since.changes();
-        String than = named ? "since the earlier plan" : "since plan " + since.inForce() + ", which was in force";
-        say(changes.isEmpty() ? "nothing moved " + than + "." : "changed " + than + ":");
-        int shown = named ? changes.size() : Math.min(MOST_TOLD, changes.size());
-        for (Changes.Change change : changes.subList(0, shown)) {
-            String was = change.was().isEmpty() ? "not planned" : change.was();
-            String is = change.now().isEmpty() ? "not planned" : change.now();
-            say("  " + change.piece() + ": " + was + " -> " + is + ": " + figures.sentence(change.why()));
-        }
-        if (shown < changes.size()) {
-            say("  and " + (changes.size() - shown) + " more pieces.");
-        }
+        say(ChangeWords.head(since));
+        ChangeWords.lines(since, figures).forEach(line -> say("  " + line));
     }
 
     private void say(String line) {

@@ -37,7 +37,12 @@ final class SheetChoice {
 
     /** What the names of the files end in: another day's sheets do not replace those of today. */
     String suffix() {
-        return day == null ? "" : "-" + day;
+        return day == null ? "" : suffix(day);
+    }
+
+    /** The same of the sheets of another day. */
+    static String suffix(LocalDate day) {
+        return "-" + day;
     }
 
     /** Why there are no such sheets. */

@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
+import bitterend.front.ShownPlan;
 import bitterend.report.Figures;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
@@ -64,8 +65,18 @@ final class ShowCommand implements Callable<Integer> {
         return new AskedPlan(terminal, now, figures).then(plan, passed -> show(now, passed, figures));
     }
 
+    /** A page of HTML leads to the sheets that were written. */
+    private ShownPlan.Asking asking(ShopNow now, Verdict.Passed passed) {
+        WrittenSheets sheets = new WrittenSheets(
+                now.at().folder(), passed.number(), passed.plan().day());
+        return files.html()
+                .map(page -> new ShownPlan.Asking(true, day -> sheets.from(page, day)))
+                .orElse(ShownPlan.Asking.BY_COMMANDS);
+    }
+
     private ExitCode show(ShopNow now, Verdict.Passed passed, Figures figures) {
-        ShownPlan shown = new ShownPlan(now, passed.problem(), passed.kept().document(), figures, terminal.tape());
+        ShownPlan shown = new ShownPlan(
+                now, passed.problem(), passed.kept().document(), figures, terminal.tape(), asking(now, passed));
         Optional<Document> page = part == null ? Optional.of(shown.screen()) : shown.part(part);
         if (page.isEmpty()) {
             terminal.err()

@@ -5,8 +5,10 @@ import bitterend.packing.ReelDraw;
 import bitterend.report.page.Block;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A day's plan: on one screen, in parts by a word each, or whole as for paper. */
 public final class PlanPage {
@@ -60,15 +62,15 @@ public final class PlanPage {
         return page.document();
     }
 
-    /** The days ahead: what is cut when. */
-    public Document week(PlanView view) {
-        return week(view, "");
-    }
-
-    /** The same; {@code more}, never wrapped, says how the sheets of a day are asked for. */
-    public Document week(PlanView view, String more) {
+    /**
+     * The days ahead: what is cut when.
+     *
+     * @param more how the sheets of a day are asked for; never wrapped, may be empty
+     * @param sheets the address of the sheets of a day; empty where there is none
+     */
+    public Document week(PlanView view, String more, Function<LocalDate, String> sheets) {
         Writing page = titled(view);
-        new WeekPage(view, figures).write(page, more);
+        new WeekPage(view, figures).write(page, more, sheets);
         return page.document();
     }
 

@@ -15,6 +15,7 @@ import bitterend.packing.LengthBook;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
+import bitterend.packing.explain.CutWeek;
 import bitterend.packing.order.OrderOfWork;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -162,6 +163,11 @@ public record PlanView(
     /** Whether a reel is a promise: it need not be cut on the day of the plan, and its sheet is not out. */
     public boolean isPromise(ReelDraw draw) {
         return !byId.days().isToday(draw) && !mark.isOut(draw.reel());
+    }
+
+    /** On which of the days ahead the reels that are shown are cut, and what is left undone on which. */
+    public CutWeek week() {
+        return CutWeek.of(problem, draws(), plan.unplanned(), this::isPromise);
     }
 
     /** The reel of a draw. */

@@ -1,18 +1,15 @@
 package bitterend.report;
 
-import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.packing.Cut;
-import bitterend.packing.CutDays;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.Unplanned;
 import bitterend.packing.WorkingDays;
+import bitterend.packing.explain.CutWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -27,15 +24,13 @@ final class WeekGrid {
     private static final int LEAST_DAYS = 5;
 
     private final PlanView view;
-    private final CutDays cutDays;
-    private final List<ReelDraw> draws;
+    private final CutWeek week;
     private final List<LocalDate> days = new ArrayList<>();
     private final boolean later;
 
     WeekGrid(PlanView view) {
         this.view = view;
-        cutDays = view.byId().days();
-        draws = view.draws();
+        week = view.week();
         LocalDate last = last();
         WorkingDays working = new WorkingDays(view.problem().calendar());
         LocalDate day = view.plan().day();
@@ -49,17 +44,9 @@ final class WeekGrid {
     /** The last day on which something is or ought to be cut, or comes in. */
     private LocalDate last() {
         List<LocalDate> all = new ArrayList<>(List.of(view.plan().day()));
-        draws.forEach(draw -> draw.cuts().forEach(cut -> all.add(cutDays.lastFor(cut))));
-        undone().forEach(piece -> all.add(cutDays.lastFor(piece)));
+        draws().forEach(draw -> draw.cuts().forEach(cut -> all.add(week.lastFor(cut))));
+        week.undone().forEach(piece -> all.add(week.lastFor(piece)));
         return all.stream().max(Comparator.naturalOrder()).orElseThrow();
-    }
-
-    private List<Piece> undone() {
-        return view.plan().unplanned().stream()
-                .map(Unplanned::piece)
-                .map(view.pieces()::get)
-                .filter(Objects::nonNull)
-                .toList();
     }
 
     /**
@@ -108,38 +95,58 @@ final class WeekGrid {
         return columns() - 1;
     }
 
+    /** The days on which a reel that is in the house is cut: they have sheets. */
+    List<LocalDate> withSheets() {
+        return week.days().entrySet().stream()
+                .filter(day -> day.getValue().draws().stream()
+                        .anyMatch(draw -> !view.problem().isComing(draw.reel())))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
     /** The reels that are shown, in the order in which they are cut. */
     List<ReelDraw> draws() {
-        return draws;
+        return week.draws();
     }
 
     /** The day on which a reel is cut; today where its sheet is out. */
     LocalDate cutOn(ReelDraw draw) {
-        return view.isPromise(draw) ? cutDays.of(draw) : view.plan().day();
+        return week.cutOn(draw);
     }
 
     /** Whether a piece could be cut on a later day than it is. */
     boolean isAhead(ReelDraw draw, Cut cut) {
-        return cutDays.lastFor(cut).isAfter(cutOn(draw));
+        return week.isAhead(draw, cut);
+    }
+
+    /** How many of its pieces could. */
+    int ahead(ReelDraw draw) {
+        return week.ahead(draw);
     }
 
     /** How many pieces of a reel must be cut by the day of each column. */
     int[] needed(ReelDraw draw) {
         int[] needed = new int[columns()];
-        draw.cuts().forEach(cut -> needed[column(cutDays.lastFor(cut))]++);
+        draw.cuts().forEach(cut -> needed[column(week.lastFor(cut))]++);
         return needed;
     }
 
     /** What each day asks that is not empty, the last column's days one by one. */
     Map<LocalDate, Load> loads() {
         Map<LocalDate, Load> loads = new TreeMap<>();
-        for (ReelDraw draw : draws) {
-            int ahead =
-                    (int) draw.cuts().stream().filter(cut -> isAhead(draw, cut)).count();
-            Load load = new Load(1, draw.cuts().size(), ahead, view.book(draw).drawn(), 0);
-            loads.merge(cutOn(draw), load, Load::plus);
-        }
-        undone().forEach(piece -> loads.merge(cutDays.lastFor(piece), new Load(0, 0, 0, Length.ZERO, 1), Load::plus));
+        week.days().forEach((day, cut) -> {
+            int ahead = cut.draws().stream().mapToInt(week::ahead).sum();
+            Length drawn =
+                    cut.draws().stream().map(draw -> view.book(draw).drawn()).reduce(Length.ZERO, Length::plus);
+            loads.put(
+                    day,
+                    new Load(
+                            cut.draws().size(),
+                            cut.pieces(),
+                            ahead,
+                            drawn,
+                            cut.undone().size()));
+        });
         return loads;
     }
 

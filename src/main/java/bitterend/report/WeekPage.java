@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The days ahead at a glance: what each day cuts and what it leaves undone, what comes in, and which reel is cut when, with the
@@ -27,8 +28,13 @@ final class WeekPage {
         draws = grid.draws();
     }
 
-    /** {@code more}, never wrapped, says how the sheets of a day are asked for. */
-    void write(Writing page, String more) {
+    /**
+     * All of it.
+     *
+     * @param more how the sheets of a day are asked for; never wrapped, may be empty
+     * @param sheets the address of the sheets of a day; empty where there is none
+     */
+    void write(Writing page, String more, Function<LocalDate, String> sheets) {
         long promised = draws.stream().filter(view::isPromise).count();
         page.paragraph("To be cut today: " + FindingsPage.count(draws.size() - (int) promised, "reel") + ".");
         if (promised > 0) {
@@ -50,6 +56,10 @@ final class WeekPage {
         if (!more.isEmpty()) {
             page.line(Block.Line.Weight.PLAIN, more);
         }
+        page.links(grid.withSheets().stream()
+                .map(day -> new Block.Link("Sheets of " + DueWords.named(day), sheets.apply(day)))
+                .filter(link -> !link.address().isEmpty())
+                .toList());
         new BenchWords(view).write(page);
         if (!view.problem().arrivals().isEmpty()) {
             page.heading("Rope on order");

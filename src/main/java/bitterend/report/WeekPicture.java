@@ -127,8 +127,7 @@ final class WeekPicture {
         if (ahead > 0) {
             svg.box(left + must, y + 13, ahead, TAPE, BuySvg.HATCH, BuySvg.LINE);
         }
-        int later = (int)
-                draw.cuts().stream().filter(cut -> grid.isAhead(draw, cut)).count();
+        int later = grid.ahead(draw);
         int pieces = draw.cuts().size();
         String counts = (pieces - later) + (later == 0 ? "" : " + " + later);
         boolean far = grid.hasLater() && at == grid.columns() - 1;

@@ -1,11 +1,15 @@
 package bitterend.serve;
 
+import bitterend.exchange.PlanDocument;
 import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
+import bitterend.front.ShownPlan;
 import bitterend.measure.Units;
+import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
+import bitterend.report.Tape;
 import bitterend.work.NamedPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
@@ -51,6 +55,22 @@ final class Loft {
     /** A plan that went through the gate, as it is shown under a mark. */
     PlanView view(ShopNow now, Verdict.Passed passed, PlanMark mark) {
         return PlanViews.of(now.shop(), passed.problem(), passed.plan(), units).marked(mark);
+    }
+
+    /** The same as people are shown it; its days lead to their sheets. */
+    ShownPlan shown(ShopNow now, Verdict.Passed passed) {
+        return shown(now, passed.problem(), passed.kept().document());
+    }
+
+    /** A plan that was just made, as people are shown it. */
+    ShownPlan shown(ShopNow now, PackingProblem problem, PlanDocument plan) {
+        return new ShownPlan(
+                now,
+                problem,
+                plan,
+                figures(now),
+                Tape.DRAWN,
+                new ShownPlan.Asking(false, day -> plan.number() == 0 ? "" : PrintScreen.SHEET + "?day=" + day));
     }
 
     /** The day that is worked on. */

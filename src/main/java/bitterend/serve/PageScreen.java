@@ -3,10 +3,6 @@ package bitterend.serve;
 import bitterend.report.Figures;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
-import bitterend.report.PlanMark;
-import bitterend.report.PlanPage;
-import bitterend.report.PlanView;
-import bitterend.report.Tape;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
@@ -29,9 +25,10 @@ final class PageScreen implements Screen {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get("/orders", request -> show(request, this::orders));
-        config.routes.get("/week", request -> show(request, now -> plan(now, PlanPage::week)));
-        config.routes.get("/tables", request -> show(request, now -> plan(now, PlanPage::tables)));
-        config.routes.get("/reasons", request -> show(request, now -> plan(now, PlanPage::reasons)));
+        config.routes.get("/week", request -> show(request, now -> plan(now, "week")));
+        config.routes.get("/tables", request -> show(request, now -> plan(now, "tables")));
+        config.routes.get("/reasons", request -> show(request, now -> plan(now, "reasons")));
+        config.routes.get("/changes", request -> show(request, now -> plan(now, "changes")));
     }
 
     private void show(Context request, Function<ShopNow, Optional<Document>> page) {
@@ -55,15 +52,8 @@ final class PageScreen implements Screen {
                 OrdersPage.By.ORDER));
     }
 
-    private interface Part {
-        Document of(PlanPage pages, PlanView view);
-    }
-
-    private Optional<Document> plan(ShopNow now, Part part) {
-        Figures figures = loft.figures(now);
-        return loft.inForce(now)
-                .flatMap(Verdict::passed)
-                .map(passed -> part.of(
-                        new PlanPage(figures, Tape.DRAWN), loft.view(now, passed, PlanMark.of(passed.number()))));
+    private Optional<Document> plan(ShopNow now, String part) {
+        return loft.inForce(now).flatMap(Verdict::passed).flatMap(passed -> loft.shown(now, passed)
+                .part(part));
     }
 }

@@ -15,6 +15,8 @@ import bitterend.work.plans.PrintSheets.Result;
 import bitterend.work.plans.WhichSheets;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,6 +24,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The same paper as the commands print, of today's sheets of the plan in force; and issuing them. */
 final class PrintScreen implements Screen {
+    static final String SHEET = "/print/sheet";
+
     /** These pages carry their style with them, as the files of the commands do; still no script runs in them. */
     private static final String OWN_STYLE =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; base-uri 'none'; frame-ancestors"
@@ -42,7 +46,7 @@ final class PrintScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/print/sheet", request -> print(request, SheetPapers::sheet, "text/html; charset=utf-8"));
+        config.routes.get(SHEET, request -> print(request, SheetPapers::sheet, "text/html; charset=utf-8"));
         config.routes.get("/print/cards", request -> print(request, SheetPapers::cards, "text/html; charset=utf-8"));
         config.routes.get(
                 "/print/tags",
@@ -74,7 +78,7 @@ final class PrintScreen implements Screen {
     }
 
     private void print(Context request, Function<SheetPapers, byte[]> paper, String type) {
-        Result result = result(null).orElse(null);
+        Result result = result(which(request), null).orElse(null);
         ShopNow now = loft.now().orElse(null);
         if (now != null && result instanceof Result.Printed printed) {
             request.header("Content-Security-Policy", OWN_STYLE);
@@ -84,19 +88,29 @@ final class PrintScreen implements Screen {
         }
     }
 
-    private Optional<Result> result(@Nullable String issuer) {
+    /** Those of a day that the address names; else those of today. */
+    private static WhichSheets which(Context request) {
+        String day = Sent.asked(request, "day");
+        try {
+            return day.isEmpty() ? new WhichSheets.Today() : new WhichSheets.OfDay(LocalDate.parse(day));
+        } catch (DateTimeParseException none) {
+            return new WhichSheets.OfDay(LocalDate.MIN);
+        }
+    }
+
+    private Optional<Result> result(WhichSheets which, @Nullable String issuer) {
         return loft.now().flatMap(now -> {
             Plans plans = now.at().plans(new Findings());
             Optional<Kept> kept =
                     plans.inForce().flatMap(number -> new NamedPlan(plans).orInForce(null, new Findings()));
-            return kept.map(plan ->
-                    new PrintSheets(now, plans).print(new PrintSheets.Request(plan, new WhichSheets.Today(), issuer)));
+            return kept.map(plan -> new PrintSheets(now, plans).print(new PrintSheets.Request(plan, which, issuer)));
         });
     }
 
     private void issue(Context request) {
         String who = people.who(request);
-        Result result = who.isEmpty() ? null : result(who).orElse(null);
+        Result result =
+                who.isEmpty() ? null : result(new WhichSheets.Today(), who).orElse(null);
         if (result instanceof Result.Printed) {
             Back.to(request, "/bench");
         } else {
@@ -111,6 +125,6 @@ final class PrintScreen implements Screen {
         if (result instanceof Result.NotIssued not) {
             return String.join("; ", not.reasons()) + ". Nothing was issued.";
         }
-        return result == null ? "No plan is in force." : "Nothing of the plan is to be cut today.";
+        return result == null ? "No plan is in force." : "Nothing of the plan is cut on that day.";
     }
 }

@@ -1,16 +1,10 @@
 package bitterend.serve;
 
-import bitterend.day.Changes;
 import bitterend.finding.Findings;
-import bitterend.front.PlanViews;
+import bitterend.front.ChangeWords;
 import bitterend.front.ProgressWords;
 import bitterend.measure.MoneyText;
-import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
-import bitterend.report.PlanMark;
-import bitterend.report.PlanPage;
-import bitterend.report.PlanView;
-import bitterend.report.Tape;
 import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
 import bitterend.report.page.Wording;
@@ -22,7 +16,6 @@ import bitterend.work.Verdict;
 import bitterend.work.plans.PlannedDay;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +24,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The plan in force, and one button that makes the next: looked at beside the one in force before it takes its place. */
 final class TodayScreen implements Screen {
-    private static final int MOST_CHANGES = 20;
     /** What who taps on a page of a run before this one is told. */
     private static final String OTHER_RUN =
             "The plan of that page is no longer here: another was made since, it was put in force or thrown away, or the program"
@@ -75,15 +67,9 @@ final class TodayScreen implements Screen {
         return loft.inForce(now).map(verdict -> {
             Optional<Verdict.Passed> passed = verdict.passed();
             return passed.isPresent()
-                    ? page(now, passed.get())
+                    ? loft.shown(now, passed.get()).screen()
                     : told(verdict instanceof Verdict.Refused refused ? refused.reasons() : List.of());
         });
-    }
-
-    private Document page(ShopNow now, Verdict.Passed passed) {
-        Figures figures = loft.figures(now);
-        PlanView view = loft.view(now, passed, PlanMark.of(passed.number()));
-        return new PlanPage(figures, Tape.DRAWN).screen(view, "");
     }
 
     private static Document told(List<String> reasons) {
@@ -148,25 +134,13 @@ final class TodayScreen implements Screen {
     }
 
     private List<String> changes(PlanRun run, PlannedDay day) {
-        Figures figures = loft.figures(run.shop());
-        List<String> words = new ArrayList<>();
-        List<Changes.Change> all = day.changes().map(PlannedDay.Since::changes).orElse(List.of());
-        for (Changes.Change change : all.subList(0, Math.min(MOST_CHANGES, all.size()))) {
-            words.add(change.piece() + ": " + (change.was().isEmpty() ? "not planned" : change.was()) + " to "
-                    + (change.now().isEmpty() ? "not planned" : change.now()) + ", "
-                    + figures.sentence(change.why()));
-        }
-        if (all.size() > MOST_CHANGES) {
-            words.add("and " + (all.size() - MOST_CHANGES) + " more pieces");
-        }
-        return words;
+        return day.changes()
+                .map(since -> ChangeWords.lines(since, loft.figures(run.shop())))
+                .orElse(List.of());
     }
 
     private Document page(PlanRun run, PlannedDay day) {
-        Figures figures = loft.figures(run.shop());
-        PlanView view =
-                PlanViews.of(run.shop().shop(), day.problem(), day.plan().plan(), figures.units());
-        return new PlanPage(figures, Tape.DRAWN).screen(view, "");
+        return loft.shown(run.shop(), day.problem(), day.plan()).screen();
     }
 
     /** The run that a page shows, if it is the one that is here. */

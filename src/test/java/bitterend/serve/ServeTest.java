@@ -171,6 +171,32 @@ final class ServeTest {
         assertTrue(ada.get("/").text().contains("Cutting plan 1"));
     }
 
+    /** The page of today is that of the command, with the hours of the bench; the week leads to the sheets of its days. */
+    @Test
+    void todayAndWeek_areThoseOfTheCommands() throws Exception {
+        Path settings = shop.folder().resolve("shop.json");
+        Files.writeString(
+                settings,
+                Files.readString(settings)
+                        .replace("\"labour\"", "\"benchHours\": {\"tuesday\": \"0.5 h\"}, \"labour\""));
+        ada.post("/who", Map.of("name", "Ada", "back", "/"));
+        ada.post("/plan/accept", Map.of("run", planned().field("run")));
+        assertTrue(ada.get("/").text().contains("is too full by"), ada.get("/").text());
+        ada.post("/plan/accept", Map.of("run", planned().field("run")));
+        assertTrue(
+                ada.get("/").text().contains("As plan 1 promised: 10 pieces stay"),
+                ada.get("/").text());
+        assertTrue(
+                ada.get("/changes").text().contains("plan 1"),
+                ada.get("/changes").text());
+        Seen week = ada.get("/week");
+        assertFalse(week.text().contains("bitterend sheet"), "no commands on the page");
+        assertTrue(week.page().contains("href=\"/print/sheet?day=2026-03-06\""), week.page());
+        Seen sheets = ada.get("/print/sheet?day=2026-03-06");
+        assertTrue(sheets.text().contains("A promise") && sheets.text().contains("E8"), sheets.text());
+        assertTrue(ada.get("/print/sheet?day=never").text().contains("Nothing of the plan is cut on that day."));
+    }
+
     private Seen planned() throws InterruptedException {
         ada.post("/plan", Map.of());
         for (int i = 0; i < 300; i++) {
@@ -180,7 +206,7 @@ final class ServeTest {
             }
             Thread.sleep(100);
         }
-        throw new AssertionError("no plan");
+        throw new AssertionError("no plan: " + ada.get("/plan").text());
     }
 
     private long movements() {

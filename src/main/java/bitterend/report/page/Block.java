@@ -109,6 +109,21 @@ public sealed interface Block {
         }
     }
 
+    /** Ways to other pages, where there can be any; text leaves them out, so the words beside them say how to ask. */
+    record Links(List<Link> links) implements Block {
+        public Links {
+            links = List.copyOf(links);
+        }
+    }
+
+    /**
+     * A way to another page.
+     *
+     * @param words what it is called
+     * @param address where it is: a path of a server, or a file beside the page
+     */
+    record Link(String words, String address) {}
+
     /** Keeps what follows apart on a page of text; elsewhere the style does. */
     record Gap() implements Block {}
 }

@@ -77,6 +77,12 @@ public record Document(List<Block> blocks) {
         return new Document(kept);
     }
 
+    /** The same without ways to other pages, for paper. */
+    public Document unlinked() {
+        return new Document(
+                blocks.stream().filter(block -> !(block instanceof Block.Links)).toList());
+    }
+
     /** Whether what should stay together is too much for one sheet of paper: then it may break inside its table. */
     public static boolean isLong(List<Block> group) {
         return group.stream()

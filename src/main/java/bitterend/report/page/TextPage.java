@@ -4,6 +4,7 @@ import bitterend.report.page.Block.Caution;
 import bitterend.report.page.Block.Gap;
 import bitterend.report.page.Block.Heading;
 import bitterend.report.page.Block.Line;
+import bitterend.report.page.Block.Links;
 import bitterend.report.page.Block.Paragraph;
 import bitterend.report.page.Block.Picture;
 import bitterend.report.page.Block.Standing;
@@ -41,7 +42,7 @@ final class TextPage {
             line(marked(line.weight(), Wording.printable(line.words())));
         } else if (block instanceof Gap) {
             apart = true;
-        } else if (!(block instanceof Picture)) {
+        } else if (!(block instanceof Picture || block instanceof Links)) {
             throw new IllegalArgumentException("a block that text does not know: " + block);
         }
     }

@@ -76,6 +76,13 @@ public final class Writing {
         blocks.add(picture);
     }
 
+    /** Ways to other pages; none where there are none. */
+    public void links(List<Block.Link> links) {
+        if (!links.isEmpty()) {
+            blocks.add(new Block.Links(links));
+        }
+    }
+
     /** A line that text never wraps. */
     public void line(Weight weight, String words) {
         blocks.add(new Line(weight, words));

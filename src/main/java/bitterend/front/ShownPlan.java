@@ -1,11 +1,10 @@
-package bitterend.cli;
+package bitterend.front;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
+import bitterend.exchange.WeekJson;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
-import bitterend.front.OrdersNow;
-import bitterend.front.PlanViews;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -17,19 +16,42 @@ import bitterend.work.ShopNow;
 import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
 import bitterend.work.plans.PlanBefore;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A plan as people are shown it: on one screen, whole, or a part of it. */
-final class ShownPlan {
+public final class ShownPlan {
     private final ShopNow now;
     private final Figures figures;
     private final PlanDocument kept;
     private final PlanView view;
     private final PlanPage pages;
+    private final Asking asking;
 
-    ShownPlan(ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape) {
+    /**
+     * How a front asks for more of a plan.
+     *
+     * @param commands whether by commands that are named on the page
+     * @param sheets the address of the sheets of a day; empty where there is none
+     */
+    public record Asking(boolean commands, Function<LocalDate, String> sheets) {
+        /** By commands alone. */
+        public static final Asking BY_COMMANDS = new Asking(true, day -> "");
+    }
+
+    /**
+     * A plan that went through the gate, or was just made.
+     *
+     * @param now the shop
+     * @param problem the question that it answers
+     * @param kept the plan
+     */
+    public ShownPlan(
+            ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape, Asking asking) {
+        this.asking = asking;
         this.now = now;
         this.kept = kept;
         this.figures = figures;
@@ -45,27 +67,27 @@ final class ShownPlan {
     }
 
     /** What comes first; below it how to ask for the rest, where the plan can be asked for. */
-    Document screen() {
+    public Document screen() {
         String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
         return below(pages.screen(
                 view,
-                view.mark().number() == 0
+                view.mark().number() == 0 || !asking.commands()
                         ? ""
                         : "Every cut (or week, changes, reasons, money, a reel): " + show + " tables"));
     }
 
     /** All of it. */
-    Document whole() {
+    public Document whole() {
         return below(pages.of(compared()));
     }
 
     /** One part; nothing for a word that names neither a part nor a reel of the plan. */
-    Optional<Document> part(String word) {
+    public Optional<Document> part(String word) {
         return switch (word) {
             case "tables" -> Optional.of(below(pages.tables(view)));
             case "reasons" -> Optional.of(below(pages.reasons(view)));
             case "changes" -> Optional.of(below(pages.changes(view)));
-            case "week" -> Optional.of(below(pages.week(view, sheetsOfADay())));
+            case "week" -> Optional.of(below(pages.week(view, sheetsOfADay(), asking.sheets())));
             case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };
@@ -73,13 +95,17 @@ final class ShownPlan {
 
     private String sheetsOfADay() {
         return view.nextDay()
+                .filter(day -> asking.commands())
                 .map(day -> "The sheets of a day: bitterend sheet "
                         + CommandWord.of(now.at().folder().toString()) + " --day " + day)
                 .orElse("");
     }
 
-    /** A part for programs: the plan as it is kept, but of what changed that alone. */
-    String json(@Nullable String part) {
+    /** A part for programs: the plan as it is kept, but of the week and of what changed that alone. */
+    public String json(@Nullable String part) {
+        if ("week".equals(part)) {
+            return WeekJson.text(kept.number(), view.problem(), view.week(), view.hours());
+        }
         return "changes".equals(part)
                 ? view.since()
                         .map(since -> PlanJson.changes(kept.number(), since))
