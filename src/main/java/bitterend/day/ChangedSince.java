@@ -36,10 +36,19 @@ public record ChangedSince(int plan, int kept, List<Changes.Change> changes, Lis
      */
     public record OtherDay(String reel, LocalDate was, LocalDate now, int pieces) {}
 
-    /** A plan of a question against the plan before, of what that one was asked. */
+    /**
+     * A plan of a question against the plan before, of what that one was asked.
+     *
+     * @param stillOpen ids of what is ordered and not cut
+     */
     public static ChangedSince of(
-            PackingProblem problem, CutPlan now, int before, CutPlan earlier, PackingProblem asked) {
-        List<Changes.Change> changes = new Changes(problem).since(earlier, now);
+            PackingProblem problem,
+            CutPlan now,
+            int before,
+            CutPlan earlier,
+            PackingProblem asked,
+            Set<String> stillOpen) {
+        List<Changes.Change> changes = new Changes(problem, stillOpen).since(earlier, now);
         int planned = now.draws().stream().mapToInt(draw -> draw.cuts().size()).sum();
         long elsewhere =
                 changes.stream().filter(change -> !change.now().isEmpty()).count();

@@ -8,6 +8,7 @@ import bitterend.packing.Arrival;
 import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Eligibility;
+import bitterend.packing.Horizon;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.ReelDraw;
@@ -18,9 +19,11 @@ import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** What a new plan does otherwise than the earlier one, and why. */
@@ -29,11 +32,19 @@ public final class Changes {
 
     private final PackingProblem day;
     private final Map<String, Reel> reels = new HashMap<>();
+    private final Set<String> ids = new HashSet<>();
+    private final Set<String> stillOpen;
     private final Eligibility rules;
 
-    /** Looks at the day that the new plan was made for. */
-    public Changes(PackingProblem day) {
+    /**
+     * Looks at the day that the new plan was made for.
+     *
+     * @param stillOpen ids of what is ordered and not cut, also where the plan does not look at it
+     */
+    public Changes(PackingProblem day, Set<String> stillOpen) {
         this.day = day;
+        this.stillOpen = Set.copyOf(stillOpen);
+        day.pieces().forEach(piece -> ids.add(piece.id()));
         rules = new Eligibility(day);
         day.reels().forEach(reel -> reels.put(reel.id(), reel));
     }
@@ -48,7 +59,7 @@ public final class Changes {
      */
     public record Change(String piece, String was, String now, Sentence why) {}
 
-    /** Every piece that is still open and planned otherwise, by id; equal pieces that only exchange numbers are not. */
+    /** Every piece that is still open and planned otherwise, or not looked at any more, by id; equal pieces that only exchange numbers are not. */
     public List<Change> since(CutPlan earlier, CutPlan now) {
         Map<String, String> before = places(earlier);
         Map<String, String> after = places(now);
@@ -58,21 +69,38 @@ public final class Changes {
             unplanned.put(each.piece(), each.reason().sentence());
         }
         List<Change> changes = new ArrayList<>();
-        day.pieces().stream()
-                .sorted(Comparator.comparing(Piece::id, NaturalOrder.IDS))
-                .forEach(piece -> {
-                    String was = before.getOrDefault(piece.id(), "");
-                    String is = after.getOrDefault(piece.id(), "");
-                    if (!was.equals(is)) {
-                        Sentence why = is.isEmpty()
-                                ? unplanned.getOrDefault(piece.id(), Sentence.NONE)
-                                : was.isEmpty()
-                                        ? Sentence.of("new, or not planned before")
-                                        : why(piece, was, before, now);
-                        changes.add(new Change(piece.id(), was, is, why));
-                    }
-                });
+        day.pieces().forEach(piece -> {
+            String was = before.getOrDefault(piece.id(), "");
+            String is = after.getOrDefault(piece.id(), "");
+            if (!was.equals(is)) {
+                Sentence why = is.isEmpty()
+                        ? unplanned.getOrDefault(piece.id(), Sentence.NONE)
+                        : was.isEmpty() ? Sentence.of("new, or not planned before") : why(piece, was, before, now);
+                changes.add(new Change(piece.id(), was, is, why));
+            }
+        });
+        before.forEach((piece, was) -> {
+            if (!ids.contains(piece) && stillOpen.contains(piece)) {
+                changes.add(new Change(piece, was, "", notLookedAt(piece)));
+            }
+        });
+        changes.sort(Comparator.comparing(Change::piece, NaturalOrder.IDS));
         return changes;
+    }
+
+    /** Why a piece that was promised is no part of the question any more. */
+    private Sentence notLookedAt(String piece) {
+        Horizon horizon = day.horizon();
+        return Sentence.of(horizon.waitingOf(piece)
+                .map(Changes::waits)
+                .orElseGet(() -> horizon.isTodayAlone()
+                        ? "today is planned alone"
+                        : "it need not be cut by " + horizon.until() + ", and is planned later"));
+    }
+
+    private static String waits(Horizon.Waiting what) {
+        String more = what.order().isEmpty() ? ", and none is on order" : ", until " + what.order() + " is here";
+        return "it waits while " + what.rope() + " is short" + more;
     }
 
     private static Map<String, String> places(CutPlan plan) {

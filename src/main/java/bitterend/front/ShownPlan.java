@@ -57,7 +57,7 @@ public final class ShownPlan {
         this.figures = figures;
         view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units())
                 .timed(BenchTime.of(now, problem, kept.plan()))
-                .since(new PlanBefore(now.at().plans(new Findings())).since(kept, problem))
+                .since(new PlanBefore(now, now.at().plans(new Findings())).since(kept, problem))
                 .marked(PlanMark.of(kept.number()).out(out(now, kept.number())));
         pages = new PlanPage(figures, tape);
     }

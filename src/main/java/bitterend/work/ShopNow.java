@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.day.OpenWork;
 import bitterend.day.OrderBook;
 import bitterend.day.RackToday;
+import bitterend.demand.Piece;
 import bitterend.exchange.OrderedPieces;
 import bitterend.exchange.PlanFacts.LedgerMark;
 import bitterend.exchange.Shop;
@@ -10,6 +11,8 @@ import bitterend.packing.PackingProblem;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A shop as it was at one moment.
@@ -23,6 +26,15 @@ public record ShopNow(ShopAccess at, Shop shop, Optional<RackToday> rack, Ledger
     /** What is still to be cut on a day: a question of the shop's rack and orders. */
     public PackingProblem open(LocalDate day) {
         return open(DayProblem.of(shop, day)).fresh();
+    }
+
+    /** Ids of what is ordered and not cut. */
+    public Set<String> stillOpen() {
+        Set<String> cut = rack.map(today -> today.cut().keySet()).orElse(Set.of());
+        return shop.pieces().stream()
+                .map(Piece::id)
+                .filter(piece -> !cut.contains(piece))
+                .collect(Collectors.toSet());
     }
 
     /** What is still to be cut of a day's question. */

@@ -176,6 +176,8 @@ final class ComingRopeTest {
         assertFalse(again.out().contains("on order"), again.out());
         assertTrue(run(0, "show", shop, "K-9").out().contains("E-61/1.1"));
         assertFalse(again.out().contains("B-9"), "no change is told of what stays: " + again.out());
+        String since = oneLine(run(0, "show", shop, "changes").out());
+        assertTrue(since.contains("As plan 1 promised"), since);
         String none = run(3, "stock", "receive", shop, "K-10", "LAID-14", "110 m", "--on-order", "B-9")
                 .err();
         assertTrue(none.contains("nothing is to come of an order of reels B-9; on-order.csv has none"), none);

@@ -116,6 +116,29 @@ final class HorizonCommandTest {
         assertTrue(page.contains("Planned: all 10 pieces"), page);
     }
 
+    /** Three pieces of the 13th had their reels; the second plan does not look at them. */
+    @Test
+    void promisesThatAShorterHorizonDrops_areToldOf() {
+        run(0, "plan", shop, "--effort", "reproducible");
+        Run second = run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible");
+        assertTrue(second.out().contains("3 are no longer planned"), second.out());
+        String changes = run(0, "show", shop, "changes").out().replaceAll("\\s+", " ");
+        assertTrue(
+                Pattern.compile("E-32/2.1 E[0-9]+ not planned it need not be cut by 2026-03-12, and is planned later")
+                        .matcher(changes)
+                        .find(),
+                changes);
+        assertTrue(second.err().contains("E-32/2.1"), second.err());
+        run(0, "stock", "open", shop);
+        run(0, "plan", shop, "--effort", "reproducible");
+        run(0, "stock", "post", shop, "--piece", "E-32/2.1");
+        assertFalse(
+                run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible")
+                        .err()
+                        .contains("E-32/2.1"),
+                "it is cut");
+    }
+
     @Test
     void questionAboutALaterPiece_isAnsweredWithItsDay() {
         run(0, "plan", shop, "--until", "2026-03-12", "--effort", "reproducible");

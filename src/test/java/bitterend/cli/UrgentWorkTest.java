@@ -91,6 +91,21 @@ final class UrgentWorkTest {
         assertFalse(without.out().contains("cut ahead"), without.out());
     }
 
+    /** Promised while the brake was off; with it they wait, and the promise is told of that is not kept. */
+    @Test
+    void promisesThatTheBrakeDrops_areToldOf() {
+        String orders =
+                "NOW,1,B12,2 m,plain,plain,1,2026-03-02,5,,\nTUE,1,B12,4 m,plain,plain,1,2026-03-03,5,,\nFRI,1,B12,5 m,plain,plain,1,2026-03-06,5,,\n";
+        write("shop.json", settings("\"brake\": 0,"));
+        planOf(orders, "R1,B12,10 m,no\n");
+        write("shop.json", settings(""));
+        Run braked = planOf(orders, "R1,B12,10 m,no\n");
+        assertTrue(braked.out().contains("no longer planned"), braked.out());
+        String changes = Run.of("show", folder.toString(), "changes").out().replaceAll("\\s+", " ");
+        assertTrue(
+                changes.contains("TUE/1.1 R1 not planned it waits while B12 is short, and none is on order"), changes);
+    }
+
     @Test
     void closedDaysAndLimits_areReadFromTheShopFile() throws IOException {
         write(

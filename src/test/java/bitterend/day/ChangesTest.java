@@ -8,6 +8,7 @@ import bitterend.packing.CutPlan;
 import bitterend.packing.Sketch;
 import bitterend.shops.PlanWriter;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What is told of a piece that a new plan moves off its reel, where another comes in its place. */
@@ -37,7 +38,7 @@ final class ChangesTest {
                 .with(piece("A/1.1", 5_000), "E10", 1)
                 .with(piece("B/1.1", 4_000), "E8", 1)
                 .with(piece("C/1.1", 4_990), "E8", 1);
-        List<Changes.Change> changes = new Changes(is.problem()).since(plan(was), plan(is));
+        List<Changes.Change> changes = new Changes(is.problem(), Set.of()).since(plan(was), plan(is));
         assertEquals("C/1.1 takes its place on reel E8", changes.get(0).why().exact());
     }
 
@@ -56,7 +57,7 @@ final class ChangesTest {
     void equalPieces_thatExchangeNumbersHaveNotMoved() {
         Sketch was = alike("E8", "E10");
         Sketch is = alike("E10", "E8");
-        assertEquals(List.of(), new Changes(is.problem()).since(plan(was), plan(is)));
+        assertEquals(List.of(), new Changes(is.problem(), Set.of()).since(plan(was), plan(is)));
     }
 
     private static Sketch alike(String first, String second) {
@@ -69,7 +70,7 @@ final class ChangesTest {
 
     private static String whyItLeaves(long reelMm) {
         List<Changes.Change> changes = new Changes(
-                        exchanged(reelMm, "E10", "E8").problem())
+                        exchanged(reelMm, "E10", "E8").problem(), Set.of())
                 .since(plan(exchanged(reelMm, "E8", "E10")), plan(exchanged(reelMm, "E10", "E8")));
         assertEquals(
                 List.of("A/1.1", "B/1.1"),

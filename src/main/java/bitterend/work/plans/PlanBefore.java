@@ -1,6 +1,8 @@
 package bitterend.work.plans;
 
+import bitterend.day.Arrived;
 import bitterend.day.ChangedSince;
+import bitterend.day.RackToday;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanEvent;
 import bitterend.exchange.PlanEvent.What;
@@ -8,14 +10,17 @@ import bitterend.exchange.PlanFacts;
 import bitterend.finding.Findings;
 import bitterend.packing.PackingProblem;
 import bitterend.work.Plans;
+import bitterend.work.ShopNow;
 import java.util.List;
 import java.util.Optional;
 
 /** Holds a plan against the one that was in force before it. */
 public final class PlanBefore {
+    private final ShopNow shop;
     private final Plans plans;
 
-    public PlanBefore(Plans plans) {
+    public PlanBefore(ShopNow shop, Plans plans) {
+        this.shop = shop;
         this.plans = plans;
     }
 
@@ -28,8 +33,10 @@ public final class PlanBefore {
                                 problem,
                                 plan.plan(),
                                 earlier.document().number(),
-                                earlier.document().plan(),
-                                whole.problem()))
+                                Arrived.named(
+                                        earlier.document().plan(), shop.rack().orElse(RackToday.NONE), problem),
+                                whole.problem(),
+                                shop.stillOpen()))
                         : Optional.empty());
     }
 

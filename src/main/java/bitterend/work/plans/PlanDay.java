@@ -201,7 +201,8 @@ public final class PlanDay {
         CutPlan spread = BenchTime.spread(shop, problem, question.held().horizon(), checked.plan());
         CutPlan plan = RopeOnOrder.named(problem, spread);
         Since since = question.earlier()
-                .map(before -> new Since(before.inForce(), new Changes(problem).since(here(before.plan()), plan)))
+                .map(before -> new Since(
+                        before.inForce(), new Changes(problem, shop.stillOpen()).since(here(before.plan()), plan)))
                 .orElse(null);
         return new PlannedDay(
                 document(problem, plan, search),
