@@ -1,6 +1,7 @@
 package bitterend.report.sheet;
 
 import bitterend.measure.Length;
+import bitterend.packing.HeldWords;
 import bitterend.packing.ReelDraw;
 import bitterend.packing.UncertainRest;
 import bitterend.report.Figures;
@@ -54,6 +55,7 @@ final class CoilTags {
             lines.add("and " + figures.length(contents.innerWraps()) + " inner wraps, not to be used");
         }
         Length gone = view.reel(draw).length().minus(contents.innerWraps()).minus(mark.left());
+        HeldWords.behind(view.problem(), draw).stream().map(figures::sentence).forEach(lines::add);
         lines.addAll(rope(draw, flaws(draw, gone)));
         return tag(draw, draw.reel(), "reel", "stays: " + figures.length(mark.left()), lines);
     }

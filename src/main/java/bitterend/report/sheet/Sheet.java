@@ -55,7 +55,15 @@ public record Sheet(
     }
 
     /** A reel to fetch. */
-    public record Fetch(String reel, String rope, String lot, String place, String mass, String pieces, String drawn) {}
+    public record Fetch(
+            String reel,
+            String rope,
+            String lot,
+            String place,
+            String mass,
+            String pieces,
+            String drawn,
+            String held) {}
 
     /** Work that could not be planned. */
     public record Shortfall(String pieces, String what, String why, String help) {}

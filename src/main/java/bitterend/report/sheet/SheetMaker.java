@@ -4,6 +4,7 @@ import bitterend.demand.PickList;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.packing.Cut;
+import bitterend.packing.HeldWords;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Cautions;
@@ -119,7 +120,8 @@ public final class SheetMaker {
                 reel.where().place(),
                 new ReelWords(view, figures).mass(draw),
                 Integer.toString(draw.cuts().size()),
-                figures.bareTotal(view.book(draw).drawn()));
+                figures.bareTotal(view.book(draw).drawn()),
+                figures.sentence(HeldWords.of(reel, view.problem().day())));
     }
 
     private List<Shortfall> shortfalls() {
