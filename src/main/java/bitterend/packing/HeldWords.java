@@ -45,8 +45,7 @@ public final class HeldWords {
             Length taken = Length.min(held.length(), cut.getOrDefault(held.whom(), Length.ZERO));
             cut.computeIfPresent(held.whom(), (whom, more) -> more.minus(taken));
             if (held.length().isLongerThan(taken)) {
-                left.add(of(new Held(
-                        held.length().minus(taken), held.kind(), held.name(), held.until(), held.why())));
+                left.add(of(new Held(held.length().minus(taken), held.kind(), held.name(), held.until(), held.why())));
             }
         }
         return left;

@@ -46,6 +46,7 @@ final class PlanScreen {
         today(page);
         later(page);
         view.since().ifPresent(since -> page.paragraph(new ChangesBlock(since, figures).line()));
+        new KeptWords(view).screen(page);
         new RiderWords(view).screen(page);
         new BenchWords(view).screen(page);
         page.paragraph(waste());

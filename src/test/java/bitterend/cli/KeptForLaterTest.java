@@ -29,6 +29,11 @@ final class KeptForLaterTest {
         Path shop = shop("reel,rope,length\nR1,DB12,60 m\n");
         Run plan = Run.of("plan", "" + shop, "--time", "300ms");
         assertEquals(4, plan.code(), plan.err());
+        assertTrue(
+                flat(plan.out())
+                        .contains(
+                                "Not broken today, later work needs it: R1 for THU/1.1 on Thu 2026-03-05, so MON/1.1 waits."),
+                plan.out());
         String why = flat(Run.of("show", "" + shop, "reasons").out());
         assertTrue(why.contains("MON/1.1") && why.contains("of that rope went to THU/1.1"), why);
         String told = flat(Run.of("plan", "" + shop, "--explain", "R1").out());
@@ -52,8 +57,18 @@ final class KeptForLaterTest {
                         ".*kept for THU/1.1 on 2026-03-05; without that the other work in this rope would cost"
                                 + " EUR [0-9.]+ less.*|.*without that the other work in this rope would cost [0-9.]+ EUR less.*"),
                 told);
+        String screen = flat(Run.of("show", "" + shop).out());
+        assertTrue(screen.contains("Not broken today, later work needs it: R1 for THU/1.1 on Thu 2026-03-05."), screen);
         String other = Run.of("plan", "" + shop, "--explain", "R2").out();
         assertFalse(other.contains("kept for"), "R2 is cut today: " + other);
+    }
+
+    /** Both fit on R1: nothing is kept from today's work. */
+    @Test
+    void reelWithRoomForBoth_isNotSaidToBeKept() throws IOException {
+        Path shop = shop("reel,rope,length\nR1,DB12,90 m\n");
+        Run plan = Run.of("plan", "" + shop, "--time", "300ms");
+        assertFalse(plan.out().contains("Not broken today"), plan.out());
     }
 
     private Path shop(String reels) throws IOException {
