@@ -39,7 +39,7 @@ public final class CutDays {
         if (!by.isAfter(today)) {
             return today;
         }
-        LocalDate day = working.isWorking(by) ? by : working.before(by, 1);
+        LocalDate day = working.lastUpTo(by);
         return day.isBefore(today) ? today : day;
     }
 

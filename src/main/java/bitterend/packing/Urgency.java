@@ -10,7 +10,7 @@ import java.util.Set;
 /**
  * How much it matters that a piece is planned. Classes come before everything: first priority 1 and what is overdue, then
  * what must be cut on the day, then by the next working day, then within seven days, then later and undated; a piece must be
- * cut by its due day less the days its finishing takes. The shop may set the limits of the third and fourth. Within a class a piece weighs 10 less its priority. A matched set is in the class
+ * cut by its due day less the days its finishing takes, see {@link WorkingDays#cutBy}. The shop may set the limits of the third and fourth. Within a class a piece weighs 10 less its priority. A matched set is in the class
  * of its most urgent piece and weighs what its pieces weigh together. A piece that rope is held for is in the first class
  * and weighs {@value #HELD} more: nothing is planned in its place.
  */

@@ -43,10 +43,20 @@ public final class WorkingDays {
         return far.working() ? after(day, far.days()) : day.plusDays(far.days());
     }
 
-    /** The last day on which a piece may be cut: its due day less its days of splicing and finishing; {@link LocalDate#MAX} without one. */
+    /**
+     * The last working day on which a piece may be cut: its due day less its days of splicing and finishing, the working day
+     * before that where the shop is closed then; {@link LocalDate#MAX} without one.
+     */
     public LocalDate cutBy(Piece piece) {
         LocalDate due = piece.source().due();
-        return due.equals(LocalDate.MAX) ? due : before(due, piece.source().finishing());
+        return due.equals(LocalDate.MAX)
+                ? due
+                : lastUpTo(before(due, piece.source().finishing()));
+    }
+
+    /** The last working day up to a day. */
+    public LocalDate lastUpTo(LocalDate day) {
+        return isWorking(day) ? day : before(day, 1);
     }
 
     private LocalDate counted(LocalDate from, int days, int step) {

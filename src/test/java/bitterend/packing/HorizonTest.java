@@ -44,6 +44,20 @@ final class HorizonTest {
         assertEquals(List.of("spliced"), ids(near));
     }
 
+    /** Nobody cuts on a Sunday: what is due then is cut on the Friday before, and looked at by then. */
+    @Test
+    void near_hasWhatIsDueAtTheWeekendBehindIt() {
+        PackingProblem near = Horizon.near(
+                new Sketch()
+                        .with(piece("sunday", 1_000).due(FRIDAY.plusDays(2)))
+                        .with(piece("monday", 1_000).due(FRIDAY.plusDays(3)))
+                        .problem(),
+                FRIDAY,
+                Set.of());
+        assertEquals(List.of("sunday"), ids(near));
+        assertEquals(FRIDAY, new CutDays(near).lastFor(near.pieces().get(0)));
+    }
+
     @Test
     void near_takesAMatchedSetWhole() {
         PackingProblem near = Horizon.near(

@@ -39,14 +39,18 @@ final class RulesPageTest {
                 5. what is due later, or has no date.
 
                 A piece is due here on the last day on which it may be cut: its due day less the working days of its `finishing`
-                (splicing, finishing, testing behind the cut). Where the shop states its `benchHours`, those are at least the days that the
-                labour of the order line fills (`minutes` of its ends, times its pieces, in days of the mean length), less the first.
+                (splicing, finishing, testing behind the cut), or the working day before where the shop is closed then. Where the
+                shop states its `benchHours`, those are at least the days that the labour of the order line fills (`minutes` of its
+                ends, times its pieces, in days of the mean length), less the first.
 
-                The hours of the bench are no rule of a plan: they are held against it. On each day come first the reels it fetches and the
-                pieces it cuts; what is left goes to splicing, of all pieces that are cut those of the earliest due day first (if any order
-                is in time, this one is). A day is too full by the minutes that are due and not done, and by cutting it has no room for.
-                `show SHOP week` prints every day, what is cut ahead there and may wait, which order lines are not done in time, and which
-                reels may be cut on an earlier day that has room; the screen of a plan names the first such day.
+                The hours of the bench do not change what is cut from which reel. They are held against the plan: on each day come first the
+                reels it fetches and the pieces it cuts; what is left goes to splicing, of all pieces that are cut those of the earliest due
+                day first (if any order is in time, this one is). A day is too full by the minutes that are due and not done, and by cutting
+                it has no room for. Where that happens, reels are brought forward: each to the last day for which least is late in all, never
+                before its rope is there, never to a day on which nobody is at the bench, never a piece that is not to be cut ahead while rope
+                is short. `show SHOP week` prints every day, the reels that are brought forward, and of days that are too full all the same
+                what is cut ahead there and may wait, which order lines are not done in time, and which reels may be cut on an earlier day
+                that has room; the screen of a plan names the first such day.
 
                 A plan looks ahead as far as `horizon` says: what must be cut later is for a later plan, but what has priority 1, what is
                 left of a begun set, and what a sheet at the bench holds.

@@ -28,9 +28,16 @@ final class UrgencyTest {
         assertEquals(2, classOf(FRIDAY, 2, USUAL));
     }
 
+    /** Nobody cuts on a Saturday or Sunday: what is due then must be cut today. */
+    @Test
+    void classOf_whatIsDueAtTheWeekendMustBeCutOnFriday() {
+        assertEquals(2, classOf(FRIDAY.plusDays(1), 5, USUAL));
+        assertEquals(2, classOf(FRIDAY.plusDays(2), 5, USUAL));
+        assertEquals(4, classOf(FRIDAY.plusDays(9), 5, USUAL));
+    }
+
     @Test
     void classOf_theNextWorkingDayAfterAFridayIsMonday() {
-        assertEquals(3, classOf(FRIDAY.plusDays(1), 5, USUAL));
         assertEquals(3, classOf(FRIDAY.plusDays(3), 5, USUAL));
         assertEquals(4, classOf(FRIDAY.plusDays(4), 5, USUAL));
     }
@@ -45,16 +52,18 @@ final class UrgencyTest {
     @Test
     void classOf_sevenDaysEndTheFourthClass() {
         assertEquals(4, classOf(FRIDAY.plusDays(7), 5, USUAL));
-        assertEquals(5, classOf(FRIDAY.plusDays(8), 5, USUAL));
+        assertEquals(4, classOf(FRIDAY.plusDays(9), 5, USUAL));
+        assertEquals(5, classOf(FRIDAY.plusDays(10), 5, USUAL));
         assertEquals(5, classOf(LocalDate.MAX, 2, USUAL));
     }
 
     @Test
     void classOf_theShopSetsTheLimitsOfTheThirdAndFourthClass() {
-        ShopCalendar own = new ShopCalendar(Set.of(), new Ahead(2, false), new Ahead(10, true));
-        assertEquals(3, classOf(FRIDAY.plusDays(2), 5, own));
+        ShopCalendar own = new ShopCalendar(Set.of(), new Ahead(4, false), new Ahead(10, true));
+        assertEquals(3, classOf(FRIDAY.plusDays(4), 5, own));
+        assertEquals(4, classOf(FRIDAY.plusDays(5), 5, own));
         assertEquals(4, classOf(FRIDAY.plusDays(14), 5, own));
-        assertEquals(5, classOf(FRIDAY.plusDays(15), 5, own));
+        assertEquals(5, classOf(FRIDAY.plusDays(17), 5, own));
     }
 
     /** Due on Wednesday, two working days of finishing with the weekend between: to be cut on the Monday before it at the latest. */

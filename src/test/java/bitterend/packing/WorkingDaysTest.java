@@ -29,4 +29,24 @@ final class WorkingDaysTest {
         assertEquals(FRIDAY.minusDays(1), DAYS.before(FRIDAY.plusDays(2), 2), "from a Sunday");
         assertEquals(FRIDAY.plusDays(1), DAYS.before(FRIDAY.plusDays(1), 0), "the day itself");
     }
+
+    @Test
+    void cutBy_isAWorkingDay() {
+        assertEquals(FRIDAY, cutBy(FRIDAY.plusDays(3)), "the Monday is closed");
+        assertEquals(FRIDAY.minusDays(1), cutBy(FRIDAY.plusDays(3), 2));
+        assertEquals(FRIDAY.plusDays(4), cutBy(FRIDAY.plusDays(4)));
+        assertEquals(LocalDate.MAX, cutBy(LocalDate.MAX));
+    }
+
+    private static LocalDate cutBy(LocalDate due) {
+        return cutBy(due, 0);
+    }
+
+    private static LocalDate cutBy(LocalDate due, int finishing) {
+        return DAYS.cutBy(new Sketch()
+                .with(PieceSketch.piece("P", 1_000).due(due).finishing(finishing))
+                .problem()
+                .pieces()
+                .get(0));
+    }
 }

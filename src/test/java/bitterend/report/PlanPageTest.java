@@ -8,6 +8,7 @@ import bitterend.Golden;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.WorkingDays;
 import bitterend.report.page.Ink;
 import java.time.LocalDate;
 import java.util.List;
@@ -55,11 +56,10 @@ final class PlanPageTest {
     void reels_comeInTheOrderOfTheirMostUrgentPiece() {
         PlanView view = DayOnTheBench.crowded(40, 2, 0);
         List<String> order = view.draws().stream().map(ReelDraw::reel).toList();
+        WorkingDays working = new WorkingDays(view.problem().calendar());
         List<LocalDate> due = view.draws().stream()
-                .map(draw -> Objects.requireNonNull(
-                                view.pieces().get(draw.cuts().get(0).piece()))
-                        .source()
-                        .due())
+                .map(draw -> working.cutBy(Objects.requireNonNull(
+                        view.pieces().get(draw.cuts().get(0).piece()))))
                 .toList();
         assertEquals(due.stream().sorted().toList(), due);
         assertEquals(

@@ -136,14 +136,11 @@ final class Facts {
         return Optional.ofNullable(problem.arrivals().get(reel)).map(Arrival::from);
     }
 
-    /** Whether a piece may still be cut on a day after today, or on one before on which the shop works. */
+    /** Whether a piece need not be cut before a day. */
     private boolean waitsUntil(Piece piece, LocalDate first) {
         LocalDate last = lastDay.of(piece);
         if (last.equals(LocalDate.MAX)) {
             return !first.isAfter(problem.day());
-        }
-        while (last.isAfter(problem.day()) && !lastDay.isWorking(last)) {
-            last = last.minusDays(1);
         }
         return !first.isAfter(last.isBefore(problem.day()) ? problem.day() : last);
     }
