@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.InputFile;
 import bitterend.finding.Findings;
 import java.nio.file.Path;
@@ -29,9 +30,13 @@ public record TableText(char separator, String end, List<String> rows) {
      */
     public record Lying(TableText table, String digest) {}
 
-    /** The table in a file of a folder; nothing where there is none that can be read. */
+    /** The order book of a folder; nothing where it is not in UTF-8 or does not begin with the plain names of its columns. */
     public static Optional<Lying> find(Path folder, String name) {
-        return InputFile.find(folder, name, new Findings()).map(file -> new Lying(of(file.text()), file.digest()));
+        return InputFile.find(folder, name, new Findings())
+                .filter(InputFile::isUtf8)
+                .filter(file -> file.text().isBlank()
+                        || new CsvTable(file, OrdersCsv.COLUMNS, new Findings()).beginsWithItsHeader())
+                .map(file -> new Lying(of(file.text()), file.digest()));
     }
 
     /** The text of a file, without a byte order mark. */

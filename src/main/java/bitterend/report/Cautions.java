@@ -44,14 +44,14 @@ public final class Cautions {
         page.standing(ALWAYS, IN_ONE_LINE);
     }
 
-    /** Order lines that are not in a plan, each with why; of some hundred and more the first of each cause, and how many. */
+    /** Order lines that are not in a plan, each with why; of many with one cause the first, and the places of the others. */
     public static List<String> leftOut(List<Finding> notes) {
         List<String> sentences = new ArrayList<>();
         ByCause told = ByCause.of(notes.stream().filter(Finding::leavesOut).toList());
         for (ByCause.Alike alike : told.alike()) {
             alike.told().forEach(finding -> sentences.add(sentence(finding)));
             if (alike.more() > 0) {
-                sentences.add("And " + alike.more() + " more like the last one.");
+                sentences.add("And " + FindingsPage.more(alike));
             }
         }
         if (told.others() > 0) {

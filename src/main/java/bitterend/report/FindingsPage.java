@@ -14,8 +14,8 @@ public final class FindingsPage {
     private FindingsPage() {}
 
     /**
-     * Every finding on its own line; errors first and strong, then warnings in the colour of cautions. Of more than some
-     * hundred, those of one cause stand together, the first of them told and the others counted.
+     * Every finding on its own line; errors first and strong, then warnings in the colour of cautions. Many of one cause stand
+     * together, the first of them told, of the others their places.
      */
     public static Document of(List<Finding> findings) {
         Writing page = new Writing();
@@ -25,13 +25,18 @@ public final class FindingsPage {
                     .forEach(finding -> page.line(
                             finding.severity() == Severity.WARNING ? Weight.ALERT : Weight.STRONG, finding.toString()));
             if (alike.more() > 0) {
-                page.paragraph(1, "and " + alike.more() + " more like the last one.");
+                page.paragraph(1, "and " + more(alike));
             }
         }
         if (told.others() > 0) {
             page.paragraph("and " + told.others() + " more of other kinds.");
         }
         return page.document();
+    }
+
+    /** {@code 57 more like these: rows 5 to 61.} */
+    static String more(ByCause.Alike alike) {
+        return alike.more() + " more like these" + (alike.where().isEmpty() ? "." : ": " + alike.where() + ".");
     }
 
     /** The same as text. */

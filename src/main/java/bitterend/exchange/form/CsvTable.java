@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A CSV file as rows of named fields. Cells are separated by commas, semicolons or tabs, whichever the header row uses
@@ -23,6 +24,11 @@ public final class CsvTable {
     private static final CsvMapper CSV =
             CsvMapper.csvBuilder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
     private static final ObjectReader ROWS = CSV.readerForListOf(String.class);
+    private static final char[] SEPARATORS = {',', ';', '\t'};
+    /** A header is looked for in so many rows. */
+    private static final int MOST_ABOVE = 10;
+
+    private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
 
     private final InputFile file;
     private final CsvColumns columns;
@@ -43,29 +49,54 @@ public final class CsvTable {
 
     /** The rows below the header; none when the header cannot be used. */
     public List<Fields> rows() {
-        List<List<String>> cells = cells();
-        if (cells.isEmpty()) {
+        Cells table = cells(findings);
+        if (table.rows().isEmpty()) {
             return List.of();
         }
-        List<String> names = columns.named(file.name(), cells.get(0), findings);
+        List<String> head = table.rows().get(table.header());
+        List<String> names = columns.named(file.name(), table.header() + 1, head, findings);
         if (!columns.cover(names)) {
             return List.of();
         }
         List<Fields> rows = new ArrayList<>();
-        for (int row = 1; row < cells.size(); row++) {
-            if (!isBlank(cells.get(row))) {
-                addRow(rows, row + 1, names, cells.get(row));
+        for (int row = table.header() + 1; row < table.rows().size(); row++) {
+            if (!isBlank(table.rows().get(row))) {
+                addRow(rows, row + 1, names, withUnits(head, table.rows().get(row)));
             }
         }
         return rows;
     }
 
+    /** Bare numbers of a column whose heading has a unit with that unit. */
+    private List<String> withUnits(List<String> head, List<String> row) {
+        List<String> cells = new ArrayList<>(row);
+        for (int column = 0; column < Math.min(head.size(), row.size()); column++) {
+            String unit = columns.heading(head.get(column)).unit();
+            String cell = row.get(column).strip();
+            if (!unit.isEmpty() && BARE_NUMBER.matcher(cell).matches()) {
+                cells.set(column, cell + " " + unit);
+            }
+        }
+        return cells;
+    }
+
     /** The names of the columns in the order of the file; empty when the header cannot be used. */
     public List<String> header() {
-        List<List<String>> cells = cells();
-        return cells.isEmpty()
+        Cells table = cells(findings);
+        return table.rows().isEmpty()
                 ? List.of()
-                : cells.get(0).stream().map(Readings::plain).toList();
+                : table.rows().get(table.header()).stream()
+                        .map(cell -> columns.heading(cell).name())
+                        .toList();
+    }
+
+    /** Whether its first row names the columns, each by its plain name. */
+    public boolean beginsWithItsHeader() {
+        Cells table = cells(new Findings());
+        return table.header() == 0
+                && !table.rows().isEmpty()
+                && table.rows().get(0).stream()
+                        .allMatch(cell -> columns.heading(cell).unit().isEmpty());
     }
 
     /** The text of the whole file. */
@@ -75,7 +106,8 @@ public final class CsvTable {
 
     /** What the header separates its names by. */
     public char separator() {
-        return separator(firstLine());
+        Cells table = cells(new Findings());
+        return table.separator() == 0 ? ',' : table.separator();
     }
 
     private String firstLine() {
@@ -115,27 +147,55 @@ public final class CsvTable {
         }
     }
 
+    /**
+     * A file cut into cells.
+     *
+     * @param separator between cells; 0 where the header mixes several
+     * @param header which row names the columns, from 0
+     * @param rows every row up to the first that cannot be cut; none when the header cannot be used
+     */
+    private record Cells(char separator, int header, List<List<String>> rows) {
+        Cells {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** The table below its header: the first row, or one a little below where the first is a title and no header. */
+    private Cells cells(Findings told) {
+        String first = firstLine();
+        char separator = separator(first);
+        Findings ofFirst = new Findings();
+        List<List<String>> rows = separator == 0 || first.isBlank() ? List.of() : rows(separator, ofFirst);
+        if (rows.isEmpty() || !columns.head(rows.get(0))) {
+            for (char other : SEPARATORS) {
+                List<List<String>> all = rows(other, new Findings());
+                for (int row = 1; row < Math.min(MOST_ABOVE, all.size()); row++) {
+                    if (columns.head(all.get(row))) {
+                        return new Cells(other, row, rows(other, told));
+                    }
+                }
+            }
+        }
+        if (first.isBlank()) {
+            told.add(Finding.error(file.name(), "row 1", "", "", "a header row with the names of the columns"));
+        } else if (separator == 0) {
+            told.add(Finding.error(
+                    file.name(), "row 1", "", first, "one separator in the header row: commas, semicolons or tabs"));
+        }
+        told.addAll(ofFirst.sorted());
+        return new Cells(separator, 0, rows);
+    }
+
     /** Every row cut into cells, up to the first that cannot be. */
-    private List<List<String>> cells() {
+    private List<List<String>> rows(char separator, Findings told) {
         List<List<String>> rows = new ArrayList<>();
-        String header = firstLine();
-        if (header.isBlank()) {
-            findings.add(Finding.error(file.name(), "row 1", "", "", "a header row with the names of the columns"));
-            return rows;
-        }
-        char separator = separator(header);
-        if (separator == 0) {
-            findings.add(Finding.error(
-                    file.name(), "row 1", "", header, "one separator in the header row: commas, semicolons or tabs"));
-            return rows;
-        }
         ObjectReader reader = ROWS.with(CsvSchema.emptySchema().withColumnSeparator(separator));
         try (MappingIterator<List<String>> all = reader.readValues(file.text())) {
             while (all.hasNextValue()) {
                 rows.add(all.nextValue());
             }
         } catch (JsonProcessingException badQuoting) {
-            findings.add(Finding.error(
+            told.add(Finding.error(
                     file.name(),
                     "row " + (rows.size() + 1),
                     "",
@@ -151,7 +211,7 @@ public final class CsvTable {
     private static char separator(String header) {
         String outside = header.replaceAll("\"[^\"]*\"", "");
         char found = 0;
-        for (char candidate : new char[] {',', ';', '\t'}) {
+        for (char candidate : SEPARATORS) {
             if (outside.indexOf(candidate) >= 0) {
                 if (found != 0) {
                     return 0;

@@ -3,16 +3,15 @@ package bitterend.exchange.form;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One file of a shop folder, read whole.
@@ -22,6 +21,9 @@ import java.util.Optional;
  * @param digest SHA-256 of its bytes, in hexadecimal
  */
 public record InputFile(String name, String text, String digest) {
+    private static final Pattern BLANKS = Pattern.compile("[\\s,;\"]+");
+    private static final int MOST_PLAIN = 127;
+    private static final int LONGEST_SHOWN = 40;
 
     /** A file that must be there. */
     public static Optional<InputFile> require(Path folder, String name, Findings findings) {
@@ -40,23 +42,37 @@ public record InputFile(String name, String text, String digest) {
     private static Optional<InputFile> open(Path folder, String name, Findings findings) {
         try {
             byte[] bytes = Files.readAllBytes(folder.resolve(name));
-            return Optional.of(new InputFile(name, text(bytes), sha256(bytes)));
-        } catch (CharacterCodingException notUtf8) {
-            findings.add(Finding.error(name, "", "", "other bytes", "text saved as UTF-8"));
+            Optional<Encoding.Decoded> decoded = Encoding.decode(bytes);
+            if (decoded.isEmpty()) {
+                findings.add(Finding.error(name, "", "", "other bytes", "text saved as UTF-8"));
+            }
+            decoded.filter(text -> text.encoding() == Encoding.WINDOWS_1252)
+                    .ifPresent(guessed -> findings.add(Finding.warning(
+                            name,
+                            "",
+                            "",
+                            "letters in Windows-1252, " + shown(guessed.text()),
+                            "text saved as UTF-8; it was read all the same")));
+            return decoded.map(text -> new InputFile(name, text.text(), sha256(bytes)));
         } catch (IOException unreadable) {
             findings.add(Finding.error(name, "", "", "", "a file that can be read"));
         }
         return Optional.empty();
     }
 
-    private static String text(byte[] bytes) throws CharacterCodingException {
-        String text = StandardCharsets.UTF_8
-                .newDecoder()
-                .onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT)
-                .decode(ByteBuffer.wrap(bytes))
-                .toString();
-        return text.startsWith("\ufeff") ? text.substring(1) : text;
+    /** The first word with a letter that is no plain one, for people to see whether it was read as it was meant. */
+    private static String shown(String text) {
+        return Arrays.stream(BLANKS.split(text))
+                .filter(word -> word.chars().anyMatch(letter -> letter > MOST_PLAIN))
+                .findFirst()
+                .map(word -> "such as " + word.substring(0, Math.min(word.length(), LONGEST_SHOWN)))
+                .orElse("");
+    }
+
+    /** Whether its bytes are its text in UTF-8, with a byte order mark or without. */
+    public boolean isUtf8() {
+        return digest.equals(sha256(text.getBytes(StandardCharsets.UTF_8)))
+                || digest.equals(sha256(("\ufeff" + text).getBytes(StandardCharsets.UTF_8)));
     }
 
     public static String sha256(byte[] bytes) {
