@@ -43,7 +43,7 @@ public record Settings(
         ShopCalendar.Ahead lateness,
         int brake) {
     /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
-    public static final int USUAL_BRAKE = 4;
+    public static final int USUAL_BRAKE = 8;
 
     /** The most that may be kept. */
     public static final int MOST_BRAKE = 99;
