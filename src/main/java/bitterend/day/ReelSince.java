@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.measure.FineLength;
 import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
+import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
@@ -91,6 +92,15 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
                 .filter(movement -> same.areOf(plan, movement))
                 .map(movement -> same.step(plan, movement))
                 .filter(step -> !step.isEmpty())
+                .collect(Collectors.toSet());
+    }
+
+    /** The pieces of a draw that stand in the ledger as cut by its steps, whatever became of them. */
+    public Set<String> posted(ReelDraw draw) {
+        Set<String> steps = steps();
+        return draw.cuts().stream()
+                .map(Cut::piece)
+                .filter(piece -> steps.contains(Step.ofPiece(piece)))
                 .collect(Collectors.toSet());
     }
 

@@ -9,6 +9,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.CRC32;
 
 /** The few files that a page asks for besides itself: each is named here, so that no request reaches the file system. */
 final class Assets implements Screen {
@@ -17,6 +19,7 @@ final class Assets implements Screen {
 
     private final Map<String, Asset> assets = Map.of(
             "page.css", new Asset("text/css; charset=utf-8", utf8(PagePart.css() + own("page.css"))),
+            "outbox.js", new Asset("text/javascript; charset=utf-8", utf8(own("outbox.js"))),
             "page.js", new Asset("text/javascript; charset=utf-8", utf8(own("page.js"))),
             "htmx.js", new Asset("text/javascript; charset=utf-8", bytes(HTMX)));
 
@@ -41,6 +44,13 @@ final class Assets implements Screen {
             throw new NotFoundResponse("There is no such file.");
         }
         request.contentType(asset.type).result(asset.content);
+    }
+
+    /** Other than before when one of them is: a page of a newer program asks for the newer files. */
+    String version() {
+        CRC32 sum = new CRC32();
+        new TreeMap<>(assets).forEach((name, asset) -> sum.update(asset.content));
+        return Long.toHexString(sum.getValue());
     }
 
     private static String own(String name) {

@@ -18,6 +18,7 @@ import bitterend.work.Plans;
 import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.plans.PostPlan;
+import bitterend.work.plans.PostedPieces;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.RackDesk;
 import bitterend.work.rack.RackWork;
@@ -152,14 +153,25 @@ final class BenchBooking implements Screen {
 
     private Optional<String> posted(Sender sender, ShopNow now) {
         Plans plans = now.at().plans(new Findings());
+        String after = Sent.text(sender.request(), "after");
         Optional<Kept> plan = new NamedPlan(plans).read(Sent.text(sender.request(), "plan"), new Findings());
         Optional<Part> part = part(sender);
         if (plan.isEmpty() || part.isEmpty()) {
             return Optional.of(plan.isEmpty() ? "There is no such plan. Nothing was booked." : NO_LENGTH);
         }
+        if (!after.isEmpty() && !isCut(after, now, plans, plan.get())) {
+            return Optional.of(
+                    "The cut before it, " + after + ", is not booked: book that one first. Nothing was booked.");
+        }
         return why(
                 new PostPlan(now, plans).post(new PostPlan.Request(plan.get(), part.get(), sender::act)),
                 loft.figures(now));
+    }
+
+    /** A cut is booked behind the one that its page showed before it: what was refused there is not booked along with it. */
+    private static boolean isCut(String piece, ShopNow now, Plans plans, Kept plan) {
+        return PostedPieces.of(now, plans, plan).contains(piece)
+                || now.rack().filter(rack -> rack.cut().containsKey(piece)).isPresent();
     }
 
     private static Optional<Part> part(Sender sender) {

@@ -8,15 +8,19 @@ import bitterend.report.sheet.ReelSheet;
 import bitterend.report.sheet.Row;
 import bitterend.report.sheet.Segment;
 import bitterend.report.sheet.SheetMaker;
+import bitterend.work.Plans;
 import bitterend.work.ReelDays;
 import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.plans.PostedPieces;
 import bitterend.work.rack.AskRack;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +45,13 @@ final class BenchScreen implements Screen {
     }
 
     private record Plan(
-            ShopNow now, Verdict.Passed passed, List<Remark> remarks, ReelDays days, PlanView view, Figures figures) {
+            ShopNow now,
+            Verdict.Passed passed,
+            List<Remark> remarks,
+            ReelDays days,
+            PlanView view,
+            Figures figures,
+            Set<String> cut) {
         /** Whether something has changed of a reel so that nothing is booked off it by this plan. */
         boolean isBarred(String reel) {
             return remarks.stream()
@@ -52,8 +62,19 @@ final class BenchScreen implements Screen {
             return new SheetMaker(view, figures, List.of()).sheet("").reels();
         }
 
-        Set<String> cut() {
-            return now.rack().map(rack -> rack.cut().keySet()).orElse(Set.of());
+        /** The cuts that are still to be made of a reel, the next one first, each with the one before it. */
+        List<NextCut> still(List<Row> rows) {
+            List<NextCut> still = new ArrayList<>();
+            String before = "";
+            for (Row row : rows) {
+                if (row.isCut()) {
+                    if (!cut.contains(row.mark().piece())) {
+                        still.add(new NextCut(row, before));
+                    }
+                    before = row.mark().piece();
+                }
+            }
+            return still;
         }
     }
 
@@ -61,12 +82,19 @@ final class BenchScreen implements Screen {
         return loft.now().flatMap(now -> loft.inForce(now)
                 .flatMap(verdict -> verdict.passed().map(passed -> {
                     Figures figures = loft.figures(now);
-                    ReelDays days =
-                            ReelDays.of(passed.kept().document(), now.at().plans(new Findings()));
+                    Plans plans = now.at().plans(new Findings());
+                    ReelDays days = ReelDays.of(passed.kept().document(), plans);
                     PlanMark mark = new PlanMark(passed.number(), false, changes(verdict), "", days.out());
                     PlanView view = loft.view(now, passed, mark);
-                    return new Plan(now, passed, verdict.remarks(), days, view, figures);
+                    return new Plan(now, passed, verdict.remarks(), days, view, figures, cut(now, plans, passed));
                 })));
+    }
+
+    /** What is cut by now off any reel, and what was cut by this plan and spoiled since. */
+    private static Set<String> cut(ShopNow now, Plans plans, Verdict.Passed passed) {
+        Set<String> cut = new HashSet<>(PostedPieces.of(now, plans, passed.kept()));
+        now.rack().ifPresent(rack -> cut.addAll(rack.cut().keySet()));
+        return cut;
     }
 
     /** The number of the event that was booked last of a reel; 0 for none. */
@@ -123,15 +151,12 @@ final class BenchScreen implements Screen {
                 .map(Segment::rows)
                 .flatMap(List::stream)
                 .toList();
-        Optional<Row> next = rows.stream()
-                .filter(row -> row.isCut() && !cut.contains(row.mark().piece()))
-                .findFirst();
         Map<String, Object> values = new HashMap<>();
         values.put("sheet", sheet);
         values.put("rows", rows);
         values.put("segments", sheet.segments());
         values.put("cut", cut);
-        values.put("next", next);
+        values.put("still", plan.still(rows));
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));

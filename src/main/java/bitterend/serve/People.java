@@ -15,6 +15,9 @@ final class People implements Screen {
     /** What who has said no name is told. */
     static final String FIRST = "Say first who you are: each booking has the name of who made it.";
 
+    /** The field with the name of who tapped. */
+    static final String TAPPED_BY = "by";
+
     private final Guard guard;
 
     People(Guard guard) {
@@ -37,8 +40,17 @@ final class People implements Screen {
         Back.to(request);
     }
 
-    /** The name; empty where nobody has said one. */
+    /**
+     * The name; empty where nobody has said one. What waited in a browser to be sent has the name of who tapped it: by now
+     * somebody else may stand there.
+     */
     String who(Context request) {
+        String tapped = clean(request.formParam(TAPPED_BY));
+        return tapped.isEmpty() ? standing(request) : tapped;
+    }
+
+    /** Who stands before the browser now. */
+    private String standing(Context request) {
         String sent = request.cookie(guard.cookie("who"));
         try {
             return sent == null ? "" : clean(URLDecoder.decode(sent, StandardCharsets.UTF_8));

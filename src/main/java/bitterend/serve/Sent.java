@@ -4,12 +4,15 @@ import bitterend.stock.Event;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** What a form sent. */
 final class Sent {
     private static final int LONGEST = 200;
+    /** Fields that say nothing of what is to be booked. */
+    private static final Set<String> NOT_ASKED = Set.of(Guard.TOKEN, "booking", "back", People.TAPPED_BY);
 
     private Sent() {}
 
@@ -45,7 +48,7 @@ final class Sent {
     static Event.Act by(Event.Act act, String who, String booking, Context request) {
         TreeMap<String, String> asked = new TreeMap<>();
         request.formParamMap().keySet().stream()
-                .filter(field -> !field.equals(Guard.TOKEN) && !field.equals("booking") && !field.equals("back"))
+                .filter(field -> !NOT_ASKED.contains(field))
                 .forEach(field -> asked.put(field, text(request, field)));
         return act.by(who).withId(booking).with(Event.ASKED, request.path() + " " + asked);
     }

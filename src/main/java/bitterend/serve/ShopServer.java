@@ -46,9 +46,10 @@ public final class ShopServer implements AutoCloseable {
         Loft loft = new Loft(shelf, units);
         News news = new News(shelf);
         String name = shop.settings().map(Settings::name).orElse("");
-        Site site = new Site(guard, people, name);
+        Assets assets = new Assets();
+        Site site = new Site(guard, people, name, assets.version());
         List<Screen> screens = List.of(
-                new Assets(),
+                assets,
                 people,
                 new TodayScreen(loft, site, people),
                 new BenchScreen(loft, site),

@@ -7,6 +7,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +27,11 @@ final class Site {
     private final Guard guard;
     private final People people;
     private final String shop;
+    private final String version;
 
-    Site(Guard guard, People people, String shop) {
+    /** @param version of the files that a page asks for besides itself */
+    Site(Guard guard, People people, String shop, String version) {
+        this.version = version;
         this.guard = guard;
         this.people = people;
         this.shop = shop;
@@ -41,10 +45,23 @@ final class Site {
         frame.put("instance", guard.cookie("page"));
         frame.put("ways", WAYS);
         frame.put("here", request.path());
+        frame.put("back", here(request));
+        frame.put("version", version);
         frame.put("who", people.who(request));
         frame.put("token", guard.token(request));
         frame.put("body", part(request, template, values));
         request.html(Unseen.shownOnPage(render("serve/page.jte", frame)));
+    }
+
+    /** Where a browser comes back to: the page that it asked for; for what a form sent, the page of that form. */
+    private static String here(Context request) {
+        if (request.method().equals(HandlerType.GET)) {
+            String asked = request.queryString();
+            return request.path() + (asked == null ? "" : "?" + asked);
+        }
+        String referer = request.header("Referer");
+        int path = referer == null ? -1 : referer.indexOf('/', referer.indexOf("://") + 3);
+        return referer == null || path < 0 ? "/" : referer.substring(path);
     }
 
     /** A page that holds a document. */

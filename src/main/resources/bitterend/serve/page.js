@@ -1,131 +1,145 @@
 "use strict";
-// What is ticked at the bench is written down in the browser before it is sent, and is sent again until the server answers:
-// each booking has an id of its own, so that it counts once however often it arrives.
+// What a page shows while bookings wait, and after they are answered.
 (function () {
-  const KEPT = document.body.dataset.instance + "-outbox";
-  const token = function () { return document.body.dataset.token; };
-  const read = function () { try { return JSON.parse(localStorage.getItem(KEPT) || "[]"); } catch (e) { return []; } };
-  const write = function (list) { localStorage.setItem(KEPT, JSON.stringify(list)); show(list); };
-  const show = function (list) {
-    const line = document.getElementById("waiting");
-    line.hidden = list.length === 0;
-    line.textContent = list.length === 0 ? "" : list.length + (list.length === 1 ? " booking waits" : " bookings wait") + " to be sent.";
-  };
-  // What was refused stays in sight until somebody has seen it: at the bench it was done all the same.
-  const REFUSED = document.body.dataset.instance + "-refused";
-  const refused = function () { try { return JSON.parse(localStorage.getItem(REFUSED) || "[]"); } catch (e) { return []; } };
-  const refuse = function (sent, why) {
-    const list = refused();
-    list.push((sent.fields.piece ? sent.fields.piece + ": " : "") + why);
-    localStorage.setItem(REFUSED, JSON.stringify(list));
-    showRefused();
-  };
-  const showRefused = function () {
-    const box = document.getElementById("refused");
-    box.replaceChildren();
-    refused().forEach(function (words, at) {
-      const line = document.createElement("p");
-      line.textContent = "Not booked: " + words + " ";
-      const seen = document.createElement("button");
-      seen.textContent = "Seen";
-      seen.addEventListener("click", function () {
-        const left = refused();
-        left.splice(at, 1);
-        localStorage.setItem(REFUSED, JSON.stringify(left));
-        showRefused();
-      });
-      line.append(seen);
-      box.append(line);
-    });
-    box.hidden = box.children.length === 0;
-  };
+  const REST_MILLIS = 900;
+  const outbox = window.outbox;
   const here = function () { return window.location.pathname + window.location.search; };
-  // A page that is new under the finger takes no tap at once: the next cut is where the last one was.
   let touched = false;
   let turn = 0;
-  document.addEventListener("input", function () { touched = true; });
+
+  // A cut that is new under the finger takes no tap at once: it is where the last one was.
+  let shown = "";
+  let calm = 0;
+  const ticks = function () { return document.querySelectorAll("#main form.tick button"); };
+  const rest = function (piece) {
+    if (piece !== shown) { shown = piece; calm = Date.now() + REST_MILLIS; }
+    const wait = calm - Date.now();
+    if (wait > 0) { window.setTimeout(function () { advance(); }, wait + 10); }
+    return wait > 0;
+  };
+
+  const set = function (form, name, value) {
+    const field = form.querySelector("input[name=" + name + "]");
+    if (field) { field.value = value; }
+  };
+
+  // The next cut that is not yet ticked: so a reel is cut on while nothing can be sent. Only as planned: what came out otherwise
+  // changes what is next, and that the server says.
+  const advance = function () {
+    const mine = outbox.of(here());
+    const ids = mine.map(function (each) { return each.fields.booking; });
+    const bench = document.getElementById("cutting");
+    const otherwise = bench && mine.some(function (each) { return each.fields.what !== "cut"; });
+    const cut = mine.filter(function (each) { return each.fields.what === "cut"; }).map(function (each) { return each.fields.piece; });
+    let next = null;
+    document.querySelectorAll("#cutting .nextcut").forEach(function (section, at) {
+      const isNext = next === null && !cut.includes(section.dataset.piece);
+      section.hidden = !isNext;
+      if (!isNext) { return; }
+      next = section;
+      document.querySelectorAll("#ticks form").forEach(function (form) {
+        set(form, "piece", section.dataset.piece);
+        set(form, "after", section.dataset.after);
+        set(form, "booking", bench.dataset.booking + form.dataset.mark + (at === 0 ? "" : "-" + at));
+      });
+    });
+    const hide = function (id, isHidden) { const part = document.getElementById(id); if (part) { part.hidden = isHidden; } };
+    hide("ticks", next === null || otherwise);
+    hide("held", !otherwise);
+    hide("allcut", next !== null);
+    document.querySelectorAll("#cutting .state").forEach(function (state) {
+      if (cut.includes(state.dataset.piece)) { state.textContent = "cut, waits to be sent"; }
+    });
+    const resting = bench ? rest(next === null ? "" : next.dataset.piece) : false;
+    ticks().forEach(function (button) {
+      const form = button.form;
+      const waits = ids.includes(form.querySelector("input[name=booking]").value);
+      button.disabled = resting || waits || (bench && mine.length > 0 && !form.closest("#ticks"));
+    });
+    return next;
+  };
+
+  const say = function (words) { document.getElementById("said").textContent = words; };
+  const nextInWords = function (next) {
+    return next === null ? "" : " Next: " + next.dataset.piece + ", counter " + next.dataset.reading + ".";
+  };
+
   const put = function (page) {
+    const old = document.getElementById("main");
     const main = document.adoptNode(page.getElementById("main"));
-    document.getElementById("main").replaceWith(main);
+    const focused = old.contains(document.activeElement);
+    // What somebody has opened stays open.
+    const opened = Array.from(old.querySelectorAll("details"), function (each) { return each.open; });
+    main.querySelectorAll("details").forEach(function (each, at) { each.open = opened[at] === true; });
+    old.replaceWith(main);
+    if (focused) { main.focus({ preventScroll: true }); }
     touched = false;
     turn++;
-    const ticks = main.querySelectorAll("form.tick button");
-    ticks.forEach(function (button) { button.disabled = true; });
-    window.setTimeout(function () { ticks.forEach(function (button) { button.disabled = false; }); }, 900);
     watch();
+    return advance();
   };
-  const waits = function (status, text) {
-    const why = new DOMParser().parseFromString(text, "text/html").querySelector(".told");
-    const line = document.getElementById("waiting");
-    line.hidden = false;
-    line.textContent = read().length + " to be sent; " + (why ? why.textContent : status === 403 ? "load this page again, or pair this device." : "the server cannot take it now.");
+
+  const isTyping = function () {
+    const at = document.activeElement;
+    return (at && ["INPUT", "SELECT", "TEXTAREA"].includes(at.tagName)) || touched;
   };
-  let sending = false;
-  const send = async function () {
-    if (sending) { return; }
-    sending = true;
-    try {
-      let list = read();
-      while (list.length > 0) {
-        const first = list[0];
-        const body = new URLSearchParams(first.fields);
-        let answer;
-        try {
-          answer = await fetch(first.path, { method: "POST", body: body, headers: { "X-Bitterend-Token": token() }, redirect: "follow" });
-        } catch (gone) { break; }
-        if (answer.status >= 500 || answer.status === 403) { waits(answer.status, await answer.text()); break; }
-        const booked = answer.ok;
-        const text = await answer.text();
-        const page = new DOMParser().parseFromString(text, "text/html");
-        list = read().filter(function (each) { return each.fields.booking !== first.fields.booking; });
-        write(list);
-        if (!booked) {
-          const why = page.querySelector(".told");
-          refuse(first, why ? why.textContent : "It was not booked.");
-        }
-        if (first.from === here() && booked) { put(page); }
-      }
-    } finally { sending = false; if (read().length === 0) { show([]); } }
-  };
+
   const watch = function () {
-    document.querySelectorAll("form.tick").forEach(function (form) {
+    document.querySelectorAll("#main form.tick").forEach(function (form) {
       form.addEventListener("submit", function (event) {
-        event.preventDefault();
         const fields = Object.fromEntries(new FormData(form).entries());
         delete fields.token;
-        const list = read();
-        if (!list.some(function (each) { return each.fields.booking === fields.booking; })) {
-          list.push({ path: form.getAttribute("action"), from: here(), fields: fields });
-          write(list);
-        }
-        form.querySelectorAll("button").forEach(function (button) { button.disabled = true; });
-        send();
+        const entry = { path: form.getAttribute("action"), from: here(), by: document.body.dataset.who, fields: fields };
+        if (!outbox.put(entry)) { return; }
+        event.preventDefault();
+        if (form.contains(document.activeElement)) { document.activeElement.blur(); }
+        form.querySelectorAll("input:not([type=hidden])").forEach(function (field) { field.value = field.defaultValue; });
+        const opened = form.closest("details");
+        if (opened) { opened.open = false; }
+        touched = false;
+        turn++;
+        const next = advance();
+        say("Ticked" + (fields.piece ? ": " + fields.piece : "") + "." + nextInWords(next));
+        outbox.send();
       });
     });
   };
+
+  const answered = async function (done) {
+    const mine = done.filter(function (each) { return each.entry.from === here(); });
+    if (mine.length === 0) { return; }
+    const last = mine[mine.length - 1];
+    const booked = mine.filter(function (each) { return each.booked; }).length;
+    const words = (booked > 0 ? booked + " booked." : "") + (booked < mine.length ? " " + (mine.length - booked) + " not booked." : "");
+    let next = null;
+    if (outbox.of(here()).length > 0 || isTyping()) {
+      next = advance();
+    } else {
+      const asked = turn;
+      const isHere = last.answer.ok && last.answer.url.pathname + last.answer.url.search === here();
+      const page = isHere ? last.answer.page : await outbox.load(here());
+      next = page && asked === turn ? put(page) : advance();
+    }
+    say(words + nextInWords(next));
+  };
+
+  document.addEventListener("input", function () { touched = true; });
   // Once a plan is there its page is not asked for again.
   document.addEventListener("htmx:afterSwap", function (event) {
     if (document.querySelector("[data-done]")) { event.target.removeAttribute("hx-get"); event.target.removeAttribute("hx-trigger"); window.htmx.process(event.target); window.location.reload(); }
   });
   // Another device, or the command line, changed something: the page is read again unless somebody is typing in it.
-  const busy = function () {
-    const at = document.activeElement;
-    const typing = (at && ["INPUT", "SELECT", "TEXTAREA"].includes(at.tagName)) || touched || document.querySelector("form.book");
-    return typing || sending || read().length > 0 || document.getElementById("progress");
+  const isBusy = function () {
+    return isTyping() || document.querySelector("form.book") || outbox.isBusy() || document.getElementById("progress");
   };
-  const news = new EventSource("/news");
-  news.addEventListener("changed", async function () {
-    if (busy()) { return; }
+  new EventSource("/news").addEventListener("changed", async function () {
+    if (isBusy()) { return; }
     const asked = turn;
-    const answer = await fetch(window.location.href);
-    const text = await answer.text();
+    const page = await outbox.load(here());
     // What was tapped while it was on its way is newer than it.
-    if (answer.ok && asked === turn && !busy()) { put(new DOMParser().parseFromString(text, "text/html")); }
+    if (page && asked === turn && !isBusy()) { put(page); }
   });
   watch();
-  show(read());
-  showRefused();
-  send();
-  window.addEventListener("online", send);
-  window.setInterval(send, 5000);
+  advance();
+  outbox.begin(answered);
 })();

@@ -39,7 +39,7 @@ final class DayAtTheBrowserIT {
             office.open("/").isHeldBy("Ada");
             bench.open("/bench").isHeldBy("Bo");
             pastes(office, loft);
-            plans(office);
+            office.plans();
             bench.open("/bench");
             List<String> reels = reels(bench);
             assertTrue(reels.size() >= 3, reels.toString());
@@ -47,7 +47,7 @@ final class DayAtTheBrowserIT {
             String spoiled = endsShort(bench, reels.get(1));
             cutsAll(bench, reels.get(2));
             spoils(bench, reels.get(2));
-            plans(office);
+            office.plans();
             bench.open("/bench");
             assertTrue(reels(bench).size() >= 1, bench.text());
             splices(office);
@@ -67,13 +67,6 @@ final class DayAtTheBrowserIT {
         office.tap("Save");
         assertThat(office.page().locator("textarea[name=paste]")).hasValue("");
         assertTrue(Files.readString(loft.folder().resolve("orders.csv")).contains("G-2190"));
-    }
-
-    private static void plans(Tablet office) {
-        office.open("/");
-        office.tap("Plan the day");
-        office.tap("Put it in force");
-        office.reads("Cutting plan");
     }
 
     /** The tiles that must be cut today and are not yet done, by where they lead. */
@@ -96,7 +89,7 @@ final class DayAtTheBrowserIT {
     /** The rope ends behind the first piece; the piece that was to be cut next. */
     private static String endsShort(Tablet bench, String reel) {
         bench.open(reel);
-        String piece = bench.page().locator(".next .piece b").innerText();
+        String piece = bench.page().locator(".nextcut:not([hidden]) .piece b").innerText();
         bench.book("The reel ends behind it");
         assertTrue(bench.shows("cut"), bench.text());
         return piece;
@@ -122,9 +115,13 @@ final class DayAtTheBrowserIT {
 
     private static void counts(Tablet office, String reel) {
         office.open(reel.replace("/bench/", "/rack/"));
-        office.page().locator("main select[name=what]").selectOption("count");
-        office.page().getByLabel("Length, place or order").fill("5 m");
-        office.book("Book it");
-        office.reads("length 5 m");
+        Locator form = office.page().locator("form:has(input[name=what][value=count])");
+        office.page()
+                .locator("details:has(input[name=what][value=count]) summary")
+                .first()
+                .click();
+        form.locator("input[name=length]").fill("5 m");
+        form.locator("button").click();
+        assertThat(office.page().locator("dl.known")).containsText("5 m");
     }
 }

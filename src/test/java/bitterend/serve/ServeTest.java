@@ -404,6 +404,18 @@ final class ServeTest {
         assertNotEquals(code, late);
     }
 
+    /** Who taps "That is me" on the page of a reel comes back to that reel; after a refusal, to the page of the form. */
+    @Test
+    void nameSaidOnAPage_comesBackToThatPage() {
+        Seen found = ada.get("/find?what=E%2F1");
+        assertEquals("/find?what=E%2F1", found.field("back").replace("&amp;", "&"));
+        Seen back = ada.post("/who", Map.of("name", "Ada", "back", found.field("back")));
+        assertEquals(
+                "/find?what=E%2F1",
+                back.whole().uri().getPath() + "?" + back.whole().uri().getRawQuery());
+        assertEquals("/", ada.post("/plan/accept", Map.of()).field("back"), "no page of a GET");
+    }
+
     private static String wrong(String code) {
         return code.equals("12345678") ? "87654321" : "12345678";
     }

@@ -69,6 +69,14 @@ final class Tablet implements AutoCloseable {
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words).setExact(true));
     }
 
+    /** Plans the day, looks at the plan and puts it in force. */
+    void plans() {
+        open("/");
+        tap("Plan the day");
+        tap("Put it in force");
+        reads("Cutting plan");
+    }
+
     void tap(String words) {
         button(words).first().click();
     }
@@ -97,6 +105,25 @@ final class Tablet implements AutoCloseable {
         String before = booking();
         page.waitForResponse(answer -> answer.request().method().equals("POST"), () -> tap(words));
         page.waitForCondition(() -> waiting() == 0 && !booking().equals(before));
+    }
+
+    /** Taps the next cut that is shown, and waits until the one behind it is, or that all are cut: whether it is sent or not. */
+    void ticks() {
+        String piece = next();
+        tap("Cut");
+        page.waitForCondition(() -> !next().equals(piece));
+    }
+
+    /** The piece that is to be cut next; empty when none is. */
+    String next() {
+        Object piece = page.evaluate(
+                "() => { const cut = document.querySelector('.nextcut:not([hidden])'); return cut ? cut.dataset.piece : ''; }");
+        return String.valueOf(piece);
+    }
+
+    /** Waits until nothing waits to be sent any more. */
+    void sendsAll() {
+        page.waitForCondition(() -> waiting() == 0);
     }
 
     /** How many bookings are written down here and not yet answered. */

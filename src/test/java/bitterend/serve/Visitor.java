@@ -25,7 +25,11 @@ final class Visitor {
     private final String url;
 
     Visitor(ShopServer server) {
-        url = server.url();
+        this(server.url());
+    }
+
+    Visitor(String url) {
+        this.url = url;
     }
 
     /** What came back. */
