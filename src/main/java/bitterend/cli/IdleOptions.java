@@ -106,6 +106,22 @@ final class IdleOptions {
                     Set.of("--length"),
                     "is of so much of a reel; add --length"),
             Rule.without(
+                    "stock count",
+                    Set.of("--accept", "--sure", "--html", "--pdf"),
+                    Set.of("--file"),
+                    "is of a list that was filled in; add --file"),
+            Rule.without("stock count", Set.of("--sure"), Set.of("--accept"), "is for booking; add --accept"),
+            Rule.with(
+                    "stock count",
+                    Set.of("--uncertainty", "--known"),
+                    Set.of("--file", "--sheet"),
+                    "is of one reel; a list says it in its rows"),
+            Rule.with(
+                    "stock count",
+                    Set.of("--note", "--once", "--who"),
+                    Set.of("--sheet"),
+                    "is of a booking; --sheet prints a list"),
+            Rule.without(
                     "stock gauge",
                     Set.of("--note", "--once", "--sure", "--who"),
                     Set.of("--book"),

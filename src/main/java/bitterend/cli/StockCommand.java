@@ -60,6 +60,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
                 .addSubcommand(new StockCutCommand(terminal))
                 .addSubcommand(new StockReserveCommand(terminal))
                 .addSubcommand(new StockShortCommand(terminal))
+                .addSubcommand(new StockCountCommand(terminal))
                 .addSubcommand(new StockGaugeCommand(terminal))
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockCorrectCommand(terminal))

@@ -1,8 +1,6 @@
 package bitterend.cli;
 
-import bitterend.measure.Length;
 import bitterend.measure.Written;
-import bitterend.stock.Reel;
 import bitterend.work.rack.LookAlikes;
 import bitterend.work.rack.RackWork;
 import bitterend.work.rack.WorkReel;
@@ -19,28 +17,6 @@ abstract class StockReels extends StockFiles {
     StockReels(Terminal terminal) {
         super(terminal);
         this.terminal = terminal;
-    }
-
-    @Command(name = "count", header = "Books a new figure for the length of a reel.")
-    int count(
-            @Mixin StockAccess at,
-            @Parameters(index = "1", paramLabel = "REEL") String reel,
-            @Parameters(index = "2", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class) Written length,
-            @Option(
-                            names = "--uncertainty",
-                            paramLabel = "LENGTH",
-                            converter = Typed.Allowance.class,
-                            defaultValue = "0 mm",
-                            description = "How much shorter it may really be. Default: ${DEFAULT-VALUE}.")
-                    Length uncertainty,
-            @Option(
-                            names = "--known",
-                            paramLabel = "HOW",
-                            defaultValue = "COUNTED",
-                            description = "How it is known: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
-                    Reel.Known known,
-            @Mixin StockNote note) {
-        return booked(at, note, new RackWork.Count(reel, length, uncertainty, known));
     }
 
     @Command(name = "hold", header = "Puts a reel on hold: it is not cut. Whom it is kept for stays.")

@@ -6,6 +6,7 @@ import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
+import bitterend.stock.Counted;
 import bitterend.stock.Event;
 import bitterend.stock.Held;
 import bitterend.stock.Reel;
@@ -85,11 +86,11 @@ final class ReelDeeds {
     }
 
     private RackWork counted(String reel) {
-        return new RackWork.Count(
+        return new RackWork.Count(List.of(Counted.of(
                 reel,
                 form.must("length", StockText::asTyped, SOME),
                 form.or("uncertainty", StockText::allowance, Length.ZERO),
-                known(Reel.Known.COUNTED));
+                known(Reel.Known.COUNTED))));
     }
 
     private Reel.Known known(Reel.Known usual) {

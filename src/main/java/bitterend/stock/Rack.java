@@ -63,16 +63,16 @@ public final class Rack {
 
     /** A new figure for the length of a reel; the note of the movement says which flaws ended with it. */
     public Event count(String reel, Written length, Length uncertainty, Reel.Known known, String note) {
-        if (!length.roundedDown().minus(uncertainty).isPositive()) {
-            throw new LedgerException.Refused("nothing is certain of a length that may be wrong by all of it");
-        }
-        return book(Event.Kind.COUNTED, note, books -> {
-            Reel old = standing(books, reel).reel();
-            books.append(new Entry(
-                    Kind.COUNTED,
-                    RopeWork.counted(old, length, uncertainty, known),
-                    RopeWork.countedNote(note, old, length.roundedDown())));
-        });
+        return count(List.of(Counted.of(reel, length, uncertainty, known)), note);
+    }
+
+    /** The same of several reels at once; one that was not found is on hold until it is. */
+    public Event count(List<Counted> counted, String note) {
+        counted.forEach(Counted::refuseUnlessCertain);
+        return book(
+                Event.Kind.COUNTED,
+                note,
+                books -> counted.forEach(each -> books.append(each.entry(standing(books, each.reel()), note))));
     }
 
     public Event hold(String reel, String note) {

@@ -47,7 +47,9 @@ final class EveryCommandTest {
             Map.entry("stock correct", List.of("stock correct SHOP E10 --lot 16 --use-by 2030-01-31")),
             Map.entry("stock spoil", List.of("stock spoil SHOP E-32/1.2 --back 5m")),
             Map.entry("stock undo", List.of("stock hold SHOP E10; stock undo SHOP EVENT")),
-            Map.entry("stock count", List.of("stock count SHOP E10 23m")),
+            Map.entry(
+                    "stock count",
+                    List.of("stock count SHOP E10 23m", "stock count SHOP --file SHOP/count.csv --accept")),
             Map.entry("stock hold", List.of("stock hold SHOP E10")),
             Map.entry("stock release", List.of("stock hold SHOP E10; stock release SHOP E10")),
             Map.entry(
@@ -82,7 +84,6 @@ final class EveryCommandTest {
                     "stock correct",
                     "stock spoil",
                     "stock undo",
-                    "stock count",
                     "stock hold",
                     "stock release",
                     "stock reserve",

@@ -40,6 +40,7 @@ final class PagesTest {
             "quote",
             "quote compare",
             "show",
+            "stock count",
             "stock gauge",
             "stock history",
             "stock list",
@@ -91,6 +92,9 @@ final class PagesTest {
         same("stock", "trace", "" + shop, "E-32/1.1");
         same("stock", "trace", "" + shop, "--lot", "12");
         same("stock", "verify", "" + shop);
+        Path counted = folder.resolve("count.csv");
+        Files.writeString(counted, "reel,counted\nE9,150 m\nE99,12 m\n");
+        same("stock", "count", "" + shop, "--file", "" + counted);
         same("calibrate", "demo-data/gannet-loft");
         same("check", "" + shop);
         same("lengths", "" + shop);

@@ -9,6 +9,7 @@ import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Written;
+import bitterend.stock.Counted;
 import bitterend.stock.Event;
 import bitterend.stock.Fills;
 import bitterend.stock.Gauge;
@@ -17,6 +18,7 @@ import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerException.Refused;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -176,7 +178,8 @@ public final class GaugeReel {
         Reel.Known how = estimate instanceof OfWeight ? Reel.Known.WEIGHED : Reel.Known.GAUGED;
         Written length = Written.worked(estimate.length());
         Length uncertainty = estimate.length().minus(estimate.certain());
-        Booking booking = new WorkReel(desk).book(new RackWork.Count(request.reel(), length, uncertainty, how));
+        Booking booking = new WorkReel(desk)
+                .book(new RackWork.Count(List.of(Counted.of(request.reel(), length, uncertainty, how))));
         return booking instanceof Booking.Booked booked
                 ? new Result.Gauged(estimate, Optional.of(booked))
                 : new Result.NotGauged((Booking.Refused) booking, estimate);

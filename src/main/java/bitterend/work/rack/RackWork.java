@@ -1,12 +1,11 @@
 package bitterend.work.rack;
 
-import bitterend.measure.Length;
 import bitterend.measure.Written;
+import bitterend.stock.Counted;
 import bitterend.stock.Event;
 import bitterend.stock.Flaw;
 import bitterend.stock.Movement;
 import bitterend.stock.Rack;
-import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -15,15 +14,15 @@ public sealed interface RackWork {
     /** Does it; the desk knows why and on which day. */
     Event on(Rack rack, RackDesk desk);
 
-    /**
-     * A new figure for its length.
-     *
-     * @param uncertainty how much shorter it may really be
-     */
-    record Count(String reel, Written length, Length uncertainty, Reel.Known known) implements RackWork {
+    /** What a count found, of one reel or of many: one event. */
+    record Count(List<Counted> reels) implements RackWork {
+        public Count {
+            reels = List.copyOf(reels);
+        }
+
         @Override
         public Event on(Rack rack, RackDesk desk) {
-            return rack.count(reel, length, uncertainty, known, desk.note());
+            return rack.count(reels, desk.note());
         }
     }
 
