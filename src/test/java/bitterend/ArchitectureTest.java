@@ -217,6 +217,8 @@ final class ArchitectureTest {
             "exchange.ReelsExport",
             "exchange.ShortageJson",
             "exchange.StockJson",
+            "exchange.CountCsv",
+            "exchange.CountJson",
             "exchange.StudyJson",
             "exchange.WeekJson",
             // files that are named on the command line, read or written
