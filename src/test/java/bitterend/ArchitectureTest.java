@@ -119,7 +119,7 @@ final class ArchitectureTest {
             Map.entry(
                     "serve",
                     "buying catalogue day demand exchange finding front measure packing packing.strategy report report.page "
-                            + "report.sheet stock work work.orders work.plans work.rack"),
+                            + "report.sheet stock work work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
                     "buying catalogue day demand demand.calibration exchange finding front measure packing "

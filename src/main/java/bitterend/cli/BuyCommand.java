@@ -39,8 +39,6 @@ import picocli.CommandLine.Option;
         },
         sortOptions = false)
 final class BuyCommand implements Callable<Integer> {
-    static final String NOTHING = "no rope to study has both an offer in offers.csv and a past in history.csv";
-
     private final Terminal terminal;
 
     @Mixin
@@ -104,7 +102,7 @@ final class BuyCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         if (!AdviseReels.isOffered(read.get().shop())) {
-            terminal.err().println("error: there is nothing to choose from; offers.csv names no offer");
+            terminal.err().println("error: " + TradePages.NO_OFFER);
             return ExitCode.BAD_INPUT.number();
         }
         return (study ? study(read.get()) : advise(read.get())).number();
@@ -118,7 +116,7 @@ final class BuyCommand implements Callable<Integer> {
         Shop read = now.shop();
         StudyReels verb = new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read)));
         if (verb.isEmpty()) {
-            terminal.err().println("error: " + NOTHING);
+            terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;
         }
         BuyStudy study = new BuyStudy(terminal, verb, cores());

@@ -6,6 +6,7 @@ import bitterend.exchange.Shop;
 import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
 import bitterend.finding.Findings;
+import bitterend.front.TradePages;
 import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
@@ -47,8 +48,7 @@ final class BuyStudy {
                 return ExitCode.BAD_INPUT;
             }
             StudyReels.Found found = study.found(part.get());
-            found.tooFew().forEach((rope, scenarios) -> terminal.err()
-                    .println(rope + ": " + scenarios + " scenarios are too few to say anything"));
+            TradePages.tooFew(found).forEach(terminal.err()::println);
             print(found, shop, figures, json);
             terminal.out().flush();
             papers.write(shop.settings().name(), found.verdicts(), figures, terminal);

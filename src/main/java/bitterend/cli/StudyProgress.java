@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.buying.Simulation;
+import bitterend.front.ProgressWords;
 import java.io.PrintStream;
 
 /** Tells how far a study is, and how long it will still take, about once a second and on one line of a terminal. */
@@ -25,7 +26,7 @@ final class StudyProgress implements Simulation.Listener {
         }
         told = now;
         long left = (now - begun) / done * (all - done) / EVERY_NANOS;
-        err.println(rope + ": " + done + " of " + all + " scenarios"
+        err.println(ProgressWords.scenarios(rope, done, all)
                 + (done < all ? ", about " + (left + 1) + " s left; Ctrl-C gives the answer so far" : ""));
     }
 }

@@ -8,6 +8,7 @@ import bitterend.exchange.ShopValues;
 import bitterend.exchange.ValuesJson;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
+import bitterend.front.TradePages;
 import bitterend.report.CoilValuePage;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
@@ -135,7 +136,7 @@ final class ValueCommand implements Callable<Integer> {
 
     private Document tried(CoilValuePage page, Own own, Study.Size size, Trial trial, Coils coils) {
         if (trial instanceof Trial.NothingToTry) {
-            terminal.err().println(coils.rope().id() + ": " + BuyCommand.NOTHING);
+            terminal.err().println(coils.rope().id() + ": " + TradePages.NOTHING_TO_STUDY);
         }
         return trial instanceof Trial.Tried tried
                 ? page.trial(tried.found(), shown(own), size.weeks())

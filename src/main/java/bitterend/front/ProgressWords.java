@@ -3,11 +3,16 @@ package bitterend.front;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Effort;
 
-/** How far the engines are with one group of ropes. */
+/** How far it is, for whoever waits. */
 public final class ProgressWords {
     private ProgressWords() {}
 
-    /** In one line; a bound of nothing says nothing. */
+    /** How far a study is with a rope. */
+    public static String scenarios(String rope, int done, int all) {
+        return rope + ": " + done + " of " + all + " scenarios";
+    }
+
+    /** How far the engines are with one group of ropes, in one line; a bound of nothing says nothing. */
     public static String of(Effort.Progress progress, MoneyText money) {
         String bound = progress.bound().rounded().minor() > 0
                 ? money.print(progress.bound().rounded())

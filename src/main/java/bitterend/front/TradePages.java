@@ -3,12 +3,24 @@ package bitterend.front;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
 import bitterend.report.BuyAdvicePage;
+import bitterend.report.BuyHintsPage;
+import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
 import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.work.trade.AdviseReels.Result.Advised;
+import bitterend.work.trade.StudyReels;
+import java.util.List;
 
 /** What is bought and quoted, as both fronts show it. */
 public final class TradePages {
+    /** Why there is nothing to advise. */
+    public static final String NO_OFFER = "there is nothing to choose from; offers.csv names no offer";
+
+    /** Why there is nothing to study. */
+    public static final String NOTHING_TO_STUDY =
+            "no rope to study has both an offer in offers.csv and a past in history.csv";
+
     private TradePages() {}
 
     /** Which reels to buy for the orders in hand, and on which of the days ahead rope is short. */
@@ -22,7 +34,23 @@ public final class TradePages {
                         advised.forecast().ropes());
     }
 
-    /** The same for programs. */
+    /** Which sizes suit work like that of the past, which ropes have too few scenarios, and when to order again. */
+    public static Document of(Shop shop, StudyReels.Found found, Figures figures) {
+        Writing tooFew = new Writing();
+        tooFew(found).forEach(tooFew::paragraph);
+        return BuyStudyPage.of(shop.settings().name(), found.verdicts(), figures)
+                .with(tooFew.document())
+                .then(new BuyHintsPage(figures).of(found.hints()));
+    }
+
+    /** The ropes of which too little was worked out, a sentence each. */
+    public static List<String> tooFew(StudyReels.Found found) {
+        return found.tooFew().entrySet().stream()
+                .map(each -> each.getKey() + ": " + each.getValue() + " scenarios are too few to say anything")
+                .toList();
+    }
+
+    /** The advice for programs. */
     public static String json(Shop shop, Advised advised) {
         return new BuyJson(shop.settings().money())
                 .advice(

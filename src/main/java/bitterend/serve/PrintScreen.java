@@ -71,18 +71,23 @@ final class PrintScreen implements Screen {
             site.tell(request, now == null ? Loft.BROKEN : "There is no such reel on the rack.");
             return;
         }
-        request.header("Content-Security-Policy", OWN_STYLE);
-        request.contentType("text/html; charset=utf-8")
+        withItsOwnStyle(request)
                 .result(new ReelTags(now.shop().catalogue(), loft.figures(now))
                         .html(reels, TagPage.Label.USUAL, Paper.A4));
+    }
+
+    /** Answers with a page that carries its style with it. */
+    static Context withItsOwnStyle(Context request) {
+        return request.header("Content-Security-Policy", OWN_STYLE).contentType("text/html; charset=utf-8");
     }
 
     private void print(Context request, Function<SheetPapers, byte[]> paper, String type) {
         Result result = result(which(request), null).orElse(null);
         ShopNow now = loft.now().orElse(null);
         if (now != null && result instanceof Result.Printed printed) {
-            request.header("Content-Security-Policy", OWN_STYLE);
-            request.contentType(type).result(paper.apply(new SheetPapers(now, printed.sheets(), loft.figures(now))));
+            withItsOwnStyle(request)
+                    .contentType(type)
+                    .result(paper.apply(new SheetPapers(now, printed.sheets(), loft.figures(now))));
         } else {
             site.tell(request, why(result));
         }

@@ -59,6 +59,7 @@ public final class ShopServer implements AutoCloseable {
                 new TraceScreen(loft, site),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
+                new BuyingScreen(loft, site),
                 new SplicingScreen(loft, site, people),
                 news,
                 new PairScreen(devices, site),

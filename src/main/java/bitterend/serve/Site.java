@@ -21,7 +21,8 @@ final class Site {
             new Way("/book", "Order book"),
             new Way("/orders", "Orders"),
             new Way("/rack", "Rack"),
-            new Way("/week", "Week"));
+            new Way("/week", "Week"),
+            new Way("/buying", "Buying"));
 
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Guard guard;

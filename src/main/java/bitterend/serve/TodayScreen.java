@@ -2,8 +2,7 @@ package bitterend.serve;
 
 import bitterend.finding.Findings;
 import bitterend.front.ChangeWords;
-import bitterend.front.ProgressWords;
-import bitterend.measure.MoneyText;
+import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
@@ -32,12 +31,14 @@ final class TodayScreen implements Screen {
     private final Loft loft;
     private final Site site;
     private final People people;
+    private final RunPage page;
     private @Nullable PlanRun run;
 
     TodayScreen(Loft loft, Site site, People people) {
         this.loft = loft;
         this.site = site;
         this.people = people;
+        page = new RunPage(site, "A new plan", "/plan", "/", "Looking for a better plan.", "Stop, and keep the best");
     }
 
     @Override
@@ -54,7 +55,7 @@ final class TodayScreen implements Screen {
         Map<String, Object> values = new HashMap<>();
         Optional<ShopNow> now = loft.now();
         values.put("findings", now.isPresent() ? "" : errors());
-        values.put("running", run().isPresent());
+        values.put("running", run().filter(each -> each.run().fault().isEmpty()).isPresent());
         values.put("blocks", now.flatMap(this::inForce).map(PagePart::blocks).orElse(""));
         site.show(request, "Today", "serve/today.jte", values);
     }
@@ -90,62 +91,40 @@ final class TodayScreen implements Screen {
             return;
         }
         synchronized (this) {
-            if (run == null) {
-                PlanRun next =
-                        PlanRun.about(now, now.at().plans(new Findings())).orElse(null);
-                if (next != null) {
-                    run = next;
-                    Thread worker = new Thread(next::work, "plan");
-                    worker.setDaemon(true);
-                    worker.start();
-                }
+            if (run == null || !run.run().fault().isEmpty()) {
+                run = PlanRun.begin(now, now.at().plans(new Findings())).orElse(null);
             }
         }
         Back.to(request, "/plan");
     }
 
-    /** How far it is, asked for again and again by the page; then the plan beside the one in force. */
+    /** How far it is; then the plan beside the one in force. */
     private void running(Context request) {
         PlanRun now = run().orElse(null);
         if (now == null) {
             Back.to(request, "/");
-            return;
-        }
-        Map<String, Object> values = new HashMap<>();
-        values.put("lines", lines(now));
-        values.put("fault", now.fault());
-        values.put("run", now.id());
-        Optional<PlannedDay> planned = now.planned();
-        values.put("done", planned.isPresent() || !now.fault().isEmpty());
-        values.put("changes", planned.map(day -> changes(now, day)).orElse(List.of()));
-        values.put("blocks", planned.map(day -> PagePart.blocks(page(now, day))).orElse(""));
-        if ("true".equals(request.header("HX-Request"))) {
-            request.html(site.part(request, "serve/progress.jte", values));
         } else {
-            site.show(request, "A new plan", "serve/planning.jte", values);
+            page.show(request, now.run(), day -> planned(request, now, day));
         }
     }
 
-    private static List<String> lines(PlanRun run) {
-        MoneyText money = run.shop().shop().settings().money();
-        return run.progress().values().stream()
-                .map(best -> ProgressWords.of(best, money))
-                .toList();
-    }
-
-    private List<String> changes(PlanRun run, PlannedDay day) {
-        return day.changes()
-                .map(since -> ChangeWords.lines(since, loft.figures(run.shop())))
-                .orElse(List.of());
-    }
-
-    private Document page(PlanRun run, PlannedDay day) {
-        return loft.shown(run.shop(), day.problem(), day.plan()).screen();
+    private String planned(Context request, PlanRun now, PlannedDay day) {
+        Figures figures = loft.figures(now.shop());
+        Map<String, Object> values = new HashMap<>();
+        values.put("run", now.run().id());
+        values.put(
+                "changes",
+                day.changes().map(since -> ChangeWords.lines(since, figures)).orElse(List.of()));
+        values.put(
+                "blocks",
+                PagePart.blocks(
+                        loft.shown(now.shop(), day.problem(), day.plan()).screen()));
+        return site.part(request, "serve/planned.jte", values);
     }
 
     /** The run that a page shows, if it is the one that is here. */
     private synchronized Optional<PlanRun> named(Context request) {
-        return run().filter(each -> each.id().equals(Sent.text(request, "run")));
+        return run().filter(each -> each.run().id().equals(Sent.text(request, "run")));
     }
 
     private void other(Context request) {
@@ -159,7 +138,7 @@ final class TodayScreen implements Screen {
             other(request);
             return;
         }
-        shown.get().stop();
+        shown.get().run().stop();
         Back.to(request, "/plan");
     }
 
@@ -171,14 +150,14 @@ final class TodayScreen implements Screen {
         }
         Optional<PlanRun> made;
         synchronized (this) {
-            made = named(request).filter(each -> each.planned().isPresent());
+            made = named(request).filter(each -> each.run().made().isPresent());
             run = made.isPresent() ? null : run;
         }
         if (made.isEmpty()) {
             other(request);
             return;
         }
-        Outcome outcome = made.get().verb().keep(made.get().planned().orElseThrow(), who);
+        Outcome outcome = made.get().verb().keep(made.get().run().made().orElseThrow(), who);
         if (outcome instanceof Outcome.InForce) {
             Back.to(request, "/");
         } else {
@@ -196,7 +175,7 @@ final class TodayScreen implements Screen {
             other(request);
             return;
         }
-        shown.get().stop();
+        shown.get().run().stop();
         Back.to(request, "/");
     }
 }

@@ -1,0 +1,210 @@
+package bitterend.serve;
+
+import bitterend.buying.Share;
+import bitterend.buying.Study;
+import bitterend.front.ProgressWords;
+import bitterend.front.TradePages;
+import bitterend.measure.Moments;
+import bitterend.measure.Parsed;
+import bitterend.report.Figures;
+import bitterend.report.page.Document;
+import bitterend.serve.FormField.Choice;
+import bitterend.serve.KeptPages.Kept;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.AdviseReels;
+import bitterend.work.trade.StudyReels;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Which reels to buy, for the orders in hand or for work like the past: worked out while people look on, and kept. */
+final class BuyingScreen implements Screen {
+    private static final String PATH = "/buying";
+    private static final String ADVICE = "advice";
+    private static final String STUDY = "study";
+    private static final int FEWEST = 4;
+    private static final int MOST = 100_000;
+    private static final int MOST_WEEKS = 520;
+    private static final int LONGEST = 3_600;
+
+    private final Loft loft;
+    private final Site site;
+    private final KeptPages kept = new KeptPages();
+    private final KeptScreen pages;
+    private final RunPage page;
+    private @Nullable Run<Kept> run;
+
+    BuyingScreen(Loft loft, Site site) {
+        this.loft = loft;
+        this.site = site;
+        pages = new KeptScreen(site, kept, PATH + "/kept");
+        page = new RunPage(
+                site, "Buying", PATH + "/run", PATH, "Looking for the reels to buy.", "Stop, and show what there is");
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get(PATH, request -> show(request, Form.blank()));
+        config.routes.post(PATH, this::begin);
+        config.routes.get(PATH + "/run", this::running);
+        config.routes.post(PATH + "/run/stop", this::stop);
+        pages.serve(config);
+    }
+
+    private void show(Context request, Form form) {
+        Optional<ShopNow> now = loft.now();
+        if (now.isEmpty()) {
+            site.tell(request, Loft.BROKEN);
+            return;
+        }
+        Map<String, Object> values = new HashMap<>();
+        values.put("running", run().filter(each -> !each.isOver()).isPresent());
+        values.put("offered", AdviseReels.isOffered(now.get().shop()));
+        values.put(
+                "forms",
+                forms(now.get()).stream().map(each -> each.of(form, "")).toList());
+        values.put("kept", kept.ways(PATH + "/kept"));
+        site.show(request, "Buying", "serve/buying.jte", values);
+    }
+
+    private static List<FormView> forms(ShopNow now) {
+        List<Choice> ropes = now.shop().catalogue().ropes().stream()
+                .map(rope -> new Choice(rope.id(), rope.name()))
+                .toList();
+        return List.of(
+                new FormView(
+                        PATH,
+                        ADVICE,
+                        "For the orders in hand",
+                        "",
+                        List.of(FormField.typed("seconds", "Look no longer than so many seconds", "20")
+                                .with("20")),
+                        "Which reels to order",
+                        Keys.random(),
+                        true),
+                new FormView(
+                        PATH,
+                        STUDY,
+                        "For work like that of the past",
+                        "",
+                        List.of(
+                                FormField.typed("rope", "Rope; empty for all that have offers and a past", "")
+                                        .offering(ropes),
+                                FormField.typed("scenarios", "Scenarios", "200").with("200"),
+                                FormField.typed("weeks", "Weeks of a scenario", "10")
+                                        .with("10")),
+                        "Study it",
+                        Keys.random(),
+                        true));
+    }
+
+    private synchronized Optional<Run<Kept>> run() {
+        return Optional.ofNullable(run);
+    }
+
+    private void begin(Context request) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null || !AdviseReels.isOffered(now.shop())) {
+            site.tell(request, now == null ? Loft.BROKEN : "Nothing is worked out: " + TradePages.NO_OFFER + ".");
+            return;
+        }
+        Form form = Form.of(request);
+        Optional<Run.Work<Kept>> work = form.text("what").equals(STUDY) ? study(now, form) : advice(now, form);
+        if (work.isEmpty()) {
+            show(request, form);
+            return;
+        }
+        synchronized (this) {
+            if (run == null || run.isOver()) {
+                run = Run.begin("buying", work.get());
+            }
+        }
+        Back.to(request, PATH + "/run");
+    }
+
+    private Optional<Run.Work<Kept>> advice(ShopNow now, Form form) {
+        int seconds = form.must("seconds", text -> whole(text, 1, LONGEST), 1);
+        AdviseReels.Request asked = new AdviseReels.Request(Loft.day(now), Duration.ofSeconds(seconds), 0, threads());
+        return form.sound()
+                ? Optional.of(ear -> advised(
+                        now,
+                        new AdviseReels(now)
+                                .advise(asked, ear.watcher(now.shop().settings().money()))))
+                : Optional.empty();
+    }
+
+    private Kept advised(ShopNow now, AdviseReels.Result result) {
+        if (!(result instanceof AdviseReels.Result.Advised advised)) {
+            throw new IllegalStateException("offers that were there");
+        }
+        return kept(now, "For the orders in hand", TradePages.of(now.shop(), advised, loft.figures(now)));
+    }
+
+    private Optional<Run.Work<Kept>> study(ShopNow now, Form form) {
+        int scenarios = form.must("scenarios", text -> whole(text, FEWEST, MOST), FEWEST);
+        int weeks = form.must("weeks", text -> whole(text, 1, MOST_WEEKS), 1);
+        String rope = form.text("rope");
+        if (!form.sound()) {
+            return Optional.empty();
+        }
+        StudyReels verb = new StudyReels(
+                now,
+                new StudyReels.Request(
+                        new Study.Size(0, scenarios, weeks),
+                        rope.isEmpty() ? List.of() : List.of(rope),
+                        Loft.day(now)));
+        if (verb.isEmpty()) {
+            form.wrong("rope", TradePages.NOTHING_TO_STUDY);
+            return Optional.empty();
+        }
+        String title = "For work like that of the past" + (rope.isEmpty() ? "" : ", " + rope);
+        return Optional.of(ear -> studied(now, title, verb, ear));
+    }
+
+    private Kept studied(ShopNow now, String title, StudyReels verb, Run.Ear ear) {
+        StudyReels.Watched watched = new StudyReels.Watched(
+                threads(),
+                ear.stop(),
+                each -> (done, all) -> ear.told().accept(each, ProgressWords.scenarios(each, done, all)));
+        Figures figures = loft.figures(now);
+        return kept(now, title, TradePages.of(now.shop(), verb.found(verb.workedOut(Share.ALL, watched)), figures));
+    }
+
+    private Kept kept(ShopNow now, String title, Document document) {
+        Kept made =
+                new Kept(Keys.random(), title, Moments.text(now.at().clock().instant()), Map.of("purchaser", document));
+        kept.keep(made);
+        return made;
+    }
+
+    private void running(Context request) {
+        Run<Kept> now = run().orElse(null);
+        if (now == null) {
+            Back.to(request, PATH);
+        } else {
+            page.show(request, now, made -> pages.part(request, made, ""));
+        }
+    }
+
+    private void stop(Context request) {
+        run().filter(each -> each.id().equals(Sent.text(request, "run"))).ifPresent(Run::stop);
+        Back.to(request, PATH + "/run");
+    }
+
+    /** One core is left to those at the bench. */
+    private static int threads() {
+        return Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+    }
+
+    private static Parsed<Integer> whole(String text, int least, int most) {
+        boolean figures = text.matches("[0-9]{1,6}");
+        return figures && Integer.parseInt(text) >= least && Integer.parseInt(text) <= most
+                ? Parsed.of(Integer.parseInt(text))
+                : Parsed.refused("a whole number from " + least + " to " + most);
+    }
+}
