@@ -89,7 +89,7 @@ final class ServeCommand implements Callable<Integer> {
         long begun = System.nanoTime();
         Listening at = new Listening(listen, port, keystore == null ? null : Secured.of(keystore, password()));
         try (Interrupt interrupt = Interrupt.listening();
-                ShopServer server = ShopServer.start(shop.access(), at, printed)) {
+                ShopServer server = ShopServer.start(shop.access(), at, printed, terminal.err())) {
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
             while (!interrupt.isAsked() && !isOver(begun)) {
                 Thread.sleep(PAUSE_MILLIS);
@@ -114,6 +114,7 @@ final class ServeCommand implements Callable<Integer> {
             terminal.out().println("The page of the shop: " + url);
             if (!code.isEmpty()) {
                 terminal.out().println("Code that pairs one device, for ten minutes: " + code);
+                terminal.out().println("A code for one more: on this machine, " + url + "pair");
             }
             terminal.out().println("Ctrl-C ends it.");
         }

@@ -8,36 +8,33 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Which browsers may use the page. On the machine itself any; else each is paired once, with a code that the machine shows:
- * it lasts a few minutes, and few wrong tries end it.
+ * Which browsers beyond the shop's own machine may use the page: each is paired once, with a code that the machine shows. It
+ * lasts a few minutes, pairs one device, and few wrong tries end it.
  */
 final class Devices {
     /** Where a device is paired. */
     static final String PATH = "/pair";
 
-    private static final Duration LASTS = Duration.ofMinutes(10);
+    /** How long a code is good for. */
+    static final Duration LASTS = Duration.ofMinutes(10);
+
     private static final int TRIES = 5;
     private static final int CODES = 100_000_000;
     private static final SecureRandom RANDOM = new SecureRandom();
 
-    private final boolean anybody;
     private final Clock clock;
     private final DeviceFile file;
     private String code = "";
     private Instant until = Instant.MIN;
     private int left;
 
-    /**
-     * @param anybody whether every browser may use it, since none but those of this machine reach it
-     */
-    Devices(boolean anybody, DeviceFile file, Clock clock) {
-        this.anybody = anybody;
+    Devices(DeviceFile file, Clock clock) {
         this.file = file;
         this.clock = clock;
     }
 
     boolean mayUse(String device) {
-        return anybody || paired().contains(device);
+        return paired().contains(device);
     }
 
     synchronized Set<String> paired() {

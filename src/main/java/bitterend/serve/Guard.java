@@ -8,7 +8,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.SameSite;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Who may ask for what. Only requests that name this server by its own address are answered, a change only from a page of
@@ -42,18 +42,21 @@ final class Guard {
 
     private final Keys keys;
     private final String cookie;
-    private final Set<String> hosts;
+    private final Names names;
     private final String scheme;
     private final Devices devices;
+    private final Predicate<String> here;
 
     /**
-     * @param hosts how this server is called, each with its port
+     * @param names how this server is called
      * @param scheme http or https
+     * @param here whether an address that a request comes from is the shop's own machine
      */
-    Guard(Keys keys, Set<String> hosts, String scheme, Devices devices) {
+    Guard(Keys keys, Names names, String scheme, Devices devices, Predicate<String> here) {
+        this.here = here;
         this.keys = keys;
         this.scheme = scheme;
-        this.hosts = Set.copyOf(hosts);
+        this.names = names;
         this.devices = devices;
         cookie = "bitterend-" + keys.sign("instance", "").substring(0, 8).toLowerCase(Locale.ROOT) + "-" + DEVICE;
     }
@@ -66,7 +69,7 @@ final class Guard {
         HEADERS.forEach(request::header);
         request.header("Cache-Control", request.path().startsWith(Assets.PATH) ? "max-age=3600" : "no-store");
         String host = request.header("Host");
-        if (host == null || !hosts.contains(host.toLowerCase(Locale.ROOT))) {
+        if (host == null || !names.has(host)) {
             throw new ForbiddenResponse("This page is not served under that name.");
         }
         if (request.path().startsWith(Assets.PATH)) {
@@ -74,7 +77,7 @@ final class Guard {
         }
         String device = device(request);
         request.attribute(DEVICE, device);
-        if (!devices.mayUse(device) && !isForAll(request)) {
+        if (!isHere(request) && !devices.mayUse(device) && !isForAll(request)) {
             unpaired(request);
             return;
         }
@@ -83,6 +86,11 @@ final class Guard {
         if (!reads) {
             fromOurPage(request, device);
         }
+    }
+
+    /** Whether it comes from the shop's own machine, which needs no pairing. */
+    boolean isHere(Context request) {
+        return here.test(request.ip());
     }
 
     private static boolean isForAll(Context request) {
@@ -117,9 +125,8 @@ final class Guard {
 
     private void fromOurPage(Context request, String device) {
         String origin = request.header("Origin");
-        boolean ours = origin == null
-                ? "same-origin".equals(request.header("Sec-Fetch-Site"))
-                : hosts.stream().anyMatch(host -> origin.equalsIgnoreCase(scheme + "://" + host));
+        boolean ours =
+                origin == null ? "same-origin".equals(request.header("Sec-Fetch-Site")) : names.hasOrigin(origin);
         if (!ours) {
             throw new ForbiddenResponse("A change is taken from a page of this server alone.");
         }

@@ -1,10 +1,12 @@
 package bitterend.serve;
 
+import java.net.Inet4Address;
 import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
 import java.net.UnknownHostException;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,23 +44,37 @@ public record Listening(InetAddress address, int port, @Nullable Secured secured
         return address.isLoopbackAddress();
     }
 
-    /** What a browser may call it in a request that is answered, in small letters. */
-    Set<String> hosts(int bound) {
-        Set<String> hosts = new TreeSet<>();
-        hosts.add(host() + ":" + bound);
-        if (isLoopback()) {
-            hosts.add("localhost:" + bound);
-        }
-        return hosts;
+    /** The port that a browser means when it names none. */
+    int usualPort() {
+        return secured == null ? 80 : 443;
     }
 
-    /** The address as a browser is told it. */
+    /** Each address that is bound: this machine itself reaches the page over its loopback, too. */
+    List<InetAddress> bound() {
+        return isLoopback() || address.isAnyLocalAddress()
+                ? List.of(address)
+                : List.of(address, InetAddress.getLoopbackAddress());
+    }
+
+    /** The address as a browser is told it; of all addresses of this machine one that other devices reach. */
     String url(int bound) {
-        return scheme() + "://" + host() + ":" + bound + "/";
+        String text = reached().getHostAddress().replaceAll("%.*", "");
+        String host = text.contains(":") ? "[" + text + "]" : text;
+        return scheme() + "://" + host + (bound == usualPort() ? "" : ":" + bound) + "/";
     }
 
-    private String host() {
-        String text = address.getHostAddress();
-        return text.contains(":") ? "[" + text + "]" : text;
+    private InetAddress reached() {
+        if (!address.isAnyLocalAddress()) {
+            return address;
+        }
+        try {
+            return NetworkInterface.networkInterfaces()
+                    .flatMap(NetworkInterface::inetAddresses)
+                    .filter(each -> each.isSiteLocalAddress() && each instanceof Inet4Address)
+                    .findFirst()
+                    .orElseGet(InetAddress::getLoopbackAddress);
+        } catch (SocketException fault) {
+            return InetAddress.getLoopbackAddress();
+        }
     }
 }

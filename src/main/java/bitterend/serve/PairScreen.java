@@ -2,14 +2,23 @@ package bitterend.serve;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
 import java.util.Map;
 
-/** Where a device beyond this machine types the code that the machine shows. */
+/**
+ * Where a device beyond this machine types the code that the machine shows; on the machine itself, where somebody asks for the
+ * code of one more device.
+ */
 final class PairScreen implements Screen {
+    private static final String CODE = Devices.PATH + "/code";
+    private static final String TITLE = "Pair this device";
+
     private final Devices devices;
     private final Site site;
+    private final Guard guard;
 
-    PairScreen(Devices devices, Site site) {
+    PairScreen(Devices devices, Site site, Guard guard) {
+        this.guard = guard;
         this.devices = devices;
         this.site = site;
     }
@@ -18,10 +27,36 @@ final class PairScreen implements Screen {
     public void serve(JavalinConfig config) {
         config.routes.get(Devices.PATH, this::show);
         config.routes.post(Devices.PATH, this::pair);
+        config.routes.post(CODE, this::code);
     }
 
     private void show(Context request) {
-        site.show(request, "Pair this device", "serve/pair.jte", Map.of("wrong", ""));
+        if (guard.isHere(request)) {
+            shop(request, "");
+        } else {
+            device(request, "");
+        }
+    }
+
+    /** The shop's own machine: it needs no pairing, and shows the code for a device that does. */
+    private void shop(Context request, String code) {
+        site.show(
+                request,
+                "Pair a device",
+                "serve/code.jte",
+                Map.of("code", code, "minutes", Devices.LASTS.toMinutes(), "action", CODE));
+    }
+
+    private void device(Context request, String wrong) {
+        site.show(request, TITLE, "serve/pair.jte", Map.of("wrong", wrong));
+    }
+
+    /** Shown to the shop's machine alone; the code before it counts no more. */
+    private void code(Context request) {
+        if (!guard.isHere(request)) {
+            throw new ForbiddenResponse("A code is asked for on the shop's own machine.");
+        }
+        shop(request, devices.newCode());
     }
 
     private void pair(Context request) {
@@ -30,11 +65,7 @@ final class PairScreen implements Screen {
             Back.to(request, "/");
         } else {
             request.status(403);
-            site.show(
-                    request,
-                    "Pair this device",
-                    "serve/pair.jte",
-                    Map.of("wrong", "That is not the code, or it is too old: ask for a new one."));
+            device(request, "That is not the code, or it is too old: ask for a new one.");
         }
     }
 }

@@ -8,9 +8,12 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.util.List;
+import java.util.function.Predicate;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -35,12 +38,22 @@ public final class ShopServer implements AutoCloseable {
         this.devices = devices;
     }
 
-    /** Serves a shop; an address or port that cannot be had is an {@link IOException}. */
-    public static ShopServer start(ShopAccess shop, Listening at, Units units) throws IOException {
+    /**
+     * Serves a shop; an address or port that cannot be had is an {@link IOException}.
+     *
+     * @param faults where a line is written for each fault that no page foresaw
+     */
+    public static ShopServer start(ShopAccess shop, Listening at, Units units, PrintStream faults) throws IOException {
+        return start(shop, at, units, faults, Names::isHere);
+    }
+
+    /** @param here whether an address that a request comes from is the shop's own machine */
+    static ShopServer start(ShopAccess shop, Listening at, Units units, PrintStream faults, Predicate<String> here)
+            throws IOException {
         int port = at.port() == 0 ? free(at.address()) : at.port();
         Keys keys = Keys.of(shop.folder());
-        Devices devices = new Devices(at.isLoopback(), new DeviceFile(shop.folder()), shop.clock());
-        Guard guard = new Guard(keys, at.hosts(port), at.scheme(), devices);
+        Devices devices = new Devices(new DeviceFile(shop.folder()), shop.clock());
+        Guard guard = new Guard(keys, new Names(at, port), at.scheme(), devices, here);
         People people = new People(guard);
         Shelf shelf = new Shelf(shop);
         Loft loft = new Loft(shelf, units);
@@ -62,18 +75,21 @@ public final class ShopServer implements AutoCloseable {
                 new BuyingScreen(loft, site),
                 new SplicingScreen(loft, site, people),
                 news,
-                new PairScreen(devices, site),
+                new PairScreen(devices, site, guard),
                 new FindScreen(loft, site),
                 new PageScreen(loft, site));
+        Faults noted = new Faults(faults, shop.clock());
         Javalin server = Javalin.create(config -> {
             settings(config);
-            config.jetty.addConnector((jetty, http) -> connector(jetty, http, at, port));
+            at.bound()
+                    .forEach(address -> config.jetty.addConnector(
+                            (jetty, http) -> connector(jetty, http, at, new InetSocketAddress(address, port))));
             guard.watch(config);
             screens.forEach(screen -> screen.serve(config));
             config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
             config.routes.exception(Exception.class, (fault, request) -> {
                 request.status(500);
-                site.tell(request, Wrong.sentence(fault));
+                site.tell(request, noted.noted(request, fault));
             });
         });
         try {
@@ -84,7 +100,7 @@ public final class ShopServer implements AutoCloseable {
         return new ShopServer(server, at.url(port), devices, news);
     }
 
-    private static Connector connector(Server jetty, HttpConfiguration http, Listening at, int port) {
+    private static Connector connector(Server jetty, HttpConfiguration http, Listening at, InetSocketAddress bound) {
         Secured secured = at.secured();
         ServerConnector connector;
         if (secured == null) {
@@ -98,8 +114,8 @@ public final class ShopServer implements AutoCloseable {
             https.addCustomizer(new SecureRequestCustomizer(false));
             connector = new ServerConnector(jetty, keys, new HttpConnectionFactory(https));
         }
-        connector.setHost(at.address().getHostAddress());
-        connector.setPort(port);
+        connector.setHost(bound.getAddress().getHostAddress());
+        connector.setPort(bound.getPort());
         return connector;
     }
 

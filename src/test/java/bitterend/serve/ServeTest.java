@@ -72,7 +72,8 @@ final class ServeTest {
     }
 
     private void begin() throws IOException {
-        server = ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC);
+        server = ShopServer.start(
+                shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC, ServedLoft.noFaults());
         ada = new Visitor(server);
     }
 
@@ -249,7 +250,8 @@ final class ServeTest {
         String token = ada.token();
         int port = URI.create(server.url()).getPort();
         server.close();
-        server = ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), port), Units.METRIC);
+        server = ShopServer.start(
+                shop, new Listening(InetAddress.getLoopbackAddress(), port), Units.METRIC, ServedLoft.noFaults());
         Seen sent = ada.post("/who", Map.of("name", "Ada"), origin(), token);
         assertEquals(200, sent.status(), sent.text());
     }
@@ -282,8 +284,11 @@ final class ServeTest {
         assertEquals(0, made.waitFor());
         assertThrows(IOException.class, () -> Secured.of(file, "wrong"));
         Secured secured = Secured.of(file, "secret");
-        try (ShopServer over =
-                ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0, secured), Units.METRIC)) {
+        try (ShopServer over = ShopServer.start(
+                shop,
+                new Listening(InetAddress.getLoopbackAddress(), 0, secured),
+                Units.METRIC,
+                ServedLoft.noFaults())) {
             assertTrue(over.url().startsWith("https://"), over.url());
             TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
             trust.init(secured.store());
@@ -383,14 +388,14 @@ final class ServeTest {
     @Test
     void deviceBeyondTheMachine_isPairedWithACodeThatLastsAWhile() {
         MutableClock clock = new MutableClock();
-        Devices devices = new Devices(false, new DeviceFile(shop.folder()), clock);
+        Devices devices = new Devices(new DeviceFile(shop.folder()), clock);
         assertFalse(devices.mayUse("tablet"));
         assertFalse(devices.pair("tablet", "bench", "00000000"), "no code was asked for");
         String code = devices.newCode();
         assertFalse(devices.pair("tablet", "bench", wrong(code)));
         assertTrue(devices.pair("tablet", "bench", code));
         assertFalse(devices.pair("phone", "thief", code), "a code pairs one device");
-        assertTrue(new Devices(false, new DeviceFile(shop.folder()), clock).mayUse("tablet"), "kept");
+        assertTrue(new Devices(new DeviceFile(shop.folder()), clock).mayUse("tablet"), "kept");
         String late = devices.newCode();
         clock.pass(java.time.Duration.ofMinutes(11));
         assertFalse(devices.pair("phone", "late", late));

@@ -44,7 +44,8 @@ final class Served implements AutoCloseable {
     }
 
     private ShopServer start() throws IOException {
-        return ShopServer.start(shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC);
+        return ShopServer.start(
+                shop, new Listening(InetAddress.getLoopbackAddress(), 0), Units.METRIC, ServedLoft.noFaults());
     }
 
     private Visitor greeted() {

@@ -5,6 +5,7 @@ import bitterend.work.ShopAccess;
 import bitterend.work.rack.BeginLedger;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
@@ -41,6 +42,11 @@ final class ServedLoft implements AutoCloseable {
                 }
             }
         }
+    }
+
+    /** Where a server of this process writes faults that no test expects. */
+    static PrintStream noFaults() {
+        return System.err;
     }
 
     Path folder() {

@@ -1,0 +1,52 @@
+package bitterend.serve;
+
+import io.javalin.http.Context;
+import java.io.PrintStream;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.Locale;
+
+/**
+ * Faults that no screen foresaw, a line each where the program was started: the page shows a number by which the line is found,
+ * and no more of it. A line says which page was asked for and where the program was; nothing of what was typed.
+ */
+final class Faults {
+    private static final String OURS = "bitterend.";
+
+    private final PrintStream out;
+    private final Clock clock;
+
+    Faults(PrintStream out, Clock clock) {
+        this.out = out;
+        this.clock = clock;
+    }
+
+    /** Writes a fault down; the sentence for who stands before the page. */
+    String noted(Context request, Throwable fault) {
+        String number =
+                Keys.random().replaceAll("[^A-Za-z0-9]", "").substring(0, 6).toLowerCase(Locale.ROOT);
+        synchronized (out) {
+            out.println(clock.instant().truncatedTo(ChronoUnit.SECONDS) + " fault " + number + ": " + request.method()
+                    + " " + Sent.oneLine(request.path()) + ": " + kinds(fault));
+            out.flush();
+        }
+        return Wrong.sentence(fault) + " Where the program was started a line with the number " + number
+                + " says more.";
+    }
+
+    /** What it is and where, down to what it came of. */
+    private static String kinds(Throwable fault) {
+        StringBuilder line = new StringBuilder();
+        for (Throwable each = fault; each != null; each = each.getCause()) {
+            line.append(line.length() == 0 ? "" : ", of ")
+                    .append(each.getClass().getName())
+                    .append(Arrays.stream(each.getStackTrace())
+                            .filter(frame -> frame.getClassName().startsWith(OURS))
+                            .findFirst()
+                            .map(frame -> " at " + frame)
+                            .orElse(""));
+        }
+        return line.toString();
+    }
+}
