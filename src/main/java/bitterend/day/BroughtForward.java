@@ -2,6 +2,7 @@ package bitterend.day;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.packing.Arrival;
 import bitterend.packing.CutDays;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Horizon;
@@ -145,15 +146,23 @@ public final class BroughtForward {
     private Weeks asLate(Weeks weeks) {
         Weeks best = weeks;
         for (ReelDraw draw : weeks.draws()) {
-            for (LocalDate day : draw.isBroughtForward() ? others(weeks, draw) : List.<LocalDate>of()) {
-                Weeks later = day.isAfter(draw.forward()) ? weeks(with(best.draws(), on(draw, day))) : best;
-                if (later != best && later.late() <= best.late()) {
-                    best = later;
-                    break;
-                }
+            if (draw.isBroughtForward()) {
+                best = later(best, draw);
             }
         }
         return best;
+    }
+
+    private Weeks later(Weeks weeks, ReelDraw draw) {
+        for (LocalDate day : others(weeks, draw)) {
+            if (day.isAfter(draw.forward())) {
+                Weeks moved = weeks(with(weeks.draws(), on(draw, day)));
+                if (moved.late() <= weeks.late()) {
+                    return moved;
+                }
+            }
+        }
+        return weeks;
     }
 
     private ReelDraw on(ReelDraw draw, LocalDate day) {
@@ -166,8 +175,8 @@ public final class BroughtForward {
         if (!day.isBefore(asked)) {
             return day.equals(asked);
         }
-        boolean isThere = !problem.isComing(draw.reel())
-                || !day.isBefore(problem.arrivals().get(draw.reel()).from());
+        Arrival arrival = problem.arrivals().get(draw.reel());
+        boolean isThere = arrival == null || !day.isBefore(arrival.from());
         return isThere
                 && draw.cuts().stream()
                         .flatMap(each -> brake.waitingOf(each.piece()).stream())
