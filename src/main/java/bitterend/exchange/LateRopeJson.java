@@ -21,6 +21,7 @@ public final class LateRopeJson {
                 .with("day", late.day().toString())
                 .with("delays", late.delays().stream().map(LateRopeJson::delay).toList())
                 .with("undoneThen", late.hits().stream().map(LateRopeJson::hit).toList())
+                .with("notCutAheadThen", (Object) late.waiting())
                 .with("inTimeAllTheSame", (Object) late.spared())
                 .with("undoneInAnyCase", late.undone())
                 .with("costsMore", money.exact(late.more()))

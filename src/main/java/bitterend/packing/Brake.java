@@ -16,8 +16,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * Holds back what would be cut ahead while rope is short, so that urgent work that nobody knows of yet finds rope. Of a rope
- * the house has, less what is known and must be cut before more of it is counted on, less what urgent work may come until
+ * Holds back what would be cut ahead while rope is short, so that urgent work that nobody knows of yet finds rope. Of a rope the house has, less what is known and must be cut before more of it is counted on or is pinned to a reel of the house, as
+ * what rope is held for is, less what urgent work may come until
  * then, that much may be cut ahead for days after; where that is less than nothing, nothing is cut ahead. First-class work is
  * never held back, nor what must be cut today. What is held back is left out of the question, and counted.
  */
@@ -27,6 +27,7 @@ public final class Brake {
     private final CutDays days;
     private final Urgency urgency;
     private final Map<String, List<Length>> runs = new HashMap<>();
+    private final Set<String> pinnedHere;
 
     /** @param all every piece that is known, however far ahead */
     public Brake(PackingProblem all, Terms terms) {
@@ -34,6 +35,10 @@ public final class Brake {
         this.terms = terms;
         days = new CutDays(all);
         urgency = new Urgency(all);
+        pinnedHere = all.pins().stream()
+                .filter(pin -> !all.isComing(pin.reel()))
+                .map(Pin::piece)
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -90,7 +95,8 @@ public final class Brake {
         return waiting.isEmpty() ? near : without(near, waiting);
     }
 
-    private static PackingProblem without(PackingProblem near, List<Waiting> waiting) {
+    /** A question about some of the pieces without these that wait. */
+    public static PackingProblem without(PackingProblem near, List<Waiting> waiting) {
         Set<String> ids = new HashSet<>();
         waiting.forEach(each -> ids.addAll(each.pieces()));
         Horizon far = near.horizon();
@@ -166,7 +172,8 @@ public final class Brake {
     private Length spare(String rope, LocalDate more, LocalDate until) {
         Length known = all.pieces().stream()
                 .filter(piece -> piece.orderedRope().equals(rope) && !piece.ownRope())
-                .filter(piece -> days.lastFor(piece).isBefore(more) && fitsInTheHouse(piece))
+                .filter(piece -> pinnedHere.contains(piece.id())
+                        || (days.lastFor(piece).isBefore(more) && fitsInTheHouse(piece)))
                 .map(this::sizeOf)
                 .reduce(Length.ZERO, Length::plus);
         return house(rope).stream()

@@ -24,13 +24,17 @@ public final class LateRopePage {
                         + delay.then().expected() + " instead of " + delay.now().expected() + ", counted on from "
                         + delay.then().from() + " instead of " + delay.now().from() + "."));
         if (late.hits().isEmpty()) {
-            page.paragraph("Nothing more would be left undone" + money(late.more()) + ".");
+            page.paragraph(
+                    "Nothing more would be left undone" + (late.waiting().isEmpty() ? money(late.more()) : "") + ".");
         } else {
             int pieces =
                     late.hits().stream().mapToInt(hit -> hit.pieces().size()).sum();
             page.paragraph("Left undone then: " + FindingsPage.count(pieces, "piece") + " of "
                     + FindingsPage.count(late.hits().size(), "order") + ".");
             page.table(hits(late));
+        }
+        if (!late.waiting().isEmpty()) {
+            page.paragraph(Brief.list("Not cut ahead then, while rope is short:", late.waiting(), "more", 3));
         }
         if (!late.spared().isEmpty()) {
             page.paragraph(Brief.list("Cut in time all the same:", late.spared(), "more", 3));

@@ -126,7 +126,8 @@ final class WeekShop {
         Map<String, LocalDate> more = Map.of(WeekRope.ID, date(rack.more(day)));
         Brake brake = new Brake(all, new Brake.Terms(policy.brake(), Map.of(WeekRope.ID, rushADay), more));
         PackingProblem held = brake.held(near, Set.of());
-        AheadPlanner.Planned planned = new AheadPlanner(this::plan).plan(near, held, Set.of());
+        AheadPlanner.Planned planned =
+                new AheadPlanner((problem, quarters) -> plan(problem)).plan(near, held, Set.of());
         CutPlan best = planned.checked().plan();
         CutPlan plan = policy.asked() ? best : bench.spread(planned.problem(), held.horizon(), best);
         CutDays days = new CutDays(planned.problem());

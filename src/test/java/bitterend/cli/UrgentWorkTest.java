@@ -106,6 +106,20 @@ final class UrgentWorkTest {
                 changes.contains("TUE/1.1 R1 not planned it waits while B12 is short, and none is on order"), changes);
     }
 
+    /** With the rope a week later all that is known does not fit the house: then nothing is cut ahead, as the plan would do it. */
+    @Test
+    void delayOfRope_isHeldAgainstThePlanThatTheDayWouldHave() {
+        write("on-order.csv", "number,rope,length,expected\nP-8,B12,100 m,2026-03-02\n");
+        Run plan = plan(
+                "NOW,1,B12,2 m,plain,plain,1,2026-03-02,5,,\nFRI,1,B12,5 m,plain,plain,1,2026-03-06,5,,\nMON,1,B12,4 m,plain,plain,1,2026-03-09,5,,\n",
+                "R1,B12,10 m,no\n");
+        assertEquals(0, plan.code(), plan.err());
+        Run late = Run.of("plan", folder.toString(), "--late", "P-8=8", "--day", "2026-03-02", "--time", "2s");
+        String page = late.out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("Not cut ahead then, while rope is short: FRI; MON."), page);
+        assertTrue(page.contains("Nothing more would be left undone."), page);
+    }
+
     @Test
     void closedDaysAndLimits_areReadFromTheShopFile() throws IOException {
         write(

@@ -121,6 +121,37 @@ final class BrakeTest {
         assertEquals(List.of("today"), ids(held(sketch, NO_URGENT_WORK)));
     }
 
+    /** Of 13.03 m four are held for work of after the arrival, which takes them from the house: 9.03 m less its cut are for the others. */
+    @Test
+    void metresThatAreHeld_areNotCountedOn() {
+        Sketch sketch = new Sketch()
+                .with(reel("R1", 13_039).held(4, "G-7", FRIDAY))
+                .with(reel("P-88:1", 100_000))
+                .coming("P-88:1", THURSDAY)
+                .with(piece("today", 2_000).due(MONDAY))
+                .with(piece("tuesday", 3_000).due(TUESDAY))
+                .with(piece("friday", 4_000).due(FRIDAY))
+                .with(piece("held", 4_000).due(FRIDAY).order("G-7"));
+        PackingProblem all = HeldPieces.pinned(sketch.problem(), order -> "");
+        assertEquals(1, all.pins().size());
+        Brake brake = new Brake(all, NO_URGENT_WORK);
+        assertEquals(
+                List.of("today", "tuesday", "held"), ids(brake.held(Horizon.near(all, FRIDAY, Set.of()), Set.of())));
+    }
+
+    /** Held for an order that wants nothing of it now: nobody else may cut it. */
+    @Test
+    void metresThatAreHeldForNobodysPiece_areNotCountedOn() {
+        Sketch sketch = new Sketch()
+                .with(reel("R1", 13_029).held(4, "G-7", FRIDAY))
+                .with(reel("P-88:1", 100_000))
+                .coming("P-88:1", THURSDAY)
+                .with(piece("today", 2_000).due(MONDAY))
+                .with(piece("tuesday", 3_000).due(TUESDAY))
+                .with(piece("friday", 4_000).due(FRIDAY));
+        assertEquals(List.of("today", "tuesday"), ids(held(sketch, NO_URGENT_WORK)));
+    }
+
     /** The 8 m fit no run of the house: they are told as work undone, and keep no rope from anybody. */
     @Test
     void pieceThatTheHouseCannotGive_staysAndIsNotCounted() {

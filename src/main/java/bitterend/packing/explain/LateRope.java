@@ -25,14 +25,23 @@ import java.util.stream.Collectors;
  * @param day the day that is planned
  * @param delays the orders of rope that would come later
  * @param hits what would be left undone then and is not left undone now, what must be cut first in front
+ * @param waiting orders of ours with pieces that would not be cut ahead then, since rope is short, and may be now
  * @param spared orders of ours that ride on this rope now and would be cut in time all the same
  * @param undone how many pieces are left undone in any case
- * @param more what the plan would cost more then, less when negative; says little where work is left undone
+ * @param more what the plan would cost more then, less when negative; says little where work is left undone or waits
  */
-public record LateRope(LocalDate day, List<Delay> delays, List<Hit> hits, List<String> spared, int undone, Cost more) {
+public record LateRope(
+        LocalDate day,
+        List<Delay> delays,
+        List<Hit> hits,
+        List<String> waiting,
+        List<String> spared,
+        int undone,
+        Cost more) {
     public LateRope {
         delays = List.copyOf(delays);
         hits = List.copyOf(hits);
+        waiting = List.copyOf(waiting);
         spared = List.copyOf(spared);
     }
 
@@ -94,18 +103,31 @@ public record LateRope(LocalDate day, List<Delay> delays, List<Hit> hits, List<S
                 rider.pieces().forEach(piece -> waits.put(piece, delay.then()));
             }
         }
-        List<Hit> hits = hits(now.problem(), lost, waits, customers);
+        List<Hit> hits = hits(then.problem(), lost, waits, customers);
+        List<String> waiting = waiting(now, then);
         Set<String> hit = hits.stream().map(Hit::order).collect(Collectors.toSet());
+        hit.addAll(waiting);
         return new LateRope(
                 now.problem().day(),
                 List.copyOf(delays.values()),
                 hits,
+                waiting,
                 riding.stream()
                         .filter(order -> !hit.contains(order))
                         .sorted(NaturalOrder.IDS)
                         .toList(),
                 now.undone().size(),
                 then.plan().cost().minus(now.plan().cost()));
+    }
+
+    /** Orders with pieces that wait then, and are looked at now. */
+    private static List<String> waiting(Planned now, Planned then) {
+        return now.problem().pieces().stream()
+                .filter(piece -> then.problem().horizon().waitingOf(piece.id()).isPresent())
+                .map(Piece::order)
+                .distinct()
+                .sorted(NaturalOrder.IDS)
+                .toList();
     }
 
     private static List<Hit> hits(

@@ -3,11 +3,10 @@ package bitterend.work.plans;
 import bitterend.buying.OnOrder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.Supplies;
-import bitterend.packing.CutPlan;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.explain.LateRope;
 import bitterend.packing.explain.LateRope.Planned;
-import bitterend.packing.strategy.DayPlanner;
+import bitterend.packing.strategy.AheadPlanner;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
@@ -19,7 +18,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** What would be left undone if rope on order came later: a question that plans twice and writes nothing. */
+/**
+ * What would be left undone if rope on order came later: a question that plans twice, each time as the day is planned, in half
+ * of the time, and writes nothing.
+ */
 public final class AskLate {
     private final ShopNow shop;
     private final Plans plans;
@@ -73,19 +75,18 @@ public final class AskLate {
         PlanDay.Asked now = new PlanDay(shop, plans).ask(request.day());
         PlanDay.Asked then = new PlanDay(later(request), plans).ask(request.day());
         if (now instanceof PlanDay.Asked.Ready today && then instanceof PlanDay.Asked.Ready late) {
+            PlanSearch half = search.halved();
             return new Result.Answered(LateRope.of(
-                    planned(today.question(), search, watcher),
-                    planned(late.question(), search.since(System.nanoTime()), watcher),
+                    planned(today.question(), half, watcher),
+                    planned(late.question(), half.since(System.nanoTime()), watcher),
                     customers()));
         }
         return new Result.NotAsked(now instanceof PlanDay.Asked.NotHeldTo not ? not.refused() : List.of());
     }
 
     private static Planned planned(DayQuestion question, PlanSearch search, Watcher watcher) {
-        CutPlan plan = new DayPlanner(search.packer())
-                .checked(question.problem(), search.effort(question.problem(), watcher))
-                .plan();
-        return new Planned(question.problem(), plan);
+        AheadPlanner.Planned planned = search.ahead(question, watcher);
+        return new Planned(planned.problem(), planned.plan());
     }
 
     /** The shop where these orders of rope are expected later; one that is overdue, later than today. */

@@ -192,10 +192,7 @@ public final class PlanDay {
 
     /** Has the question answered. The answer passed the checker; nothing is written. */
     public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
-        DayPlanner planner = new DayPlanner(search.packer());
-        AheadPlanner.Planned ahead = new AheadPlanner(
-                        problem -> planner.checked(problem, search.effort(problem, watcher)))
-                .plan(question.problem(), question.held(), question.atTheBench());
+        AheadPlanner.Planned ahead = search.ahead(question, watcher);
         PackingProblem problem = ahead.problem();
         DayPlanner.Checked checked = ahead.checked();
         CutPlan spread = BenchTime.spread(shop, problem, question.held().horizon(), checked.plan());

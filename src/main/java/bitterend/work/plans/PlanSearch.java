@@ -4,6 +4,8 @@ import bitterend.finding.Findings;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.strategy.AheadPlanner;
+import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.work.Watcher;
@@ -23,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param begun {@link System#nanoTime} when somebody began to wait
  */
 public record PlanSearch(Packer packer, EffortLevel level, Duration time, long seed, long begun) {
+    /** A plan gets so long, however late it is. */
+    private static final long LEAST_NANOS = 20_000_000;
 
     /** With the usual engines. */
     public static PlanSearch of(EffortLevel level, Duration time, long seed) {
@@ -43,6 +47,23 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
         return new PlanSearch(packer, level, time, seed, moment);
     }
 
+    /** The same in half of the time, for one of two plans. */
+    PlanSearch halved() {
+        return new PlanSearch(packer, level, time.dividedBy(2), seed, begun);
+    }
+
+    /** The plan of a day: what is planned more than once for it keeps to the time all the same. */
+    AheadPlanner.Planned ahead(DayQuestion question, Watcher watcher) {
+        DayPlanner planner = new DayPlanner(packer);
+        long end = System.nanoTime() + left().toNanos();
+        return new AheadPlanner((problem, quarters) -> {
+                    long nanos = (end - System.nanoTime()) / AheadPlanner.QUARTERS * quarters;
+                    return planner.checked(
+                            problem, effort(problem, watcher, Duration.ofNanos(Math.max(LEAST_NANOS, nanos))));
+                })
+                .plan(question.problem(), question.held(), question.atTheBench());
+    }
+
     /** The level in a word. */
     String word() {
         return level.name().toLowerCase(Locale.ROOT);
@@ -50,8 +71,12 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
 
     /** The effort for a problem, on all cores. What reading the shop took is taken off, up to half of the time. */
     Effort effort(PackingProblem problem, Watcher watcher) {
+        return effort(problem, watcher, left());
+    }
+
+    private Effort effort(PackingProblem problem, Watcher watcher, Duration limit) {
         int cores = Runtime.getRuntime().availableProcessors();
-        return new Effort(left(), level.work(problem), seed, cores, watcher.stop(), watcher.progress());
+        return new Effort(limit, level.work(problem), seed, cores, watcher.stop(), watcher.progress());
     }
 
     private Duration left() {

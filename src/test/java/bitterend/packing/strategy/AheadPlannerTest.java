@@ -1,5 +1,6 @@
 package bitterend.packing.strategy;
 
+import static bitterend.packing.PieceSketch.ofRope;
 import static bitterend.packing.PieceSketch.piece;
 import static bitterend.packing.ReelSketch.reel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -36,7 +37,7 @@ final class AheadPlannerTest {
     private AheadPlanner.Planned plan(Sketch sketch, Brake.Terms terms) {
         PackingProblem all = sketch.problem();
         PackingProblem near = Horizon.near(all, FRIDAY, Set.of());
-        return new AheadPlanner(problem -> {
+        return new AheadPlanner((problem, quarters) -> {
                     asked.add(problem);
                     Effort effort = new Effort(
                             Duration.ofDays(1), 1_000L * problem.pieces().size(), 1, 1, () -> false, any -> {});
@@ -94,6 +95,43 @@ final class AheadPlannerTest {
         assertEquals(2, asked.size());
         assertEquals(
                 2, plan(shared(), Brake.Terms.OFF).plan().draws().get(0).cuts().size());
+    }
+
+    /** The white rope is short and its Friday would be cut today; the navy rope is as short, and nothing of it is cut today. */
+    @Test
+    void brake_takesOutWhatWaitsOfTheRopeThatWouldBeCutAheadAlone() {
+        Sketch sketch = shared().with(reel("N1", 5_000).of(Sketch.OTHER_ROPE))
+                .with(ofRope("navy thursday", Sketch.OTHER_ROPE, 4_000).due(THURSDAY))
+                .with(ofRope("navy friday", Sketch.OTHER_ROPE, 3_000)
+                        .due(FRIDAY)
+                        .priority(9));
+        Brake.Terms terms = new Brake.Terms(4, Map.of(Sketch.ROPE, new Length(400)), Map.of());
+        AheadPlanner.Planned planned = plan(sketch, terms);
+        assertEquals(List.of("friday"), waiting(planned));
+        assertEquals(List.of("navy friday"), undone(planned.plan()));
+        assertEquals(2, asked.size());
+    }
+
+    /** What comes off the reel on order keeps nobody from rope of the house. */
+    @Test
+    void brake_leavesWhatRidesOnRopeOnOrder() {
+        Sketch sketch = shared().with(reel("P-88:1", 20_000))
+                .coming("P-88:1", THURSDAY)
+                .with(piece("rider", 9_500).due(FRIDAY));
+        AheadPlanner.Planned planned = plan(sketch, new Brake.Terms(4, Map.of(Sketch.ROPE, new Length(500)), Map.of()));
+        assertEquals(List.of("friday"), waiting(planned));
+        assertEquals(
+                List.of("P-88:1"),
+                planned.plan().draws().stream()
+                        .filter(draw -> draw.cuts().get(0).piece().equals("rider"))
+                        .map(draw -> draw.reel())
+                        .toList());
+    }
+
+    private static List<String> waiting(AheadPlanner.Planned planned) {
+        return planned.problem().horizon().waiting().stream()
+                .flatMap(each -> each.pieces().stream())
+                .toList();
     }
 
     private static Sketch shared() {
