@@ -114,11 +114,11 @@ final class ArchitectureTest {
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange finding measure packing report report.page report.sheet work "
+                    "day demand exchange finding measure packing quoting report report.page report.sheet work "
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
-                    "buying catalogue day demand exchange finding front measure packing packing.strategy report report.page "
+                    "buying catalogue day demand exchange finding front measure packing packing.strategy quoting report report.page "
                             + "report.sheet stock work work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",

@@ -6,13 +6,14 @@ import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
+import bitterend.front.TradePages;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
+import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
-import bitterend.report.QuoteFilePage;
-import bitterend.report.QuotePage;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
+import bitterend.work.Watcher;
 import bitterend.work.trade.PriceRequest;
 import bitterend.work.trade.PriceRequest.Result;
 import java.nio.file.Path;
@@ -129,7 +130,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(ShopNow now, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
-        Result result = new PriceRequest(now).price(request, today, time);
+        Result result = new PriceRequest(now).price(request, today, time, Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());
             return ExitCode.BAD_INPUT;
@@ -154,10 +155,8 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private Document page(Shop read, Quote quote) {
-        String name = read.settings().name();
-        return customer
-                ? new QuotePage(units.figures(read)).of(name, read.catalogue(), quote)
-                : new QuoteFilePage(units.figures(read)).of(name, read.catalogue(), quote);
+        Figures figures = units.figures(read);
+        return customer ? TradePages.forCustomer(read, quote, figures) : TradePages.forFile(read, quote, figures);
     }
 
     private void complain(List<Finding> findings) {

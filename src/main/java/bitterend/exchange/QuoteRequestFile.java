@@ -34,6 +34,9 @@ import java.util.stream.Collectors;
  * whose lines have members of the same names.
  */
 public final class QuoteRequestFile {
+    /** What findings call a table that somebody typed. */
+    public static final String TYPED = "lines";
+
     private static final String FORMAT = "bitterend/quote-request/1";
     static final List<String> OWN = List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most");
     private static final Reading<Integer> QUANTITY = Readings.whole(1, 10_000);
@@ -69,6 +72,28 @@ public final class QuoteRequestFile {
         return new QuoteRequestFile(folder, shop, day).read(file.toAbsolutePath());
     }
 
+    /**
+     * What somebody typed into a table.
+     *
+     * @param number number of the request
+     * @param table lines below a row that names some of the {@link #columnNames}
+     * @param folder the shop folder, for its standard products
+     */
+    public static QuoteRequestReading typed(String number, TableText table, Path folder, Shop shop, LocalDate day) {
+        QuoteRequestFile reading = new QuoteRequestFile(folder, shop, day);
+        Readings.orderId(number)
+                .refusal()
+                .ifPresent(expected -> reading.ofFile.add(Finding.error(TYPED, "", "number", number, expected)));
+        return reading.read(TYPED, Optional.of(new InputFile(TYPED, table.text(), "")), number);
+    }
+
+    /** The columns of a request, those that every line has first. */
+    public static List<String> columnNames() {
+        List<String> names = new ArrayList<>(COLUMNS.required());
+        names.addAll(COLUMNS.optional());
+        return names;
+    }
+
     /** The lines of an order in the book, as a request; nothing when there is no such order. */
     public static Optional<QuoteRequest> ofOrder(Shop shop, String order, LocalDate day) {
         List<OrderLine> found = shop.orders().stream()
@@ -89,10 +114,13 @@ public final class QuoteRequestFile {
     private QuoteRequestReading read(Path file) {
         String name = String.valueOf(file.getFileName());
         Path folder = file.getParent() == null ? file : file.getParent();
-        Optional<InputFile> input = InputFile.require(folder, name, findings);
+        return read(name, InputFile.require(folder, name, findings), stem(name));
+    }
+
+    private QuoteRequestReading read(String name, Optional<InputFile> input, String id) {
         Optional<QuoteRequest> request = name.toLowerCase(Locale.ROOT).endsWith(".json")
                 ? input.flatMap(this::json)
-                : input.flatMap(text -> request(stem(name), "", csv(text, stem(name))));
+                : input.flatMap(text -> request(id, "", csv(text, id)));
         List<Finding> told = new ArrayList<>(ofFile.sorted());
         told.addAll(request.isEmpty() ? findings.sorted() : new LeftOutLines(findings).findings());
         boolean usable = told.stream().noneMatch(Finding::isError);

@@ -2,10 +2,13 @@ package bitterend.front;
 
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
+import bitterend.quoting.Quote;
 import bitterend.report.BuyAdvicePage;
 import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
+import bitterend.report.QuoteFilePage;
+import bitterend.report.QuotePage;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.work.trade.AdviseReels.Result.Advised;
@@ -48,6 +51,16 @@ public final class TradePages {
         return found.tooFew().entrySet().stream()
                 .map(each -> each.getKey() + ": " + each.getValue() + " scenarios are too few to say anything")
                 .toList();
+    }
+
+    /** A quote as the customer gets it: no figure of the shop's own. */
+    public static Document forCustomer(Shop shop, Quote quote, Figures figures) {
+        return new QuotePage(figures).of(shop.settings().name(), shop.catalogue(), quote);
+    }
+
+    /** The same for the file, with every inside figure. */
+    public static Document forFile(Shop shop, Quote quote, Figures figures) {
+        return new QuoteFilePage(figures).of(shop.settings().name(), shop.catalogue(), quote);
     }
 
     /** The advice for programs. */

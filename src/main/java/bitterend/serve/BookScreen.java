@@ -1,11 +1,7 @@
 package bitterend.serve;
 
-import bitterend.demand.Derivation;
-import bitterend.exchange.OrderLine;
 import bitterend.exchange.TableText;
-import bitterend.finding.Finding;
 import bitterend.finding.Unseen;
-import bitterend.report.Figures;
 import bitterend.work.ShopFound;
 import bitterend.work.orders.EditOrders;
 import bitterend.work.orders.EditOrders.Book;
@@ -23,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The order book as a table to type in, and a field to paste rows of a spreadsheet into. What is typed is looked at by the same
@@ -120,56 +117,22 @@ final class BookScreen implements Screen {
 
     private List<BookRow> rows(Edit edit, ShopFound found) {
         TableText table = edit.base().table();
-        Map<String, String> cuts = cuts(found);
-        Map<String, List<String>> wrong = wrong(found.findings());
+        RowNotes notes = new RowNotes(found.findings(), EditOrders.FILE);
+        found.found().ifPresent(now -> EditOrders.lines(found)
+                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
         List<BookRow> rows = new ArrayList<>();
         for (int row = 1; row < table.rows().size(); row++) {
             if (!table.isBlank(row)) {
                 List<String> cells = new ArrayList<>(table.cells(row));
                 edit.changed().getOrDefault(row, Map.of()).forEach(cells::set);
-                rows.add(row(row, cells, cuts, wrong));
+                rows.add(notes.row(row, cells));
             }
         }
         int next = table.rows().size();
         for (List<String> cells : edit.added()) {
-            rows.add(row(next++, cells, cuts, wrong));
+            rows.add(notes.row(next++, cells));
         }
         return rows;
-    }
-
-    private static BookRow row(
-            int number, List<String> cells, Map<String, String> cuts, Map<String, List<String>> wrong) {
-        String place = "row " + (number + 1);
-        return new BookRow(number, cells, cuts.getOrDefault(place, ""), wrong.getOrDefault(place, List.of()));
-    }
-
-    /** The cut length of each line, by its row. */
-    private Map<String, String> cuts(ShopFound found) {
-        Map<String, String> cuts = new HashMap<>();
-        found.found().ifPresent(now -> {
-            Figures figures = loft.figures(now);
-            for (OrderLine line : EditOrders.lines(found)) {
-                line.demanded().derivations().stream()
-                        .findFirst()
-                        .map(Derivation::cut)
-                        .ifPresent(cut -> cuts.merge(
-                                line.assembly().origin().place(),
-                                figures.length(cut),
-                                (one, other) -> one + ", " + other));
-            }
-        });
-        return cuts;
-    }
-
-    private static Map<String, List<String>> wrong(List<Finding> findings) {
-        Map<String, List<String>> wrong = new TreeMap<>();
-        for (Finding finding : findings) {
-            if (finding.file().equals(EditOrders.FILE) && (finding.isError() || finding.leavesOut())) {
-                wrong.computeIfAbsent(finding.place(), place -> new ArrayList<>())
-                        .add(finding.field() + ": found \"" + finding.found() + "\", expected " + finding.expected());
-            }
-        }
-        return wrong;
     }
 
     private void save(Context request) {
@@ -215,42 +178,38 @@ final class BookScreen implements Screen {
         }
     }
 
+    private @Nullable Book looked(Context request) {
+        synchronized (looked) {
+            return looked.get(Sent.text(request, "digest"));
+        }
+    }
+
     /** What was typed into the cells, and the rows that were pasted. */
     private Optional<Edit> edit(Context request) {
-        Book base;
-        synchronized (looked) {
-            base = looked.get(Sent.text(request, "digest"));
-        }
+        Book base = looked(request);
         if (base == null) {
             return Optional.empty();
         }
         Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
         List<List<String>> added = new ArrayList<>();
         int there = base.table().rows().size();
-        TreeMap<Integer, Map<Integer, String>> beyond = new TreeMap<>();
-        for (String field : request.formParamMap().keySet()) {
-            if (!field.matches("c[0-9]{1,6}[.][0-9]{1,3}")) {
-                continue;
-            }
-            int row = Integer.parseInt(field.substring(1, field.indexOf('.')));
-            int column = Integer.parseInt(field.substring(field.indexOf('.') + 1));
-            String is = Sent.oneLine(request.formParam(field));
-            if (row >= there) {
-                beyond.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
-            } else if (row > 0
-                    && column < base.table().cells(row).size()
-                    && !is.equals(asShown(base.table().cells(row).get(column)))) {
-                changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
-            }
-        }
+        TreeMap<Integer, Map<Integer, String>> typed = TypedCells.of(request);
+        typed.headMap(there)
+                .forEach((row, cells) -> cells.forEach((column, is) -> {
+                    if (row > 0
+                            && column < base.table().cells(row).size()
+                            && !is.equals(asShown(base.table().cells(row).get(column)))) {
+                        changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
+                    }
+                }));
         int width = base.table().header().size();
-        beyond.values().forEach(cells -> added.add(PastedRows.whole(cells, width)));
+        typed.tailMap(there).values().forEach(cells -> added.add(PastedRows.whole(cells, width)));
         added.addAll(pasted(request, base).rows());
         return Optional.of(new Edit(base, changed, added));
     }
 
     private static PastedRows pasted(Context request, Book book) {
-        return PastedRows.of(request.formParam("paste"), book.table().header());
+        return PastedRows.of(request.formParam("paste"), book.table().header(), List.of("order", "rope"));
     }
 
     /** Whether this very form was saved before: a second tap is no second save. */

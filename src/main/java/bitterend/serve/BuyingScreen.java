@@ -20,7 +20,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Which reels to buy, for the orders in hand or for work like the past: worked out while people look on, and kept. */
 final class BuyingScreen implements Screen {
@@ -34,25 +33,18 @@ final class BuyingScreen implements Screen {
 
     private final Loft loft;
     private final Site site;
-    private final KeptPages kept = new KeptPages();
     private final KeptScreen pages;
-    private final RunPage page;
-    private @Nullable Run<Kept> run;
 
     BuyingScreen(Loft loft, Site site) {
         this.loft = loft;
         this.site = site;
-        pages = new KeptScreen(site, kept, PATH + "/kept");
-        page = new RunPage(
-                site, "Buying", PATH + "/run", PATH, "Looking for the reels to buy.", "Stop, and show what there is");
+        pages = new KeptScreen(site, PATH, "Buying", "Looking for the reels to buy.");
     }
 
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get(PATH, request -> show(request, Form.blank()));
         config.routes.post(PATH, this::begin);
-        config.routes.get(PATH + "/run", this::running);
-        config.routes.post(PATH + "/run/stop", this::stop);
         pages.serve(config);
     }
 
@@ -63,12 +55,12 @@ final class BuyingScreen implements Screen {
             return;
         }
         Map<String, Object> values = new HashMap<>();
-        values.put("running", run().filter(each -> !each.isOver()).isPresent());
+        values.put("running", pages.isBusy());
         values.put("offered", AdviseReels.isOffered(now.get().shop()));
         values.put(
                 "forms",
                 forms(now.get()).stream().map(each -> each.of(form, "")).toList());
-        values.put("kept", kept.ways(PATH + "/kept"));
+        values.put("kept", pages.ways());
         site.show(request, "Buying", "serve/buying.jte", values);
     }
 
@@ -103,10 +95,6 @@ final class BuyingScreen implements Screen {
                         true));
     }
 
-    private synchronized Optional<Run<Kept>> run() {
-        return Optional.ofNullable(run);
-    }
-
     private void begin(Context request) {
         ShopNow now = loft.now().orElse(null);
         if (now == null || !AdviseReels.isOffered(now.shop())) {
@@ -119,12 +107,7 @@ final class BuyingScreen implements Screen {
             show(request, form);
             return;
         }
-        synchronized (this) {
-            if (run == null || run.isOver()) {
-                run = Run.begin("buying", work.get());
-            }
-        }
-        Back.to(request, PATH + "/run");
+        pages.begin(request, work.get());
     }
 
     private Optional<Run.Work<Kept>> advice(ShopNow now, Form form) {
@@ -175,25 +158,8 @@ final class BuyingScreen implements Screen {
         return kept(now, title, TradePages.of(now.shop(), verb.found(verb.workedOut(Share.ALL, watched)), figures));
     }
 
-    private Kept kept(ShopNow now, String title, Document document) {
-        Kept made =
-                new Kept(Keys.random(), title, Moments.text(now.at().clock().instant()), Map.of("purchaser", document));
-        kept.keep(made);
-        return made;
-    }
-
-    private void running(Context request) {
-        Run<Kept> now = run().orElse(null);
-        if (now == null) {
-            Back.to(request, PATH);
-        } else {
-            page.show(request, now, made -> pages.part(request, made, ""));
-        }
-    }
-
-    private void stop(Context request) {
-        run().filter(each -> each.id().equals(Sent.text(request, "run"))).ifPresent(Run::stop);
-        Back.to(request, PATH + "/run");
+    private static Kept kept(ShopNow now, String title, Document document) {
+        return new Kept(Keys.random(), title, Moments.text(now.at().clock().instant()), Map.of("purchaser", document));
     }
 
     /** One core is left to those at the bench. */

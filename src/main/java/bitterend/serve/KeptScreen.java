@@ -11,24 +11,77 @@ import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** What was worked out and kept, to look at and to print. */
+/** Pages that are worked out behind a screen, one at a time: how far the one is, and those that are kept, to look at and to print. */
 final class KeptScreen {
     private final Site site;
-    private final KeptPages pages;
+    private final KeptPages pages = new KeptPages();
     private final String path;
+    private final RunPage page;
+    private @Nullable Run<Kept> run;
 
-    /** @param path where the page of one of them is */
-    KeptScreen(Site site, KeptPages pages, String path) {
+    /**
+     * @param path where the screen is that they are worked out for
+     * @param title what is worked out
+     * @param busy what is said while it is worked out
+     */
+    KeptScreen(Site site, String path, String title, String busy) {
         this.site = site;
-        this.pages = pages;
         this.path = path;
+        page = new RunPage(site, title, path + "/run", path, busy, "Stop, and show what there is");
     }
 
     void serve(JavalinConfig config) {
-        config.routes.get(path, this::show);
-        config.routes.get(path + "/print", this::print);
-        config.routes.get(path + "/pdf", this::pdf);
+        config.routes.get(path + "/run", this::running);
+        config.routes.post(path + "/run/stop", this::stop);
+        config.routes.get(path + "/kept", this::show);
+        config.routes.get(path + "/kept/print", this::print);
+        config.routes.get(path + "/kept/pdf", this::pdf);
+    }
+
+    private synchronized Optional<Run<Kept>> run() {
+        return Optional.ofNullable(run);
+    }
+
+    /** Whether one is being worked out. */
+    boolean isBusy() {
+        return run().filter(each -> !each.isOver()).isPresent();
+    }
+
+    /** Ways to those that are kept. */
+    List<Way> ways() {
+        return pages.ways(path + "/kept");
+    }
+
+    /** Begins to work one out, unless another is, and shows how far it is. */
+    void begin(Context request, Run.Work<Kept> work) {
+        synchronized (this) {
+            if (run == null || run.isOver()) {
+                run = Run.begin(path, ear -> kept(work.work(ear)));
+            }
+        }
+        Back.to(request, path + "/run");
+    }
+
+    private Kept kept(Kept made) {
+        pages.keep(made);
+        return made;
+    }
+
+    private void running(Context request) {
+        Run<Kept> now = run().orElse(null);
+        if (now == null) {
+            Back.to(request, path);
+        } else {
+            page.show(request, now, made -> part(request, made, ""));
+        }
+    }
+
+    private void stop(Context request) {
+        run().filter(each -> each.id().equals(Sent.text(request, "run"))).ifPresent(Run::stop);
+        Back.to(request, path + "/run");
     }
 
     private Kept asked(Context request) {
@@ -47,20 +100,21 @@ final class KeptScreen {
     }
 
     /** It as part of a page, with the ways to its other pages and to paper. */
-    String part(Context request, Kept kept, String word) {
+    private String part(Context request, Kept kept, String word) {
         String shown = kept.pages().containsKey(word)
                 ? word
                 : kept.pages().keySet().iterator().next();
+        String one = path + "/kept?id=" + kept.id() + "&page=";
         String asked = "?id=" + kept.id() + "&page=" + Sent.path(shown);
         List<Way> others = kept.pages().keySet().stream()
                 .filter(each -> !each.equals(shown))
-                .map(each -> new Way(path + "?id=" + kept.id() + "&page=" + Sent.path(each), "For the " + each))
+                .map(each -> new Way(one + Sent.path(each), "For the " + each))
                 .toList();
         Map<String, Object> values = new HashMap<>();
         values.put("at", kept.at());
         values.put("ways", others);
-        values.put("print", path + "/print" + asked);
-        values.put("pdf", path + "/pdf" + asked);
+        values.put("print", path + "/kept/print" + asked);
+        values.put("pdf", path + "/kept/pdf" + asked);
         values.put("blocks", PagePart.blocks(kept.page(shown)));
         return site.part(request, "serve/keptpage.jte", values);
     }

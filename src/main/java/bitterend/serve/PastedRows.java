@@ -20,14 +20,15 @@ record PastedRows(List<List<String>> rows, List<String> unknown) {
         unknown = List.copyOf(unknown);
     }
 
-    static PastedRows of(@Nullable String text, List<String> header) {
+    /** @param mark columns that the row above has in any case, where there is one */
+    static PastedRows of(@Nullable String text, List<String> header, List<String> mark) {
         if (text == null || text.isBlank()) {
             return new PastedRows(List.of(), List.of());
         }
         TableText table = TableText.of(text.strip() + "\n");
         List<String> names = plain(header);
         List<String> first = plain(table.header());
-        boolean headed = first.contains("order") && first.contains("rope");
+        boolean headed = first.containsAll(mark);
         List<List<String>> rows = new ArrayList<>();
         for (int row = headed ? 1 : 0; row < table.rows().size(); row++) {
             rows.add(row(table.cells(row), headed ? first : names, names));

@@ -73,6 +73,7 @@ public final class ShopServer implements AutoCloseable {
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
                 new BuyingScreen(loft, site),
+                new QuotesScreen(loft, site),
                 new SplicingScreen(loft, site, people),
                 news,
                 new PairScreen(devices, site, guard),

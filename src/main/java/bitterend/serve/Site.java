@@ -22,7 +22,8 @@ final class Site {
             new Way("/orders", "Orders"),
             new Way("/rack", "Rack"),
             new Way("/week", "Week"),
-            new Way("/buying", "Buying"));
+            new Way("/buying", "Buying"),
+            new Way("/quotes", "Quotes"));
 
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Guard guard;

@@ -139,7 +139,11 @@ public final class PlainFront {
 
     String quote(String order) {
         PriceRequest.Result result = new PriceRequest(now())
-                .price(QuoteRequestFile.ofOrder(now().shop(), order, day).orElseThrow(), day, Duration.ofSeconds(20));
+                .price(
+                        QuoteRequestFile.ofOrder(now().shop(), order, day).orElseThrow(),
+                        day,
+                        Duration.ofSeconds(20),
+                        Watcher.NOBODY);
         return new QuoteJson(money()).forTheFile(((PriceRequest.Result.Priced) result).quote());
     }
 

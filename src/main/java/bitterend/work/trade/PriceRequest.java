@@ -17,6 +17,7 @@ import bitterend.quoting.sharing.NewReel;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.StockValue;
 import bitterend.work.ShopNow;
+import bitterend.work.Watcher;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,16 +53,21 @@ public final class PriceRequest {
      *
      * @param day the day of the quote
      * @param time pack no longer than this at a time
+     * @param watcher who waits
      */
-    public Result price(QuoteRequest request, LocalDate day, Duration time) {
+    public Result price(QuoteRequest request, LocalDate day, Duration time, Watcher watcher) {
         Quoter quoter = new Quoter(
                 now.shop().settings().quote(),
                 basis(now.open(day)),
                 FullStrategy.patternsAlone(),
-                Effort.of(time),
-                Effort.of(time.dividedBy(SMALL)));
+                effort(time, watcher),
+                effort(time.dividedBy(SMALL), watcher));
         List<Finding> problems = quoter.problems(request);
         return problems.isEmpty() ? new Result.Priced(quoter.quote(request)) : new Result.NotPriced(problems);
+    }
+
+    private static Effort effort(Duration time, Watcher watcher) {
+        return new Effort(time, Long.MAX_VALUE, 0, 1, watcher.stop(), watcher.progress());
     }
 
     /** A day's open work and rack, every rope on the new reels that suppliers offer, and the past weeks. */

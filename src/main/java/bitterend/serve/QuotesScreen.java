@@ -1,0 +1,187 @@
+package bitterend.serve;
+
+import bitterend.exchange.QuoteRequestFile;
+import bitterend.exchange.QuoteRequestReading;
+import bitterend.finding.Finding;
+import bitterend.finding.NaturalOrder;
+import bitterend.front.TradePages;
+import bitterend.measure.Moments;
+import bitterend.quoting.QuoteRequest;
+import bitterend.report.Figures;
+import bitterend.report.FindingsPage;
+import bitterend.report.page.Document;
+import bitterend.report.page.Ink;
+import bitterend.report.page.Writing;
+import bitterend.serve.KeptPages.Kept;
+import bitterend.work.ShopNow;
+import bitterend.work.trade.PriceRequest;
+import bitterend.work.trade.PriceRequest.Result;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Quotes: lines are typed or pasted, looked at by the code that reads a file of them, priced behind the page, and kept. */
+final class QuotesScreen implements Screen {
+    private static final String PATH = "/quotes";
+    private static final Duration TIME = Duration.ofSeconds(2);
+    private static final int MOST = 500;
+    private static final int LINES = 3;
+    private final Loft loft;
+    private final Site site;
+    private final KeptScreen pages;
+
+    QuotesScreen(Loft loft, Site site) {
+        this.loft = loft;
+        this.site = site;
+        pages = new KeptScreen(site, PATH, "Quote", "The quote is being drawn up.");
+    }
+
+    @Override
+    public void serve(JavalinConfig config) {
+        config.routes.get(PATH, request -> show(request, TypedRequest.NOTHING, List.of()));
+        config.routes.post(PATH, this::sent);
+        pages.serve(config);
+    }
+
+    private void show(Context request, TypedRequest typed, List<String> told) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null) {
+            site.tell(request, Loft.BROKEN);
+            return;
+        }
+        RowNotes notes = notes(now, typed);
+        List<BookRow> rows = new ArrayList<>();
+        typed.lines().forEach(line -> rows.add(notes.row(rows.size() + 1, line)));
+        List<String> all = new ArrayList<>(told);
+        all.addAll(notes.elsewhere(rows.size()));
+        while (rows.size() < LINES) {
+            rows.add(new BookRow(rows.size() + 1, List.of(), "", List.of()));
+        }
+        TreeSet<String> customers = new TreeSet<>();
+        TreeSet<String> orders = new TreeSet<>(NaturalOrder.IDS);
+        now.shop().orders().forEach(line -> {
+            customers.add(line.assembly().ordered().customer());
+            orders.add(line.assembly().ordered().source().order());
+        });
+        customers.remove("");
+        Map<String, Object> values = new HashMap<>();
+        values.put("running", pages.isBusy());
+        values.put("number", typed.number());
+        values.put("customer", typed.customer());
+        values.put("customers", List.copyOf(customers));
+        values.put("orders", List.copyOf(orders));
+        values.put("columns", shown(typed));
+        values.put("rows", rows);
+        values.put("told", all);
+        values.put("kept", pages.ways());
+        site.show(request, "Quotes", "serve/quotes.jte", values);
+    }
+
+    private RowNotes notes(ShopNow now, TypedRequest typed) {
+        if (typed.lines().isEmpty()) {
+            return new RowNotes(List.of(), QuoteRequestFile.TYPED);
+        }
+        QuoteRequestReading reading = typed.reading(now);
+        RowNotes notes = new RowNotes(reading.findings(), QuoteRequestFile.TYPED);
+        Figures figures = loft.figures(now);
+        reading.request().ifPresent(asked -> asked.lines()
+                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), figures)));
+        return notes;
+    }
+
+    private static List<BookColumn> shown(TypedRequest typed) {
+        List<BookColumn> columns = new ArrayList<>();
+        for (int column = 0; column < TypedRequest.COLUMNS.size(); column++) {
+            int at = column;
+            if (TypedRequest.USUAL.contains(TypedRequest.COLUMNS.get(at))
+                    || typed.lines().stream().anyMatch(line -> !line.get(at).isBlank())) {
+                columns.add(new BookColumn(at, TypedRequest.COLUMNS.get(at)));
+            }
+        }
+        return columns;
+    }
+
+    private void sent(Context request) {
+        ShopNow now = loft.now().orElse(null);
+        if (now == null) {
+            site.tell(request, Loft.BROKEN);
+        } else if (Sent.text(request, "what").equals("order")) {
+            String order = Sent.text(request, "order");
+            QuoteRequestFile.ofOrder(now.shop(), order, Loft.day(now))
+                    .ifPresentOrElse(
+                            asked -> begin(request, now, asked),
+                            () -> show(
+                                    request,
+                                    TypedRequest.NOTHING,
+                                    List.of("There is no order " + order + " in the order book.")));
+        } else {
+            drawn(request, now);
+        }
+    }
+
+    private void drawn(Context request, ShopNow now) {
+        PastedRows pasted = PastedRows.of(request.formParam("paste"), TypedRequest.COLUMNS, List.of("line", "length"));
+        TypedRequest typed = TypedRequest.of(request, pasted);
+        List<String> told = new ArrayList<>();
+        if (!pasted.unknown().isEmpty()) {
+            told.add("A request has no column " + String.join(", ", pasted.unknown())
+                    + "; the cells below it are left out. Its columns are " + String.join(", ", TypedRequest.COLUMNS)
+                    + ".");
+        }
+        if (typed.lines().size() > MOST) {
+            site.tell(request, "A quote has at most " + MOST + " lines here; ask for the rest in another.");
+            return;
+        }
+        if (typed.lines().isEmpty()) {
+            told.add("Type or paste at least one line.");
+        }
+        boolean draw = Sent.text(request, "what").equals("draw") && told.isEmpty();
+        Optional<QuoteRequest> asked =
+                draw && notes(now, typed).isSound() ? typed.reading(now).request() : Optional.empty();
+        if (asked.isPresent()) {
+            begin(request, now, asked.get());
+        } else {
+            show(request, typed, told);
+        }
+    }
+
+    private void begin(Context request, ShopNow now, QuoteRequest asked) {
+        pages.begin(request, ear -> priced(now, asked, ear));
+    }
+
+    private Kept priced(ShopNow now, QuoteRequest asked, Run.Ear ear) {
+        Result result = new PriceRequest(now)
+                .price(
+                        asked,
+                        Loft.day(now),
+                        TIME,
+                        ear.watcher(now.shop().settings().money()));
+        Map<String, Document> made = new LinkedHashMap<>();
+        if (result instanceof Result.Priced priced) {
+            Figures figures = loft.figures(now);
+            made.put("customer", TradePages.forCustomer(now.shop(), priced.quote(), figures));
+            made.put("file", TradePages.forFile(now.shop(), priced.quote(), figures));
+        } else {
+            made.put("file", told(asked, ((Result.NotPriced) result).problems()));
+        }
+        return new Kept(
+                Keys.random(),
+                "Quote " + asked.id() + (asked.customer().isEmpty() ? "" : " for " + asked.customer()),
+                Moments.text(now.at().clock().instant()),
+                made);
+    }
+
+    private static Document told(QuoteRequest asked, List<Finding> problems) {
+        Writing page = new Writing();
+        page.heading("Request " + asked.id() + " cannot be priced");
+        FindingsPage.text(problems, Ink.PLAIN).lines().forEach(page::paragraph);
+        return page.document();
+    }
+}
