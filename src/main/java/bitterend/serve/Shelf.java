@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The shop as it is, read again only when one of its files has changed: people and other programs work on them, too. */
 final class Shelf {
+    /** Files of the page alone, which say nothing of the shop. */
+    private static final String OWN = ".serve-";
+
     private final ShopAccess shop;
     private List<String> seen = List.of();
     private @Nullable ShopFound found;
@@ -44,7 +47,10 @@ final class Shelf {
     /** Name, size and time of each file; the ledger's journal shows that somebody is writing. */
     private List<String> files() {
         try (Stream<Path> files = Files.list(shop.folder())) {
-            return files.sorted().map(Shelf::mark).toList();
+            return files.filter(file -> !file.getFileName().toString().startsWith(OWN))
+                    .sorted()
+                    .map(Shelf::mark)
+                    .toList();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }

@@ -61,6 +61,7 @@ public final class ShopServer implements AutoCloseable {
         String name = shop.settings().map(Settings::name).orElse("");
         Assets assets = new Assets();
         Site site = new Site(guard, people, name, assets.version());
+        CountDraft count = new CountDraft(shop.folder());
         List<Screen> screens = List.of(
                 assets,
                 people,
@@ -70,6 +71,8 @@ public final class ShopServer implements AutoCloseable {
                 new RackScreen(loft, site, people),
                 new ReelScreen(loft, site, people),
                 new TraceScreen(loft, site),
+                new CountScreen(loft, site, people, count),
+                new CountResult(loft, site, people, count),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
                 new BuyingScreen(loft, site),
