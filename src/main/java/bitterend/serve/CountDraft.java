@@ -30,9 +30,7 @@ final class CountDraft {
     }
 
     Optional<Row> of(String reel) {
-        return rows().stream()
-                .filter(row -> row.counted().reel().equals(reel))
-                .findFirst();
+        return rows().stream().filter(row -> row.counted().reel().equals(reel)).findFirst();
     }
 
     /** Writes down what was found of a reel; what was found of it before gives way. */

@@ -51,7 +51,8 @@ final class CountResult implements Screen {
             site.tell(request, now.isEmpty() ? Loft.BROKEN : RackScreen.NO_LEDGER);
             return;
         }
-        CountedRack rack = new CountRack(CountScreen.desk(now.get(), request, "", "", ""), now.get()).compare(counted());
+        CountedRack rack =
+                new CountRack(CountScreen.desk(now.get(), request, "", "", ""), now.get()).compare(counted());
         Map<String, Object> values = new HashMap<>();
         values.put("blocks", PagePart.blocks(new CountPage(loft.figures(now.get())).of(rack)));
         values.put(
@@ -65,8 +66,8 @@ final class CountResult implements Screen {
         values.put(
                 "strangers",
                 rack.strangers().stream()
-                        .map(stranger -> new Way(
-                                ReelForms.RECEIVE + "?reel=" + Sent.path(stranger.reel()), stranger.reel()))
+                        .map(stranger ->
+                                new Way(ReelForms.RECEIVE + "?reel=" + Sent.path(stranger.reel()), stranger.reel()))
                         .toList());
         values.put("wrong", wrong);
         values.put("booking", Keys.random());
@@ -82,10 +83,10 @@ final class CountResult implements Screen {
             return;
         }
         Form form = Form.of(request);
-        Set<String> sure = request.formParams("sure").stream().map(Sent::oneLine).collect(Collectors.toSet());
+        Set<String> sure =
+                request.formParams("sure").stream().map(Sent::oneLine).collect(Collectors.toSet());
         Booking booking = new CountRack(
-                        CountScreen.desk(
-                                now, request, who, Sent.id(request), form.or("note", StockText::words, "")),
+                        CountScreen.desk(now, request, who, Sent.id(request), form.or("note", StockText::words, "")),
                         now)
                 .accept(counted(), sure);
         if (booking instanceof Booking.Booked booked) {

@@ -88,8 +88,8 @@ final class CountScreen implements Screen {
         values.put(
                 "strangers",
                 rows.values().stream()
-                        .filter(row -> walk(now).stream()
-                                .noneMatch(holding -> holding.id().equals(row.counted().reel())))
+                        .filter(row -> walk(now).stream().noneMatch(holding -> holding.id()
+                                .equals(row.counted().reel())))
                         .map(row -> row.counted().reel() + ", " + found(now, row))
                         .toList());
         site.show(request, "Count the rack", "serve/count.jte", values);
@@ -134,10 +134,8 @@ final class CountScreen implements Screen {
 
     private void reel(Context request, ShopNow now, String id, Form form) {
         List<Holding> walk = walk(now);
-        Holding holding = walk.stream()
-                .filter(each -> each.id().equals(id))
-                .findFirst()
-                .orElse(null);
+        Holding holding =
+                walk.stream().filter(each -> each.id().equals(id)).findFirst().orElse(null);
         if (holding == null) {
             site.tell(request, "There is no reel " + id + " on the rack.");
             return;
@@ -164,7 +162,9 @@ final class CountScreen implements Screen {
                         .filter(each -> each.where().place().equals(place))
                         .map(each -> shown(now, each, rows))
                         .toList());
-        values.put("left", walk.stream().filter(each -> !rows.containsKey(each.id())).count());
+        values.put(
+                "left",
+                walk.stream().filter(each -> !rows.containsKey(each.id())).count());
         site.show(request, "Count " + id, "serve/counting.jte", values);
     }
 
@@ -186,7 +186,8 @@ final class CountScreen implements Screen {
             Back.to(request, REEL + Sent.path(id));
             return;
         }
-        Optional<Counted> counted = counted(form, id, CountCsv.unit(loft.figures(now).units()));
+        Optional<Counted> counted =
+                counted(form, id, CountCsv.unit(loft.figures(now).units()));
         if (counted.isEmpty()) {
             request.status(ReelScreen.NOT_BOOKED);
             reel(request, now, id, form);
@@ -261,7 +262,8 @@ final class CountScreen implements Screen {
         }
         Form form = Form.of(request);
         String reel = form.must("reel", StockText::reel, "");
-        Optional<Counted> counted = counted(form, reel, CountCsv.unit(loft.figures(now).units()));
+        Optional<Counted> counted =
+                counted(form, reel, CountCsv.unit(loft.figures(now).units()));
         if (walk(now).stream().anyMatch(holding -> holding.id().equals(reel))) {
             form.wrong("reel", "found \"" + reel + "\", which is in the books: count it at its place");
         }

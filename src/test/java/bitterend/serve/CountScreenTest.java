@@ -36,9 +36,7 @@ final class CountScreenTest {
     private Seen count(String reel, String what, String length) {
         String movements = loft.ada().get("/count/reel?id=" + reel).field("movements");
         return loft.ada()
-                .post(
-                        "/count/reel",
-                        Map.of("reel", reel, "what", what, "length", length, "movements", movements));
+                .post("/count/reel", Map.of("reel", reel, "what", what, "length", length, "movements", movements));
     }
 
     @Test
@@ -87,10 +85,8 @@ final class CountScreenTest {
         assertTrue(loft.ada().get("/rack/reel?id=E8").text().contains("33.5 m"), "far off, and nobody said it is so");
         assertTrue(loft.ada().get("/rack/reel?id=E10").text().contains("not found in the count"));
         assertTrue(loft.ada().get("/rack/reel?id=E10").text().contains("Ada"));
-        Seen back = loft.ada()
-                .post(
-                        "/rack/reel",
-                        Map.of("about", "E7", "what", "undo", "event", booked.field("event")));
+        Seen back =
+                loft.ada().post("/rack/reel", Map.of("about", "E7", "what", "undo", "event", booked.field("event")));
         assertEquals(200, back.status(), back.text());
         assertTrue(loft.ada().get("/rack/reel?id=E7").text().contains("length 62 m"));
         assertFalse(loft.ada().get("/rack/reel?id=E10").text().contains("to know on hold"));
@@ -115,7 +111,17 @@ final class CountScreenTest {
         loft.ada()
                 .post(
                         "/count/stranger",
-                        Map.of("what", "stranger", "reel", "E99", "length", "12 m", "rope", "LAID-14", "place", "floor"));
+                        Map.of(
+                                "what",
+                                "stranger",
+                                "reel",
+                                "E99",
+                                "length",
+                                "12 m",
+                                "rope",
+                                "LAID-14",
+                                "place",
+                                "floor"));
         Seen result = loft.ada().get("/count/result");
         assertTrue(result.text().contains("Not in the books"), result.text());
         assertTrue(result.page().contains("/rack/receive?reel=E99"), result.page());
