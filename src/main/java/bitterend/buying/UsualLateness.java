@@ -27,12 +27,8 @@ public final class UsualLateness {
      * usually late, and never before the working day after {@code today}, since it is not in the house.
      */
     public LocalDate from(OnOrder order, LocalDate today) {
-        LocalDate late = onWorkingDay(working.ahead(onWorkingDay(order.expected()), typed));
+        LocalDate late = working.firstFrom(working.ahead(working.firstFrom(order.expected()), typed));
         LocalDate next = working.after(today, 1);
         return late.isBefore(next) ? next : late;
-    }
-
-    private LocalDate onWorkingDay(LocalDate date) {
-        return working.isWorking(date) ? date : working.after(date, 1);
     }
 }

@@ -30,7 +30,8 @@ final class PlanQuestions {
     @Option(
             names = "--explain",
             paramLabel = "ID",
-            description = "Say why this piece or reel is planned as it is in the plan in force; plans nothing.")
+            description = "Say why this piece or reel is planned as it is in the plan in force; keeps no plan. What it"
+                    + " costs to keep a reel for later work is found by planning its rope for up to a second.")
     private @Nullable String explain;
 
     @Option(

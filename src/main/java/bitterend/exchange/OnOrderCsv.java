@@ -19,12 +19,17 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads {@code on-order.csv}: reels that are ordered, but not on the rack yet. */
 final class OnOrderCsv {
     static final String NAME = "on-order.csv";
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("number", "rope", "length", "expected"), List.of("quantity", "certificate", "supplier", "note"));
+
+    /** Two in a hundred short, where no offer says how much: our own choice, no source. */
+    private static final Ratio CAREFUL = Ratio.percent(2);
 
     private final Ropes ropes;
     private final List<Offer> offers;
@@ -68,16 +73,24 @@ final class OnOrderCsv {
     private Offer.Made made(Fields row, String supplier, String rope) {
         Written length = row.require("length", Readings::presentAsWritten, Written.worked(new Length(1)));
         String certificate = row.optional("certificate", Readings::text, "");
-        return offers.stream()
-                .filter(offer -> offer.rope().equals(rope)
-                        && offer.made().length().equals(length.roundedDown())
-                        && (supplier.isEmpty()
-                                || offer.supplier().isEmpty()
-                                || offer.supplier().equals(supplier)))
-                .map(Offer::made)
-                .max(Comparator.comparing(Offer.Made::tolerance))
-                .map(offered -> new Offer.Made(
-                        length, offered.tolerance(), offered.known(), false, certificate, offered.oneLot()))
-                .orElse(new Offer.Made(length, Ratio.ZERO, Reel.Known.NOMINAL, false, certificate, false));
+        List<Offer> ofRope =
+                offers.stream().filter(offer -> offer.rope().equals(rope)).toList();
+        return mostShort(ofRope.stream()
+                        .filter(offer -> offer.made().length().equals(length.roundedDown())
+                                && (supplier.isEmpty()
+                                        || offer.supplier().isEmpty()
+                                        || offer.supplier().equals(supplier))))
+                .map(like -> new Offer.Made(length, like.tolerance(), like.known(), false, certificate, like.oneLot()))
+                .orElseGet(() -> new Offer.Made(
+                        length,
+                        mostShort(ofRope.stream()).map(Offer.Made::tolerance).orElse(CAREFUL),
+                        Reel.Known.NOMINAL,
+                        false,
+                        certificate,
+                        false));
+    }
+
+    private static Optional<Offer.Made> mostShort(Stream<Offer> some) {
+        return some.map(Offer::made).max(Comparator.comparing(Offer.Made::tolerance));
     }
 }

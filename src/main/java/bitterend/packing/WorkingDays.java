@@ -20,6 +20,11 @@ public final class WorkingDays {
                 && !calendar.closed().contains(date);
     }
 
+    /** The first working day from a day on. */
+    public LocalDate firstFrom(LocalDate day) {
+        return isWorking(day) ? day : after(day, 1);
+    }
+
     /** So many working days after a day; the day itself for none. */
     public LocalDate after(LocalDate day, int days) {
         return counted(day, days, 1);

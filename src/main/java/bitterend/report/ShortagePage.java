@@ -144,9 +144,20 @@ public final class ShortagePage {
                 Column.figure("on order\n" + figures.unit()));
         for (Shortage rope : ropes) {
             Shortage.Room all = rope.all();
-            Length wanted = rope.days().stream().map(Shortage.Day::wanted).reduce(Length.ZERO, Length::plus);
-            table.row(rope.rope(), bare(wanted), bare(all.there()), bare(all.held()), bare(all.onOrder()));
+            table.row(rope.rope(), bare(wanted(rope)), bare(all.there()), bare(all.held()), bare(all.onOrder()));
         }
         page.table(table);
+        List<String> coming = ropes.stream()
+                .filter(rope -> rope.all().onOrder().isPositive())
+                .filter(rope -> wanted(rope).isLongerThan(rope.all().there()))
+                .map(Shortage::rope)
+                .toList();
+        if (!coming.isEmpty()) {
+            page.paragraph(Brief.list("Enough only if what is on order comes in time:", coming, "more", 2));
+        }
+    }
+
+    private static Length wanted(Shortage rope) {
+        return rope.days().stream().map(Shortage.Day::wanted).reduce(Length.ZERO, Length::plus);
     }
 }

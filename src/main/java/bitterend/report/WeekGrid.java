@@ -46,6 +46,7 @@ final class WeekGrid {
         List<LocalDate> all = new ArrayList<>(List.of(view.plan().day()));
         draws().forEach(draw -> draw.cuts().forEach(cut -> all.add(week.lastFor(cut))));
         week.undone().forEach(piece -> all.add(week.lastFor(piece)));
+        view.problem().arrivals().values().forEach(arrival -> all.add(arrival.from()));
         return all.stream().max(Comparator.naturalOrder()).orElseThrow();
     }
 

@@ -119,6 +119,33 @@ final class ComingRopeTest {
         assertTrue(page.contains("Not planned: E-61/1.1"), page);
     }
 
+    /** No offer of that length: the most that an offer of the rope may come short; where nobody offers it, 2 % of 110 m. */
+    @Test
+    void ropeOnOrder_withoutALikeOffer_isCountedOnWithCare() throws IOException {
+        DemoShop.order(Path.of(shop), "E-61,1,pilot boat Dunlin,LAID-14,108.5 m,whipped,whipped,1,2026-03-10");
+        Files.deleteIfExists(Path.of(shop, "offers.csv"));
+        assertTrue(plan(4).contains("Not planned: E-61/1.1"));
+        Files.writeString(
+                Path.of(shop, "offers.csv"),
+                "offer,supplier,rope,length,price,tolerance\nL-220,Quay Ropes,LAID-14,220 m,200.00 EUR,1 %\n");
+        plan(0);
+        Files.writeString(
+                Path.of(shop, "offers.csv"),
+                "offer,supplier,rope,length,price,tolerance\nL-220,Quay Ropes,LAID-14,220 m,200.00 EUR,1 %\n"
+                        + "L-500,Quay Ropes,LAID-14,500 m,400.00 EUR,3 %\n");
+        assertTrue(plan(4).contains("Not planned: E-61/1.1"));
+    }
+
+    /** Expected on Saturday the 7th, nobody is there before Monday: a working day later is Tuesday. */
+    @Test
+    void delay_isCountedFromTheFirstWorkingDay() throws IOException {
+        onOrder("B-9,LAID-14,110 m,1,2026-03-07,works,\n");
+        order("2026-03-13");
+        String page = oneLine(run(0, "plan", shop, "--late", "B-9=1", "--effort", "reproducible")
+                .out());
+        assertTrue(page.contains("Order B-9 expected 2026-03-10 instead of 2026-03-07"), page);
+    }
+
     @Test
     void planThatRidesOnAnOrder_saysWhatBecameOfIt() throws IOException {
         order("2026-03-10");

@@ -76,6 +76,16 @@ final class StockShortTest {
     }
 
     @Test
+    void ropeThatIsEnoughWithWhatComes_isSaid() throws IOException {
+        reels("reel,rope,length\nR1,DB12,130 m\n");
+        Files.writeString(shop.resolve("on-order.csv"), "number,rope,length,expected\nP-7,DB12,100 m,2026-03-02\n");
+        String page = flat(asked(0).out());
+        assertTrue(page.contains("Enough only if what is on order comes in time: DB12."), page);
+        reels("reel,rope,length\nR1,DB12,185 m\n");
+        assertFalse(flat(asked(0).out()).contains("Enough only"));
+    }
+
+    @Test
     void reelsThatWouldHelp_areNamedWithWhatKeepsTheWorkOffThem() throws IOException {
         reels(
                 """

@@ -60,7 +60,7 @@ public record Rider(String order, List<String> pieces, Arrival arrival, LocalDat
                     some.stream().map(Piece::id).sorted(NaturalOrder.IDS).toList(),
                     arrival,
                     cutBy,
-                    working.between(arrival.earliest(problem.day()), cutBy)));
+                    working.between(working.firstFrom(arrival.earliest(problem.day())), cutBy)));
         }));
         riders.sort(Comparator.comparingInt(Rider::leeway)
                 .thenComparing(Rider::order, NaturalOrder.IDS)

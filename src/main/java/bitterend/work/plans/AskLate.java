@@ -98,7 +98,7 @@ public final class AskLate {
                 .map(order -> {
                     LocalDate from = order.expected().isBefore(today) ? today : order.expected();
                     int days = request.late().getOrDefault(order.id(), 0);
-                    return days == 0 ? order : order.expectedOn(working.after(from, days));
+                    return days == 0 ? order : order.expectedOn(working.after(working.firstFrom(from), days));
                 })
                 .toList();
         Supplies supplies = now.supplies();
