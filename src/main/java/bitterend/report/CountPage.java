@@ -16,9 +16,16 @@ import java.util.stream.Collectors;
 /** What a count of the rack found: differences in rope and money, what is looked at again, what was not counted. */
 public final class CountPage {
     private final Figures figures;
+    private final boolean money;
 
     public CountPage(Figures figures) {
+        this(figures, true);
+    }
+
+    /** @param money whether it is shown what the differences cost */
+    public CountPage(Figures figures, boolean money) {
         this.figures = figures;
+        this.money = money;
     }
 
     /** All of it. */
@@ -73,8 +80,10 @@ public final class CountPage {
             return;
         }
         page.table(table(lines));
-        page.paragraph("Together " + signed(CountedRack.by(lines)) + ", " + figures.money(CountedRack.money(lines))
-                + " by what the rope costs to replace.");
+        page.paragraph("Together " + signed(CountedRack.by(lines))
+                + (money
+                        ? ", " + figures.money(CountedRack.money(lines)) + " by what the rope costs to replace."
+                        : "."));
     }
 
     private TableRows table(List<Line> lines) {
@@ -85,7 +94,7 @@ public final class CountPage {
                 Column.figure("in the books"),
                 Column.figure("counted"),
                 Column.figure("difference"),
-                Column.figure("money"),
+                Column.figure(money ? "money" : ""),
                 Column.words("to know"));
         for (Line line : lines) {
             table.row(
@@ -95,7 +104,7 @@ public final class CountPage {
                     figures.length(line.book().length()),
                     counted(line),
                     signed(line.by()),
-                    figures.money(line.money()),
+                    money ? figures.money(line.money()) : "",
                     line.apart().words());
         }
         return table;

@@ -26,8 +26,10 @@ final class CountResult implements Screen {
     private final Site site;
     private final People people;
     private final CountDraft draft;
+    private final Office office;
 
-    CountResult(Loft loft, Site site, People people, CountDraft draft) {
+    CountResult(Loft loft, Site site, People people, CountDraft draft, Office office) {
+        this.office = office;
         this.loft = loft;
         this.site = site;
         this.people = people;
@@ -54,7 +56,7 @@ final class CountResult implements Screen {
         CountedRack rack =
                 new CountRack(CountScreen.desk(now.get(), request, "", "", ""), now.get()).compare(counted());
         Map<String, Object> values = new HashMap<>();
-        values.put("blocks", PagePart.blocks(new CountPage(loft.figures(now.get())).of(rack)));
+        values.put("blocks", PagePart.blocks(new CountPage(loft.figures(now.get()), office.isOpen(request)).of(rack)));
         values.put(
                 "apart",
                 rack.apart().stream()

@@ -4,6 +4,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,6 +36,11 @@ final class Devices {
 
     boolean mayUse(String device) {
         return paired().contains(device);
+    }
+
+    /** What people call each paired device. */
+    synchronized Map<String, String> names() {
+        return file.names();
     }
 
     synchronized Set<String> paired() {

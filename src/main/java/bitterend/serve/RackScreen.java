@@ -24,8 +24,10 @@ final class RackScreen implements Screen {
     private final Loft loft;
     private final Site site;
     private final People people;
+    private final Office office;
 
-    RackScreen(Loft loft, Site site, People people) {
+    RackScreen(Loft loft, Site site, People people, Office office) {
+        this.office = office;
         this.loft = loft;
         this.site = site;
         this.people = people;
@@ -46,15 +48,17 @@ final class RackScreen implements Screen {
         }
         Figures figures = loft.figures(now);
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
+        boolean open = office.isOpen(request);
         ReelWorth worth = new ReelWorth(now, Loft.day(now));
         List<RackRow> rows = new AskRack(loft.access())
                 .holdings(false).stream()
-                        .map(holding -> row(holding, page, figures, worth))
+                        .map(holding ->
+                                row(holding, page, figures, open ? figures.money(worth.of(holding.reel())) : ""))
                         .toList();
-        site.show(request, "Rack", "serve/rack.jte", Map.of("reels", rows));
+        site.show(request, "Rack", "serve/rack.jte", Map.of("reels", rows, "money", open));
     }
 
-    private static RackRow row(Holding holding, StockPage page, Figures figures, ReelWorth worth) {
+    private static RackRow row(Holding holding, StockPage page, Figures figures, String worth) {
         Reel reel = holding.reel();
         return new RackRow(
                 reel.id(),
@@ -63,7 +67,7 @@ final class RackScreen implements Screen {
                 figures.written(reel.contents().written()),
                 reel.where().place(),
                 page.toKnow(holding),
-                figures.money(worth.of(reel)),
+                worth,
                 PATH + Sent.path(reel.id()));
     }
 

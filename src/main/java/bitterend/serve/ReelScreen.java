@@ -29,8 +29,10 @@ final class ReelScreen implements Screen {
     private final Loft loft;
     private final Site site;
     private final People people;
+    private final Office office;
 
-    ReelScreen(Loft loft, Site site, People people) {
+    ReelScreen(Loft loft, Site site, People people, Office office) {
+        this.office = office;
         this.loft = loft;
         this.site = site;
         this.people = people;
@@ -68,7 +70,7 @@ final class ReelScreen implements Screen {
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
         Holding holding = holding(id);
         List<Fact> facts = new ArrayList<>(page.facts(holding));
-        if (!holding.gone()) {
+        if (!holding.gone() && office.isOpen(request)) {
             facts.add(new Fact(
                     "worth on the rack today", figures.money(new ReelWorth(now, Loft.day(now)).of(holding.reel()))));
         }

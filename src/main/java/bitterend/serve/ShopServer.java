@@ -61,6 +61,8 @@ public final class ShopServer implements AutoCloseable {
         String name = shop.settings().map(Settings::name).orElse("");
         Assets assets = new Assets();
         Site site = new Site(guard, people, name, assets.version());
+        OfficeCode code = new OfficeCode(shop.folder());
+        Office office = new Office(code, keys, guard, shop.clock());
         CountDraft count = new CountDraft(shop.folder());
         List<Screen> screens = List.of(
                 assets,
@@ -68,17 +70,18 @@ public final class ShopServer implements AutoCloseable {
                 new TodayScreen(loft, site, people),
                 new BenchScreen(loft, site),
                 new BenchBooking(loft, site, people),
-                new RackScreen(loft, site, people),
-                new ReelScreen(loft, site, people),
+                new RackScreen(loft, site, people, office),
+                new ReelScreen(loft, site, people, office),
                 new TraceScreen(loft, site),
                 new CountScreen(loft, site, people, count),
-                new CountResult(loft, site, people, count),
+                new CountResult(loft, site, people, count, office),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
                 new BuyingScreen(loft, site),
                 new QuotesScreen(loft, site),
                 new SplicingScreen(loft, site, people),
                 news,
+                new OfficeScreen(office, code, devices, guard, site),
                 new PairScreen(devices, site, guard),
                 new FindScreen(loft, site),
                 new PageScreen(loft, site));
@@ -89,6 +92,7 @@ public final class ShopServer implements AutoCloseable {
                     .forEach(address -> config.jetty.addConnector(
                             (jetty, http) -> connector(jetty, http, at, new InetSocketAddress(address, port))));
             guard.watch(config);
+            config.routes.before(office::check);
             screens.forEach(screen -> screen.serve(config));
             config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
             config.routes.exception(Exception.class, (fault, request) -> {
