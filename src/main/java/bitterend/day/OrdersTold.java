@@ -22,6 +22,17 @@ public record OrdersTold(List<OrderStatus> orders, List<OrderChange> changes, Li
         uses = List.copyOf(uses);
     }
 
+    /** One order alone. */
+    public OrdersTold ofOrder(String order) {
+        return new OrdersTold(
+                orders.stream().filter(each -> each.order().equals(order)).toList(),
+                changes.stream()
+                        .filter(change -> change.piece().startsWith(order + "/"))
+                        .toList(),
+                List.of(),
+                List.of());
+    }
+
     /** What of it is about one cut piece. */
     public OrdersTold about(String piece) {
         return new OrdersTold(

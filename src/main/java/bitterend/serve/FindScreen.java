@@ -1,18 +1,17 @@
 package bitterend.serve;
 
-import bitterend.demand.Piece;
-import bitterend.finding.NaturalOrder;
+import bitterend.report.sheet.TagCode;
 import bitterend.work.ShopNow;
-import bitterend.work.rack.AskRack;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Optional;
 
-/** One box that finds an order, a piece, a reel, a lot or a plan by what is typed of it. */
+/**
+ * One box that finds an order, a piece, a reel, a lot or a plan by what is typed of it, or read off the code of a tag. What
+ * is named whole and is one thing alone is opened at once.
+ */
 final class FindScreen implements Screen {
     private static final int MOST = 50;
 
@@ -31,31 +30,27 @@ final class FindScreen implements Screen {
 
     private void find(Context request) {
         String asked = Sent.asked(request, "what");
-        List<Hit> hits = asked.isEmpty()
-                ? List.of()
-                : loft.now().map(now -> hits(now, asked)).orElse(List.of());
-        site.show(request, "Look up", "serve/find.jte", Map.of("asked", asked, "hits", hits));
-    }
-
-    private List<Hit> hits(ShopNow now, String asked) {
-        String small = asked.toLowerCase(Locale.ROOT);
-        List<Hit> hits = new ArrayList<>();
-        if (loft.access().keepsLedger()) {
-            new AskRack(loft.access()).holdings(true).forEach(holding -> {
-                String id = holding.reel().id();
-                boolean lot = holding.reel().lot().toLowerCase(Locale.ROOT).contains(small);
-                if (id.toLowerCase(Locale.ROOT).contains(small) || lot) {
-                    hits.add(new Hit(
-                            lot ? "reel of lot " + holding.reel().lot() : "reel", id, RackScreen.PATH + Sent.path(id)));
-                }
-            });
+        Optional<ShopNow> now = loft.now();
+        if (now.isEmpty()) {
+            site.tell(request, Loft.BROKEN);
+            return;
         }
-        TreeSet<String> orders = new TreeSet<>(NaturalOrder.IDS);
-        now.shop().pieces().stream()
-                .filter(piece -> piece.id().toLowerCase(Locale.ROOT).contains(small))
-                .map(Piece::order)
-                .forEach(orders::add);
-        orders.forEach(order -> hits.add(new Hit("order", order, "/orders")));
-        return hits.stream().limit(MOST).toList();
+        Optional<TagCode> code = TagCode.read(asked);
+        Known known = new Known(loft, now.get());
+        List<Hit> whole = asked.isEmpty()
+                ? List.of()
+                : code.map(known::of).filter(hits -> !hits.isEmpty()).orElseGet(() -> known.called(asked));
+        if (whole.size() == 1) {
+            Back.to(request, whole.get(0).path());
+            return;
+        }
+        List<Hit> hits = !whole.isEmpty()
+                ? whole
+                : asked.isEmpty()
+                        ? List.of()
+                        : known.like(code.map(TagCode::id).orElse(asked))
+                                .limit(MOST)
+                                .toList();
+        site.show(request, "Look up", "serve/find.jte", Map.of("asked", asked, "hits", hits));
     }
 }

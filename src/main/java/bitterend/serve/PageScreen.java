@@ -1,9 +1,14 @@
 package bitterend.serve;
 
+import bitterend.day.OrdersTold;
+import bitterend.finding.Findings;
 import bitterend.report.Figures;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
 import bitterend.report.page.Document;
+import bitterend.work.NamedPlan;
+import bitterend.work.PlanGate;
+import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.orders.AskOrders;
@@ -14,6 +19,12 @@ import java.util.function.Function;
 
 /** Pages of the command line that are looked at and no more. */
 final class PageScreen implements Screen {
+    /** Where an order is looked at. */
+    static final String ORDER = "/orders?order=";
+
+    /** Where a plan is looked at, whether or not it is in force. */
+    static final String PLAN = "/plans?number=";
+
     private final Loft loft;
     private final Site site;
 
@@ -24,7 +35,8 @@ final class PageScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/orders", request -> show(request, this::orders));
+        config.routes.get("/orders", request -> show(request, now -> orders(now, Sent.asked(request, "order"))));
+        config.routes.get("/plans", request -> show(request, now -> numbered(now, Sent.asked(request, "number"))));
         config.routes.get("/week", request -> show(request, now -> plan(now, "week")));
         config.routes.get("/tables", request -> show(request, now -> plan(now, "tables")));
         config.routes.get("/reasons", request -> show(request, now -> plan(now, "reasons")));
@@ -37,19 +49,29 @@ final class PageScreen implements Screen {
         if (document.isPresent()) {
             site.show(request, document.get());
         } else {
-            site.tell(request, now.isEmpty() ? Loft.BROKEN : "No plan is in force that can be cut by.");
+            site.tell(request, now.isEmpty() ? Loft.BROKEN : "There is no such plan, or none that can be cut by.");
         }
     }
 
-    private Optional<Document> orders(ShopNow now) {
+    private Optional<Document> orders(ShopNow now, String order) {
+        OrdersTold all = new AskOrders(now, Loft.day(now)).status();
         Figures figures = loft.figures(now);
         OrdersPage page =
                 new OrdersPage(new OrderWords(figures, now.at().folder().toString()));
         return Optional.of(page.of(
                 now.shop().settings().name(),
                 Loft.day(now),
-                new AskOrders(now, Loft.day(now)).status(),
+                order.isEmpty() ? all : all.ofOrder(order),
                 OrdersPage.By.ORDER));
+    }
+
+    private Optional<Document> numbered(ShopNow now, String number) {
+        Plans plans = now.at().plans(new Findings());
+        return NamedPlan.number(number)
+                .filter(plans.numbers()::contains)
+                .flatMap(each -> plans.read(each, new Findings()))
+                .flatMap(kept -> new PlanGate(now, plans).verdict(kept).passed())
+                .map(passed -> loft.shown(now, passed).screen());
     }
 
     private Optional<Document> plan(ShopNow now, String part) {

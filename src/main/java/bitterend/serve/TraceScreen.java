@@ -14,6 +14,9 @@ import java.util.Optional;
 
 /** Where a piece came from, and what became of a lot: the pages of the command, for a recall. */
 final class TraceScreen implements Screen {
+    /** Where a piece is traced. */
+    static final String PIECE = "/rack/trace?what=";
+
     /** Where a lot is traced. */
     static final String LOT = "/rack/trace?lot=";
 

@@ -42,7 +42,8 @@ final class CoilTags {
     private Tag coil(ReelDraw draw, Mark mark) {
         List<String> lines = new ArrayList<>(List.of("number when booked: ____________"));
         lines.addAll(rope(draw, List.of()));
-        return tag(draw, "off " + draw.reel(), "coil", "kept: " + figures.length(mark.length()), lines);
+        return tag(
+                draw, "off " + draw.reel(), "coil", TagCode.Kind.COIL, "kept: " + figures.length(mark.length()), lines);
     }
 
     private Tag reel(ReelDraw draw, Mark mark) {
@@ -57,7 +58,7 @@ final class CoilTags {
         Length gone = view.reel(draw).length().minus(contents.innerWraps()).minus(mark.left());
         HeldWords.behind(view.problem(), draw).stream().map(figures::sentence).forEach(lines::add);
         lines.addAll(rope(draw, flaws(draw, gone)));
-        return tag(draw, draw.reel(), "reel", "stays: " + figures.length(mark.left()), lines);
+        return tag(draw, draw.reel(), "reel", TagCode.Kind.REEL, "stays: " + figures.length(mark.left()), lines);
     }
 
     /** Flaws on what is left, from its new end. */
@@ -86,6 +87,7 @@ final class CoilTags {
                 draw,
                 rest.reel(),
                 "rest of the reel",
+                TagCode.Kind.REST,
                 "measure; keep if " + figures.length(rest.keepFrom()) + " or more",
                 lines);
     }
@@ -103,7 +105,7 @@ final class CoilTags {
         return lines;
     }
 
-    private Tag tag(ReelDraw draw, String title, String kind, String measure, List<String> lines) {
+    private Tag tag(ReelDraw draw, String title, String kind, TagCode.Kind on, String measure, List<String> lines) {
         String mark = view.mark().words(draw.reel());
         return new Tag(
                 title,
@@ -111,6 +113,6 @@ final class CoilTags {
                 mark,
                 measure,
                 lines,
-                QrCode.of(kind + " " + title + "; " + measure + (mark.isEmpty() ? "" : "; " + mark)));
+                QrCode.of(new TagCode(on, draw.reel()).text() + "; " + measure + (mark.isEmpty() ? "" : "; " + mark)));
     }
 }

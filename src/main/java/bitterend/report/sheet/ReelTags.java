@@ -34,7 +34,7 @@ public final class ReelTags {
                 "",
                 measure,
                 lines,
-                QrCode.of("reel " + reel.id() + "; rope " + reel.rope() + "; lot "
+                QrCode.of(new TagCode(TagCode.Kind.REEL, reel.id()).text() + "; rope " + reel.rope() + "; lot "
                         + reel.lot().substring(0, Math.min(reel.lot().length(), Tags.LONGEST_LOT))));
     }
 }

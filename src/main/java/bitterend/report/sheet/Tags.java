@@ -93,7 +93,7 @@ final class Tags {
 
     private String code(Piece piece, Cut cut, Reel reel) {
         String lot = reel.lot().length() > LONGEST_LOT ? reel.lot().substring(0, LONGEST_LOT) + "..." : reel.lot();
-        return "piece " + piece.id() + " reel " + reel.id() + " lot " + lot + " cut "
+        return new TagCode(TagCode.Kind.PIECE, piece.id()).text() + " reel " + reel.id() + " lot " + lot + " cut "
                 + cut.length().mm() + " mm" + (mark(reel).isEmpty() ? "" : " " + mark(reel));
     }
 
@@ -129,7 +129,12 @@ final class Tags {
         add(asked, customer(first));
         lines.addAll(0, asked);
         return new Tag(
-                name, "assembly", mark(), order(first, ""), lines, QrCode.of("assembly " + name + "; " + marked));
+                name,
+                "assembly",
+                mark(),
+                order(first, ""),
+                lines,
+                QrCode.of(new TagCode(TagCode.Kind.ASSEMBLY, name).text() + "; " + marked));
     }
 
     private static String part(List<PieceId> pieces) {

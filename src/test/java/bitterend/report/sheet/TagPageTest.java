@@ -34,6 +34,37 @@ final class TagPageTest {
         }
     }
 
+    /** What a scanner reads off a tag is read back as what the tag is on. */
+    @Test
+    void codeOfEveryTag_isReadBack() throws ReaderException {
+        PlanMark preview = new PlanMark(17, true, List.of());
+        for (Tag tag : new Tags(DayOnTheBench.view().marked(preview), FIGURES, List.of()).all()) {
+            TagCode code = TagCode.read(decoded(tag.code())).orElseThrow();
+            assertEquals(tag.title().replaceFirst("^off ", ""), code.id());
+            assertEquals(
+                    tag.kind().toUpperCase(java.util.Locale.ROOT), code.kind().name());
+        }
+    }
+
+    @Test
+    void codes_areReadWhateverIsInTheNumbers() {
+        for (String[] each : new String[][] {
+            {"piece boat reel 3/1.2-leg-1 reel R 7 lot A cut 5 mm plan 2", "PIECE", "boat reel 3/1.2-leg-1"},
+            {"PIECE 7/1.1 reel 3 lot", "PIECE", "7/1.1"},
+            {"coil off 0392; kept: 3.600 m; plan 3, not issued", "COIL", "0392"},
+            {"rest of the reel 0392; measure; keep if 2 m or more", "REST", "0392"},
+            {"reel 0392; rope DB12; lot A790; B", "REEL", "0392"},
+            {"assembly 7/1.1; 2 legs", "ASSEMBLY", "7/1.1"}
+        }) {
+            TagCode code = TagCode.read(each[0]).orElseThrow();
+            assertEquals(each[1], code.kind().name());
+            assertEquals(each[2], code.id());
+        }
+        for (String other : List.of("", "0392", "piece ", "reel ;", "https://example.org/reel 1")) {
+            assertTrue(TagCode.read(other).isEmpty(), other);
+        }
+    }
+
     /** Reel, lot and cut length as the plan has them: what a trace of the lot starts from. */
     @Test
     void codeOfATag_namesReelLotAndLength() throws ReaderException {
