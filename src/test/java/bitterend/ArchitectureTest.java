@@ -229,6 +229,7 @@ final class ArchitectureTest {
             // words and figures as they are typed and told
             "exchange.FlawText",
             "exchange.StockText",
+            "exchange.TypedText",
             "packing.Words");
 
     /** Interfaces of services; any other one holds values together. */

@@ -2,6 +2,7 @@ package bitterend.exchange;
 
 import bitterend.catalogue.BenchTools;
 import bitterend.day.BenchHours;
+import bitterend.exchange.form.LocalForm;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
@@ -28,6 +29,7 @@ import java.time.LocalDate;
  * @param quote how prices for customers are made
  * @param lateness how much later than expected reels on order usually come
  * @param brake how many times the usual urgent work is kept while rope is short; 0 for no brake on cutting ahead
+ * @param locale how days and figures are typed on the page
  */
 public record Settings(
         String name,
@@ -41,7 +43,8 @@ public record Settings(
         Bench bench,
         QuotePolicy quote,
         ShopCalendar.Ahead lateness,
-        int brake) {
+        int brake,
+        LocalForm locale) {
     /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
     public static final int USUAL_BRAKE = 8;
 

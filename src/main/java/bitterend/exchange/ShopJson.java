@@ -8,6 +8,7 @@ import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.LocalForm;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
@@ -79,7 +80,8 @@ final class ShopJson {
                 new Settings.Bench(BenchTools.METRIC, "", BenchHours.NONE),
                 QuotePolicy.usual(Money.ZERO),
                 UsualLateness.USUAL,
-                Settings.USUAL_BRAKE);
+                Settings.USUAL_BRAKE,
+                LocalForm.NONE);
     }
 
     private static Settings settings(JsonObject shop) {
@@ -103,7 +105,8 @@ final class ShopJson {
                 bench(shop, units),
                 new QuotePolicyJson(money, labour).read(shop.object("quote")),
                 fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL),
-                fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE));
+                fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE),
+                fields.optional("locale", LocalForm::of, LocalForm.NONE));
     }
 
     private static Settings.Bench bench(JsonObject shop, Units units) {

@@ -5,6 +5,7 @@ import bitterend.day.Part;
 import bitterend.exchange.FlawText;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.StockText;
+import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.report.Figures;
@@ -62,7 +63,7 @@ final class BenchBooking implements Screen {
     }
 
     /** Who sent it, and under which id. */
-    private record Sender(Context request, String who, String booking) {
+    private record Sender(Context request, String who, String booking, TypedText typed) {
         Event.Act act(Event.Act act) {
             return Sent.by(act, who, booking, request);
         }
@@ -81,12 +82,14 @@ final class BenchBooking implements Screen {
         }
 
         Optional<Length> length() {
-            return StockText.allowance(Sent.text(request, "length")).value();
+            return typed.figures(StockText::allowance)
+                    .apply(Sent.text(request, "length"))
+                    .value();
         }
     }
 
     private void book(Context request) {
-        Sender sender = new Sender(request, people.who(request), Sent.id(request));
+        Sender sender = new Sender(request, people.who(request), Sent.id(request), loft.typed());
         Optional<Event> before = BookedBefore.under(loft.access(), sender.booking());
         if (before.isPresent()) {
             answer(request, sender.isThat(before.get()) ? Optional.empty() : Optional.of(OTHERWISE));
@@ -126,8 +129,10 @@ final class BenchBooking implements Screen {
     }
 
     private Optional<String> flaw(Sender sender) {
-        Optional<List<Flaw>> flaws =
-                FlawText.parse(Sent.text(sender.request(), "flaw")).value();
+        Optional<List<Flaw>> flaws = sender.typed()
+                .figures(FlawText::parse)
+                .apply(Sent.text(sender.request(), "flaw"))
+                .value();
         return flaws.isEmpty()
                 ? Optional.of(
                         "That flaw could not be read: write it from the end now outside, such as 12 m to 12.5 m: chafed.")

@@ -1,6 +1,7 @@
 package bitterend.serve;
 
 import bitterend.exchange.TableText;
+import bitterend.finding.Finding;
 import bitterend.finding.Unseen;
 import bitterend.work.ShopFound;
 import bitterend.work.orders.EditOrders;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,11 +79,12 @@ final class BookScreen implements Screen {
             site.tell(request, "orders.csv cannot be read as a table.");
             return;
         }
-        Edit edit = typed.orElse(new Edit(book, Map.of(), List.of()));
+        LocalCells cells = LocalCells.of(typed.orElse(new Edit(book, Map.of(), List.of())), loft.typed());
+        Edit edit = cells.edit();
         ShopFound found = typed.isPresent() ? verb().check(edit) : loft.shelf().read();
         Map<String, Object> values = new HashMap<>();
         values.put("columns", shown(book.table(), edit));
-        values.put("rows", rows(edit, found));
+        values.put("rows", rows(edit, found, cells.wrong()));
         values.put("digest", book.digest());
         values.put("booking", Keys.random());
         values.put("told", told);
@@ -115,9 +118,10 @@ final class BookScreen implements Screen {
         return false;
     }
 
-    private List<BookRow> rows(Edit edit, ShopFound found) {
+    private List<BookRow> rows(Edit edit, ShopFound found, List<Finding> wrong) {
         TableText table = edit.base().table();
-        RowNotes notes = new RowNotes(found.findings(), EditOrders.FILE);
+        RowNotes notes = new RowNotes(
+                Stream.concat(wrong.stream(), found.findings().stream()).toList(), EditOrders.FILE);
         found.found().ifPresent(now -> EditOrders.lines(found)
                 .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
         List<BookRow> rows = new ArrayList<>();
@@ -157,11 +161,17 @@ final class BookScreen implements Screen {
                                     + ". Name the columns above the pasted rows as it does."));
             return;
         }
+        LocalCells cells = LocalCells.of(edit.get(), loft.typed());
+        if (!cells.wrong().isEmpty()) {
+            request.status(ReelScreen.NOT_BOOKED);
+            show(request, edit, List.of("Nothing was saved: a cell could mean two things, or nothing; see its row."));
+            return;
+        }
         if (wasSaved(Sent.text(request, "booking"))) {
             Back.to(request, "/book");
             return;
         }
-        Saved saved = verb().save(edit.get(), who);
+        Saved saved = verb().save(cells.edit(), who);
         if (saved instanceof Saved.Conflict conflict) {
             forget(Sent.text(request, "booking"));
             request.status(409);

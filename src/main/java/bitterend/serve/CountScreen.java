@@ -4,6 +4,7 @@ import bitterend.catalogue.Rope;
 import bitterend.exchange.CountCsv;
 import bitterend.exchange.CountCsv.Row;
 import bitterend.exchange.StockText;
+import bitterend.exchange.TypedText;
 import bitterend.measure.Length;
 import bitterend.stock.Counted;
 import bitterend.stock.Event;
@@ -186,8 +187,7 @@ final class CountScreen implements Screen {
             Back.to(request, REEL + Sent.path(id));
             return;
         }
-        Optional<Counted> counted =
-                counted(form, id, CountCsv.unit(loft.figures(now).units()));
+        Optional<Counted> counted = counted(now, form, id);
         if (counted.isEmpty()) {
             request.status(ReelScreen.NOT_BOOKED);
             reel(request, now, id, form);
@@ -204,15 +204,17 @@ final class CountScreen implements Screen {
         return seen.matches("[0-9]{1,9}") ? Long.parseLong(seen) : holding.movements();
     }
 
-    private static Optional<Counted> counted(Form form, String reel, String unit) {
+    private Optional<Counted> counted(ShopNow now, Form form, String reel) {
+        TypedText typed = new TypedText(now.shop().settings());
+        String unit = CountCsv.unit(loft.figures(now).units());
         Counted nothing = Counted.without(reel, Counted.Found.EMPTY);
         Counted read =
                 switch (form.text("what")) {
                     case "missing" -> Counted.without(reel, Counted.Found.MISSING);
                     case "empty" -> nothing;
-                    default -> form.must("length", text -> CountCsv.counted(reel, text, unit), nothing);
+                    default -> form.must("length", typed.figures(text -> CountCsv.counted(reel, text, unit)), nothing);
                 };
-        Length uncertainty = form.or("uncertainty", StockText::allowance, Length.ZERO);
+        Length uncertainty = form.or("uncertainty", typed.figures(StockText::allowance), Length.ZERO);
         if (read.found() == Counted.Found.THERE
                 && !read.length().roundedDown().minus(uncertainty).isPositive()) {
             form.wrong("uncertainty", "expected less than what was counted");
@@ -262,8 +264,7 @@ final class CountScreen implements Screen {
         }
         Form form = Form.of(request);
         String reel = form.must("reel", StockText::reel, "");
-        Optional<Counted> counted =
-                counted(form, reel, CountCsv.unit(loft.figures(now).units()));
+        Optional<Counted> counted = counted(now, form, reel);
         if (walk(now).stream().anyMatch(holding -> holding.id().equals(reel))) {
             form.wrong("reel", "found \"" + reel + "\", which is in the books: count it at its place");
         }

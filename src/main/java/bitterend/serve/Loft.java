@@ -1,6 +1,7 @@
 package bitterend.serve;
 
 import bitterend.exchange.PlanDocument;
+import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
 import bitterend.front.ShownPlan;
@@ -45,6 +46,11 @@ final class Loft {
 
     Shelf shelf() {
         return shelf;
+    }
+
+    /** How what is typed is understood, as far as the shop says it. */
+    TypedText typed() {
+        return access().settings().map(TypedText::new).orElse(TypedText.OF_FILES);
     }
 
     /** Figures as they are printed here. */

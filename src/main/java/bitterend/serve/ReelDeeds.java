@@ -2,6 +2,7 @@ package bitterend.serve;
 
 import bitterend.exchange.FlawText;
 import bitterend.exchange.StockText;
+import bitterend.exchange.TypedText;
 import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
@@ -33,12 +34,14 @@ final class ReelDeeds {
 
     private final ShopNow now;
     private final Form form;
+    private final TypedText typed;
     private final RackDesk desk;
 
     /** @param caller puts into an act who does it, and under which id */
     ReelDeeds(ShopNow now, Form form, UnaryOperator<Event.Act> caller) {
         this.now = now;
         this.form = form;
+        typed = new TypedText(now.shop().settings());
         desk = new RackDesk(now.at(), caller, form.or("note", StockText::words, ""));
     }
 
@@ -70,7 +73,8 @@ final class ReelDeeds {
             case "rewind" -> work(new RackWork.Rewind(reel));
             case "letgo" -> work(new RackWork.ReleaseRope(reel, form.text("name")));
             case "move" -> work(new RackWork.Move(reel, form.must("place", StockText::words, "")));
-            case "flaw" -> work(new RackWork.AddFlaws(reel, form.must("flaw", FlawText::parse, List.of())));
+            case "flaw" -> work(
+                    new RackWork.AddFlaws(reel, form.must("flaw", typed.figures(FlawText::parse), List.of())));
             case "count" -> work(counted(reel));
             case "split" -> split(reel);
             case "reserve" -> reserved(reel);
@@ -88,8 +92,8 @@ final class ReelDeeds {
     private RackWork counted(String reel) {
         return new RackWork.Count(List.of(Counted.of(
                 reel,
-                form.must("length", StockText::asTyped, SOME),
-                form.or("uncertainty", StockText::allowance, Length.ZERO),
+                form.must("length", typed.figures(StockText::asTyped), SOME),
+                form.or("uncertainty", typed.figures(StockText::allowance), Length.ZERO),
                 known(Reel.Known.COUNTED))));
     }
 
@@ -102,7 +106,7 @@ final class ReelDeeds {
 
     private Done split(String reel) {
         String to = form.must("to", StockText::reel, "");
-        Done done = work(new RackWork.Split(reel, form.must("length", StockText::asTyped, SOME), to));
+        Done done = work(new RackWork.Split(reel, form.must("length", typed.figures(StockText::asTyped), SOME), to));
         return done.booking().isPresent()
                 ? done.telling(new LookAlikes(now.at()).reel(to).stream().toList())
                 : done;
@@ -112,8 +116,8 @@ final class ReelDeeds {
     private Done reserved(String reel) {
         String order = form.or("order", StockText::order, "");
         String customer = form.or("customer", StockText::words, "");
-        Length length = form.may("length", StockText::length);
-        LocalDate until = form.may("until", StockText::day);
+        Length length = form.may("length", typed.figures(StockText::length));
+        LocalDate until = form.may("until", typed.day(StockText::day));
         if (order.isEmpty() == customer.isEmpty()) {
             form.wrong("order", "say whom it is kept for: an order or a customer, one of the two");
         }
@@ -149,7 +153,7 @@ final class ReelDeeds {
             form.wrong("note", "say why it is corrected");
         }
         String rope = changed("rope", old.rope(), StockText::reel);
-        LocalDate useBy = form.text("useBy").isEmpty() ? LocalDate.MAX : form.may("useBy", StockText::day);
+        LocalDate useBy = form.text("useBy").isEmpty() ? LocalDate.MAX : form.may("useBy", typed.day(StockText::day));
         CorrectReel.Correction correction = new CorrectReel.Correction(
                 rope == null || rope.isEmpty() ? null : new CorrectReel.RopeOf(rope, now.shop()),
                 changed("lot", old.lot(), StockText::lot),
@@ -157,7 +161,7 @@ final class ReelDeeds {
                         changed("certificate", old.papers().certificate(), StockText::words),
                         changed("number", old.papers().number(), StockText::words),
                         useBy,
-                        form.may("received", StockText::day)),
+                        form.may("received", typed.day(StockText::day))),
                 changed("reelNote", old.where().note(), StockText::words));
         if (!form.sound()) {
             return Done.NOTHING;
@@ -168,8 +172,8 @@ final class ReelDeeds {
 
     private @Nullable String changed(
             String field, String old, java.util.function.Function<String, Parsed<String>> rule) {
-        String typed = form.or(field, rule, "");
-        return !form.has(field) || typed.equals(old) ? null : typed;
+        String is = form.or(field, rule, "");
+        return !form.has(field) || is.equals(old) ? null : is;
     }
 
     private Done left(String reel) {
@@ -202,12 +206,12 @@ final class ReelDeeds {
                 form.must("rope", StockText::reel, ""),
                 form.or("lot", StockText::lot, ""),
                 amount(),
-                form.or("flaw", FlawText::parse, List.of()),
+                form.or("flaw", typed.figures(FlawText::parse), List.of()),
                 new ReceiveReel.Papers(
                         form.or("certificate", StockText::words, ""),
                         form.or("number", StockText::lot, ""),
-                        form.may("useBy", StockText::day),
-                        form.may("received", StockText::day)),
+                        form.may("useBy", typed.day(StockText::day)),
+                        form.may("received", typed.day(StockText::day))),
                 new ReceiveReel.Owner(form.or("owner", StockText::words, ""), form.or("order", StockText::order, "")),
                 !form.text("part").equals("yes"),
                 form.or("place", StockText::words, ""),
@@ -225,11 +229,11 @@ final class ReelDeeds {
 
     private ReceiveReel.Amount amount() {
         return new ReceiveReel.Amount(
-                form.must("length", StockText::asTyped, SOME),
+                form.must("length", typed.figures(StockText::asTyped), SOME),
                 known(Reel.Known.NOMINAL),
-                form.or("tolerance", StockText::tolerance, Ratio.ZERO),
-                form.may("uncertainty", StockText::allowance),
-                form.or("leadTrim", StockText::allowance, Length.ZERO),
-                form.or("innerWraps", StockText::allowance, Length.ZERO));
+                form.or("tolerance", typed.figures(StockText::tolerance), Ratio.ZERO),
+                form.may("uncertainty", typed.figures(StockText::allowance)),
+                form.or("leadTrim", typed.figures(StockText::allowance), Length.ZERO),
+                form.or("innerWraps", typed.figures(StockText::allowance), Length.ZERO));
     }
 }

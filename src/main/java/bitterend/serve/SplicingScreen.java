@@ -81,8 +81,10 @@ final class SplicingScreen implements Screen {
     private void book(Context request) {
         String who = people.who(request);
         ShopNow now = loft.now().orElse(null);
-        Optional<Written> cameOut =
-                StockText.asTyped(Sent.text(request, "length")).value();
+        Optional<Written> cameOut = loft.typed()
+                .figures(StockText::asTyped)
+                .apply(Sent.text(request, "length"))
+                .value();
         if (who.isEmpty() || now == null || cameOut.isEmpty()) {
             request.status(who.isEmpty() || now == null ? BenchBooking.WAITS : 409);
             site.tell(

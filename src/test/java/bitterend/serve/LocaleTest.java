@@ -1,0 +1,120 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.serve.Visitor.Seen;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is typed on the page by the locale of the shop; files keep their own form. */
+final class LocaleTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Served at(String locale) throws IOException {
+        Served loft = Served.withLedger("eider-shed", folder);
+        Path settings = loft.file("shop.json");
+        Files.writeString(
+                settings, Files.readString(settings).replaceFirst("\\{", "{\n  \"locale\": \"" + locale + "\","));
+        return loft;
+    }
+
+    private static Map<String, String> row(Seen book, String due, String length, String what) {
+        Map<String, String> typed = new HashMap<>();
+        typed.put("digest", book.field("digest"));
+        typed.put("booking", book.field("booking"));
+        typed.put("paste", "order\tline\trope\tlength\tend a\tdue\nE-60\t1\tLAID-14\t" + length + "\twhipped\t" + due);
+        typed.put("what", what);
+        return typed;
+    }
+
+    @Test
+    void orderBook_takesDaysAndCommasOfThePlaceAndSavesTheFormOfTheFile() throws IOException {
+        try (Served loft = at("de-DE")) {
+            Seen book = loft.ada().get("/book");
+            Seen two = loft.ada().post("/book", row(book, "5.3.2026", "1.500 m", "save"));
+            assertEquals(422, two.status());
+            assertTrue(
+                    two.text()
+                            .contains(
+                                    "length: found \"1.500 m\", expected a figure that means one thing: 1500, or 1,500"),
+                    two.text());
+            Seen looked = loft.ada().post("/book", row(book, "5.3.2026", "3,5 m", "look"));
+            assertTrue(
+                    looked.page().contains("value=\"2026-03-05\"")
+                            && looked.page().contains("value=\"3.5 m\""),
+                    "echoed in one form: " + looked.text());
+            assertEquals(
+                    200,
+                    loft.ada()
+                            .post("/book", row(book, "5.3.2026", "3,5 m", "save"))
+                            .status());
+            String orders = Files.readString(loft.file("orders.csv"));
+            assertTrue(orders.contains("E-60,1,,LAID-14,3.5 m,whipped") && orders.contains("2026-03-05"), orders);
+        }
+    }
+
+    @Test
+    void rackAndCount_takeThemToo() throws IOException {
+        try (Served loft = at("de-DE")) {
+            Map<String, String> hold = new HashMap<>(
+                    Map.of("about", "E9", "what", "reserve", "order", "E-31", "length", "50,5 m", "until", "9.3.2026"));
+            assertEquals(200, loft.ada().post("/rack/reel", hold).status());
+            String page = loft.ada().get("/rack/reel?id=E9").text();
+            assertTrue(page.contains("50.500 m held for order E-31 until 2026-03-09"), page);
+            hold.put("until", "9.3.");
+            Seen wrong = loft.ada().post("/rack/reel", hold);
+            assertTrue(
+                    wrong.text().contains("found \"9.3.\", expected a day with its year, such as 31.12.2026"),
+                    wrong.text());
+            loft.ada().post("/count/reel", Map.of("reel", "E7", "what", "count", "length", "60,5"));
+            assertTrue(loft.ada().get("/count/reel?id=E7").text().contains("Counted: 60.5 m"));
+        }
+    }
+
+    @Test
+    void monthAndDay_goByTheCountry() throws IOException {
+        try (Served loft = at("en-US")) {
+            loft.ada()
+                    .post(
+                            "/rack/reel",
+                            Map.of(
+                                    "about",
+                                    "E9",
+                                    "what",
+                                    "reserve",
+                                    "order",
+                                    "E-31",
+                                    "length",
+                                    "50 m",
+                                    "until",
+                                    "3/9/2026"));
+            assertTrue(loft.ada().get("/rack/reel?id=E9").text().contains("until 2026-03-09"));
+        }
+    }
+
+    @Test
+    void withoutALocale_theFormsOfTheFilesAloneAreUnderstood() throws IOException {
+        try (Served loft = Served.withLedger("eider-shed", folder)) {
+            Seen book = loft.ada().get("/book");
+            Seen looked = loft.ada().post("/book", row(book, "5.3.2026", "3,5 m", "look"));
+            assertTrue(looked.text().contains("length: found \"3,5 m\", expected"), looked.text());
+            assertTrue(
+                    looked.text().contains("due: found \"5.3.2026\", expected a day such as 2026-03-02"),
+                    looked.text());
+        }
+    }
+
+    @Test
+    void unknownPlace_isAnErrorOfTheSettings() throws IOException {
+        try (Served loft = at("nowhere")) {
+            assertTrue(loft.ada().get("/").text().contains("expected a place such as de-DE"));
+        }
+    }
+}
