@@ -71,7 +71,7 @@ public final class HeldPieces {
     }
 
     private void serve(String reel, Held held) {
-        Length left = held.length();
+        Length left = held.length().minus(served(reel, held));
         for (List<Piece> together : wanting(reel, held)) {
             Length finished = together.stream()
                     .map(piece -> piece.finished().roundedDown())
@@ -80,6 +80,18 @@ public final class HeldPieces {
                 left = left.minus(finished);
             }
         }
+    }
+
+    /** What sheets that are out take of it. */
+    private Length served(String reel, Held held) {
+        return problem.pieces().stream()
+                .filter(piece -> pins.containsKey(piece.id()))
+                .filter(piece -> {
+                    Pin pin = pins.getOrDefault(piece.id(), new Pin(piece.id(), reel));
+                    return pin.reel().equals(reel) && pin.heldFor().equals(held.whom());
+                })
+                .map(piece -> piece.finished().roundedDown())
+                .reduce(Length.ZERO, Length::plus);
     }
 
     /** The pieces that it is held for and that may come off the reel, sets together, the most urgent first. */

@@ -108,19 +108,31 @@ public final class IssuedWork {
 
     /** The cuts of a sheet. How its runs are counted is known where the plan has all its facts. */
     private static List<Pin> pins(PlanDocument plan, ReelDraw draw) {
-        int runs = plan.facts() instanceof PlanFacts.Whole whole
-                ? whole.problem().reel(draw.reel()).holding(Length.ZERO).runs().size()
-                : 0;
+        int runs = 0;
+        Map<String, String> heldFor = new HashMap<>();
+        if (plan.facts() instanceof PlanFacts.Whole whole) {
+            runs = whole.problem().reel(draw.reel()).holding(Length.ZERO).runs().size();
+            whole.problem().pins().stream()
+                    .filter(pin -> pin.reel().equals(draw.reel()))
+                    .forEach(pin -> heldFor.put(pin.piece(), pin.heldFor()));
+        }
         List<Pin> pins = new ArrayList<>();
         for (RunDraw run : draw.runs()) {
             for (Cut cut : run.cuts()) {
-                pins.add(
-                        runs == 0
-                                ? new Pin(cut.piece(), draw.reel(), plan.number())
-                                : new Pin(cut.piece(), draw.reel(), plan.number(), pins.size() + 1, runs - run.run()));
+                Pin pin = runs == 0
+                        ? new Pin(cut.piece(), draw.reel(), plan.number())
+                        : new Pin(cut.piece(), draw.reel(), plan.number(), pins.size() + 1, runs - run.run());
+                pins.add(pin.ofHeldRope(heldFor.getOrDefault(cut.piece(), "")));
             }
         }
         return pins;
+    }
+
+    /** Off rope that is held for it only while it still is. */
+    private static Pin whileHeld(PackingProblem day, Pin pin) {
+        boolean held = day.reel(pin.reel()).custody().heldOn(day.day()).stream()
+                .anyMatch(each -> each.whom().equals(pin.heldFor()));
+        return held ? pin : pin.ofHeldRope("");
     }
 
     private static Map<String, Sentence> broken(Verdict verdict, Set<String> reels) {
@@ -143,7 +155,7 @@ public final class IssuedWork {
         Map<String, Pin> issued = new LinkedHashMap<>();
         for (OnTheBench reel : reels) {
             if (reel.holds()) {
-                reel.pins().forEach(pin -> issued.put(pin.piece(), pin));
+                reel.pins().forEach(pin -> issued.put(pin.piece(), whileHeld(day, pin)));
             }
         }
         List<Pin> pins = new ArrayList<>();

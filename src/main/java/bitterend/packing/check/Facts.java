@@ -25,6 +25,7 @@ final class Facts {
     private final Map<String, Reel> reels = new HashMap<>();
     private final Map<String, String> pins = new HashMap<>();
     private final Map<String, Integer> sheetsOut = new HashMap<>();
+    private final Map<String, Integer> steps = new HashMap<>();
     private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
     private final HeldBack held;
 
@@ -36,6 +37,7 @@ final class Facts {
         for (Pin pin : problem.pins()) {
             pins.put(pin.piece(), pin.reel());
             sheetsOut.merge(pin.reel(), pin.issued(), Math::max);
+            steps.put(pin.piece(), pin.issued() > 0 ? pin.step() : 0);
         }
         held = new HeldBack(problem);
     }
@@ -74,6 +76,11 @@ final class Facts {
     /** The reel a piece is pinned to; empty for none. */
     String pin(Piece piece) {
         return pins.getOrDefault(piece.id(), "");
+    }
+
+    /** The place of a piece on the sheet of a reel that is out, from 1; 0 where it is on none or its place is not known. */
+    int stepOnTheSheet(String piece, String reel) {
+        return reel.equals(pins.get(piece)) ? steps.getOrDefault(piece, 0) : 0;
     }
 
     /** Every rule between one piece and one reel that the two break, each with a sentence. */
