@@ -43,7 +43,9 @@ final class RulesPageTest {
                 shop states its `benchHours`, those are at least the days that the labour of the order line fills (`minutes` of its
                 ends, times its pieces, in days of the mean length), less the first.
 
-                The hours of the bench do not change what is cut from which reel. They are held against the plan: on each day come first the
+                The hours of the bench change what is cut from which reel in one case: where today is too full, pieces that would be cut
+                ahead today go to reels of a later day, if less is late in all then and no more is undone. Else they are held against the
+                plan: on each day come first the
                 reels it fetches and the pieces it cuts; what is left goes to splicing, of all pieces that are cut those of the earliest due
                 day first (if any order is in time, this one is). A day is too full by the minutes that are due and not done, and by cutting
                 it has no room for. Where that happens, reels are brought forward: each to the last day for which least is late in all, never

@@ -194,8 +194,10 @@ public final class PlanDay {
     public PlannedDay plan(DayQuestion question, PlanSearch search, Watcher watcher) {
         AheadPlanner.Planned ahead = search.ahead(question, watcher);
         PackingProblem problem = ahead.problem();
-        DayPlanner.Checked checked = ahead.checked();
-        CutPlan spread = BenchTime.spread(shop, problem, question.held().horizon(), checked.plan());
+        Horizon brake = question.held().horizon();
+        DayPlanner.Checked checked =
+                new FullToday(shop, problem, brake).eased(ahead.checked(), rest -> search.inWhatIsLeft(rest, watcher));
+        CutPlan spread = BenchTime.spread(shop, problem, brake, checked.plan());
         CutPlan plan = RopeOnOrder.named(problem, spread);
         Since since = question.earlier()
                 .map(before -> new Since(

@@ -1,6 +1,7 @@
 package bitterend.work.plans;
 
 import bitterend.finding.Findings;
+import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.packing.PackingProblem;
@@ -62,6 +63,13 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
                             problem, effort(problem, watcher, Duration.ofNanos(Math.max(LEAST_NANOS, nanos))));
                 })
                 .plan(question.problem(), question.held(), question.atTheBench());
+    }
+
+    /** A further plan in what is left of the time. */
+    CutPlan inWhatIsLeft(PackingProblem problem, Watcher watcher) {
+        long nanos = time.toNanos() - (System.nanoTime() - begun);
+        return new DayPlanner(packer)
+                .plan(problem, effort(problem, watcher, Duration.ofNanos(Math.max(LEAST_NANOS, nanos))));
     }
 
     /** The level in a word. */
