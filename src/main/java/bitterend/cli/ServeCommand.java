@@ -62,6 +62,9 @@ final class ServeCommand implements Callable<Integer> {
                             + " BITTEREND_KEYSTORE_PASSWORD, else asked for.")
     private @Nullable Path keystore;
 
+    @Option(names = "--open", description = "Open it in the browser of this machine.")
+    private boolean open;
+
     @Option(
             names = "--for",
             paramLabel = "TIME",
@@ -91,6 +94,9 @@ final class ServeCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listening();
                 ShopServer server = ShopServer.start(shop.access(), at, printed, terminal.err())) {
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
+            if (open && !OpenedBrowser.at(server.url())) {
+                terminal.err().println("There is no command here that opens a browser: type the address into one.");
+            }
             while (!interrupt.isAsked() && !isOver(begun)) {
                 Thread.sleep(PAUSE_MILLIS);
             }
