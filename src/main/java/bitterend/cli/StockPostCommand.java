@@ -33,12 +33,14 @@ import picocli.CommandLine.Option;
         header = "Books what was cut of a plan; a second time does nothing.",
         description = {
             "",
-            "Name the part that was cut: --reel, --piece, or --all for all that the sheets",
-            "of the day have: what must be cut that day, and what is issued. Coils that are",
-            "kept get a number, and their labels are printed, and so is the label of a reel",
-            "that has other than planned left. Nothing is booked when one of the reels, or",
-            "what is ordered off it, has changed since the plan was made (exit code 5); each",
-            "is named. A plan that is not sound, or of another ledger, is refused.",
+            "Name the part that was cut: --reel, --piece, or --all for the sheets that are",
+            "issued and not posted, of whichever plan. Where none is out, --all is what must",
+            "be cut on the day of the plan in force, unless that day is yet to come. Coils",
+            "that are kept get a number, and their labels are printed, and so is the label",
+            "of a reel that has other than planned left. Nothing is booked when one of the",
+            "reels, or what is ordered off it, has changed since the plan was made (exit",
+            "code 5); each is named. A plan that is not sound, or of another ledger, is",
+            "refused.",
             "",
             "What really happened, in the words of the bench:",
             "  it came out longer or shorter    --measured 1041/3.2=\"16.95 m\"",
@@ -68,7 +70,7 @@ final class StockPostCommand implements Callable<Integer> {
     @Option(names = "--piece", paramLabel = "PIECE", description = "On its reel everything up to this piece.")
     private List<String> pieces = List.of();
 
-    @Option(names = "--all", description = "All that the sheets of the day have.")
+    @Option(names = "--all", description = "The sheets that are out; where none is, those of the day.")
     private boolean all;
 
     @Option(
@@ -122,12 +124,17 @@ final class StockPostCommand implements Callable<Integer> {
     public Integer call() {
         boolean named = !reels.isEmpty() || !pieces.isEmpty();
         if (named == all) {
-            throw new Contradictory("say what was cut: --reel REEL, --piece PIECE, or --all for the sheets of the day");
+            throw new Contradictory(
+                    "say what was cut: --reel REEL, --piece PIECE, or --all for the sheets that are out");
         }
         Part part = new Part(reels, pieces, found());
         Findings findings = new Findings();
         Plans plans = at.access().plans(findings);
-        Meant meant = WhichPlan.at(at.access(), plans).of(plan, part, findings);
+        Optional<ShopNow> read = at.shop().readOrComplain(terminal);
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Meant meant = WhichPlan.at(read.get(), plans).of(plan, part, findings);
         if (meant instanceof Meant.Several several) {
             terminal.err()
                     .println("error: more than one plan could be meant: "
@@ -136,8 +143,7 @@ final class StockPostCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        Optional<ShopNow> read = meant instanceof Meant.One ? at.shop().readOrComplain(terminal) : Optional.empty();
-        return meant instanceof Meant.One one && read.isPresent()
+        return meant instanceof Meant.One one
                 ? post(new PostPlan(read.get(), plans), new PostPlan.Request(one.plan(), part, note.caller(at)))
                 : ExitCode.BAD_INPUT.number();
     }
@@ -150,6 +156,11 @@ final class StockPostCommand implements Callable<Integer> {
         if (result instanceof Result.Barred barred) {
             new PostingAdvice(terminal, at.folder, barred.part(), typed()).tell(barred.bars());
             return ExitCode.STOCK_CHANGED.number();
+        }
+        if (result instanceof Result.NotYet early) {
+            throw new Contradictory("plan " + early.plan() + " is for " + early.day() + ", today is " + early.today()
+                    + ", and none of its sheets is out. Nothing was booked. Say what was cut with --reel REEL or --piece"
+                    + " PIECE, or by which plan with --plan N");
         }
         if (result instanceof Result.NotBooked not) {
             String again = typed() + " --plan " + not.part().number();

@@ -18,7 +18,6 @@ import bitterend.work.ShopAccess;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 
 /** The shop that is served, as every screen asks for it. */
@@ -81,7 +80,7 @@ final class Loft {
 
     /** The day that is worked on. */
     static LocalDate day(ShopNow now) {
-        return now.shop().day().orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+        return now.today();
     }
 
     /** The plan in force, if it goes through the gate. */

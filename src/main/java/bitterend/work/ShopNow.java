@@ -9,6 +9,7 @@ import bitterend.exchange.PlanFacts.LedgerMark;
 import bitterend.exchange.Shop;
 import bitterend.packing.PackingProblem;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,11 @@ import java.util.stream.Collectors;
  * @param mark which ledger that is, and how far it had got
  */
 public record ShopNow(ShopAccess at, Shop shop, Optional<RackToday> rack, LedgerMark mark) {
+    /** The day that is worked on: as the shop's files say, else today where the program runs. */
+    public LocalDate today() {
+        return shop.day().orElseGet(() -> LocalDate.now(at.clock().withZone(ZoneId.systemDefault())));
+    }
+
     /** What is still to be cut on a day: a question of the shop's rack and orders. */
     public PackingProblem open(LocalDate day) {
         return open(DayProblem.of(shop, day)).fresh();

@@ -22,20 +22,24 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which plan was cut by, when nobody says: the one in force, unless the bench may hold the paper of another one for the
  * same reels. That may be any plan that is issued, or was made for the same day, and cuts one of those reels otherwise
- * while nothing has changed the reel since. Of a plan of another day the bench holds no paper but what is issued.
+ * while nothing has changed the reel since. Of a plan of another day the bench holds no paper but what is issued. Where no
+ * reel is named, what is issued and not posted was cut, of whichever plan it is.
  */
 public final class WhichPlan {
     private final Plans plans;
     private final ShopToday.Rack rack;
+    private final SheetsOut out;
 
-    public WhichPlan(Plans plans, ShopToday.Rack rack) {
+    private WhichPlan(Plans plans, ShopToday.Rack rack, SheetsOut out) {
         this.plans = plans;
         this.rack = rack;
+        this.out = out;
     }
 
     /** By what the plans and the ledger of a shop say now. */
-    public static WhichPlan at(ShopAccess shop, Plans plans) {
-        return new WhichPlan(plans, shop.reading(ShopToday.Rack::of));
+    public static WhichPlan at(ShopNow shop, Plans plans) {
+        ShopToday.Rack rack = shop.at().reading(ShopToday.Rack::of);
+        return new WhichPlan(plans, rack, new SheetsOut(plans, rack, shop.stillOpen()));
     }
 
     /** What is meant. */
@@ -77,7 +81,18 @@ public final class WhichPlan {
      * @param pieces pieces that were cut
      * @param findings where what cannot be read is told
      */
-    Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
+    private Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
+        if (reels.isEmpty() && pieces.isEmpty()) {
+            List<PlanFolder.Kept> onTheBench = out.plans(findings);
+            if (onTheBench.size() > 1) {
+                return new Meant.Several(onTheBench.stream()
+                        .map(plan -> plan.document().number())
+                        .toList());
+            }
+            if (onTheBench.size() == 1) {
+                return new Meant.One(onTheBench.get(0));
+            }
+        }
         Optional<PlanFolder.Kept> inForce = plans.inForce().flatMap(number -> plans.read(number, findings));
         if (inForce.isEmpty()) {
             return new Meant.None();

@@ -116,7 +116,7 @@ public final class PlainFront {
     PostPlan.Result post(String reel) {
         Plans plans = at.plans(new Findings());
         Part part = new Part(List.of(reel), List.of(), Found.AS_PLANNED);
-        WhichPlan.Meant meant = WhichPlan.at(at, plans).of(null, part, new Findings());
+        WhichPlan.Meant meant = WhichPlan.at(now(), plans).of(null, part, new Findings());
         return new PostPlan(now(), plans)
                 .post(new PostPlan.Request(((WhichPlan.Meant.One) meant).plan(), part, act -> act.by(who)));
     }

@@ -49,7 +49,7 @@ final class StockBenchTest {
 
     @Test
     void wholePlan_needsAWord() {
-        refused(2, "--all for the sheets of the day");
+        refused(2, "--all for the sheets that are out");
         refused(2, "say what was cut", "--all", "--reel", "R1");
         post("--all");
     }

@@ -23,11 +23,14 @@ import bitterend.work.Plans;
 import bitterend.work.ReelDays;
 import bitterend.work.Remark;
 import bitterend.work.SamePlans;
+import bitterend.work.SheetsOut;
 import bitterend.work.ShopNow;
 import bitterend.work.ShopToday;
 import bitterend.work.Verdict;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
@@ -45,7 +48,8 @@ public final class PostPlan {
      * What is booked.
      *
      * @param plan the plan it was cut by
-     * @param part which part of it, where nothing is named the work at hand, and what was found at the bench
+     * @param part which part of it, where nothing is named the sheets that are out, or where none is
+     *     the work at hand, and what was found at the bench
      * @param caller puts into an act who does it, and under which id
      */
     public record Request(Kept plan, Part part, UnaryOperator<Event.Act> caller) {}
@@ -76,6 +80,15 @@ public final class PostPlan {
             }
         }
 
+        /**
+         * Nothing is named, no sheet of the plan is out, and its day is not here yet; nothing was booked.
+         *
+         * @param plan its number
+         * @param day its day
+         * @param today the day that is worked on
+         */
+        record NotYet(int plan, LocalDate day, LocalDate today) implements Result {}
+
         /** The ledger or a rule refuses it; nothing was booked. */
         record NotBooked(PostedPart part, Booking.Refused why) implements Result {}
     }
@@ -87,13 +100,21 @@ public final class PostPlan {
             return new Result.NotLetThrough(refused);
         }
         Verdict.Passed passed = verdict.passed().orElseThrow();
+        ShopToday.Rack rack = shop.at().reading(ShopToday.Rack::of);
+        Set<String> out = new SheetsOut(plans, rack, shop.stillOpen()).reels(request.plan());
+        LocalDate day = passed.plan().day();
+        if (request.part().isAll() && out.isEmpty() && day.isAfter(shop.today())) {
+            return new Result.NotYet(passed.number(), day, shop.today());
+        }
         Part part = request.part()
-                .orElse(ReelDays.of(passed.kept().document(), plans).atHand());
-        return held(new Request(request.plan(), part, request.caller()), passed, verdict.remarks());
+                .orElse(
+                        out.isEmpty()
+                                ? ReelDays.of(passed.kept().document(), plans).atHand()
+                                : out);
+        return held(new Request(request.plan(), part, request.caller()), passed, verdict.remarks(), rack);
     }
 
-    private Result held(Request request, Verdict.Passed passed, List<Remark> remarks) {
-        ShopToday.Rack rack = shop.at().reading(ShopToday.Rack::of);
+    private Result held(Request request, Verdict.Passed passed, List<Remark> remarks, ShopToday.Rack rack) {
         SameSteps same = SamePlans.of(passed.kept(), plans, rack);
         Part part = request.part();
         PostedPart posted = new PostedPart(passed, part, rack, same);
