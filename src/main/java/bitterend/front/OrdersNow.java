@@ -29,6 +29,6 @@ public final class OrdersNow {
     }
 
     public static OrderWords words(ShopNow shop, Figures figures) {
-        return new OrderWords(figures, shop.at().folder().toString());
+        return new OrderWords(figures, shop.at().named());
     }
 }

@@ -58,7 +58,7 @@ public final class SheetPapers {
                 sheets.plan().number(),
                 !sheets.isOut(),
                 Stream.concat(ofOrders, since).toList(),
-                CommandWord.of(now.at().folder().toString()),
+                CommandWord.of(now.at().named()),
                 sheets.out());
     }
 

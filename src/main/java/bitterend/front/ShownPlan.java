@@ -68,7 +68,7 @@ public final class ShownPlan {
 
     /** What comes first; below it how to ask for the rest, where the plan can be asked for. */
     public Document screen() {
-        String show = "bitterend show " + CommandWord.of(now.at().folder().toString());
+        String show = "bitterend show " + CommandWord.of(now.at().named());
         return below(pages.screen(
                 view,
                 view.mark().number() == 0 || !asking.commands()
@@ -97,7 +97,7 @@ public final class ShownPlan {
         return view.nextDay()
                 .filter(day -> asking.commands())
                 .map(day -> "The sheets of a day: bitterend sheet "
-                        + CommandWord.of(now.at().folder().toString()) + " --day " + day)
+                        + CommandWord.of(now.at().named()) + " --day " + day)
                 .orElse("");
     }
 

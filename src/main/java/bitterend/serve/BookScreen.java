@@ -7,44 +7,33 @@ import bitterend.work.ShopFound;
 import bitterend.work.orders.EditOrders;
 import bitterend.work.orders.EditOrders.Book;
 import bitterend.work.orders.EditOrders.Edit;
+import bitterend.work.orders.EditOrders.Looked;
 import bitterend.work.orders.EditOrders.Saved;
+import bitterend.work.orders.EditOrders.TakenBack;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The order book as a table to type in, and a field to paste rows of a spreadsheet into. What is typed is looked at by the same
  * code as the file; a save that meets another's changes keeps both or says where they meet.
  */
 final class BookScreen implements Screen {
-    private static final int MOST_BOOKS = 16;
-    /** Columns that are always shown; of the others those that somebody uses. */
-    private static final List<String> USUAL =
-            List.of("order", "line", "customer", "rope", "length", "end a", "end b", "quantity", "due", "note");
+    private static final String UNREADABLE = "orders.csv cannot be read as a table.";
 
     private final Loft loft;
     private final Site site;
     private final People people;
+    /** The forms that were saved: a second tap is no second save. */
     private final Set<String> saved = new HashSet<>();
-    private final Map<String, Book> looked = new LinkedHashMap<>() {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Book> eldest) {
-            return size() > MOST_BOOKS;
-        }
-    };
 
     BookScreen(Loft loft, Site site, People people) {
         this.loft = loft;
@@ -54,7 +43,7 @@ final class BookScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/book", request -> show(request, Optional.empty(), List.of()));
+        config.routes.get("/book", this::show);
         config.routes.post("/book", this::save);
         config.routes.post("/book/back", this::takeBack);
     }
@@ -63,59 +52,46 @@ final class BookScreen implements Screen {
         return new EditOrders(loft.access());
     }
 
-    private Optional<Book> read() {
-        Optional<Book> book = verb().read();
-        book.ifPresent(each -> {
-            synchronized (looked) {
-                looked.put(each.digest(), each);
-            }
-        });
-        return book;
+    private void show(Context request) {
+        Optional<Edit> plain = verb().read().map(book -> new Edit(book, Map.of(), List.of()));
+        if (plain.isPresent()) {
+            show(request, plain.get(), loft.shelf().read(), List.of(), List.of());
+        } else {
+            site.tell(request, UNREADABLE);
+        }
     }
 
-    private void show(Context request, Optional<Edit> typed, List<String> told) {
-        Book book = typed.map(Edit::base).or(this::read).orElse(null);
-        if (book == null) {
-            site.tell(request, "orders.csv cannot be read as a table.");
+    /** What somebody typed, on top of the book as it is now, which others may have changed. */
+    private void look(Context request, Edit typed, String told) {
+        Looked looked = verb().look(typed).orElse(null);
+        if (looked == null) {
+            site.tell(request, UNREADABLE);
             return;
         }
-        LocalCells cells = LocalCells.of(typed.orElse(new Edit(book, Map.of(), List.of())), loft.typed());
-        Edit edit = cells.edit();
-        ShopFound found = typed.isPresent() ? verb().check(edit) : loft.shelf().read();
+        List<String> words = new ArrayList<>();
+        if (!looked.places().isEmpty()) {
+            words.add("Somebody else has changed the same meanwhile, so nothing was saved: "
+                    + String.join("; ", looked.places())
+                    + ". What you typed is below, in the book as it is now: saved, it takes the place of theirs.");
+        }
+        if (!told.isEmpty()) {
+            words.add(told);
+        }
+        LocalCells cells = LocalCells.of(looked.onTop(), loft.typed());
+        show(request, cells.edit(), verb().check(cells.edit()), cells.wrong(), words);
+    }
+
+    private void show(Context request, Edit edit, ShopFound found, List<Finding> wrong, List<String> told) {
+        Book book = edit.base();
         Map<String, Object> values = new HashMap<>();
-        values.put("columns", shown(book.table(), edit));
-        values.put("rows", rows(edit, found, cells.wrong()));
+        values.put("columns", BookColumn.shown(edit));
+        values.put("rows", rows(edit, found, wrong));
         values.put("digest", book.digest());
+        values.put("base", PackedBook.of(book.table()));
         values.put("booking", Keys.random());
         values.put("told", told);
         values.put("before", verb().before());
         site.show(request, "Order book", "serve/book.jte", values);
-    }
-
-    private static List<BookColumn> shown(TableText table, Edit edit) {
-        List<BookColumn> columns = new ArrayList<>();
-        List<String> header = table.header();
-        for (int column = 0; column < header.size(); column++) {
-            String name = header.get(column).strip();
-            if (USUAL.contains(name.toLowerCase(Locale.ROOT)) || isUsed(table, column) || isUsed(edit, column)) {
-                columns.add(new BookColumn(column, name));
-            }
-        }
-        return columns;
-    }
-
-    private static boolean isUsed(Edit edit, int column) {
-        return edit.added().stream().anyMatch(row -> !row.get(column).isBlank());
-    }
-
-    private static boolean isUsed(TableText table, int column) {
-        for (int row = 1; row < table.rows().size(); row++) {
-            List<String> cells = table.cells(row);
-            if (column < cells.size() && !cells.get(column).isBlank()) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private List<BookRow> rows(Edit edit, ShopFound found, List<Finding> wrong) {
@@ -147,24 +123,24 @@ final class BookScreen implements Screen {
                     request,
                     who.isEmpty()
                             ? People.FIRST
-                            : "The book has changed since this page was made, and the program was started anew: load it again.");
+                            : "This page does not say what book it was made from: load the order book again.");
             return;
         }
         List<String> unknown = pasted(request, edit.get().base()).unknown();
         if (Sent.text(request, "what").equals("look") || !unknown.isEmpty()) {
-            show(
+            look(
                     request,
-                    edit,
+                    edit.get(),
                     unknown.isEmpty()
-                            ? List.of()
-                            : List.of("Nothing was saved: orders.csv has no column " + String.join(", ", unknown)
-                                    + ". Name the columns above the pasted rows as it does."));
+                            ? ""
+                            : "Nothing was saved: orders.csv has no column " + String.join(", ", unknown)
+                                    + ". Name the columns above the pasted rows as it does.");
             return;
         }
         LocalCells cells = LocalCells.of(edit.get(), loft.typed());
         if (!cells.wrong().isEmpty()) {
             request.status(ReelScreen.NOT_BOOKED);
-            show(request, edit, List.of("Nothing was saved: a cell could mean two things, or nothing; see its row."));
+            look(request, edit.get(), "Nothing was saved: a cell could mean two things, or nothing; see its row.");
             return;
         }
         if (wasSaved(Sent.text(request, "booking"))) {
@@ -172,31 +148,22 @@ final class BookScreen implements Screen {
             return;
         }
         Saved saved = verb().save(cells.edit(), who);
-        if (saved instanceof Saved.Conflict conflict) {
+        if (saved instanceof Saved.Conflict) {
             forget(Sent.text(request, "booking"));
             request.status(409);
-            show(
-                    request,
-                    edit,
-                    List.of("Somebody else has changed the same meanwhile, so nothing was saved: "
-                            + String.join("; ", conflict.places())
-                            + ". Load the book again to see theirs."));
+            look(request, edit.get(), "");
         } else if (saved instanceof Saved.Unreadable) {
-            site.tell(request, "orders.csv cannot be read as a table. Nothing was saved.");
+            site.tell(request, UNREADABLE + " Nothing was saved.");
         } else {
             Back.to(request, "/book");
         }
     }
 
-    private @Nullable Book looked(Context request) {
-        synchronized (looked) {
-            return looked.get(Sent.text(request, "digest"));
-        }
-    }
-
     /** What was typed into the cells, and the rows that were pasted. */
     private Optional<Edit> edit(Context request) {
-        Book base = looked(request);
+        Book base = PackedBook.read(request.formParam("base"))
+                .map(table -> new Book(table, Sent.text(request, "digest")))
+                .orElse(null);
         if (base == null) {
             return Optional.empty();
         }
@@ -224,13 +191,13 @@ final class BookScreen implements Screen {
 
     /** Whether this very form was saved before: a second tap is no second save. */
     private boolean wasSaved(String form) {
-        synchronized (looked) {
+        synchronized (saved) {
             return !form.isEmpty() && !saved.add(form);
         }
     }
 
     private void forget(String form) {
-        synchronized (looked) {
+        synchronized (saved) {
             saved.remove(form);
         }
     }
@@ -244,10 +211,18 @@ final class BookScreen implements Screen {
         String who = people.who(request);
         if (who.isEmpty()) {
             site.tell(request, People.FIRST);
-        } else if (verb().takeBack(who).isEmpty()) {
-            site.tell(request, "There is no version before this one.");
-        } else {
-            Back.to(request, "/book");
+            return;
         }
+        TakenBack taken = verb().takeBack(Sent.text(request, "version"), Sent.text(request, "digest"), who);
+        if (taken == TakenBack.DONE) {
+            Back.to(request, "/book");
+            return;
+        }
+        request.status(409);
+        site.tell(
+                request,
+                taken == TakenBack.NONE
+                        ? "There is no version before this one."
+                        : "The book is not the one that you looked at: look at it again. Nothing was taken back.");
     }
 }

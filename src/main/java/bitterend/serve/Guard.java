@@ -5,9 +5,11 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
 import io.javalin.http.SameSite;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -21,6 +23,9 @@ final class Guard {
 
     static final String TOKEN_HEADER = "X-Bitterend-Token";
     private static final String DEVICE = "device";
+    /** Fields of a form; an order book of a thousand rows has half as many cells. */
+    static final int MOST_FIELDS = 30_000;
+
     private static final int YEAR = 365 * 24 * 3600;
 
     /**
@@ -46,6 +51,7 @@ final class Guard {
     private final String scheme;
     private final Devices devices;
     private final Predicate<String> here;
+    private final Pace pace = new Pace(System::nanoTime);
 
     /**
      * @param names how this server is called
@@ -75,7 +81,12 @@ final class Guard {
         if (request.path().startsWith(Assets.PATH)) {
             return;
         }
-        String device = device(request);
+        Optional<String> known = known(request);
+        if (!pace.lets(known.orElseGet(request::ip))) {
+            request.header("Retry-After", "1");
+            throw new HttpResponseException(429, "Too much is asked for at once: wait a moment. Nothing was booked.");
+        }
+        String device = known.orElseGet(() -> given(request));
         request.attribute(DEVICE, device);
         if (!isHere(request) && !devices.mayUse(device) && !isForAll(request)) {
             unpaired(request);
@@ -84,6 +95,7 @@ final class Guard {
         boolean reads =
                 request.method().equals(HandlerType.GET) || request.method().equals(HandlerType.HEAD);
         if (!reads) {
+            isForm(request);
             fromOurPage(request, device);
         }
     }
@@ -107,13 +119,17 @@ final class Guard {
         }
     }
 
-    /** The name of the browser, given to it when it comes first. */
-    private String device(Context request) {
+    /** The name of the browser, if this server gave it one. */
+    private Optional<String> known(Context request) {
         String sent = request.cookie(cookie);
         int dot = sent == null ? -1 : sent.indexOf('.');
-        if (sent != null && dot > 0 && keys.isSigned(DEVICE, sent.substring(0, dot), sent.substring(dot + 1))) {
-            return sent.substring(0, dot);
-        }
+        return sent != null && dot > 0 && keys.isSigned(DEVICE, sent.substring(0, dot), sent.substring(dot + 1))
+                ? Optional.of(sent.substring(0, dot))
+                : Optional.empty();
+    }
+
+    /** A name for a browser that comes first. */
+    private String given(Context request) {
         String made = Keys.random();
         Cookie given = new Cookie(cookie, made + "." + keys.sign(DEVICE, made), "/", YEAR);
         given.setHttpOnly(true);
@@ -121,6 +137,18 @@ final class Guard {
         given.setSameSite(SameSite.STRICT);
         request.cookie(given);
         return made;
+    }
+
+    /** No page of this server sends anything but the fields of a form, and no book has so many cells. */
+    private static void isForm(Context request) {
+        String type = request.contentType();
+        if (type != null && !type.startsWith("application/x-www-form-urlencoded")) {
+            throw new HttpResponseException(415, "Only the fields of a form are taken, no files. Nothing was booked.");
+        }
+        if (request.formParamMap().size() > MOST_FIELDS) {
+            throw new HttpResponseException(
+                    413, "A form of more than " + MOST_FIELDS + " cells is not taken. Nothing was booked.");
+        }
     }
 
     private void fromOurPage(Context request, String device) {

@@ -56,8 +56,7 @@ final class PageScreen implements Screen {
     private Optional<Document> orders(ShopNow now, String order) {
         OrdersTold all = new AskOrders(now, Loft.day(now)).status();
         Figures figures = loft.figures(now);
-        OrdersPage page =
-                new OrdersPage(new OrderWords(figures, now.at().folder().toString()));
+        OrdersPage page = new OrdersPage(new OrderWords(figures, now.at().named()));
         return Optional.of(page.of(
                 now.shop().settings().name(),
                 Loft.day(now),

@@ -24,6 +24,9 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 
 /** The page of one shop, for browsers on this machine or, where that is asked for, for paired devices beyond it. */
 public final class ShopServer implements AutoCloseable {
+    /** The shop in a command that a page names. */
+    private static final String NAMED = "SHOP";
+
     private static final long LARGEST_REQUEST = 2_000_000;
 
     private final Javalin server;
@@ -48,8 +51,9 @@ public final class ShopServer implements AutoCloseable {
     }
 
     /** @param here whether an address that a request comes from is the shop's own machine */
-    static ShopServer start(ShopAccess shop, Listening at, Units units, PrintStream faults, Predicate<String> here)
+    static ShopServer start(ShopAccess served, Listening at, Units units, PrintStream faults, Predicate<String> here)
             throws IOException {
+        ShopAccess shop = served.named(NAMED);
         int port = at.port() == 0 ? free(at.address()) : at.port();
         Keys keys = Keys.of(shop.folder());
         Devices devices = new Devices(new DeviceFile(shop.folder()), shop.clock());
@@ -140,14 +144,24 @@ public final class ShopServer implements AutoCloseable {
 
     private static void told(Site site, Context request, HttpResponseException fault) {
         request.status(fault.getStatus());
-        String words = fault.getMessage() == null ? "" : fault.getMessage();
-        if (fault.getStatus() == 403) {
+        String words = words(fault);
+        if (fault.getStatus() == 403 || fault.getStatus() == 429) {
             request.contentType("text/plain; charset=utf-8").result(words + "\n");
         } else {
-            site.tell(
-                    request,
-                    fault.getStatus() == 404 && words.equals("Endpoint not found") ? "There is no such page." : words);
+            site.tell(request, words);
         }
+    }
+
+    /** What the library says in its own words is said in ours. */
+    private static String words(HttpResponseException fault) {
+        String words = fault.getMessage() == null ? "" : fault.getMessage();
+        boolean ours = words.endsWith(".");
+        return switch (ours ? 0 : fault.getStatus()) {
+            case 404 -> "There is no such page.";
+            case 405 -> "That cannot be done with this page.";
+            case 413 -> "A form of more than " + LARGEST_REQUEST / 1_000_000 + " MB is not taken. Nothing was booked.";
+            default -> ours ? words : "That could not be read. Nothing was booked.";
+        };
     }
 
     private static int free(InetAddress address) throws IOException {

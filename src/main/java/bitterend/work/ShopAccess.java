@@ -24,8 +24,18 @@ import java.util.function.Function;
  * @param folder the shop folder
  * @param ledger where its ledger is kept
  * @param clock the time of what is written down
+ * @param named the shop in a command that a sentence names
  */
-public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
+public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock, String named) {
+    /** A shop that commands name by its folder. */
+    public ShopAccess(Path folder, LedgerPlace ledger, Clock clock) {
+        this(folder, ledger, clock, folder.toString());
+    }
+
+    /** The same where nobody who reads a sentence needs to know where the folder is. */
+    public ShopAccess named(String word) {
+        return new ShopAccess(folder, ledger, clock, word);
+    }
 
     /**
      * What reading a shop gave.

@@ -64,6 +64,17 @@
     return next === null ? "" : " Next: " + next.dataset.piece + ", counter " + next.dataset.reading + ".";
   };
 
+  // A table that is wider than the screen is moved with the keys, too.
+  const widen = function () {
+    document.querySelectorAll("#main .scroll, #main .picture").forEach(function (box) {
+      if (box.scrollWidth > box.clientWidth) {
+        box.tabIndex = 0;
+        box.setAttribute("role", "region");
+        box.setAttribute("aria-label", "Wider than the screen");
+      }
+    });
+  };
+
   const put = function (page) {
     const old = document.getElementById("main");
     const main = document.adoptNode(page.getElementById("main"));
@@ -76,6 +87,7 @@
     touched = false;
     turn++;
     watch();
+    widen();
     return advance();
   };
 
@@ -140,6 +152,7 @@
     if (page && asked === turn && !isBusy()) { put(page); }
   });
   watch();
+  widen();
   advance();
   outbox.begin(answered);
 })();

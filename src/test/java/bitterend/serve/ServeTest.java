@@ -225,6 +225,7 @@ final class ServeTest {
         assertTrue(book.text().contains("29.300 m") || book.text().contains("28."), "cut lengths");
         Map<String, String> typed = new HashMap<>();
         typed.put("digest", book.field("digest"));
+        typed.put("base", book.field("base"));
         typed.put("c1.4", "thirty");
         typed.put("paste", "order\tline\trope\tlength\tend a\nE-60\t1\tLAID-14\t3,5 m\twhipped");
         typed.put("what", "look");
@@ -239,9 +240,89 @@ final class ServeTest {
         assertEquals(
                 before.replace("BRAID-12,28 m", "BRAID-12,30 m") + "E-60,1,,LAID-14,3.5 m,whipped,,,,,,,\n",
                 Files.readString(orders));
-        assertEquals(409, ada.post("/book", typed).status(), "the cell is not what it was when the page was made");
-        ada.post("/book/back", Map.of());
+        String after = Files.readString(orders);
+        assertEquals(200, ada.post("/book", typed).status(), "sent again");
+        assertEquals(after, Files.readString(orders), "and in the file once");
+        typed.put("c1.4", "31 m");
+        Seen refused = ada.post("/book", typed);
+        assertEquals(409, refused.status(), "the cell is not what it was when the page was made");
+        assertTrue(refused.text().contains("length, which is \"30 m\" by now"), refused.text());
+        assertTrue(refused.page().contains("value=\"31 m\""), "nothing that was typed is lost");
+        Seen saves = ada.get("/book");
+        Map<String, String> back = Map.of("version", saves.field("version"), "digest", saves.field("digest"));
+        assertEquals(409, ada.post("/book/back", Map.of()).status(), "which save, of which book");
+        assertEquals(
+                409,
+                ada.post("/book/back", Map.of("version", saves.field("version"), "digest", book.field("digest")))
+                        .status());
+        assertEquals(200, ada.post("/book/back", back).status());
         assertEquals(before, Files.readString(orders));
+        assertEquals(409, ada.post("/book/back", back).status(), "there is nothing before it");
+    }
+
+    /** Bo put a row above while the program was started anew: what Ada typed goes into her row, and errors are beside it. */
+    @Test
+    void bookThatWasLookedAt_isKnownAfterTheProgramWasStartedAnew() throws IOException {
+        ada.post("/who", Map.of("name", "Ada"));
+        Seen book = ada.get("/book");
+        Map<String, String> typed = new HashMap<>(
+                Map.of("digest", book.field("digest"), "base", book.field("base"), "c1.4", "thirty", "what", "look"));
+        Path orders = shop.folder().resolve("orders.csv");
+        Files.writeString(
+                orders, Files.readString(orders).replaceFirst("E-31,1", "E-30,1,,LAID-14,3 m,whipped,,,,,,,\nE-31,1"));
+        int port = URI.create(server.url()).getPort();
+        server.close();
+        server = ShopServer.start(
+                shop, new Listening(InetAddress.getLoopbackAddress(), port), Units.METRIC, ServedLoft.noFaults());
+        Seen looked = ada.post("/book", typed);
+        assertEquals(200, looked.status(), looked.text());
+        String row = looked.page().substring(looked.page().indexOf("name=\"c2.0\""));
+        assertTrue(row.startsWith("name=\"c2.0\" value=\"E-31\""), row);
+        assertTrue(
+                row.indexOf("value=\"thirty\"") > 0
+                        && row.indexOf("length: found") > row.indexOf("value=\"thirty\"")
+                        && row.indexOf("length: found") < row.indexOf("name=\"c3.0\""),
+                row);
+        typed.put("c1.4", "30 m");
+        typed.put("what", "save");
+        assertEquals(200, ada.post("/book", typed).status());
+        assertTrue(Files.readString(orders).contains("E-31,1,sloop Redshank,BRAID-12,30 m"), Files.readString(orders));
+        assertTrue(Files.readString(orders).contains("E-30,1"));
+        Seen unknown = ada.post("/book", Map.of("digest", book.field("digest"), "base", "AAAA", "what", "save"));
+        assertTrue(unknown.text().contains("does not say what book it was made from"), unknown.text());
+    }
+
+    /** Who looks at a page of the shop learns nothing of where its folder is. */
+    @Test
+    void folderOfTheShop_isOnNoPage() throws Exception {
+        new BeginLedger(shop).begin(shop.read().found().orElseThrow().shop(), "Bo");
+        ada.post("/who", Map.of("name", "Ada"));
+        ada.post("/plan/accept", Map.of("run", planned().field("run")));
+        Map<String, String> cut = Map.of("plan", "1", "reel", "E7", "piece", "E-31/1.1", "what", "cut");
+        assertEquals(200, ada.post("/bench/reel", cut).status());
+        Path orders = shop.folder().resolve("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replace("BRAID-12,28 m", "BRAID-12,35 m"));
+        for (String path : new String[] {
+            "/",
+            "/bench",
+            "/bench/reel?id=E7",
+            "/splicing",
+            "/orders",
+            "/week",
+            "/tables",
+            "/reasons",
+            "/rack",
+            "/rack/reel?id=E7",
+            "/print/sheet",
+            "/print/cards",
+            "/print/tags",
+            "/book"
+        }) {
+            Seen seen = ada.get(path);
+            assertFalse(seen.page().contains(shop.folder().toString()), () -> path + seen.text());
+            assertFalse(seen.page().contains(String.valueOf(folder.getFileName())), path);
+        }
+        assertTrue(ada.get("/orders").text().contains(" SHOP"), "a command names it by a word");
     }
 
     /** A browser stays known when the program is started anew; its page is still good for one more booking. */
@@ -372,8 +453,40 @@ final class ServeTest {
     @Test
     void requestThatIsTooLarge_isRefused() {
         Seen sent = ada.post("/who", Map.of("name", "x".repeat(3_000_000)));
-        assertTrue(sent.status() == 413 || sent.status() == 400, "" + sent.status());
+        assertEquals(413, sent.status());
+        assertTrue(sent.text().contains("A form of more than 2 MB is not taken."), sent.text());
+        Map<String, String> cells = new HashMap<>();
+        for (int at = 0; at <= Guard.MOST_FIELDS; at++) {
+            cells.put("c" + at + ".1", "");
+        }
+        Seen many = ada.post("/book", cells);
+        assertEquals(413, many.status());
+        assertTrue(many.text().contains("more than 30000 cells"), many.text());
         assertEquals(200, ada.get("/").status());
+    }
+
+    @Test
+    void formWithFiles_isRefused() {
+        Seen sent = ada.send(
+                "/who",
+                "multipart/form-data; boundary=x",
+                "--x\r\nContent-Disposition: form-data; name=\"name\"\r\n\r\nEve\r\n--x--\r\n");
+        assertEquals(415, sent.status());
+        assertTrue(sent.text().contains("Only the fields of a form are taken, no files."), sent.text());
+    }
+
+    /** Who asks without end waits; the others notice nothing. */
+    @Test
+    void deviceThatAsksTooFast_waits() {
+        ada.get("/pair");
+        Seen seen = ada.get("/pair");
+        for (int asked = 0; asked < 20 * Pace.AT_ONCE && seen.status() == 200; asked++) {
+            seen = ada.get("/assets/page.css").status() == 200 ? ada.get("/pair") : seen;
+        }
+        assertEquals(429, seen.status());
+        assertEquals("1", seen.whole().headers().firstValue("Retry-After").orElse(""));
+        assertTrue(seen.text().contains("Too much is asked for at once"), seen.text());
+        assertEquals(200, new Visitor(server).get("/pair").status());
     }
 
     @Test

@@ -68,6 +68,16 @@ final class Visitor {
                 .build());
     }
 
+    /** Something else than a form, with all that a page of the server would send along. */
+    Seen send(String path, String type, String body) {
+        return send(request(path)
+                .header("Content-Type", type)
+                .header("Origin", url.substring(0, url.length() - 1))
+                .header("X-Bitterend-Token", token())
+                .POST(HttpRequest.BodyPublishers.ofString(body))
+                .build());
+    }
+
     /** The token of its pages. */
     String token() {
         Matcher token = TOKEN.matcher(get("/find").page());

@@ -12,9 +12,17 @@ import java.util.List;
  * @param breakAt where the tape is drawn broken, the rest being longer than the scale allows; 0 when it is whole
  */
 public record TapeDrawing(int width, int height, List<Stretch> stretches, List<Leader> leaders, int breakAt) {
+    /** Wide enough for the tape and the ends of the mark where it is broken. */
+    private static final int NARROW = 48;
+
     public TapeDrawing {
         stretches = List.copyOf(stretches);
         leaders = List.copyOf(leaders);
+    }
+
+    /** The tape alone, for where its rows are not beside it: a stretch and its row have the same number. */
+    public TapeDrawing alone() {
+        return new TapeDrawing(NARROW, height, stretches, List.of(), breakAt);
     }
 
     public boolean broken() {

@@ -97,15 +97,33 @@ public final class EditOrders {
         return TableText.find(shop.folder(), FILE).map(found -> new Book(found.table(), found.digest()));
     }
 
+    /**
+     * An edit as it is looked at.
+     *
+     * @param onTop the same edit of the book as it is now
+     * @param places where somebody else has changed the same meanwhile, in words: saved, the edit takes the place of theirs
+     */
+    public record Looked(Edit onTop, List<String> places) {
+        public Looked {
+            places = List.copyOf(places);
+        }
+    }
+
+    /** The edit on top of the book as it is now, whatever others have done meanwhile; nothing when the file cannot be read. */
+    public Optional<Looked> look(Edit edit) {
+        return read().map(book -> {
+            BookMerge merged = BookMerge.of(book, edit);
+            return new Looked(merged.edit(), merged.conflicts());
+        });
+    }
+
     /** What the files of the shop would say of it, and the lines as they would be; nothing is written. */
     public ShopFound check(Edit edit) {
-        Book book = read().orElseThrow(() -> new IllegalStateException("no " + FILE));
         Path draft = draft();
         try {
             copyFiles(draft);
             Files.writeString(
-                    draft.resolve(FILE),
-                    BookMerge.of(book.table(), edit).table().text());
+                    draft.resolve(FILE), BookMerge.of(edit.base(), edit).table().text());
             return new ShopAccess(draft, shop.ledger(), shop.clock()).readFiles();
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
@@ -134,26 +152,48 @@ public final class EditOrders {
         if (edit.isEmpty()) {
             return new Saved.Nothing();
         }
-        BookMerge merged = BookMerge.of(now.get().table(), edit);
+        BookMerge merged = BookMerge.of(now.get(), edit);
         if (!merged.conflicts().isEmpty()) {
             return new Saved.Conflict(merged.conflicts());
+        }
+        if (merged.edit().isEmpty()) {
+            return new Saved.Nothing();
         }
         write(merged.table().text(), who);
         return new Saved.Written(
                 !now.get().digest().equals(edit.base().digest()), shop.read().findings());
     }
 
-    /** Takes the last save back whole; which version is in force again. The book as it is now is kept as a version, too. */
-    public Optional<String> takeBack(String who) {
+    /** What became of taking a save back. */
+    public enum TakenBack {
+        /** The version before it is the book again. */
+        DONE,
+        /** The last version before is another, or the book is not what was looked at: nothing was taken back. */
+        CHANGED,
+        /** There is no version before this one. */
+        NONE
+    }
+
+    /**
+     * Takes the last save back whole. The book as it is now is kept as a version, too.
+     *
+     * @param version the version before that is to be the book again, as {@link #before} calls it: the last one
+     * @param digest of the book that was looked at
+     */
+    public TakenBack takeBack(String version, String digest, String who) {
         synchronized (SAVING) {
-            return takenBack(who);
+            return takenBack(version, digest, who);
         }
     }
 
-    private Optional<String> takenBack(String who) {
+    private TakenBack takenBack(String version, String digest, String who) {
         List<Path> before = versions();
         if (before.isEmpty()) {
-            return Optional.empty();
+            return TakenBack.NONE;
+        }
+        boolean looked = read().filter(book -> book.digest().equals(digest)).isPresent();
+        if (!looked || !name(before.get(before.size() - 1)).equals(version)) {
+            return TakenBack.CHANGED;
         }
         Path last = before.get(before.size() - 1);
         try {
@@ -164,7 +204,7 @@ public final class EditOrders {
                     Files.readAllBytes(file));
             WholeFile.write(file, bytes);
             Files.move(last, last.resolveSibling(last.getFileName() + ".taken-back-by-" + plain(who)));
-            return Optional.of(name(last));
+            return TakenBack.DONE;
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }

@@ -9,6 +9,7 @@ import bitterend.work.ShopAccess;
 import bitterend.work.orders.EditOrders.Book;
 import bitterend.work.orders.EditOrders.Edit;
 import bitterend.work.orders.EditOrders.Saved;
+import bitterend.work.orders.EditOrders.TakenBack;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,9 +61,63 @@ final class EditOrdersTest {
         assertEquals(before.replace("BRAID-12,28 m", "BRAID-12,29 m"), file());
         assertEquals(1, verb.before().size());
         assertTrue(verb.before().get(0).endsWith("Ada_Bo"), verb.before().get(0));
-        assertTrue(verb.takeBack("Bo").isPresent());
+        String version = verb.before().get(0);
+        String digest = book().digest();
+        assertEquals(TakenBack.CHANGED, verb.takeBack(version + "2", digest, "Bo"), "another version");
+        assertEquals(TakenBack.CHANGED, verb.takeBack(version, "", "Bo"), "a book that nobody looked at");
+        Files.writeString(shop.resolve(EditOrders.FILE), file().replace("LAID-14,6 m", "LAID-14,6.5 m"));
+        assertEquals(TakenBack.CHANGED, verb.takeBack(version, digest, "Bo"), "typed into by hand meanwhile");
+        assertTrue(file().contains("LAID-14,6.5 m"));
+        assertEquals(TakenBack.DONE, verb.takeBack(version, book().digest(), "Bo"));
         assertEquals(before, file());
         assertEquals(List.of(), verb.before());
+        assertEquals(TakenBack.NONE, verb.takeBack(version, book().digest(), "Bo"));
+    }
+
+    /** The same save sent again, by a program that has forgotten the first: it is in the file once. */
+    @Test
+    void saveThatIsThereAlready_writesNothing() throws IOException {
+        Edit edit = new Edit(
+                book(),
+                Map.of(1, Map.of(LENGTH, "29 m")),
+                List.of(List.of("E-40", "1", "", "LAID-14", "3 m", "whipped", "whipped", "1", "", "", "", "", "")));
+        verb.save(edit, "Ada");
+        String saved = file();
+        assertInstanceOf(Saved.Nothing.class, new EditOrders(access(shop)).save(edit, "Ada"));
+        assertEquals(saved, file());
+        Edit other = new Edit(
+                edit.base(),
+                Map.of(),
+                List.of(List.of("E-40", "1", "", "LAID-14", "4 m", "whipped", "whipped", "1", "", "", "", "", "")));
+        assertEquals(
+                List.of("E-40/1, which somebody else has added"),
+                assertInstanceOf(Saved.Conflict.class, verb.save(other, "Bo")).places());
+        assertEquals(saved, file());
+    }
+
+    /** Nothing that was typed is lost: it comes back in the book as it is by now, and saved again it goes. */
+    @Test
+    void editThatMeetsOthers_comesBackOnTopOfTheirs() throws IOException {
+        Book looked = book();
+        Files.writeString(
+                shop.resolve(EditOrders.FILE),
+                file().replace("E-31,1,", "E-30,1,yawl Knot,LAID-14,3 m,whipped,whipped,1,,,,,\nE-31,1,")
+                        .replaceFirst("(?m)^E-31,2.*\n", "")
+                        .replace("LAID-14,6 m", "LAID-14,6.5 m"));
+        Edit edit = new Edit(
+                looked,
+                Map.of(1, Map.of(LENGTH, "29 m"), 2, Map.of(LENGTH, "12 m"), 3, Map.of(LENGTH, "7 m")),
+                List.of());
+        assertInstanceOf(Saved.Conflict.class, verb.save(edit, "Ada"));
+        EditOrders.Looked onTop = verb.look(edit).orElseThrow();
+        assertEquals(2, onTop.places().size(), onTop.places().toString());
+        assertEquals(
+                Map.of(2, Map.of(LENGTH, "29 m"), 3, Map.of(LENGTH, "7 m")),
+                onTop.onTop().changed());
+        assertEquals("E-31", onTop.onTop().added().get(0).get(0));
+        assertInstanceOf(Saved.Written.class, verb.save(onTop.onTop(), "Ada"));
+        assertTrue(
+                file().contains("BRAID-12,29 m") && file().contains("BRAID-12,12 m") && file().contains("LAID-14,7 m"));
     }
 
     /** Somebody inserted a row above and changed another cell of the same row meanwhile. */
@@ -86,7 +141,7 @@ final class EditOrdersTest {
         String theirs = file();
         Saved saved = verb.save(new Edit(looked, Map.of(3, Map.of(LENGTH, "7 m")), List.of()), "Ada");
         assertEquals(
-                List.of("E-32/1, length"),
+                List.of("E-32/1, length, which is \"6.5 m\" by now"),
                 assertInstanceOf(Saved.Conflict.class, saved).places());
         assertEquals(theirs, file());
         assertEquals(List.of(), verb.before());
