@@ -161,8 +161,10 @@ final class BookScreen implements Screen {
 
     /** What was typed into the cells, and the rows that were pasted. */
     private Optional<Edit> edit(Context request) {
+        String digest = Sent.text(request, "digest");
         Book base = PackedBook.read(request.formParam("base"))
-                .map(table -> new Book(table, Sent.text(request, "digest")))
+                .map(table -> new Book(table, digest))
+                .or(() -> verb().read().filter(book -> book.digest().equals(digest)))
                 .orElse(null);
         if (base == null) {
             return Optional.empty();
