@@ -151,7 +151,7 @@ public final class Changes {
         if (hasRoom) {
             return "there is room for it on reel " + reel.id() + ", but "
                     + (piece.isMatched()
-                            ? "set " + piece.matching().set() + " lies elsewhere"
+                            ? "the whole of its set " + piece.matching().set() + " is cut off other rope now"
                             : "the plan costs less so");
         }
         if (newcomers.isEmpty()) {

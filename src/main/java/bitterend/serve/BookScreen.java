@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -172,7 +173,7 @@ final class BookScreen implements Screen {
         Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
         List<List<String>> added = new ArrayList<>();
         int there = base.table().rows().size();
-        TreeMap<Integer, Map<Integer, String>> typed = TypedCells.of(request);
+        SortedMap<Integer, Map<Integer, String>> typed = TypedCells.of(request);
         typed.headMap(there)
                 .forEach((row, cells) -> cells.forEach((column, is) -> {
                     if (row > 0

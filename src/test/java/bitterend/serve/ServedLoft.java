@@ -107,7 +107,10 @@ final class ServedLoft implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
-        kill();
+    public void close() {
+        Process running = process;
+        if (running != null) {
+            running.destroyForcibly();
+        }
     }
 }
