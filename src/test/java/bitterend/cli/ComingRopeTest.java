@@ -131,8 +131,11 @@ final class ComingRopeTest {
         plan(0);
         Files.writeString(
                 Path.of(shop, "offers.csv"),
-                "offer,supplier,rope,length,price,tolerance\nL-220,Quay Ropes,LAID-14,220 m,200.00 EUR,1 %\n"
-                        + "L-500,Quay Ropes,LAID-14,500 m,400.00 EUR,3 %\n");
+                """
+                offer,supplier,rope,length,price,tolerance
+                L-220,Quay Ropes,LAID-14,220 m,200.00 EUR,1 %
+                L-500,Quay Ropes,LAID-14,500 m,400.00 EUR,3 %
+                """);
         assertTrue(plan(4).contains("Not planned: E-61/1.1"));
     }
 
