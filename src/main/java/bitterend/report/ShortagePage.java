@@ -35,6 +35,11 @@ public final class ShortagePage {
         return page.document();
     }
 
+    /** In a sentence which ropes are short, from which day on, and by how much. */
+    public String brief(List<Shortage> ropes) {
+        return summary(ropes, ropes.stream().filter(Shortage::isShort).toList());
+    }
+
     /** The same as a section of another page. */
     void section(Writing page, LocalDate until, List<Shortage> ropes) {
         page.heading("Rope of the days ahead" + by(until));

@@ -72,6 +72,7 @@ public final class ShopServer implements AutoCloseable {
                 assets,
                 people,
                 new TodayScreen(loft, site, people),
+                new ShortScreen(loft, site),
                 new BenchScreen(loft, site),
                 new BenchBooking(loft, site, people),
                 new RackScreen(loft, site, people, office),

@@ -4,6 +4,8 @@ import bitterend.finding.Findings;
 import bitterend.front.ChangeWords;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.FirstArticle;
+import bitterend.report.PlanMark;
 import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
 import bitterend.report.page.Wording;
@@ -19,6 +21,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The plan in force, and one button that makes the next: looked at beside the one in force before it takes its place. */
@@ -56,8 +59,25 @@ final class TodayScreen implements Screen {
         Optional<ShopNow> now = loft.now();
         values.put("findings", now.isPresent() ? "" : errors());
         values.put("running", run().filter(each -> each.run().fault().isEmpty()).isPresent());
+        values.put("firsts", now.map(this::firsts).orElse(List.of()));
         values.put("blocks", now.flatMap(this::inForce).map(PagePart::blocks).orElse(""));
         site.show(request, "Today", "serve/today.jte", values);
+    }
+
+    /** Pieces that are spliced and measured before the others of their kind are cut, since nobody has checked their numbers. */
+    private List<String> firsts(ShopNow now) {
+        Set<String> cut = now.rack().map(rack -> rack.cut().keySet()).orElse(Set.of());
+        return loft
+                .inForce(now)
+                .flatMap(Verdict::passed)
+                .map(passed -> FirstArticle.of(loft.view(now, passed, PlanMark.of(passed.number()))))
+                .orElse(List.of())
+                .stream()
+                .filter(first -> !cut.containsAll(first.all()))
+                .map(first -> first.piece() + (cut.contains(first.piece()) ? ", which is cut" : "") + ": "
+                        + first.termination() + " on " + first.rope() + "; " + (first.pieces() - 1)
+                        + (first.pieces() == 2 ? " other waits" : " others wait"))
+                .toList();
     }
 
     private String errors() {
