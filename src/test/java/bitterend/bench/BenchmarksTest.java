@@ -114,7 +114,7 @@ final class BenchmarksTest {
                 .toList();
         assertEquals(1 + 2 * 3, rows.size(), out::toString);
         rows.forEach(row -> assertEquals(rows.get(0).length, row.length));
-        assertEquals("horizon-5 brake-4", rows.get(6)[1]);
+        assertEquals("horizon-5 brake-8", rows.get(6)[1]);
         assertEquals("0.00", rows.get(4)[3]);
     }
 
