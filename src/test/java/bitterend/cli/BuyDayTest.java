@@ -72,6 +72,24 @@ final class BuyDayTest {
         assertTrue(page.contains("Next best"), page);
     }
 
+    /** What is off the reel needs no rope any more, though its order is in the book until it is delivered. */
+    @Test
+    void piecesThatAreCut_areNotBoughtForAgain() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,4,2026-03-03
+                """);
+        assertEquals(0, Run.of("stock", "open", shop.toString()).code());
+        assertEquals(
+                0, Run.of("plan", shop.toString(), "--effort", "reproducible").code());
+        assertEquals(0, Run.of("stock", "post", shop.toString(), "--all").code());
+        Run run = Run.of("buy", shop.toString(), "--time", "2s");
+        assertEquals(0, run.code(), run.out());
+        assertTrue(run.out().contains("Buy nothing"), run.out());
+    }
+
     @Test
     void badOffersAndHistory_areToldWithTheirPlaces() throws IOException {
         Files.writeString(shop.resolve("offers.csv"), "offer,rope,length,price\nA,BRAID-12,100,1 EUR\nA,NONE,5 m,x\n");

@@ -20,7 +20,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Which reels to buy for the orders in hand: a question that writes nothing. */
+/** Which reels to buy for what is ordered and not cut: a question that writes nothing. */
 public final class AdviseReels {
     /** The days ahead are planned no longer than this. */
     private static final Duration FORECAST = Duration.ofSeconds(5);
@@ -63,7 +63,7 @@ public final class AdviseReels {
             return new Result.NothingOffered();
         }
         Orders orders = new Orders(
-                DayProblem.serving(shop, DayProblem.of(shop, request.day())),
+                DayProblem.serving(shop, now.open(request.day())),
                 countedOn(request.day()),
                 shop.supplies().offers());
         Effort effort = new Effort(
