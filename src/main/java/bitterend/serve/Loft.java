@@ -11,7 +11,6 @@ import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.Tape;
-import bitterend.work.NamedPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.ShopAccess;
@@ -85,10 +84,7 @@ final class Loft {
 
     /** The plan in force, if it goes through the gate. */
     Optional<Verdict> inForce(ShopNow now) {
-        Findings findings = new Findings();
-        Plans plans = now.at().plans(findings);
-        return plans.inForce()
-                .flatMap(number -> new NamedPlan(plans).orInForce(null, findings))
-                .map(kept -> new PlanGate(now, plans).verdict(kept));
+        Plans plans = now.at().plans(new Findings());
+        return plans.inForce().flatMap(plans::needed).map(kept -> new PlanGate(now, plans).verdict(kept));
     }
 }

@@ -7,7 +7,6 @@ import bitterend.report.sheet.Paper;
 import bitterend.report.sheet.ReelTags;
 import bitterend.report.sheet.TagPage;
 import bitterend.stock.Reel;
-import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import bitterend.work.plans.PrintSheets;
@@ -106,8 +105,7 @@ final class PrintScreen implements Screen {
     private Optional<Result> result(WhichSheets which, @Nullable String issuer) {
         return loft.now().flatMap(now -> {
             Plans plans = now.at().plans(new Findings());
-            Optional<Kept> kept =
-                    plans.inForce().flatMap(number -> new NamedPlan(plans).orInForce(null, new Findings()));
+            Optional<Kept> kept = plans.inForce().flatMap(plans::needed);
             return kept.map(plan -> new PrintSheets(now, plans).print(new PrintSheets.Request(plan, which, issuer)));
         });
     }

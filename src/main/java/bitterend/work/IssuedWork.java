@@ -4,7 +4,6 @@ import bitterend.demand.Piece;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
-import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
@@ -75,7 +74,7 @@ public final class IssuedWork {
             issued.removeAll(seen);
             seen.addAll(issued);
             if (!issued.isEmpty()) {
-                plans.read(number, new Findings()).ifPresent(plan -> reels.addAll(0, onTheBench(plan, issued)));
+                plans.needed(number).ifPresent(plan -> reels.addAll(0, onTheBench(plan, issued)));
             }
         }
         return reels;

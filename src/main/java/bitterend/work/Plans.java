@@ -5,6 +5,7 @@ import bitterend.exchange.PlanEvent;
 import bitterend.exchange.PlanEvent.What;
 import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
+import bitterend.stock.LedgerException;
 import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,6 +47,24 @@ public final class Plans {
     /** A plan; what is wrong with it is told to the findings. */
     public Optional<PlanFolder.Kept> read(int number, Findings findings) {
         return folder.read(number, findings);
+    }
+
+    /**
+     * A plan that the work goes by: the one in force, or one with sheets out. Nothing where its file was taken away.
+     *
+     * @throws LedgerException.Unreadable when its file is there and cannot be read
+     */
+    public Optional<PlanFolder.Kept> needed(int number) {
+        Findings findings = new Findings();
+        Optional<PlanFolder.Kept> plan = folder.read(number, findings);
+        if (plan.isEmpty() && folder.numbers().contains(number)) {
+            String wrong = findings.sorted().get(0).toString().replaceFirst("^error: ", "");
+            throw new LedgerException.Unreadable(
+                    "plan " + number + " cannot be read, and the shop works by it: " + wrong
+                            + ". Put the file back from a copy. Where there is none, take the file away and its sheets off the bench,"
+                            + " and plan anew");
+        }
+        return plan;
     }
 
     /** SHA-256 of the file of a plan when it was put in force or issued; empty when neither was told. */

@@ -3,7 +3,6 @@ package bitterend.work;
 import bitterend.day.ReelSince;
 import bitterend.day.SameSteps;
 import bitterend.exchange.PlanFolder.Kept;
-import bitterend.finding.Findings;
 import bitterend.packing.ReelDraw;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,14 +27,12 @@ public final class SheetsOut {
         this.toCut = Set.copyOf(toCut);
     }
 
-    /** The plans that have such sheets, the first first; what cannot be read is told to the findings. */
-    public List<Kept> plans(Findings findings) {
+    /** The plans that have such sheets, the first first. */
+    public List<Kept> plans() {
         List<Kept> out = new ArrayList<>();
         for (int number : new TreeSet<>(plans.issuedPlans())) {
             if (!plans.issuedReels(number).isEmpty()) {
-                plans.read(number, findings)
-                        .filter(plan -> !reels(plan).isEmpty())
-                        .ifPresent(out::add);
+                plans.needed(number).filter(plan -> !reels(plan).isEmpty()).ifPresent(out::add);
             }
         }
         return out;

@@ -83,7 +83,7 @@ public final class WhichPlan {
      */
     private Meant of(Set<String> reels, Set<String> pieces, Findings findings) {
         if (reels.isEmpty() && pieces.isEmpty()) {
-            List<PlanFolder.Kept> onTheBench = out.plans(findings);
+            List<PlanFolder.Kept> onTheBench = out.plans();
             if (onTheBench.size() > 1) {
                 return new Meant.Several(onTheBench.stream()
                         .map(plan -> plan.document().number())

@@ -55,7 +55,7 @@ public final class AskOrders {
     private Map<String, CutPlace> planned() {
         Plans plans = shop.at().plans(new Findings());
         return plans.inForce()
-                .flatMap(number -> plans.read(number, new Findings()))
+                .flatMap(plans::needed)
                 .map(kept -> places(
                         kept.document(), plans.issuedReels(kept.document().number())))
                 .orElse(Map.of());

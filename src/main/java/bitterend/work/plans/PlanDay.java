@@ -145,11 +145,9 @@ public final class PlanDay {
                 : request.until();
     }
 
-    /** The plan that the shop works by, if it can be read. */
+    /** The plan that the shop works by, if there is one. */
     private @Nullable Kept inForce() {
-        return plans.inForce()
-                .flatMap(number -> plans.read(number, new Findings()))
-                .orElse(null);
+        return plans.inForce().flatMap(plans::needed).orElse(null);
     }
 
     /** Coils are worth all day what an earlier plan of the day says they were in the morning. */
@@ -162,9 +160,7 @@ public final class PlanDay {
 
     /** What the plan in force was asked, if it can be read and says so. */
     public static Optional<PackingProblem> inForceAsked(Plans plans) {
-        return plans.inForce()
-                .flatMap(number -> plans.read(number, new Findings()))
-                .flatMap(plan -> questionOf(plan.document()));
+        return plans.inForce().flatMap(plans::needed).flatMap(plan -> questionOf(plan.document()));
     }
 
     /** What a plan was asked, where its file says so. */
