@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * Which plan was cut by, when nobody says: the one in force, unless the bench may hold the paper of another one for the
  * same reels. That may be any plan that is issued, or was made for the same day, and cuts one of those reels otherwise
  * while nothing has changed the reel since. Of a plan of another day the bench holds no paper but what is issued. Where no
- * reel is named, what is issued and not posted was cut, of whichever plan it is.
+ * reel is named, what is issued and not posted was cut, of whichever plan it is; of a reel that is named, what the only plan
+ * says that issued it.
  */
 public final class WhichPlan {
     private final Plans plans;
@@ -122,9 +123,21 @@ public final class WhichPlan {
             could.add(inForce.get().document().number());
         }
         if (could.size() > 1) {
-            return new Meant.Several(could);
+            return theOneThatIsOut(could, reels, pieces)
+                    .<Meant>map(Meant.One::new)
+                    .orElseGet(() -> new Meant.Several(could));
         }
         return new Meant.One(mine || other == null ? inForce.get() : other);
+    }
+
+    /** Of the plans that could be meant the only one that has sheets of all these reels out. */
+    private Optional<PlanFolder.Kept> theOneThatIsOut(List<Integer> could, Set<String> reels, Set<String> pieces) {
+        List<PlanFolder.Kept> issued = could.stream()
+                .flatMap(number -> plans.needed(number).stream())
+                .filter(plan -> plans.issuedReels(plan.document().number())
+                        .containsAll(draws(plan, reels, pieces).keySet()))
+                .toList();
+        return issued.size() == 1 ? Optional.of(issued.get(0)) : Optional.empty();
     }
 
     private Map<String, ReelDraw> draws(PlanFolder.Kept plan, Set<String> reels, Set<String> pieces) {

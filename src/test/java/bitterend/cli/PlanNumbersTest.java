@@ -325,6 +325,21 @@ final class PlanNumbersTest {
         run(0, "stock", "post", at, "--all");
     }
 
+    /** Of two plans for one reel the one that issued it is meant. */
+    @Test
+    void post_takesThePlanThatIssuedTheReel() throws IOException {
+        run(0, "stock", "open", at);
+        run(0, "plan", at, "--time", "200ms");
+        String other = reelOf("1002/1.1").equals("R-104") ? "R-105" : "R-104";
+        Files.writeString(shop.resolve("pins.csv"), "piece,reel\n1002/1.1," + other + "\n");
+        run(0, "plan", at, "--time", "200ms");
+        Run asked = run(2, "stock", "post", at, "--piece", "1002/1.1");
+        assertTrue(asked.err().contains("more than one plan could be meant: 1, 2"), asked.err());
+        run(0, "sheet", at, "--reel", other, "--issue");
+        String posted = run(0, "stock", "post", at, "--piece", "1002/1.1").out();
+        assertTrue(posted.contains("plan 2: reel " + other), posted);
+    }
+
     private String reelOf(String piece) throws IOException {
         run(0, "sheet", at, "--all", "--csv");
         return Files.readAllLines(shop.resolve("sheet.csv")).stream()
