@@ -103,10 +103,9 @@ final class PlanCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         Optional<ShopNow> read = shop.readOrComplain(terminal);
-        if (read.isPresent() && isUntilTooEarly(read.get())) {
-            terminal.err()
-                    .println("error: --until " + until + " is before the day of the plan, "
-                            + day.of(read.get().shop()) + ": write a later day");
+        Optional<String> tooEarly = read.flatMap(now -> UntilDay.refusal(until, day.of(now.shop())));
+        if (tooEarly.isPresent()) {
+            terminal.err().println("error: " + tooEarly.get());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         ExitCode code = read.isEmpty()
@@ -122,10 +121,6 @@ final class PlanCommand implements Callable<Integer> {
         return common.json && questions.isTwo()
                 ? Optional.of("--explain and --shares are two answers, and --json prints one: ask one after the other")
                 : out.refusal(shop.folder);
-    }
-
-    private boolean isUntilTooEarly(ShopNow now) {
-        return until != null && until.isBefore(day.of(now.shop()));
     }
 
     private ExitCode ask(ShopNow now) {

@@ -79,6 +79,11 @@ final class StockShortCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         Shop now = read.get().shop();
+        Optional<String> tooEarly = UntilDay.refusal(until, day.of(now));
+        if (tooEarly.isPresent()) {
+            terminal.err().println("error: " + tooEarly.get());
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
         try (Interrupt interrupt = Interrupt.listening()) {
             Forecast forecast = new ForecastShortage(read.get())
                     .forecast(

@@ -42,6 +42,17 @@ final class StockShortTest {
     }
 
     @Test
+    void untilBeforeTheDay_isRefusedAsPlanDoes() {
+        for (List<String> verb : List.of(List.of("stock", "short"), List.of("plan"))) {
+            List<String> words = new ArrayList<>(verb);
+            words.addAll(List.of(shop.toString(), "--day", "2026-03-05", "--until", "2026-03-04"));
+            Run run = Run.of(words.toArray(String[]::new));
+            assertEquals(2, run.code(), run.out());
+            assertTrue(run.err().contains("--until 2026-03-04 is before the day of the plan, 2026-03-05"), run.err());
+        }
+    }
+
+    @Test
     void shortage_isToldByRopeAndDay_withWhoWaits() throws IOException {
         reels("reel,rope,length\nR1,DB12,85 m\n");
         Run told = asked(4);
