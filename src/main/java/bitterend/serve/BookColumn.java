@@ -5,6 +5,7 @@ import bitterend.work.orders.EditOrders.Edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * A column of the order book that is shown.
@@ -14,6 +15,10 @@ import java.util.Locale;
  * @param width how many letters it shows
  */
 public record BookColumn(int at, String name, int width) {
+    /** What its cells may be chosen from, by name of the column. */
+    private static final Map<String, String> LISTS =
+            Map.of("rope", "ropes", "end a", "ends", "end b", "ends", "customer", "customers");
+
     private static final List<String> USUAL =
             List.of("order", "line", "customer", "rope", "length", "end a", "end b", "quantity", "due", "note");
     private static final int WIDEST = 34;
@@ -23,6 +28,11 @@ public record BookColumn(int at, String name, int width) {
     /** A column that nothing is in yet. */
     BookColumn(int at, String name) {
         this(at, name, EMPTY);
+    }
+
+    /** The id of the list that its cells may be chosen from; empty for none. */
+    public String list() {
+        return LISTS.getOrDefault(name.toLowerCase(Locale.ROOT), "");
     }
 
     /** Those that everybody fills, and of the others those that somebody uses. */

@@ -47,6 +47,7 @@ final class BookScreen implements Screen {
         config.routes.get("/book", this::show);
         config.routes.post("/book", this::save);
         config.routes.post("/book/back", this::takeBack);
+        config.routes.post("/book/row", this::row);
     }
 
     private EditOrders verb() {
@@ -82,11 +83,32 @@ final class BookScreen implements Screen {
         show(request, cells.edit(), verb().check(cells.edit()), cells.wrong(), words);
     }
 
+    /** What one row would be, as it is typed: its cut length, how that comes about, and what is wrong; nothing is written. */
+    private void row(Context request) {
+        Optional<Edit> edit = edit(request);
+        if (edit.isEmpty() || !Sent.text(request, "row").matches("[0-9]{1,6}")) {
+            request.html("");
+            return;
+        }
+        int number = Integer.parseInt(Sent.text(request, "row"));
+        LocalCells cells = LocalCells.of(edit.get(), loft.typed());
+        ShopFound found = verb().check(cells.edit());
+        BookRow row = notes(found, cells.wrong()).row(number, List.of());
+        String how = found.found()
+                .map(now -> new RowDerivation(now, loft.figures(now)).of("row " + (number + 1)))
+                .orElse("");
+        request.html(site.part(
+                request,
+                "serve/rowcut.jte",
+                Map.of("row", number, "cut", row.cut(), "wrong", row.wrong(), "derivation", how)));
+    }
+
     private void show(Context request, Edit edit, ShopFound found, List<Finding> wrong, List<String> told) {
         Book book = edit.base();
         Map<String, Object> values = new HashMap<>();
         values.put("columns", BookColumn.shown(edit));
         values.put("rows", rows(edit, found, wrong));
+        values.put("lists", loft.now().map(BookLists::of).orElse(Map.of()));
         values.put("digest", book.digest());
         values.put("base", PackedBook.of(book.table()));
         values.put("booking", Keys.random());
@@ -97,16 +119,19 @@ final class BookScreen implements Screen {
 
     private List<BookRow> rows(Edit edit, ShopFound found, List<Finding> wrong) {
         TableText table = edit.base().table();
-        RowNotes notes = new RowNotes(
-                Stream.concat(wrong.stream(), found.findings().stream()).toList(), EditOrders.FILE);
-        found.found().ifPresent(now -> EditOrders.lines(found)
-                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
+        RowNotes notes = notes(found, wrong);
+        int order = column(table, "order");
+        int line = column(table, "line");
+        Optional<BookStates> states = loft.now().map(BookStates::new);
         List<BookRow> rows = new ArrayList<>();
         for (int row = 1; row < table.rows().size(); row++) {
             if (!table.isBlank(row)) {
                 List<String> cells = new ArrayList<>(table.cells(row));
                 edit.changed().getOrDefault(row, Map.of()).forEach(cells::set);
-                rows.add(notes.row(row, cells));
+                BookRow noted = notes.row(row, cells);
+                String id = noted.cell(order).strip() + "/" + noted.cell(line).strip();
+                rows.add(states.map(known -> noted.standing(known.of(id), known.changed(id)))
+                        .orElse(noted));
             }
         }
         int next = table.rows().size();
@@ -114,6 +139,24 @@ final class BookScreen implements Screen {
             rows.add(notes.row(next++, cells));
         }
         return rows;
+    }
+
+    private RowNotes notes(ShopFound found, List<Finding> wrong) {
+        RowNotes notes = new RowNotes(
+                Stream.concat(wrong.stream(), found.findings().stream()).toList(), EditOrders.FILE);
+        found.found().ifPresent(now -> EditOrders.lines(found)
+                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
+        return notes;
+    }
+
+    /** Where a column is; beyond the last where the book has none of that name. */
+    private static int column(TableText table, String name) {
+        List<String> header = table.header();
+        int at = 0;
+        while (at < header.size() && !header.get(at).strip().equalsIgnoreCase(name)) {
+            at++;
+        }
+        return at;
     }
 
     private void save(Context request) {

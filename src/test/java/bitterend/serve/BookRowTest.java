@@ -1,0 +1,119 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.serve.Visitor.Seen;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A row of the order book while somebody types in it, and what is said of it beside it. Row 1 is the halyard E-31/1. */
+final class BookRowTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    @SuppressWarnings("NullAway.Init")
+    private Served served;
+
+    @BeforeEach
+    void serve() throws IOException {
+        served = Served.withLedger("eider-shed", folder);
+    }
+
+    @AfterEach
+    void end() {
+        served.close();
+    }
+
+    private int column(String name) throws IOException {
+        return List.of(Files.readAllLines(served.file("orders.csv")).get(0).split(","))
+                .indexOf(name);
+    }
+
+    private Seen typed(Seen book, String column, String text) throws IOException {
+        Map<String, String> form = new HashMap<>();
+        form.put("digest", book.field("digest"));
+        form.put("base", book.field("base"));
+        form.put("row", "1");
+        form.put("c1." + column(column), text);
+        return served.ada().post("/book/row", form);
+    }
+
+    /** The halyard is 28 m and cut at 28.640 m: a metre more is cut a metre longer. */
+    @Test
+    void lengthThatIsTyped_hasItsCutLengthAndItsDerivation_andNothingIsWritten() throws IOException {
+        byte[] before = Files.readAllBytes(served.file("orders.csv"));
+        Seen book = served.ada().get("/book");
+        Seen row = typed(book, "length", "29 m");
+        assertEquals(200, row.status());
+        assertTrue(row.page().contains("<summary>Row 2: cut length 29.640 m</summary>"), row.page());
+        assertTrue(row.page().contains("worked out"), row.page());
+        assertFalse(row.page().contains("<h1>Order book"), "a part of a page alone");
+        assertTrue(Arrays.equals(before, Files.readAllBytes(served.file("orders.csv"))));
+    }
+
+    @Test
+    void mistake_isSaidAsItIsTyped() throws IOException {
+        Seen book = served.ada().get("/book");
+        Seen row = typed(book, "length", "29 cubits");
+        assertTrue(row.page().contains("expected a length with its unit"), row.page());
+        assertFalse(row.page().contains("<summary>"), row.page());
+        Seen script = typed(book, "rope", "<script>alert(1)</script>");
+        assertFalse(script.page().contains("<script>"), script.page());
+    }
+
+    @Test
+    void rowOfNoBook_isAnsweredWithNothing() {
+        assertEquals(
+                "", served.ada().post("/book/row", Map.of("row", "1")).page().strip());
+        assertEquals(
+                "", served.ada().post("/book/row", Map.of("row", "x")).page().strip());
+    }
+
+    @Test
+    void everyLine_saysHowFarItIs_andWhatChangedAfterCutting() throws Exception {
+        assertTrue(served.ada().get("/book").page().contains("1 open"));
+        planned();
+        Seen reel = served.ada().get("/bench/reel?id=E7");
+        Map<String, String> cut = new HashMap<>(Map.of("plan", "1", "reel", "E7", "what", "cut"));
+        cut.put("piece", reel.field("piece"));
+        cut.put("booking", reel.field("booking"));
+        assertEquals(200, served.ada().post("/bench/reel", cut).status());
+        String page = served.ada().get("/book").page();
+        assertTrue(page.contains("<td>1 cut</td>"), page);
+        assertTrue(page.contains("<td>4 planned</td>"), page);
+        Path orders = served.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replaceFirst("28 m", "31 m"));
+        page = served.ada().get("/book").page();
+        assertTrue(page.contains("<td>1 short</td>"), page);
+        assertTrue(page.contains("Changed after cutting: 1 cut, 1 of them cannot become what is ordered now"), page);
+    }
+
+    private void planned() throws InterruptedException {
+        served.ada().post("/plan", Map.of());
+        Seen seen = served.ada().get("/plan");
+        for (int i = 0; i < 300 && !seen.page().contains("data-done"); i++) {
+            Thread.sleep(100);
+            seen = served.ada().get("/plan");
+        }
+        served.ada().post("/plan/accept", Map.of("run", seen.field("run")));
+    }
+
+    @Test
+    void ropesEndsAndCustomers_areChosenFromLists() throws IOException {
+        String page = served.ada().get("/book").page();
+        assertTrue(page.contains("<datalist id=\"ropes\"><option value=\"BRAID-12\">"), page);
+        assertTrue(page.contains("list=\"ends\""), page);
+        assertTrue(page.contains("<datalist id=\"customers\">"), page);
+    }
+}
