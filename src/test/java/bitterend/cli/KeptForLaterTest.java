@@ -71,6 +71,16 @@ final class KeptForLaterTest {
         assertFalse(plan.out().contains("Not broken today"), plan.out());
     }
 
+    /** Work of Tuesday is none of today's: nobody would break the reel today. */
+    @Test
+    void reelThatNothingOfTodayWouldBreak_isNotNamed() throws IOException {
+        Path shop = shop("reel,rope,length,full\nR1,DB12,60 m,no\nR2,DB12,32 m,yes\n");
+        Files.writeString(shop.resolve("orders.csv"), ORDERS.replace("2026-03-02", "2026-03-03"));
+        assertEquals(0, Run.of("plan", "" + shop, "--time", "300ms").code());
+        String screen = flat(Run.of("show", "" + shop).out());
+        assertFalse(screen.contains("Not broken today"), screen);
+    }
+
     private Path shop(String reels) throws IOException {
         Path shop = TestShop.in(folder).path();
         Files.writeString(shop.resolve("orders.csv"), ORDERS);

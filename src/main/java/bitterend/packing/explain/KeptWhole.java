@@ -23,7 +23,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A reel that is not cut into today, since later work needs it: a piece that must be cut before would fit on it, and then the
+ * A reel that is not cut into today, since later work needs it: a piece that must be cut today would fit on it, and then the
  * later ones would not.
  *
  * @param reel id of the reel
@@ -51,7 +51,7 @@ public record KeptWhole(String reel, LocalDate day, List<String> pieces, List<St
         for (ReelDraw draw : promised) {
             LocalDate day = days.of(draw);
             List<String> others = problem.pieces().stream()
-                    .filter(piece -> days.lastFor(piece).isBefore(day))
+                    .filter(piece -> !days.lastFor(piece).isAfter(problem.day()))
                     .filter(piece -> wouldBreak(piece, draw, problem, rules))
                     .map(Piece::id)
                     .sorted(NaturalOrder.IDS)
