@@ -44,12 +44,14 @@ public final class BenchDays {
     private static final class Work {
         private final String line;
         private final LocalDate due;
+        private final LocalDate lastDay;
         private int minutes;
         private boolean late;
 
-        Work(Piece piece) {
+        Work(Piece piece, WorkingDays working) {
             line = piece.source().lineId();
             due = piece.source().due();
+            lastDay = due.equals(LocalDate.MAX) ? due : working.lastUpTo(due);
             minutes = piece.source().minutes();
         }
 
@@ -160,7 +162,7 @@ public final class BenchDays {
 
     private void wait(Piece piece) {
         if (piece.source().minutes() > 0) {
-            waiting.add(new Work(piece));
+            waiting.add(new Work(piece, working));
         }
     }
 
@@ -178,11 +180,11 @@ public final class BenchDays {
         return room - left;
     }
 
-    /** Minutes that are due and not done, each counted once, on its day or, where that has passed, on the first. */
+    /** Minutes that are due by the last working day up to their due day and not done, each counted once, on its day or, where that has passed, on the first. */
     private int late(LocalDate day, Set<String> lines) {
         int minutes = 0;
         for (Work work : waiting) {
-            if (!work.late && !work.due.isAfter(day)) {
+            if (!work.late && !work.lastDay.isAfter(day)) {
                 work.late = true;
                 minutes += work.minutes;
                 lines.add(work.line);

@@ -80,6 +80,16 @@ final class BenchDaysTest {
         assertEquals(200, days.stream().mapToInt(BenchDay::splicing).sum());
     }
 
+    /** Nobody works on Saturday: what is due then is done by Friday, or late on Friday, as the cuts go by Friday too. */
+    @Test
+    void dueAtTheWeekend_isDoneByTheLastWorkingDayBefore() {
+        reel("R1", piece("A", 1_000).order("A").due(MONDAY.plusDays(5)).minutes(600));
+        List<BenchDay> days = days(everyDay(100));
+        assertEquals(List.of("A/1"), days.get(4).late());
+        assertEquals(600 - 93, days.get(4).over(), "its reel is cut on Friday");
+        assertEquals(List.of(), days.get(5).late());
+    }
+
     /** Nothing is cut on Monday; Tuesday's two reels bring more than Tuesday holds. */
     @Test
     void dayBefore_withRoom_mayTakeAReelOfIt() {
