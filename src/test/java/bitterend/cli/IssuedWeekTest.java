@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,7 @@ final class IssuedWeekTest {
         run(0, "stock", "reserve", shop.toString(), "0421", "G-2102", "--length", "30 m", "--until", "2026-03-06");
         run(4, "plan", shop.toString(), "--time", "1s");
         run(0, "sheet", shop.toString(), "--reel", "0421", "--issue");
-        JsonNode sheet = cuts(1).get("0421");
+        JsonNode sheet = Objects.requireNonNull(cuts(1).get("0421"));
         assertFalse(sheet.isEmpty());
         run(4, "plan", shop.toString(), "--time", "1s");
         assertEquals(sheet, cuts(2).get("0421"));

@@ -31,12 +31,13 @@ final class OpenedBrowserTest {
     @EnabledOnOs(OS.LINUX)
     void browser_isOpenedAtThePage_onlyWhenAsked() throws Exception {
         Path opened = folder.resolve("opened");
-        Path command = Files.createDirectory(folder.resolve("bin")).resolve("xdg-open");
+        Path bin = Files.createDirectory(folder.resolve("bin"));
+        Path command = bin.resolve("xdg-open");
         Files.writeString(command, "#!/bin/sh\necho \"$1\" > " + opened + "\n");
         assertTrue(command.toFile().setExecutable(true));
-        String page = served(command.getParent());
+        String page = served(bin);
         assertFalse(Files.exists(opened), page);
-        page = served(command.getParent(), "--open");
+        page = served(bin, "--open");
         for (int i = 0; i < 50 && !Files.exists(opened); i++) {
             Thread.sleep(100);
         }

@@ -18,10 +18,13 @@ import org.junit.jupiter.api.io.TempDir;
 @EnabledIfSystemProperty(named = "browser", matches = ".+")
 final class DayAtTheBrowserIT {
     /** As a spreadsheet puts them on the clipboard. */
-    private static final String ROWS = "Order\tLine\tRope\tLength\tQuantity\tDue\tEnd a\tEnd b\n"
-            + "G-2190\t1\tDB10\t7 m\t2\t2026-03-02\tsealed\tsealed\n"
-            + "G-2190\t2\tTS14\t6.5 m\t3\t2026-03-02\twhipped\twhipped\n"
-            + "G-2190\t3\tHM8\t4 m\t2\t2026-03-02\tsealed\tsealed\n";
+    private static final String ROWS =
+            """
+            Order\tLine\tRope\tLength\tQuantity\tDue\tEnd a\tEnd b
+            G-2190\t1\tDB10\t7 m\t2\t2026-03-02\tsealed\tsealed
+            G-2190\t2\tTS14\t6.5 m\t3\t2026-03-02\twhipped\twhipped
+            G-2190\t3\tHM8\t4 m\t2\t2026-03-02\tsealed\tsealed
+            """;
 
     private final Path folder;
 

@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,7 @@ final class CutInTimeTest {
                 assertFalse(day.isBefore(shop.day()), told);
                 assertFalse(shop.reel(draw.reel()).papers().useBy().isBefore(day), told);
                 for (Cut cut : draw.cuts()) {
-                    LocalDate last = own.of(pieces.get(cut.piece()));
+                    LocalDate last = own.of(Objects.requireNonNull(pieces.get(cut.piece())));
                     assertFalse(later && last.isBefore(day), told + ", " + cut.piece() + " by " + last);
                 }
                 promised += later ? 1 : 0;
