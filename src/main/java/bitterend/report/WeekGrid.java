@@ -162,13 +162,14 @@ final class WeekGrid {
         return columns;
     }
 
-    /** The reels on order that are counted on from a day of each column. */
+    /** The reels on order that are expected on a day of each column; today, where that day is past. */
     List<List<String>> coming() {
         List<List<String>> columns = new ArrayList<>();
         for (int i = 0; i < columns(); i++) {
             columns.add(new ArrayList<>());
         }
-        view.problem().arrivals().forEach((reel, arrival) -> columns.get(column(arrival.from()))
+        view.problem().arrivals().forEach((reel, arrival) -> columns.get(
+                        column(arrival.earliest(view.problem().day())))
                 .add(reel));
         return columns;
     }

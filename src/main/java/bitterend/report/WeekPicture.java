@@ -13,7 +13,7 @@ import java.util.Locale;
 /**
  * Days across, reels down. Each reel is drawn as its rope in the column of the day on which it is cut: what must be cut then,
  * what is cut ahead, what stays; from the days on which the pieces that are cut ahead are needed an arrow leads to it. Above it
- * how much each day cuts, below it what is planned on no reel and what comes in.
+ * how much each day cuts, below it what is planned on no reel and which reels on order are expected.
  */
 final class WeekPicture {
     private static final int MOST_REELS = 25;
@@ -179,7 +179,7 @@ final class WeekPicture {
     }
 
     private void coming(BuySvg svg, List<List<String>> coming, int y) {
-        svg.words(8, y + 16, "start", "comes in", BuySvg.Type.BOLD);
+        svg.words(8, y + 16, "start", "expected", BuySvg.Type.BOLD);
         for (int i = 0; i < coming.size(); i++) {
             List<String> reels = coming.get(i);
             if (!reels.isEmpty()) {
