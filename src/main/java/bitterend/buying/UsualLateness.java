@@ -24,11 +24,20 @@ public final class UsualLateness {
 
     /**
      * The first working day on which an order of reels is counted on: the day it is expected and what its supplier is
-     * usually late, and never before the working day after {@code today}, since it is not in the house.
+     * usually late. What is later than that already is expected anew from {@code today}, and never before the working day after
+     * it, since it is not in the house.
      */
     public LocalDate from(OnOrder order, LocalDate today) {
-        LocalDate late = working.firstFrom(working.ahead(working.firstFrom(order.expected()), typed));
+        LocalDate late = usuallyLate(order.expected());
         LocalDate next = working.after(today, 1);
-        return late.isBefore(next) ? next : late;
+        if (late.isAfter(today)) {
+            return late;
+        }
+        LocalDate anew = usuallyLate(today);
+        return anew.isBefore(next) ? next : anew;
+    }
+
+    private LocalDate usuallyLate(LocalDate expected) {
+        return working.firstFrom(working.ahead(working.firstFrom(expected), typed));
     }
 }
