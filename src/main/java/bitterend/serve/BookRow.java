@@ -1,6 +1,9 @@
 package bitterend.serve;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A row of the order book.
@@ -9,23 +12,37 @@ import java.util.List;
  * @param cells its cells
  * @param cut the cut length of its pieces; empty while it cannot be made
  * @param wrong what is wrong with it, a sentence each
+ * @param fields names of the columns in which it is wrong
  * @param state how far its pieces are
  * @param changed what changed of it after cutting; empty for nothing
  */
-public record BookRow(int number, List<String> cells, String cut, List<String> wrong, String state, String changed) {
+public record BookRow(
+        int number,
+        List<String> cells,
+        String cut,
+        List<String> wrong,
+        Set<String> fields,
+        String state,
+        String changed) {
     /** A row of a table of which nothing is known but itself. */
-    BookRow(int number, List<String> cells, String cut, List<String> wrong) {
-        this(number, cells, cut, wrong, "", "");
+    BookRow(int number, List<String> cells, String cut, List<String> wrong, Set<String> fields) {
+        this(number, cells, cut, wrong, fields, "", "");
     }
 
     public BookRow {
         cells = List.copyOf(cells);
         wrong = List.copyOf(wrong);
+        fields = Set.copyOf(fields);
     }
 
     /** The same with what the ledger and the plan say of it. */
     BookRow standing(String how, String after) {
-        return new BookRow(number, cells, cut, wrong, how, after);
+        return new BookRow(number, cells, cut, wrong, fields, how, after);
+    }
+
+    /** Whether it is wrong in a column; nothing where it is not, as a page wants it. */
+    public @Nullable String isWrongIn(BookColumn column) {
+        return fields.contains(column.name().toLowerCase(Locale.ROOT)) ? "true" : null;
     }
 
     /** A cell; empty beyond the last. */

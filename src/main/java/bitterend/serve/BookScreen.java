@@ -107,7 +107,9 @@ final class BookScreen implements Screen {
         Book book = edit.base();
         Map<String, Object> values = new HashMap<>();
         values.put("columns", BookColumn.shown(edit));
-        values.put("rows", rows(edit, found, wrong));
+        RowNotes notes = notes(found, wrong);
+        values.put("rows", rows(edit, notes));
+        values.put("causes", notes.causes());
         values.put("lists", loft.now().map(BookLists::of).orElse(Map.of()));
         values.put("digest", book.digest());
         values.put("base", PackedBook.of(book.table()));
@@ -117,9 +119,8 @@ final class BookScreen implements Screen {
         site.show(request, "Order book", "serve/book.jte", values);
     }
 
-    private List<BookRow> rows(Edit edit, ShopFound found, List<Finding> wrong) {
+    private List<BookRow> rows(Edit edit, RowNotes notes) {
         TableText table = edit.base().table();
-        RowNotes notes = notes(found, wrong);
         int order = column(table, "order");
         int line = column(table, "line");
         Optional<BookStates> states = loft.now().map(BookStates::new);

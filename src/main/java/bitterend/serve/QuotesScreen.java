@@ -25,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Quotes: lines are typed or pasted, looked at by the code that reads a file of them, priced behind the page, and kept. */
@@ -62,7 +63,7 @@ final class QuotesScreen implements Screen {
         List<String> all = new ArrayList<>(told);
         all.addAll(notes.elsewhere(rows.size()));
         while (rows.size() < LINES) {
-            rows.add(new BookRow(rows.size() + 1, List.of(), "", List.of()));
+            rows.add(new BookRow(rows.size() + 1, List.of(), "", List.of(), Set.of()));
         }
         TreeSet<String> customers = new TreeSet<>();
         TreeSet<String> orders = new TreeSet<>(NaturalOrder.IDS);

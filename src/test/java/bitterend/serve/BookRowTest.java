@@ -72,6 +72,17 @@ final class BookRowTest {
         assertFalse(script.page().contains("<script>"), script.page());
     }
 
+    /** Two of the four lines name a rope that nobody has: said at the top once, and marked in their cells. */
+    @Test
+    void mistakesOfOneCause_areSaidOnce_andMarkedInTheirCells() throws IOException {
+        Path orders = served.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replace("2.5 m", "2.5"));
+        Files.writeString(orders, Files.readString(orders).replace("BRAID-12", "NYLON-99"));
+        String page = served.ada().get("/book").page();
+        assertTrue(page.contains("2 rows, 2, 3: rope: expected a rope of ropes.json"), page);
+        assertEquals(3, page.split("aria-invalid=\"true\"", -1).length - 1, page);
+    }
+
     @Test
     void rowOfNoBook_isAnsweredWithNothing() {
         assertEquals(
