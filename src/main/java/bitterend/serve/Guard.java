@@ -7,6 +7,8 @@ import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.SameSite;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +27,10 @@ final class Guard {
     private static final String DEVICE = "device";
     /** Fields of a form; an order book of a thousand rows has half as many cells. */
     static final int MOST_FIELDS = 30_000;
+
+    private static final String UNREAD = "unread";
+    /** Bytes of a form that is too large. */
+    private static final long PASSED_OVER = 100_000_000;
 
     private static final int YEAR = 365 * 24 * 3600;
 
@@ -145,10 +151,39 @@ final class Guard {
         if (type != null && !type.startsWith("application/x-www-form-urlencoded")) {
             throw new HttpResponseException(415, "Only the fields of a form are taken, no files. Nothing was booked.");
         }
-        if (request.formParamMap().size() > MOST_FIELDS) {
+        if (fields(request) > MOST_FIELDS) {
             throw new HttpResponseException(
                     413, "A form of more than " + MOST_FIELDS + " cells is not taken. Nothing was booked.");
         }
+    }
+
+    private static int fields(Context request) {
+        try {
+            return request.formParamMap().size();
+        } catch (HttpResponseException tooLarge) {
+            request.attribute(UNREAD, true);
+            passOver(request);
+            throw tooLarge;
+        }
+    }
+
+    /** Takes the rest in, and keeps none of it: a browser reads the answer only when all of a form was taken off it. */
+    private static void passOver(Context request) {
+        try (InputStream rest = request.req().getInputStream()) {
+            long left = PASSED_OVER;
+            long passed = 1;
+            while (left > 0 && passed > 0) {
+                passed = rest.skip(left);
+                left -= passed;
+            }
+        } catch (IOException gone) {
+            // Who sent it does not wait for an answer.
+        }
+    }
+
+    /** Whether the form that came could not be read: to ask for its fields would fail once more. */
+    static boolean isUnread(Context request) {
+        return request.attribute(UNREAD) != null;
     }
 
     private void fromOurPage(Context request, String device) {

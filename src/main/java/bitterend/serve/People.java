@@ -45,7 +45,7 @@ final class People implements Screen {
      * somebody else may stand there.
      */
     String who(Context request) {
-        String tapped = clean(request.formParam(TAPPED_BY));
+        String tapped = Guard.isUnread(request) ? "" : clean(request.formParam(TAPPED_BY));
         return tapped.isEmpty() ? standing(request) : tapped;
     }
 

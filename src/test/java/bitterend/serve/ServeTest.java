@@ -32,6 +32,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page of the small demo loft, as a browser meets it. */
 final class ServeTest {
@@ -450,11 +452,17 @@ final class ServeTest {
         assertFalse(ada.get("/").page().contains("<script>alert"));
     }
 
-    @Test
-    void requestThatIsTooLarge_isRefused() {
-        Seen sent = ada.post("/who", Map.of("name", "x".repeat(3_000_000)));
-        assertEquals(413, sent.status());
+    @ParameterizedTest
+    @ValueSource(ints = {3_000_000, 5_000_000, 20_000_000})
+    void formThatIsTooLarge_isRefused(int letters) {
+        Seen sent = ada.post("/who", Map.of("name", "x".repeat(letters)));
+        assertEquals(413, sent.status(), sent.text());
         assertTrue(sent.text().contains("A form of more than 2 MB is not taken."), sent.text());
+        assertEquals(200, ada.get("/").status());
+    }
+
+    @Test
+    void formOfTooManyCells_isRefused() {
         Map<String, String> cells = new HashMap<>();
         for (int at = 0; at <= Guard.MOST_FIELDS; at++) {
             cells.put("c" + at + ".1", "");
