@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.WaitUntilState;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import java.util.List;
 
 /** One device in the loft and who holds it: taps, types and reads as a person does. */
 final class Tablet implements AutoCloseable {
+    private static final int MOST_TRIES = 5;
+    private static final double ANSWER_MILLIS = 500;
     private static final double PATIENCE_MILLIS = 20_000;
 
     private final BrowserContext context;
@@ -51,10 +54,22 @@ final class Tablet implements AutoCloseable {
         return width;
     }
 
-    /** The events of the page never end: a page is there when its document is. */
+    /**
+     * The events of the page never end: a page is there when its document is. An answer that is still on its way to the page
+     * before comes first.
+     */
     Tablet open(String path) {
-        page.navigate(url + path, new Page.NavigateOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
-        return this;
+        for (int tries = 0; ; tries++) {
+            try {
+                page.navigate(url + path, new Page.NavigateOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
+                return this;
+            } catch (PlaywrightException fault) {
+                if (tries == MOST_TRIES || !String.valueOf(fault.getMessage()).contains("interrupted by another")) {
+                    throw fault;
+                }
+                page.waitForTimeout(ANSWER_MILLIS);
+            }
+        }
     }
 
     Tablet isHeldBy(String name) {
