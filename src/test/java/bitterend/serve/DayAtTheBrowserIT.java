@@ -55,10 +55,30 @@ final class DayAtTheBrowserIT {
             assertTrue(reels(bench).size() >= 1, bench.text());
             splices(office);
             counts(office, reels.get(0));
+            closes(office, bench, reels.get(0));
             office.open("/orders").reads(spoiled.substring(0, spoiled.indexOf('/')));
             office.isWell();
             bench.isWell();
         }
+    }
+
+    /** Evening: nothing is left at the bench, the rack agrees with the books again, and the orders say how far they are. */
+    private static void closes(Tablet office, Tablet bench, String counted) {
+        bench.open("/bench");
+        reels(bench).forEach(reel -> cutsAll(bench, reel));
+        bench.open("/bench");
+        assertEquals(List.of(), reels(bench), bench.text());
+        office.open(counted.replace("/bench/", "/count/")).page().locator("input[name=length]").fill("4.5 m");
+        office.page().waitForResponse(answer -> answer.request().method().equals("POST"), () -> office.tap("Counted"));
+        office.open("/count/result");
+        office.page()
+                .locator("form[action='/count/result'] input[name=sure]")
+                .all()
+                .forEach(Locator::check);
+        office.tap("Accept the count: book what differs, as one event");
+        office.reads("The count is booked");
+        office.open("/orders").reads("cut");
+        office.open("/").reads("Cutting plan 2");
     }
 
     private static void pastes(Tablet office, ServedLoft loft) throws IOException {
