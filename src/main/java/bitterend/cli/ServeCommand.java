@@ -1,18 +1,23 @@
 package bitterend.cli;
 
 import bitterend.exchange.AnswerJson;
+import bitterend.exchange.Settings;
 import bitterend.measure.Units;
 import bitterend.serve.Listening;
 import bitterend.serve.Secured;
 import bitterend.serve.ShopServer;
+import bitterend.work.ShopAccess;
 import bitterend.work.ShopNow;
 import java.io.Console;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -84,15 +89,18 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InterruptedException {
+        ShopAccess access = shop.access();
+        Units printed = units.of(access.settings().map(Settings::units).orElse(Units.METRIC));
+        Listening at = new Listening(listen, port, keystore == null ? null : Secured.of(keystore, password()));
+        CompletableFuture<ShopServer> starting = CompletableFuture.supplyAsync(() -> started(access, at, printed));
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
+            starting.thenAccept(ShopServer::close).exceptionally(fault -> null).join();
             return ExitCode.BAD_INPUT.number();
         }
-        Units printed = units.of(read.get().shop().settings().units());
         long begun = System.nanoTime();
-        Listening at = new Listening(listen, port, keystore == null ? null : Secured.of(keystore, password()));
         try (Interrupt interrupt = Interrupt.listening();
-                ShopServer server = ShopServer.start(shop.access(), at, printed, terminal.err())) {
+                ShopServer server = there(starting)) {
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
             if (open && !OpenedBrowser.at(server.url())) {
                 terminal.err().println("There is no command here that opens a browser: type the address into one.");
@@ -102,6 +110,26 @@ final class ServeCommand implements Callable<Integer> {
             }
         }
         return ExitCode.DONE.number();
+    }
+
+    /** The server gets ready while the files are read: both take about a second. */
+    private ShopServer started(ShopAccess access, Listening at, Units printed) {
+        try {
+            return ShopServer.start(access, at, printed, terminal.err());
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static ShopServer there(CompletableFuture<ShopServer> starting) throws IOException {
+        try {
+            return starting.join();
+        } catch (CompletionException fault) {
+            if (fault.getCause() instanceof UncheckedIOException cannot) {
+                throw cannot.getCause();
+            }
+            throw fault;
+        }
     }
 
     /** From JDK 22 on there is a console without a terminal, too: it reads nothing, and that is no password either. */

@@ -68,7 +68,10 @@ final class DayAtTheBrowserIT {
         reels(bench).forEach(reel -> cutsAll(bench, reel));
         bench.open("/bench");
         assertEquals(List.of(), reels(bench), bench.text());
-        office.open(counted.replace("/bench/", "/count/")).page().locator("input[name=length]").fill("4.5 m");
+        office.open(counted.replace("/bench/", "/count/"))
+                .page()
+                .locator("input[name=length]")
+                .fill("4.5 m");
         office.page().waitForResponse(answer -> answer.request().method().equals("POST"), () -> office.tap("Counted"));
         office.open("/count/result");
         office.page()

@@ -59,8 +59,11 @@ public final class TickLoad {
     private Ticks ticks(int devices, int each, boolean planning)
             throws IOException, InterruptedException, ExecutionException {
         plan();
-        served.ada().post("/plan/accept", Map.of("run", served.ada().get("/plan").field("run")));
-        Matcher found = REEL.matcher(Files.readString(served.file("plans/1.json")).split("\"draws\"")[1].split("\"unplanned\"")[0]);
+        served.ada()
+                .post("/plan/accept", Map.of("run", served.ada().get("/plan").field("run")));
+        Matcher found = REEL.matcher(Files.readString(served.file("plans/1.json"))
+                .split("\"draws\"")[1]
+                .split("\"unplanned\"")[0]);
         while (found.find()) {
             if (!reels.contains(found.group(1))) {
                 reels.add(found.group(1));
