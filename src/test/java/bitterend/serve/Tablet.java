@@ -129,6 +129,12 @@ final class Tablet implements AutoCloseable {
         page.waitForCondition(() -> !next().equals(piece));
     }
 
+    /** Waits until a piece is the one to be cut next: what the page itself works out comes a moment behind its text. */
+    void isNext(String piece) {
+        page.waitForCondition(() -> piece.equals(next()));
+        assertEquals(piece, next());
+    }
+
     /** The piece that is to be cut next; empty when none is. */
     String next() {
         Object piece = page.evaluate(
