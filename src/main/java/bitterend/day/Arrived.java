@@ -41,6 +41,6 @@ public final class Arrived {
         List<ReelDraw> draws = earlier.draws().stream()
                 .map(draw -> draw.off(ids.getOrDefault(draw.reel(), draw.reel())))
                 .toList();
-        return new CutPlan(earlier.day(), draws, earlier.unplanned(), earlier.book(), earlier.cost(), earlier.bounds());
+        return earlier.withDraws(draws);
     }
 }

@@ -180,7 +180,10 @@ public final class BenchDays {
         return room - left;
     }
 
-    /** Minutes that are due by the last working day up to their due day and not done, each counted once, on its day or, where that has passed, on the first. */
+    /**
+     * Minutes that are due by the last working day up to their due day and not done, each counted once: on its day or, where
+     * that has passed, on the first.
+     */
     private int late(LocalDate day, Set<String> lines) {
         int minutes = 0;
         for (Work work : waiting) {

@@ -68,8 +68,7 @@ public final class BroughtForward {
         }
         Weeks best = lessLate(asked);
         Weeks early = best.late() == 0 ? best : lessLate(weeks(earliest(plan.draws(), asked.days())));
-        List<ReelDraw> draws = asLate(early.late() < best.late() ? early : best).draws();
-        return new CutPlan(plan.day(), draws, plan.unplanned(), plan.book(), plan.cost(), plan.bounds());
+        return plan.withDraws(asLate(early.late() < best.late() ? early : best).draws());
     }
 
     private Weeks weeks(List<ReelDraw> draws) {
@@ -113,7 +112,10 @@ public final class BroughtForward {
         return Optional.empty();
     }
 
-    /** Days with somebody at the bench on which a reel may be cut but is not, the last in front; none when enough was looked at. */
+    /**
+     * Days with somebody at the bench on which a reel may be cut but is not, the last in front; none when enough was looked
+     * at.
+     */
     private List<LocalDate> others(Weeks weeks, ReelDraw draw) {
         return left <= 0
                 ? List.of()

@@ -102,11 +102,7 @@ final class PlanForm {
     }
 
     private CutPlan parts(Members<CutPlan> plan) {
-        return with(olderParts(plan), plan.list("bounds", CutPlan::bounds, this::bound));
-    }
-
-    private static CutPlan with(CutPlan plan, List<Bound> bounds) {
-        return new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), bounds);
+        return olderParts(plan).withBounds(plan.list("bounds", CutPlan::bounds, this::bound));
     }
 
     /** Bounds of older plans cannot be checked again and are not read. */

@@ -26,4 +26,19 @@ public record CutPlan(
         unplanned = List.copyOf(unplanned);
         bounds = List.copyOf(bounds);
     }
+
+    /** The same plan with its reels told otherwise: what they give and cost together stays. */
+    public CutPlan withDraws(List<ReelDraw> other) {
+        return new CutPlan(day, other, unplanned, book, cost, bounds);
+    }
+
+    /** The same plan with what is left undone told otherwise. */
+    public CutPlan withUnplanned(List<Unplanned> other) {
+        return new CutPlan(day, draws, other, book, cost, bounds);
+    }
+
+    /** The same plan with other bounds. */
+    public CutPlan withBounds(List<Bound> other) {
+        return new CutPlan(day, draws, unplanned, book, cost, other);
+    }
 }

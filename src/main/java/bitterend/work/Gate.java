@@ -80,7 +80,7 @@ public final class Gate {
                         bound.duals()));
             }
         }
-        return new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), confirmed);
+        return plan.withBounds(confirmed);
     }
 
     private static Cost least(Cost one, Cost other) {

@@ -5,13 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.measure.Cost;
-import bitterend.measure.Length;
-import bitterend.packing.Cut;
-import bitterend.packing.LengthBook;
 import bitterend.packing.PieceSketch;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.RunDraw;
 import bitterend.packing.Sketch;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -38,7 +33,7 @@ final class BenchDaysTest {
     void day_isFetchingCuttingAndSplicing() {
         reel("R1", piece("A", 1_000).due(MONDAY).minutes(60), piece("B", 1_000).due(MONDAY));
         reel("R2", piece("C", 1_000).due(MONDAY).minutes(30));
-        List<BenchDay> days = days(everyDay(120));
+        List<BenchDay> days = days(BenchSketch.everyDay(120));
         assertEquals(
                 List.of(new BenchDay(MONDAY, 120, 8, 9, 90, 0, List.of(), List.of(), BenchDay.Earlier.NONE)), days);
         assertEquals(107, days.get(0).used());
@@ -51,7 +46,7 @@ final class BenchDaysTest {
                 "R1",
                 piece("late", 1_000).due(THURSDAY).minutes(93),
                 piece("A", 1_000).due(MONDAY).minutes(50));
-        List<BenchDay> days = days(everyDay(93));
+        List<BenchDay> days = days(BenchSketch.everyDay(93));
         assertEquals(83, days.get(0).splicing());
         assertEquals(60, days.get(1).splicing());
         assertEquals(2, days.size());
@@ -66,7 +61,7 @@ final class BenchDaysTest {
                 piece("A", 1_000).order("A").due(MONDAY).minutes(118),
                 piece("thursday", 1_000).due(THURSDAY).minutes(10),
                 piece("tuesday", 1_000).due(TUESDAY).minutes(10));
-        BenchDay today = days(everyDay(120)).get(0);
+        BenchDay today = days(BenchSketch.everyDay(120)).get(0);
         assertEquals(118 - 107, today.over());
         assertEquals(List.of("thursday", "tuesday"), today.leave(), "what is needed last in front; 4 would make room");
         assertEquals(List.of("A/1"), today.late());
@@ -75,7 +70,7 @@ final class BenchDaysTest {
     @Test
     void lateWork_isCountedOnce() {
         reel("R1", piece("A", 1_000).due(MONDAY).minutes(200));
-        List<BenchDay> days = days(everyDay(100));
+        List<BenchDay> days = days(BenchSketch.everyDay(100));
         assertEquals(List.of(200 - 93, 0, 0), days.stream().map(BenchDay::over).toList());
         assertEquals(200, days.stream().mapToInt(BenchDay::splicing).sum());
     }
@@ -84,7 +79,7 @@ final class BenchDaysTest {
     @Test
     void dueAtTheWeekend_isDoneByTheLastWorkingDayBefore() {
         reel("R1", piece("A", 1_000).order("A").due(MONDAY.plusDays(5)).minutes(600));
-        List<BenchDay> days = days(everyDay(100));
+        List<BenchDay> days = days(BenchSketch.everyDay(100));
         assertEquals(List.of("A/1"), days.get(4).late());
         assertEquals(600 - 93, days.get(4).over(), "its reel is cut on Friday");
         assertEquals(List.of(), days.get(5).late());
@@ -96,7 +91,7 @@ final class BenchDaysTest {
         reel("R1", piece("now", 1_000).order("N").due(MONDAY).minutes(10));
         reel("R2", piece("A", 1_000).order("A").due(TUESDAY).minutes(70));
         reel("R3", piece("B", 1_000).order("B").due(TUESDAY).minutes(70));
-        List<BenchDay> days = days(everyDay(100));
+        List<BenchDay> days = days(BenchSketch.everyDay(100));
         assertEquals(BenchDay.Earlier.NONE, days.get(0).earlier());
         assertEquals(54, days.get(1).over());
         assertEquals(List.of("B/1"), days.get(1).late());
@@ -106,7 +101,7 @@ final class BenchDaysTest {
     /** Nobody works on Tuesday: what is left waits for Wednesday. */
     @Test
     void dayWithoutHours_hasNoRoom() {
-        Map<DayOfWeek, Integer> hours = new EnumMap<>(everyDay(50));
+        Map<DayOfWeek, Integer> hours = new EnumMap<>(BenchSketch.everyDay(50));
         hours.put(DayOfWeek.TUESDAY, 0);
         reel(
                 "R1",
@@ -127,7 +122,7 @@ final class BenchDaysTest {
     /** Four hours on Friday, eight on the other days: 7 h 12 min a day in the mean. */
     @Test
     void finishing_isTheDaysThatTheLabourOfALineFills() {
-        Map<DayOfWeek, Integer> hours = new EnumMap<>(everyDay(480));
+        Map<DayOfWeek, Integer> hours = new EnumMap<>(BenchSketch.everyDay(480));
         hours.put(DayOfWeek.FRIDAY, 240);
         BenchHours bench = new BenchHours(hours, 3, 4);
         assertEquals(0, bench.finishing(0));
@@ -155,17 +150,17 @@ final class BenchDaysTest {
                 int finishing = random.nextInt(must + 1);
                 int minutes = 10 * random.nextInt(9);
                 work.add(new int[] {must - finishing, must, minutes});
-                reelOf(
+                plan.add(BenchSketch.reel(
                         shop,
                         "R" + n,
                         piece("P" + n, 1_000)
                                 .order("O" + n)
                                 .due(MONDAY.plusDays(must))
                                 .finishing(finishing)
-                                .minutes(minutes));
+                                .minutes(minutes)));
             }
             int room = 40 + random.nextInt(60);
-            BenchHours hours = new BenchHours(everyDay(room), 0, 0);
+            BenchHours hours = new BenchHours(BenchSketch.everyDay(room), 0, 0);
             boolean inTime = new BenchDays(hours, shop.problem(), plan, List.of())
                     .days().stream().noneMatch(BenchDay::isTooFull);
             assertEquals(
@@ -191,28 +186,10 @@ final class BenchDaysTest {
     }
 
     private void reel(String id, PieceSketch... pieces) {
-        reelOf(sketch, id, pieces);
-    }
-
-    private void reelOf(Sketch shop, String id, PieceSketch... pieces) {
-        List<Cut> cuts = new ArrayList<>();
-        for (PieceSketch each : pieces) {
-            shop.with(each);
-            cuts.add(new Cut(each.id(), Length.ZERO, new Length(1_000)));
-        }
-        RunDraw run = new RunDraw(1, Length.ZERO, new Length(9_000), cuts, Length.ZERO, RunDraw.Rest.SCRAP);
-        plan.add(new ReelDraw(id, Length.ZERO, List.of(run), Length.ZERO, LengthBook.EMPTY, Cost.ZERO));
+        plan.add(BenchSketch.reel(sketch, id, pieces));
     }
 
     private List<BenchDay> days(Map<DayOfWeek, Integer> hours) {
         return new BenchDays(new BenchHours(hours, 3, 4), sketch.problem(), plan, List.of()).days();
-    }
-
-    private static Map<DayOfWeek, Integer> everyDay(int minutes) {
-        Map<DayOfWeek, Integer> hours = new EnumMap<>(DayOfWeek.class);
-        for (int day = 1; day <= 5; day++) {
-            hours.put(DayOfWeek.of(day), minutes);
-        }
-        return hours;
     }
 }

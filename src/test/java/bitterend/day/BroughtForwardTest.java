@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Cost;
-import bitterend.measure.Length;
-import bitterend.packing.Cut;
 import bitterend.packing.CutDays;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Horizon;
@@ -14,12 +12,9 @@ import bitterend.packing.LengthBook;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PieceSketch;
 import bitterend.packing.ReelDraw;
-import bitterend.packing.RunDraw;
 import bitterend.packing.Sketch;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -102,16 +97,16 @@ final class BroughtForwardTest {
             Sketch shop = new Sketch();
             for (int n = 0; n < 4; n++) {
                 int must = random.nextInt(5);
-                reelOf(
+                draws.add(BenchSketch.reel(
                         shop,
                         "R" + n,
                         piece("P" + n, 1_000)
                                 .order("O" + n)
                                 .due(MONDAY.plusDays(must))
                                 .finishing(random.nextInt(must + 1))
-                                .minutes(10 * random.nextInt(12)));
+                                .minutes(10 * random.nextInt(12))));
             }
-            BenchHours hours = new BenchHours(everyDay(40 + random.nextInt(60)), 3, 4);
+            BenchHours hours = new BenchHours(BenchSketch.everyDay(40 + random.nextInt(60)), 3, 4);
             PackingProblem problem = shop.problem();
             CutPlan plan = new BroughtForward(hours, problem, Horizon.ALL, List.of()).of(plan());
             long before = late(hours, problem, draws);
@@ -155,7 +150,7 @@ final class BroughtForwardTest {
 
     private Map<String, LocalDate> forward(int minutes, Horizon brake) {
         Map<String, LocalDate> days = new java.util.TreeMap<>();
-        new BroughtForward(new BenchHours(everyDay(minutes), 3, 4), sketch.problem(), brake, List.of())
+        new BroughtForward(new BenchHours(BenchSketch.everyDay(minutes), 3, 4), sketch.problem(), brake, List.of())
                 .of(plan()).draws().stream()
                         .filter(ReelDraw::isBroughtForward)
                         .forEach(draw -> days.put(draw.reel(), draw.forward()));
@@ -167,24 +162,6 @@ final class BroughtForwardTest {
     }
 
     private void reel(String id, PieceSketch... pieces) {
-        reelOf(sketch, id, pieces);
-    }
-
-    private void reelOf(Sketch shop, String id, PieceSketch... pieces) {
-        List<Cut> cuts = new ArrayList<>();
-        for (PieceSketch each : pieces) {
-            shop.with(each);
-            cuts.add(new Cut(each.id(), Length.ZERO, new Length(1_000)));
-        }
-        RunDraw run = new RunDraw(1, Length.ZERO, new Length(9_000), cuts, Length.ZERO, RunDraw.Rest.SCRAP);
-        draws.add(new ReelDraw(id, Length.ZERO, List.of(run), Length.ZERO, LengthBook.EMPTY, Cost.ZERO));
-    }
-
-    private static Map<DayOfWeek, Integer> everyDay(int minutes) {
-        Map<DayOfWeek, Integer> hours = new EnumMap<>(DayOfWeek.class);
-        for (int day = 1; day <= 5; day++) {
-            hours.put(DayOfWeek.of(day), minutes);
-        }
-        return hours;
+        draws.add(BenchSketch.reel(sketch, id, pieces));
     }
 }

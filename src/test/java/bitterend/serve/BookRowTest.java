@@ -94,7 +94,7 @@ final class BookRowTest {
     @Test
     void everyLine_saysHowFarItIs_andWhatChangedAfterCutting() throws Exception {
         assertTrue(served.ada().get("/book").page().contains("1 open"));
-        planned();
+        served.plans();
         Seen reel = served.ada().get("/bench/reel?id=E7");
         Map<String, String> cut = new HashMap<>(Map.of("plan", "1", "reel", "E7", "what", "cut"));
         cut.put("piece", reel.field("piece"));
@@ -108,16 +108,6 @@ final class BookRowTest {
         page = served.ada().get("/book").page();
         assertTrue(page.contains("<td>1 short</td>"), page);
         assertTrue(page.contains("Changed after cutting: 1 cut, 1 of them cannot become what is ordered now"), page);
-    }
-
-    private void planned() throws InterruptedException {
-        served.ada().post("/plan", Map.of());
-        Seen seen = served.ada().get("/plan");
-        for (int i = 0; i < 300 && !seen.page().contains("data-done"); i++) {
-            Thread.sleep(100);
-            seen = served.ada().get("/plan");
-        }
-        served.ada().post("/plan/accept", Map.of("run", seen.field("run")));
     }
 
     @Test

@@ -41,16 +41,6 @@ final class FindScreenTest {
         return found(what).whole().uri().toString().replaceAll("^http://[^/]*", "");
     }
 
-    private void plan() throws InterruptedException {
-        loft.ada().post("/plan", Map.of());
-        Seen seen = loft.ada().get("/plan");
-        for (int i = 0; i < 300 && !seen.page().contains("data-done"); i++) {
-            Thread.sleep(100);
-            seen = loft.ada().get("/plan");
-        }
-        loft.ada().post("/plan/accept", Map.of("run", seen.field("run")));
-    }
-
     /** A tag outlives what it was printed for: ordered, planned, cut, it opens what is to be known of its piece. */
     @Test
     void codeOfAPiece_opensItsOrderThenItsReelThenItsTrace() throws Exception {
@@ -59,7 +49,7 @@ final class FindScreenTest {
         assertTrue(
                 found(code).text().contains("E-31") && !found(code).text().contains("E-32"),
                 found(code).text());
-        plan();
+        loft.plans();
         assertEquals("/bench/reel?id=E7", opened(code));
         Seen reel = loft.ada().get("/bench/reel?id=E7");
         String piece = reel.field("piece");
@@ -101,7 +91,7 @@ final class FindScreenTest {
     @Test
     void orderLotAndPlan_areOpenedByTheirNumbers() throws Exception {
         assertEquals("/orders?order=E-32", opened("e-32"));
-        plan();
+        loft.plans();
         assertEquals("/plans?number=1", opened("plan 1"));
         assertTrue(found("plan 1").text().contains("Cutting plan 1 for 2026-03-02"));
         assertTrue(

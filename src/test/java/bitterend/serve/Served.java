@@ -1,6 +1,7 @@
 package bitterend.serve;
 
 import bitterend.measure.Units;
+import bitterend.serve.Visitor.Seen;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.ShopAccess;
 import bitterend.work.rack.BeginLedger;
@@ -9,6 +10,7 @@ import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** A copy of a demo loft with its page, and a visitor who has said who she is. */
@@ -50,7 +52,7 @@ final class Served implements AutoCloseable {
 
     private Visitor greeted() {
         Visitor visitor = new Visitor(server);
-        visitor.post("/who", java.util.Map.of("name", "Ada"));
+        visitor.post("/who", Map.of("name", "Ada"));
         return visitor;
     }
 
@@ -67,6 +69,17 @@ final class Served implements AutoCloseable {
 
     Visitor ada() {
         return ada;
+    }
+
+    /** Plans the day on the page and puts the plan in force. */
+    void plans() throws InterruptedException {
+        ada.post("/plan", Map.of());
+        Seen seen = ada.get("/plan");
+        for (int i = 0; i < 300 && !seen.page().contains("data-done"); i++) {
+            Thread.sleep(100);
+            seen = ada.get("/plan");
+        }
+        ada.post("/plan/accept", Map.of("run", seen.field("run")));
     }
 
     Path file(String name) {

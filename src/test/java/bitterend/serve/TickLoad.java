@@ -58,9 +58,7 @@ public final class TickLoad {
 
     private Ticks ticks(int devices, int each, boolean planning)
             throws IOException, InterruptedException, ExecutionException {
-        plan();
-        served.ada()
-                .post("/plan/accept", Map.of("run", served.ada().get("/plan").field("run")));
+        served.plans();
         Matcher found = REEL.matcher(Files.readString(served.file("plans/1.json"))
                 .split("\"draws\"")[1]
                 .split("\"unplanned\"")[0]);

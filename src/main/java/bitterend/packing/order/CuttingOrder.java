@@ -24,13 +24,13 @@ public final class CuttingOrder {
     private final PackingProblem problem;
     private final Workbench bench;
     private final PlanPrice prices;
-    private final SheetsOut sheets;
+    private final SheetOrder sheets;
 
     public CuttingOrder(PackingProblem problem) {
         this.problem = problem;
         bench = new Workbench(problem);
         prices = bench.prices();
-        sheets = new SheetsOut(problem);
+        sheets = new SheetOrder(problem);
     }
 
     /** The same plan with equal pieces numbered in the order in which they are cut, unless that made it dearer. */

@@ -15,10 +15,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The cuts of reels whose sheet is out: they stay on their runs and in their order, whatever a later plan would do. */
-final class SheetsOut {
+final class SheetOrder {
     private final Map<String, Pin> steps = new HashMap<>();
 
-    SheetsOut(PackingProblem problem) {
+    SheetOrder(PackingProblem problem) {
         problem.pins().stream().filter(pin -> pin.step() > 0).forEach(pin -> steps.put(pin.piece(), pin));
     }
 

@@ -1,6 +1,5 @@
 package bitterend.packing.strategy;
 
-import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
@@ -73,14 +72,10 @@ public final class DayPlanner {
 
     private static CutPlan ordered(PackingProblem problem, Packer.Result result) {
         CutPlan ordered = new CuttingOrder(problem).numbered(result.packing());
-        return with(ordered, result.bounds());
+        return ordered.withBounds(result.bounds());
     }
 
     private static CutPlan unproven(CutPlan plan) {
-        return with(plan, List.of());
-    }
-
-    private static CutPlan with(CutPlan plan, List<Bound> bounds) {
-        return new CutPlan(plan.day(), plan.draws(), plan.unplanned(), plan.book(), plan.cost(), bounds);
+        return plan.withBounds(List.of());
     }
 }

@@ -34,7 +34,7 @@ final class RopeOnOrder {
         }
         RopeOnOrder orders = new RopeOnOrder(problem, plan);
         List<Unplanned> unplanned = plan.unplanned().stream().map(orders::named).toList();
-        return new CutPlan(plan.day(), plan.draws(), unplanned, plan.book(), plan.cost(), plan.bounds());
+        return plan.withUnplanned(unplanned);
     }
 
     private Unplanned named(Unplanned piece) {
