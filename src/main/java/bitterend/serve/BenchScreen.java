@@ -3,6 +3,7 @@ package bitterend.serve;
 import bitterend.finding.Findings;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
+import bitterend.report.PlanPart;
 import bitterend.report.PlanView;
 import bitterend.report.sheet.ReelSheet;
 import bitterend.report.sheet.Row;
@@ -13,12 +14,12 @@ import bitterend.work.ReelDays;
 import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.plans.AskMates;
 import bitterend.work.plans.PostedPieces;
 import bitterend.work.rack.AskRack;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -58,23 +59,16 @@ final class BenchScreen implements Screen {
                     .anyMatch(remark -> remark.bars() && remark.reel().equals(reel));
         }
 
-        List<ReelSheet> sheets() {
-            return new SheetMaker(view, figures, List.of()).sheet("").reels();
+        /** The sheet of a reel; nothing where the plan does not cut it. */
+        Optional<ReelSheet> sheet(String reel) {
+            PlanPart alone = new PlanPart(false, Set.of(reel), view.plan().day());
+            return new SheetMaker(view.only(alone), figures, List.of())
+                    .sheet("").reels().stream().findFirst();
         }
 
-        /** The cuts that are still to be made of a reel, the next one first, each with the one before it. */
-        List<NextCut> still(List<Row> rows) {
-            List<NextCut> still = new ArrayList<>();
-            String before = "";
-            for (Row row : rows) {
-                if (row.isCut()) {
-                    if (!cut.contains(row.mark().piece())) {
-                        still.add(new NextCut(row, before));
-                    }
-                    before = row.mark().piece();
-                }
-            }
-            return still;
+        /** The cuts that are still to be made of a reel. */
+        List<NextCut> still(String reel, List<Row> rows) {
+            return new CutsToMake(view, figures, new AskMates(now, passed, cut)).of(reel, rows, cut);
         }
     }
 
@@ -105,8 +99,10 @@ final class BenchScreen implements Screen {
                 : 0;
     }
 
+    /** What changed since the plan was made; how far it is cut is seen on the screen itself. */
     private static List<PlanMark.Change> changes(Verdict verdict) {
         return verdict.remarks().stream()
+                .filter(remark -> !remark.isPosted())
                 .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()))
                 .toList();
     }
@@ -142,10 +138,8 @@ final class BenchScreen implements Screen {
     private void reel(Context request) {
         Plan plan = plan().orElseThrow(() -> new NotFoundResponse("No plan is in force that can be cut by."));
         String id = Sent.asked(request, "id");
-        ReelSheet sheet = plan.sheets().stream()
-                .filter(each -> each.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new NotFoundResponse("The plan in force does not cut that reel."));
+        ReelSheet sheet =
+                plan.sheet(id).orElseThrow(() -> new NotFoundResponse("The plan in force does not cut that reel."));
         Set<String> cut = plan.cut();
         List<Row> rows = sheet.segments().stream()
                 .map(Segment::rows)
@@ -156,7 +150,7 @@ final class BenchScreen implements Screen {
         values.put("rows", rows);
         values.put("segments", sheet.segments());
         values.put("cut", cut);
-        values.put("still", plan.still(rows));
+        values.put("still", plan.still(id, rows));
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));

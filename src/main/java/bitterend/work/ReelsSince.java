@@ -129,7 +129,7 @@ final class ReelsSince {
             return Optional.empty();
         }
         String far = cuts >= draw.cuts().size() ? "posted" : "posted up to cut " + cuts;
-        return Optional.of(Remark.told(draw.reel(), "reel " + draw.reel() + ": " + far));
+        return Optional.of(Remark.posted(draw.reel(), "reel " + draw.reel() + ": " + far));
     }
 
     private static Sentence told(Movement movement) {

@@ -19,11 +19,17 @@ public record Remark(String reel, String piece, Sentence sentence, boolean bars,
         COUNT,
         /** That the reel is on hold. */
         HOLD,
+        /** How far the plan itself is booked off the reel. */
+        POSTED,
         ANYTHING
     }
 
     static Remark told(String reel, String sentence) {
         return new Remark(reel, "", Sentence.of(sentence), false, About.ANYTHING);
+    }
+
+    static Remark posted(String reel, String sentence) {
+        return new Remark(reel, "", Sentence.of(sentence), false, About.POSTED);
     }
 
     static Remark barring(String reel, String sentence) {
@@ -40,6 +46,11 @@ public record Remark(String reel, String piece, Sentence sentence, boolean bars,
 
     public boolean isHold() {
         return about == About.HOLD;
+    }
+
+    /** Whether it only says how far the plan is cut: whoever sees that anyway needs not be told of a change. */
+    public boolean isPosted() {
+        return about == About.POSTED;
     }
 
     static Remark hold(String reel, Sentence sentence) {

@@ -1,0 +1,148 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.serve.Visitor.Seen;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The screen of a reel at the bench: who wants the next piece, what else belongs to it, what is said to have changed. */
+final class BenchScreenTest {
+    private static final String SHEETS = "BRAID-12,11.5 m,double-braid-eye length 90 mm,sealed,2,2026-03-03";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Served loft = nobody();
+
+    @SuppressWarnings("NullAway")
+    private static Served nobody() {
+        return null;
+    }
+
+    @BeforeEach
+    void serve() throws IOException {
+        loft = Served.withLedger("eider-shed", folder);
+    }
+
+    @AfterEach
+    void end() {
+        loft.close();
+    }
+
+    /** Three sheets of one set that no reel holds together, of a lot that two reels have. */
+    private void setOnTwoReels() throws IOException {
+        Path orders = loft.file("orders.csv");
+        Files.writeString(
+                orders,
+                Files.readString(orders)
+                        .replace(SHEETS, SHEETS.replace("11.5 m", "45 m").replace(",2,", ",3,"))
+                        .replaceAll("(?m)^E-31,1,.*\\n", ""));
+        assertTrue(Files.readString(orders).contains("45 m"));
+        assertEquals(
+                200,
+                loft.ada()
+                        .post("/rack/reel", Map.of("about", "E9", "what", "correct", "lot", "71", "note", "misread"))
+                        .status());
+        loft.ada().post("/rack/reel", Map.of("about", "E9", "what", "count", "length", "100 m", "uncertainty", "0 m"));
+    }
+
+    private Seen reel(String id) {
+        return loft.ada().get("/bench/reel?id=" + id);
+    }
+
+    /** What is said of a piece that is still to be cut. */
+    private String of(String reel, String piece) {
+        Matcher section = Pattern.compile(
+                        "(?s)<section class=\"nextcut\" data-piece=\"" + Pattern.quote(piece) + "\".*?</section>")
+                .matcher(reel(reel).page());
+        return section.find()
+                ? section.group()
+                        .replaceAll("<[^>]*>", " ")
+                        .replaceAll("\\s+", " ")
+                        .strip()
+                : "";
+    }
+
+    private Seen cut(String reel, String piece) {
+        return loft.ada().post("/bench/reel", Map.of("plan", "1", "reel", reel, "piece", piece, "what", "cut"));
+    }
+
+    /** The piece that is to be cut next of a reel. */
+    private String next(String reel) {
+        return reel(reel).field("piece");
+    }
+
+    @Test
+    void nextCut_saysWhoWantsItAndWhen() throws InterruptedException {
+        loft.plans();
+        String said = of("E7", "E-31/2.1");
+        assertTrue(said.contains("customer sloop Redshank due Tue 2026-03-03 of its line 1 of 2"), said);
+        assertTrue(said.contains("note jib sheets, a pair"), said);
+        assertTrue(said.contains("Set Redshank sheets, all of one lot E-31/2.2: to be cut off this reel"), said);
+        assertTrue(
+                of("E7", "E-31/2.2").contains("customer sloop Redshank"),
+                "though the cut before it is for the same: " + of("E7", "E-31/2.2"));
+        assertFalse(of("E7", "E-31/1.1").contains("Set "), "alone: " + of("E7", "E-31/1.1"));
+        cut("E7", "E-31/1.1");
+        cut("E7", "E-31/2.1");
+        said = of("E7", "E-31/2.2");
+        assertTrue(said.contains("E-31/2.1: cut off this reel"), said);
+    }
+
+    @Test
+    void matesOfASet_areNamedWithTheReelAndLotTheyComeOff() throws Exception {
+        setOnTwoReels();
+        loft.plans();
+        Map<String, String> homes = new HashMap<>();
+        for (int i = 1; i <= 3; i++) {
+            String piece = "E-31/2." + i;
+            homes.put(piece, of("E7", piece).isEmpty() ? "E9" : "E7");
+        }
+        String lonely = homes.entrySet().stream()
+                .filter(home -> home.getValue().equals("E7"))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+        String said = of("E7", lonely);
+        assertTrue(said.contains(": to be cut off reel E9, lot 71"), said + homes);
+        assertEquals(lonely, next("E7"));
+        assertEquals(200, cut("E7", lonely).status());
+        String other = homes.keySet().stream()
+                .filter(piece -> !piece.equals(lonely))
+                .findFirst()
+                .orElseThrow();
+        said = of("E9", other);
+        assertTrue(said.contains(lonely + ": cut off reel E7, lot 71"), said);
+        assertTrue(said.contains(": to be cut off this reel"), said);
+        loft.ada().post("/bench/reel", Map.of("plan", "1", "reel", "E7", "piece", lonely, "what", "spoiled"));
+        said = of("E9", other);
+        assertTrue(said.contains(lonely + ": not cut, and not in this plan"), said);
+    }
+
+    /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
+    @Test
+    void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {
+        loft.plans();
+        assertEquals(200, cut("E7", next("E7")).status());
+        Seen seen = reel("E7");
+        assertTrue(seen.text().contains("cut") && !seen.page().contains("data-piece=\"\""), seen.text());
+        assertFalse(seen.text().contains("Changed:"), seen.text());
+        loft.ada().post("/rack/reel", Map.of("about", "E7", "what", "move", "place", "bench 2"));
+        assertTrue(
+                reel("E7").text().contains("Changed: reel E7: moved to bench 2"),
+                reel("E7").text());
+        assertFalse(reel("E7").text().contains("posted"), reel("E7").text());
+    }
+}
