@@ -90,7 +90,8 @@ final class ArchitectureTest {
                     "buying catalogue day demand demand.calibration exchange.form finding history "
                             + "measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.sharing stock stock.worth"),
-            Map.entry("exchange.form", "finding measure"),
+            Map.entry("exchange.form", "exchange.workbook finding measure"),
+            Map.entry("exchange.workbook", "finding"),
             Map.entry(
                     "work",
                     "buying catalogue day demand exchange finding history measure packing "

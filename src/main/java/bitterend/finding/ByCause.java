@@ -23,7 +23,7 @@ public record ByCause(List<Alike> alike, int others) {
     private static final int MOST_ALIKE = 5;
 
     private static final int FIRST_OF_MANY = 3;
-    private static final Pattern ROW = Pattern.compile("row ([0-9]+)");
+    private static final Pattern ROW = Pattern.compile("(?:sheet .+, )?row ([0-9]+)");
     private static final Pattern FIGURES = Pattern.compile("[0-9]+");
 
     public ByCause {

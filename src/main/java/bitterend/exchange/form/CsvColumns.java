@@ -58,8 +58,7 @@ public record CsvColumns(List<String> required, List<String> optional) {
     }
 
     /** The names of the columns as the header row gives them; every problem is told. */
-    List<String> named(String file, int row, List<String> header, Findings findings) {
-        String place = "row " + row;
+    List<String> named(String file, String place, List<String> header, Findings findings) {
         List<String> names = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String cell : header) {

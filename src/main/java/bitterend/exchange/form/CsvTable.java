@@ -1,5 +1,6 @@
 package bitterend.exchange.form;
 
+import bitterend.exchange.workbook.Cell;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.finding.Unseen;
@@ -17,7 +18,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * A CSV file as rows of named fields. Cells are separated by commas, semicolons or tabs, whichever the header row uses
+ * A CSV file, or a sheet of a workbook, as rows of named fields. In a CSV file cells are separated by commas, semicolons or tabs, whichever the header row uses
  * alone. The header is row 1, as in a spreadsheet; blank rows count and are passed over.
  */
 public final class CsvTable {
@@ -25,8 +26,6 @@ public final class CsvTable {
             CsvMapper.csvBuilder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
     private static final ObjectReader ROWS = CSV.readerForListOf(String.class);
     private static final char[] SEPARATORS = {',', ';', '\t'};
-    /** A header is looked for in so many rows. */
-    private static final int MOST_ABOVE = 10;
 
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
 
@@ -54,14 +53,14 @@ public final class CsvTable {
             return List.of();
         }
         List<String> head = table.rows().get(table.header());
-        List<String> names = columns.named(file.name(), table.header() + 1, head, findings);
+        List<String> names = columns.named(file.name(), table.place(table.header()), head, findings);
         if (!columns.cover(names)) {
             return List.of();
         }
         List<Fields> rows = new ArrayList<>();
         for (int row = table.header() + 1; row < table.rows().size(); row++) {
-            if (!isBlank(table.rows().get(row))) {
-                addRow(rows, row + 1, names, withUnits(head, table.rows().get(row)));
+            if (!Cells.isBlank(table.rows().get(row))) {
+                addRow(rows, table, row, names, withUnits(head, table.rows().get(row)));
             }
         }
         return rows;
@@ -93,7 +92,8 @@ public final class CsvTable {
     /** Whether its first row names the columns, each by its plain name. */
     public boolean beginsWithItsHeader() {
         Cells table = cells(new Findings());
-        return table.header() == 0
+        return file.sheets().isEmpty()
+                && table.header() == 0
                 && !table.rows().isEmpty()
                 && table.rows().get(0).stream()
                         .allMatch(cell -> columns.heading(cell).unit().isEmpty());
@@ -114,8 +114,8 @@ public final class CsvTable {
         return file.text().lines().findFirst().orElse("");
     }
 
-    private void addRow(List<Fields> rows, int number, List<String> names, List<String> cells) {
-        String place = "row " + number;
+    private void addRow(List<Fields> rows, Cells table, int row, List<String> names, List<String> cells) {
+        String place = table.place(row);
         if (cells.size() != names.size()) {
             ofRows.add(Finding.error(
                     file.name(),
@@ -123,6 +123,12 @@ public final class CsvTable {
                     "",
                     cells.size() + " cells",
                     names.size() + " cells, as many as the header has"));
+            return;
+        }
+        Map<Integer, Cell> wrong = table.wrong().getOrDefault(row, Map.of());
+        wrong.forEach((column, cell) ->
+                ofRows.add(Finding.error(file.name(), place, names.get(column), cell.text(), cell.wanted())));
+        if (!wrong.isEmpty()) {
             return;
         }
         Map<String, String> texts = new HashMap<>();
@@ -147,21 +153,11 @@ public final class CsvTable {
         }
     }
 
-    /**
-     * A file cut into cells.
-     *
-     * @param separator between cells; 0 where the header mixes several
-     * @param header which row names the columns, from 0
-     * @param rows every row up to the first that cannot be cut; none when the header cannot be used
-     */
-    private record Cells(char separator, int header, List<List<String>> rows) {
-        Cells {
-            rows = List.copyOf(rows);
-        }
-    }
-
     /** The table below its header: the first row, or one a little below where the first is a title and no header. */
     private Cells cells(Findings told) {
+        if (!file.sheets().isEmpty()) {
+            return new TableSheet(file, columns, told).cells();
+        }
         String first = firstLine();
         char separator = separator(first);
         Findings ofFirst = new Findings();
@@ -169,7 +165,7 @@ public final class CsvTable {
         if (rows.isEmpty() || !columns.head(rows.get(0))) {
             for (char other : SEPARATORS) {
                 List<List<String>> all = rows(other, new Findings());
-                for (int row = 1; row < Math.min(MOST_ABOVE, all.size()); row++) {
+                for (int row = 1; row < Math.min(Cells.MOST_ABOVE, all.size()); row++) {
                     if (columns.head(all.get(row))) {
                         return new Cells(other, row, rows(other, told));
                     }
@@ -220,9 +216,5 @@ public final class CsvTable {
             }
         }
         return found == 0 ? ',' : found;
-    }
-
-    private static boolean isBlank(List<String> cells) {
-        return cells.stream().allMatch(String::isBlank);
     }
 }

@@ -1,5 +1,7 @@
 package bitterend.exchange.form;
 
+import bitterend.exchange.workbook.Sheet;
+import bitterend.exchange.workbook.Workbook;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.io.IOException;
@@ -10,6 +12,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -17,13 +20,24 @@ import java.util.regex.Pattern;
  * One file of a shop folder, read whole.
  *
  * @param name its name inside the folder
- * @param text its text, without a byte order mark
+ * @param text its text, without a byte order mark; empty for a workbook
  * @param digest SHA-256 of its bytes, in hexadecimal
+ * @param sheets of a workbook its sheets; none for a text
  */
-public record InputFile(String name, String text, String digest) {
+public record InputFile(String name, String text, String digest, List<Sheet> sheets) {
+    private static final long MOST_BYTES = 100_000_000;
     private static final Pattern BLANKS = Pattern.compile("[\\s,;\"]+");
     private static final int MOST_PLAIN = 127;
     private static final int LONGEST_SHOWN = 40;
+
+    public InputFile {
+        sheets = List.copyOf(sheets);
+    }
+
+    /** A text. */
+    public InputFile(String name, String text, String digest) {
+        this(name, text, digest, List.of());
+    }
 
     /** A file that must be there. */
     public static Optional<InputFile> require(Path folder, String name, Findings findings) {
@@ -41,10 +55,30 @@ public record InputFile(String name, String text, String digest) {
 
     private static Optional<InputFile> open(Path folder, String name, Findings findings) {
         try {
-            byte[] bytes = Files.readAllBytes(folder.resolve(name));
+            Path file = folder.resolve(name);
+            if (Workbook.isNamed(name)) {
+                Optional<Workbook> book = Workbook.open(file, findings);
+                return book.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new InputFile(
+                                name,
+                                "",
+                                sha256(Files.readAllBytes(file)),
+                                book.get().sheets()));
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                findings.add(Finding.error(
+                        name,
+                        "",
+                        "",
+                        Files.size(file) / 1_000_000 + " MB",
+                        "a file of at most " + MOST_BYTES / 1_000_000 + " MB"));
+                return Optional.empty();
+            }
+            byte[] bytes = Files.readAllBytes(file);
             Optional<Encoding.Decoded> decoded = Encoding.decode(bytes);
             if (decoded.isEmpty()) {
-                findings.add(Finding.error(name, "", "", "other bytes", "text saved as UTF-8"));
+                findings.add(other(name, bytes));
             }
             decoded.filter(text -> text.encoding() == Encoding.WINDOWS_1252)
                     .ifPresent(guessed -> findings.add(Finding.warning(
@@ -58,6 +92,12 @@ public record InputFile(String name, String text, String digest) {
             findings.add(Finding.error(name, "", "", "", "a file that can be read"));
         }
         return Optional.empty();
+    }
+
+    private static Finding other(String name, byte[] bytes) {
+        return Workbook.begins(bytes)
+                ? Finding.error(name, "", "", "a workbook", "text saved as UTF-8; the name of a workbook ends in .xlsx")
+                : Finding.error(name, "", "", "other bytes", "text saved as UTF-8");
     }
 
     /** The first word with a letter that is no plain one, for people to see whether it was read as it was meant. */
