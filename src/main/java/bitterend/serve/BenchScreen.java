@@ -1,5 +1,6 @@
 package bitterend.serve;
 
+import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -67,8 +68,8 @@ final class BenchScreen implements Screen {
         }
 
         /** The cuts that are still to be made of a reel. */
-        List<NextCut> still(String reel, List<Row> rows) {
-            return new CutsToMake(view, figures, new AskMates(now, passed, cut)).of(reel, rows, cut);
+        List<NextCut> still(String reel, List<Row> rows, CutCards cards) {
+            return new CutsToMake(view, figures, new AskMates(now, passed, cut), cards).of(reel, rows, cut);
         }
     }
 
@@ -78,7 +79,12 @@ final class BenchScreen implements Screen {
                     Figures figures = loft.figures(now);
                     Plans plans = now.at().plans(new Findings());
                     ReelDays days = ReelDays.of(passed.kept().document(), plans);
-                    PlanMark mark = new PlanMark(passed.number(), false, changes(verdict), "", days.out());
+                    PlanMark mark = new PlanMark(
+                            passed.number(),
+                            false,
+                            changes(verdict),
+                            CommandWord.of(now.at().named()),
+                            days.out());
                     PlanView view = loft.view(now, passed, mark);
                     return new Plan(now, passed, verdict.remarks(), days, view, figures, cut(now, plans, passed));
                 })));
@@ -150,7 +156,9 @@ final class BenchScreen implements Screen {
         values.put("rows", rows);
         values.put("segments", sheet.segments());
         values.put("cut", cut);
-        values.put("still", plan.still(id, rows));
+        CutCards cards = CutCards.of(plan.now(), plan.view(), plan.figures(), id);
+        values.put("cards", cards.cards());
+        values.put("still", plan.still(id, rows, cards));
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));

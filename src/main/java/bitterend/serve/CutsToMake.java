@@ -26,8 +26,10 @@ final class CutsToMake {
     private final Figures figures;
     private final RowWords words;
     private final AskMates mates;
+    private final CutCards cards;
 
-    CutsToMake(PlanView view, Figures figures, AskMates mates) {
+    CutsToMake(PlanView view, Figures figures, AskMates mates, CutCards cards) {
+        this.cards = cards;
         this.view = view;
         this.figures = figures;
         this.mates = mates;
@@ -62,7 +64,8 @@ final class CutsToMake {
                 figures.written(EndsInWords.of(piece.ends())),
                 facts(piece),
                 others.isEmpty() ? "" : set(piece.matching()),
-                others);
+                others,
+                cards.of(piece.id()));
     }
 
     private List<Fact> facts(Piece piece) {

@@ -13,8 +13,9 @@ import java.util.List;
  * @param facts who wants it, by when, which of its line it is, what the order says besides
  * @param set its matched set and how close that stays together; empty for a piece that stands alone
  * @param mates the other pieces of the set, those of one reel together: where they are cut, and whether they are
+ * @param card which of the cards on the page is its own; {@link CutCards#NONE} where none is
  */
-public record NextCut(Row row, String after, String ends, List<Fact> facts, String set, List<String> mates) {
+public record NextCut(Row row, String after, String ends, List<Fact> facts, String set, List<String> mates, int card) {
     public NextCut {
         facts = List.copyOf(facts);
         mates = List.copyOf(mates);

@@ -44,6 +44,9 @@
       });
     });
     const hide = function (id, isHidden) { const part = document.getElementById(id); if (part) { part.hidden = isHidden; } };
+    document.querySelectorAll("#cutting .cardof").forEach(function (card) {
+      card.hidden = next === null || card.dataset.card !== next.dataset.card;
+    });
     hide("ticks", next === null || otherwise);
     hide("held", !otherwise);
     hide("allcut", next !== null);
@@ -80,8 +83,10 @@
     const main = document.adoptNode(page.getElementById("main"));
     const focused = old.contains(document.activeElement);
     // What somebody has opened stays open.
-    const opened = Array.from(old.querySelectorAll("details"), function (each) { return each.open; });
-    main.querySelectorAll("details").forEach(function (each, at) { each.open = opened[at] === true; });
+    ["details:not(.cardof)", "details.cardof"].forEach(function (kind) {
+      const opened = Array.from(old.querySelectorAll(kind), function (each) { return each.open; });
+      main.querySelectorAll(kind).forEach(function (each, at) { each.open = opened[at] === true; });
+    });
     old.replaceWith(main);
     if (focused) { main.focus({ preventScroll: true }); }
     touched = false;
@@ -136,6 +141,8 @@
   };
 
   document.addEventListener("input", function () { touched = true; });
+  // What is opened may be wider than what was closed.
+  document.addEventListener("toggle", function () { widen(); }, true);
   // Once a plan is there its page is not asked for again.
   document.addEventListener("htmx:afterSwap", function (event) {
     if (document.querySelector("[data-done]")) { event.target.removeAttribute("hx-get"); event.target.removeAttribute("hx-trigger"); window.htmx.process(event.target); window.location.reload(); }

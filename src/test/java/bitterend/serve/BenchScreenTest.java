@@ -9,9 +9,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -129,6 +132,53 @@ final class BenchScreenTest {
         loft.ada().post("/bench/reel", Map.of("plan", "1", "reel", "E7", "piece", lonely, "what", "spoiled"));
         said = of("E9", other);
         assertTrue(said.contains(lonely + ": not cut, and not in this plan"), said);
+    }
+
+    /** One for each order line of the reel, in the page; open to see is that of the next cut. */
+    @Test
+    void cardOfTheNextCut_isTheOneThatIsPrinted() throws InterruptedException {
+        loft.plans();
+        String printed = loft.ada().get("/print/cards").page();
+        List<String> cards = cards(reel("E7").page());
+        assertEquals(2, cards.size());
+        for (String card : cards) {
+            assertTrue(printed.contains(card.replaceAll("card-tail-[0-9]+", "card-tail")), card);
+        }
+        String first = next("E7");
+        String page = reel("E7").page();
+        assertEquals(List.of(false, true), hidden(page));
+        assertTrue(cards.get(0).contains("<b>" + first + "</b>"), cards.get(0));
+        cut("E7", first);
+        assertEquals(List.of(true, false), hidden(reel("E7").page()), "the card of the line that is cut next");
+        assertEquals(2, cards(reel("E7").page()).size());
+    }
+
+    /** Its order has changed since: the marks would be of another rope. */
+    @Test
+    void pieceThatIsOrderedOtherwiseByNow_hasNoCard() throws Exception {
+        loft.plans();
+        Path orders = loft.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replace("11.5 m,double", "11.4 m,double"));
+        List<String> cards = cards(reel("E7").page());
+        assertEquals(1, cards.size());
+        assertTrue(cards.get(0).contains("E-31, line 1"), cards.get(0));
+    }
+
+    private static List<String> cards(String page) {
+        return found("(?s)<section class=\"card\">.*?</section>", page)
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    /** Of each folded card whether it is hidden. */
+    private static List<Boolean> hidden(String page) {
+        return found("<details class=\"cardof\"[^>]*>", page)
+                .map(found -> found.group().contains(" hidden"))
+                .toList();
+    }
+
+    private static Stream<MatchResult> found(String pattern, String page) {
+        return Pattern.compile(pattern).matcher(page).results();
     }
 
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */

@@ -43,9 +43,10 @@ public record CardDrawing(
      * @param style {@code tail}, {@code eye} or {@code rope}
      */
     public record Stretch(int x, int width, String style) {
-        public String fill() {
+        /** Its colour, or the pattern of that id. */
+        public String fill(String pattern) {
             return switch (style) {
-                case "tail" -> "url(#card-tail)";
+                case "tail" -> "url(#" + pattern + ")";
                 case "eye" -> "#ffffff";
                 default -> "#e3e8ea";
             };

@@ -24,6 +24,11 @@ public final class CardPage {
         cards = new Cards(view, figures).of(work);
     }
 
+    /** The cards alone, to be set on another page, in the order in which the plan cuts. */
+    public List<CardSheet> cards() {
+        return cards;
+    }
+
     /** One file that opens without a network. */
     public String html() {
         return page(

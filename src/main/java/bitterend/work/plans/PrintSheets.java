@@ -1,12 +1,10 @@
 package bitterend.work.plans;
 
 import bitterend.day.OrdersTold;
-import bitterend.demand.Piece;
 import bitterend.exchange.MeasuredRows;
 import bitterend.exchange.OrderLine;
 import bitterend.exchange.PlanFacts.LedgerMark;
 import bitterend.exchange.PlanFolder.Kept;
-import bitterend.packing.PackingProblem;
 import bitterend.work.IssuePlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
@@ -15,7 +13,6 @@ import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.orders.AskOrders;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -130,7 +127,7 @@ public final class PrintSheets {
                 ReelDays.of(plan.kept().document(), plans).out(),
                 about(remarks, chosen, plan),
                 new AskOrders(shop, plan.plan().day()).ofCuts(),
-                asPlanned(shop.shop().orders(), plan.problem()),
+                LinesAsPlanned.of(shop.shop().orders(), plan.problem()),
                 MeasuredRows.last(shop.at().folder()),
                 shop.at().mark()));
     }
@@ -143,21 +140,5 @@ public final class PrintSheets {
         return remarks.stream()
                 .filter(remark -> !elsewhere.contains(remark.reel()))
                 .toList();
-    }
-
-    private static List<OrderLine> asPlanned(List<OrderLine> orders, PackingProblem problem) {
-        Map<String, Piece> then = new HashMap<>();
-        problem.pieces().forEach(piece -> then.put(piece.id(), piece));
-        return orders.stream()
-                .filter(line -> line.demanded().pieces().stream().allMatch(piece -> isAsThen(piece, then)))
-                .toList();
-    }
-
-    private static boolean isAsThen(Piece piece, Map<String, Piece> then) {
-        Piece was = then.get(piece.id());
-        return was == null
-                || (was.hasEndsOf(piece)
-                        && was.finished().equals(piece.finished())
-                        && was.choices().equals(piece.choices()));
     }
 }
