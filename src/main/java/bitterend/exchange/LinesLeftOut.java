@@ -19,7 +19,7 @@ public final class LinesLeftOut {
     public static List<Finding> of(Path folder, String wanted, List<Finding> leftOut) {
         Set<String> places = OrdersCsv.places(folder, wanted);
         return leftOut.stream()
-                .filter(finding -> finding.file().equals(OrdersCsv.NAME) && places.contains(finding.place()))
+                .filter(finding -> OrdersCsv.isNamed(finding.file()) && places.contains(finding.place()))
                 .toList();
     }
 }

@@ -54,7 +54,7 @@ public final class MeasuredCsv {
     /** Reads the file of a shop folder; it must be there. */
     public static Reading read(Path folder, Shop shop) {
         Findings findings = new Findings();
-        List<MeasuredAssembly> assemblies = InputFile.require(folder, NAME, findings)
+        List<MeasuredAssembly> assemblies = InputFile.requireTable(folder, NAME, findings)
                 .map(new MeasuredCsv(shop, findings)::rows)
                 .orElse(List.of());
         return new Reading(assemblies, findings.sorted());

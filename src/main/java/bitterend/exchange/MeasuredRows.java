@@ -64,6 +64,15 @@ public final class MeasuredRows {
     /** What keeps a row from being added; empty when nothing does. */
     public static List<Finding> problems(Path folder, Row row) {
         Findings findings = new Findings();
+        String book = InputFile.workbook(MeasuredCsv.NAME);
+        if (Files.exists(folder.resolve(book))) {
+            return List.of(Finding.error(
+                    book,
+                    "",
+                    "",
+                    "a workbook",
+                    "the table saved as " + MeasuredCsv.NAME + ": rows are added to that alone"));
+        }
         CsvTable table = table(folder, findings);
         table.rows();
         List<String> header = table.header();
@@ -144,7 +153,7 @@ public final class MeasuredRows {
     }
 
     private static CsvTable table(Path folder, Findings findings) {
-        InputFile file = InputFile.find(folder, MeasuredCsv.NAME, findings)
+        InputFile file = InputFile.findTable(folder, MeasuredCsv.NAME, findings)
                 .orElse(new InputFile(MeasuredCsv.NAME, String.join(",", HEAD) + "\n", ""));
         return new CsvTable(file, MeasuredCsv.COLUMNS, findings);
     }
@@ -190,7 +199,7 @@ public final class MeasuredRows {
     public static Map<String, Last> last(Path folder) {
         Findings findings = new Findings();
         Map<String, Last> last = new TreeMap<>();
-        InputFile.find(folder, MeasuredCsv.NAME, findings)
+        InputFile.findTable(folder, MeasuredCsv.NAME, findings)
                 .map(file -> new CsvTable(file, MeasuredCsv.COLUMNS, findings).rows())
                 .orElse(List.of())
                 .forEach(row -> row.text("id")

@@ -110,9 +110,14 @@ final class OrdersCsv {
         return assemblies;
     }
 
+    /** Whether a file is the order book by its name, as a CSV file or as a workbook. */
+    static boolean isNamed(String file) {
+        return file.equals(NAME) || file.equals(InputFile.workbook(NAME));
+    }
+
     /** The rows of an order line, such as 1041/3, whether or not they can be used. */
     static Set<String> places(Path folder, String wanted) {
-        return InputFile.find(folder, NAME, new Findings()).stream()
+        return InputFile.findTable(folder, NAME, new Findings()).stream()
                 .flatMap(file -> new CsvTable(file, COLUMNS, new Findings(), new Findings()).rows().stream())
                 .filter(row -> wanted.equals(
                         row.text("order").orElse("") + "/" + row.text("line").orElse("")))

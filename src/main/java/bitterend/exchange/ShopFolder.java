@@ -30,27 +30,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a shop folder and tells every problem of every file in one run, those of the assemblies included. */
 public final class ShopFolder {
-    private static final Set<String> NAMES = Set.of(
-            ShopJson.NAME,
-            RopesJson.NAME,
-            RopeKindsJson.NAME,
-            CodesJson.NAME,
-            SplicesJson.NAME,
-            ThimblesJson.NAME,
-            ProductsJson.NAME,
-            OrdersCsv.NAME,
-            ReelsCsv.NAME,
-            PinsCsv.NAME,
-            OffersCsv.NAME,
-            OnOrderCsv.NAME,
-            HistoryCsv.NAME,
-            ValuesJson.NAME,
-            ValuesJson.OLD_NAME,
-            MeasuredCsv.NAME,
-            PlanFolder.OLDER,
-            "stock.db",
-            "stock.db-journal");
-
     private final Path folder;
     private final Findings findings = new Findings();
     private final List<LeftOutRows> leftOutRows = new ArrayList<>();
@@ -86,15 +65,6 @@ public final class ShopFolder {
         return findings.hasErrors() ? Optional.empty() : settings;
     }
 
-    /** Whether a file is one that the shop lives by, its plans and its ledger among them. */
-    public static boolean isOfTheShop(Path folder, Path file) {
-        Path shop = folder.toAbsolutePath().normalize();
-        Path path = file.toAbsolutePath().normalize();
-        Path name = path.getFileName();
-        boolean inPlans = path.startsWith(shop.resolve(PlanFolder.NAME));
-        return inPlans || (shop.equals(path.getParent()) && name != null && NAMES.contains(name.toString()));
-    }
-
     private ShopReading read() {
         Settings settings = require(ShopJson.NAME)
                 .flatMap(file -> ShopJson.read(file, findings))
@@ -105,7 +75,7 @@ public final class ShopFolder {
         Catalogue catalogue = new Catalogue(ropes.sound(), splices(settings.bench(), kinds));
         Products products = products();
         Findings ofOrders = new Findings();
-        List<Assembly> assemblies = require(OrdersCsv.NAME)
+        List<Assembly> assemblies = requireTable(OrdersCsv.NAME)
                 .map(new OrdersCsv(ropes, products, findings, ofOrders)::read)
                 .orElse(List.of());
         List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings, ofOrders);
@@ -187,7 +157,7 @@ public final class ShopFolder {
 
     private List<Reel> reels(Ropes ropes) {
         return ledger == null
-                ? require(ReelsCsv.NAME)
+                ? requireTable(ReelsCsv.NAME)
                         .map(new ReelsCsv(ropes, findings)::read)
                         .orElse(List.of())
                 : ledger.checked(ropes, findings);
@@ -235,7 +205,7 @@ public final class ShopFolder {
 
     /** What the shop knows about buying; each of the files may be missing. */
     private Supplies supplies(Settings settings, Ropes ropes, Products products, Catalogue catalogue) {
-        List<Offer> offers = find(OffersCsv.NAME)
+        List<Offer> offers = findTable(OffersCsv.NAME)
                 .filter(file -> ShopJson.isKnown(settings.money()))
                 .map(new OffersCsv(ropes, settings.money(), findings)::read)
                 .orElse(List.of())
@@ -245,13 +215,13 @@ public final class ShopFolder {
         Map<String, List<String>> came = ledger == null ? Map.of() : ledger.came();
         return new Supplies(
                 offers,
-                find(OnOrderCsv.NAME)
+                findTable(OnOrderCsv.NAME)
                         .map(new OnOrderCsv(ropes, offers, came, findings)::read)
                         .orElse(List.of())
                         .stream()
                         .filter(coming -> !ropes.isBroken(coming.rope()))
                         .toList(),
-                find(HistoryCsv.NAME)
+                findTable(HistoryCsv.NAME)
                         .map(
                                 new HistoryCsv(ropes, products, new DemandModel(catalogue), settings.units(), findings)
                                         ::read)
@@ -297,7 +267,7 @@ public final class ShopFolder {
         }
         PinsCsv pins = new PinsCsv(
                 piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
-        return digested(InputFile.find(folder, PinsCsv.NAME, findings)).map(pins::read).orElse(List.of()).stream()
+        return findTable(PinsCsv.NAME).map(pins::read).orElse(List.of()).stream()
                 .filter(pin -> allRead || isPlanned(pin, orders))
                 .toList();
     }
@@ -310,6 +280,14 @@ public final class ShopFolder {
 
     private Optional<InputFile> require(String name) {
         return digested(InputFile.require(folder, name, findings));
+    }
+
+    private Optional<InputFile> findTable(String name) {
+        return digested(InputFile.findTable(folder, name, findings));
+    }
+
+    private Optional<InputFile> requireTable(String name) {
+        return digested(InputFile.requireTable(folder, name, findings));
     }
 
     private Optional<InputFile> digested(Optional<InputFile> file) {

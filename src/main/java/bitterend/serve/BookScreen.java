@@ -54,12 +54,18 @@ final class BookScreen implements Screen {
         return new EditOrders(loft.access());
     }
 
+    private String unreadable() {
+        return verb().isWorkbook()
+                ? "The orders are in " + EditOrders.WORKBOOK + ": change them in a spreadsheet program, and save there."
+                : UNREADABLE;
+    }
+
     private void show(Context request) {
         Optional<Edit> plain = verb().read().map(book -> new Edit(book, Map.of(), List.of()));
         if (plain.isPresent()) {
             show(request, plain.get(), loft.shelf().read(), List.of(), List.of());
         } else {
-            site.tell(request, UNREADABLE);
+            site.tell(request, unreadable());
         }
     }
 
@@ -67,7 +73,7 @@ final class BookScreen implements Screen {
     private void look(Context request, Edit typed, String told) {
         Looked looked = verb().look(typed).orElse(null);
         if (looked == null) {
-            site.tell(request, UNREADABLE);
+            site.tell(request, unreadable());
             return;
         }
         List<String> words = new ArrayList<>();
@@ -198,7 +204,7 @@ final class BookScreen implements Screen {
             request.status(409);
             look(request, edit.get(), "");
         } else if (saved instanceof Saved.Unreadable) {
-            site.tell(request, UNREADABLE + " Nothing was saved.");
+            site.tell(request, unreadable() + " Nothing was saved.");
         } else {
             Back.to(request, "/book");
         }

@@ -53,6 +53,34 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
         return Files.exists(folder.resolve(name)) ? open(folder, name, findings) : Optional.empty();
     }
 
+    /** A table that must be there, in a CSV file of this name or in a workbook that is named alike. */
+    public static Optional<InputFile> requireTable(Path folder, String name, Findings findings) {
+        return Files.exists(folder.resolve(workbook(name)))
+                ? findTable(folder, name, findings)
+                : require(folder, name, findings);
+    }
+
+    /** A table that may be missing; not there twice, lest one of the two is thought to be read and is not. */
+    public static Optional<InputFile> findTable(Path folder, String name, Findings findings) {
+        String other = workbook(name);
+        boolean both = Files.exists(folder.resolve(name)) && Files.exists(folder.resolve(other));
+        if (both) {
+            findings.add(Finding.error(
+                            name,
+                            "",
+                            "",
+                            name + " and " + other,
+                            "one of the two; move the other out of the shop folder")
+                    .workedOut());
+        }
+        return find(folder, Files.exists(folder.resolve(name)) ? name : other, findings);
+    }
+
+    /** The name of the workbook that may be in place of a CSV file: {@code orders.xlsx} for {@code orders.csv}. */
+    public static String workbook(String name) {
+        return name.replaceFirst("\\.csv$", ".xlsx");
+    }
+
     private static Optional<InputFile> open(Path folder, String name, Findings findings) {
         try {
             Path file = folder.resolve(name);

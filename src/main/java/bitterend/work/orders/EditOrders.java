@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -26,11 +27,14 @@ import java.util.stream.Stream;
 public final class EditOrders {
     /** The file of the orders. */
     public static final String FILE = "orders.csv";
+    /** The file in its place. */
+    public static final String WORKBOOK = "orders.xlsx";
     /** The folder in the shop where the versions before are kept. */
     public static final String BEFORE = "orders-before";
 
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HHmmss");
     private static final String ENDING = ".csv";
+    private static final Pattern COPIED = Pattern.compile("\\.(json|csv|xlsx)$");
 
     /** One save at a time in this process. */
     private static final Object SAVING = new Object();
@@ -41,12 +45,7 @@ public final class EditOrders {
         this.shop = shop;
     }
 
-    /**
-     * The book as it was read.
-     *
-     * @param table its rows
-     * @param digest the SHA-256 of the file, by which a save knows that nobody changed it meanwhile
-     */
+    /** The book as it was read, with the SHA-256 of the file, by which a save knows that nobody changed it meanwhile. */
     public record Book(TableText table, String digest) {}
 
     /**
@@ -95,6 +94,12 @@ public final class EditOrders {
     /** The book as it is; nothing when the file cannot be read. */
     public Optional<Book> read() {
         return TableText.find(shop.folder(), FILE).map(found -> new Book(found.table(), found.digest()));
+    }
+
+    /** Whether the orders are in a workbook, which is changed where it was made. */
+    public boolean isWorkbook() {
+        return !Files.exists(shop.folder().resolve(FILE))
+                && Files.exists(shop.folder().resolve(WORKBOOK));
     }
 
     /**
@@ -210,7 +215,7 @@ public final class EditOrders {
         }
     }
 
-    /** The versions before, the oldest first: when, and who saved the one after it. */
+    /** The versions before, the oldest first. */
     public List<String> before() {
         return versions().stream().map(EditOrders::name).toList();
     }
@@ -273,9 +278,8 @@ public final class EditOrders {
     private void copyFiles(Path to) throws IOException {
         try (Stream<Path> files = Files.list(shop.folder())) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                String name = String.valueOf(file.getFileName());
-                if (name.endsWith(".json") || name.endsWith(ENDING)) {
-                    Files.copy(file, to.resolve(name));
+                if (COPIED.matcher(file.toString()).find()) {
+                    Files.copy(file, to.resolve(file.getFileName()));
                 }
             }
         }

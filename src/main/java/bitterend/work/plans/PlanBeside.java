@@ -2,7 +2,7 @@ package bitterend.work.plans;
 
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanJson;
-import bitterend.exchange.ShopFolder;
+import bitterend.exchange.ShopFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -29,7 +29,7 @@ public final class PlanBeside {
 
     /** Why nothing may be written there, seen before any work is done; nothing when it may. */
     public Optional<String> refusal() {
-        if (ShopFolder.isOfTheShop(shop, file)) {
+        if (ShopFiles.has(shop, file)) {
             return Optional.of("found " + file + ", which is a file of the shop; expected another");
         }
         return Files.exists(file) && !isPlan()
