@@ -208,6 +208,7 @@ final class ArchitectureTest {
             // answers to programs
             "exchange.AnswerJson",
             "exchange.BuyJson",
+            "exchange.CalibrationJson",
             "exchange.CoilValuesJson",
             "exchange.ExplainJson",
             "exchange.LateRopeJson",

@@ -93,7 +93,7 @@ final class IdleOptions {
             Rule.without("sheet", Set.of("--who"), Set.of("--issue"), "says who issues the sheets; add --issue"),
             Rule.without(
                     "measure",
-                    Set.of("--cut", "--rope", "--how", "--splicer", "--day", "--html", "--pdf"),
+                    Set.of("--cut", "--rope", "--how", "--splicer", "--minutes", "--day", "--html", "--pdf"),
                     Set.of("--came-out"),
                     "is of a piece that was measured; add --came-out"),
             asWritten("stock export", "prints each length as it was written"),

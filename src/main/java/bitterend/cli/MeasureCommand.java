@@ -15,6 +15,7 @@ import bitterend.stock.LedgerException;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.MeasureFinished;
 import bitterend.work.orders.MeasureFinished.Boxes;
+import bitterend.work.orders.MeasureFinished.By;
 import bitterend.work.orders.MeasureFinished.Cut;
 import bitterend.work.orders.MeasureFinished.Result;
 import bitterend.work.orders.MeasureFinished.Said;
@@ -93,6 +94,13 @@ final class MeasureCommand implements Callable<Integer> {
             description = "Who made it.")
     private String splicer = "";
 
+    @Option(
+            names = "--minutes",
+            paramLabel = "MINUTES",
+            converter = Typed.Minutes.class,
+            description = "How long that took, such as 75: calibrate and quote compare show it.")
+    private int minutes;
+
     @Mixin
     private DayOption day = new DayOption();
 
@@ -166,7 +174,7 @@ final class MeasureCommand implements Callable<Integer> {
                 new Cut(cut, rope.strip()),
                 measured,
                 how,
-                splicer.strip(),
+                new By(splicer.strip(), minutes),
                 day.of(now.shop()),
                 looked.said());
         if (at.at.who == null && !splicer.isBlank()) {
@@ -189,12 +197,18 @@ final class MeasureCommand implements Callable<Integer> {
 
     private ExitCode shown(Result.Booked booked, MeasuredPage pages, Shop read) {
         Boxes boxes = booked.boxes();
-        Document page = pages.booked(boxes.piece(), boxes.cameOut(), booked.verdict(), booked.wanted());
+        Document page = pages.booked(
+                boxes.piece(),
+                boxes.cameOut(),
+                booked.verdict(),
+                booked.wanted(),
+                boxes.by().minutes());
         Answer answer = new Answer(
                 () -> AnswerJson.measured(
                         boxes.piece(),
                         booked.verdict(),
                         booked.wanted(),
+                        boxes.by().minutes(),
                         booked.event(),
                         read.settings().units()),
                 () -> page.titled(

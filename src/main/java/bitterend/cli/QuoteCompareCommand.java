@@ -4,14 +4,13 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteReader;
 import bitterend.exchange.Shop;
-import bitterend.quoting.QuoteComparison;
+import bitterend.quoting.QuoteComparison.Compared;
 import bitterend.quoting.QuotedWork;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteComparePage;
 import bitterend.work.ShopNow;
 import bitterend.work.trade.CompareQuote;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -74,14 +73,14 @@ final class QuoteCompareCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         String number = order == null ? work.get().request() : order;
-        List<QuoteComparison.Row> rows = new CompareQuote(now).rows(work.get(), number);
+        Compared compared = new CompareQuote(now).compared(work.get(), number);
         String request = work.get().request();
         files.show(
                 terminal,
                 common.json,
                 new Answer(
-                        () -> new QuoteJson(read.settings().money()).comparison(request, number, rows),
-                        () -> new QuoteComparePage(units.figures(read)).of(request, number, rows)));
+                        () -> new QuoteJson(read.settings().money()).comparison(request, number, compared),
+                        () -> new QuoteComparePage(units.figures(read)).of(request, number, compared)));
         return ExitCode.DONE;
     }
 }

@@ -48,6 +48,7 @@ final class SampleWords {
             word("FID", "the fid", "\"12 mm: 95 mm + 165 mm\""),
             word("NAME", "the name", "\"the day shift\""),
             word("TEXT", "the words", "\"as the customer asked\""),
+            word("MINUTES", "the minutes", "75"),
             word("WHY", "the reason", "\"lot test\""),
             word("HOW", "how", "counted"),
             word("KIND", "the kind", "3.1"),

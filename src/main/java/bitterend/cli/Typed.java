@@ -64,6 +64,13 @@ final class Typed {
         }
     }
 
+    /** Minutes that somebody worked. */
+    static final class Minutes extends Value<Integer> {
+        Minutes() {
+            super(StockText::minutes);
+        }
+    }
+
     /** Rope that is there. */
     static final class Rope extends Value<Length> {
         Rope() {

@@ -17,6 +17,9 @@ public final class FinishedPieces {
     /** Name of the fact that says what was found. */
     public static final String VERDICT = "verdict";
 
+    /** Name of the fact that says how many minutes it took; there where somebody noted them. */
+    public static final String MINUTES = "minutes";
+
     public static final String TO_BE_RESPLICED = "to be respliced";
 
     private final Map<String, LookedOver> pieces = new HashMap<>();

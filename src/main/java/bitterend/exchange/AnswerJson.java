@@ -9,10 +9,6 @@ import bitterend.demand.HungHardware;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard;
 import bitterend.demand.SpliceLayout;
-import bitterend.demand.calibration.Calibration;
-import bitterend.demand.calibration.Effect;
-import bitterend.demand.calibration.MeasuredAssembly;
-import bitterend.demand.calibration.TakeUpFit;
 import bitterend.exchange.form.JsonTree;
 import bitterend.finding.ByCause;
 import bitterend.finding.Finding;
@@ -35,7 +31,7 @@ public final class AnswerJson {
                 .text();
     }
 
-    private static JsonTree withFindings(JsonTree tree, List<Finding> findings) {
+    static JsonTree withFindings(JsonTree tree, List<Finding> findings) {
         if (findings.size() <= ByCause.MOST_TOLD) {
             return tree.with("findings", trees(findings));
         }
@@ -235,46 +231,14 @@ public final class AnswerJson {
                 .with("verified", line.provenance().verified());
     }
 
-    /** What measured assemblies teach, and what it changes in the open orders. */
-    public static String calibration(Calibration calibration, List<Effect> effects) {
-        JsonTree tree = new JsonTree()
-                .with("format", "bitterend/calibration/1")
-                .with("fits", calibration.fits().stream().map(AnswerJson::tree).toList())
-                .with(
-                        "effects",
-                        effects.stream()
-                                .map(effect -> new JsonTree()
-                                        .with("rope", effect.rope())
-                                        .with("pieces", effect.pieces())
-                                        .with("more", LengthText.exact(effect.more()))
-                                        .with("costMillis", effect.cost().millis()))
-                                .toList());
-        return withFindings(tree, calibration.findings()).text();
-    }
-
-    private static JsonTree tree(TakeUpFit fit) {
-        return new JsonTree()
-                .with("termination", fit.termination())
-                .with("rope", fit.rope())
-                .with("variant", fit.variant())
-                .with("ends", fit.ends())
-                .with("assemblies", fit.count())
-                .with("mean", LengthText.exact(fit.mean()))
-                .with("takeUp", LengthText.exact(fit.upper()))
-                .with("takeUpOfTwo", LengthText.exact(fit.upperOfTwo()))
-                .with("spread", LengthText.exact(fit.spread()))
-                .with("remarks", (Object)
-                        fit.remarks().stream().map(Sentence::exact).toList())
-                .with("outliers", (Object)
-                        fit.outliers().stream().map(MeasuredAssembly::id).toList());
-    }
-
     /**
      * What became of a finished piece that was measured.
      *
+     * @param minutes how long it took; 0 when not noted
      * @param event number of the event; 0 in a shop without a ledger
      */
-    public static String measured(String piece, String verdict, SpliceCard.Outcome wanted, long event, Units units) {
+    public static String measured(
+            String piece, String verdict, SpliceCard.Outcome wanted, int minutes, long event, Units units) {
         JsonTree tree = new JsonTree()
                 .with("piece", piece)
                 .with("verdict", verdict)
@@ -282,6 +246,9 @@ public final class AnswerJson {
                 .with("measured", wanted.measured().exact(units));
         if (wanted.isJudged()) {
             tree.with("least", LengthText.exact(wanted.least())).with("most", LengthText.exact(wanted.most()));
+        }
+        if (minutes > 0) {
+            tree.with("minutes", minutes);
         }
         return (event > 0 ? tree.with("event", event) : tree).text();
     }

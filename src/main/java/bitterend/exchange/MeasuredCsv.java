@@ -25,9 +25,12 @@ import java.util.Map;
 /** Reads {@code measured.csv}: finished assemblies with the length they were cut to and the length they came out at. */
 public final class MeasuredCsv {
     public static final String NAME = "measured.csv";
+    /** The column of the minutes that a piece took, which older files do not have. */
+    static final String MINUTES = "minutes";
+
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("rope", "end a", "cut", "finished"),
-            List.of("id", "end b", "measured", "extension", "bedded in", "splicer", "day", "note"));
+            List.of("id", "end b", "measured", "extension", "bedded in", "splicer", MINUTES, "day", "note"));
 
     private final Shop shop;
     private final Findings findings;
@@ -99,6 +102,7 @@ public final class MeasuredCsv {
                 assembly,
                 row.require("cut", Readings::wantedAsWritten, Written.worked(new Length(1))),
                 row.optional("bedded in", Readings::yesOrNo, false),
-                row.optional("splicer", Readings::text, ""));
+                row.optional("splicer", Readings::text, ""),
+                row.optional(MINUTES, StockText::minutes, 0));
     }
 }

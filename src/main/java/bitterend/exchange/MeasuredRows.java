@@ -41,6 +41,7 @@ public final class MeasuredRows {
             "extension",
             "bedded in",
             "splicer",
+            MeasuredCsv.MINUTES,
             "day",
             "note");
 
@@ -73,7 +74,7 @@ public final class MeasuredRows {
                     "a workbook",
                     "the table saved as " + MeasuredCsv.NAME + ": rows are added to that alone"));
         }
-        CsvTable table = table(folder, findings);
+        CsvTable table = table(folder, row, findings);
         table.rows();
         List<String> header = table.header();
         row.cells().forEach((name, text) -> {
@@ -86,12 +87,13 @@ public final class MeasuredRows {
     }
 
     /**
-     * Adds a row that has no problems; a file that is not there is begun.
+     * Adds a row that has no problems; a file that is not there is begun, and one from before minutes were
+     * booked gets their column behind the others.
      *
      * @return the row as it is written
      */
     public static String add(Path folder, Row row) {
-        CsvTable table = table(folder, new Findings());
+        CsvTable table = table(folder, row, new Findings());
         Map<String, String> cells = new HashMap<>(row.cells());
         cells.put("id", free(row.piece(), table.rows()));
         String separator = String.valueOf(table.separator());
@@ -114,13 +116,18 @@ public final class MeasuredRows {
                 .orElse("");
         List<String> lines = new ArrayList<>(List.of(text.split("(?<=\n)")));
         for (int last = lines.size() - 1; last > 0; last--) {
-            if (lines.get(last).strip().equals(line.strip())) {
+            if (bare(lines.get(last)).equals(bare(line))) {
                 lines.remove(last);
                 WholeFile.write(folder.resolve(MeasuredCsv.NAME), String.join("", lines));
                 return true;
             }
         }
         return false;
+    }
+
+    /** A row without blank cells at its end: it may have been written before a column was added. */
+    private static String bare(String line) {
+        return line.strip().replaceAll("[,;\t]+$", "");
     }
 
     /** Does some work that writes the file, and puts back what was there when the work fails. */
@@ -152,10 +159,19 @@ public final class MeasuredRows {
         }
     }
 
-    private static CsvTable table(Path folder, Findings findings) {
+    /** The table as it is to be written with a row; what is typed into files by hand stays as it is. */
+    private static CsvTable table(Path folder, Row row, Findings findings) {
         InputFile file = InputFile.findTable(folder, MeasuredCsv.NAME, findings)
                 .orElse(new InputFile(MeasuredCsv.NAME, String.join(",", HEAD) + "\n", ""));
-        return new CsvTable(file, MeasuredCsv.COLUMNS, findings);
+        CsvTable table = new CsvTable(file, MeasuredCsv.COLUMNS, findings);
+        boolean lacks = !row.cells().getOrDefault(MeasuredCsv.MINUTES, "").isEmpty()
+                && table.beginsWithItsHeader()
+                && !table.header().contains(MeasuredCsv.MINUTES);
+        if (!lacks) {
+            return table;
+        }
+        String wider = TableText.of(file.text()).plusColumn(MeasuredCsv.MINUTES).text();
+        return new CsvTable(new InputFile(file.name(), wider, ""), MeasuredCsv.COLUMNS, findings);
     }
 
     /**

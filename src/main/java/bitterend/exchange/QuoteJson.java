@@ -77,21 +77,30 @@ public final class QuoteJson {
                 .text();
     }
 
-    /** Format {@code bitterend/quote-comparison/1}: quoted against posted, by rope. */
-    public String comparison(String request, String order, List<QuoteComparison.Row> rows) {
-        return new JsonTree()
+    /** Format {@code bitterend/quote-comparison/1}: quoted against posted, by rope, and minutes where there are any. */
+    public String comparison(String request, String order, QuoteComparison.Compared compared) {
+        JsonTree tree = new JsonTree()
                 .with("format", "bitterend/quote-comparison/1")
                 .with("request", request)
                 .with("order", order)
                 .with(
                         "ropes",
-                        rows.stream()
+                        compared.rows().stream()
                                 .map(row -> new JsonTree()
                                         .with("rope", row.rope())
                                         .with("quoted", drawn(row.quoted()))
                                         .with("posted", drawn(row.posted())))
-                                .toList())
-                .text();
+                                .toList());
+        QuoteComparison.Labour labour = compared.labour();
+        if (labour.isKnown()) {
+            tree.with(
+                    "minutes",
+                    new JsonTree()
+                            .with("quoted", labour.quoted())
+                            .with("booked", labour.booked())
+                            .with("bookedForPieces", labour.pieces()));
+        }
+        return tree.text();
     }
 
     private JsonTree drawn(QuotedWork.Drawn drawn) {

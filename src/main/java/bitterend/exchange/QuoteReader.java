@@ -22,10 +22,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads back what a filed quote said about its rope. */
+/** Reads back what a filed quote said about its rope and its labour. */
 public final class QuoteReader {
     private static final Pattern AMOUNT = Pattern.compile("(?<number>-?[0-9]{1,12}(?:\\.[0-9]{1,7})?) [A-Z]{3}");
     private static final Reading<Integer> PIECES = Readings.whole(0, 1_000_000);
+    private static final Reading<Integer> MINUTES = Readings.whole(0, 10_000_000);
 
     private final MoneyText money;
     private final Findings findings = new Findings();
@@ -60,7 +61,12 @@ public final class QuoteReader {
                     fields.require("drawn", LengthText::parse, Length.ZERO),
                     fields.require("chargedTotal", this::amount, Cost.ZERO)));
         }
-        return new QuotedWork(quote.fields().require("request", Readings::orderId, "?"), ropes);
+        long minutes = 0;
+        for (JsonObject line : quote.objects("lines")) {
+            Fields fields = line.fields();
+            minutes += (long) fields.optional("minutes", MINUTES, 0) * fields.optional("quantity", PIECES, 0);
+        }
+        return new QuotedWork(quote.fields().require("request", Readings::orderId, "?"), ropes, minutes);
     }
 
     /** An exact amount of the shop's currency. */

@@ -7,10 +7,13 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import bitterend.measure.Written;
 import java.time.LocalDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** How what is typed about the rack is understood, in a file and anywhere else: by the same rules. */
 public final class StockText {
     private static final int LONGEST_LOT = 60;
+    private static final Pattern MINUTES = Pattern.compile("([1-9][0-9]{0,3})(?: *min)?");
 
     private StockText() {}
 
@@ -55,6 +58,14 @@ public final class StockText {
     /** A day. */
     public static Parsed<LocalDate> day(String text) {
         return Readings.day(text);
+    }
+
+    /** Minutes that somebody worked: {@code 75}, {@code 75 min}; from 1 to 9999. */
+    public static Parsed<Integer> minutes(String text) {
+        Matcher found = MINUTES.matcher(text.strip());
+        return found.matches()
+                ? Parsed.of(Integer.parseInt(found.group(1)))
+                : Parsed.refused("whole minutes from 1 to 9999, such as 75 or 75 min");
     }
 
     /** How much shorter a delivery may be: {@code 2}, {@code 2 %}, {@code 1.5 %}; from 0 to 50. */

@@ -147,6 +147,18 @@ public record TableText(char separator, String end, List<String> rows) {
         return new TableText(separator, end, all);
     }
 
+    /** The same with one column more, behind the others; it is blank in all rows but the first. */
+    public TableText plusColumn(String name) {
+        List<String> all = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            String old = rows.get(row);
+            String text = withoutEnd(old);
+            String more = text.isEmpty() ? "" : separator + (row == 0 ? name : "");
+            all.add(text + more + old.substring(text.length()));
+        }
+        return new TableText(separator, end, all);
+    }
+
     private String written(List<String> cells) {
         return String.join(
                 String.valueOf(separator), cells.stream().map(this::written).toList());

@@ -52,6 +52,27 @@ public final class QuoteComparison {
         }
     }
 
+    /**
+     * Labour of the comparison, setting up apart.
+     *
+     * @param quoted minutes that the quote counted on; 0 where none were stated
+     * @param booked minutes that splicers booked for pieces of the order
+     * @param pieces how many pieces they booked minutes for
+     */
+    public record Labour(long quoted, long booked, int pieces) {
+        /** Whether there is anything to compare. */
+        public boolean isKnown() {
+            return quoted > 0 || booked > 0;
+        }
+    }
+
+    /** All of it. */
+    public record Compared(List<Row> rows, Labour labour) {
+        public Compared {
+            rows = List.copyOf(rows);
+        }
+    }
+
     /** Every rope that was quoted or posted, by id. */
     public List<Row> rows(QuotedWork work) {
         Map<String, Drawn> quoted = new TreeMap<>();

@@ -5,12 +5,13 @@ import bitterend.measure.Length;
 import java.util.List;
 
 /**
- * What a quote that was filed said about its rope.
+ * What a quote that was filed said about its rope and its labour.
  *
  * @param request number of the request
  * @param ropes each rope once
+ * @param minutes labour for all of it, setting up apart; 0 when none was stated
  */
-public record QuotedWork(String request, List<Drawn> ropes) {
+public record QuotedWork(String request, List<Drawn> ropes, long minutes) {
     public QuotedWork {
         ropes = List.copyOf(ropes);
     }

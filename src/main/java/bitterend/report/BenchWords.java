@@ -25,9 +25,9 @@ final class BenchWords {
     }
 
     /** {@code 7 h 30 min}. */
-    static String time(int minutes) {
-        int hours = minutes / MINUTES_OF_AN_HOUR;
-        int rest = minutes % MINUTES_OF_AN_HOUR;
+    static String time(long minutes) {
+        long hours = minutes / MINUTES_OF_AN_HOUR;
+        long rest = minutes % MINUTES_OF_AN_HOUR;
         return hours == 0 ? rest + " min" : rest == 0 ? hours + " h" : hours + " h " + rest + " min";
     }
 

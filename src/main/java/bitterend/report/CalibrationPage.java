@@ -4,6 +4,7 @@ import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Termination;
 import bitterend.catalogue.Termination.What;
 import bitterend.demand.calibration.Effect;
+import bitterend.demand.calibration.EndMinutes;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.demand.calibration.TakeUpFit;
 import bitterend.measure.Sentence;
@@ -23,11 +24,12 @@ public final class CalibrationPage {
     }
 
     /** The page; without fits it says so. */
-    public Document of(List<TakeUpFit> fits, List<Effect> effects, Catalogue catalogue) {
+    public Document of(List<TakeUpFit> fits, List<Effect> effects, List<EndMinutes> minutes, Catalogue catalogue) {
         Writing page = new Writing();
         page.title("Take-up as measured");
         if (fits.isEmpty()) {
             page.paragraph("Nothing could be fitted: at least three assemblies of a termination and rope are needed.");
+            minutes(page, minutes);
             return page.document();
         }
         fits(page, fits, catalogue);
@@ -41,7 +43,32 @@ public final class CalibrationPage {
                         + " below 95 times in 100, and less for each of two ends alike, since both together seldom take"
                         + " up most. Of two ends alike that were measured only the sum is seen: each is given half.");
         effects(page, effects);
+        minutes(page, minutes);
         return page.document();
+    }
+
+    private static void minutes(Writing page, List<EndMinutes> minutes) {
+        if (minutes.isEmpty()) {
+            return;
+        }
+        page.heading("Minutes of an end");
+        TableRows table = new TableRows(
+                Column.words("termination"),
+                Column.words("rope"),
+                Column.figure("ends"),
+                Column.figure("mean\nbooked"),
+                Column.figure("set"));
+        minutes.forEach(each -> table.row(
+                each.termination(),
+                each.rope(),
+                Integer.toString(each.ends()),
+                Integer.toString(each.mean()),
+                each.set() > 0 ? Integer.toString(each.set()) : "none"));
+        page.table(table);
+        page.gap();
+        page.paragraph(
+                "Minutes are booked for a whole assembly: each end has a share by the minutes that are set for it in"
+                        + " splices.json, or half where none are set for either. They are set there; nothing changes them here.");
     }
 
     private void fits(Writing page, List<TakeUpFit> fits, Catalogue catalogue) {

@@ -15,10 +15,15 @@ public final class MeasuredPage {
         this.figures = figures;
     }
 
-    /** It is booked. */
-    public Document booked(String piece, Written cameOut, String verdict, Outcome wanted) {
+    /**
+     * It is booked.
+     *
+     * @param minutes how long it took; 0 when not noted
+     */
+    public Document booked(String piece, Written cameOut, String verdict, Outcome wanted, int minutes) {
         Writing page = new Writing();
-        page.paragraph(found(piece, cameOut, wanted) + ", " + verdict + ". A row of measured.csv.");
+        page.paragraph(found(piece, cameOut, wanted) + ", " + verdict
+                + (minutes > 0 ? ", in " + BenchWords.time(minutes) : "") + ". A row of measured.csv.");
         return page.document();
     }
 

@@ -2,13 +2,14 @@ package bitterend.report;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.quoting.QuoteComparison.Compared;
+import bitterend.quoting.QuoteComparison.Labour;
 import bitterend.quoting.QuoteComparison.Row;
 import bitterend.quoting.QuotedWork.Drawn;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
-import java.util.List;
 
 /** What was quoted against what was posted, as text. */
 public final class QuoteComparePage {
@@ -19,7 +20,7 @@ public final class QuoteComparePage {
     }
 
     /** Three rows for each rope: quoted, posted, and what was posted more. */
-    public Document of(String request, String order, List<Row> rows) {
+    public Document of(String request, String order, Compared compared) {
         Writing page = new Writing();
         page.title("Quoted and posted: quote", request, "order " + order);
         TableRows table = new TableRows(
@@ -29,7 +30,7 @@ public final class QuoteComparePage {
                 Column.figure("pieces and\ncut loss, " + figures.unit()),
                 Column.figure("drawn\n" + figures.unit()),
                 Column.figure("rope and\nwaste, " + figures.currency().currency()));
-        for (Row row : rows) {
+        for (Row row : compared.rows()) {
             drawn(table, row.rope(), "quoted", row.quoted());
             drawn(table, "", "posted", row.posted());
             drawn(table, "", "more", more(row));
@@ -39,7 +40,27 @@ public final class QuoteComparePage {
                 "Quoted money is what was charged for rope, waste and reel handling; posted money is the rope drawn, scrap"
                         + " and all, at today's price. Scrap falls to the orders that one plan cut from a reel by what their"
                         + " pieces took.");
+        if (compared.labour().isKnown()) {
+            labour(page, compared);
+        }
         return page.document();
+    }
+
+    private static void labour(Writing page, Compared compared) {
+        Labour labour = compared.labour();
+        int posted =
+                compared.rows().stream().mapToInt(row -> row.posted().pieces()).sum();
+        String booked = labour.booked() == 0
+                ? "none booked"
+                : BenchWords.time(labour.booked()) + " booked, for " + labour.pieces() + " of "
+                        + FindingsPage.count(posted, "piece") + " posted";
+        page.gap();
+        page.paragraph("Labour, setting up apart: "
+                + (labour.quoted() == 0 ? "none quoted" : BenchWords.time(labour.quoted()) + " quoted")
+                + ", " + booked + "."
+                + (labour.booked() == 0
+                        ? ""
+                        : " Minutes of pieces that were spoiled or spliced again are among them."));
     }
 
     private static Drawn more(Row row) {

@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.day.FinishedPieces;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.report.page.Column;
@@ -161,11 +162,13 @@ public final class StockPage {
     private String sentence(Event event, String piece) {
         String value = event.fact("piece " + piece);
         String sets = String.join(", ", event.named("set"));
+        boolean timed = !event.fact(FinishedPieces.MINUTES).isEmpty();
         String note = event.act().note();
         return "event " + event.number() + ", " + moment.format(event.at()) + ", "
                 + event.act().who() + ": " + event.act().kind().word()
                 + (sets.isEmpty() ? "" : " " + sets)
                 + (value.isEmpty() ? "" : ", " + value)
+                + (timed ? ", in " + BenchWords.time(event.number(FinishedPieces.MINUTES)) : "")
                 + (note.isEmpty() ? "" : "; " + note);
     }
 

@@ -13,6 +13,7 @@ import bitterend.work.ShopNow;
 import bitterend.work.orders.AskOrders;
 import bitterend.work.orders.MeasureFinished;
 import bitterend.work.orders.MeasureFinished.Boxes;
+import bitterend.work.orders.MeasureFinished.By;
 import bitterend.work.orders.MeasureFinished.Cut;
 import bitterend.work.orders.MeasureFinished.Result;
 import bitterend.work.orders.MeasureFinished.Said;
@@ -28,6 +29,11 @@ import java.util.Optional;
 
 /** Pieces that are cut and wait for their ends, the earliest due day first, and the boxes of their cards. */
 final class SplicingScreen implements Screen {
+    private static final String NO_LENGTH =
+            "That length could not be read: write it such as 23.4 m or 77 ft 6 in. Nothing was booked.";
+    private static final String NO_MINUTES =
+            "Those minutes could not be read: write whole minutes from 1 to 9999, such as 75. Nothing was booked.";
+
     private final Loft loft;
     private final Site site;
     private final People people;
@@ -81,38 +87,43 @@ final class SplicingScreen implements Screen {
     private void book(Context request) {
         String who = people.who(request);
         ShopNow now = loft.now().orElse(null);
+        if (who.isEmpty() || now == null) {
+            request.status(BenchBooking.WAITS);
+            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
+            return;
+        }
         Optional<Written> cameOut = loft.typed()
                 .figures(StockText::asTyped)
                 .apply(Sent.text(request, "length"))
                 .value();
-        if (who.isEmpty() || now == null || cameOut.isEmpty()) {
-            request.status(who.isEmpty() || now == null ? BenchBooking.WAITS : 409);
-            site.tell(
-                    request,
-                    who.isEmpty()
-                            ? People.FIRST
-                            : now == null
-                                    ? Loft.BROKEN
-                                    : "That length could not be read: write it such as 23.4 m or 77 ft 6 in.");
+        String typed = Sent.text(request, "minutes");
+        Optional<Integer> minutes =
+                typed.isEmpty() ? Optional.of(0) : StockText.minutes(typed).value();
+        if (cameOut.isEmpty() || minutes.isEmpty()) {
+            refuse(request, cameOut.isEmpty() ? NO_LENGTH : NO_MINUTES);
             return;
         }
-        String booking = Sent.id(request);
         Boxes boxes = new Boxes(
                 Sent.text(request, "piece"),
                 new Cut(Written.NOTHING, ""),
                 cameOut.get(),
                 how(Sent.text(request, "how")),
-                who,
+                new By(who, minutes.get()),
                 LocalDate.now(now.at().clock().withZone(ZoneId.systemDefault())),
                 said(Sent.text(request, "said"), who));
+        String booking = Sent.id(request);
         Result result = MeasureFinished.book(
                 now, boxes, act -> Sent.by(act, who, booking, request), Sent.text(request, "note"));
         if (result instanceof Result.Booked) {
             Back.to(request, "/splicing");
         } else {
-            request.status(409);
-            site.tell(request, why(result, loft.figures(now)));
+            refuse(request, why(result, loft.figures(now)));
         }
+    }
+
+    private void refuse(Context request, String why) {
+        request.status(409);
+        site.tell(request, why);
     }
 
     private static How how(String word) {

@@ -80,6 +80,37 @@ final class CalibrateCommandTest {
         assertFalse((after.out() + after.err()).contains(first), after.out() + after.err());
     }
 
+    /** Two ends of 30 and 10 minutes share 80 as 60 and 20; a third assembly is booked without minutes. */
+    @Test
+    void minutes_areSharedByThoseThatAreSet() throws IOException {
+        Files.writeString(
+                shop.resolve("splices.json"),
+                """
+                {"format": "bitterend/splices/1", "terminations": [
+                  {"id": "double-braid-eye", "minutes": 30}, {"id": "whipped", "minutes": 10}]}
+                """);
+        String head = "id,rope,end a,end b,cut,finished,splicer,minutes\n";
+        String row = "%s,DB12,double-braid-eye perimeter 600 mm,%s,10722 mm,10 m,%s,%s\n";
+        Files.writeString(
+                shop.resolve("measured.csv"),
+                head
+                        + row.formatted("M1", "whipped", "Jansen", "80")
+                        + row.formatted("M2", "whipped", "Okafor", "40 min")
+                        + row.formatted("M3", "whipped", "Okafor", "")
+                        + row.formatted("M4", "plain", "Okafor", "51"));
+        String told = Run.of("calibrate", shop.toString()).out();
+        assertTrue(told.matches("(?s).*double-braid-eye +DB12 +3 +47 +30\n.*"), told);
+        assertTrue(told.matches("(?s).*whipped +DB12 +2 +15 +10\n.*"), told);
+        String json = Run.of("calibrate", shop.toString(), "--json").out().replaceAll("\\s+", " ");
+        assertTrue(json.contains("\"ends\": 3, \"mean\": 47, \"set\": 30"), json);
+        String one = Run.of("calibrate", shop.toString(), "--splicer", "Jansen").out();
+        assertTrue(one.matches("(?s).*double-braid-eye +DB12 +1 +60 +30\n.*"), one);
+        Files.delete(shop.resolve("splices.json"));
+        String none = Run.of("calibrate", shop.toString()).out();
+        assertTrue(none.matches("(?s).*double-braid-eye +DB12 +3 +37 +none\n.*"), none);
+        assertTrue(none.matches("(?s).*whipped +DB12 +2 +30 +none\n.*"), none);
+    }
+
     @Test
     void oneSplicer_isLearnedFromAlone() {
         assertEquals(

@@ -51,7 +51,7 @@ final class MeasureCommandTest {
         Golden.check("cli/measure.txt", run.out());
         assertEquals(2, rows().size());
         assertEquals(
-                "1/3.1,TS16,three-strand-eye length 250 mm tucks 5,whipped,12.05 m,10.79 m,flat,,no,Iversen,"
+                "1/3.1,TS16,three-strand-eye length 250 mm tucks 5,whipped,12.05 m,10.79 m,flat,,no,Iversen,,"
                         + "2026-03-04,passed",
                 rows().get(1));
         Run calibrate = Run.of("calibrate", shop.toString());
@@ -93,6 +93,44 @@ final class MeasureCommandTest {
         assertEquals(3, run.code(), run.err());
         assertTrue(run.err().contains(why), run.err());
         assertEquals(List.of(), rows());
+    }
+
+    /** How long it took is a cell of the row, and said; what is no whole minutes is refused. */
+    @Test
+    void minutes_areBookedWithThePiece() throws IOException {
+        Run run = measure("1/3.1", "12.05 m", "10.79 m", "--minutes", "75 min");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("passed, in 1 h 15 min."), run.out());
+        assertTrue(rows().get(1).endsWith(",no,Iversen,75,2026-03-04,passed"), rows().toString());
+        assertTrue(
+                measure("1/3.1", "12.05 m", "10.79 m", "--minutes", "40", "--json")
+                        .out()
+                        .contains("\"minutes\": 40"),
+                "as JSON");
+        Run wrong = measure("1/3.1", "12.05 m", "10.79 m", "--minutes", "an hour");
+        assertEquals(2, wrong.code(), wrong.err());
+        assertTrue(wrong.err().contains("whole minutes from 1 to 9999, such as 75"), wrong.err());
+        Run idle = Run.of("measure", shop.toString(), "1/3.1", "--passed", "--minutes", "40");
+        assertEquals(2, idle.code(), idle.err());
+        assertEquals(3, rows().size());
+    }
+
+    /** A file from before minutes were booked gets their column; its rows stay as they are, and can still be taken back. */
+    @Test
+    void olderFile_getsTheColumnOfMinutes() throws IOException {
+        String head = "id,rope,end a,end b,cut,finished,measured,extension,bedded in,splicer,day,note";
+        String old =
+                "A,TS16,\"three-strand-eye length 250 mm tucks 5\",whipped,12.05 m,10.79 m,flat,,no,,,\"by hand, twice\"";
+        Files.writeString(shop.resolve("measured.csv"), head + "\r\n" + old + "\r\n");
+        assertEquals(0, measure("1/3.1", "12.05 m", "10.79 m").code());
+        assertEquals(head, rows().get(0));
+        String before = rows().get(2);
+        Run run = measure("1/3.1", "12.05 m", "10.78 m", "--minutes", "50");
+        assertEquals(0, run.code(), run.err());
+        assertEquals(List.of(head + ",minutes", old + ",", before + ","), rows().subList(0, 3));
+        assertTrue(rows().get(3).endsWith(",Iversen,2026-03-04,passed,50"), rows().toString());
+        assertTrue(bitterend.exchange.MeasuredRows.takeOut(shop, before));
+        assertEquals(3, rows().size());
     }
 
     /** What a rigger reads off a tape in inches is kept in inches: 35 ft 5 in are 10,795 mm. */

@@ -169,6 +169,17 @@ final class QuoteDayTest {
         assertEquals("6", quoted.group(1));
         assertEquals("6", posted.group(1));
         assertEquals(quoted.group(2), posted.group(2), "pieces and cut loss are what was quoted");
+        assertTrue(page.contains("Labour, setting up apart: 5 h quoted, none booked."), page);
+        for (String minutes : new String[] {"55", "40"}) {
+            run(0, "measure", shop, "Q-2602/1.1", "--came-out", "31 ft 6 in", "--passed", "--minutes", minutes);
+        }
+        run(0, "measure", shop, "Q-2602/1.2", "--came-out", "31 ft 6 in", "--passed");
+        String booked = run(0, "quote", "compare", shop, filed).out().replaceAll("\\s+", " ");
+        assertTrue(booked.contains("5 h quoted, 1 h 35 min booked, for 1 of 6 pieces posted."), booked);
+        String json = run(0, "quote", "compare", shop, filed, "--json").out().replaceAll("\\s+", " ");
+        assertTrue(json.contains("{ \"quoted\": 300, \"booked\": 95, \"bookedForPieces\": 1 }"), json);
+        String trace = run(0, "stock", "trace", shop, "Q-2602/1.1").out().replaceAll("\\s+", " ");
+        assertTrue(trace.contains("spliced, 31 ft 6 in, in 55 min"), trace);
     }
 
     /** The demo loft has offers and past weeks: three views of the waste, none of them the same. */

@@ -11,5 +11,7 @@ import bitterend.measure.Written;
  * @param cut the length it was cut to, as it was typed
  * @param beddedIn whether it had been loaded before it was measured
  * @param splicer who made it; empty when not noted
+ * @param minutes how long that took; 0 when not noted
  */
-public record MeasuredAssembly(String id, Assembly assembly, Written cut, boolean beddedIn, String splicer) {}
+public record MeasuredAssembly(
+        String id, Assembly assembly, Written cut, boolean beddedIn, String splicer, int minutes) {}

@@ -13,6 +13,7 @@ import bitterend.stock.Movement;
 import bitterend.work.orders.MeasureFinished.Boxes;
 import bitterend.work.orders.MeasureFinished.Cut;
 import bitterend.work.orders.MeasureFinished.Said;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -92,7 +93,7 @@ public interface FinishedLog {
         }
 
         private static Map<String, String> facts(Boxes boxes, String verdict) {
-            return Map.of(
+            Map<String, String> facts = new HashMap<>(Map.of(
                     "piece " + boxes.piece(),
                     boxes.cameOut().kept(),
                     "cut",
@@ -100,9 +101,13 @@ public interface FinishedLog {
                     "how",
                     boxes.how().word(),
                     "splicer",
-                    boxes.splicer(),
+                    boxes.by().splicer(),
                     FinishedPieces.VERDICT,
-                    verdict);
+                    verdict));
+            if (boxes.by().minutes() > 0) {
+                facts.put(FinishedPieces.MINUTES, Integer.toString(boxes.by().minutes()));
+            }
+            return facts;
         }
 
         private static void checkCut(Map<String, Movement> cuts, String piece) {

@@ -33,7 +33,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Books what the boxes of a splice card say: what a piece was cut to, what it came out at, how that was measured, by whom. It
+ * Books what the boxes of a splice card say: what a piece was cut to, what it came out at, how that was measured, by whom, in how many minutes. It
  * becomes a row of {@code measured.csv}, from which take-up is learned. A piece outside of what passes is booked only with a
  * word on what becomes of it.
  */
@@ -72,15 +72,23 @@ public final class MeasureFinished {
      * @param cut what it was cut to, and of which rope
      * @param cameOut what it measures when it is made, as it was typed
      * @param how how that was measured
-     * @param splicer who made it; empty when not noted
+     * @param by who made it, and how long that took
      * @param day when
      * @param said what is said of it: that it passes, or what becomes of one that does not; or {@link Said#NOTHING}
      */
-    public record Boxes(String piece, Cut cut, Written cameOut, How how, String splicer, LocalDate day, Said said) {
+    public record Boxes(String piece, Cut cut, Written cameOut, How how, By by, LocalDate day, Said said) {
         Boxes cutTo(Cut known) {
-            return new Boxes(piece, known, cameOut, how, splicer, day, said);
+            return new Boxes(piece, known, cameOut, how, by, day, said);
         }
     }
+
+    /**
+     * Who made a piece.
+     *
+     * @param splicer empty when not noted
+     * @param minutes how long it took, from 1; 0 when not noted
+     */
+    public record By(String splicer, int minutes) {}
 
     /**
      * A piece before it was made.
@@ -251,7 +259,10 @@ public final class MeasureFinished {
                         ? RatioText.exact(line.assembly().make().measuring().extension())
                         : "");
         cells.put("bedded in", "no");
-        cells.put("splicer", boxes.splicer());
+        cells.put("splicer", boxes.by().splicer());
+        cells.put(
+                "minutes",
+                boxes.by().minutes() > 0 ? Integer.toString(boxes.by().minutes()) : "");
         cells.put("day", boxes.day().toString());
         cells.put("note", verdict);
         return new MeasuredRows.Row(boxes.piece(), cells);

@@ -1,13 +1,14 @@
 package bitterend.work.trade;
 
 import bitterend.catalogue.Rope;
+import bitterend.day.BookedMinutes;
 import bitterend.measure.UnitPrice;
 import bitterend.quoting.QuoteComparison;
+import bitterend.quoting.QuoteComparison.Compared;
+import bitterend.quoting.QuoteComparison.Labour;
 import bitterend.quoting.QuotedWork;
-import bitterend.stock.Movement;
 import bitterend.stock.Standing;
 import bitterend.work.ShopNow;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -21,14 +22,19 @@ public final class CompareQuote {
     }
 
     /**
-     * What was quoted and what was cut, rope by rope.
+     * What was quoted and what was cut, rope by rope, and the minutes that were quoted and booked.
      *
      * @param order number of the order that came of it
      */
-    public List<QuoteComparison.Row> rows(QuotedWork work, String order) {
+    public Compared compared(QuotedWork work, String order) {
         Map<String, UnitPrice> prices =
                 now.shop().catalogue().ropes().stream().collect(Collectors.toMap(Rope::id, Rope::price));
-        List<Movement> posted = now.at().reading(ledger -> ledger.read(stock -> Standing.movements(stock.movements())));
-        return new QuoteComparison(order, posted, prices).rows(work);
+        return now.at()
+                .reading(ledger -> ledger.read(stock -> {
+                    BookedMinutes booked = BookedMinutes.of(stock, order);
+                    return new Compared(
+                            new QuoteComparison(order, Standing.movements(stock.movements()), prices).rows(work),
+                            new Labour(work.minutes(), booked.minutes(), booked.pieces()));
+                }));
     }
 }

@@ -3,6 +3,7 @@ package bitterend.work.trade;
 import bitterend.demand.DemandModel;
 import bitterend.demand.calibration.Calibration;
 import bitterend.demand.calibration.Effect;
+import bitterend.demand.calibration.EndMinutes;
 import bitterend.demand.calibration.MeasuredAssembly;
 import bitterend.exchange.CalibratedSplices;
 import bitterend.exchange.MeasuredCsv;
@@ -17,7 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** Learns take-up from assemblies that the shop has measured. */
+/** Learns take-up from assemblies that the shop has measured, and how long it took over their ends. */
 public final class LearnTakeUp {
     private final ShopNow now;
 
@@ -27,10 +28,11 @@ public final class LearnTakeUp {
 
     /** What was learned. */
     public sealed interface Result {
-        /** What could be fitted, what could not, and what that changes in the open orders. */
-        record Learned(Calibration calibration, List<Effect> effects) implements Result {
+        /** What could be fitted, what could not, what that changes in the open orders, and how long ends took. */
+        record Learned(Calibration calibration, List<Effect> effects, List<EndMinutes> minutes) implements Result {
             public Learned {
                 effects = List.copyOf(effects);
+                minutes = List.copyOf(minutes);
             }
         }
 
@@ -65,7 +67,8 @@ public final class LearnTakeUp {
                     splicer,
                     "a splicer of " + MeasuredCsv.NAME + Nearest.hint(splicer, splicers(measured.assemblies())))));
         }
-        Calibration learned = Calibration.of(new DemandModel(shop.catalogue()), assemblies);
+        DemandModel model = new DemandModel(shop.catalogue());
+        Calibration learned = Calibration.of(model, assemblies);
         Calibration calibration = new Calibration(
                         learned.fits(),
                         learned.findings().stream()
@@ -74,7 +77,8 @@ public final class LearnTakeUp {
                 .withFindings(measured.findings());
         return new Result.Learned(
                 calibration,
-                Effect.on(shop.orders().stream().map(OrderLine::assembly).toList(), shop.catalogue(), calibration));
+                Effect.on(shop.orders().stream().map(OrderLine::assembly).toList(), shop.catalogue(), calibration),
+                EndMinutes.of(model, assemblies));
     }
 
     private static Set<String> splicers(List<MeasuredAssembly> measured) {

@@ -1,0 +1,99 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.serve.Visitor.Seen;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Cut pieces get their ends: what is typed into the boxes of the card is booked as the command books it. */
+final class SplicingScreenTest {
+    private static final String SPLICING = "/splicing";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @SuppressWarnings("NullAway")
+    private Served loft = null;
+
+    private String piece = "";
+    private String finished = "";
+
+    @BeforeEach
+    void aPieceIsCut() throws IOException, InterruptedException {
+        loft = Served.withLedger("eider-shed", folder);
+        loft.plans();
+        Seen reel = loft.ada().get("/bench/reel?id=E7");
+        piece = reel.field("piece");
+        loft.ada()
+                .post(
+                        "/bench/reel",
+                        Map.of(
+                                "plan",
+                                "1",
+                                "reel",
+                                "E7",
+                                "piece",
+                                piece,
+                                "booking",
+                                reel.field("booking"),
+                                "what",
+                                "cut"));
+        Matcher shown = Pattern.compile("finished ([0-9.]+ m)")
+                .matcher(loft.ada().get(SPLICING).text());
+        assertTrue(shown.find(), loft.ada().get(SPLICING).text());
+        finished = shown.group(1);
+    }
+
+    @AfterEach
+    void end() {
+        loft.close();
+    }
+
+    private Seen done(String... fields) {
+        Map<String, String> form = new HashMap<>(Map.of("piece", piece, "length", finished, "how", "slack"));
+        for (int i = 0; i < fields.length; i += 2) {
+            form.put(fields[i], fields[i + 1]);
+        }
+        return loft.ada().post(SPLICING, form);
+    }
+
+    @Test
+    void doneWithMinutes_isARowAndAnEvent() throws IOException {
+        String page = loft.ada().get(SPLICING).page();
+        assertTrue(page.contains("name=\"minutes\""), page);
+        Seen booked = done("minutes", "75", "said", "passed");
+        assertEquals(200, booked.status(), booked.text());
+        assertFalse(booked.text().contains(piece), booked.text());
+        String rows = Files.readString(loft.file("measured.csv"));
+        assertTrue(rows.contains(",Ada,75,"), rows);
+        String trace = loft.ada().get("/rack/trace?what=" + piece).text();
+        assertTrue(trace.contains("spliced") && trace.contains("in 1 h 15 min"), trace);
+    }
+
+    @Test
+    void whatCannotBeRead_isSaidAndNothingIsBooked() {
+        int before = loft.events();
+        Seen wrong = done("minutes", "an hour");
+        assertEquals(409, wrong.status());
+        assertTrue(
+                wrong.text()
+                        .contains("Those minutes could not be read: write whole minutes from 1 to 9999, such as 75."),
+                wrong.text());
+        assertEquals(409, done("length", "about 7").status());
+        assertEquals(before, loft.events());
+        assertEquals(200, done("said", "passed").status(), "without minutes it is booked, too");
+        assertEquals(before + 1, loft.events());
+    }
+}
