@@ -21,9 +21,10 @@ final class Parts implements Closeable {
 
     static Parts open(Path file) throws IOException {
         ZipFile zip = zip(file);
-        if (zip.size() > Limits.MOST_PARTS) {
+        int parts = zip.size();
+        if (parts > Limits.MOST_PARTS) {
             zip.close();
-            throw new Refused(zip.size() + " parts", "a workbook of at most " + Limits.MOST_PARTS + " parts");
+            throw new Refused(parts + " parts", "a workbook of at most " + Limits.MOST_PARTS + " parts");
         }
         return new Parts(zip);
     }

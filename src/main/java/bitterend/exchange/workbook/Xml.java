@@ -1,8 +1,15 @@
 package bitterend.exchange.workbook;
 
+import java.io.BufferedInputStream;
+import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -20,10 +27,31 @@ final class Xml implements Closeable {
         this.in = in;
         this.part = part;
         try {
-            this.reader = FACTORY.createXMLStreamReader(in);
-        } catch (XMLStreamException broken) {
+            this.reader = FACTORY.createXMLStreamReader(decoded(in));
+        } catch (XMLStreamException | CharacterCodingException broken) {
             throw refused(broken);
         }
+    }
+
+    /**
+     * The letters of a part, which is in UTF-8 or UTF-16 (ECMA-376 part 2). The platform's own decoder would print what it
+     * cannot read to the terminal.
+     */
+    private static Reader decoded(InputStream in) throws IOException {
+        BufferedInputStream buffered = new BufferedInputStream(in);
+        buffered.mark(2);
+        int first = buffered.read();
+        int second = buffered.read();
+        buffered.reset();
+        boolean wide = first == 0 || second == 0 || (first >= 0xfe && second >= 0xfe);
+        boolean big = first == 0 || first == 0xfe;
+        Charset charset = !wide ? StandardCharsets.UTF_8 : big ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_16LE;
+        Reader letters = new BufferedReader(new InputStreamReader(buffered, charset.newDecoder()));
+        letters.mark(1);
+        if (letters.read() != '\ufeff') {
+            letters.reset();
+        }
+        return letters;
     }
 
     private static XMLInputFactory factory() {
@@ -53,11 +81,20 @@ final class Xml implements Closeable {
     }
 
     private int step() throws XMLStreamException, Refused {
-        int event = reader.next();
+        int event = event();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
             throw new Refused("a declaration of entities in " + part, "a workbook as a spreadsheet program saves it");
         }
         return event;
+    }
+
+    /** The parser of the platform throws other things, too, on bytes that are no XML. */
+    private int event() throws XMLStreamException {
+        try {
+            return reader.next();
+        } catch (RuntimeException broken) {
+            throw new XMLStreamException(broken);
+        }
     }
 
     boolean begins(String name) {
@@ -116,8 +153,8 @@ final class Xml implements Closeable {
         return text.toString();
     }
 
-    private Refused refused(XMLStreamException broken) {
-        if (broken.getNestedException() instanceof Refused limit) {
+    private Refused refused(Exception broken) {
+        if (broken instanceof XMLStreamException around && around.getNestedException() instanceof Refused limit) {
             return limit;
         }
         return new Refused(

@@ -3,11 +3,15 @@ package bitterend.exchange.workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Random;
+import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -83,7 +87,41 @@ public final class RawBook {
         return this;
     }
 
+    /** The same with some of the bytes of its parts, or of the whole, changed by chance. */
+    byte[] changed(Random random) {
+        byte[] bytes = bytes(part -> random.nextInt(4) == 0 ? changed(part, random) : part);
+        return random.nextInt(6) == 0 ? changed(bytes, random) : bytes;
+    }
+
+    private static byte[] changed(byte[] bytes, Random random) {
+        byte[] changed = bytes.clone();
+        for (int times = 1 + random.nextInt(4); times > 0 && changed.length > 0; times--) {
+            int at = random.nextInt(changed.length);
+            switch (random.nextInt(4)) {
+                case 0 -> changed[at] = (byte) random.nextInt(256);
+                case 1 -> changed[at] = (byte) "<>/\"&;=0-9A!".charAt(random.nextInt(12));
+                case 2 -> changed = Arrays.copyOf(changed, at);
+                default -> {
+                    int to = Math.min(changed.length, at + 1 + random.nextInt(20));
+                    byte[] shorter = Arrays.copyOf(changed, changed.length - (to - at));
+                    System.arraycopy(changed, to, shorter, at, changed.length - to);
+                    changed = shorter;
+                }
+            }
+        }
+        return changed;
+    }
+
     public byte[] bytes() {
+        return bytes(part -> part);
+    }
+
+    /** Its parts in another charset. */
+    byte[] bytes(Charset charset) {
+        return bytes(part -> new String(part, StandardCharsets.UTF_8).getBytes(charset));
+    }
+
+    private byte[] bytes(UnaryOperator<byte[]> each) {
         Map<String, String> all = new LinkedHashMap<>();
         all.put(
                 "_rels/.rels",
@@ -102,7 +140,7 @@ public final class RawBook {
             for (Map.Entry<String, String> part : all.entrySet()) {
                 if (!part.getValue().equals("none")) {
                     zip.putNextEntry(new ZipEntry(part.getKey()));
-                    zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                    zip.write(each.apply(part.getValue().getBytes(StandardCharsets.UTF_8)));
                 }
             }
         } catch (IOException impossible) {

@@ -1,16 +1,21 @@
 package bitterend.exchange.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,6 +160,46 @@ final class WorkbookTest {
         assertEquals(
                 "a packed file that is no workbook",
                 refused(new RawBook().part("xl/workbook.xml", "none").bytes()));
+    }
+
+    /** Parts with some bytes changed, cut out or doubled: read or refused, and nothing else. */
+    @Test
+    void bytesChangedAnywhere_areReadOrRefused() throws IOException {
+        long seed = Long.getLong("seed", 20261129);
+        Random random = new Random(seed);
+        RawBook whole = new RawBook()
+                .sheet(
+                        "S",
+                        "",
+                        "<cols><col min=\"2\" max=\"3\" hidden=\"1\"/></cols><sheetData>"
+                                + RawBook.row(1, "order", "line") + styled("1", "46083", "2")
+                                + "</sheetData><mergeCells><mergeCell ref=\"A1:B1\"/></mergeCells>")
+                .texts("<t>a</t>", "<r><t>b</t></r>")
+                .formats("General", "yyyy-mm-dd");
+        PrintStream terminal = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        try {
+            for (int round = 0; round < 2_000; round++) {
+                Files.write(file, whole.changed(random));
+                Findings findings = new Findings();
+                Optional<Workbook> book = Workbook.open(file, findings);
+                assertEquals(book.isEmpty(), findings.hasErrors(), "seed " + seed + ", round " + round);
+            }
+        } catch (RuntimeException fault) {
+            throw new AssertionError("seed " + seed, fault);
+        } finally {
+            System.setErr(terminal);
+        }
+        assertFalse(printed.toString(StandardCharsets.UTF_8).contains("Fatal Error"));
+    }
+
+    @Test
+    void parts_mayBeInWideLetters() throws IOException {
+        byte[] utf16 = RawBook.of("Blöcke", RawBook.row(1, "ø 12 mm")).bytes(StandardCharsets.UTF_16);
+        Files.write(file, utf16);
+        assertEquals(List.of("ø 12 mm"), texts(open()));
+        assertEquals("sheet Blöcke", open().place());
     }
 
     private byte[] compound(String stream) {
