@@ -15,12 +15,15 @@ import bitterend.report.sheet.SheetMaker;
 import bitterend.report.sheet.SheetPage;
 import bitterend.report.sheet.SheetPdf;
 import bitterend.report.sheet.TagPage;
+import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import bitterend.work.plans.PrintSheets.Sheets;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,16 +33,19 @@ public final class SheetPapers {
     private final Figures figures;
     private final List<CardWork> work;
     private final String made;
+    /** What is said on tags: a piece is not another one because it is cut by now. */
+    private final PlanMark marked;
 
     public SheetPapers(ShopNow now, Sheets sheets, Figures figures) {
         this.figures = figures;
         Verdict.Passed passed = sheets.plan();
         view = PlanViews.of(now.shop(), passed.problem(), passed.plan(), figures.units())
-                .marked(mark(now, sheets, figures))
+                .marked(mark(now, sheets, figures, remark -> true))
                 .only(new PlanPart(
                         sheets.isWhole(),
                         sheets.chosen().reels(),
                         sheets.chosen().day()));
+        marked = mark(now, sheets, figures, remark -> !remark.isPosted());
         Map<String, String> measured = sheets.measured().entrySet().stream()
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, last -> last.getValue().words(figures::written)));
@@ -49,11 +55,12 @@ public final class SheetPapers {
         made = MadeWords.of(passed.kept().document(), sheets.ledger());
     }
 
-    private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures) {
+    private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures, Predicate<Remark> said) {
         Stream<PlanMark.Change> ofOrders = OrdersNow.words(now, figures).first(sheets.orders()).stream()
                 .map(told -> new PlanMark.Change("", Sentence.of(told)));
-        Stream<PlanMark.Change> since =
-                sheets.remarks().stream().map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
+        Stream<PlanMark.Change> since = sheets.remarks().stream()
+                .filter(said)
+                .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
         return new PlanMark(
                 sheets.plan().number(),
                 !sheets.isOut(),
@@ -97,7 +104,16 @@ public final class SheetPapers {
 
     /** Tags for pieces and kept coils. */
     public byte[] tags(TagPage.Label label, Paper paper) {
-        return bytes(new TagPage(view, figures, work).html(label, paper));
+        return bytes(tagPage().html(label, paper));
+    }
+
+    /** The tag of one piece; nothing where the plan does not cut it. */
+    public Optional<byte[]> tag(String piece, TagPage.Label label, Paper paper) {
+        return tagPage().html(piece, label, paper).map(SheetPapers::bytes);
+    }
+
+    private TagPage tagPage() {
+        return new TagPage(view.marked(marked), figures, work);
     }
 
     private static byte[] bytes(String text) {

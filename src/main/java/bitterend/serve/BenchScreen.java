@@ -105,6 +105,15 @@ final class BenchScreen implements Screen {
                 : 0;
     }
 
+    /** The piece that was cut last of a reel; empty while none is. */
+    private static String lastCut(List<Row> rows, Set<String> cut) {
+        return rows.stream()
+                .filter(Row::isCut)
+                .map(row -> row.mark().piece())
+                .filter(cut::contains)
+                .reduce("", (first, later) -> later);
+    }
+
     /** What changed since the plan was made; how far it is cut is seen on the screen itself. */
     private static List<PlanMark.Change> changes(Verdict verdict) {
         return verdict.remarks().stream()
@@ -163,6 +172,7 @@ final class BenchScreen implements Screen {
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));
         values.put("last", last(id));
+        values.put("lastCut", lastCut(rows, cut));
         values.put("kept", loft.access().keepsLedger());
         values.put("booking", Keys.random());
         values.put("path", "/bench/reel");

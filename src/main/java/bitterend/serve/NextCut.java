@@ -21,6 +21,11 @@ public record NextCut(Row row, String after, String ends, List<Fact> facts, Stri
         mates = List.copyOf(mates);
     }
 
+    /** Where its tag is printed. */
+    public String tag() {
+        return PrintScreen.TAG + Sent.path(piece());
+    }
+
     /** The piece that is cut. */
     public String piece() {
         return row.mark().piece();

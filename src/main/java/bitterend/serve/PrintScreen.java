@@ -9,6 +9,7 @@ import bitterend.report.sheet.TagPage;
 import bitterend.stock.Reel;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
+import bitterend.work.plans.PlanOfPiece;
 import bitterend.work.plans.PrintSheets;
 import bitterend.work.plans.PrintSheets.Result;
 import bitterend.work.plans.WhichSheets;
@@ -33,6 +34,11 @@ final class PrintScreen implements Screen {
     /** Where the label of a reel is printed. */
     static final String LABEL = "/print/label?id=";
 
+    /** Where the tag of a piece is printed. */
+    static final String TAG = "/print/tag?piece=";
+
+    private static final int NOT_FOUND = 404;
+
     private final Loft loft;
     private final Site site;
     private final People people;
@@ -53,9 +59,35 @@ final class PrintScreen implements Screen {
                         request, papers -> papers.tags(TagPage.Label.USUAL, Paper.A4), "text/html; charset=utf-8"));
         config.routes.get(
                 "/print/sheet.pdf", request -> print(request, papers -> papers.sheetPdf(Paper.A4), "application/pdf"));
+        config.routes.get("/print/tag", this::tag);
         config.routes.get("/print/label", request -> labels(request, Sent.asked(request, "id")));
         config.routes.get("/print/labels", request -> labels(request, ""));
         config.routes.post("/issue", this::issue);
+    }
+
+    /** The tag of a piece, cut or not, the same as is among those of its plan. */
+    private void tag(Context request) {
+        String piece = Sent.asked(request, "piece");
+        ShopNow now = loft.now().orElse(null);
+        Optional<byte[]> tag = Optional.ofNullable(now).flatMap(shop -> tag(shop, piece));
+        if (tag.isPresent()) {
+            withItsOwnStyle(request).result(tag.get());
+        } else {
+            request.status(now == null ? BenchBooking.WAITS : NOT_FOUND);
+            site.tell(request, now == null ? Loft.BROKEN : "No plan that is kept cuts that piece, so it has no tag.");
+        }
+    }
+
+    private Optional<byte[]> tag(ShopNow now, String piece) {
+        Plans plans = now.at().plans(new Findings());
+        return PlanOfPiece.of(now, plans, piece)
+                .map(found -> new PrintSheets(now, plans)
+                        .print(new PrintSheets.Request(
+                                found.plan(), new WhichSheets.Reels(List.of(found.reel())), null)))
+                .flatMap(result -> result instanceof Result.Printed printed
+                        ? new SheetPapers(now, printed.sheets(), loft.figures(now))
+                                .tag(piece, TagPage.Label.USUAL, Paper.A4)
+                        : Optional.empty());
     }
 
     /** The labels of reels on the rack: of one of them, or of all where none is named. */

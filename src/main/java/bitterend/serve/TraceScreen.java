@@ -1,15 +1,20 @@
 package bitterend.serve;
 
+import bitterend.finding.Findings;
 import bitterend.front.OrdersNow;
 import bitterend.report.Figures;
 import bitterend.report.StockPage;
+import bitterend.report.page.Block;
 import bitterend.report.page.Document;
+import bitterend.report.page.Writing;
 import bitterend.work.ShopNow;
+import bitterend.work.plans.PlanOfPiece;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.AskRack.Found;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 
 /** Where a piece came from, and what became of a lot: the pages of the command, for a recall. */
@@ -69,11 +74,16 @@ final class TraceScreen implements Screen {
             return Optional.empty();
         }
         Figures figures = loft.figures(now);
+        Writing ways = new Writing();
+        if (PlanOfPiece.of(now, now.at().plans(new Findings()), name).isPresent()) {
+            ways.links(List.of(new Block.Link("Reprint its tag", PrintScreen.TAG + Sent.path(name))));
+        }
         return Optional.of(page(now)
                 .movements(piece.movements())
                 .with(page(now).events(piece.events(), name))
                 .with(OrdersNow.about(now, name, figures))
                 .with(page(now).cameOff(piece.ancestry(), piece.reel()))
+                .with(ways.document())
                 .titled("Stock", "Piece " + name, shop(now)));
     }
 

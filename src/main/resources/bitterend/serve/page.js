@@ -47,6 +47,8 @@
     document.querySelectorAll("#cutting .cardof").forEach(function (card) {
       card.hidden = next === null || card.dataset.card !== next.dataset.card;
     });
+    hide("tag", next === null);
+    if (next !== null && document.getElementById("tag")) { document.getElementById("tag").href = next.dataset.tag; }
     hide("ticks", next === null || otherwise);
     hide("held", !otherwise);
     hide("allcut", next !== null);

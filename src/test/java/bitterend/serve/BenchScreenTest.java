@@ -181,6 +181,55 @@ final class BenchScreenTest {
         return Pattern.compile(pattern).matcher(page).results();
     }
 
+    /** Before it is cut and after, and by which plan it was cut once another is in force. */
+    @Test
+    void tagOfAPiece_isTheOneOfItsPlanAlsoOnceItIsCut() throws InterruptedException {
+        loft.plans();
+        String piece = next("E7");
+        Seen bench = reel("E7");
+        String path = href(bench.page(), "Reprint this tag");
+        assertEquals("/print/tag?piece=" + piece.replace("/", "%2F"), path);
+        Seen tag = loft.ada().get(path);
+        List<String> tags = tags(tag.page());
+        assertEquals(1, tags.size(), tag.text());
+        assertTrue(tags(loft.ada().get("/print/tags").page()).contains(tags.get(0)), tags.get(0));
+        cut("E7", piece);
+        assertTrue(
+                reel("E7").page().contains("<option selected>" + piece),
+                "what was cut last is the one that is offered");
+        assertEquals(tags, tags(loft.ada().get(path).page()), "cut, and no other piece by that");
+        loft.plans();
+        assertTrue(loft.ada().get("/bench").text().contains("plan 2"));
+        List<String> later = tags(loft.ada().get(path).page());
+        assertEquals(1, later.size());
+        assertTrue(later.get(0).contains("<b>" + piece + "</b>") && later.get(0).contains("plan 1"), later.get(0));
+        Seen trace = loft.ada().get("/rack/trace?what=" + piece.replace("/", "%2F"));
+        assertEquals(path, href(trace.page(), "Reprint its tag"));
+    }
+
+    @Test
+    void tagOfWhatNoPlanCuts_isRefusedInWords() throws InterruptedException {
+        loft.plans();
+        for (String piece : new String[] {"E-99%2F1.1", "", "%3Cb%3E"}) {
+            Seen none = loft.ada().get("/print/tag?piece=" + piece);
+            assertEquals(404, none.status());
+            assertTrue(none.text().contains("No plan that is kept cuts that piece, so it has no tag."), none.text());
+        }
+    }
+
+    private static List<String> tags(String page) {
+        return found("(?s)<div class=\"tag [^>]*>.*?</div>", page)
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    private static String href(String page, String words) {
+        return found("href=\"([^\"]*)\">" + words + "</a>", page)
+                .map(found -> found.group(1))
+                .findFirst()
+                .orElse("");
+    }
+
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {

@@ -13,6 +13,9 @@ import java.util.List;
  * @param code the QR code
  */
 public record Tag(String title, String kind, String mark, String measure, List<String> lines, QrCode code) {
+    /** The kind of a tag for a piece. */
+    static final String PIECE = "piece";
+
     public Tag {
         lines = List.copyOf(lines);
     }

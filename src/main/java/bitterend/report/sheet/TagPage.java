@@ -3,6 +3,7 @@ package bitterend.report.sheet;
 import bitterend.report.Figures;
 import bitterend.report.PlanView;
 import java.util.List;
+import java.util.Optional;
 
 /** Sheets of labels, to print and stick on. */
 public final class TagPage {
@@ -65,6 +66,14 @@ public final class TagPage {
     /** As many labels on the paper as go, with equal margins. */
     public String html(Label label, Paper paper) {
         return html(tags.all(), label, paper);
+    }
+
+    /** The tag of one piece; nothing where the plan does not cut it. */
+    public Optional<String> html(String piece, Label label, Paper paper) {
+        List<Tag> of = tags.all().stream()
+                .filter(tag -> tag.kind().equals(Tag.PIECE) && tag.title().equals(piece))
+                .toList();
+        return of.isEmpty() ? Optional.empty() : Optional.of(html(of, label, paper));
     }
 
     static String html(List<Tag> tags, Label label, Paper paper) {

@@ -88,7 +88,7 @@ final class Tags {
         if (!view.mark().changesOf(reel.id()).isEmpty()) {
             lines.add(0, "CHANGED since it was planned: see the sheet");
         }
-        return new Tag(piece.id(), "piece", mark(reel), measure, lines, QrCode.of(code(piece, cut, reel)));
+        return new Tag(piece.id(), Tag.PIECE, mark(reel), measure, lines, QrCode.of(code(piece, cut, reel)));
     }
 
     private String code(Piece piece, Cut cut, Reel reel) {
