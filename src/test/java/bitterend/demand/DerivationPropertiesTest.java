@@ -44,7 +44,7 @@ final class DerivationPropertiesTest {
     /**
      * How much rope a ring takes for each unit of its round. Published handbook [1], no. 2864: three rounds, and [3],
      * p. 21: three and a half where that is more; [1], no. 2866: 22 times the diameter of a wire grommet of six
-     * rounds, 9 times for one of three strands.
+     * rounds; [2], p. 94: 9 times for one of three strands.
      */
     private static final Map<String, Rounds> ROUNDS = Map.of(
             "fibre-grommet", new Rounds(3, 3.5),
