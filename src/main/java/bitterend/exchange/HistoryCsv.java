@@ -39,7 +39,7 @@ final class HistoryCsv {
         this.model = model;
         this.units = units;
         this.findings = findings;
-        lines = new OrdersCsv(new Ropes(ropes.sound(), ropes.stated(), false), products, findings);
+        lines = new OrdersCsv(new Ropes(ropes.sound(), ropes.stated(), false, ropes.file()), products, findings);
     }
 
     /** The past, week by week. */
@@ -48,7 +48,7 @@ final class HistoryCsv {
         Map<String, List<Piece>> pieces = new HashMap<>();
         Map<String, String> ids = new HashMap<>();
         for (Fields row : new CsvTable(file, OrdersCsv.columnsWith(PLACED), findings).rows()) {
-            LocalDate placed = row.require(PLACED, Readings::day, LocalDate.EPOCH);
+            LocalDate placed = row.require(PLACED, Readings::dayOfTable, LocalDate.EPOCH);
             List<Assembly> assemblies = lines.assemblies(row, ids);
             String order = row.text("order").orElse("");
             LocalDate before = days.getOrDefault(order, placed);
@@ -76,7 +76,7 @@ final class HistoryCsv {
                         origin.place(),
                         "rope",
                         rope,
-                        "a rope of " + RopesJson.NAME + "; this line is left out"));
+                        "a rope of " + ropes.file() + "; this line is left out"));
             }
             return List.of();
         }

@@ -31,7 +31,7 @@ public record LedgerReels(String file, List<Reel> reels, Set<String> gone, Map<S
         for (Reel reel : reels) {
             if (!ropes.mayKnow(reel.rope())) {
                 findings.add(
-                        Finding.error(file, "reel " + reel.id(), "rope", reel.rope(), "a rope of " + RopesJson.NAME));
+                        Finding.error(file, "reel " + reel.id(), "rope", reel.rope(), "a rope of " + ropes.file()));
             }
         }
         return reels;

@@ -58,6 +58,7 @@ public final class MeasuredCsv {
     public static Reading read(Path folder, Shop shop) {
         Findings findings = new Findings();
         List<MeasuredAssembly> assemblies = InputFile.requireTable(folder, NAME, findings)
+                .map(file -> file.in(shop.settings().locale()))
                 .map(new MeasuredCsv(shop, findings)::rows)
                 .orElse(List.of());
         return new Reading(assemblies, findings.sorted());
@@ -90,7 +91,7 @@ public final class MeasuredCsv {
                 row.require("end a", EndText::parse, EndSpec.of("plain")),
                 row.optional("end b", EndText::parse, EndSpec.of("plain")),
                 Assembly.Extras.NONE);
-        row.optional("day", Readings::day, LocalDate.MIN);
+        row.optional("day", Readings::dayOfTable, LocalDate.MIN);
         Assembly assembly = new Assembly(
                 new Assembly.Origin(row.file(), row.place()),
                 new Assembly.Ordered(new Piece.Source(id, "1", LocalDate.MAX, 5), "", "", 1, 1),

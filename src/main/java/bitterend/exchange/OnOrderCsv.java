@@ -57,7 +57,7 @@ final class OnOrderCsv {
             String rope = RopeColumn.read(row, ropes);
             Offer.Made made = made(row, supplier, rope);
             int quantity = row.optional("quantity", Readings.whole(1, 1_000), 1);
-            LocalDate expected = row.require("expected", Readings::day, LocalDate.EPOCH);
+            LocalDate expected = row.require("expected", Readings::dayOfTable, LocalDate.EPOCH);
             row.once("number", id, ids);
             int there = came.getOrDefault(id, List.of()).size();
             if (row.sound() && there >= quantity) {

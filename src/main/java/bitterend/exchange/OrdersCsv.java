@@ -193,7 +193,7 @@ final class OrdersCsv {
         Piece.Source source = new Piece.Source(
                 row.require("order", Readings::orderId, "?" + row.place()),
                 row.require("line", Readings::orderId, "?"),
-                row.optional("due", Readings::day, LocalDate.MAX),
+                row.optional("due", Readings::dayOfTable, LocalDate.MAX),
                 row.optional("priority", PRIORITY, 5),
                 row.optional("finishing", FINISHING, 0));
         int quantity = row.optional("quantity", QUANTITY, 1);
@@ -225,7 +225,7 @@ final class OrdersCsv {
 
     private String known(Fields row, String column, String rope) {
         if (row.text(column).isPresent() && !ropes.mayKnow(rope)) {
-            row.error(column, "a rope of " + RopesJson.NAME + ropes.hint(rope));
+            row.error(column, "a rope of " + ropes.file() + ropes.hint(rope));
         }
         return rope;
     }

@@ -2,9 +2,12 @@ package bitterend.exchange;
 
 import bitterend.demand.PieceId;
 import bitterend.exchange.form.Codec;
+import bitterend.exchange.form.CsvColumns;
+import bitterend.exchange.form.GroupedTable;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.ObjectTable;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
@@ -15,11 +18,16 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
-/** Reads {@code assemblies.json}, the standard products an order line may name. */
+/** Reads {@code assemblies.json} or {@code assemblies.csv}, the standard products an order line may name. */
 final class ProductsJson {
     static final String NAME = "assemblies.json";
+    /** The same as a table. */
+    static final String TABLE_NAME = "assemblies.csv";
+
     private static final String FORMAT = "bitterend/assemblies/1";
     /** How many of a part an assembly takes. */
     static final Reading<Integer> COUNT = Readings.whole(1, 1000);
@@ -53,6 +61,20 @@ final class ProductsJson {
             "code",
             "note");
 
+    private static final GroupedTable TABLE = new GroupedTable(
+            "products",
+            new CsvColumns(
+                    List.of("product", "rope", "length"),
+                    Stream.concat(Stream.of("name", "parameters", "hardware", "part"), PART_COLUMNS.stream())
+                            .filter(column -> !List.of("rope", "length").contains(column))
+                            .toList()),
+            "product",
+            "name",
+            "line",
+            "parts",
+            "parameters",
+            "hardware");
+
     private final Findings findings;
 
     ProductsJson(Findings findings) {
@@ -60,7 +82,10 @@ final class ProductsJson {
     }
 
     Products read(InputFile file) {
-        return JsonDocument.read(file, FORMAT, findings, ProductsJson::products).orElse(new Products(List.of(), false));
+        Optional<Products> read = ObjectTable.isOne(file)
+                ? TABLE.read(file, findings, ProductsJson::products)
+                : JsonDocument.read(file, FORMAT, findings, ProductsJson::products);
+        return read.orElse(new Products(List.of(), false));
     }
 
     private static Products products(JsonObject document) {

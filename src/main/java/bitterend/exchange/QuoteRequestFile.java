@@ -10,6 +10,7 @@ import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.LocalForm;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
@@ -49,18 +50,21 @@ public final class QuoteRequestFile {
     private final QuotePolicyJson amounts;
     private final DemandModel model;
     private final Units units;
+    private final LocalForm form;
 
     private QuoteRequestFile(Path folder, Shop shop, LocalDate day) {
         this.day = day;
         List<Rope> ropes = shop.catalogue().ropes();
-        Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true);
-        Products products = InputFile.find(folder, ProductsJson.NAME, findings)
+        Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true, RopesJson.NAME);
+        Products products = new FolderFiles(folder, findings)
+                .either(ProductsJson.NAME, ProductsJson.TABLE_NAME)
                 .map(new ProductsJson(findings)::read)
                 .orElse(Products.NONE);
         lines = new OrdersCsv(known, products, findings);
         amounts = new QuotePolicyJson(shop.settings().money(), Money.ZERO);
         model = new DemandModel(shop.catalogue());
         units = shop.settings().units();
+        form = shop.settings().locale();
     }
 
     /**
@@ -114,7 +118,7 @@ public final class QuoteRequestFile {
     private QuoteRequestReading read(Path file) {
         String name = String.valueOf(file.getFileName());
         Path folder = file.getParent() == null ? file : file.getParent();
-        return read(name, InputFile.require(folder, name, findings), stem(name));
+        return read(name, InputFile.require(folder, name, findings).map(input -> input.in(form)), stem(name));
     }
 
     private QuoteRequestReading read(String name, Optional<InputFile> input, String id) {

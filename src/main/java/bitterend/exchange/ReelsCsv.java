@@ -94,7 +94,7 @@ final class ReelsCsv {
         String id = row.require("reel", ids, "?" + row.place());
         String rope = row.require("rope", Readings::id, "?");
         if (row.sound() && !ropes.mayKnow(rope)) {
-            row.error("rope", "a rope of " + RopesJson.NAME + ropes.hint(rope));
+            row.error("rope", "a rope of " + ropes.file() + ropes.hint(rope));
         }
         Reel.Contents contents = contents(row);
         return new Reel(
@@ -147,8 +147,8 @@ final class ReelsCsv {
         return new Reel.Papers(
                 row.optional("certificate", Readings::text, ""),
                 row.optional("certificate number", Readings::text, ""),
-                row.optional("use by", Readings::day, LocalDate.MAX),
-                row.optional("received", Readings::day, LocalDate.MIN));
+                row.optional("use by", Readings::dayOfTable, LocalDate.MAX),
+                row.optional("received", Readings::dayOfTable, LocalDate.MIN));
     }
 
     private static Reel.Custody custody(Fields row) {

@@ -13,7 +13,7 @@ final class RopeColumn {
         return row.require(
                 "rope",
                 text -> Readings.id(text)
-                        .then(id -> ropes.mayKnow(id) ? Parsed.of(id) : Parsed.refused("a rope of " + RopesJson.NAME)),
+                        .then(id -> ropes.mayKnow(id) ? Parsed.of(id) : Parsed.refused("a rope of " + ropes.file())),
                 "?");
     }
 }

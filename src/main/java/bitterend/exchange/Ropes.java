@@ -7,14 +7,15 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The ropes of {@code ropes.json} as far as they could be read.
+ * The ropes of {@code ropes.json} or {@code ropes.csv} as far as they could be read.
  *
  * @param sound those that can be used, by id
  * @param stated every id that the file states
  * @param readable whether the file could be read at all
+ * @param file its name
  */
-record Ropes(List<Rope> sound, Set<String> stated, boolean readable) {
-    static final Ropes UNREAD = new Ropes(List.of(), Set.of(), false);
+record Ropes(List<Rope> sound, Set<String> stated, boolean readable, String file) {
+    static final Ropes UNREAD = new Ropes(List.of(), Set.of(), false, RopesJson.NAME);
 
     Ropes {
         sound = List.copyOf(sound);
@@ -24,7 +25,7 @@ record Ropes(List<Rope> sound, Set<String> stated, boolean readable) {
     /** The same without the ropes of these ids among the sound ones. */
     Ropes without(Set<String> broken) {
         return new Ropes(
-                sound.stream().filter(rope -> !broken.contains(rope.id())).toList(), stated, readable);
+                sound.stream().filter(rope -> !broken.contains(rope.id())).toList(), stated, readable, file);
     }
 
     /** Whether the file states a rope that cannot be used. */

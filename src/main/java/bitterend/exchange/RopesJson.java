@@ -7,10 +7,12 @@ import bitterend.catalogue.MakeUp;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.catalogue.RopeKinds;
+import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.ObjectTable;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
@@ -30,12 +32,37 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
-/** Reads {@code ropes.json}, the catalogue of ropes with price and value curve. */
+/** Reads {@code ropes.json} or {@code ropes.csv}, the catalogue of ropes with price and value curve. */
 final class RopesJson {
     static final String NAME = "ropes.json";
     static final String FORMAT = "bitterend/ropes/1";
+    /** The same catalogue as a table, in place of the other. */
+    static final String TABLE_NAME = "ropes.csv";
+
+    private static final ObjectTable TABLE = new ObjectTable(
+            "ropes",
+            new CsvColumns(
+                    List.of("id", "construction", "fibre", "price", "usual reel"),
+                    List.of(
+                            "name",
+                            "diameter",
+                            "width",
+                            "lay",
+                            "lay length",
+                            "core",
+                            "grade",
+                            "finish",
+                            "colour",
+                            "tracer",
+                            "make up",
+                            "mass",
+                            "cut loss",
+                            "cut to nearest",
+                            "keep from",
+                            "note")));
     private static final String AS_GOOD_AS_NEW = "asGoodAsNew";
     private static final Construction UNKNOWN_CONSTRUCTION = Construction.named("?");
     private static final Fibre UNKNOWN_FIBRE = Fibre.named("?");
@@ -72,14 +99,16 @@ final class RopesJson {
 
     /** The ropes by id. */
     Ropes read(InputFile file) {
-        return JsonDocument.read(file, FORMAT, findings, this::ropes)
-                .map(ropes -> ropes.without(leftOut(file, findings).ids()))
+        Optional<Ropes> read = ObjectTable.isOne(file)
+                ? TABLE.read(file, findings, this::ropes)
+                : JsonDocument.read(file, FORMAT, findings, this::ropes);
+        return read.map(ropes -> ropes.without(leftOut(file, findings).ids()))
                 .orElse(Ropes.UNREAD);
     }
 
     /** Rows that cannot be used; none that shares an id with one is among the ropes. */
     static LeftOutRows leftOut(InputFile file, Findings ofFile) {
-        return LeftOutRows.of(file, FORMAT, List.of("ropes"), ofFile);
+        return LeftOutRows.of(file, FORMAT, List.of("ropes"), TABLE, ofFile);
     }
 
     private Ropes ropes(JsonObject document) {
@@ -99,7 +128,7 @@ final class RopesJson {
         }
         tellWhatWent(document.objects("ropes"));
         sound.sort(Comparator.comparing(Rope::id, NaturalOrder.IDS));
-        return new Ropes(sound, stated.keySet(), !stated.isEmpty());
+        return new Ropes(sound, stated.keySet(), !stated.isEmpty(), document.fields().file());
     }
 
     /** One warning for what coils were valued by once. */

@@ -10,10 +10,12 @@ import bitterend.catalogue.TeardropFormula;
 import bitterend.catalogue.Thimble;
 import bitterend.catalogue.ThimbleSheet;
 import bitterend.catalogue.ThroatAngle;
+import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
 import bitterend.exchange.form.JsonObject;
+import bitterend.exchange.form.ObjectTable;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Diameter;
@@ -26,24 +28,72 @@ import bitterend.measure.Parsed;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads {@code thimbles.json}: linings for eyes, the metal ends that swages and sockets put on a rope, and the hardware that hangs on either. */
+/** Reads {@code thimbles.json}, and {@code thimbles.csv}, {@code fittings.csv} and {@code hardware.csv}: linings for eyes, the metal ends that swages and sockets put on a rope, and the hardware that hangs on either. */
 final class ThimblesJson {
     static final String NAME = "thimbles.json";
     private static final String FORMAT = "bitterend/thimbles/1";
+    /** The same as tables, one for each list. */
+    static final String THIMBLES_TABLE = "thimbles.csv";
+
+    static final String FITTINGS_TABLE = "fittings.csv";
+    static final String HARDWARE_TABLE = "hardware.csv";
+    /** Every file that thimbles, fittings and hardware may be in. */
+    static final List<String> NAMES = List.of(NAME, THIMBLES_TABLE, FITTINGS_TABLE, HARDWARE_TABLE);
+
+    private static final List<String> LISTS = List.of("thimbles", "fittings", "hardware");
+    private static final Map<String, ObjectTable> TABLES = Map.of(
+            THIMBLES_TABLE,
+            new ObjectTable(
+                    "thimbles",
+                    new CsvColumns(
+                            List.of("id", "rope from", "rope to"),
+                            List.of(
+                                    "name",
+                                    "groove",
+                                    "throat to bearing",
+                                    "overall width",
+                                    "overall length",
+                                    "inside width",
+                                    "inside length",
+                                    "crown",
+                                    "throat angle",
+                                    "source",
+                                    "grade",
+                                    "verified",
+                                    "note"))),
+            FITTINGS_TABLE,
+            new ObjectTable(
+                    "fittings",
+                    new CsvColumns(
+                            List.of("id", "pin to bore", "rope from", "rope to"),
+                            List.of("name", "length", "growth", "note"))),
+            HARDWARE_TABLE,
+            new ObjectTable(
+                    "hardware",
+                    new CsvColumns(
+                            List.of("id", "kind"),
+                            List.of("name", "inside", "closed", "open", "tolerance", "mass", "note"))));
     private static final String BUILT_IN = "/bitterend/thimbles.json";
-    private static final Provenance SHOP = new Provenance("the shop's thimbles.json", Grade.SHOP, true);
     private static final Provenance SHEET = new Provenance("a dealer's sheet", Grade.SECONDARY, false);
     private static final FineLength PLACEHOLDER = FineLength.ofMillimetres(1);
     /** A thimble's throat is rarely wider; the wider, the more rope lies in it. */
     private static final ThroatAngle USUAL_ANGLE = ThroatAngle.ofDegrees(60);
 
     private final Findings findings;
+    private final Set<String> ids;
 
     ThimblesJson(Findings findings) {
+        this(findings, new HashSet<>());
+    }
+
+    /** With the ids that other files of the shop state, to which those of this one come. */
+    ThimblesJson(Findings findings, Set<String> ids) {
         this.findings = findings;
+        this.ids = ids;
     }
 
     /** The book with the thimbles that a shop starts with, by rope size; each is unverified until the shop types its own. */
@@ -58,19 +108,26 @@ final class ThimblesJson {
 
     /** The book with the thimbles and fittings of a file in front of those it has; the same id takes the place of one. */
     SpliceBook read(InputFile file, SpliceBook book) {
-        return JsonDocument.read(file, FORMAT, findings, this::rows)
-                .map(rows -> rows.on(book, leftOut(file, findings).ids()))
+        Optional<Rows> read = ObjectTable.isOne(file)
+                ? table(file).read(file, findings, this::rows)
+                : JsonDocument.read(file, FORMAT, findings, this::rows);
+        return read.map(rows -> rows.on(book, leftOut(file, findings).ids()))
                 .orElse(book);
     }
 
     /** Rows that cannot be used, and those that share an id with one, are not in the book. */
     static LeftOutRows leftOut(InputFile file, Findings ofFile) {
-        return LeftOutRows.of(file, FORMAT, List.of("thimbles", "fittings", "hardware"), ofFile);
+        return LeftOutRows.of(file, FORMAT, LISTS, table(file), ofFile);
+    }
+
+    private static ObjectTable table(InputFile file) {
+        return TABLES.getOrDefault(
+                file.name().replaceFirst("\\.xlsx$", ".csv"), TABLES.get(THIMBLES_TABLE));
     }
 
     private Rows rows(JsonObject root) {
         root.mayHave("note");
-        Set<String> ids = new HashSet<>();
+        Set<String> before = Set.copyOf(ids);
         List<Thimble> thimbles = new ArrayList<>();
         for (JsonObject row : root.objects("thimbles")) {
             thimble(row, ids).ifPresent(thimbles::add);
@@ -83,7 +140,9 @@ final class ThimblesJson {
         for (JsonObject row : root.objects("hardware")) {
             hardware(row, ids).ifPresent(hung::add);
         }
-        return new Rows(thimbles, fittings, hung, ids);
+        Set<String> own = new HashSet<>(ids);
+        own.removeAll(before);
+        return new Rows(thimbles, fittings, hung, own);
     }
 
     /** The rows of a file, and every id that it states, of rows too that cannot be used. */
@@ -96,6 +155,12 @@ final class ThimblesJson {
             book.thimbles().stream()
                     .filter(thimble -> !ids.contains(thimble.id()))
                     .forEach(thimbles::add);
+            book.fittings().stream()
+                    .filter(fitting -> !ids.contains(fitting.id()))
+                    .forEach(fittings::add);
+            book.hardware().stream()
+                    .filter(hardware -> !ids.contains(hardware.id()))
+                    .forEach(hung::add);
             return book.withHardware(thimbles, fittings).hanging(hung);
         }
     }
@@ -126,8 +191,12 @@ final class ThimblesJson {
                         ThroatAngle.ofDegrees(degrees),
                         from,
                         to,
-                        BookRow.provenance(fields, measured ? SHOP : SHEET)))
+                        BookRow.provenance(fields, measured ? ofTheShop(fields) : SHEET)))
                 : Optional.empty();
+    }
+
+    private static Provenance ofTheShop(Fields fields) {
+        return new Provenance("the shop's " + fields.file(), Grade.SHOP, true);
     }
 
     /** The sizes of a dealer's sheet, from which groove and bearing are estimated; nothing, with an error, when they cannot be. */

@@ -88,7 +88,8 @@ public record CsvColumns(List<String> required, List<String> optional) {
         return names.containsAll(required) && new HashSet<>(names).size() == names.size();
     }
 
-    private List<String> all() {
+    /** Every column, those first that must be there. */
+    List<String> all() {
         List<String> names = new ArrayList<>(required);
         names.addAll(optional);
         return names;

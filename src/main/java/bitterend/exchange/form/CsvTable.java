@@ -71,7 +71,7 @@ public final class CsvTable {
         List<String> cells = new ArrayList<>(row);
         for (int column = 0; column < Math.min(head.size(), row.size()); column++) {
             String unit = columns.heading(head.get(column)).unit();
-            String cell = row.get(column).strip();
+            String cell = file.form().decimals(row.get(column).strip());
             if (!unit.isEmpty() && BARE_NUMBER.matcher(cell).matches()) {
                 cells.set(column, cell + " " + unit);
             }
@@ -131,9 +131,10 @@ public final class CsvTable {
         if (!wrong.isEmpty()) {
             return;
         }
+        FileCells local = new FileCells(file, ofRows);
         Map<String, String> texts = new HashMap<>();
         for (int column = 0; column < names.size(); column++) {
-            texts.put(names.get(column), cells.get(column));
+            texts.put(names.get(column), local.cell(place, names.get(column), cells.get(column)));
             tellUnseen(file.name(), place, names.get(column), cells.get(column), findings);
         }
         rows.add(new Fields(file.name(), place, texts, ofRows));

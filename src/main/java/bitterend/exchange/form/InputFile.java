@@ -23,8 +23,9 @@ import java.util.regex.Pattern;
  * @param text its text, without a byte order mark; empty for a workbook
  * @param digest SHA-256 of its bytes, in hexadecimal
  * @param sheets of a workbook its sheets; none for a text
+ * @param form how days and figures are typed in it, where it is a table
  */
-public record InputFile(String name, String text, String digest, List<Sheet> sheets) {
+public record InputFile(String name, String text, String digest, List<Sheet> sheets, LocalForm form) {
     private static final long MOST_BYTES = 100_000_000;
     private static final Pattern BLANKS = Pattern.compile("[\\s,;\"]+");
     private static final int MOST_PLAIN = 127;
@@ -34,9 +35,14 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
         sheets = List.copyOf(sheets);
     }
 
-    /** A text. */
+    /** A text with days and figures of no place in particular. */
     public InputFile(String name, String text, String digest) {
-        this(name, text, digest, List.of());
+        this(name, text, digest, List.of(), LocalForm.NONE);
+    }
+
+    /** The same file with days and figures as they are typed in a place. */
+    public InputFile in(LocalForm local) {
+        return new InputFile(name, text, digest, sheets, local);
     }
 
     /** A file that must be there. */
@@ -92,7 +98,8 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
                                 name,
                                 "",
                                 sha256(Files.readAllBytes(file)),
-                                book.get().sheets()));
+                                book.get().sheets(),
+                                LocalForm.NONE));
             }
             if (Files.size(file) > MOST_BYTES) {
                 findings.add(Finding.error(

@@ -27,7 +27,9 @@ public final class JsonObject {
         this.document = document;
         this.asked = document.at(pointer, node);
         Map<String, String> texts = plainMembers(node);
-        texts.forEach((name, text) -> CsvTable.tellUnseen(file, pointer, name, text, findings));
+        if (!(node instanceof RowNode)) {
+            texts.forEach((name, text) -> CsvTable.tellUnseen(file, pointer, name, text, findings));
+        }
         this.fields = new Fields(file, pointer, texts, findings, asked::name);
     }
 
@@ -54,7 +56,7 @@ public final class JsonObject {
         if (!inner.isMissingNode() && !inner.isObject()) {
             fields.error(name, "an object, in { and }");
         }
-        return new JsonObject(file, pointer + "/" + escaped(name), inner, findings, document);
+        return new JsonObject(file, placeOf(inner, pointer + "/" + escaped(name)), inner, findings, document);
     }
 
     /** The objects of a list inside this one; none where there is no list. */
@@ -62,7 +64,7 @@ public final class JsonObject {
         List<JsonObject> objects = new ArrayList<>();
         JsonNode list = list(name);
         for (int i = 0; i < list.size(); i++) {
-            String inner = pointer + "/" + escaped(name) + "/" + i;
+            String inner = placeOf(list.get(i), pointer + "/" + escaped(name) + "/" + i);
             if (list.get(i).isObject()) {
                 objects.add(new JsonObject(file, inner, list.get(i), findings, document));
             } else {
@@ -70,6 +72,11 @@ public final class JsonObject {
             }
         }
         return objects;
+    }
+
+    /** Where an object is: its row in a table, else the pointer to it. */
+    private static String placeOf(JsonNode inner, String pointer) {
+        return inner instanceof RowNode row ? row.place() : pointer;
     }
 
     /** The texts of a list inside this one. */

@@ -106,6 +106,34 @@ public final class LocalForm {
         return Parsed.of(plain.append(text.substring(from)).toString());
     }
 
+    /**
+     * Figures of a file in the form of the files: a decimal comma becomes a point where the place has one, a point stays
+     * what it is everywhere. What can mean two things stays as it is.
+     */
+    String decimals(String text) {
+        if (point != ',') {
+            return text;
+        }
+        return FIGURE.matcher(text).replaceAll(figure -> isDecimalComma(figure.group())
+                ? figure.group().replace(',', '.')
+                : figure.group());
+    }
+
+    private static boolean isDecimalComma(String figure) {
+        return figure.indexOf(',') >= 0 && figure.indexOf(',') == figure.lastIndexOf(',') && figure.indexOf('.') < 0;
+    }
+
+    /** A figure of a file that would be another one if its points parted thousands; empty where there is none. */
+    String twoMeanings(String text) {
+        Matcher figure = FIGURE.matcher(text);
+        while (point == ',' && figure.find()) {
+            if (figure.group().indexOf(',') < 0 && THOUSANDS.matcher(figure.group()).matches()) {
+                return figure.group();
+            }
+        }
+        return "";
+    }
+
     private Parsed<String> figure(String typed) {
         boolean one = typed.chars().filter(sign -> sign == '.' || sign == ',').count() == 1;
         char sign = typed.replaceAll("[0-9]", "").charAt(0);

@@ -23,6 +23,7 @@ public final class Readings {
     private static final Pattern PLANNED_REEL = Pattern.compile(ID.pattern() + "(:[1-9][0-9]{0,3})?");
     private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029]{1,200}");
     private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
+    private static final Pattern TYPED_DAY = Pattern.compile("[0-9]{1,2}[./-][0-9]{1,2}[./-]([0-9]{2}){1,2}");
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
     private static final Length LONGEST = Length.ofMetres(20_000);
 
@@ -114,6 +115,14 @@ public final class Readings {
         } catch (DateTimeParseException notADay) {
             return Parsed.refused(expected);
         }
+    }
+
+    /** A day in a table, which a place may type in its own way; the refusal says how that is told. */
+    public static Parsed<LocalDate> dayOfTable(String text) {
+        boolean local = TYPED_DAY.matcher(text).matches();
+        return local
+                ? Parsed.refused("a day such as 2026-03-02, or the place whose days these are as locale in shop.json")
+                : day(text);
     }
 
     /** A whole number between two others, both included. */

@@ -1,0 +1,68 @@
+package bitterend.exchange.form;
+
+import bitterend.finding.Finding;
+import bitterend.finding.Findings;
+import java.util.Set;
+
+/** Cells of a table brought into the form of the files, by what their column holds and how its place types that. */
+final class FileCells {
+    private static final Set<String> DAYS = Set.of("day", "due", "expected", "placed", "received", "use by");
+    /** Columns whose commas are commas. */
+    private static final Set<String> WORDS = Set.of(
+            "accept",
+            "certificate number",
+            "colour",
+            "customer",
+            "for order",
+            "id",
+            "line",
+            "lot",
+            "name",
+            "note",
+            "number",
+            "offer",
+            "order",
+            "own rope",
+            "owner",
+            "part",
+            "piece",
+            "place",
+            "product",
+            "reel",
+            "rope",
+            "set",
+            "source",
+            "splicer",
+            "substitutes",
+            "supplier",
+            "tracer",
+            "who");
+
+    private final InputFile file;
+    private final Findings findings;
+
+    FileCells(InputFile file, Findings findings) {
+        this.file = file;
+        this.findings = findings;
+    }
+
+    /** A cell in the form of the files; what cannot be brought into it stays as it is and is refused by its reader. */
+    String cell(String place, String column, String text) {
+        if (file.form().tag().isEmpty() || text.isBlank() || WORDS.contains(column)) {
+            return text;
+        }
+        if (DAYS.contains(column)) {
+            return file.form().day(text.strip()).value().orElse(text);
+        }
+        String figure = file.sheets().isEmpty() ? file.form().twoMeanings(text) : "";
+        if (!figure.isEmpty()) {
+            findings.add(Finding.warning(
+                    file.name(),
+                    place,
+                    column,
+                    text,
+                    "a decimal comma, or no point between thousands: " + figure + " is read with a decimal point"));
+        }
+        return file.form().decimals(text);
+    }
+}
