@@ -61,8 +61,9 @@ final class CatalogueFiles {
 
     /** The built-in codes and the shop's own, of which the stated one holds. */
     private Codes codes(String stated, RopeKinds kinds) {
-        Codes codes =
-                files.find(CodesJson.NAME).map(new CodesJson(findings, kinds)::read).orElseGet(CodesJson::builtIn);
+        Codes codes = files.find(CodesJson.NAME)
+                .map(new CodesJson(findings, kinds)::read)
+                .orElseGet(CodesJson::builtIn);
         if (!stated.isEmpty() && !codes.knows(stated)) {
             findings.add(Finding.error(
                     ShopJson.NAME, "", "code", stated, "the id of a code: " + String.join(", ", codes.ids())));

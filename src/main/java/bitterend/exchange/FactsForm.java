@@ -161,7 +161,8 @@ final class FactsForm {
     }
 
     private Form<Counted> reel(Map<String, Rope> ropes) {
-        ReelsCsv rows = new ReelsCsv(new Ropes(List.copyOf(ropes.values()), ropes.keySet(), true, RopesJson.NAME), findings);
+        ReelsCsv rows =
+                new ReelsCsv(new Ropes(List.copyOf(ropes.values()), ropes.keySet(), true, RopesJson.NAME), findings);
         Map<String, String> places = new HashMap<>();
         return reel -> new Counted(
                 reel.among(

@@ -102,8 +102,7 @@ final class RopesJson {
         Optional<Ropes> read = ObjectTable.isOne(file)
                 ? TABLE.read(file, findings, this::ropes)
                 : JsonDocument.read(file, FORMAT, findings, this::ropes);
-        return read.map(ropes -> ropes.without(leftOut(file, findings).ids()))
-                .orElse(Ropes.UNREAD);
+        return read.map(ropes -> ropes.without(leftOut(file, findings).ids())).orElse(Ropes.UNREAD);
     }
 
     /** Rows that cannot be used; none that shares an id with one is among the ropes. */
@@ -128,7 +127,8 @@ final class RopesJson {
         }
         tellWhatWent(document.objects("ropes"));
         sound.sort(Comparator.comparing(Rope::id, NaturalOrder.IDS));
-        return new Ropes(sound, stated.keySet(), !stated.isEmpty(), document.fields().file());
+        return new Ropes(
+                sound, stated.keySet(), !stated.isEmpty(), document.fields().file());
     }
 
     /** One warning for what coils were valued by once. */

@@ -63,8 +63,9 @@ public final class ShopFolder {
                 .flatMap(file -> ShopJson.read(file, findings))
                 .orElse(ShopJson.placeholder());
         files.in(settings.locale());
-        RopeKinds kinds =
-                files.find(RopeKindsJson.NAME).map(new RopeKindsJson(findings)::read).orElseGet(RopeKindsJson::builtIn);
+        RopeKinds kinds = files.find(RopeKindsJson.NAME)
+                .map(new RopeKindsJson(findings)::read)
+                .orElseGet(RopeKindsJson::builtIn);
         Ropes ropes = catalogueFiles.ropes(settings, kinds);
         Catalogue catalogue = new Catalogue(ropes.sound(), catalogueFiles.splices(settings.bench(), kinds));
         Products products = catalogueFiles.products();
@@ -132,7 +133,8 @@ public final class ShopFolder {
 
     /** What the shop knows about buying; each of the files may be missing. */
     private Supplies supplies(Settings settings, Ropes ropes, Products products, Catalogue catalogue) {
-        List<Offer> offers = files.findTable(OffersCsv.NAME)
+        List<Offer> offers = files
+                .findTable(OffersCsv.NAME)
                 .filter(file -> ShopJson.isKnown(settings.money()))
                 .map(new OffersCsv(ropes, settings.money(), findings)::read)
                 .orElse(List.of())
@@ -142,7 +144,8 @@ public final class ShopFolder {
         Map<String, List<String>> came = ledger == null ? Map.of() : ledger.came();
         return new Supplies(
                 offers,
-                files.findTable(OnOrderCsv.NAME)
+                files
+                        .findTable(OnOrderCsv.NAME)
                         .map(new OnOrderCsv(ropes, offers, came, findings)::read)
                         .orElse(List.of())
                         .stream()

@@ -32,14 +32,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads {@code thimbles.json}, and {@code thimbles.csv}, {@code fittings.csv} and {@code hardware.csv}: linings for eyes, the metal ends that swages and sockets put on a rope, and the hardware that hangs on either. */
+/** Reads {@code thimbles.json}, and {@code thimbles.csv}, {@code metal-ends.csv} and {@code hardware.csv}: linings for eyes, the metal ends that swages and sockets put on a rope, and the hardware that hangs on either. */
 final class ThimblesJson {
     static final String NAME = "thimbles.json";
     private static final String FORMAT = "bitterend/thimbles/1";
     /** The same as tables, one for each list. */
     static final String THIMBLES_TABLE = "thimbles.csv";
 
-    static final String FITTINGS_TABLE = "fittings.csv";
+    static final String FITTINGS_TABLE = "metal-ends.csv";
     static final String HARDWARE_TABLE = "hardware.csv";
     /** Every file that thimbles, fittings and hardware may be in. */
     static final List<String> NAMES = List.of(NAME, THIMBLES_TABLE, FITTINGS_TABLE, HARDWARE_TABLE);
@@ -111,8 +111,7 @@ final class ThimblesJson {
         Optional<Rows> read = ObjectTable.isOne(file)
                 ? table(file).read(file, findings, this::rows)
                 : JsonDocument.read(file, FORMAT, findings, this::rows);
-        return read.map(rows -> rows.on(book, leftOut(file, findings).ids()))
-                .orElse(book);
+        return read.map(rows -> rows.on(book, leftOut(file, findings).ids())).orElse(book);
     }
 
     /** Rows that cannot be used, and those that share an id with one, are not in the book. */
@@ -121,8 +120,7 @@ final class ThimblesJson {
     }
 
     private static ObjectTable table(InputFile file) {
-        return TABLES.getOrDefault(
-                file.name().replaceFirst("\\.xlsx$", ".csv"), TABLES.get(THIMBLES_TABLE));
+        return TABLES.getOrDefault(file.name().replaceFirst("\\.xlsx$", ".csv"), TABLES.get(THIMBLES_TABLE));
     }
 
     private Rows rows(JsonObject root) {

@@ -40,7 +40,8 @@ final class FilesByPlaceTest {
 
         assertEquals(2, orders.size());
         assertEquals(
-                orders.get(1).assembly().ordered().source().due(), orders.get(0).assembly().ordered().source().due());
+                orders.get(1).assembly().ordered().source().due(),
+                orders.get(0).assembly().ordered().source().due());
         assertEquals(
                 orders.get(1).demanded().pieces().get(0).cut(),
                 orders.get(0).demanded().pieces().get(0).cut());
@@ -51,11 +52,20 @@ final class FilesByPlaceTest {
     void withoutAPlace_isToldWhatToDo() {
         List<Finding> findings = read().findings();
 
-        assertTrue(findings.stream().anyMatch(finding -> finding.field().equals("due")
-                && finding.place().equals("row 2")
-                && finding.expected()
-                        .equals("a day such as 2026-03-02, or the place whose days these are as locale in shop.json")), findings::toString);
-        assertTrue(findings.stream().anyMatch(finding -> finding.field().equals("length") && finding.place().equals("row 2")), findings::toString);
+        assertTrue(
+                findings.stream()
+                        .anyMatch(
+                                finding -> finding.field().equals("due")
+                                        && finding.place().equals("row 2")
+                                        && finding.expected()
+                                                .equals(
+                                                        "a day such as 2026-03-02, or the place whose days these are as locale in shop.json")),
+                findings::toString);
+        assertTrue(
+                findings.stream()
+                        .anyMatch(finding -> finding.field().equals("length")
+                                && finding.place().equals("row 2")),
+                findings::toString);
     }
 
     @Test
@@ -68,8 +78,11 @@ final class FilesByPlaceTest {
         ShopReading reading = read();
 
         assertEquals(1, reading.shop().orElseThrow().orders().size());
-        assertTrue(reading.findings().stream().anyMatch(finding -> finding.place().equals("row 2")
-                && finding.expected().endsWith("1.500 is read with a decimal point")), () -> reading.findings().toString());
+        assertTrue(
+                reading.findings().stream()
+                        .anyMatch(finding -> finding.place().equals("row 2")
+                                && finding.expected().endsWith("1.500 is read with a decimal point")),
+                () -> reading.findings().toString());
     }
 
     private ShopReading read() {
@@ -78,8 +91,6 @@ final class FilesByPlaceTest {
 
     private void at(String place) throws IOException {
         Path settings = shop.resolve("shop.json");
-        Files.writeString(
-                settings,
-                Files.readString(settings).replaceFirst("\\{", "{\"locale\": \"" + place + "\","));
+        Files.writeString(settings, Files.readString(settings).replaceFirst("\\{", "{\"locale\": \"" + place + "\","));
     }
 }

@@ -99,6 +99,8 @@ public record GroupedTable(
         int colon = text.lastIndexOf(':');
         return colon < 0
                 ? List.of(text, "")
-                : List.of(text.substring(0, colon).strip(), text.substring(colon + 1).strip());
+                : List.of(
+                        text.substring(0, colon).strip(),
+                        text.substring(colon + 1).strip());
     }
 }

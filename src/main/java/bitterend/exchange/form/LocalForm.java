@@ -114,9 +114,9 @@ public final class LocalForm {
         if (point != ',') {
             return text;
         }
-        return FIGURE.matcher(text).replaceAll(figure -> isDecimalComma(figure.group())
-                ? figure.group().replace(',', '.')
-                : figure.group());
+        return FIGURE.matcher(text)
+                .replaceAll(figure ->
+                        isDecimalComma(figure.group()) ? figure.group().replace(',', '.') : figure.group());
     }
 
     private static boolean isDecimalComma(String figure) {
@@ -127,7 +127,8 @@ public final class LocalForm {
     String twoMeanings(String text) {
         Matcher figure = FIGURE.matcher(text);
         while (point == ',' && figure.find()) {
-            if (figure.group().indexOf(',') < 0 && THOUSANDS.matcher(figure.group()).matches()) {
+            if (figure.group().indexOf(',') < 0
+                    && THOUSANDS.matcher(figure.group()).matches()) {
                 return figure.group();
             }
         }
