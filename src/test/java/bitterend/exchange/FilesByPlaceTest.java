@@ -69,15 +69,16 @@ final class FilesByPlaceTest {
     }
 
     @Test
-    void pointThatCouldPartThousands_isReadAsADecimalPointAndWarnedOf() throws IOException {
+    void pointThatCouldPartThousands_besideDecimalCommas_isReadAsADecimalPointAndWarnedOf() throws IOException {
         at("de-DE");
         Files.writeString(
                 shop.resolve("orders.csv"),
-                "order;line;rope;length;end a;end b\nE-1;1;LAID-14;1.500 m;whipped;whipped\n");
+                "order;line;rope;length;end a;end b\nE-1;1;LAID-14;1.500 m;whipped;whipped\n"
+                        + "E-1;2;LAID-14;2,5 m;whipped;whipped\n");
 
         ShopReading reading = read();
 
-        assertEquals(1, reading.shop().orElseThrow().orders().size());
+        assertEquals(2, reading.shop().orElseThrow().orders().size());
         assertTrue(
                 reading.findings().stream()
                         .anyMatch(finding -> finding.place().equals("row 2")

@@ -57,12 +57,14 @@ public final class CsvTable {
         if (!columns.cover(names)) {
             return List.of();
         }
+        FileCells local = new FileCells(file, ofRows);
         List<Fields> rows = new ArrayList<>();
         for (int row = table.header() + 1; row < table.rows().size(); row++) {
             if (!Cells.isBlank(table.rows().get(row))) {
-                addRow(rows, table, row, names, withUnits(head, table.rows().get(row)));
+                addRow(rows, table, row, names, withUnits(head, table.rows().get(row)), local);
             }
         }
+        local.tellDoubtful();
         return rows;
     }
 
@@ -114,7 +116,8 @@ public final class CsvTable {
         return file.text().lines().findFirst().orElse("");
     }
 
-    private void addRow(List<Fields> rows, Cells table, int row, List<String> names, List<String> cells) {
+    private void addRow(
+            List<Fields> rows, Cells table, int row, List<String> names, List<String> cells, FileCells local) {
         String place = table.place(row);
         if (cells.size() != names.size()) {
             ofRows.add(Finding.error(
@@ -131,7 +134,6 @@ public final class CsvTable {
         if (!wrong.isEmpty()) {
             return;
         }
-        FileCells local = new FileCells(file, ofRows);
         Map<String, String> texts = new HashMap<>();
         for (int column = 0; column < names.size(); column++) {
             texts.put(names.get(column), local.cell(place, names.get(column), cells.get(column)));

@@ -2,6 +2,8 @@ package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 
 /** Cells of a table brought into the form of the files, by what their column holds and how its place types that. */
@@ -40,6 +42,8 @@ final class FileCells {
 
     private final InputFile file;
     private final Findings findings;
+    private final List<Finding> doubtful = new ArrayList<>();
+    private boolean commas;
 
     FileCells(InputFile file, Findings findings) {
         this.file = file;
@@ -56,13 +60,23 @@ final class FileCells {
         }
         String figure = file.sheets().isEmpty() ? file.form().twoMeanings(text) : "";
         if (!figure.isEmpty()) {
-            findings.add(Finding.warning(
+            doubtful.add(Finding.warning(
                     file.name(),
                     place,
                     column,
                     text,
-                    "a decimal comma, or no point between thousands: " + figure + " is read with a decimal point"));
+                    "a decimal comma as in other rows, or no point between thousands: " + figure
+                            + " is read with a decimal point"));
         }
-        return file.form().decimals(text);
+        String plain = file.form().decimals(text);
+        commas |= !plain.equals(text);
+        return plain;
+    }
+
+    /** Tells of points that could part thousands, in a table that has decimal commas: where points alone are, they are decimal. */
+    void tellDoubtful() {
+        if (commas) {
+            doubtful.forEach(findings::add);
+        }
     }
 }
