@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The splice cards of the pieces that come off a reel, one for each order line, the same as are printed. */
+/** The splice cards of pieces that a plan cuts, one for each order line, the same as are printed. */
 record CutCards(List<CardSheet> cards) {
     /** What is given for a piece that has none: its order has changed since it was planned, or it has no ends to make. */
     static final int NONE = -1;
@@ -22,7 +22,7 @@ record CutCards(List<CardSheet> cards) {
         cards = List.copyOf(cards);
     }
 
-    /** By the orders as they are now. */
+    /** Those of the pieces that come off a reel, by the orders as they are now. */
     static CutCards of(ShopNow now, PlanView view, Figures figures, String reel) {
         Set<String> pieces = view.draws().stream()
                 .filter(draw -> draw.reel().equals(reel))
@@ -30,6 +30,11 @@ record CutCards(List<CardSheet> cards) {
                 .flatMap(List::stream)
                 .map(Cut::piece)
                 .collect(Collectors.toSet());
+        return of(now, view, figures, pieces);
+    }
+
+    /** Those of the lines of these pieces. */
+    static CutCards of(ShopNow now, PlanView view, Figures figures, Set<String> pieces) {
         List<CardWork> work = LinesAsPlanned.of(now.shop().orders(), view.problem()).stream()
                 .filter(line -> line.demanded().pieces().stream().anyMatch(piece -> pieces.contains(piece.id())))
                 .map(line -> new CardWork(line.assembly(), line.demanded()))

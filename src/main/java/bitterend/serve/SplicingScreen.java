@@ -1,7 +1,6 @@
 package bitterend.serve;
 
 import bitterend.day.OrderStatus;
-import bitterend.day.PieceStatus;
 import bitterend.day.PieceStatus.State;
 import bitterend.demand.Piece;
 import bitterend.demand.SpliceCard.How;
@@ -9,6 +8,7 @@ import bitterend.exchange.StockText;
 import bitterend.measure.Written;
 import bitterend.report.EndsInWords;
 import bitterend.report.Figures;
+import bitterend.report.sheet.CardSheet;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.AskOrders;
 import bitterend.work.orders.MeasureFinished;
@@ -21,8 +21,10 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +35,8 @@ final class SplicingScreen implements Screen {
             "That length could not be read: write it such as 23.4 m or 77 ft 6 in. Nothing was booked.";
     private static final String NO_MINUTES =
             "Those minutes could not be read: write whole minutes from 1 to 9999, such as 75. Nothing was booked.";
+
+    private static final String NO_DAY = "no day";
 
     private final Loft loft;
     private final Site site;
@@ -56,30 +60,52 @@ final class SplicingScreen implements Screen {
             site.tell(request, Loft.BROKEN);
             return;
         }
-        site.show(request, "Splicing", "serve/splicing.jte", Map.of("pieces", waiting(now), "booking", Keys.random()));
+        site.show(request, "Splicing", "serve/splicing.jte", Map.of("lines", waiting(now), "booking", Keys.random()));
     }
 
-    private List<ToSplice> waiting(ShopNow now) {
+    private List<LineToSplice> waiting(ShopNow now) {
         Figures figures = loft.figures(now);
         Map<String, Piece> ordered = new HashMap<>();
         now.shop().pieces().forEach(piece -> ordered.put(piece.id(), piece));
-        return new AskOrders(now, Loft.day(now))
+        Map<String, List<Piece>> lines = new LinkedHashMap<>();
+        new AskOrders(now, Loft.day(now))
                 .status().orders().stream()
                         .map(OrderStatus::pieces)
                         .flatMap(List::stream)
-                        .filter(piece -> piece.is(State.CUT))
-                        .map(PieceStatus::piece)
-                        .flatMap(id -> Optional.ofNullable(ordered.get(id)).stream())
-                        .sorted(Comparator.comparing(piece -> piece.source().due()))
-                        .map(piece -> row(piece, figures))
-                        .toList();
+                        .filter(piece -> piece.is(State.CUT) && ordered.containsKey(piece.piece()))
+                        .forEach(piece -> lines.computeIfAbsent(piece.line(), any -> new ArrayList<>())
+                                .add(ordered.get(piece.piece())));
+        Map<String, CardSheet> cards = new WaitingCards(loft, now)
+                .of(lines.values().stream().flatMap(List::stream).map(Piece::id).toList());
+        return lines.entrySet().stream()
+                .map(line -> line(line.getKey(), line.getValue(), cards, figures))
+                .sorted(Comparator.comparing(LineToSplice::due))
+                .toList();
+    }
+
+    private static LineToSplice line(String line, List<Piece> pieces, Map<String, CardSheet> cards, Figures figures) {
+        return new LineToSplice(
+                line,
+                pieces.stream()
+                        .map(piece -> due(piece))
+                        .min(Comparator.naturalOrder())
+                        .orElse(NO_DAY),
+                pieces.stream()
+                        .flatMap(piece -> Optional.ofNullable(cards.get(piece.id())).stream())
+                        .distinct()
+                        .toList(),
+                pieces.stream().map(piece -> row(piece, figures)).toList());
+    }
+
+    private static String due(Piece piece) {
+        LocalDate due = piece.source().due();
+        return due.equals(LocalDate.MAX) ? NO_DAY : due.toString();
     }
 
     private static ToSplice row(Piece piece, Figures figures) {
-        LocalDate due = piece.source().due();
         return new ToSplice(
                 piece.id(),
-                due.equals(LocalDate.MAX) ? "no day" : due.toString(),
+                due(piece),
                 figures.written(EndsInWords.of(piece.ends())),
                 figures.written(piece.finished()));
     }
@@ -152,8 +178,10 @@ final class SplicingScreen implements Screen {
                     + figures.length(outside.wanted().length().roundedUp())
                     + " is wanted. Say what becomes of it. Nothing was booked.";
         }
-        return result instanceof Result.Refused refused
-                ? refused.why() + ". Nothing was booked."
-                : "measured.csv cannot take the row: bitterend check says why. Nothing was booked.";
+        if (result instanceof Result.NotWritten not) {
+            return "The row was not added: " + not.findings().get(0).toString().replaceFirst("^error: ", "")
+                    + ". Nothing was booked.";
+        }
+        return result instanceof Result.Refused refused ? refused.why() + ". Nothing was booked." : "";
     }
 }

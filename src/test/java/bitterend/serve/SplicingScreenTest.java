@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -80,6 +82,36 @@ final class SplicingScreenTest {
         assertTrue(rows.contains(",Ada,75,"), rows);
         String trace = loft.ada().get("/rack/trace?what=" + piece).text();
         assertTrue(trace.contains("spliced") && trace.contains("in 1 h 15 min"), trace);
+    }
+
+    /** The very card that is printed is folded above the pieces of its line; a changed order has none. */
+    @Test
+    void cardOfAWaitingPiece_isTheOneThatIsPrinted() throws IOException {
+        String printed = loft.ada().get("/print/cards").page();
+        String page = loft.ada().get(SPLICING).page();
+        List<String> cards = Pattern.compile("(?s)<section class=\"card\">.*?</section>")
+                .matcher(page)
+                .results()
+                .map(MatchResult::group)
+                .toList();
+        assertEquals(1, cards.size(), page);
+        assertTrue(cards.get(0).contains("<b>" + piece + "</b>"), cards.get(0));
+        assertTrue(printed.contains(cards.get(0).replaceAll("card-tail-[0-9]+-[0-9]+", "card-tail")), cards.get(0));
+        assertTrue(page.contains("<summary>Splice card: E-31, line 1</summary>"), page);
+        Path orders = loft.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replaceFirst("28 m", "27 m"));
+        String changed = loft.ada().get(SPLICING).page();
+        assertFalse(changed.contains("class=\"card\""), changed);
+    }
+
+    /** After another plan is put in force a piece has the card of the plan that cut it. */
+    @Test
+    void cardOfAnEarlierPlan_isStillThere() throws InterruptedException {
+        loft.plans();
+        assertTrue(loft.ada().get("/").text().contains("Cutting plan 2"), "another plan");
+        String page = loft.ada().get(SPLICING).page();
+        assertTrue(page.contains("<summary>Splice card: E-31, line 1</summary>"), page);
+        assertTrue(page.contains("<td><b>" + piece + "</b></td>"), page);
     }
 
     @Test

@@ -130,7 +130,7 @@ final class Cards {
                 (card.ordered().isJudged() ? "Outside of what passes: accepted by name, respliced, or spoiled. " : "");
         return judged + "To book a row, with what is in its boxes: bitterend measure " + shop() + " " + piece.id()
                 + " --cut ... --came-out ... --how "
-                + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer ...";
+                + ways(card).stream().map(How::word).collect(Collectors.joining("|")) + " --splicer ... --minutes ...";
     }
 
     /** The shop folder, where the cards are of one. */
