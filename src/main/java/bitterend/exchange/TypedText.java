@@ -9,8 +9,24 @@ import java.util.function.Function;
 /** What people type on the page, by the {@code locale} of their shop: brought into the form of the files before it is read. */
 public final class TypedText {
     private static final Set<String> DAYS = Set.of("due");
-    private static final Set<String> LENGTHS =
-            Set.of("length", "spare", "sample", "tolerance", "eye tolerance", "set tolerance");
+    /** Columns with lengths and shares in them, alone or among words. */
+    private static final Set<String> FIGURES = Set.of(
+            "length",
+            "spare",
+            "sample",
+            "tolerance",
+            "eye tolerance",
+            "set tolerance",
+            "extension",
+            "shrinkage",
+            "bedding",
+            "measured",
+            "with",
+            "hang",
+            "end a",
+            "end b",
+            "along",
+            "marks");
 
     /** In the form of the files alone. */
     public static final TypedText OF_FILES = new TypedText(LocalForm.NONE);
@@ -41,6 +57,6 @@ public final class TypedText {
         if (text.isBlank()) {
             return Parsed.of(text);
         }
-        return DAYS.contains(plain) ? form.day(text) : LENGTHS.contains(plain) ? form.figures(text) : Parsed.of(text);
+        return DAYS.contains(plain) ? form.day(text) : FIGURES.contains(plain) ? form.figures(text) : Parsed.of(text);
     }
 }

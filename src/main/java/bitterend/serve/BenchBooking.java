@@ -8,6 +8,7 @@ import bitterend.exchange.StockText;
 import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
+import bitterend.measure.Parsed;
 import bitterend.report.Figures;
 import bitterend.stock.Event;
 import bitterend.stock.Flaw;
@@ -42,7 +43,6 @@ final class BenchBooking implements Screen {
     private static final String OTHERWISE =
             "Under the id of this page something else was booked before, which stays: look at the reel again. Nothing more was"
                     + " booked.";
-    private static final String NO_LENGTH = "That length could not be read: write it such as 23.4 m or 77 ft 6 in.";
 
     /** Nothing is wrong with the booking: it is sent again when what is in its way has passed. */
     static final int WAITS = 503;
@@ -81,10 +81,18 @@ final class BenchBooking implements Screen {
             return Sent.text(request, "piece");
         }
 
-        Optional<Length> length() {
-            return typed.figures(StockText::allowance)
-                    .apply(Sent.text(request, "length"))
-                    .value();
+        Parsed<Length> length() {
+            return typed.figures(StockText::allowance).apply(Sent.text(request, "length"));
+        }
+
+        /** What is wrong with its length. */
+        String noLength() {
+            return unread("length", length().refusal().orElse("a length above nothing"));
+        }
+
+        String unread(String field, String expected) {
+            return "That " + field + " could not be read: found \"" + Sent.text(request, field) + "\", expected "
+                    + expected + ". Nothing was booked.";
         }
     }
 
@@ -118,10 +126,11 @@ final class BenchBooking implements Screen {
     /** No length is none that goes back; one that cannot be read is none at all. */
     private Optional<String> spoiled(Sender sender) {
         boolean none = Sent.text(sender.request(), "length").isEmpty();
-        return !none && sender.length().isEmpty()
-                ? Optional.of(NO_LENGTH)
-                : booked(new SpoilPiece(desk(sender))
-                        .spoil(sender.piece(), sender.length().orElse(Length.ZERO)));
+        Optional<Length> back =
+                none ? Optional.of(Length.ZERO) : sender.length().value();
+        return back.isEmpty()
+                ? Optional.of(sender.noLength())
+                : booked(new SpoilPiece(desk(sender)).spoil(sender.piece(), back.get()));
     }
 
     private static Optional<String> booked(Booking booking) {
@@ -129,14 +138,10 @@ final class BenchBooking implements Screen {
     }
 
     private Optional<String> flaw(Sender sender) {
-        Optional<List<Flaw>> flaws = sender.typed()
-                .figures(FlawText::parse)
-                .apply(Sent.text(sender.request(), "flaw"))
-                .value();
-        return flaws.isEmpty()
-                ? Optional.of(
-                        "That flaw could not be read: write it from the end now outside, such as 12 m to 12.5 m: chafed.")
-                : booked(new WorkReel(desk(sender)).book(new RackWork.AddFlaws(sender.reel(), flaws.get())));
+        Parsed<List<Flaw>> flaws = sender.typed().figures(FlawText::parse).apply(Sent.text(sender.request(), "flaw"));
+        return flaws.value()
+                .map(read -> booked(new WorkReel(desk(sender)).book(new RackWork.AddFlaws(sender.reel(), read))))
+                .orElseGet(() -> flaws.refusal().map(expected -> sender.unread("flaw", expected)));
     }
 
     /** The last that was booked of the reel. */
@@ -162,7 +167,7 @@ final class BenchBooking implements Screen {
         Optional<Kept> plan = new NamedPlan(plans).read(Sent.text(sender.request(), "plan"), new Findings());
         Optional<Part> part = part(sender);
         if (plan.isEmpty() || part.isEmpty()) {
-            return Optional.of(plan.isEmpty() ? "There is no such plan. Nothing was booked." : NO_LENGTH);
+            return Optional.of(plan.isEmpty() ? "There is no such plan. Nothing was booked." : sender.noLength());
         }
         if (!after.isEmpty() && !isCut(after, now, plans, plan.get())) {
             return Optional.of(
@@ -184,10 +189,12 @@ final class BenchBooking implements Screen {
         return switch (Sent.text(sender.request(), "what")) {
             case "cut" -> Optional.of(new Part(List.of(), upTo, Found.AS_PLANNED));
             case "measured" -> sender.length()
+                    .value()
                     .filter(Length::isPositive)
                     .map(length -> new Part(List.of(), upTo, Found.measured(Map.of(sender.piece(), length))));
             case "ends" -> Optional.of(new Part(List.of(), upTo, left(sender.reel(), Length.ZERO)));
             case "rest" -> sender.length()
+                    .value()
                     .map(length -> new Part(List.of(sender.reel()), List.of(), left(sender.reel(), length)));
             default -> Optional.empty();
         };

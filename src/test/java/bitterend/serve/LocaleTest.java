@@ -60,6 +60,67 @@ final class LocaleTest {
         }
     }
 
+    /** An end holds lengths among its words, and names with points in them that are no figures. */
+    @Test
+    void endsOfTheOrderBook_takeCommasAmongTheirWords() throws IOException {
+        try (Served loft = at("de-DE")) {
+            Seen book = loft.ada().get("/book");
+            Map<String, String> typed = row(book, "", "3,5 m", "save");
+            typed.put("paste", typed.get("paste").replace("whipped", "three-strand-eye length 0,35 m pin 99,5 mm"));
+            assertEquals(200, loft.ada().post("/book", typed).status());
+            String orders = Files.readString(loft.file("orders.csv"));
+            assertTrue(orders.contains("LAID-14,3.5 m,three-strand-eye length 0.35 m pin 99.5 mm"), orders);
+            typed = row(loft.ada().get("/book"), "", "3,5 m", "save");
+            typed.put(
+                    "paste",
+                    typed.get("paste").replace("E-60", "E-61").replace("whipped", "three-strand-eye length 1.350 mm"));
+            Seen two = loft.ada().post("/book", typed);
+            assertEquals(422, two.status());
+            assertTrue(two.text().contains("expected a figure that means one thing: 1350, or 1,350"), two.text());
+        }
+    }
+
+    /** What came out, a flaw, the sound rope of a spoiled piece, what is left, and the finished length. */
+    @Test
+    void benchAndSplicing_takeThemToo() throws Exception {
+        try (Served loft = at("de-DE")) {
+            loft.plans();
+            Seen two = loft.ada().post("/bench/reel", tick("E-31/1.1", "measured", "length", "29.350 m"));
+            assertEquals(409, two.status());
+            assertTrue(
+                    two.text()
+                            .contains(
+                                    "That length could not be read: found \"29.350 m\", expected a figure that means one"
+                                            + " thing: 29350, or 29,350 with the decimal sign of this place. Nothing was booked."),
+                    two.text());
+            assertEquals(
+                    200,
+                    loft.ada()
+                            .post("/bench/reel", tick("E-31/1.1", "measured", "length", "29,35 m"))
+                            .status());
+            String history = loft.ada().get("/rack/reel?id=E7").text();
+            assertTrue(history.contains("length 32.640 m"), "62 m less 29.35 m and the cut: " + history);
+            two = loft.ada().post("/bench/reel", tick("", "flaw", "flaw", "1.500 m: chafed"));
+            assertTrue(two.text().contains("That flaw could not be read: found \"1.500 m: chafed\""), two.text());
+            Seen waits = loft.ada().post("/splicing", Map.of("piece", "E-31/1.1", "length", "28,02 m", "how", "slack"));
+            assertEquals(200, waits.status(), waits.text());
+            String measured = Files.readString(loft.file("measured.csv"));
+            assertTrue(measured.contains("28.02 m"), measured);
+            two = loft.ada().post("/bench/reel", tick("E-31/1.1", "spoiled", "length", "2.500 m"));
+            assertTrue(two.text().contains("2500, or 2,500"), two.text());
+            assertEquals(
+                    200,
+                    loft.ada()
+                            .post("/bench/reel", tick("", "flaw", "flaw", "1,5 m to 1,75 m: chafed"))
+                            .status());
+            assertTrue(loft.ada().get("/rack/reel?id=E7").text().contains("chafed"));
+        }
+    }
+
+    private static Map<String, String> tick(String piece, String what, String field, String typed) {
+        return Map.of("plan", "1", "reel", "E7", "piece", piece, "what", what, field, typed);
+    }
+
     @Test
     void rackAndCount_takeThemToo() throws IOException {
         try (Served loft = at("de-DE")) {

@@ -25,8 +25,9 @@ public final class LocalForm {
     public static final LocalForm NONE = new LocalForm("", List.of(), '.');
 
     private static final Pattern ISO = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-    /** Digits with signs between them, as in {@code 1.500,25}. */
-    private static final Pattern FIGURE = Pattern.compile("[0-9]+(?:[.,][0-9]+)+");
+    /** Digits with signs between them, as in {@code 1.500,25}; not those of an id such as {@code T1.250} or {@code fork-1.250}. */
+    private static final Pattern FIGURE =
+            Pattern.compile("(?<![\\p{L}\\p{N}_.,#]|[\\p{L}\\p{N}][-/])[0-9]++(?:[.,][0-9]++)++(?!-[\\p{L}\\p{N}])");
 
     private static final Pattern THOUSANDS = Pattern.compile("[0-9]{1,3}(?:[.,][0-9]{3})+");
     private static final String EXPECTED = "a place such as de-DE, en-GB or en-US";
