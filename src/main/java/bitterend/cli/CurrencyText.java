@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
 import java.util.Currency;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -9,10 +10,17 @@ import picocli.CommandLine.TypeConversionException;
 final class CurrencyText implements ITypeConverter<MoneyText> {
     @Override
     public MoneyText convert(String text) {
+        return parse(text)
+                .value()
+                .orElseThrow(() -> new TypeConversionException("expected the code of a currency, such as EUR"));
+    }
+
+    /** The currency of a code. */
+    static Parsed<MoneyText> parse(String text) {
         try {
-            return new MoneyText(text, Currency.getInstance(text).getDefaultFractionDigits());
+            return Parsed.of(new MoneyText(text, Currency.getInstance(text).getDefaultFractionDigits()));
         } catch (IllegalArgumentException noMoney) {
-            throw new TypeConversionException("expected the code of a currency, such as EUR");
+            return Parsed.refused("the code of a currency, such as EUR");
         }
     }
 }

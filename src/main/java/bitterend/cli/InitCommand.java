@@ -3,6 +3,7 @@ package bitterend.cli;
 import bitterend.catalogue.BenchTools;
 import bitterend.exchange.AnswerJson;
 import bitterend.exchange.NewBench;
+import bitterend.exchange.NewRope;
 import bitterend.exchange.NewShop;
 import bitterend.exchange.TypedFid;
 import bitterend.finding.CommandWord;
@@ -27,14 +28,17 @@ import picocli.CommandLine.Parameters;
         header = "Makes a new shop folder to put your own figures into.",
         description = {
             "",
-            "Writes shop.json with every setting at its usual value, ropes.json with one rope",
-            "to be replaced, and orders.csv and reels.csv with their columns. The folder must",
-            "be empty or not there yet; nothing is overwritten. On a terminal it asks what",
-            "splicers measure with, unless that is said.",
+            "Writes shop.json with every setting at its usual value, ropes.csv with examples",
+            "of your kinds of rope, and orders.csv and reels.csv with every column there is.",
+            "The folder must be empty or not there yet; nothing is overwritten. On a terminal",
+            "it asks what is not said: units, currency, how days are typed, bench tools, ropes.",
             ""
         },
         sortOptions = false)
 final class InitCommand implements Callable<Integer> {
+    private static final MoneyText EURO = new MoneyText("EUR", 2);
+    private static final List<NewRope> USUAL_ROPES = List.of(NewRope.LAID);
+
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "SHOP", description = "The folder to make, such as my-shop.")
@@ -43,20 +47,31 @@ final class InitCommand implements Callable<Integer> {
     @Option(names = "--name", paramLabel = "NAME", description = "Name of the shop as printed; else the folder's.")
     private @Nullable String name;
 
-    @Option(
-            names = "--units",
-            paramLabel = "SYSTEM",
-            defaultValue = "metric",
-            description = "metric or imperial. Default: ${DEFAULT-VALUE}.")
-    private Units units = Units.METRIC;
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "metric or imperial. Default: metric.")
+    private @Nullable Units units;
 
     @Option(
             names = "--currency",
             paramLabel = "CODE",
-            defaultValue = "EUR",
             converter = CurrencyText.class,
-            description = "Its code by ISO 4217, such as EUR or USD. Default: ${DEFAULT-VALUE}.")
-    private MoneyText money = new MoneyText("EUR", 2);
+            description = "Its code by ISO 4217, such as EUR or USD. Default: EUR.")
+    private @Nullable MoneyText money;
+
+    @Option(
+            names = "--locale",
+            paramLabel = "PLACE",
+            converter = LocaleText.class,
+            description = "Language and country by which days and figures are typed, such as de-DE or en-GB. Default:"
+                    + " 2026-03-05 and 12.5 alone.")
+    private @Nullable String locale;
+
+    @Option(
+            names = "--ropes",
+            paramLabel = "KINDS",
+            converter = RopesText.class,
+            description = "Kinds of rope to begin with, an example of each: laid, braid, plaited, hmpe, wire, webbing."
+                    + " Default: laid.")
+    private @Nullable List<NewRope> ropes;
 
     @Option(
             names = "--labour",
@@ -92,14 +107,22 @@ final class InitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Parsed<Money> rate = money.parse(labour);
+
+        ShopQuestions questions = new ShopQuestions(terminal);
+        boolean asks = !common.json;
+        Units printed = units != null ? units : asks ? questions.units(Units.METRIC) : Units.METRIC;
+        MoneyText currency = money != null ? money : asks ? questions.money(EURO) : EURO;
+        String typed = locale != null ? locale : asks ? questions.locale() : "";
+        Parsed<Money> rate = currency.parse(labour);
         if (rate.value().isEmpty()) {
             terminal.err()
                     .println("error: --labour: found \"" + labour + "\", expected "
                             + rate.refusal().orElseThrow());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
-        return make(new NewShop(shopName(), units, money, rate.value().get(), bench(), example))
+        NewBench bench = bench(printed, questions);
+        List<NewRope> kinds = ropes != null ? ropes : asks ? questions.ropes(USUAL_ROPES) : USUAL_ROPES;
+        return make(new NewShop(shopName(), printed, currency, rate.value().get(), bench, typed, kinds, example))
                 .number();
     }
 
@@ -122,7 +145,7 @@ final class InitCommand implements Callable<Integer> {
                 .println("New shop " + shop.name() + " in " + folder
                         + ". Its figures are starting values; put in your own:");
         terminal.out()
-                .println("  shop.json   labour at " + money.print(shop.labour())
+                .println("  shop.json   labour at " + shop.money().print(shop.labour())
                         + " an hour; allowances of a cut; prices");
         terminal.out()
                 .println("              splicers measure with "
@@ -134,7 +157,11 @@ final class InitCommand implements Callable<Integer> {
                     .println("  splices.json  the fids of your own, "
                             + shop.bench().fids().size());
         }
-        terminal.out().println("  ropes.json  your ropes and what a metre costs; LAID-14 is an example");
+        terminal.out()
+                .println("  ropes.csv   your ropes and what a metre costs; "
+                        + (shop.ropes().size() == 1
+                                ? shop.ropes().get(0).id() + " is an example"
+                                : "the rows are examples"));
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
         String typed = CommandWord.of(folder.toString());
@@ -147,12 +174,26 @@ final class InitCommand implements Callable<Integer> {
     }
 
     /** As it was typed; else as a person answers, who is not asked on the way to another program. */
-    private NewBench bench() {
-        BenchTools usual = units == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
+    private NewBench bench(Units printed, ShopQuestions questions) {
+        BenchTools usual = printed == Units.METRIC ? BenchTools.METRIC : BenchTools.INCH;
         if (tools == null && fids.isEmpty() && !common.json) {
-            return new BenchQuestions(terminal).answered(usual);
+            return questions.answered(usual);
         }
         return new NewBench(tools != null ? tools : usual, fids);
+    }
+
+    /** A place on the command line. */
+    static final class LocaleText extends Typed.Value<String> {
+        LocaleText() {
+            super(NewShop::locale);
+        }
+    }
+
+    /** Kinds of rope on the command line. */
+    static final class RopesText extends Typed.Value<List<NewRope>> {
+        RopesText() {
+            super(NewRope::several);
+        }
     }
 
     /** A fid on the command line. */

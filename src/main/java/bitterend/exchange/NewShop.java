@@ -1,12 +1,15 @@
 package bitterend.exchange;
 
 import bitterend.exchange.form.Codec;
+import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonTree;
+import bitterend.exchange.form.LocalForm;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
 import bitterend.measure.RatioText;
 import bitterend.measure.Units;
 import bitterend.quoting.QuotePolicy;
@@ -19,19 +22,32 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The files that a new shop begins with. Everything that {@code shop.json} may leave out is written down with its usual
- * value, so that the shop sees what there is to change; the catalogue holds one rope to be replaced.
+ * value, so that the shop sees what there is to change; the tables have every column there is; the catalogue holds examples of its kinds
+ * of rope, to be replaced.
  *
  * @param name name of the shop, as printed
  * @param units system that figures are printed in, and that the new files are written in
  * @param money the shop's currency
  * @param labour rate of an hour
  * @param bench what its splicers measure with
+ * @param locale language and country by which days and figures are typed; empty for none
+ * @param ropes the kinds of rope of which there is an example
  * @param example whether there are orders, reels and offers to try the commands on
  */
-public record NewShop(String name, Units units, MoneyText money, Money labour, NewBench bench, boolean example) {
+public record NewShop(
+        String name,
+        Units units,
+        MoneyText money,
+        Money labour,
+        NewBench bench,
+        String locale,
+        List<NewRope> ropes,
+        boolean example) {
+    /** Columns that most orders fill, before the others. */
     private static final List<String> ORDER_COLUMNS = List.of(
             "order",
             "line",
@@ -46,6 +62,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
             "set",
             "match",
             "note");
+    /** Columns that most reels fill, before the others. */
     private static final List<String> REEL_COLUMNS = List.of(
             "reel",
             "rope",
@@ -59,6 +76,26 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
             "received",
             "full",
             "place");
+
+    private static final List<String> OFFER_COLUMNS = List.of("offer", "supplier", "rope", "length", "price");
+    private static final List<String> ROPE_COLUMNS =
+            List.of("id", "name", "construction", "fibre", "diameter", "lay", "colour", "price", "usual reel");
+
+    public NewShop {
+        ropes = ropes.isEmpty() || (example && !ropes.contains(NewRope.LAID)) ? withLaid(ropes) : List.copyOf(ropes);
+    }
+
+    /** A place by whose language and country days and figures are typed, such as {@code de-DE}. */
+    public static Parsed<String> locale(String text) {
+        return LocalForm.of(text.strip()).then(form -> Parsed.of(form.tag()));
+    }
+
+    /** The orders of the example are made of laid rope. */
+    private static List<NewRope> withLaid(List<NewRope> ropes) {
+        List<NewRope> more = new ArrayList<>(List.of(NewRope.LAID));
+        more.addAll(ropes);
+        return List.copyOf(more);
+    }
 
     /**
      * Writes the files into a folder that is empty or not there yet.
@@ -87,11 +124,11 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
     private Map<String, String> files() {
         NewShopExample rows = new NewShopExample(units, money.currency());
         Map<String, String> files = new LinkedHashMap<>();
-        files.put(RopesJson.NAME, rows.ropes().text());
-        files.put(OrdersCsv.NAME, csv(ORDER_COLUMNS, rows.orders()));
-        files.put(ReelsCsv.NAME, csv(REEL_COLUMNS, rows.reels()));
+        files.put(RopesJson.TABLE_NAME, ropeRows());
+        files.put(OrdersCsv.NAME, csv(ORDER_COLUMNS, OrdersCsv.COLUMNS, rows.orders()));
+        files.put(ReelsCsv.NAME, csv(REEL_COLUMNS, ReelsCsv.COLUMNS, rows.reels()));
         if (example) {
-            files.put(OffersCsv.NAME, csv(List.of("offer", "supplier", "rope", "length", "price"), rows.offers()));
+            files.put(OffersCsv.NAME, csv(OFFER_COLUMNS, OffersCsv.COLUMNS, rows.offers()));
         }
         if (!bench.fids().isEmpty()) {
             files.put(SplicesJson.NAME, bench.splices());
@@ -100,10 +137,28 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
         return files;
     }
 
-    private String csv(List<String> columns, List<String> rows) {
-        List<String> lines = new ArrayList<>(List.of(String.join(",", columns)));
+    private String ropeRows() {
+        List<String> columns = whole(ROPE_COLUMNS, RopesJson.TABLE.columns());
+        TableText table = TableText.of(String.join(",", columns) + "\n");
+        for (NewRope rope : ropes) {
+            Map<String, String> row = rope.row(units, money.currency());
+            table = table.plus(
+                    columns.stream().map(column -> row.getOrDefault(column, "")).toList());
+        }
+        return table.text();
+    }
+
+    /** These columns and behind them every other that the file may have. */
+    private static List<String> whole(List<String> first, CsvColumns columns) {
+        return Stream.concat(first.stream(), columns.all().stream()).distinct().toList();
+    }
+
+    private String csv(List<String> first, CsvColumns columns, List<String> rows) {
+        List<String> whole = whole(first, columns);
+        List<String> lines = new ArrayList<>(List.of(String.join(",", whole)));
         if (example) {
-            lines.addAll(rows);
+            String blank = ",".repeat(whole.size() - first.size());
+            rows.forEach(row -> lines.add(row + blank));
         }
         return String.join("\n", lines) + "\n";
     }
@@ -121,6 +176,7 @@ public record NewShop(String name, Units units, MoneyText money, Money labour, N
                 .with("urgency", new JsonTree().with("third", "1 working day").with("fourth", "7 days"))
                 .with("horizon", "5 working days")
                 .with("lateness", "2 working days")
+                .with(locale.isEmpty() ? new JsonTree() : new JsonTree().with("locale", locale))
                 .with("labour", money.print(labour) + "/h")
                 .with(
                         "cutLoss",

@@ -1,28 +1,11 @@
 package bitterend.exchange;
 
-import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Units;
 import java.util.List;
 
-/** The rope a new shop begins with, and the rows of its worked example. */
+/** The rows of the worked example of a new shop. */
 record NewShopExample(Units units, String currency) {
-    private static final String ROPE = "LAID-14";
-
-    /** One rope, so that there is a catalogue; its prices are as invented as its name. */
-    JsonTree ropes() {
-        JsonTree rope = new JsonTree()
-                .with("id", ROPE)
-                .with("name", pick("3-strand polyester 14 mm", "3-strand polyester 9/16 in"))
-                .with("construction", "3-strand")
-                .with("fibre", "polyester")
-                .with("diameter", pick("14 mm", "9/16 in"))
-                .with("lay", "right ordinary")
-                .with("colour", "white")
-                .with("price", pick("1.45", "0.45") + " " + currency + pick("/m", "/ft"))
-                .with("usualReel", pick("220 m", "600 ft"))
-                .with("note", "an example: put your own ropes and prices here");
-        return new JsonTree().with("format", RopesJson.FORMAT).with("ropes", List.of(rope));
-    }
+    private static final String ROPE = NewRope.LAID.id();
 
     List<String> orders() {
         return List.of(

@@ -42,7 +42,7 @@ final class RopesJson {
     /** The same catalogue as a table, in place of the other. */
     static final String TABLE_NAME = "ropes.csv";
 
-    private static final ObjectTable TABLE = new ObjectTable(
+    static final ObjectTable TABLE = new ObjectTable(
             "ropes",
             new CsvColumns(
                     List.of("id", "construction", "fibre", "price", "usual reel"),

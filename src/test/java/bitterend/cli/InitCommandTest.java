@@ -79,12 +79,35 @@ final class InitCommandTest {
 
     /** Own fids come before table and rule: 95 mm and 165 mm are a tail of 260 mm, where 21 diameters would be 252. */
     @Test
-    void bench_isAskedForByAPerson_whoTypesFidsOfTheirOwn() throws IOException {
+    void whatIsNotSaid_isAskedForByAPerson_whoTypesFidsOfTheirOwn() throws IOException {
         Run run = Run.answering(
-                List.of("furlongs", " Inch ", "12 mm 260 mm", "12 mm: 95 mm + 165 mm", "1/2 in: 4 in + 7.25 in", ""),
+                List.of(
+                        "cubits",
+                        "",
+                        "euro",
+                        "",
+                        "Bavaria",
+                        "de-DE",
+                        "furlongs",
+                        " Inch ",
+                        "12 mm 260 mm",
+                        "12 mm: 95 mm + 165 mm",
+                        "1/2 in: 4 in + 7.25 in",
+                        "",
+                        "string",
+                        "laid, wire"),
                 "init",
                 shop.toString());
         assertEquals(0, run.code(), run.err());
+        for (String expected : List.of(
+                "Expected metric or imperial.",
+                "Expected the code of a currency, such as EUR.",
+                "Expected a place such as de-DE, en-GB or en-US.",
+                "Expected kinds of rope of these, with commas between them: laid, braid,")) {
+            assertTrue(run.err().contains(expected), run.err());
+        }
+        assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"locale\": \"de-DE\""));
+        assertTrue(Files.readString(shop.resolve("ropes.csv")).contains("\nWIRE-8,wire steel 8 mm,wire,steel,8 mm,"));
         assertTrue(run.err().contains("metric or inch tools? [metric] Expected metric or inch."), run.err());
         assertTrue(run.err().contains("Expected a rope with the short and the long section of its fid"), run.err());
         assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"inch\""));
@@ -100,24 +123,50 @@ final class InitCommandTest {
                         .code());
         assertTrue(Files.readString(shop.resolve("shop.json")).contains("\"benchTools\": \"metric\""));
         Path other = shop.resolveSibling("other");
-        Run said = Run.answering(List.of("inch"), "init", "" + other, "--fid", "12 mm: 95 mm + 165 mm");
+        Run said = Run.answering(
+                List.of("inch"),
+                "init",
+                "" + other,
+                "--fid",
+                "12 mm: 95 mm + 165 mm",
+                "--units",
+                "metric",
+                "--currency",
+                "EUR",
+                "--locale",
+                "de-DE",
+                "--ropes",
+                "braid,hmpe");
         assertEquals("", said.err());
         assertTrue(Files.readString(other.resolve("splices.json")).contains("\"long\": \"165 mm\""));
         Run nobody = init("--fid", "12 mm");
         assertEquals(2, nobody.code());
         assertTrue(nobody.err().contains("such as 12 mm: 95 mm + 165 mm"), nobody.err());
         Path third = shop.resolveSibling("third");
-        Run silent = Run.answering(List.of("", ""), "init", "" + third);
+        Run silent = Run.answering(List.of("", "", "", "", "", ""), "init", "" + third);
         assertEquals(0, silent.code());
         assertFalse(Files.exists(third.resolve("splices.json")));
     }
 
+    /** Every kind of rope to begin with is one that the program can use. */
+    @ParameterizedTest
+    @ValueSource(strings = {"metric", "imperial"})
+    void everyKindOfRope_isSound(String units) {
+        assertEquals(
+                0,
+                init("--units", units, "--ropes", "laid,braid,plaited,hmpe,wire,webbing")
+                        .code());
+        Run check = Run.of("check", shop.toString());
+        assertEquals(0, check.code(), check.out() + check.err());
+        assertTrue(check.out().endsWith("0 errors, 0 warnings.\n"), check.out());
+    }
+
     private String tailOf(String diameter) throws IOException {
         Files.writeString(
-                shop.resolve("ropes.json"),
+                shop.resolve("ropes.csv"),
                 """
-                {"format": "bitterend/ropes/1", "ropes": [{"id": "DB", "construction": "double braid", "fibre": "polyester",
-                  "diameter": "%s", "price": "2 EUR/m", "usualReel": "200 m", "keepFrom": "2 m", "asGoodAsNew": "40 m"}]}
+                id,construction,fibre,diameter,price,usual reel,keep from
+                DB,double braid,polyester,%s,2 EUR/m,200 m,2 m
                 """
                         .formatted(diameter));
         Files.writeString(
@@ -159,7 +208,7 @@ final class InitCommandTest {
     void emptyFolder_isTaken() throws IOException {
         Files.createDirectory(shop);
         assertEquals(0, init().code());
-        assertEquals(List.of("orders.csv", "reels.csv", "ropes.json", "shop.json"), names());
+        assertEquals(List.of("orders.csv", "reels.csv", "ropes.csv", "shop.json"), names());
     }
 
     @Test

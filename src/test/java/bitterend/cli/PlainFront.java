@@ -70,7 +70,7 @@ public final class PlainFront {
         NewBench bench = new NewBench(BenchTools.METRIC, List.of());
         return new BeginShop(folder)
                 .begin(new NewShop(
-                        name, Units.METRIC, euro, euro.parse("45").value().orElseThrow(), bench, true));
+                        name, Units.METRIC, euro, euro.parse("45").value().orElseThrow(), bench, "", List.of(), true));
     }
 
     void open() {

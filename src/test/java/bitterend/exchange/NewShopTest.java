@@ -25,6 +25,8 @@ final class NewShopTest {
                         money,
                         new Money(4500),
                         new NewBench(ShopJson.usualTools(units), List.of()),
+                        "",
+                        List.of(),
                         false)
                 .settings());
         Settings usual = settings("{\"format\": \"bitterend/shop/1\", \"name\": \"Mole End\", \"units\": \""

@@ -89,7 +89,7 @@ public record CsvColumns(List<String> required, List<String> optional) {
     }
 
     /** Every column, those first that must be there. */
-    List<String> all() {
+    public List<String> all() {
         List<String> names = new ArrayList<>(required);
         names.addAll(optional);
         return names;

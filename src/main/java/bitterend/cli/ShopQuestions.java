@@ -2,18 +2,24 @@ package bitterend.cli;
 
 import bitterend.catalogue.BenchTools;
 import bitterend.exchange.NewBench;
+import bitterend.exchange.NewRope;
+import bitterend.exchange.NewShop;
 import bitterend.exchange.TypedFid;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
+import bitterend.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** Asks a person what the splicers of a new shop measure with. */
-final class BenchQuestions {
+/** Asks a person what a new shop is like. */
+final class ShopQuestions {
     private final Terminal terminal;
 
-    BenchQuestions(Terminal terminal) {
+    ShopQuestions(Terminal terminal) {
         this.terminal = terminal;
     }
 
@@ -21,6 +27,54 @@ final class BenchQuestions {
     NewBench answered(BenchTools usual) {
         Optional<BenchTools> tools = tools(usual);
         return tools.isEmpty() ? new NewBench(usual, List.of()) : new NewBench(tools.get(), fids());
+    }
+
+    /** Metric or imperial. */
+    Units units(Units usual) {
+        return answered(
+                "What is printed, metric or imperial? [" + usual.name().toLowerCase(Locale.ROOT) + "] ",
+                usual,
+                text -> Stream.of(Units.values())
+                        .filter(units -> units.name().startsWith(text.toUpperCase(Locale.ROOT)))
+                        .findFirst()
+                        .map(Parsed::of)
+                        .orElse(Parsed.refused("metric or imperial")));
+    }
+
+    /** The shop's currency. */
+    MoneyText money(MoneyText usual) {
+        return answered("Which currency? [" + usual.currency() + "] ", usual, CurrencyText::parse);
+    }
+
+    /** Where days and figures are typed as they are; empty for the form of the files. */
+    String locale() {
+        return answered(
+                "How are days and figures typed, by language and country, such as de-DE, en-GB or en-US?"
+                        + " Nothing for 2026-03-05 and 12.5: ",
+                "",
+                NewShop::locale);
+    }
+
+    /** Kinds of rope to begin with. */
+    List<NewRope> ropes(List<NewRope> usual) {
+        return answered(
+                "Which kinds of rope: " + NewRope.words() + "? [" + usual.get(0).word() + "] ",
+                usual,
+                NewRope::several);
+    }
+
+    private <T> T answered(String question, T usual, Function<String, Parsed<T>> rule) {
+        while (true) {
+            Optional<String> answer = ask(question);
+            if (answer.isEmpty() || answer.get().isEmpty()) {
+                return usual;
+            }
+            Parsed<T> parsed = rule.apply(answer.get());
+            if (parsed.value().isPresent()) {
+                return parsed.value().get();
+            }
+            terminal.err().println("Expected " + parsed.refusal().orElse("") + ".");
+        }
     }
 
     private Optional<BenchTools> tools(BenchTools usual) {
