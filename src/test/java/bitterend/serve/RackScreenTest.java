@@ -59,6 +59,15 @@ final class RackScreenTest {
         assertTrue(rack.text().matches(".*E8 LAID-14 12 33.5 m hook 2 .*EUR.*"), rack.text());
     }
 
+    /** On a phone its rows are no table any more: what is lot and what is place is then said beside it. */
+    @Test
+    void rackOnAPhone_saysWhatIsWhatWithoutItsHeadings() {
+        String page = loft.ada().get("/rack").page();
+        assertTrue(page.contains("data-label=\"lot\">71</td>"), page);
+        assertTrue(page.contains("data-label=\"place\">hook 1</td>"), page);
+        assertTrue(page.contains("<table class=\"list rack\" role=\"table\">"), "and still read out as one");
+    }
+
     @Test
     void pageOfAReel_hasFlawsValueAndHistory() {
         String page = reel("E8");

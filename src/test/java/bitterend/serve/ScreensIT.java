@@ -46,6 +46,15 @@ final class ScreensIT {
               .slice(0, 5).join("; ")
             """;
 
+    /** Columns of words that are narrower than a word or two. */
+    private static final String NARROW =
+            """
+            () => Array.from(document.querySelectorAll(".rack td"))
+              .filter(each => each.innerText.trim().length > 24 && each.getBoundingClientRect().width < 160)
+              .map(each => "'" + each.innerText + "' " + Math.round(each.getBoundingClientRect().width))
+              .slice(0, 5).join("; ")
+            """;
+
     private static final String AUDIT =
             """
             async () => { const found = await axe.run(document, { resultTypes: ["violations"] });
@@ -95,6 +104,7 @@ final class ScreensIT {
         }
         if (isScreen) {
             note(where + "too small: ", String.valueOf(page.evaluate(SMALL)));
+            note(where + "too narrow: ", String.valueOf(page.evaluate(NARROW)));
             int over = (Integer) page.evaluate("document.documentElement.scrollWidth - window.innerWidth");
             note(where, over > 0 ? "scrolls sideways by " + over : "");
         }
