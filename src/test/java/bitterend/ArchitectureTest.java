@@ -108,14 +108,15 @@ final class ArchitectureTest {
                             + "packing packing.strategy quoting quoting.sharing stock stock.worth work "
                             + "work.plans"),
             Map.entry("report.page", "finding"),
+            Map.entry("report.table", ""),
             Map.entry(
                     "report",
                     "buying catalogue day demand demand.calibration finding measure packing "
-                            + "packing.explain packing.order quoting quoting.sharing report.page stock stock.worth"),
+                            + "packing.explain packing.order quoting quoting.sharing report.page report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange finding measure packing quoting report report.page report.sheet work "
+                    "day demand exchange finding measure packing quoting report report.page report.sheet report.table work "
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
@@ -124,7 +125,7 @@ final class ArchitectureTest {
             Map.entry(
                     "cli",
                     "buying catalogue day demand demand.calibration exchange finding front measure packing "
-                            + "packing.strategy quoting report report.page report.sheet serve stock store work "
+                            + "packing.strategy quoting report report.page report.sheet report.table serve stock store work "
                             + "work.orders work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
@@ -417,6 +418,11 @@ final class ArchitectureTest {
     @Test
     void jdbc_staysInStore() {
         onlyIn("java.sql..", "bitterend.store..").check(PROGRAM);
+    }
+
+    @Test
+    void workbooks_areWrittenInOnePlace() {
+        onlyIn("org.dhatim..", "bitterend.report.table..").check(PROGRAM);
     }
 
     @Test

@@ -5,6 +5,7 @@ import bitterend.buying.Study;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Shop;
 import bitterend.front.TradePages;
+import bitterend.report.BuyTables;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.trade.AdviseReels;
@@ -136,6 +137,7 @@ final class BuyCommand implements Callable<Integer> {
                     new Answer(
                             () -> TradePages.json(read, advised),
                             () -> TradePages.of(read, advised, units.figures(read))));
+            papers.tables.write(terminal, () -> new BuyTables(units.figures(read)).of(advised.advice()));
             return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
     }

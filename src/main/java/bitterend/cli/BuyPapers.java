@@ -22,6 +22,9 @@ final class BuyPapers {
     @Mixin
     final PageFiles files = new PageFiles();
 
+    @Mixin
+    final TableFiles tables = new TableFiles();
+
     @Option(
             names = "--pictures",
             paramLabel = "FOLDER",

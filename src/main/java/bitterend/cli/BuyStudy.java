@@ -9,6 +9,7 @@ import bitterend.finding.Findings;
 import bitterend.front.TradePages;
 import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
+import bitterend.report.BuyTables;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.work.trade.StudyReels;
@@ -52,6 +53,7 @@ final class BuyStudy {
             print(found, shop, figures, json);
             terminal.out().flush();
             papers.write(shop.settings().name(), found.verdicts(), figures, terminal);
+            papers.tables.write(terminal, () -> new BuyTables(figures).of(found.verdicts(), found.hints()));
         }
         return ExitCode.DONE;
     }

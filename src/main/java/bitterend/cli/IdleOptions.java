@@ -36,7 +36,7 @@ final class IdleOptions {
 
     private static final Set<String> ASKED = Set.of("--explain", "--shares");
     private static final Set<String> STUDIED = Set.of("--from-history", "--share", "--merge");
-    private static final Set<String> PAGES = Set.of("--html", "--pdf", "--paper", "--pictures");
+    private static final Set<String> PAGES = Set.of("--html", "--pdf", "--paper", "--pictures", "--xlsx", "--csv");
 
     /** Commands that take a person's name since their kind does, and book nothing. */
     private static final Set<String> BOOK_NOTHING = Set.of(

@@ -6,6 +6,7 @@ import bitterend.exchange.OrdersJson;
 import bitterend.exchange.Shop;
 import bitterend.report.OrderWords;
 import bitterend.report.OrdersPage;
+import bitterend.report.OrdersTables;
 import bitterend.work.ShopNow;
 import bitterend.work.orders.AskOrders;
 import bitterend.work.orders.GiveSpare;
@@ -60,6 +61,9 @@ final class OrdersCommand implements Callable<Integer> {
     private PageFiles files = new PageFiles();
 
     @Mixin
+    private TableFiles tables = new TableFiles();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -91,6 +95,7 @@ final class OrdersCommand implements Callable<Integer> {
                 new Answer(
                         () -> OrdersJson.status(today, told.orders(), told.changes(), told.spares(), told.uses()),
                         () -> page.of(read.get().settings().name(), today, told, by)));
+        tables.write(terminal, () -> new OrdersTables(units.figures(read.get())).of(today, told.orders()));
         return ExitCode.DONE.number();
     }
 

@@ -85,7 +85,7 @@ final class PageFiles {
     }
 
     /** A file with the ending of what is written to it, so that no slip of the hand replaces orders.csv by a page. */
-    private static Path named(String text, String ending) {
+    static Path named(String text, String ending) {
         if (!text.toLowerCase(Locale.ROOT).endsWith(ending)) {
             throw new TypeConversionException("found \"" + text + "\", expected a file that ends in " + ending);
         }

@@ -11,6 +11,7 @@ import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.QuoteTables;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
@@ -68,6 +69,9 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Mixin
     private PageFiles files = new PageFiles();
+
+    @Mixin
+    private TableFiles tables = new TableFiles();
 
     @Mixin
     private DayOption day = new DayOption();
@@ -146,6 +150,8 @@ final class QuoteCommand implements Callable<Integer> {
             WholeFile.write(out, json.forTheFile(quote));
         }
         files.write(terminal, page);
+        QuoteTables values = new QuoteTables(units.figures(read));
+        tables.write(terminal, () -> customer ? values.forCustomer(quote) : values.forFile(quote));
         if (common.json) {
             terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
         } else {

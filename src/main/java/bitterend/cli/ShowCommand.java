@@ -45,6 +45,9 @@ final class ShowCommand implements Callable<Integer> {
     private PageFiles files = new PageFiles();
 
     @Mixin
+    private TableFiles tables = new TableFiles();
+
+    @Mixin
     private UnitsOption units = new UnitsOption();
 
     @Mixin
@@ -87,6 +90,7 @@ final class ShowCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         files.show(terminal, common.json, new Answer(() -> shown.json(part), page::get));
+        tables.write(terminal, shown::tables);
         return ExitCode.DONE;
     }
 }

@@ -65,8 +65,13 @@ final class StockAccess {
 
     /** Pages in the units of the shop where its settings can be read, else metric. */
     StockPage page() {
+        return new StockPage(figures(), ZoneId.systemDefault());
+    }
+
+    /** Figures in those units. */
+    Figures figures() {
         Units system = units.of(access().settings().map(Settings::units).orElse(Units.METRIC));
-        return new StockPage(new Figures(system, MoneyText.NO_CURRENCY), ZoneId.systemDefault());
+        return new Figures(system, MoneyText.NO_CURRENCY);
     }
 
     /** Warns, as of a new id that looks like one that is there. */

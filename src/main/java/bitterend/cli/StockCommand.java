@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.StockJson;
+import bitterend.report.RackTable;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.work.rack.AskRack;
@@ -83,10 +84,13 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     int list(
             @Mixin StockAccess at,
             @Mixin PageFiles files,
+            @Mixin TableFiles tables,
             @Option(names = "--all", description = "Also reels of which nothing is left.") boolean all) {
         List<Holding> holdings = new AskRack(at.access()).holdings(all);
-        return at.show(terminal, files, "On the rack", new Answer(() -> StockJson.rack(holdings), () -> at.page()
+        int code = at.show(terminal, files, "On the rack", new Answer(() -> StockJson.rack(holdings), () -> at.page()
                 .rack(holdings)));
+        tables.write(terminal, () -> new RackTable(at.figures()).of(holdings));
+        return code;
     }
 
     @Command(name = "history", header = "Lists every movement of a reel.")

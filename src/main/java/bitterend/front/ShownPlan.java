@@ -9,14 +9,17 @@ import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanPage;
+import bitterend.report.PlanTables;
 import bitterend.report.PlanView;
 import bitterend.report.Tape;
 import bitterend.report.page.Document;
+import bitterend.report.table.DataTable;
 import bitterend.work.ShopNow;
 import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
 import bitterend.work.plans.PlanBefore;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -91,6 +94,11 @@ public final class ShownPlan {
             case "money" -> Optional.of(below(pages.money(compared())));
             default -> pages.reel(view, word).map(this::below);
         };
+    }
+
+    /** Its tables for a spreadsheet. */
+    public List<DataTable> tables() {
+        return new PlanTables(figures).of(view);
     }
 
     private String sheetsOfADay() {
