@@ -35,10 +35,10 @@ final class BuyingScreen implements Screen {
     private final Site site;
     private final KeptScreen pages;
 
-    BuyingScreen(Loft loft, Site site) {
+    BuyingScreen(Loft loft, Site site, Runs runs) {
         this.loft = loft;
         this.site = site;
-        pages = new KeptScreen(site, PATH, "Buying", "Looking for the reels to buy.");
+        pages = new KeptScreen(site, runs, PATH, "Buying", "Looking for the reels to buy.");
     }
 
     @Override

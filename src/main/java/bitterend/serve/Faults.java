@@ -9,7 +9,7 @@ import java.util.Locale;
 
 /**
  * Faults that no screen foresaw, a line each where the program was started: the page shows a number by which the line is found,
- * and no more of it. A line says which page was asked for and where the program was; nothing of what was typed.
+ * and no more of it. A line says which page was asked for, or what was worked out behind one, and where the program was; nothing of what was typed.
  */
 final class Faults {
     private static final String OURS = "bitterend.";
@@ -22,13 +22,22 @@ final class Faults {
         this.clock = clock;
     }
 
-    /** Writes a fault down; the sentence for who stands before the page. */
+    /** Writes a fault of a page down; the sentence for who stands before it. */
     String noted(Context request, Throwable fault) {
+        return noted(request.method() + " " + Sent.oneLine(request.path()), fault);
+    }
+
+    /**
+     * Writes a fault down; the sentence for who asked for it.
+     *
+     * @param what what was being done
+     */
+    String noted(String what, Throwable fault) {
         String number =
                 Keys.random().replaceAll("[^A-Za-z0-9]", "").substring(0, 6).toLowerCase(Locale.ROOT);
         synchronized (out) {
-            out.println(clock.instant().truncatedTo(ChronoUnit.SECONDS) + " fault " + number + ": " + request.method()
-                    + " " + Sent.oneLine(request.path()) + ": " + kinds(fault));
+            out.println(clock.instant().truncatedTo(ChronoUnit.SECONDS) + " fault " + number + ": " + what + ": "
+                    + kinds(fault));
             out.flush();
         }
         return Wrong.sentence(fault) + " Where the program was started a line with the number " + number

@@ -17,18 +17,21 @@ import org.jspecify.annotations.Nullable;
 /** Pages that are worked out behind a screen, one at a time: how far the one is, and those that are kept, to look at and to print. */
 final class KeptScreen {
     private final Site site;
+    private final Runs runs;
     private final KeptPages pages = new KeptPages();
     private final String path;
     private final RunPage page;
     private @Nullable Run<Kept> run;
 
     /**
+     * @param runs begins what is worked out
      * @param path where the screen is that they are worked out for
      * @param title what is worked out
      * @param busy what is said while it is worked out
      */
-    KeptScreen(Site site, String path, String title, String busy) {
+    KeptScreen(Site site, Runs runs, String path, String title, String busy) {
         this.site = site;
+        this.runs = runs;
         this.path = path;
         page = new RunPage(site, title, path + "/run", path, busy, "Stop, and show what there is");
     }
@@ -59,7 +62,7 @@ final class KeptScreen {
     void begin(Context request, Run.Work<Kept> work) {
         synchronized (this) {
             if (run == null || run.isOver()) {
-                run = Run.begin(path, ear -> kept(work.work(ear)));
+                run = runs.begin(path, ear -> kept(work.work(ear)));
             }
         }
         Back.to(request, path + "/run");

@@ -19,7 +19,7 @@ record PlanRun(ShopNow shop, PlanDay verb, Run<PlannedDay> run) {
     private static final long SEED = 1;
 
     /** Begins to plan the day; nothing where there is no question to plan. */
-    static Optional<PlanRun> begin(ShopNow shop, Plans plans) {
+    static Optional<PlanRun> begin(ShopNow shop, Plans plans, Runs runs) {
         PlanDay verb = new PlanDay(shop, plans);
         if (!(verb.ask(PlanDay.Request.of(Loft.day(shop))) instanceof PlanDay.Asked.Ready ready)) {
             return Optional.empty();
@@ -28,7 +28,7 @@ record PlanRun(ShopNow shop, PlanDay verb, Run<PlannedDay> run) {
         return Optional.of(new PlanRun(
                 shop,
                 verb,
-                Run.begin(
+                runs.begin(
                         "plan",
                         ear -> verb.plan(
                                 ready.question(),

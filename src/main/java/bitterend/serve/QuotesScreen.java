@@ -38,10 +38,10 @@ final class QuotesScreen implements Screen {
     private final Site site;
     private final KeptScreen pages;
 
-    QuotesScreen(Loft loft, Site site) {
+    QuotesScreen(Loft loft, Site site, Runs runs) {
         this.loft = loft;
         this.site = site;
-        pages = new KeptScreen(site, PATH, "Quote", "The quote is being drawn up.");
+        pages = new KeptScreen(site, runs, PATH, "Quote", "The quote is being drawn up.");
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,8 +26,6 @@ final class Run<T> {
     private final Map<String, String> lines = new LinkedHashMap<>();
     private @Nullable T made;
     private String fault = "";
-
-    private Run() {}
 
     /** What is worked out; it ends early when it is told to. */
     interface Work<T> {
@@ -46,24 +45,21 @@ final class Run<T> {
         }
     }
 
-    /** Begins it, on a thread of its own. */
-    static <T> Run<T> begin(String name, Work<T> work) {
-        Run<T> run = new Run<>();
-        Thread worker = new Thread(() -> run.work(work), name);
-        worker.setDaemon(true);
-        worker.start();
-        return run;
-    }
-
-    private void work(Work<T> work) {
+    /**
+     * Works it out, to its end.
+     *
+     * @param noted notes what went wrong; the sentence for who looks on
+     */
+    void work(Work<T> work, Function<Throwable, String> noted) {
         try {
             T all = work.work(new Ear(stop::get, this::told));
             synchronized (this) {
                 made = all;
             }
         } catch (RuntimeException | Error wrong) {
+            String sentence = noted.apply(wrong);
             synchronized (this) {
-                fault = Wrong.sentence(wrong);
+                fault = sentence;
             }
         }
     }

@@ -68,11 +68,13 @@ public final class ShopServer implements AutoCloseable {
         OfficeCode code = new OfficeCode(shop.folder());
         Office office = new Office(code, keys, guard, shop.clock());
         CountDraft count = new CountDraft(shop.folder());
+        Faults noted = new Faults(faults, shop.clock());
+        Runs runs = new Runs(noted);
         List<Screen> screens = List.of(
                 assets,
                 people,
-                new TodayScreen(loft, site, people),
-                new ShortScreen(loft, site),
+                new TodayScreen(loft, site, people, runs),
+                new ShortScreen(loft, site, runs),
                 new BenchScreen(loft, site),
                 new BenchBooking(loft, site, people),
                 new RackScreen(loft, site, people, office),
@@ -82,15 +84,14 @@ public final class ShopServer implements AutoCloseable {
                 new CountResult(loft, site, people, count, office),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
-                new BuyingScreen(loft, site),
-                new QuotesScreen(loft, site),
+                new BuyingScreen(loft, site, runs),
+                new QuotesScreen(loft, site, runs),
                 new SplicingScreen(loft, site, people),
                 news,
                 new OfficeScreen(office, code, devices, guard, site),
                 new PairScreen(devices, site, guard),
                 new FindScreen(loft, site),
                 new PageScreen(loft, site));
-        Faults noted = new Faults(faults, shop.clock());
         Javalin server = Javalin.create(config -> {
             settings(config);
             at.bound()

@@ -29,11 +29,13 @@ final class ShortScreen implements Screen {
 
     private final Loft loft;
     private final Site site;
+    private final Runs runs;
     private @Nullable Asked asked;
 
-    ShortScreen(Loft loft, Site site) {
+    ShortScreen(Loft loft, Site site, Runs runs) {
         this.loft = loft;
         this.site = site;
+        this.runs = runs;
     }
 
     /**
@@ -74,7 +76,7 @@ final class ShortScreen implements Screen {
         if (before != null && (before.mark().equals(mark) || !before.run().isOver())) {
             return before;
         }
-        Asked next = new Asked(mark, now, Run.begin("short", ear -> new ForecastShortage(now)
+        Asked next = new Asked(mark, now, runs.begin("short", ear -> new ForecastShortage(now)
                 .forecast(
                         new ForecastShortage.Request(Loft.day(now), null),
                         PlanSearch.of(EffortLevel.QUICK, TIME, SEED),

@@ -33,13 +33,15 @@ final class TodayScreen implements Screen {
 
     private final Loft loft;
     private final Site site;
+    private final Runs runs;
     private final People people;
     private final RunPage page;
     private @Nullable PlanRun run;
 
-    TodayScreen(Loft loft, Site site, People people) {
+    TodayScreen(Loft loft, Site site, People people, Runs runs) {
         this.loft = loft;
         this.site = site;
+        this.runs = runs;
         this.people = people;
         page = new RunPage(site, "A new plan", "/plan", "/", "Looking for a better plan.", "Stop, and keep the best");
     }
@@ -112,7 +114,7 @@ final class TodayScreen implements Screen {
         }
         synchronized (this) {
             if (run == null || !run.run().fault().isEmpty()) {
-                run = PlanRun.begin(now, now.at().plans(new Findings())).orElse(null);
+                run = PlanRun.begin(now, now.at().plans(new Findings()), runs).orElse(null);
             }
         }
         Back.to(request, "/plan");

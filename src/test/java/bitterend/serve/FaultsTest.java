@@ -5,17 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.measure.Units;
+import bitterend.stock.LedgerPlace;
+import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.ShopAccess;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.lang.reflect.Proxy;
 import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no screen foresaw is a line where the program was started, found by the number that the page shows. */
 final class FaultsTest {
@@ -48,5 +55,65 @@ final class FaultsTest {
             assertFalse(line.contains("29 m") || line.contains("Ada") || line.contains(folder.toString()), line);
             assertFalse(seen.page().contains("bitterend.") || seen.page().contains("Exception"), seen.page());
         }
+    }
+
+    /** A place that cannot be asked from one thread, which nothing foresees. */
+    private static LedgerPlace closedTo(String thread, LedgerPlace place) {
+        return (LedgerPlace) Proxy.newProxyInstance(
+                LedgerPlace.class.getClassLoader(), new Class<?>[] {LedgerPlace.class}, (proxy, method, args) -> {
+                    if (Thread.currentThread().getName().equals(thread)) {
+                        throw new IllegalStateException("no screen foresaw this");
+                    }
+                    return method.invoke(place, args);
+                });
+    }
+
+    /** What goes wrong behind a page while something is worked out is noted, and said where people look at it. */
+    @Test
+    void faultBehindAPage_isNotedAndSaid(@TempDir Path folder) throws Exception {
+        Path copy = new ServedLoft("eider-shed", folder).withLedger().folder();
+        Clock clock = Clock.systemUTC();
+        ByteArrayOutputStream lines = new ByteArrayOutputStream();
+        try (ShopServer server = ShopServer.start(
+                new ShopAccess(copy, closedTo("short", new SqliteLedgerPlace(copy, clock)), clock),
+                new Listening(InetAddress.getLoopbackAddress(), 0),
+                Units.METRIC,
+                new PrintStream(lines, true, StandardCharsets.UTF_8))) {
+            Visitor ada = new Visitor(server);
+            Visitor.Seen seen = ada.get("/short");
+            for (int i = 0; i < 300 && seen.text().contains("It is being worked out"); i++) {
+                Thread.sleep(100);
+                seen = ada.get("/short");
+            }
+            String number = saidOnceIn(seen.text(), lines, "short");
+            assertTrue(ada.get("/short").text().contains(number), "and noted once");
+            assertFalse(seen.page().contains("IllegalState"), seen.page());
+        }
+    }
+
+    /** Whatever is worked out behind a page is begun so: plans, quotes and purchases, too. */
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "/buying"})
+    void faultOfARun_hasANumberToo(String name) throws InterruptedException {
+        ByteArrayOutputStream lines = new ByteArrayOutputStream();
+        Faults faults = new Faults(new PrintStream(lines, true, StandardCharsets.UTF_8), Clock.systemUTC());
+        Run<String> run = new Runs(faults).begin(name, ear -> {
+            throw new OutOfMemoryError("no screen foresaw this");
+        });
+        for (int i = 0; i < 100 && !run.isOver(); i++) {
+            Thread.sleep(20);
+        }
+        assertTrue(run.fault().startsWith("There is not enough memory for this."), run.fault());
+        saidOnceIn(run.fault(), lines, name);
+    }
+
+    private static String saidOnceIn(String page, ByteArrayOutputStream lines, String what) {
+        Matcher number =
+                Pattern.compile("with the number ([a-z0-9]{6}) says more").matcher(page);
+        assertTrue(number.find(), page);
+        String line = lines.toString(StandardCharsets.UTF_8);
+        assertEquals(1, line.lines().count(), line);
+        assertTrue(line.contains(" fault " + number.group(1) + ": " + what + ": "), line);
+        return number.group(1);
     }
 }
