@@ -9,6 +9,7 @@ import bitterend.work.rack.AskRack;
 import bitterend.work.rack.RackDesk;
 import bitterend.work.rack.RackWork;
 import bitterend.work.rack.WorkReel;
+import com.microsoft.playwright.Locator;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,6 +93,35 @@ final class OutboxIT {
             ada.reads("All pieces of this reel are cut");
             ada.sendsAll();
             assertEquals(3, booked().size());
+            ada.isWell();
+        }
+    }
+
+    /** They are in the page, and go with the cut that is next there; opened once, a card stays so with the next of its line. */
+    @Test
+    void cardAndTag_goWithTheNextCutWhileNothingCanBeSent() {
+        try (Tablet ada = bench("Ada")) {
+            ada.plans();
+            ada.open(REEL);
+            Locator cards = ada.page().locator("details.cardof:visible");
+            assertThat(cards).hasCount(1);
+            assertThat(cards).containsText("Splice card: E-31, line 1");
+            ada.context().setOffline(true);
+            ada.ticks();
+            assertThat(cards).hasCount(1);
+            assertThat(cards).containsText("Splice card: E-31, line 2");
+            assertThat(ada.page().locator("#tag")).hasAttribute("href", "/print/tag?piece=E-31%2F2.1");
+            cards.locator("summary").click();
+            assertThat(cards.locator(".carddrawing")).isVisible();
+            ada.context().setOffline(false);
+            ada.sendsAll();
+            ada.book("Cut");
+            ada.isNext("E-31/2.2");
+            assertThat(cards.locator(".carddrawing")).isVisible();
+            ada.page().locator("#tag").click();
+            ada.reads("E-31/2.2");
+            ada.page().goBack();
+            ada.isNext("E-31/2.2");
             ada.isWell();
         }
     }
