@@ -59,6 +59,9 @@ final class TableSheet {
         for (Sheet sheet : file.sheets()) {
             told.addAll(sheet.toldFrom(1));
         }
+        if (file.sheets().stream().anyMatch(each -> each.toldFrom(1).stream().anyMatch(Finding::isError))) {
+            return NONE;
+        }
         Sheet first = file.sheets().get(0);
         told.add(Finding.error(file.name(), first.place(1), "", "", "a header row with the names of the columns"));
         return NONE;

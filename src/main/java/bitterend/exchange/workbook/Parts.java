@@ -33,10 +33,14 @@ final class Parts implements Closeable {
         try {
             return new ZipFile(file.toFile());
         } catch (ZipException | IllegalArgumentException broken) {
-            throw new Refused(
-                    "a file that is cut short or damaged",
-                    "a whole workbook; save it again as .xlsx, or copy it again");
+            throw damaged("a file");
         }
+    }
+
+    /** What is said of what cannot be unpacked. */
+    static Refused damaged(String what) {
+        return new Refused(
+                what + " that is cut short or damaged", "a whole workbook; save it again as .xlsx, or copy it again");
     }
 
     /** A part by its name, capitals not minding; nothing when there is none. */

@@ -48,7 +48,8 @@ final class SheetPart {
         int next = numbered.isEmpty() ? row + 1 : number(numbered);
         if (next <= row || next > Limits.FORMAT_ROWS) {
             throw new Refused(
-                    "row " + (numbered.isEmpty() ? String.valueOf(next) : numbered) + " behind row " + row,
+                    "row " + (numbered.isEmpty() ? String.valueOf(next) : numbered)
+                            + (row == 0 ? "" : " behind row " + row),
                     "rows in their order, 1 to " + Limits.FORMAT_ROWS);
         }
         row = next;
@@ -100,7 +101,8 @@ final class SheetPart {
         Address at = address.isEmpty() ? new Address(row, before + 1) : Address.of(address);
         if (at.row() != row || at.column() <= before) {
             throw new Refused(
-                    "cell " + address + " in row " + row + " behind column " + Sheet.letters(before),
+                    "cell " + address + " in row " + row
+                            + (before == 0 ? "" : " behind column " + Sheet.letters(before)),
                     "the cells of a row in their order");
         }
         return at.column();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.zip.ZipException;
 
 /**
  * A workbook as its sheets. Values alone are read: of a formula what it came to when the workbook was saved.
@@ -45,6 +46,9 @@ public record Workbook(String name, List<Sheet> sheets) {
                 return Optional.of(new Workbook(name, new Book(name, parts).sheets()));
             }
         } catch (Refused refused) {
+            findings.add(Finding.error(name, "", "", refused.found(), refused.wanted()));
+        } catch (ZipException broken) {
+            Refused refused = Parts.damaged("a file");
             findings.add(Finding.error(name, "", "", refused.found(), refused.wanted()));
         } catch (IOException unreadable) {
             findings.add(Finding.error(name, "", "", "", "a file that can be read"));

@@ -157,8 +157,7 @@ final class Xml implements Closeable {
         if (broken instanceof XMLStreamException around && around.getNestedException() instanceof Refused limit) {
             return limit;
         }
-        return new Refused(
-                part + " that is cut short or damaged", "a whole workbook; save it again as .xlsx, or copy it again");
+        return Parts.damaged(part);
     }
 
     @Override
