@@ -48,7 +48,7 @@ public final class JsonDocument {
         try {
             root = JSON.readTree(file.text());
         } catch (JsonProcessingException malformed) {
-            findings.add(malformed(file, malformed));
+            findings.add(JsonMistake.of(file, malformed));
             return Optional.empty();
         }
         if (root == null || !root.isObject()) {
@@ -63,22 +63,5 @@ public final class JsonDocument {
             return Optional.empty();
         }
         return Optional.of(object);
-    }
-
-    private static Finding malformed(InputFile file, JsonProcessingException malformed) {
-        int line = malformed.getLocation() == null ? 1 : malformed.getLocation().getLineNr();
-        String found = file.text()
-                .lines()
-                .skip(Math.max(0, line - 1L))
-                .findFirst()
-                .orElse("")
-                .strip();
-        String why = malformed.getOriginalMessage().lines().findFirst().orElse("");
-        return Finding.error(
-                file.name(),
-                "line " + line,
-                "",
-                found.length() > 60 ? found.substring(0, 60) + "..." : found,
-                "well-formed JSON (" + why + ")");
     }
 }
