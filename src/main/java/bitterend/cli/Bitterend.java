@@ -27,6 +27,7 @@ import picocli.CommandLine.Option;
 final class Bitterend {
     static final String NAME = "bitterend";
     static final String COMPLETION = "--completion";
+    static final String MAN = "--man";
 
     @Option(
             names = {"-h", "--help"},
@@ -45,4 +46,9 @@ final class Bitterend {
             description =
                     "Print a script that completes commands in bash:%n" + "source <(target/bitterend --completion)")
     boolean completion;
+
+    @Option(
+            names = MAN,
+            description = "Print the manual page:%n" + "target/bitterend --man > bitterend.1; man ./bitterend.1")
+    boolean man;
 }

@@ -164,6 +164,7 @@ final class InitCommand implements Callable<Integer> {
                                 : "the rows are examples"));
         terminal.out().println("  orders.csv  what is ordered" + (example ? "; the rows are an example" : ""));
         terminal.out().println("  reels.csv   what is on the rack" + (example ? "; the rows are an example" : ""));
+        terminal.out().println("  about-the-files.txt  a line on every setting and column");
         String typed = CommandWord.of(folder.toString());
         terminal.out().println("Then: bitterend check " + typed);
         terminal.out().println("      bitterend plan " + typed);

@@ -42,6 +42,11 @@ public final class Main {
             plain.out().flush();
             return ExitCode.DONE.number();
         }
+        if (List.of(args).equals(List.of(Bitterend.MAN))) {
+            plain.out().print(ManPage.of(commandLine(plain, commands()), String.join(" ", new Version().getVersion())));
+            plain.out().flush();
+            return ExitCode.DONE.number();
+        }
         Hints hints = new Hints();
         Terminal terminal = hints.over(plain);
         CommandLine commandLine = commandLine(terminal, args);

@@ -133,6 +133,7 @@ public record NewShop(
         if (!bench.fids().isEmpty()) {
             files.put(SplicesJson.NAME, bench.splices());
         }
+        files.put(AboutFiles.NAME, AboutFiles.text(files.keySet()));
         files.put(ShopJson.NAME, settings());
         return files;
     }

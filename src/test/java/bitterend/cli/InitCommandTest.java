@@ -208,7 +208,7 @@ final class InitCommandTest {
     void emptyFolder_isTaken() throws IOException {
         Files.createDirectory(shop);
         assertEquals(0, init().code());
-        assertEquals(List.of("orders.csv", "reels.csv", "ropes.csv", "shop.json"), names());
+        assertEquals(List.of("about-the-files.txt", "orders.csv", "reels.csv", "ropes.csv", "shop.json"), names());
     }
 
     @Test

@@ -120,7 +120,8 @@ final class JsonMistake {
 
     /** The row by its id, as far as one was named before a place of the text. */
     private String inRow(int place) {
-        Matcher id = ID.matcher(file.text()).region(0, Math.max(0, Math.min(place + 1, file.text().length())));
+        Matcher id = ID.matcher(file.text())
+                .region(0, Math.max(0, Math.min(place + 1, file.text().length())));
         String last = "";
         while (id.find()) {
             last = id.group(1);
@@ -137,11 +138,12 @@ final class JsonMistake {
     }
 
     private int lineOf(int place) {
-        return 1 + (int) file.text()
-                .substring(0, Math.max(0, place))
-                .chars()
-                .filter(each -> each == '\n')
-                .count();
+        return 1
+                + (int) file.text()
+                        .substring(0, Math.max(0, place))
+                        .chars()
+                        .filter(each -> each == '\n')
+                        .count();
     }
 
     /** The place of a line and column in the text, both from 1. */

@@ -48,8 +48,7 @@ final class JsonMistakeTest {
                 "line 2: a ] for the [ of this line, before the end of the file",
                 told("{\n\"ropes\": [\n{\"id\": \"A\"}\n"));
         assertEquals("line 1: a } for the { of this line, before the end of the file", told("{\"format\": \"x/1\"\n"));
-        assertEquals(
-                "line 1: a ] first: what was opened last is closed first", told("{\"ropes\": [{\"id\": \"A\"}}"));
+        assertEquals("line 1: a ] first: what was opened last is closed first", told("{\"ropes\": [{\"id\": \"A\"}}"));
     }
 
     @Test
