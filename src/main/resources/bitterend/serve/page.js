@@ -53,7 +53,8 @@
     hide("held", !otherwise);
     hide("allcut", next !== null);
     document.querySelectorAll("#cutting .state").forEach(function (state) {
-      if (cut.includes(state.dataset.piece)) { state.textContent = "cut, waits to be sent"; }
+      const isNext = next !== null && state.dataset.piece === next.dataset.piece;
+      if (cut.includes(state.dataset.piece)) { state.textContent = "cut, waits to be sent"; } else if (state.textContent !== "cut") { state.textContent = isNext ? "next" : ""; }
     });
     const resting = bench ? rest(next === null ? "" : next.dataset.piece) : false;
     ticks().forEach(function (button) {

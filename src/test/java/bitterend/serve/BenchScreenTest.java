@@ -230,6 +230,25 @@ final class BenchScreenTest {
                 .orElse("");
     }
 
+    @Test
+    void nextCut_isNamedBesideTheDrawnTape() throws InterruptedException {
+        loft.plans();
+        List<String> next = List.of("E-31/1.1", "E-31/2.1", "E-31/2.2");
+        for (int cuts = 0; cuts <= next.size(); cuts++) {
+            String page = reel("E7").page();
+            List<String> states = found("<span class=\"state\"[^>]*>([^<]*)</span>", page)
+                    .map(found -> found.group(1))
+                    .toList();
+            for (int i = 0; i < states.size(); i++) {
+                assertEquals(i < cuts ? "cut" : i == cuts ? "next" : "", states.get(i), cuts + " cut: " + states);
+            }
+            assertEquals(next.size(), states.size());
+            if (cuts < next.size()) {
+                cut("E7", next.get(cuts));
+            }
+        }
+    }
+
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {

@@ -110,6 +110,7 @@ final class OutboxIT {
             ada.ticks();
             assertThat(cards).hasCount(1);
             assertThat(cards).containsText("Splice card: E-31, line 2");
+            assertThat(ada.page().locator(".state")).hasText(new String[] {"cut, waits to be sent", "next", ""});
             assertThat(ada.page().locator("#tag")).hasAttribute("href", "/print/tag?piece=E-31%2F2.1");
             cards.locator("summary").click();
             assertThat(cards.locator(".carddrawing")).isVisible();
