@@ -11,14 +11,14 @@ import java.time.Instant;
 import java.util.List;
 
 /**
- * Prices, quotes and the money of the rack are for the office: where the shop has set a code, a browser shows them once it was
+ * Prices, quotes, settings and the money of the rack are for the office: where the shop has set a code, a browser shows them once it was
  * typed there, until the browser is closed or a working day is over. Few wrong tries, and none is taken for a while.
  */
 final class Office {
     /** Where the code is typed. */
     static final String PATH = "/office";
 
-    private static final List<String> GUARDED = List.of("/buying", "/quotes");
+    private static final List<String> GUARDED = List.of("/buying", "/quotes", SettingsScreen.PATH);
     private static final Duration DAY = Duration.ofHours(12);
     private static final Duration PAUSE = Duration.ofMinutes(10);
     private static final int TRIES = 5;

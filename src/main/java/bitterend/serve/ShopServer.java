@@ -90,6 +90,7 @@ public final class ShopServer implements AutoCloseable {
                 news,
                 new OfficeScreen(office, code, devices, guard, site),
                 new PairScreen(devices, site, guard),
+                new SettingsScreen(loft, site),
                 new FindScreen(loft, site),
                 new PageScreen(loft, site));
         Javalin server = Javalin.create(config -> {

@@ -48,13 +48,35 @@ final class OfficeTest {
         assertTrue(loft.ada().get("/rack").text().contains("EUR"));
     }
 
+    /** Settings in words, with what is usual and where they are changed; the page follows the file. */
+    @Test
+    void settings_areShownAsTheFileSaysThem() throws IOException {
+        assertTrue(loft.ada().get("/quotes").page().contains("href=\"/settings\""));
+        Path file = loft.file("shop.json");
+        String said = Files.readString(file).replaceAll("\"(horizon|brake)\": [^\n]*\n", "");
+        Files.writeString(
+                file,
+                said.replaceFirst("\\{", "{\"brake\": 3, \"quote\": {\"margin\": \"25 %\", \"overhead\": \"15 %\"},"));
+        String page = settings();
+        assertTrue(page.contains("kept while rope is short, times 3 8 brake"), page);
+        assertTrue(page.contains("how far ahead a plan looks as usual 5 working days horizon"), page);
+        assertTrue(page.contains("margin 25 % 20 % quote margin"), page);
+        assertTrue(page.contains("least that a line is charged as usual 0.00 EUR quote minimum"), page);
+        Files.writeString(file, Files.readString(file).replaceFirst("25 %", "30 %"));
+        assertTrue(settings().contains("margin 30 % 20 % quote margin"));
+    }
+
+    private String settings() {
+        return loft.ada().get("/settings").text().replaceAll("\u00a0|&nbsp;|&#160;", " ");
+    }
+
     @Test
     void withACode_moneyIsShownOnceItWasTyped() throws IOException {
         assertTrue(set(loft.ada(), "", "short").text().contains("at least 6 characters"));
         assertEquals(200, set(loft.ada(), "", CODE).status());
         assertFalse(Files.readString(loft.file(OfficeCode.NAME)).contains("thimble"), "kept hashed");
         Visitor bo = new Visitor(loft.server());
-        for (String path : new String[] {"/buying", "/buying/kept", "/quotes", "/quotes/run"}) {
+        for (String path : new String[] {"/buying", "/buying/kept", "/quotes", "/quotes/run", "/settings"}) {
             Visitor.Seen asked = bo.get(path);
             assertTrue(asked.text().contains("once the office code is typed here"), path + ": " + asked.text());
         }
