@@ -87,9 +87,10 @@ final class ArchitectureTest {
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    "buying catalogue day demand demand.calibration exchange.form finding history "
+                    "buying catalogue day demand demand.calibration exchange.form exchange.mapping finding history "
                             + "measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.sharing stock stock.worth"),
+            Map.entry("exchange.mapping", "catalogue exchange.form finding measure"),
             Map.entry("exchange.form", "exchange.workbook finding measure"),
             Map.entry("exchange.workbook", "finding"),
             Map.entry(
@@ -107,6 +108,7 @@ final class ArchitectureTest {
                     "buying catalogue day demand demand.calibration exchange finding history measure "
                             + "packing packing.strategy quoting quoting.sharing stock stock.worth work "
                             + "work.plans"),
+            Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
             Map.entry("report.table", ""),
             Map.entry(
@@ -116,7 +118,7 @@ final class ArchitectureTest {
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange finding measure packing quoting report report.page report.sheet report.table work "
+                    "day demand exchange exchange.mapping finding measure packing quoting report report.page report.sheet report.table work "
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
@@ -124,9 +126,9 @@ final class ArchitectureTest {
                             + "report.sheet stock work work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
-                    "buying catalogue day demand demand.calibration exchange finding front measure packing "
+                    "buying catalogue day demand demand.calibration exchange exchange.mapping finding front measure packing "
                             + "packing.strategy quoting report report.page report.sheet report.table serve stock store work "
-                            + "work.orders work.plans work.rack work.trade"));
+                            + "work.imports work.orders work.plans work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"
@@ -212,6 +214,7 @@ final class ArchitectureTest {
             "exchange.CalibrationJson",
             "exchange.CoilValuesJson",
             "exchange.ExplainJson",
+            "exchange.ImportJson",
             "exchange.LateRopeJson",
             "exchange.OrdersJson",
             "exchange.PackingNoteForm",

@@ -96,6 +96,12 @@ final class IdleOptions {
                     Set.of("--cut", "--rope", "--how", "--splicer", "--minutes", "--day", "--html", "--pdf"),
                     Set.of("--came-out"),
                     "is of a piece that was measured; add --came-out"),
+            Rule.with(
+                    "import",
+                    Set.of("--accept", "--ask", "--answer", "--html", "--pdf"),
+                    Set.of("--back"),
+                    "is of a FILE that is imported; --back takes the last one back"),
+            asWritten("import", "prints each length as it was written"),
             asWritten("stock export", "prints each length as it was written"),
             asWritten("stock open", "begins a file and prints no length"),
             asWritten("stock backup", "copies a file and prints no length"),

@@ -105,6 +105,7 @@ public final class Main {
     private static List<Entry> entries(Terminal terminal) {
         return List.of(
                 Entry.of("init", InitCommand.class, () -> new InitCommand(terminal)),
+                Entry.of("import", ImportCommand.class, () -> new ImportCommand(terminal)),
                 Entry.of("check", CheckCommand.class, () -> new CheckCommand(terminal)),
                 Entry.of("lengths", LengthsCommand.class, () -> new LengthsCommand(terminal)),
                 Entry.of("plan", PlanCommand.class, () -> new PlanCommand(terminal)),

@@ -26,6 +26,9 @@ public enum NewRope {
     /** A flat band. */
     WEBBING("webbing", "polyester", "WEB-50", 50, "2 in", "1.20", "0.37");
 
+    /** By which an example is known, to be replaced. */
+    public static final String NOTE = "an example: put your own ropes and prices here";
+
     private final String construction;
     private final String fibre;
     private final String id;
@@ -95,7 +98,7 @@ public enum NewRope {
         row.put(this == WEBBING ? "width" : "diameter", size);
         row.put("price", (metric ? byMetre : byFoot) + " " + currency + (metric ? "/m" : "/ft"));
         row.put("usual reel", metric ? "220 m" : "600 ft");
-        row.put("note", "an example: put your own ropes and prices here");
+        row.put("note", NOTE);
         switch (this) {
             case LAID -> row.put("lay", "right ordinary");
             case WIRE -> {

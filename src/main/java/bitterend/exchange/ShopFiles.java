@@ -1,6 +1,7 @@
 package bitterend.exchange;
 
 import bitterend.exchange.form.InputFile;
+import bitterend.exchange.mapping.MappingsJson;
 import java.nio.file.Path;
 import java.util.Set;
 
@@ -29,6 +30,7 @@ public final class ShopFiles {
             ValuesJson.OLD_NAME,
             MeasuredCsv.NAME,
             PlanFolder.OLDER,
+            MappingsJson.NAME,
             "stock.db",
             "stock.db-journal");
 

@@ -2,12 +2,14 @@ package bitterend.exchange;
 
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A CSV file as its text, cell by cell: what nobody changes is written again as it was read, to the byte. Cells are separated
@@ -37,6 +39,28 @@ public record TableText(char separator, String end, List<String> rows) {
                 .filter(file -> file.text().isBlank()
                         || new CsvTable(file, OrdersCsv.COLUMNS, new Findings()).beginsWithItsHeader())
                 .map(file -> new Lying(of(file.text()), file.digest()));
+    }
+
+    /** Another table of a folder, on the same terms: its first row has these plain names, and each name once. */
+    public static Optional<Lying> find(Path folder, String name, List<String> names) {
+        return InputFile.find(folder, name, new Findings())
+                .filter(file -> file.isUtf8() && file.sheets().isEmpty())
+                .map(file -> new Lying(of(file.text()), file.digest()))
+                .filter(file -> file.table().plainHeader().containsAll(names)
+                        && Set.copyOf(file.table().plainHeader()).size()
+                                == file.table().header().size());
+    }
+
+    /** The names of its columns as readers know them: capitals, hyphens and underscores do not matter. */
+    public List<String> plainHeader() {
+        return header().stream().map(Readings::plain).distinct().toList();
+    }
+
+    /** The same without a row. */
+    public TableText without(int row) {
+        List<String> all = new ArrayList<>(rows);
+        all.remove(row);
+        return new TableText(separator, end, all);
     }
 
     /** The text of a file, without a byte order mark. */
@@ -133,6 +157,21 @@ public record TableText(char separator, String end, List<String> rows) {
         List<String> all = new ArrayList<>(rows);
         String old = rows.get(row);
         all.set(row, written(cells) + old.substring(withoutEnd(old).length()));
+        return new TableText(separator, end, all);
+    }
+
+    /** The same with these columns behind the last, blank in every row. */
+    public TableText widened(List<String> names) {
+        List<String> all = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            List<String> cells = new ArrayList<>(cells(row));
+            for (String name : names) {
+                cells.add(row == 0 ? name : "");
+            }
+            String old = rows.get(row);
+            boolean blank = names.isEmpty() || (row > 0 && isBlank(row));
+            all.add(blank ? old : written(cells) + old.substring(withoutEnd(old).length()));
+        }
         return new TableText(separator, end, all);
     }
 

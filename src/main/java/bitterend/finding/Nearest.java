@@ -14,7 +14,7 @@ public final class Nearest {
     }
 
     /** The nearest of the known words, if at most a third of its letters have to change. */
-    static Optional<String> of(String word, Collection<String> known) {
+    public static Optional<String> of(String word, Collection<String> known) {
         return known.stream()
                 .filter(each -> distance(word, each) * 3 <= each.length())
                 .min(Comparator.comparingInt((String each) -> distance(word, each))

@@ -16,7 +16,7 @@ final class AnswersInForm {
 
     /** They take no system of units, or refuse it: no figure that they print depends on it. */
     private static final Set<String> ONE_SYSTEM =
-            Set.of("init", "stock open", "stock backup", "stock restore", "stock export");
+            Set.of("init", "import", "stock open", "stock backup", "stock restore", "stock export");
 
     /** A finding with its place is one line, which other programs pick out. */
     private static final Pattern FINDING = Pattern.compile("(error|warning|left out): .*");

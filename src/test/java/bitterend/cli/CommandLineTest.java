@@ -38,6 +38,7 @@ final class CommandLineTest {
             strings = {
                 "--help",
                 "init --help",
+                "import --help",
                 "check --help",
                 "lengths --help",
                 "sheet --help",

@@ -58,6 +58,7 @@ record DayInTheShop(Path shop, Path out, String note) {
     /** What books, begins, or writes the file that it is there for. */
     static final Set<String> WRITES = new TreeSet<>(Set.of(
             "init",
+            "import",
             "serve",
             "sheet",
             "measure",
@@ -95,6 +96,10 @@ record DayInTheShop(Path shop, Path out, String note) {
         DayInTheShop day = new DayInTheShop(DemoShop.copy("eider-shed", folder), folder.resolve("out"), "");
         Files.createDirectories(day.out);
         Files.writeString(day.shop.resolve("count.csv"), "reel,counted\nE9,196 m\nE10,not found\nE99,12 m\n");
+        Files.writeString(
+                day.shop.resolve("own.csv"),
+                "Order,Line,Boat,Rope,Length (m),End 1,Due,Salesman\n"
+                        + "E-31,1,sloop Redshank,BRAID-12,28,,3/3/2026,Bo\nE-40,1,tug,LAID-14,3,eye 20 cm,20/3/2026,Bo\n");
         day.book("stock open SHOP");
         day.book("plan SHOP --time 300ms");
         day.book("sheet SHOP --all --issue");

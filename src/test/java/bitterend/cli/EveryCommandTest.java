@@ -23,6 +23,7 @@ final class EveryCommandTest {
     /** What comes before, then what is looked at; {@code EVENT} is the last event that was booked. */
     private static final Map<String, List<String>> WRITING = new TreeMap<>(Map.ofEntries(
             Map.entry("init", List.of("init OUT/new", "init OUT/new --example")),
+            Map.entry("import", List.of("import SHOP SHOP/own.csv", "import SHOP SHOP/own.csv --accept")),
             Map.entry("serve", List.of("serve SHOP --port 0 --for 1ms")),
             Map.entry("sheet", List.of("sheet SHOP", "sheet SHOP --tags --csv --cards")),
             Map.entry(

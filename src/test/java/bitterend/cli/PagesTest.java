@@ -31,6 +31,7 @@ final class PagesTest {
             "buy",
             "calibrate",
             "check",
+            "import",
             "lengths",
             "measure",
             "orders",

@@ -4,13 +4,6 @@ import bitterend.exchange.workbook.Cell;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.finding.Unseen;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvParser;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,11 +15,6 @@ import java.util.regex.Pattern;
  * alone. The header is row 1, as in a spreadsheet; blank rows count and are passed over.
  */
 public final class CsvTable {
-    private static final CsvMapper CSV =
-            CsvMapper.csvBuilder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
-    private static final ObjectReader ROWS = CSV.readerForListOf(String.class);
-    private static final char[] SEPARATORS = {',', ';', '\t'};
-
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
 
     private final InputFile file;
@@ -164,13 +152,14 @@ public final class CsvTable {
         String first = firstLine();
         char separator = separator(first);
         Findings ofFirst = new Findings();
-        List<List<String>> rows = separator == 0 || first.isBlank() ? List.of() : rows(separator, ofFirst);
+        List<List<String>> rows =
+                separator == 0 || first.isBlank() ? List.of() : CsvCells.rows(file, separator, ofFirst);
         if (rows.isEmpty() || !columns.head(rows.get(0))) {
-            for (char other : SEPARATORS) {
-                List<List<String>> all = rows(other, new Findings());
+            for (char other : CsvCells.SEPARATORS) {
+                List<List<String>> all = CsvCells.rows(file, other, new Findings());
                 for (int row = 1; row < Math.min(Cells.MOST_ABOVE, all.size()); row++) {
                     if (columns.head(all.get(row))) {
-                        return new Cells(other, row, rows(other, told));
+                        return new Cells(other, row, CsvCells.rows(file, other, told));
                     }
                 }
             }
@@ -185,32 +174,11 @@ public final class CsvTable {
         return new Cells(separator, 0, rows);
     }
 
-    /** Every row cut into cells, up to the first that cannot be. */
-    private List<List<String>> rows(char separator, Findings told) {
-        List<List<String>> rows = new ArrayList<>();
-        ObjectReader reader = ROWS.with(CsvSchema.emptySchema().withColumnSeparator(separator));
-        try (MappingIterator<List<String>> all = reader.readValues(file.text())) {
-            while (all.hasNextValue()) {
-                rows.add(all.nextValue());
-            }
-        } catch (JsonProcessingException badQuoting) {
-            told.add(Finding.error(
-                    file.name(),
-                    "row " + (rows.size() + 1),
-                    "",
-                    "a quote that does not pair",
-                    "quotes around a whole cell, and two for a quote inside it; the rows below were not read"));
-        } catch (IOException impossible) {
-            throw new IllegalStateException("reading from memory", impossible);
-        }
-        return rows;
-    }
-
     /** The one separator the header uses; comma for a single column; 0 when it mixes them. */
     private static char separator(String header) {
         String outside = header.replaceAll("\"[^\"]*\"", "");
         char found = 0;
-        for (char candidate : SEPARATORS) {
+        for (char candidate : CsvCells.SEPARATORS) {
             if (outside.indexOf(candidate) >= 0) {
                 if (found != 0) {
                     return 0;

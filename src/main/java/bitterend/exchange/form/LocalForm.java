@@ -12,6 +12,7 @@ import java.time.format.ResolverStyle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -57,6 +58,32 @@ public final class LocalForm {
                 ? Parsed.of(
                         new LocalForm(locale.toLanguageTag(), List.of(days(plain, "uuuu"), days(plain, "uu")), point))
                 : Parsed.refused(EXPECTED);
+    }
+
+    /** Days in one order, whatever separates their parts, and figures with this decimal sign, as a reader of a sheet said. */
+    public static LocalForm stated(DayOrder order, char point) {
+        return new LocalForm(
+                order.word(),
+                order.patterns().stream()
+                        .map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ROOT)
+                                .withResolverStyle(ResolverStyle.STRICT))
+                        .toList(),
+                point);
+    }
+
+    /** In which order days are typed; empty for no place in particular. */
+    public Optional<DayOrder> order() {
+        return days.stream()
+                .findFirst()
+                .map(form -> LocalDate.of(2026, 12, 31).format(form))
+                .map(day -> day.startsWith("31")
+                        ? DayOrder.DAY_FIRST
+                        : day.startsWith("12") ? DayOrder.MONTH_FIRST : DayOrder.YEAR_FIRST);
+    }
+
+    /** The decimal sign. */
+    public char point() {
+        return point;
     }
 
     private static DateTimeFormatter days(String pattern, String year) {

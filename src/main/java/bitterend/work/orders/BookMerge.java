@@ -43,7 +43,9 @@ record BookMerge(Edit edit, List<String> conflicts) {
         if (!base.header().equals(now.table().header())) {
             return new BookMerge(edit, List.of("the columns of orders.csv are others by now"));
         }
-        return new Merging(base, now.table()).of(now, edit);
+        Edit widened = edit.widened();
+        Book there = new Book(now.table().widened(edit.columns()), now.digest());
+        return new Merging(widened.base().table(), there.table()).of(there, widened);
     }
 
     /** One merge while it is made. */

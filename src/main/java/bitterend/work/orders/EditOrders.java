@@ -4,6 +4,7 @@ import bitterend.exchange.OrderLine;
 import bitterend.exchange.TableText;
 import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
+import bitterend.work.DraftShop;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopFound;
 import java.io.IOException;
@@ -12,12 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +35,6 @@ public final class EditOrders {
 
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HHmmss");
     private static final String ENDING = ".csv";
-    private static final Pattern COPIED = Pattern.compile("\\.(json|csv|xlsx)$");
 
     /** One save at a time in this process. */
     private static final Object SAVING = new Object();
@@ -54,11 +54,48 @@ public final class EditOrders {
      * @param base the book that was looked at
      * @param changed by row of that book, the header being 0, the cells that are other now, by column
      * @param added rows below the last, each a cell for each column
+     * @param columns names of columns behind the last; cells of them may be changed and added, too
      */
-    public record Edit(Book base, Map<Integer, Map<Integer, String>> changed, List<List<String>> added) {
+    public record Edit(
+            Book base, Map<Integer, Map<Integer, String>> changed, List<List<String>> added, List<String> columns) {
         public Edit {
             changed = new TreeMap<>(changed);
             added = List.copyOf(added);
+            columns = List.copyOf(columns);
+        }
+
+        /** In the columns that the book has. */
+        public Edit(Book base, Map<Integer, Map<Integer, String>> changed, List<List<String>> added) {
+            this(base, changed, added, List.of());
+        }
+
+        /** What makes a book of this text of a book: rows in their order, and new ones below them. */
+        public static Edit between(Book base, String text) {
+            TableText now = TableText.of(text);
+            List<String> header = base.table().header();
+            List<String> columns =
+                    now.header().subList(header.size(), now.header().size());
+            TableText widened = base.table().widened(columns);
+            Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
+            for (int row = 1; row < widened.rows().size(); row++) {
+                List<String> before = widened.cells(row);
+                List<String> after = now.cells(row);
+                for (int column = 0; column < after.size(); column++) {
+                    if (column < before.size() && !after.get(column).equals(before.get(column))) {
+                        changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, after.get(column));
+                    }
+                }
+            }
+            List<List<String>> added = new ArrayList<>();
+            for (int row = widened.rows().size(); row < now.rows().size(); row++) {
+                added.add(now.cells(row));
+            }
+            return new Edit(base, changed, added, columns);
+        }
+
+        /** The same of a book that has its new columns already. */
+        Edit widened() {
+            return new Edit(new Book(base.table().widened(columns), base.digest()), changed, added);
         }
 
         /** Whether nothing would be other than before. */
@@ -124,17 +161,8 @@ public final class EditOrders {
 
     /** What the files of the shop would say of it, and the lines as they would be; nothing is written. */
     public ShopFound check(Edit edit) {
-        Path draft = draft();
-        try {
-            copyFiles(draft);
-            Files.writeString(
-                    draft.resolve(FILE), BookMerge.of(edit.base(), edit).table().text());
-            return new ShopAccess(draft, shop.ledger(), shop.clock()).readFiles();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        } finally {
-            remove(draft);
-        }
+        return new DraftShop(shop)
+                .with(Map.of(FILE, BookMerge.of(edit.base(), edit).table().text()));
     }
 
     /** The lines of a checked edit that can be made. */
@@ -265,34 +293,5 @@ public final class EditOrders {
 
     private static String plain(String who) {
         return who.replaceAll("[^\\p{L}\\p{N} ._-]", "_");
-    }
-
-    private static Path draft() {
-        try {
-            return Files.createTempDirectory("orders");
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
-    }
-
-    private void copyFiles(Path to) throws IOException {
-        try (Stream<Path> files = Files.list(shop.folder())) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                if (COPIED.matcher(file.toString()).find()) {
-                    Files.copy(file, to.resolve(file.getFileName()));
-                }
-            }
-        }
-    }
-
-    private static void remove(Path draft) {
-        try (Stream<Path> files = Files.list(draft)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
-            }
-            Files.delete(draft);
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
     }
 }

@@ -1,0 +1,31 @@
+package bitterend.exchange.form;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** In which order a day is written with figures. */
+public enum DayOrder {
+    DAY_FIRST("day-first", "d#M#uuuu", "d#M#uu"),
+    MONTH_FIRST("month-first", "M#d#uuuu", "M#d#uu"),
+    YEAR_FIRST("year-first", "uuuu#M#d", "uu#M#d");
+
+    private final String word;
+    private final List<String> patterns;
+
+    DayOrder(String word, String whole, String shortened) {
+        this.word = word;
+        this.patterns = List.of(whole, shortened);
+    }
+
+    /** As an answer says it. */
+    public String word() {
+        return word;
+    }
+
+    /** Forms of a day in this order, whatever separates its parts; years of four figures first. */
+    List<String> patterns() {
+        return patterns.stream()
+                .flatMap(pattern -> Stream.of(".", "/", "-").map(sign -> pattern.replace("#", sign)))
+                .toList();
+    }
+}

@@ -1,0 +1,216 @@
+package bitterend.exchange.mapping;
+
+import bitterend.exchange.form.LocalForm;
+import bitterend.exchange.form.Readings;
+import bitterend.measure.DiameterText;
+import bitterend.measure.Length;
+import bitterend.measure.MassText;
+import bitterend.measure.Parsed;
+import bitterend.measure.Units;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Brings single cells into the form of the files, by what their column is. Nothing is guessed: what may mean two things is asked. */
+final class Cells {
+    private static final Set<String> LENGTHS = Set.of("length", "spare", "usualReel");
+    private static final Set<String> DAYS = Set.of("due", "received");
+    private static final Set<String> COUNTS = Set.of("quantity", "legs", "priority");
+    private static final Set<String> IDS = Set.of("order", "line", "reel", "id", "set", "lot");
+    private static final Set<String> WITH_FIGURES = Set.of("length", "spare", "usualReel", "diameter", "price", "mass");
+    private static final Pattern BARE = Pattern.compile("[+-]?[0-9]+(\\.[0-9]+)?|[0-9]+/[0-9]+|[0-9]+ [0-9]+/[0-9]+");
+    private static final Pattern PIECES = Pattern.compile("([0-9]+)(?:\\.0+)? ?(?:x|[\\p{L}]{1,6}\\.?)?");
+    /** How headings say for how much rope a price is, the more exact ones first. */
+    private static final Map<String, String> BY_LENGTH = new LinkedHashMap<>();
+
+    static {
+        BY_LENGTH.put("100 ?(ft|feet)", "100 ft");
+        BY_LENGTH.put("100 ?m\\b", "100 m");
+        BY_LENGTH.put("\\b(ft|foot|feet)\\b", "ft");
+        BY_LENGTH.put("/ ?m\\b|\\bm\\b|met(re|er)|metro|m\u00e8tre", "m");
+    }
+
+    private static final Pattern MONEY =
+            Pattern.compile("(?:[A-Za-z]{3}|[\u20ac$\u00a3])? ?([0-9]+(?:\\.[0-9]+)?) ?(.*)");
+
+    private final Known known;
+    private final Answers answers;
+    private final SheetForm.Form how;
+    private final LocalForm form;
+
+    Cells(Known known, Answers answers, SheetForm.Form how) {
+        this.known = known;
+        this.answers = answers;
+        this.how = how;
+        this.form = how.local();
+    }
+
+    static boolean isDay(String member) {
+        return DAYS.contains(member);
+    }
+
+    static boolean hasFigures(String member) {
+        return WITH_FIGURES.contains(member);
+    }
+
+    /**
+     * A cell of a file; nothing while a question about it is open.
+     *
+     * @param exact whether its figures mean one thing, as in a cell of a workbook that holds a number
+     */
+    Optional<Parsed<String>> of(Column column, String cell, boolean exact) {
+        return exact
+                ? new Cells(known, answers, new SheetForm.Form(LocalForm.NONE, true, true)).of(column, cell)
+                : of(column, cell);
+    }
+
+    private Optional<Parsed<String>> of(Column column, String cell) {
+        String text = cell.replaceAll("\\s+", " ").strip();
+        String member = column.member();
+        if ((DAYS.contains(member) && !how.days()) || (hasFigures(member) && !how.figures())) {
+            return Optional.empty();
+        }
+        if (LENGTHS.contains(member)) {
+            return length(column, text);
+        }
+        if (DAYS.contains(member)) {
+            return Optional.of(form.day(SheetForm.withoutTime(text))
+                    .then(day -> Readings.day(day).map(Object::toString)));
+        }
+        return switch (member) {
+            case "diameter" -> diameter(column, text);
+            case "price" -> price(column, text);
+            case "mass" -> mass(column, text);
+            case "full" -> Optional.of(
+                    TradeWords.builtIn().meaning("yes", text).map(Parsed::of).orElse(Parsed.refused("yes or no")));
+            case "lay" -> Optional.of(Parsed.of(text));
+            default -> Optional.of(
+                    COUNTS.contains(member) ? count(text) : IDS.contains(member) ? id(member, text) : words(text));
+        };
+    }
+
+    private static Parsed<String> words(String text) {
+        return Readings.text(text);
+    }
+
+    /** A sign that ids do not have becomes a hyphen, as in {@code 2026/114}. */
+    private static Parsed<String> id(String member, String text) {
+        String plain = member.equals("reel") || member.equals("id") ? text : text.replace('/', '-');
+        String whole = plain.matches("[0-9]+\\.0+") ? plain.replaceAll("\\.0+$", "") : plain;
+        return member.equals("set") || member.equals("lot")
+                ? Readings.text(whole)
+                : member.equals("order") || member.equals("line") ? Readings.orderId(whole) : Readings.id(whole);
+    }
+
+    private Parsed<String> count(String text) {
+        return form.figures(text).then(plain -> {
+            Matcher pieces = PIECES.matcher(plain);
+            return pieces.matches() ? Parsed.of(pieces.group(1)) : Parsed.refused("a whole number");
+        });
+    }
+
+    private Optional<Parsed<String>> length(Column column, String text) {
+        Parsed<String> plain = form.figures(text);
+        return withUnit(column, plain)
+                .map(whole -> whole.then(written -> column.member().equals("spare")
+                        ? Readings.allowance(written).map(any -> written)
+                        : Readings.wantedLength(written).map(any -> written)));
+    }
+
+    /** Behind a bare figure the unit of its heading, else the one that was answered for the column. */
+    private Optional<Parsed<String>> withUnit(Column column, Parsed<String> figures) {
+        String written = figures.value().orElse("");
+        if (!BARE.matcher(written).matches() || written.equals("0")) {
+            return Optional.of(figures.map(Cells::plainUnit));
+        }
+        return unit(column).map(unit -> Parsed.of(written + " " + unit));
+    }
+
+    private Optional<String> unit(Column column) {
+        Optional<String> named = new Heading("", column.unit()).lengthUnit();
+        return named.isPresent() ? named : answers.ask(unitQuestion(column));
+    }
+
+    private Question unitQuestion(Column column) {
+        boolean thin = column.member().equals("diameter");
+        List<String> choices = known.units() == Units.METRIC
+                ? thin ? List.of("mm", "in") : List.of("m", "cm", "mm", "ft")
+                : thin ? List.of("in", "mm") : List.of("ft", "in", "m", "mm");
+        return new Question(
+                "unit " + column.heading(), "What are the figures of " + column.heading() + " in?", choices, false);
+    }
+
+    /** {@code 12,5 Meter} as files write it. */
+    private static String plainUnit(String text) {
+        int at = text.lastIndexOf(' ');
+        String last = text.substring(at + 1);
+        return at > 0
+                ? TradeWords.builtIn()
+                        .meaning("unit", last)
+                        .map(unit -> text.substring(0, at + 1) + unit)
+                        .orElse(text)
+                : text;
+    }
+
+    private Optional<Parsed<String>> diameter(Column column, String text) {
+        Parsed<String> plain =
+                form.figures(text.replaceAll("^[\u00d8\u2300\u00f8] ?", "").replace("\"", " in"));
+        return withUnit(column, plain)
+                .map(whole ->
+                        whole.then(written -> DiameterText.parse(written).map(any -> written.replaceAll(" +", " "))));
+    }
+
+    /** Money for a length, which the heading or the cell says, as in {@code Preis (EUR/m)}, or which is asked. */
+    private Optional<Parsed<String>> price(Column column, String text) {
+        Parsed<String> figures = form.figures(text);
+        Matcher money = MONEY.matcher(figures.value().orElse(""));
+        if (!money.matches()) {
+            return Optional.of(figures.then(any -> Parsed.refused("a price such as 1.85")));
+        }
+        String said = (column.heading() + " " + column.unit() + " " + text).toLowerCase(Locale.ROOT);
+        Optional<String> by = BY_LENGTH.entrySet().stream()
+                .filter(length -> Pattern.compile(length.getKey()).matcher(said).find())
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .or(() -> answers.ask(new Question(
+                        "price by",
+                        "For how much rope are the prices of " + column.heading() + "?",
+                        List.of("m", "100 m", "ft", "100 ft"),
+                        false)));
+        return by.map(length -> {
+            String whole = money.group(1) + " " + known.money().currency() + "/" + length;
+            return isOtherMoney(said)
+                    ? Parsed.<String>refused("a price in " + known.money().currency() + ", the currency of shop.json")
+                    : known.money().parseByLength(whole).map(any -> whole);
+        });
+    }
+
+    private boolean isOtherMoney(String said) {
+        String ours = known.money().currency();
+        return (said.contains("\u20ac") && !ours.equals("EUR"))
+                || (said.contains("\u00a3") && !ours.equals("GBP"))
+                || (said.contains("$") && !ours.endsWith("D"));
+    }
+
+    private Optional<Parsed<String>> mass(Column column, String text) {
+        Parsed<String> figures = form.figures(text);
+        String unit = column.unit().isEmpty() ? "" : " " + column.unit();
+        return Optional.of(figures.map(plain -> BARE.matcher(plain).matches() ? plain + unit : plain)
+                .then(whole -> MassText.parseByLength(whole).map(any -> whole)));
+    }
+
+    /** Whether two texts of a file say the same. */
+    static boolean isSame(String member, String one, String other) {
+        if (one.equals(other)) {
+            return true;
+        }
+        Optional<Length> length =
+                LENGTHS.contains(member) ? Readings.allowance(one).value() : Optional.empty();
+        return length.isPresent() && length.equals(Readings.allowance(other).value());
+    }
+}

@@ -1,0 +1,132 @@
+package bitterend.work.imports;
+
+import bitterend.exchange.WholeFile;
+import bitterend.work.ShopAccess;
+import bitterend.work.imports.ImportSheets.Result.Looked;
+import bitterend.work.orders.EditOrders;
+import bitterend.work.orders.EditOrders.Book;
+import bitterend.work.orders.EditOrders.Edit;
+import bitterend.work.orders.EditOrders.Saved;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Takes over what an import was looked at for, and takes the last one back whole. */
+public final class TakeOver {
+    private final ShopAccess shop;
+    private final ImportLog log;
+
+    public TakeOver(ShopAccess shop) {
+        this.shop = shop;
+        this.log = new ImportLog(shop.folder(), shop.clock());
+    }
+
+    /** What became of it. */
+    public sealed interface Result {
+        /**
+         * It is in the files.
+         *
+         * @param files their names
+         */
+        record Done(List<String> files) implements Result {
+            public Done {
+                files = List.copyOf(files);
+            }
+        }
+
+        /** Every row is in the files as it is in the sheet. */
+        record Nothing() implements Result {}
+
+        /** Something is asked still; nothing was written. */
+        record Asked() implements Result {}
+
+        /**
+         * Somebody changed files meanwhile; nothing was written.
+         *
+         * @param files which
+         */
+        record Changed(List<String> files) implements Result {
+            public Changed {
+                files = List.copyOf(files);
+            }
+        }
+    }
+
+    /** Takes it over: the files as they were are kept first. */
+    public Result take(Looked looked, String who) {
+        if (!looked.isAnswered()) {
+            return new Result.Asked();
+        }
+        Map<String, String> texts = new TreeMap<>(looked.texts());
+        texts.entrySet().removeIf(file -> file.getValue().equals(looked.based().get(file.getKey())));
+        if (texts.isEmpty()) {
+            return new Result.Nothing();
+        }
+        List<String> changed = texts.keySet().stream()
+                .filter(file -> !ShopTexts.read(shop.folder(), file)
+                        .equals(looked.based().get(file)))
+                .toList();
+        if (!changed.isEmpty()) {
+            return new Result.Changed(changed);
+        }
+        return write(texts, who);
+    }
+
+    private Result write(Map<String, String> texts, String who) {
+        Path before = log.begin(texts, who);
+        List<String> written = new ArrayList<>();
+        for (String file : ShopTables.ORDER) {
+            if (texts.containsKey(file)) {
+                if (!put(file, texts.getOrDefault(file, ""), who)) {
+                    written.forEach(done -> log.restore(before, done));
+                    return new Result.Changed(List.of(file));
+                }
+                written.add(file);
+            }
+        }
+        log.end(before, written);
+        return new Result.Done(written);
+    }
+
+    private boolean put(String file, String text, String who) {
+        if (!file.equals(EditOrders.FILE)) {
+            WholeFile.write(shop.folder().resolve(file), text);
+            return true;
+        }
+        EditOrders orders = new EditOrders(shop);
+        Optional<Book> book = orders.read();
+        return book.isPresent() && orders.save(Edit.between(book.get(), text), who) instanceof Saved.Written;
+    }
+
+    /** Takes the last import back whole, unless somebody changed one of its files since. */
+    public Result back(String who) {
+        Optional<Path> last = log.last();
+        if (last.isEmpty()) {
+            return new Result.Nothing();
+        }
+        Path folder = last.get();
+        List<String> changed = log.changedSince(folder);
+        if (!changed.isEmpty()) {
+            return new Result.Changed(changed);
+        }
+        List<String> files = List.copyOf(log.written(folder).keySet());
+        for (String file : files) {
+            if (file.equals(EditOrders.FILE)) {
+                takeBackOrders(who);
+            } else {
+                log.restore(folder, file);
+            }
+        }
+        log.takenBack(folder);
+        return new Result.Done(files);
+    }
+
+    private void takeBackOrders(String who) {
+        EditOrders orders = new EditOrders(shop);
+        List<String> versions = orders.before();
+        orders.read().ifPresent(book -> orders.takeBack(versions.get(versions.size() - 1), book.digest(), who));
+    }
+}
