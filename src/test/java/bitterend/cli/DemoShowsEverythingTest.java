@@ -86,9 +86,11 @@ final class DemoShowsEverythingTest {
     }
 
     private static List<Path> sources(String file) throws IOException {
+        // The columns of a workbook are those of a CSV file: WorkbookRequestTest.
         if (file.equals("requests")) {
             try (Stream<Path> requests = Files.list(LOFT.resolve(file))) {
-                return requests.toList();
+                return requests.filter(request -> !request.toString().endsWith(".xlsx"))
+                        .toList();
             }
         }
         List<Path> sources = new ArrayList<>(List.of(LOFT.resolve(file)));
