@@ -91,6 +91,7 @@ public final class ShopServer implements AutoCloseable {
                 new OfficeScreen(office, code, devices, guard, site),
                 new PairScreen(devices, site, guard),
                 new SettingsScreen(loft, site),
+                new EveningScreen(loft, site),
                 new FindScreen(loft, site),
                 new PageScreen(loft, site));
         Javalin server = Javalin.create(config -> {

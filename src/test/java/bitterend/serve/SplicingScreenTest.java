@@ -114,6 +114,21 @@ final class SplicingScreenTest {
         assertTrue(page.contains("<td><b>" + piece + "</b></td>"), page);
     }
 
+    /** In the evening what is open is listed with where it is dealt with; a spliced piece is no longer. */
+    @Test
+    void evening_listsWhatIsStillOpen() {
+        assertTrue(loft.ada().get("/").page().contains("href=\"/evening\""));
+        int before = loft.events();
+        Seen open = loft.ada().get("/evening");
+        assertTrue(open.text().contains("Cut, waiting for their ends E-31/1: 1 piece"), open.text());
+        assertTrue(open.text().contains("All that the plan cuts today is cut."), open.text());
+        assertTrue(open.text().contains("No sheet with pieces to cut is out."), open.text());
+        done("said", "passed");
+        Seen closed = loft.ada().get("/evening");
+        assertTrue(closed.text().contains("No cut piece waits for its ends."), closed.text());
+        assertEquals(before + 1, loft.events());
+    }
+
     @Test
     void whatCannotBeRead_isSaidAndNothingIsBooked() {
         int before = loft.events();
