@@ -41,45 +41,45 @@ public record GroupedTable(
             return Optional.empty();
         }
         ArrayNode objects = NODES.arrayNode();
-        RowNode object = null;
+        ObjectNode object = null;
+        AskedMembers asked = new AskedMembers();
         for (Fields row : rows) {
             if (row.text(id).isPresent()) {
-                object = begin(row);
+                object = begin(row, asked);
                 objects.add(object);
             } else if (object == null) {
                 row.require(id, Readings::id, "?");
             } else {
-                object.withArray("/" + rest).add(part(row));
+                object.withArray("/" + rest).add(part(row, asked));
             }
         }
         ObjectNode root = NODES.objectNode();
         root.set(list, objects);
-        return Optional.of(reader.apply(new JsonObject(file.name(), "", root, findings, new AskedMembers())));
+        return Optional.of(reader.apply(new JsonObject(file.name(), "", root, findings, asked)));
     }
 
-    private RowNode begin(Fields row) {
-        RowNode object = new RowNode(row.place());
+    private ObjectNode begin(Fields row, AskedMembers asked) {
+        ObjectNode object = asked.row(row.place());
         object.put("id", row.text(id).orElse(""));
         row.text(name).ifPresent(text -> object.put(name, text));
-        RowNode own = part(row);
+        ObjectNode own = part(row, asked);
         own.remove(List.of(id, name, pairs, items));
         object.set(first, own);
-        RowNode named = new RowNode(row.place());
+        ObjectNode named = asked.row(row.place());
         cell(row, pairs).forEach(each -> named.put(each.get(0), each.get(1)));
         object.set(pairs, named);
-        cell(row, items)
-                .forEach(each -> object.withArray("/" + items).add(item(row.place(), each.get(0), each.get(1))));
+        cell(row, items).forEach(each -> object.withArray("/" + items)
+                .add(item(asked.row(row.place()), each.get(0), each.get(1))));
         return object;
     }
 
-    private RowNode part(Fields row) {
-        RowNode node = new RowNode(row.place());
+    private ObjectNode part(Fields row, AskedMembers asked) {
+        ObjectNode node = asked.row(row.place());
         columns.all().forEach(column -> row.text(column).ifPresent(text -> node.put(column, text)));
         return node;
     }
 
-    private static RowNode item(String place, String item, String count) {
-        RowNode node = new RowNode(place);
+    private static ObjectNode item(ObjectNode node, String item, String count) {
         node.put("item", item);
         node.put("count", count.isEmpty() ? "1" : count);
         return node;

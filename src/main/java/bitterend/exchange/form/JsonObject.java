@@ -27,7 +27,7 @@ public final class JsonObject {
         this.document = document;
         this.asked = document.at(pointer, node);
         Map<String, String> texts = plainMembers(node);
-        if (!(node instanceof RowNode)) {
+        if (!document.isRow(node)) {
             texts.forEach((name, text) -> CsvTable.tellUnseen(file, pointer, name, text, findings));
         }
         this.fields = new Fields(file, pointer, texts, findings, asked::name);
@@ -56,7 +56,7 @@ public final class JsonObject {
         if (!inner.isMissingNode() && !inner.isObject()) {
             fields.error(name, "an object, in { and }");
         }
-        return new JsonObject(file, placeOf(inner, pointer + "/" + escaped(name)), inner, findings, document);
+        return new JsonObject(file, document.placeOf(inner, pointer + "/" + escaped(name)), inner, findings, document);
     }
 
     /** The objects of a list inside this one; none where there is no list. */
@@ -64,7 +64,7 @@ public final class JsonObject {
         List<JsonObject> objects = new ArrayList<>();
         JsonNode list = list(name);
         for (int i = 0; i < list.size(); i++) {
-            String inner = placeOf(list.get(i), pointer + "/" + escaped(name) + "/" + i);
+            String inner = document.placeOf(list.get(i), pointer + "/" + escaped(name) + "/" + i);
             if (list.get(i).isObject()) {
                 objects.add(new JsonObject(file, inner, list.get(i), findings, document));
             } else {
@@ -72,11 +72,6 @@ public final class JsonObject {
             }
         }
         return objects;
-    }
-
-    /** Where an object is: its row in a table, else the pointer to it. */
-    private static String placeOf(JsonNode inner, String pointer) {
-        return inner instanceof RowNode row ? row.place() : pointer;
     }
 
     /** The texts of a list inside this one. */

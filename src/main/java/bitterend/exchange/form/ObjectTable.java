@@ -30,15 +30,16 @@ public record ObjectTable(String list, CsvColumns columns) {
             table.rows();
             return Optional.empty();
         }
+        AskedMembers asked = new AskedMembers();
         ArrayNode rows = JsonNodeFactory.instance.arrayNode();
-        table.rows().forEach(row -> rows.add(object(row)));
+        table.rows().forEach(row -> rows.add(object(row, asked)));
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.set(list, rows);
-        return Optional.of(reader.apply(new JsonObject(file.name(), "", root, findings, new AskedMembers())));
+        return Optional.of(reader.apply(new JsonObject(file.name(), "", root, findings, asked)));
     }
 
-    private RowNode object(Fields row) {
-        RowNode node = new RowNode(row.place());
+    private ObjectNode object(Fields row, AskedMembers asked) {
+        ObjectNode node = asked.row(row.place());
         columns.all().forEach(column -> row.text(column).ifPresent(text -> node.put(member(column), text)));
         return node;
     }
