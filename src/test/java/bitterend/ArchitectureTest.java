@@ -123,7 +123,7 @@ final class ArchitectureTest {
             Map.entry(
                     "serve",
                     "buying catalogue day demand exchange finding front measure packing packing.strategy quoting report report.page "
-                            + "report.sheet stock work work.orders work.plans work.rack work.trade"),
+                            + "report.sheet report.table stock work work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
                     "buying catalogue day demand demand.calibration exchange exchange.mapping finding front measure packing "

@@ -90,7 +90,7 @@ final class ShowCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         files.show(terminal, common.json, new Answer(() -> shown.json(part), page::get));
-        tables.write(terminal, shown::tables);
+        tables.write(terminal, () -> shown.tables(true));
         return ExitCode.DONE;
     }
 }

@@ -96,9 +96,9 @@ public final class ShownPlan {
         };
     }
 
-    /** Its tables for a spreadsheet. */
-    public List<DataTable> tables() {
-        return new PlanTables(figures).of(view);
+    /** Its tables for a spreadsheet, what its reels cost among them or not. */
+    public List<DataTable> tables(boolean money) {
+        return new PlanTables(figures).of(view, money);
     }
 
     private String sheetsOfADay() {

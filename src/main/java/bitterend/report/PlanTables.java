@@ -10,6 +10,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.packing.Unplanned;
 import bitterend.report.table.DataTable;
+import bitterend.report.table.DataTable.Column;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,8 +24,13 @@ public final class PlanTables {
         this.printed = figures;
     }
 
-    public List<DataTable> of(PlanView view) {
-        return List.of(cuts(view), reels(view), unplanned(view));
+    /**
+     * The tables of a plan.
+     *
+     * @param money whether what a reel costs is among them
+     */
+    public List<DataTable> of(PlanView view, boolean money) {
+        return List.of(cuts(view), reels(view, money), unplanned(view));
     }
 
     /** One cut of a reel; {@code step} counts the cuts of the reel from 1. */
@@ -74,24 +80,24 @@ public final class PlanTables {
                         words("ends", each -> printed.written(each.piece().ends()))));
     }
 
-    private DataTable reels(PlanView view) {
-        return DataTable.of(
-                "Reels",
-                view.draws(),
-                List.of(
-                        day("is cut on", draw -> view.byId().days().of(draw)),
-                        words("reel", ReelDraw::reel),
-                        words("rope", draw -> view.rope(draw).id()),
-                        words("lot", draw -> view.reel(draw).lot()),
-                        words("place", view::place),
-                        count("pieces", draw -> draw.cuts().size()),
-                        figures.length("before", draw -> draw.book().before()),
-                        figures.length("in pieces", draw -> draw.book().pieces()),
-                        figures.length("cut loss", draw -> draw.book().cutLoss()),
-                        figures.length("scrap", draw -> draw.book().scrap()),
-                        figures.length("kept as coils", draw -> draw.book().kept()),
-                        figures.length("left on reel", ReelDraw::leftOnReel),
-                        figures.cost("cost", ReelDraw::cost)));
+    private DataTable reels(PlanView view, boolean money) {
+        List<Column<ReelDraw>> columns = new ArrayList<>(List.of(
+                day("is cut on", draw -> view.byId().days().of(draw)),
+                words("reel", ReelDraw::reel),
+                words("rope", draw -> view.rope(draw).id()),
+                words("lot", draw -> view.reel(draw).lot()),
+                words("place", view::place),
+                count("pieces", draw -> draw.cuts().size()),
+                figures.length("before", draw -> draw.book().before()),
+                figures.length("in pieces", draw -> draw.book().pieces()),
+                figures.length("cut loss", draw -> draw.book().cutLoss()),
+                figures.length("scrap", draw -> draw.book().scrap()),
+                figures.length("kept as coils", draw -> draw.book().kept()),
+                figures.length("left on reel", ReelDraw::leftOnReel)));
+        if (money) {
+            columns.add(figures.cost("cost", ReelDraw::cost));
+        }
+        return DataTable.of("Reels", view.draws(), columns);
     }
 
     private DataTable unplanned(PlanView view) {

@@ -58,10 +58,11 @@ final class PageScreen implements Screen {
         Figures figures = loft.figures(now);
         OrdersPage page = new OrdersPage(new OrderWords(figures, now.at().named()));
         return Optional.of(page.of(
-                now.shop().settings().name(),
-                Loft.day(now),
-                order.isEmpty() ? all : all.ofOrder(order),
-                OrdersPage.By.ORDER));
+                        now.shop().settings().name(),
+                        Loft.day(now),
+                        order.isEmpty() ? all : all.ofOrder(order),
+                        OrdersPage.By.ORDER)
+                .with(TableScreen.link(TableScreen.ORDERS)));
     }
 
     private Optional<Document> numbered(ShopNow now, String number) {
@@ -75,6 +76,7 @@ final class PageScreen implements Screen {
 
     private Optional<Document> plan(ShopNow now, String part) {
         return loft.inForce(now).flatMap(Verdict::passed).flatMap(passed -> loft.shown(now, passed)
-                .part(part));
+                .part(part)
+                .map(page -> part.equals("tables") ? page.with(TableScreen.link(TableScreen.PLAN)) : page));
     }
 }

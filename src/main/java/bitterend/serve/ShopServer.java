@@ -93,6 +93,7 @@ public final class ShopServer implements AutoCloseable {
                 new SettingsScreen(loft, site),
                 new EveningScreen(loft, site),
                 new FindScreen(loft, site),
+                new TableScreen(loft, site, office),
                 new PageScreen(loft, site));
         Javalin server = Javalin.create(config -> {
             settings(config);

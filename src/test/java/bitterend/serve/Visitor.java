@@ -51,6 +51,21 @@ final class Visitor {
         return send(request(path).GET().build());
     }
 
+    /** A file that is taken away; none where the answer is a page. */
+    byte[] file(String path) {
+        try {
+            HttpResponse<byte[]> answer =
+                    client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray());
+            String kind = answer.headers().firstValue("Content-Disposition").orElse("");
+            return kind.startsWith("attachment; filename=") ? answer.body() : new byte[0];
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        } catch (InterruptedException fault) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(fault);
+        }
+    }
+
     Seen post(String path, Map<String, String> fields) {
         Matcher token = TOKEN.matcher(get("/find").page());
         return post(path, fields, url.substring(0, url.length() - 1), token.find() ? token.group(1) : "");
