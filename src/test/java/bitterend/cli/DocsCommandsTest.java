@@ -56,7 +56,7 @@ final class DocsCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"buying", "file-formats", "orders", "quoting", "serve", "stock"})
+    @ValueSource(strings = {"buying", "first-hour", "file-formats", "orders", "quoting", "serve", "stock"})
     void page_saysWhatItsCommandsSay(String page) throws IOException, InterruptedException {
         copyLofts();
         int commands = 0;
@@ -90,6 +90,7 @@ final class DocsCommandsTest {
         Path lofts = Files.createDirectory(folder.resolve("demo-data"));
         DemoShop.copy("eider-shed", lofts);
         DemoShop.copy("gannet-loft", lofts);
+        Files.copy(Path.of("demo-data/whimbrel.xlsx"), lofts.resolve("whimbrel.xlsx"));
     }
 
     /** What a command prints; one that is refused must say so on the page. */
