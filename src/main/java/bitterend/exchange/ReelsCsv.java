@@ -85,6 +85,7 @@ final class ReelsCsv {
         if (row.sound()) {
             checkFlaws(row, reel);
             warnOfHeld(row, reel);
+            ropes.find(reel.rope()).ifPresent(rope -> Unlikely.tell(row, reel.length(), rope));
         }
         return reel;
     }

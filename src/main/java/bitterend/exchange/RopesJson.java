@@ -112,6 +112,7 @@ final class RopesJson {
 
     private Ropes ropes(JsonObject document) {
         List<Rope> sound = new ArrayList<>();
+        List<Fields> rows = new ArrayList<>();
         Map<String, String> stated = new TreeMap<>();
         LookAlike met = new LookAlike();
         for (JsonObject entry : document.objects("ropes")) {
@@ -120,8 +121,10 @@ final class RopesJson {
             entry.fields().unlike("id", rope.id(), met);
             if (entry.fields().sound()) {
                 sound.add(rope);
+                rows.add(entry.fields());
             }
         }
+        Unlikely.tell(sound, rows);
         if (stated.isEmpty() && document.fields().sound()) {
             document.fields().error("ropes", "a list of at least one rope");
         }
