@@ -83,7 +83,7 @@ public final class SettingsText {
     }
 
     private static void add(Map<String, String> members, String before, JsonNode object) {
-        object.fields().forEachRemaining(member -> {
+        object.properties().forEach(member -> {
             String name = before + member.getKey();
             if (member.getValue().isObject()) {
                 add(members, name + " ", member.getValue());
