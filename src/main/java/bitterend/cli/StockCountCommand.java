@@ -138,7 +138,7 @@ final class StockCountCommand implements Callable<Integer> {
     }
 
     private int list(ShopNow now, Path filled) {
-        CountCsv.Read read = CountCsv.read(filled);
+        CountCsv.Read read = CountCsv.read(filled, now.shop().settings());
         terminal.err().print(FindingsPage.text(read.findings(), terminal.ink()));
         if (read.findings().stream().anyMatch(finding -> finding.isError())) {
             return ExitCode.BAD_INPUT.number();

@@ -6,6 +6,7 @@ import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
 import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.LocalForm;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
@@ -23,7 +24,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -141,13 +141,20 @@ public final class CountCsv {
         return table.text();
     }
 
-    /** Reads a list; rows that nobody filled in are no count of their reel. */
+    /** Reads a list in the form of files; rows that nobody filled in are no count of their reel. */
     public static Read read(Path file) {
+        return read(file, LocalForm.NONE);
+    }
+
+    /** The same of a list that was filled in where a shop is: its figures may be typed as they are there. */
+    public static Read read(Path file, Settings settings) {
+        return read(file, settings.locale());
+    }
+
+    private static Read read(Path file, LocalForm form) {
         Findings findings = new Findings();
-        Path named = file.toAbsolutePath();
-        Path folder = Optional.ofNullable(named.getParent()).orElse(named);
-        List<Row> rows = InputFile.require(folder, "" + named.getFileName(), findings)
-                .map(input -> rows(input, findings))
+        List<Row> rows = InputFile.named(file, findings)
+                .map(input -> rows(input.in(form), findings))
                 .orElse(List.of());
         return new Read(findings.hasErrors() ? List.of() : rows, findings.sorted());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.exchange.workbook.RawBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -149,5 +150,29 @@ final class StockCountTest {
                 .out();
         assertTrue(json.contains("\"event\": 2"), json);
         assertTrue(json.contains("\"difference\": \"-1500 mm\"") || json.contains("-1.5 m"), json);
+    }
+
+    @Test
+    void list_isReadByThePlaceOfTheShop_andAsAWorkbook() throws IOException {
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(
+                settings,
+                Files.readString(settings)
+                        .replace("\"units\": \"metric\"", "\"units\": \"metric\", \"locale\": \"de-DE\""));
+        Path file = folder.resolve("count.csv");
+        Files.writeString(file, "reel;counted;unit;uncertainty\nE7;60,5;m;\nE8;32,25 m;;1,5 cm\n");
+        String commas = run(0, "count", "--file", file.toString()).out();
+        assertTrue(commas.contains("60.500 m"), commas);
+        assertTrue(commas.contains("32.250 m"), commas);
+        Path book = folder.resolve("count.xlsx");
+        RawBook.of(
+                        "Count",
+                        RawBook.row(1, "reel", "counted", "uncertainty")
+                                + RawBook.row(2, "E7", "60.5 m", "")
+                                + RawBook.row(3, "E8", "32,25 m", "15 mm"))
+                .write(book);
+        assertEquals(commas, run(0, "count", "--file", book.toString()).out());
+        Run none = run(3, "count", "--file", folder.resolve("cuont.csv").toString());
+        assertTrue(none.err().contains("cuont.csv: found nothing, expected a file that is there"), none.err());
     }
 }

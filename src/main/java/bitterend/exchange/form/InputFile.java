@@ -54,6 +54,18 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
         return open(folder, name, findings);
     }
 
+    /** A table that somebody names, CSV or workbook, wherever it is; it must be there. */
+    public static Optional<InputFile> named(Path file, Findings findings) {
+        Path whole = file.toAbsolutePath();
+        Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
+        String name = String.valueOf(whole.getFileName());
+        if (!Files.exists(whole)) {
+            findings.add(Finding.error(name, "", "", "", "a file that is there"));
+            return Optional.empty();
+        }
+        return open(folder, name, findings);
+    }
+
     /** A file that may be missing. */
     public static Optional<InputFile> find(Path folder, String name, Findings findings) {
         return Files.exists(folder.resolve(name)) ? open(folder, name, findings) : Optional.empty();
