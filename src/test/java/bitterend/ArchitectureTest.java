@@ -225,6 +225,7 @@ final class ArchitectureTest {
             "exchange.StockJson",
             "exchange.CountCsv",
             "exchange.CountJson",
+            "exchange.ReceiptJson",
             "exchange.StudyJson",
             "exchange.WeekJson",
             // files that are named on the command line, read or written

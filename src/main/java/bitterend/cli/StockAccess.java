@@ -6,6 +6,7 @@ import bitterend.exchange.StockJson;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
+import bitterend.report.FindingsPage;
 import bitterend.report.StockPage;
 import bitterend.report.page.Document;
 import bitterend.stock.Movement;
@@ -85,6 +86,17 @@ final class StockAccess {
         int code = booked(terminal, booked.event().movements());
         booked.told().forEach(line -> say(terminal, line + "\n"));
         return code;
+    }
+
+    /** Tells of several reels that were booked as one event. */
+    void toldAsOne(Terminal terminal, Booking.Booked booked) {
+        long event = booked.event().number();
+        String reels = FindingsPage.count(booked.event().movements().size(), "reel");
+        say(
+                terminal,
+                "Booked as event " + event + ", " + reels + ". Taken back whole: bitterend stock undo SHOP " + event
+                        + "\n");
+        booked.told().forEach(line -> say(terminal, line + "\n"));
     }
 
     /** What was booked; what was refused goes to {@link Faults}. */

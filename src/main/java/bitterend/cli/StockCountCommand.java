@@ -157,21 +157,11 @@ final class StockCountCommand implements Callable<Integer> {
                 new Answer(
                         () -> new CountJson(money).text(rack, said, event),
                         () -> new CountPage(at.units.figures(now.shop())).of(rack)));
-        booked.ifPresent(each -> told(each));
+        booked.ifPresent(each -> at.toldAsOne(terminal, each));
         return ExitCode.DONE.number();
     }
 
     private static Set<String> apart(CountedRack rack) {
         return rack.apart().stream().map(line -> line.book().id()).collect(Collectors.toSet());
-    }
-
-    private void told(Booking.Booked booked) {
-        int reels = booked.event().movements().size();
-        at.say(
-                terminal,
-                "Booked as event " + booked.event().number() + ", " + FindingsPage.count(reels, "reel")
-                        + ". Taken back whole: bitterend stock undo SHOP "
-                        + booked.event().number() + "\n");
-        booked.told().forEach(line -> at.say(terminal, line + "\n"));
     }
 }

@@ -1,48 +1,91 @@
 package bitterend.cli;
 
-import bitterend.exchange.Shop;
+import static java.util.Objects.requireNonNull;
+
+import bitterend.cli.PageFiles.Answer;
+import bitterend.day.Receipt;
+import bitterend.exchange.ReceiptCsv;
+import bitterend.exchange.ReceiptJson;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
+import bitterend.report.FindingsPage;
+import bitterend.report.ReceiptPage;
+import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Reel;
+import bitterend.work.Booking;
 import bitterend.work.ShopNow;
+import bitterend.work.rack.ReceiveList;
 import bitterend.work.rack.ReceiveReel;
 import bitterend.work.rack.ReceiveReel.Result;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code stock receive}: a reel that came in. */
 @Command(
         name = "receive",
-        header = "Books a reel that came in.",
+        header = "Books a reel that came in, or all that a supplier's list says.",
         description = {
             "",
+            "One reel:             stock receive SHOP R-105 LAID-14 \"220 m\"",
+            "A list, looked at:    stock receive SHOP --file came.csv",
+            "Booked as one event:  stock receive SHOP --file came.csv --accept",
+            "",
+            "A list has a row for each reel: reel, rope, length, and where they help the",
+            "other columns of reels.csv, tolerance, and on order. What is far off the order",
+            "or the usual reel, or of a lot that is there under another rope, is set apart,",
+            "and booked with --sure alone. An id that is there already and a rope that nobody",
+            "knows are never booked.",
+            "",
             "LENGTH is what the label or the meter says. A supplier who may deliver 2 %% short",
-            "is --tolerance \"2 %%\": so much of the length is booked as uncertain, and plans do not",
-            "count on it.",
+            "is --tolerance \"2 %%\": so much of the length is booked as uncertain, and plans",
+            "do not count on it.",
             ""
         },
         sortOptions = false)
 final class StockReceiveCommand implements Callable<Integer> {
     private final Terminal terminal;
 
+    @Spec
+    private @Nullable CommandSpec command;
+
     @Mixin
     private StockAccess at = new StockAccess();
 
-    @Parameters(index = "1", paramLabel = "REEL", converter = Typed.ReelId.class, description = "Its new id.")
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "REEL",
+            converter = Typed.ReelId.class,
+            description = "Its new id.")
     private String reel = "";
 
-    @Parameters(index = "2", paramLabel = "ROPE", description = "Id of the rope in ropes.json.")
+    @Parameters(index = "2", arity = "0..1", paramLabel = "ROPE", description = "Id of the rope in ropes.json.")
     private String rope = "";
 
-    @Parameters(index = "3", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class)
-    private Written length = Written.NOTHING;
+    @Parameters(index = "3", arity = "0..1", paramLabel = "LENGTH", converter = Typed.RopeAsTyped.class)
+    private @Nullable Written length;
+
+    @Option(names = "--file", paramLabel = "FILE", description = "What came, by a list: CSV or a workbook.")
+    private @Nullable Path file;
+
+    @Option(names = "--accept", description = "Book what the list says, all of it as one event.")
+    private boolean accept;
+
+    @Option(names = "--sure", description = "Book what is set apart and can be, too.")
+    private boolean sure;
 
     @Option(
             names = "--lot",
@@ -140,7 +183,7 @@ final class StockReceiveCommand implements Callable<Integer> {
             names = "--on-order",
             paramLabel = "NUMBER",
             defaultValue = "",
-            description = "The order of reels in on-order.csv that it is of.")
+            description = "The order of reels in on-order.csv that it is of; of a list, every row that names none.")
     private String onOrder = "";
 
     @Option(
@@ -163,6 +206,9 @@ final class StockReceiveCommand implements Callable<Integer> {
     private String reelNote = "";
 
     @Mixin
+    private PageFiles files = new PageFiles();
+
+    @Mixin
     private StockNote note = new StockNote();
 
     StockReceiveCommand(Terminal terminal) {
@@ -171,11 +217,23 @@ final class StockReceiveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Shop> read = at.shop().readOrComplain(terminal).map(ShopNow::shop);
-        if (read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
+        Written typed = length;
+        Path list = file;
+        if (list != null && !reel.isEmpty()) {
+            throw new Contradictory("say what came in: a REEL, its ROPE and its LENGTH, or --file FILE with a list");
         }
-        Result result = new ReceiveReel(at.desk(note), read.get()).receive(request());
+        if (list == null && typed == null) {
+            CommandSpec spec = requireNonNull(command);
+            throw new ParameterException(spec.commandLine(), Misread.words(spec, place -> true));
+        }
+        return at.shop()
+                .readOrComplain(terminal)
+                .map(now -> list != null ? list(now, list) : one(now, requireNonNull(typed)))
+                .orElse(ExitCode.BAD_INPUT.number());
+    }
+
+    private int one(ShopNow now, Written typed) {
+        Result result = new ReceiveReel(at.desk(note), now.shop()).receive(request(typed));
         result.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
         if (result instanceof Result.NotReceived not) {
             throw Faults.of(not.why());
@@ -186,12 +244,42 @@ final class StockReceiveCommand implements Callable<Integer> {
         return code;
     }
 
-    private ReceiveReel.Request request() {
+    private int list(ShopNow now, Path list) {
+        ReceiveList verb = new ReceiveList(at.desk(note), now);
+        ReceiptCsv.Read read = verb.read(list, onOrder);
+        terminal.err().print(FindingsPage.text(read.findings(), terminal.ink()));
+        if (read.findings().stream().anyMatch(finding -> finding.isError())) {
+            return ExitCode.BAD_INPUT.number();
+        }
+        Receipt receipt = verb.compare(read.rows());
+        Set<String> said =
+                sure ? receipt.lines().stream().map(Receipt.Line::reel).collect(Collectors.toSet()) : Set.of();
+        Optional<Booking.Booked> booked =
+                accept ? Optional.of(StockAccess.done(verb.accept(read.rows(), said))) : Optional.empty();
+        long event = booked.map(each -> each.event().number()).orElse(0L);
+        at.show(
+                terminal,
+                files,
+                "Receipt",
+                new Answer(
+                        () -> new ReceiptJson(now.shop().settings().money()).text(receipt, said, event),
+                        () -> new ReceiptPage(at.units.figures(now.shop())).of(receipt)));
+        booked.ifPresent(each -> {
+            at.toldAsOne(terminal, each);
+            each.event()
+                    .movements()
+                    .forEach(movement ->
+                            at.say(terminal, at.page().label(movement.entry().after())));
+        });
+        return ExitCode.DONE.number();
+    }
+
+    private ReceiveReel.Request request(Written typed) {
         return new ReceiveReel.Request(
                 reel,
                 rope,
                 lot,
-                new ReceiveReel.Amount(length, known, tolerance, uncertainty, leadTrim, innerWraps),
+                new ReceiveReel.Amount(typed, known, tolerance, uncertainty, leadTrim, innerWraps),
                 flaws.list(),
                 new ReceiveReel.Papers(certificate, number, useBy, received),
                 new ReceiveReel.Owner(owner, order),

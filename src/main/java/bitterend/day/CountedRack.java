@@ -108,9 +108,13 @@ public record CountedRack(List<Line> lines, List<Reel> uncounted, List<Counted> 
         Reel book = holding.reel();
         Length is = count.length().roundedDown();
         Length by = is.minus(book.length());
+        return new Line(count, book, by, worth(by, price), apart(count, holding, is));
+    }
+
+    /** What so much of a rope costs to replace; negative for less; nothing where its price is not known. */
+    static Cost worth(Length by, Optional<UnitPrice> price) {
         Cost worth = price.map(each -> each.of(new Length(Math.abs(by.mm())))).orElse(Cost.ZERO);
-        Cost money = by.isNegative() ? Cost.ZERO.minus(worth) : worth;
-        return new Line(count, book, by, money, apart(count, holding, is));
+        return by.isNegative() ? Cost.ZERO.minus(worth) : worth;
     }
 
     private static Apart apart(Counted count, Holding holding, Length is) {

@@ -2,6 +2,7 @@ package bitterend.day;
 
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Moments;
+import bitterend.stock.CameIn;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -139,7 +140,7 @@ public record RackToday(
         Map<String, List<String>> came = new TreeMap<>();
         for (Event event : stock.standing(Event.Kind.RECEIVED)) {
             event.named(Event.ON_ORDER).forEach(order -> came.computeIfAbsent(order, any -> new ArrayList<>())
-                    .add(event.fact(Event.ON_ORDER + " " + order)));
+                    .addAll(CameIn.reels(event, order)));
         }
         return came;
     }

@@ -80,7 +80,8 @@ final class ReelsCsv {
         return reels;
     }
 
-    private Reel reel(Fields row) {
+    /** The reel of one row. */
+    Reel reel(Fields row) {
         Reel reel = recorded(row, Readings::id);
         if (row.sound()) {
             checkFlaws(row, reel);

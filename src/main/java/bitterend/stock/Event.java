@@ -25,7 +25,7 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
     /** A fact of an event that was booked under an id of the caller's: what was asked for, in the caller's words. */
     public static final String ASKED = "asked";
 
-    /** A fact of a reel that came, before the number of the order of reels that it is of; its value is the reel. */
+    /** A fact of a reel that came, before the number of the order of reels that it is of; its value is the reel, or several. */
     public static final String ON_ORDER = "on order";
 
     /** A fact of a restored ledger: the head of the backup. */

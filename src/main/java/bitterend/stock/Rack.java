@@ -52,13 +52,12 @@ public final class Rack {
      * @param order the shop's number for the order of reels; empty for none
      */
     public Event receive(Reel reel, String order, String note) {
-        return book(Event.Kind.RECEIVED, note, books -> {
-            refuseKnown(books, reel.id());
-            books.append(new Entry(Kind.RECEIVED, reel, note));
-            if (!order.isEmpty()) {
-                books.fact(Event.ON_ORDER + " " + order, reel.id());
-            }
-        });
+        return receive(List.of(new CameIn(reel, order)), note);
+    }
+
+    /** The same of several reels at once. */
+    public Event receive(List<CameIn> reels, String note) {
+        return book(Event.Kind.RECEIVED, note, books -> CameIn.book(reels, books, note));
     }
 
     /** A new figure for the length of a reel; the note of the movement says which flaws ended with it. */
@@ -315,8 +314,13 @@ public final class Rack {
         return ledger.change(caller.apply(Event.Act.of(kind, "", note)), work).orElseThrow();
     }
 
-    private static void refuseKnown(Ledger.Stock stock, String id) {
-        if (!Standing.movements(stock.history(id)).isEmpty()) {
+    /** Whether an id is that of a reel that is there or was; not where everything of it was taken back. */
+    public static boolean isKnown(Ledger.Stock stock, String id) {
+        return !Standing.movements(stock.history(id)).isEmpty();
+    }
+
+    static void refuseKnown(Ledger.Stock stock, String id) {
+        if (isKnown(stock, id)) {
             throw new LedgerException.Refused("there is a reel " + id + " already; give this one a new id");
         }
     }

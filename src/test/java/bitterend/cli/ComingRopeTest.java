@@ -188,6 +188,24 @@ final class ComingRopeTest {
         assertFalse(plan(0).contains("not in the shop"), "what is issued stays");
     }
 
+    /** Two reels of one order that came in one list: each takes what was promised off one of them. */
+    @Test
+    void reelsThatComeByAList_takeWhatWasPromisedOffEach() throws IOException {
+        onOrder("B-9,LAID-14,110 m,2,2026-03-04,works,\n");
+        for (String order : new String[] {"E-61", "E-62"}) {
+            DemoShop.order(
+                    Path.of(shop), order + ",1,pilot boat Dunlin,LAID-14,90 m,whipped,whipped,1,2026-03-10");
+        }
+        run(0, "stock", "open", shop);
+        plan(0);
+        Path list = Files.writeString(
+                folder.resolve("came.csv"), "reel,rope,length\nK-9,LAID-14,110 m\nK-10,LAID-14,110 m\n");
+        run(0, "stock", "receive", shop, "--file", "" + list, "--on-order", "B-9", "--accept");
+        assertTrue(told().contains("reel B-9:1 came and is reel K-9 now"), told());
+        assertTrue(told().contains("reel B-9:2 came and is reel K-10 now"), told());
+        assertFalse(run(0, "plan", shop, "--effort", "reproducible").out().contains("B-9"), "nothing changes");
+    }
+
     @Test
     void reelThatComes_takesWhatWasPromised() throws IOException {
         order("2026-03-10");

@@ -55,6 +55,10 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW)),
             Map.entry("value", List.of("value SHOP" + FEW))));
 
+    /** What a supplier's list says that came in: one reel that can be booked, one that is hardly so, one that cannot be. */
+    static final String CAME =
+            "reel,rope,length,tolerance,place\nE11,LAID-14,110 m,1.5 %,shelf\nE12,LAID-14,2000 m,,\nE9,LAID-14,110 m,,\n";
+
     /** What books, begins, or writes the file that it is there for. */
     static final Set<String> WRITES = new TreeSet<>(Set.of(
             "init",
@@ -100,6 +104,7 @@ record DayInTheShop(Path shop, Path out, String note) {
                 day.shop.resolve("own.csv"),
                 "Order,Line,Boat,Rope,Length (m),End 1,Due,Salesman\n"
                         + "E-31,1,sloop Redshank,BRAID-12,28,,3/3/2026,Bo\nE-40,1,tug,LAID-14,3,eye 20 cm,20/3/2026,Bo\n");
+        Files.writeString(day.shop.resolve("came.csv"), CAME);
         day.book("stock open SHOP");
         day.book("plan SHOP --time 300ms");
         day.book("sheet SHOP --all --issue");

@@ -39,7 +39,12 @@ final class EveryCommandTest {
             Map.entry("orders deliver", List.of("orders deliver SHOP E-32 --unpassed")),
             Map.entry("stock open", List.of("forget; stock open SHOP")),
             Map.entry("stock restore", List.of("stock backup SHOP OUT/b.db; stock restore SHOP OUT/b.db")),
-            Map.entry("stock receive", List.of("stock receive SHOP E11 LAID-14 110m --lot 16 --tolerance 1.5%")),
+            Map.entry(
+                    "stock receive",
+                    List.of(
+                            "stock receive SHOP E11 LAID-14 110m --lot 16 --tolerance 1.5%",
+                            "stock receive SHOP --file SHOP/came.csv",
+                            "stock receive SHOP --file SHOP/came.csv --accept --sure")),
             Map.entry("stock post", List.of("stock post SHOP --all", "stock post SHOP --reel E8 --left E8=0m")),
             Map.entry(
                     "stock cut",
@@ -78,7 +83,6 @@ final class EveryCommandTest {
                     "orders give",
                     "orders back",
                     "orders keep",
-                    "stock receive",
                     "stock post",
                     "stock cut",
                     "stock flaw",

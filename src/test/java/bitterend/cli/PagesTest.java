@@ -45,6 +45,7 @@ final class PagesTest {
             "stock gauge",
             "stock history",
             "stock list",
+            "stock receive",
             "stock short",
             "stock trace",
             "stock verify",
@@ -96,6 +97,9 @@ final class PagesTest {
         Path counted = folder.resolve("count.csv");
         Files.writeString(counted, "reel,counted\nE9,150 m\nE99,12 m\n");
         same("stock", "count", "" + shop, "--file", "" + counted);
+        Path came = folder.resolve("came.csv");
+        Files.writeString(came, DayInTheShop.CAME);
+        same("stock", "receive", "" + shop, "--file", "" + came);
         same("calibrate", "demo-data/gannet-loft");
         same("check", "" + shop);
         same("lengths", "" + shop);

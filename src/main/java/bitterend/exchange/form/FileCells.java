@@ -23,6 +23,7 @@ final class FileCells {
             "note",
             "number",
             "offer",
+            "on order",
             "order",
             "own rope",
             "owner",

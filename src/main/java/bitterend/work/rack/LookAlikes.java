@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Whether a new word looks like one that the ledger has and is another: a question that writes nothing. */
+/** Whether a new word looks like one that the ledger had when it was first asked, and is another: a question that writes nothing. */
 public final class LookAlikes {
     private final ShopAccess at;
+    private List<Reel> read = List.of();
+    private boolean isRead;
 
     public LookAlikes(ShopAccess at) {
         this.at = at;
@@ -35,8 +37,12 @@ public final class LookAlikes {
     }
 
     private Stream<Reel> reels() {
-        List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings));
-        return holdings.stream().map(Holding::reel);
+        if (!isRead) {
+            List<Holding> holdings = at.reading(ledger -> ledger.read(Ledger.Stock::holdings));
+            read = holdings.stream().map(Holding::reel).toList();
+            isRead = true;
+        }
+        return read.stream();
     }
 
     private static Optional<String> like(String word, Stream<String> others) {

@@ -1,7 +1,9 @@
 package bitterend.work.rack;
 
 import bitterend.buying.OnOrder;
+import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
+import bitterend.finding.Nearest;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
@@ -131,9 +133,14 @@ public final class ReceiveReel {
                 : new Result.NotReceived((Booking.Refused) booking, warnings);
     }
 
-    private Reel coming(Request request) {
+    /**
+     * The reel as it is booked.
+     *
+     * @throws LedgerException when it cannot be so
+     */
+    Reel coming(Request request) {
         if (shop.catalogue().findRope(request.rope()).isEmpty()) {
-            throw new LedgerException.Refused("there is no rope " + request.rope() + " in ropes.json");
+            throw new LedgerException.Refused("there is no rope " + request.rope() + " in ropes.json" + near(request));
         }
         refuseOtherOrder(request);
         Owner owner = request.owner();
@@ -154,6 +161,12 @@ public final class ReceiveReel {
                 new Reel.Custody(owner.customer(), Reel.State.FREE, owner.order()),
                 request.full(),
                 new Reel.Where(request.place(), Mass.ZERO, Reel.Draw.OUTSIDE, request.note()));
+    }
+
+    private String near(Request request) {
+        return Nearest.hint(
+                request.rope(),
+                shop.catalogue().ropes().stream().map(Rope::id).toList());
     }
 
     private void refuseOtherOrder(Request request) {
@@ -181,12 +194,16 @@ public final class ReceiveReel {
     }
 
     /** Rope on order that this may be, where that was not said: plans would count on both. */
-    private Optional<String> stillOnOrder(Request request) {
+    Optional<OnOrder> stillToCome(Request request) {
         return shop.supplies().onOrder().stream()
                 .filter(order -> request.onOrder().isEmpty()
                         && request.owner().customer().isEmpty()
                         && order.rope().equals(request.rope()))
-                .findFirst()
+                .findFirst();
+    }
+
+    private Optional<String> stillOnOrder(Request request) {
+        return stillToCome(request)
                 .map(order ->
                         "order " + order.id() + " of " + order.rope() + " is still to come, and plans count on it."
                                 + " If this reel is of it, take the booking back and say --on-order "

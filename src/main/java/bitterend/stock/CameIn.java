@@ -1,0 +1,33 @@
+package bitterend.stock;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A reel that came in.
+ *
+ * @param order the shop's number for the order of reels that it is of; empty for none
+ */
+public record CameIn(Reel reel, String order) {
+    /** Parts the reels of one order in the fact of an event: no id has it in it. */
+    private static final String BETWEEN = "; ";
+
+    /** The reels of an order that came with an event, in the order in which they were booked. */
+    public static List<String> reels(Event event, String order) {
+        return List.of(event.fact(Event.ON_ORDER + " " + order).split(BETWEEN));
+    }
+
+    /** Books reels that came in together. */
+    static void book(List<CameIn> all, Ledger.Books books, String note) {
+        SortedMap<String, String> orders = new TreeMap<>();
+        for (CameIn each : all) {
+            Rack.refuseKnown(books, each.reel.id());
+            books.append(new Movement.Entry(Movement.Kind.RECEIVED, each.reel, note));
+            if (!each.order.isEmpty()) {
+                orders.merge(each.order, each.reel.id(), (some, one) -> some + BETWEEN + one);
+            }
+        }
+        orders.forEach((order, reels) -> books.fact(Event.ON_ORDER + " " + order, reels));
+    }
+}
