@@ -52,6 +52,7 @@ final class SampleWords {
             word("MINUTES", "the minutes", "75"),
             word("WHY", "the reason", "\"lot test\""),
             word("HOW", "how", "counted"),
+            word("KINDS", "the kinds of rope", "laid,braid"),
             word("KIND", "the kind", "3.1"),
             word("LEVEL", "the effort", "quick"),
             word("SIZE", "the size", "A4"),

@@ -92,9 +92,7 @@ public final class ReceiptCsv {
             Row row = row(fields, reels, onOrder);
             fields.unlike("reel", row.reel().id(), met);
             fields.unlike(
-                    "lot",
-                    row.reel().lot(),
-                    lots.computeIfAbsent(row.reel().rope(), rope -> new LookAlike()));
+                    "lot", row.reel().lot(), lots.computeIfAbsent(row.reel().rope(), rope -> new LookAlike()));
             if (fields.sound()) {
                 rows.add(row);
             }

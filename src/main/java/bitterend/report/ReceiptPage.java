@@ -58,8 +58,9 @@ public final class ReceiptPage {
         page.table(table(lines));
         for (Line line : lines) {
             line.apart()
-                    .forEach(apart -> page.paragraph(Wording.printable(line.reel() + ", " + line.place() + ": "
-                            + figures.sentence(apart.why()) + (apart.takesAWord() ? "" : " (it is not booked)") + ".")));
+                    .forEach(apart -> page.paragraph(
+                            Wording.printable(line.reel() + ", " + line.place() + ": " + figures.sentence(apart.why())
+                                    + (apart.takesAWord() ? "" : " (it is not booked)") + ".")));
         }
         if (lines.stream().anyMatch(Line::takesAWord)) {
             page.paragraph("What is only unlikely is measured or read again, and then booked by a word of its own.");

@@ -193,8 +193,7 @@ final class ComingRopeTest {
     void reelsThatComeByAList_takeWhatWasPromisedOffEach() throws IOException {
         onOrder("B-9,LAID-14,110 m,2,2026-03-04,works,\n");
         for (String order : new String[] {"E-61", "E-62"}) {
-            DemoShop.order(
-                    Path.of(shop), order + ",1,pilot boat Dunlin,LAID-14,90 m,whipped,whipped,1,2026-03-10");
+            DemoShop.order(Path.of(shop), order + ",1,pilot boat Dunlin,LAID-14,90 m,whipped,whipped,1,2026-03-10");
         }
         run(0, "stock", "open", shop);
         plan(0);

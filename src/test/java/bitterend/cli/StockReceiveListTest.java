@@ -70,17 +70,21 @@ final class StockReceiveListTest {
 
     @Test
     void list_isAcceptedAsOneEvent_meetsItsOrder_andIsTakenBackWhole() throws IOException {
-        String file = list("reel,rope,length,tolerance,received\nE11,BRAID-12,198 m,1.5 %,\nE12,BRAID-12,200 m,,2026-02-27\n");
+        String file = list(
+                "reel,rope,length,tolerance,received\nE11,BRAID-12,198 m,1.5 %,\nE12,BRAID-12,200 m,,2026-02-27\n");
         String before = run(0, "list").out();
         Run booked = run(0, "receive", "--file", file, "--on-order", "B-9", "--accept", "--who", "Ada");
         assertTrue(booked.out().contains("Booked as event 2, 2 reels."), booked.out());
         assertTrue(booked.out().contains("| E12"), "labels for the reels: " + booked.out());
         String history = run(0, "history", "E11", "--json").out();
         assertTrue(history.contains("\"2970 mm\""), "1.5 % of 198 m is uncertain: " + history);
-        assertTrue(run(0, "export").out().matches("(?s).*E12,BRAID-12,[^\n]*2026-02-27.*"), run(0, "export").out());
+        assertTrue(
+                run(0, "export").out().matches("(?s).*E12,BRAID-12,[^\n]*2026-02-27.*"),
+                run(0, "export").out());
         Run check = Run.of("check", shop.toString());
         assertTrue(check.out().contains("on-order.csv, row 2, number"), "both came: " + check.out());
-        Path third = Files.writeString(folder.resolve("more.csv"), "reel,rope,length,on order\nE13,BRAID-12,200 m,B-9\n");
+        Path third =
+                Files.writeString(folder.resolve("more.csv"), "reel,rope,length,on order\nE13,BRAID-12,200 m,B-9\n");
         String more = run(0, "receive", "--file", "" + third).out();
         assertTrue(more.contains("nothing is to come of an order of reels B-9"), more);
         run(0, "verify");
@@ -171,8 +175,7 @@ final class StockReceiveListTest {
         Path file = folder.resolve("came.csv");
         Files.write(
                 file,
-                ("Lieferung 4711\nreel;rope;length (m);use by;note\n"
-                                + "E11;BRAID-12;198,5;31.12.2027;K\u00f6ln\n")
+                ("Lieferung 4711\nreel;rope;length (m);use by;note\n" + "E11;BRAID-12;198,5;31.12.2027;K\u00f6ln\n")
                         .getBytes(Charset.forName("windows-1252")));
         String told = run(0, "receive", "--file", "" + file).out();
         assertTrue(told.contains("198.500 m"), told);
@@ -183,7 +186,8 @@ final class StockReceiveListTest {
                 .write(folder.resolve("came.xlsx"));
         assertEquals(told, run(0, "receive", "--file", "" + book).out());
         run(0, "receive", "--file", "" + book, "--accept");
-        assertTrue(run(0, "export").out().contains("2027-12-31"), run(0, "export").out());
+        assertTrue(
+                run(0, "export").out().contains("2027-12-31"), run(0, "export").out());
     }
 
     @Test
@@ -195,9 +199,8 @@ final class StockReceiveListTest {
         }
         assertTrue(run(2, "receive", "E11").err().contains("name the rope and the length: bitterend stock receive"));
         assertTrue(run(2, "receive", "--file", file, "--lot", "7").err().contains("a list says it in its rows"));
-        assertTrue(run(2, "receive", "E11", "LAID-14", "100 m", "--accept")
-                .err()
-                .contains("add --file"));
+        assertTrue(
+                run(2, "receive", "E11", "LAID-14", "100 m", "--accept").err().contains("add --file"));
     }
 
     @Test
@@ -225,7 +228,8 @@ final class StockReceiveListTest {
                 rows.append("T" + trial + "-" + i + ",LAID-14," + whole + (feet ? " ft" : " mm") + "\n");
             }
             String file = list(rows.toString());
-            String json = run(0, "receive", "--file", file, "--accept", "--json").out();
+            String json =
+                    run(0, "receive", "--file", file, "--accept", "--json").out();
             assertTrue(json.contains("\"length\": \"" + sum + " mm\""), trial + ": " + sum + json);
             long booked = 0;
             for (String line : run(0, "export").out().lines().toList()) {

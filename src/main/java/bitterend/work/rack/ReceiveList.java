@@ -66,7 +66,8 @@ public final class ReceiveList {
             }
         }
         return booked.isEmpty()
-                ? new Booking.Refused("nothing of the list is to be booked: all of it is set apart to be looked at again")
+                ? new Booking.Refused(
+                        "nothing of the list is to be booked: all of it is set apart to be looked at again")
                 : desk.rack(rack -> rack.receive(booked, desk.note()));
     }
 
@@ -104,10 +105,11 @@ public final class ReceiveList {
 
     /** Ids of the list that are taken. */
     private Set<String> known(List<Row> rows) {
-        return desk.at().reading(ledger -> ledger.read(stock -> rows.stream()
-                .map(row -> row.reel().id())
-                .filter(id -> Rack.isKnown(stock, id))
-                .collect(Collectors.toSet())));
+        return desk.at()
+                .reading(ledger -> ledger.read(stock -> rows.stream()
+                        .map(row -> row.reel().id())
+                        .filter(id -> Rack.isKnown(stock, id))
+                        .collect(Collectors.toSet())));
     }
 
     /** Ids that no reel may have. */
@@ -191,7 +193,8 @@ public final class ReceiveList {
     }
 
     private static String told(OnOrder order) {
-        return "Order " + order.id() + " of " + order.rope() + " is still to come, and plans count on it. Where a reel of the"
+        return "Order " + order.id() + " of " + order.rope()
+                + " is still to come, and plans count on it. Where a reel of the"
                 + " list is of it, say so in the column on order, or of all of them with --on-order " + order.id();
     }
 }

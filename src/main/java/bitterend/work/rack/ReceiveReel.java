@@ -165,8 +165,7 @@ public final class ReceiveReel {
 
     private String near(Request request) {
         return Nearest.hint(
-                request.rope(),
-                shop.catalogue().ropes().stream().map(Rope::id).toList());
+                request.rope(), shop.catalogue().ropes().stream().map(Rope::id).toList());
     }
 
     private void refuseOtherOrder(Request request) {
