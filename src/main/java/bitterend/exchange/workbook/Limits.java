@@ -19,7 +19,7 @@ public final class Limits {
     /** The last column with something in it. */
     public static final int MOST_COLUMNS = 256;
     /** Filled cells of a sheet. */
-    public static final int MOST_CELLS = 500_000;
+    public static final int MOST_CELLS = 1_000_000;
     /** Merged cells that are told one by one. */
     public static final int MOST_MERGED = 50;
     /** Texts that cells share. */

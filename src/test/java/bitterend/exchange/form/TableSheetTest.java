@@ -1,11 +1,13 @@
 package bitterend.exchange.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.exchange.workbook.RawBook;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -85,6 +87,19 @@ final class TableSheetTest {
         assertEquals(
                 List.of("error: orders.xlsx, sheet S, row 4, length: found nothing, expected a column of this name"),
                 rows(RawBook.of("S", RawBook.row(4, "order"))));
+    }
+
+    @Test
+    void textFiles_areAtMostSoLarge() throws IOException {
+        try (RandomAccessFile large =
+                new RandomAccessFile(folder.resolve("orders.csv").toFile(), "rw")) {
+            large.setLength(100_000_001);
+        }
+        Findings findings = new Findings();
+        assertTrue(InputFile.require(folder, "orders.csv", findings).isEmpty());
+        assertEquals(
+                "error: orders.csv: found \"100 MB\", expected a file of at most 100 MB",
+                findings.sorted().get(0).toString());
     }
 
     private static String table(String order) {
