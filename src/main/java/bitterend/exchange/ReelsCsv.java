@@ -73,6 +73,7 @@ final class ReelsCsv {
             row.unlike("reel", reel.id(), met);
             row.unlike("lot", reel.lot(), lots.computeIfAbsent(reel.rope(), rope -> new LookAlike()));
             if (row.sound()) {
+                ropes.find(reel.rope()).ifPresent(rope -> Unlikely.tell(row, reel.length(), rope));
                 reels.add(reel);
             }
         }
@@ -86,7 +87,6 @@ final class ReelsCsv {
         if (row.sound()) {
             checkFlaws(row, reel);
             warnOfHeld(row, reel);
-            ropes.find(reel.rope()).ifPresent(rope -> Unlikely.tell(row, reel.length(), rope));
         }
         return reel;
     }
