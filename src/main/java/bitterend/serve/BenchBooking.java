@@ -85,6 +85,11 @@ final class BenchBooking implements Screen {
             return typed.figures(StockText::allowance).apply(Sent.text(request, "length"));
         }
 
+        /** Whether who sent it has said that it is so, far off though it is. */
+        boolean isSure() {
+            return Sent.text(request, "sure").equals("yes");
+        }
+
         /** What is wrong with its length. */
         String noLength() {
             return unread("length", length().refusal().orElse("a length above nothing"));
@@ -96,11 +101,26 @@ final class BenchBooking implements Screen {
         }
     }
 
+    /**
+     * Why something is not booked.
+     *
+     * @param mayBeSo whether it is booked all the same when who sent it says that it is so
+     */
+    private record Refusal(String why, boolean mayBeSo) {
+        Refusal(String why) {
+            this(why, false);
+        }
+
+        Refusal(Booking.Refused refused) {
+            this(Wrong.sentence(refused), refused.kind() == Booking.Kind.CONTRADICTORY);
+        }
+    }
+
     private void book(Context request) {
         Sender sender = new Sender(request, people.who(request), Sent.id(request), loft.typed());
         Optional<Event> before = BookedBefore.under(loft.access(), sender.booking());
         if (before.isPresent()) {
-            answer(request, sender.isThat(before.get()) ? Optional.empty() : Optional.of(OTHERWISE));
+            answer(request, sender.isThat(before.get()) ? Optional.empty() : Optional.of(new Refusal(OTHERWISE)));
             return;
         }
         ShopNow now = loft.now().orElse(null);
@@ -124,28 +144,28 @@ final class BenchBooking implements Screen {
     }
 
     /** No length is none that goes back; one that cannot be read is none at all. */
-    private Optional<String> spoiled(Sender sender) {
+    private Optional<Refusal> spoiled(Sender sender) {
         boolean none = Sent.text(sender.request(), "length").isEmpty();
         Optional<Length> back =
                 none ? Optional.of(Length.ZERO) : sender.length().value();
         return back.isEmpty()
-                ? Optional.of(sender.noLength())
+                ? Optional.of(new Refusal(sender.noLength()))
                 : booked(new SpoilPiece(desk(sender)).spoil(sender.piece(), back.get()));
     }
 
-    private static Optional<String> booked(Booking booking) {
-        return booking instanceof Booking.Refused refused ? Optional.of(Wrong.sentence(refused)) : Optional.empty();
+    private static Optional<Refusal> booked(Booking booking) {
+        return booking instanceof Booking.Refused refused ? Optional.of(new Refusal(refused)) : Optional.empty();
     }
 
-    private Optional<String> flaw(Sender sender) {
+    private Optional<Refusal> flaw(Sender sender) {
         Parsed<List<Flaw>> flaws = sender.typed().figures(FlawText::parse).apply(Sent.text(sender.request(), "flaw"));
         return flaws.value()
                 .map(read -> booked(new WorkReel(desk(sender)).book(new RackWork.AddFlaws(sender.reel(), read))))
-                .orElseGet(() -> flaws.refusal().map(expected -> sender.unread("flaw", expected)));
+                .orElseGet(() -> flaws.refusal().map(expected -> new Refusal(sender.unread("flaw", expected))));
     }
 
     /** The last that was booked of the reel. */
-    private Optional<String> undo(Sender sender) {
+    private Optional<Refusal> undo(Sender sender) {
         List<Movement> movements =
                 new AskRack(loft.access()).history(sender.reel()) instanceof AskRack.Found.History history
                         ? history.movements()
@@ -153,25 +173,27 @@ final class BenchBooking implements Screen {
         long last =
                 movements.isEmpty() ? 0 : movements.get(movements.size() - 1).event();
         if (last > 0 && !Sent.text(sender.request(), "event").equals(Long.toString(last))) {
-            return Optional.of("Something else of this reel was booked meanwhile, and that stays: look at it again.");
+            return Optional.of(
+                    new Refusal("Something else of this reel was booked meanwhile, and that stays: look at it again."));
         }
         return movements.isEmpty()
-                ? Optional.of("Nothing of this reel is booked.")
+                ? Optional.of(new Refusal("Nothing of this reel is booked."))
                 : booked(new TakeBack(loft.access(), sender.act(Event.Act.of(Event.Kind.UNDONE, sender.who(), "")))
                         .event(movements.get(movements.size() - 1).event()));
     }
 
-    private Optional<String> posted(Sender sender, ShopNow now) {
+    private Optional<Refusal> posted(Sender sender, ShopNow now) {
         Plans plans = now.at().plans(new Findings());
         String after = Sent.text(sender.request(), "after");
         Optional<Kept> plan = new NamedPlan(plans).read(Sent.text(sender.request(), "plan"), new Findings());
         Optional<Part> part = part(sender);
         if (plan.isEmpty() || part.isEmpty()) {
-            return Optional.of(plan.isEmpty() ? "There is no such plan. Nothing was booked." : sender.noLength());
+            return Optional.of(
+                    new Refusal(plan.isEmpty() ? "There is no such plan. Nothing was booked." : sender.noLength()));
         }
         if (!after.isEmpty() && !isCut(after, now, plans, plan.get())) {
-            return Optional.of(
-                    "The cut before it, " + after + ", is not booked: book that one first. Nothing was booked.");
+            return Optional.of(new Refusal(
+                    "The cut before it, " + after + ", is not booked: book that one first. Nothing was booked."));
         }
         return why(
                 new PostPlan(now, plans).post(new PostPlan.Request(plan.get(), part.get(), sender::act)),
@@ -187,11 +209,11 @@ final class BenchBooking implements Screen {
     private static Optional<Part> part(Sender sender) {
         List<String> upTo = List.of(sender.piece());
         return switch (Sent.text(sender.request(), "what")) {
-            case "cut" -> Optional.of(new Part(List.of(), upTo, Found.AS_PLANNED));
+            case "cut" -> Optional.of(new Part(List.of(), upTo, cameOut(sender, Map.of())));
             case "measured" -> sender.length()
                     .value()
                     .filter(Length::isPositive)
-                    .map(length -> new Part(List.of(), upTo, Found.measured(Map.of(sender.piece(), length))));
+                    .map(length -> new Part(List.of(), upTo, cameOut(sender, Map.of(sender.piece(), length))));
             case "ends" -> Optional.of(new Part(List.of(), upTo, left(sender.reel(), Length.ZERO)));
             case "rest" -> sender.length()
                     .value()
@@ -200,31 +222,34 @@ final class BenchBooking implements Screen {
         };
     }
 
+    private static Found cameOut(Sender sender, Map<String, Length> measured) {
+        return new Found(
+                measured, Map.of(), Found.Pieces.NONE, sender.isSure() ? Set.of(Found.Word.SURE) : Set.of(), "");
+    }
+
     private static Found left(String reel, Length length) {
         return new Found(Map.of(), Map.of(reel, length), Found.Pieces.NONE, Set.of(Found.Word.SURE), "");
     }
 
-    private static Optional<String> why(PostPlan.Result result, Figures figures) {
+    private static Optional<Refusal> why(PostPlan.Result result, Figures figures) {
         if (result instanceof PostPlan.Result.Barred barred) {
-            return Optional.of(barred.bars().stream()
+            return Optional.of(new Refusal(barred.bars().stream()
                             .map(Remark::sentence)
                             .map(figures::sentence)
                             .collect(Collectors.joining("; "))
-                    + ". Nothing was booked.");
+                    + ". Nothing was booked."));
         }
         if (result instanceof PostPlan.Result.NotLetThrough not) {
-            return Optional.of(String.join("; ", not.why().reasons()) + ". Nothing was booked.");
+            return Optional.of(new Refusal(String.join("; ", not.why().reasons()) + ". Nothing was booked."));
         }
-        return result instanceof PostPlan.Result.NotBooked not
-                ? Optional.of(Wrong.sentence(not.why()))
-                : Optional.empty();
+        return result instanceof PostPlan.Result.NotBooked not ? Optional.of(new Refusal(not.why())) : Optional.empty();
     }
 
     /** The reel again; or not booked, in words. */
-    private void answer(Context request, Optional<String> refusal) {
+    private void answer(Context request, Optional<Refusal> refusal) {
         if (refusal.isPresent()) {
             request.status(409);
-            site.tell(request, refusal.get());
+            site.tell(request, refusal.get().why(), refusal.get().mayBeSo());
         } else {
             Back.to(request, BenchScreen.PATH + Sent.path(Sent.text(request, "reel")));
         }

@@ -2,6 +2,7 @@ package bitterend.serve;
 
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.packing.Cut;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanPart;
@@ -97,12 +98,31 @@ final class BenchScreen implements Screen {
         return cut;
     }
 
-    /** The number of the event that was booked last of a reel; 0 for none. */
-    private long last(String reel) {
+    /** What was booked last of a reel, where a ledger is kept. */
+    private Optional<LastBooked> last(String reel) {
         boolean kept = loft.access().keepsLedger();
         return kept && new AskRack(loft.access()).history(reel) instanceof AskRack.Found.History history
-                ? history.movements().get(history.movements().size() - 1).event()
-                : 0;
+                ? Optional.of(LastBooked.of(history.movements()))
+                : Optional.empty();
+    }
+
+    /** That the ledger has less left of a reel than the next cut takes; empty where it has enough, or none is to be made. */
+    private static String ended(Plan plan, String reel, Optional<LastBooked> last) {
+        List<Cut> still = plan.view().draws().stream()
+                .filter(draw -> draw.reel().equals(reel))
+                .flatMap(draw -> draw.cuts().stream())
+                .filter(cut -> !plan.cut().contains(cut.piece()))
+                .toList();
+        return last.map(LastBooked::left)
+                .filter(left ->
+                        !still.isEmpty() && left.isShorterThan(still.get(0).length()))
+                .map(left -> (left.isPositive()
+                                ? "By the ledger no more than "
+                                        + plan.figures().length(left)
+                                        + " is left of this reel, too little for the next cut"
+                                : "By the ledger this reel has ended")
+                        + "; not cut: " + still.size() + (still.size() == 1 ? " piece" : " pieces") + ". Plan again.")
+                .orElse("");
     }
 
     /** The piece that was cut last of a reel; empty while none is. */
@@ -171,7 +191,11 @@ final class BenchScreen implements Screen {
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));
-        values.put("last", last(id));
+        Optional<LastBooked> last = last(id);
+        values.put("ended", ended(plan, id, last));
+        values.put(
+                "last", last.filter(LastBooked::isBench).map(LastBooked::event).orElse(0L));
+        values.put("lastWords", last.map(LastBooked::words).orElse(""));
         values.put("lastCut", lastCut(rows, cut));
         values.put("kept", loft.access().keepsLedger());
         values.put("booking", Keys.random());

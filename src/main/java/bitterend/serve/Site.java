@@ -73,7 +73,12 @@ final class Site {
 
     /** A page that says what went wrong. */
     void tell(Context request, String words) {
-        show(request, "That did not go", "serve/told.jte", Map.of("words", words));
+        tell(request, words, false);
+    }
+
+    /** @param mayBeSo whether it goes all the same once somebody says that it is so */
+    void tell(Context request, String words, boolean mayBeSo) {
+        show(request, "That did not go", "serve/told.jte", Map.of("words", words, "mayBeSo", mayBeSo));
     }
 
     /** Some part of a page; every part knows the token for its forms. */

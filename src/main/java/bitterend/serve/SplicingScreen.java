@@ -182,6 +182,6 @@ final class SplicingScreen implements Screen {
             return "The row was not added: " + not.findings().get(0).toString().replaceFirst("^error: ", "")
                     + ". Nothing was booked.";
         }
-        return result instanceof Result.Refused refused ? refused.why() + ". Nothing was booked." : "";
+        return result instanceof Result.Refused refused ? Wrong.onPage(refused.why()) + ". Nothing was booked." : "";
     }
 }

@@ -4,9 +4,27 @@ import bitterend.stock.LedgerException;
 import bitterend.work.Booking;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
 
 /** What went wrong, in a sentence for who stands before the page: never a trace, never a path of a request. */
 final class Wrong {
+    /** What a sentence says to type, and what it is on a page. */
+    private static final Map<Pattern, String> TYPED = new LinkedHashMap<>();
+
+    static {
+        TYPED.put(Pattern.compile("[.;] [Ii]f (it|that) is so, say (it with )?--sure"), "");
+        TYPED.put(Pattern.compile(", say so with --sure"), ", it may be booked");
+        TYPED.put(Pattern.compile("say it with --sure"), "say so in the form");
+        TYPED.put(
+                Pattern.compile("[Pp]ost what was cut with --piece, or give what came out with --measured"),
+                "Book piece by piece what came out");
+        TYPED.put(Pattern.compile("post what was cut with --piece, and plan the rest again"), "plan the rest again");
+        TYPED.put(Pattern.compile("book that first; how: bitterend stock count --help"), "count it on the rack first");
+        TYPED.put(Pattern.compile("; see bitterend stock [^;.]*"), "");
+    }
+
     private Wrong() {}
 
     static String sentence(Throwable fault) {
@@ -23,6 +41,15 @@ final class Wrong {
     }
 
     static String sentence(Booking.Refused refused) {
-        return refused.why() + ". Nothing was booked.";
+        return onPage(refused.why()) + ". Nothing was booked.";
+    }
+
+    /** Without what is typed at the command line: a page has its own ways for that. */
+    static String onPage(String words) {
+        String said = words;
+        for (Map.Entry<Pattern, String> each : TYPED.entrySet()) {
+            said = each.getKey().matcher(said).replaceAll(each.getValue());
+        }
+        return said;
     }
 }

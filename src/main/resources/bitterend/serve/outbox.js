@@ -36,7 +36,7 @@ window.outbox = (function () {
   const lineOf = function (each, at) {
     const line = document.createElement("p");
     const entry = each.entry;
-    line.textContent = "Not booked: " + (entry.by ? entry.by + ", " : "") + (entry.fields.piece ? entry.fields.piece + ": " : "") + each.why + " ";
+    line.textContent = "Not booked: " + [entry.by, entry.fields.piece].filter(Boolean).join(", ") + ": " + each.why + " ";
     const button = function (words, act) {
       const made = document.createElement("button");
       made.textContent = words;
@@ -49,6 +49,7 @@ window.outbox = (function () {
       });
       line.append(made);
     };
+    if (each.so) { button("It is so: book it", function () { entry.fields.sure = "yes"; entry.tries = 0; waiting.write(waiting.read().concat([entry])); send(); }); }
     button("Send it again", function () { entry.tries = 0; waiting.write(waiting.read().concat([entry])); send(); });
     button("Seen", function () {});
     return line;
@@ -105,7 +106,7 @@ window.outbox = (function () {
       waiting.write(waiting.read().map(function (each) { return isSame(each, entry) ? Object.assign(each, { tries: tries }) : each; }));
       return words(answer) || "The server cannot take it now.";
     }
-    refused.write(refused.read().concat([{ entry: entry, why: words(answer) || "It was not booked." }]));
+    refused.write(refused.read().concat([{ entry: entry, why: words(answer) || "It was not booked.", so: answer.page.querySelector(".told[data-so]") !== null }]));
     waiting.write(without(entry));
     return "";
   };
