@@ -24,6 +24,8 @@ import bitterend.work.ShopAccess;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.WhichPlan;
+import bitterend.work.imports.ImportSheets;
+import bitterend.work.imports.TakeOver;
 import bitterend.work.orders.AskOrders;
 import bitterend.work.plans.DayQuestion;
 import bitterend.work.plans.PlanDay;
@@ -41,6 +43,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** A second front beside the command line: it calls the verbs and answers as JSON. No rule is in it. */
@@ -119,6 +122,12 @@ public final class PlainFront {
         WhichPlan.Meant meant = WhichPlan.at(now(), plans).of(null, part, new Findings());
         return new PostPlan(now(), plans)
                 .post(new PostPlan.Request(((WhichPlan.Meant.One) meant).plan(), part, act -> act.by(who)));
+    }
+
+    /** Brings a sheet of the shop's own into its files. */
+    TakeOver.Result takeOver(Path sheet, Map<String, String> answers) {
+        ImportSheets.Result looked = new ImportSheets(at).look(new ImportSheets.Request(sheet, answers));
+        return new TakeOver(at).take((ImportSheets.Result.Looked) looked, who);
     }
 
     /** Says that a reel is of another rope. */

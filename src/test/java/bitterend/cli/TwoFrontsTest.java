@@ -12,6 +12,7 @@ import bitterend.stock.Movement;
 import bitterend.store.SqliteLedger;
 import bitterend.work.BeginShop;
 import bitterend.work.Booking;
+import bitterend.work.imports.TakeOver;
 import bitterend.work.plans.PostPlan;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -101,6 +102,23 @@ final class TwoFrontsTest {
         assertEquals(files(one), files(other));
         assertInstanceOf(BeginShop.Result.NotBegun.class, PlainFront.begin(other, "again"));
         assertEquals(files(one), files(other));
+    }
+
+    /** Versions before bear the time; the files of the shop do not. */
+    @Test
+    void ownSheet_isTakenOverAlikeThroughEitherFront() throws IOException {
+        Path sheet = folder.resolve("own.csv");
+        Files.writeString(sheet, "Order,Rope,Length,Due\nE-40,BRAID-12,3,13/3/2026\n");
+        command("import", "SHOP", sheet.toString(), "--answer", "unit Length=m", "--accept", "--who", WHO);
+        assertInstanceOf(TakeOver.Result.Done.class, front.takeOver(sheet, Map.of("unit Length", "m")));
+        for (String file : List.of("orders.csv", "mappings.json")) {
+            assertEquals(Files.readString(typed.resolve(file)), Files.readString(called.resolve(file)));
+        }
+        assertTrue(Files.readString(called.resolve("orders.csv")).contains("E-40,1,,BRAID-12,3 m"));
+        command("import", "SHOP", "--back");
+        assertEquals(
+                Files.readString(Path.of("demo-data/eider-shed/orders.csv")),
+                Files.readString(typed.resolve("orders.csv")));
     }
 
     @Test
