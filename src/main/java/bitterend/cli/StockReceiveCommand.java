@@ -260,7 +260,7 @@ final class StockReceiveCommand implements Callable<Integer> {
         at.show(
                 terminal,
                 files,
-                "Receipt",
+                "Received",
                 new Answer(
                         () -> new ReceiptJson(now.shop().settings().money()).text(receipt, said, event),
                         () -> new ReceiptPage(at.units.figures(now.shop())).of(receipt)));

@@ -72,20 +72,20 @@ public final class ReceiptPage {
         TableRows table = new TableRows(
                 Column.words("reel"),
                 Column.words("rope"),
-                Column.figure("length"),
+                Column.figure("length,\n" + figures.unit()),
                 Column.words(ordered ? "of order" : ""),
-                Column.figure(ordered ? "ordered" : ""),
-                Column.figure(ordered ? "difference" : ""),
+                Column.figure(ordered ? "ordered,\n" + figures.unit() : ""),
+                Column.figure(ordered ? "difference,\n" + figures.unit() : ""),
                 Column.figure(ordered ? "money" : ""));
         for (Line line : lines) {
             boolean known = line.ordered().isThere();
             table.row(
                     Wording.printable(line.reel()),
                     Wording.printable(line.rope()),
-                    figures.length(line.length().roundedDown()),
+                    figures.bare(line.length().roundedDown()),
                     Wording.printable(line.ordered().number()),
-                    known ? figures.length(line.ordered().length().roundedDown()) : "",
-                    known ? signed(line.by()) : "",
+                    known ? figures.bare(line.ordered().length().roundedDown()) : "",
+                    known ? plus(line.by()) + figures.bare(line.by()) : "",
                     known ? figures.money(line.money()) : "");
         }
         return table;
@@ -98,6 +98,10 @@ public final class ReceiptPage {
     }
 
     private String signed(Length by) {
-        return (by.isPositive() ? "+" : "") + figures.length(by);
+        return plus(by) + figures.length(by);
+    }
+
+    private static String plus(Length by) {
+        return by.isPositive() ? "+" : "";
     }
 }

@@ -33,6 +33,10 @@ final class DemoShowsEverythingTest {
     /** Files that the program writes, or that a loft has only of an older version. */
     private static final Set<String> NOT_TYPED = Set.of("values.json");
 
+    /** Lists that may have any name, by the heading of their columns. */
+    private static final Map<String, String> NAMED =
+            Map.of("A request for a price", "requests", "A list of reels that came in", "came-in.csv");
+
     private static final Pattern HEADING = Pattern.compile("## (.*)");
     private static final Pattern FILE = Pattern.compile("[a-z-]+\\.(json|csv)");
     private static final Pattern ROW = Pattern.compile("\\| ((?:`[^`]+`(?:, )?)+) \\|.*");
@@ -61,7 +65,7 @@ final class DemoShowsEverythingTest {
             Matcher heading = HEADING.matcher(line);
             Matcher row = ROW.matcher(line);
             if (heading.matches()) {
-                file = heading.group(1).equals("A request for a price") ? "requests" : heading.group(1);
+                file = NAMED.getOrDefault(heading.group(1), heading.group(1));
             } else if (row.matches() && (FILE.matcher(file).matches() || file.equals("requests"))) {
                 Matcher name = NAME.matcher(row.group(1));
                 while (name.find()) {
