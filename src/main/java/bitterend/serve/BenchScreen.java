@@ -2,7 +2,9 @@ package bitterend.serve;
 
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.measure.Length;
 import bitterend.packing.Cut;
+import bitterend.packing.ReelDraw;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanPart;
@@ -11,6 +13,7 @@ import bitterend.report.sheet.ReelSheet;
 import bitterend.report.sheet.Row;
 import bitterend.report.sheet.Segment;
 import bitterend.report.sheet.SheetMaker;
+import bitterend.stock.Movement;
 import bitterend.work.Plans;
 import bitterend.work.ReelDays;
 import bitterend.work.Remark;
@@ -72,6 +75,26 @@ final class BenchScreen implements Screen {
         List<NextCut> still(String reel, List<Row> rows, CutCards cards) {
             return new CutsToMake(view, figures, new AskMates(now, passed, cut), cards).of(reel, rows, cut);
         }
+
+        /** What this plan takes off a reel. */
+        Optional<ReelDraw> draw(String reel) {
+            return view.draws().stream()
+                    .filter(draw -> draw.reel().equals(reel))
+                    .findFirst();
+        }
+
+        /** The reading of the counter at each cut that comes elsewhere than planned, as printed, by its piece. */
+        Map<String, String> moved(String reel, List<Row> rows, List<Movement> history) {
+            Map<String, String> readings = new HashMap<>();
+            draw(reel).ifPresent(draw -> {
+                Map<String, Length> moved = MovedReadings.of(draw, cut, history);
+                rows.forEach(row -> Optional.ofNullable(moved.get(row.mark().piece()))
+                        .ifPresent(by -> readings.put(
+                                row.mark().piece(),
+                                figures.bare(view.reading(draw, row.mark()).plus(view.reading(draw, by))))));
+            });
+            return readings;
+        }
     }
 
     private Optional<Plan> plan() {
@@ -98,18 +121,17 @@ final class BenchScreen implements Screen {
         return cut;
     }
 
-    /** What was booked last of a reel, where a ledger is kept. */
-    private Optional<LastBooked> last(String reel) {
+    /** What befell a reel, where a ledger is kept. */
+    private List<Movement> history(String reel) {
         boolean kept = loft.access().keepsLedger();
         return kept && new AskRack(loft.access()).history(reel) instanceof AskRack.Found.History history
-                ? Optional.of(LastBooked.of(history.movements()))
-                : Optional.empty();
+                ? history.movements()
+                : List.of();
     }
 
     /** That the ledger has less left of a reel than the next cut takes; empty where it has enough, or none is to be made. */
     private static String ended(Plan plan, String reel, Optional<LastBooked> last) {
-        List<Cut> still = plan.view().draws().stream()
-                .filter(draw -> draw.reel().equals(reel))
+        List<Cut> still = plan.draw(reel).stream()
                 .flatMap(draw -> draw.cuts().stream())
                 .filter(cut -> !plan.cut().contains(cut.piece()))
                 .toList();
@@ -191,7 +213,9 @@ final class BenchScreen implements Screen {
         values.put("unit", plan.figures().unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));
-        Optional<LastBooked> last = last(id);
+        List<Movement> history = history(id);
+        Optional<LastBooked> last = LastBooked.of(history);
+        values.put("moved", plan.moved(id, rows, history));
         values.put("ended", ended(plan, id, last));
         values.put(
                 "last", last.filter(LastBooked::isBench).map(LastBooked::event).orElse(0L));

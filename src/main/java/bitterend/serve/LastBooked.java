@@ -4,6 +4,7 @@ import bitterend.measure.Length;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -15,8 +16,12 @@ import java.util.stream.Collectors;
  * @param left what is left of the reel; nothing of one that is gone
  */
 record LastBooked(long event, String words, boolean isBench, Length left) {
-    /** @param history every movement of the reel, oldest first, one at least */
-    static LastBooked of(List<Movement> history) {
+    /** @param history every movement of the reel, oldest first */
+    static Optional<LastBooked> of(List<Movement> history) {
+        return history.isEmpty() ? Optional.empty() : Optional.of(last(history));
+    }
+
+    private static LastBooked last(List<Movement> history) {
         Movement last = history.get(history.size() - 1);
         String words = history.stream()
                 .filter(movement -> movement.event() == last.event())

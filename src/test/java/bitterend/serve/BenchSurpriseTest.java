@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.serve.Visitor.Seen;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -96,5 +99,32 @@ final class BenchSurpriseTest {
                         "/bench/reel",
                         Map.of("plan", "1", "reel", "E7", "piece", "E-31/2.1", "what", "measured", "length", "x"));
         assertFalse(unread.page().contains("data-so"), unread.page());
+    }
+
+    /** The counter runs on: behind a piece that came out 100 mm short the next cut is 100 mm earlier. */
+    @Test
+    void readingsBehindALengthThatCameOutOtherwise_areMoved() throws InterruptedException {
+        loft.plans();
+        String first = next();
+        String planned = reading("E-31/2.1");
+        BigDecimal length = new BigDecimal(reading(first)).subtract(new BigDecimal("0.100"));
+        loft.ada()
+                .post(
+                        "/bench/reel",
+                        Map.of("plan", "1", "reel", "E7", "piece", first, "what", "measured", "length", length + " m"));
+        String moved = reading("E-31/2.1");
+        assertEquals(new BigDecimal(planned).subtract(new BigDecimal("0.100")).toPlainString(), moved);
+        assertTrue(reel().page().contains("<p class=\"reading\">" + moved + "</p>"), reel().text());
+        assertTrue(reel().text().contains("Moved: the plan has " + planned + " here"), reel().text());
+        assertTrue(reel().page().contains("<span class=\"at\">" + moved + "</span>"), reel().page());
+        cut("E-31/2.1", "cut");
+        assertTrue(reel().text().contains("Moved:"), "and those behind the next, too");
+    }
+
+    /** What the counter reads at a cut that is still to be made. */
+    private String reading(String piece) {
+        Matcher found = Pattern.compile("data-piece=\"" + Pattern.quote(piece) + "\"[^>]*data-reading=\"([0-9.]+) m\"")
+                .matcher(reel().page());
+        return found.find() ? found.group(1) : "";
     }
 }
