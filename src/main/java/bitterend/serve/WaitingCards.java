@@ -5,11 +5,11 @@ import bitterend.finding.Findings;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.sheet.CardSheet;
-import bitterend.work.NamedPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.plans.PlanOfPiece;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -35,7 +35,7 @@ final class WaitingCards {
 
     /** The card of each piece that has one: it was cut by a plan that is sound, and its order says what it said then. */
     Map<String, CardSheet> of(Collection<String> pieces) {
-        Map<Integer, Set<String>> byPlan = new TreeMap<>();
+        Map<String, Set<String>> byPlan = new TreeMap<>();
         pieces.forEach(piece -> plan(piece).ifPresent(plan -> byPlan.computeIfAbsent(plan, any -> new HashSet<>())
                 .add(piece)));
         Map<String, CardSheet> cards = new HashMap<>();
@@ -46,21 +46,24 @@ final class WaitingCards {
         return cards;
     }
 
-    /** The number of the plan that cut a piece; nothing where it was cut off plan. */
-    private Optional<Integer> plan(String piece) {
+    /** The plan that cut a piece, by the name that the ledger knows it by; nothing where nothing is known of it. */
+    private Optional<String> plan(String piece) {
         return now.rack()
                 .flatMap(rack -> Optional.ofNullable(rack.cut().get(piece)))
-                .map(cut -> cut.entry().origin().plan().replaceFirst("-.*", ""))
-                .flatMap(NamedPlan::number);
+                .map(cut -> cut.entry().origin().plan());
     }
 
-    private List<CardSheet> cards(int plan, Set<String> pieces) {
-        return plans.read(plan, new Findings())
+    private List<CardSheet> cards(String plan, Set<String> pieces) {
+        return PlanOfPiece.bookedBy(plans, plan)
                 .map(kept -> new PlanGate(now, plans).verdict(kept))
                 .flatMap(Verdict::passed)
                 .map(passed -> {
                     PlanMark mark = new PlanMark(
-                            plan, false, List.of(), CommandWord.of(now.at().named()), Set.of());
+                            passed.number(),
+                            false,
+                            List.of(),
+                            CommandWord.of(now.at().named()),
+                            Set.of());
                     return CutCards.of(now, loft.view(now, passed, mark), figures, pieces)
                             .cards();
                 })

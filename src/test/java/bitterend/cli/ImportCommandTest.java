@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.exchange.workbook.RawBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -208,6 +209,83 @@ final class ImportCommandTest {
         assertTrue(run.out().contains("own.csv, row 3, Due: found \"soon\", expected a day with its year"), run.out());
         assertTrue(run.out().contains("and 4 more like these: rows 6 to 9."), run.out());
         assertTrue(Files.readString(shop.resolve("orders.csv")).contains("1,1,,Dock 1/2,20 ft,,,,2026-12-13"));
+    }
+
+    private Run own(String name, String text, String... more) throws IOException {
+        Path sheet = shop.resolveSibling(name);
+        Files.writeString(sheet, text);
+        List<String> words = new ArrayList<>(List.of("import", "" + shop, "" + sheet));
+        words.addAll(List.of(more));
+        return bitterend(words.toArray(String[]::new));
+    }
+
+    @Test
+    void rowsBelowAnOrderNumberThatCannotBeRead_areNotOfTheOrderAboveIt() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        Run run = own(
+                "own.csv",
+                "Order,Rope,Length (ft),Due\nW-1,Dock 1/2,20,2026-12-13\n,Dock 1/2,21,2026-12-13\n"
+                        + "W&2,Dock 1/2,30,2026-12-13\n,Dock 1/2,31,2026-12-13\n",
+                "--answer",
+                "blank order=as above",
+                "--accept");
+        assertEquals(4, run.code(), run.out() + run.err());
+        String orders = Files.readString(shop.resolve("orders.csv"));
+        assertTrue(orders.contains("W-1,2,,Dock 1/2,21 ft"), orders);
+        assertFalse(orders.contains("31 ft"), orders);
+        assertTrue(run.out().contains("own.csv, row 5, Order: "), run.out());
+    }
+
+    @Test
+    void sheetThatIsNotReadToItsEnd_isNotTakenInPart_andHiddenRowsAreTold() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        String first =
+                row(1, "", "Order", "Rope", "Length (ft)", "Due") + row(2, "", "1", "Dock 1/2", "20", "2026-12-13");
+        String hidden = row(3, "hidden=\"1\"", "2", "Dock 1/2", "30", "2026-12-13");
+        Path sheet = shop.resolveSibling("own.xlsx");
+        RawBook.of("Work", first + hidden).write(sheet);
+        Run whole = bitterend("import", "" + shop, "" + sheet);
+        assertTrue(whole.out().contains("row 3 hidden"), whole.out());
+        RawBook.of("Work", first + row(2, "", "2", "Dock 1/2", "30", "2026-12-13"))
+                .write(sheet);
+        Run broken = bitterend("import", "" + shop, "" + sheet, "--accept");
+        assertEquals(3, broken.code(), broken.out() + broken.err());
+        assertTrue(broken.err().contains("row 2 behind row 2"), broken.err());
+    }
+
+    private static String row(int number, String attributes, String... cells) {
+        StringBuilder row = new StringBuilder("<row r=\"" + number + "\" " + attributes + ">");
+        for (String cell : cells) {
+            row.append("<c t=\"inlineStr\"><is><t>").append(cell).append("</t></is></c>");
+        }
+        return row.append("</row>").toString();
+    }
+
+    @Test
+    void fileThatWouldBeBroken_isNotWritten() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        Path reels = shop.resolve("reels.csv");
+        String there = "reel,rope,length (ft)\n7,Dock 1/2,100\n";
+        Files.writeString(reels, there);
+        Run run = look("puffin-reels.csv", "--accept");
+        assertEquals(4, run.code(), run.out() + run.err());
+        assertEquals(there, Files.readString(reels));
+        Files.writeString(reels, "reel,rope,length\n7,Dock 1/2,100 ft\n");
+        assertEquals(0, look("puffin-reels.csv", "--accept").code());
+        assertEquals(0, bitterend("check", "" + shop).code());
+    }
+
+    @Test
+    void priceOfAnotherCurrencyOrOfAWholeReel_isNotTakenForOneOfTheShop() throws IOException {
+        begin(PUFFIN);
+        Run euros = own("own.csv", "Rope,Type,Material,Size (in),Price (EUR/m)\nLine A,3 Strand,Nylon,1/2,1.85\n");
+        assertTrue(euros.out().contains("a price in USD, the currency of shop.json"), euros.out());
+        Run whole =
+                own("two.csv", "Rope,Type,Material,Size (in),Price per 600 ft reel\nLine A,3 Strand,Nylon,1/2,372\n");
+        assertTrue(whole.out().contains("For how much rope are the prices"), whole.out());
     }
 
     @Test

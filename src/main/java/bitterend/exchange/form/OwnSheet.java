@@ -17,10 +17,20 @@ import java.util.Optional;
  * @param file the file it is from
  * @param name of the sheet inside its file; empty where a file is one sheet
  * @param rows its rows, those without anything in them too
+ * @param told what a reader should know of it, such as rows that are hidden and read all the same
  */
-public record OwnSheet(String file, String name, List<List<Cell>> rows) {
+public record OwnSheet(String file, String name, List<List<Cell>> rows, List<Sheet.Told> told) {
     public OwnSheet {
         rows = rows.stream().map(List::copyOf).toList();
+        told = List.copyOf(told);
+    }
+
+    /** What a reader should know of a row and those below it. */
+    public List<Finding> toldFrom(int row) {
+        return told.stream()
+                .filter(each -> each.row() > row)
+                .map(Sheet.Told::finding)
+                .toList();
     }
 
     /** Where a row is, as findings say it: {@code row 12}, {@code sheet Orders, row 12}. */
@@ -78,7 +88,10 @@ public record OwnSheet(String file, String name, List<List<Cell>> rows) {
         return texts;
     }
 
-    /** The sheets of a file that are not hidden: one of a text, whatever its cells are separated by, those of a workbook. */
+    /**
+     * The sheets of a file that are not hidden: one of a text, whatever its cells are separated by, those of a workbook. A sheet
+     * that cannot be read to its end is told as an error: rows would be missing.
+     */
     public static List<OwnSheet> read(Path file, Findings findings) {
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
         String name = String.valueOf(file.getFileName());
@@ -91,11 +104,16 @@ public record OwnSheet(String file, String name, List<List<Cell>> rows) {
 
     private static List<OwnSheet> sheets(InputFile file, Findings findings) {
         if (file.sheets().isEmpty()) {
-            return List.of(new OwnSheet(file.name(), "", ofText(file, findings)));
+            return List.of(new OwnSheet(file.name(), "", ofText(file, findings), List.of()));
         }
-        return file.sheets().stream()
-                .filter(sheet -> !sheet.hidden() && !sheet.rows().isEmpty())
-                .map(sheet -> new OwnSheet(file.name(), sheet.name(), ofBook(sheet)))
+        List<Sheet> seen =
+                file.sheets().stream().filter(sheet -> !sheet.hidden()).toList();
+        for (Sheet sheet : seen) {
+            sheet.toldFrom(1).stream().filter(Finding::isError).forEach(findings::add);
+        }
+        return seen.stream()
+                .filter(sheet -> !sheet.rows().isEmpty())
+                .map(sheet -> new OwnSheet(file.name(), sheet.name(), ofBook(sheet), sheet.told()))
                 .toList();
     }
 

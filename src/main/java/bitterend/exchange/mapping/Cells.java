@@ -7,14 +7,17 @@ import bitterend.measure.Length;
 import bitterend.measure.MassText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Units;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Brings single cells into the form of the files, by what their column is. Nothing is guessed: what may mean two things is asked. */
 final class Cells {
@@ -31,10 +34,16 @@ final class Cells {
     static {
         BY_LENGTH.put("100 ?(ft|feet)", "100 ft");
         BY_LENGTH.put("100 ?m\\b", "100 m");
-        BY_LENGTH.put("\\b(ft|foot|feet)\\b", "ft");
-        BY_LENGTH.put("/ ?m\\b|\\bm\\b|met(re|er)|metro|m\u00e8tre", "m");
+        // the length of a reel, as in "per reel of 220 m", is none of these
+        String alone = "(?<![0-9])(?<![0-9] )\\b";
+        BY_LENGTH.put(alone + "(ft|foot|feet)\\b", "ft");
+        BY_LENGTH.put(alone + "m\\b|met(re|er)|metro|m\u00e8tre", "m");
     }
 
+    private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
+    private static final Set<String> CURRENCIES = Currency.getAvailableCurrencies().stream()
+            .map(Currency::getCurrencyCode)
+            .collect(Collectors.toSet());
     private static final Pattern MONEY =
             Pattern.compile("(?:[A-Za-z]{3}|[\u20ac$\u00a3])? ?([0-9]+(?:\\.[0-9]+)?) ?(.*)");
 
@@ -183,16 +192,23 @@ final class Cells {
                         List.of("m", "100 m", "ft", "100 ft"),
                         false)));
         return by.map(length -> {
-            String whole = money.group(1) + " " + known.money().currency() + "/" + length;
-            return isOtherMoney(said)
+            String price = money.group(1) + " " + known.money().currency() + "/" + length;
+            return isOtherMoney(column, text)
                     ? Parsed.<String>refused("a price in " + known.money().currency() + ", the currency of shop.json")
-                    : known.money().parseByLength(whole).map(any -> whole);
+                    : known.money().parseByLength(price).map(any -> price);
         });
     }
 
-    private boolean isOtherMoney(String said) {
+    /** By a sign or by the three letters of a currency; those of a heading are capitals, lest a word is taken for one. */
+    private boolean isOtherMoney(Column column, String text) {
         String ours = known.money().currency();
-        return (said.contains("\u20ac") && !ours.equals("EUR"))
+        String said = column.heading() + " " + (column.unit() + " " + text).toUpperCase(Locale.ROOT);
+        boolean other = CODE.matcher(said)
+                .results()
+                .map(MatchResult::group)
+                .anyMatch(code -> CURRENCIES.contains(code) && !code.equals(ours));
+        return other
+                || (said.contains("\u20ac") && !ours.equals("EUR"))
                 || (said.contains("\u00a3") && !ours.equals("GBP"))
                 || (said.contains("$") && !ours.endsWith("D"));
     }

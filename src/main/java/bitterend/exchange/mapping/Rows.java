@@ -164,6 +164,11 @@ final class Rows {
 
         /** Gives a row its order, as above where that was answered, and its line; false where it is left out. */
         private boolean numbered() {
+            if (!members.containsKey("order") && !cell(row, "order").isEmpty()) {
+                // what is below a number that cannot be read is of no order that is known
+                orderAbove = "";
+                return true;
+            }
             if (members.getOrDefault("order", "").isEmpty()
                     && !cell(row, "length").isEmpty()
                     && !orderAbove.isEmpty()) {

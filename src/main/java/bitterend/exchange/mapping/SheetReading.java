@@ -97,6 +97,7 @@ public final class SheetReading {
         Rows rows = new Rows(sheet, head, table, columns, known, answers, ropes);
         rows.read(form);
         wrong.addAll(rows.wrong());
+        wrong.addAll(sheet.toldFrom(head));
         Map<String, String> settled = answers.used();
         settled.putAll(forms.settled());
         settled.put("table", table.word());

@@ -24,6 +24,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A loft's own sheets brought into the files of its shop. It is looked at by the same code that takes it over; looking writes
@@ -217,9 +219,33 @@ public final class ImportSheets {
             TableDraft kept =
                     refused.isEmpty() ? draft.get() : draft(table, sound).orElseThrow();
             findings.addAll(said);
+            List<Finding> broken = broken(file, kept);
+            if (!broken.isEmpty()) {
+                findings.addAll(broken);
+                return new SheetPreview(understood, file, before, List.of(), findings);
+            }
             based.putIfAbsent(file, text(file));
             texts.put(file, kept.text());
             return new SheetPreview(understood, file, before, kept.changes(), findings);
+        }
+
+        /** Errors that the shop does not have as it is: a file that brings them is not written. */
+        private List<Finding> broken(String file, TableDraft kept) {
+            Set<Object> had = errors(read(texts)).map(Looking::cause).collect(Collectors.toSet());
+            Map<String, String> would = new TreeMap<>(texts);
+            would.put(file, kept.text());
+            return errors(read(would))
+                    .filter(error -> !had.contains(cause(error)))
+                    .toList();
+        }
+
+        private static Stream<Finding> errors(ShopFound found) {
+            return found.findings().stream().filter(Finding::isError);
+        }
+
+        /** What an error is about, wherever its row went. */
+        private static List<Object> cause(Finding error) {
+            return List.of(error.file(), error.field(), error.what(), error.wanted());
         }
 
         private Optional<TableDraft> draft(Table table, List<Understood.Row> rows) {

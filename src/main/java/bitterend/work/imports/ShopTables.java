@@ -89,6 +89,8 @@ final class ShopTables {
             return TableText.find(folder, file).map(any -> draft.of(TableText.of(text), rows));
         }
         return TableText.find(folder, file, key(table))
+                .filter(lying ->
+                        lying.table().plainHeader().stream().noneMatch(heading -> heading.matches(".*[(\\[].*")))
                 .map(any -> table == Table.REELS
                         ? draft.of(TableText.of(text), rows)
                         : ropes(draft, TableText.of(text), rows, used));

@@ -28,8 +28,8 @@ public record PlanOfPiece(Kept plan, String reel) {
         return plan.flatMap(kept -> reel(kept, piece).map(draw -> new PlanOfPiece(kept, draw.reel())));
     }
 
-    /** By the name that the ledger knows it by, which begins with its number. */
-    private static Optional<Kept> bookedBy(Plans plans, String name) {
+    /** The plan of the name that the ledger knows it by, which begins with its number; nothing where another has that number now. */
+    public static Optional<Kept> bookedBy(Plans plans, String name) {
         return NamedPlan.number(name.replaceFirst("-.*", ""))
                 .flatMap(number -> plans.read(number, new Findings()))
                 .filter(plan -> Gate.name(plan).equals(name));
