@@ -172,13 +172,20 @@ final class ImportCommand implements Callable<Integer> {
         String command =
                 "bitterend import " + CommandWord.of(shop.folder.toString()) + " " + CommandWord.of(named.toString());
         if (taken == null) {
-            say(
-                    looked.isAnswered()
-                            ? NOTHING + " To write it: " + command + " --accept"
-                            : NOTHING + " Answer by options, or one by one: " + command + " --ask");
+            say(NOTHING + next(looked, command));
             return looked.hasWrong() ? ExitCode.NOT_ALL_PLANNED : ExitCode.DONE;
         }
         return told(taken, looked);
+    }
+
+    /** What can be done now; nothing where no row could be written. */
+    private static String next(Looked looked, String command) {
+        if (!looked.isAnswered()) {
+            return " Answer by options, or one by one: " + command + " --ask";
+        }
+        boolean idle =
+                looked.sheets().stream().allMatch(sheet -> sheet.changes().isEmpty());
+        return idle ? "" : " To write it: " + command + " --accept";
     }
 
     private ExitCode told(TakeOver.Result taken, Looked looked) {

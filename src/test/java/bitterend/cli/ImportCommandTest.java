@@ -300,6 +300,22 @@ final class ImportCommandTest {
     }
 
     @Test
+    void answerForAllRows_mustBeOne() throws IOException {
+        begin(PUFFIN);
+        Path sheet = shop.resolveSibling("ropes.csv");
+        Files.writeString(sheet, "Rope,Diameter (in),Price per ft\nnylon 3 strand,1/2,0.62\n");
+        Run asked = bitterend("import", "" + shop, "" + sheet, "--json");
+        assertEquals(1, questions(asked), asked.out());
+        Run wrong = bitterend("import", "" + shop, "" + sheet, "--answer", "usualReel of all rows=long", "--accept");
+        assertEquals(4, wrong.code());
+        assertTrue(wrong.out().contains("usualReel of all rows: found \"long\", expected a length"), wrong.out());
+        assertFalse(Files.readString(shop.resolve("ropes.csv")).contains("nylon"), "it is not written");
+        Run right = bitterend("import", "" + shop, "" + sheet, "--answer", "usualReel of all rows=600 ft", "--accept");
+        assertEquals(0, right.code(), right.out());
+        assertTrue(Files.readString(shop.resolve("ropes.csv")).contains("600 ft"));
+    }
+
+    @Test
     void heading_isWhatIsAnswered_evenNothing() {
         begin(PUFFIN);
         Run left = look("puffin-ropes.csv", "--answer", "Color=left out");
@@ -325,5 +341,6 @@ final class ImportCommandTest {
         Run run = bitterend("import", "" + shop, "" + sheet);
         assertEquals(4, run.code(), run.out());
         assertTrue(run.out().contains("a row of headings, such as order, rope, length"), run.out());
+        assertEquals("Nothing was written.\n", run.err(), "there is nothing to accept");
     }
 }

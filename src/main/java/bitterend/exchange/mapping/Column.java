@@ -54,6 +54,15 @@ public record Column(int at, String heading, String unit, String member, How how
         return new Column(at, heading, unit, member, how, shown);
     }
 
+    /** The heading of a member; the member itself where no column is it. */
+    static String heading(List<Column> columns, String member) {
+        return columns.stream()
+                .filter(column -> column.member().equals(member))
+                .map(Column::heading)
+                .findFirst()
+                .orElse(member);
+    }
+
     /** The id of the question what it is. */
     public static String question(String heading) {
         return "column " + heading;

@@ -1,5 +1,7 @@
 package bitterend.exchange.mapping;
 
+import bitterend.exchange.form.Readings;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +90,13 @@ final class NewRope {
                         : "How long is the reel that is usually bought, where the sheet does not say?",
                 List.of(price ? "2.00 " + currency + "/m" : "200 m"),
                 true);
+    }
+
+    /** What would have been right for such an answer; nothing where it is. */
+    static Optional<String> refusal(String member, String answer, MoneyText money) {
+        return member.equals("price")
+                ? money.parseByLength(answer).refusal()
+                : Readings.presentLength(answer).refusal();
     }
 
     /** Letters, figures and a few signs of the name, at most forty. */

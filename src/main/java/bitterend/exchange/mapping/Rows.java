@@ -77,17 +77,6 @@ final class Rows {
                 .orElse("");
     }
 
-    /** A row of sums says so, and has less than half of its cells filled. */
-    private boolean isSum(int row) {
-        TradeWords words = TradeWords.builtIn();
-        boolean says = sheet.texts(row).stream()
-                .anyMatch(cell -> words.meaning("sum", cell.split(" ")[0]).isPresent());
-        long filled = columns.stream()
-                .filter(column -> !sheet.cell(row, column.at()).isEmpty())
-                .count();
-        return (says && filled * 2 <= columns.size()) || filled == 0;
-    }
-
     /** One row while it is read. */
     private final class Reading {
         private final int row;
@@ -104,7 +93,7 @@ final class Rows {
         }
 
         void read() {
-            if (isSum(row)) {
+            if (Sums.isSum(sheet, row, columns)) {
                 passed.add(sheet.place(row));
                 return;
             }
@@ -299,13 +288,13 @@ final class Rows {
                 Optional<String> answer =
                         answers.ask(NewRope.forAllRows(member, known.money().currency()));
                 waits |= answer.isEmpty();
-                answer.ifPresent(given -> members.put(member, given));
+                answer.ifPresent(given -> {
+                    members.put(member, given);
+                    NewRope.refusal(member, given, known.money())
+                            .ifPresent(expected -> tell(Columns.forAll(member), given, expected));
+                });
             } else if (sound) {
-                String heading = columns.stream()
-                        .filter(column -> column.member().equals(member))
-                        .map(Column::heading)
-                        .findFirst()
-                        .orElse(member);
+                String heading = Column.heading(columns, member);
                 tell(heading, "", "the " + member + " of this row");
             }
         }
