@@ -18,8 +18,11 @@ public record CameIn(Reel reel, String order) {
         return List.of(event.fact(Event.ON_ORDER + " " + order).split(BETWEEN));
     }
 
-    /** Books reels that came in together. */
+    /** Books reels that came in together; there must be some. */
     static void book(List<CameIn> all, Ledger.Books books, String note) {
+        if (all.isEmpty()) {
+            throw new LedgerException.Refused("nothing is to be booked: every reel is set apart to be looked at again");
+        }
         SortedMap<String, String> orders = new TreeMap<>();
         for (CameIn each : all) {
             Rack.refuseKnown(books, each.reel.id());

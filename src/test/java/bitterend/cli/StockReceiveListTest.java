@@ -96,6 +96,18 @@ final class StockReceiveListTest {
     }
 
     @Test
+    void listThatIsSentTwice_countsOnce() throws IOException {
+        String file = list("reel,rope,length\nE11,LAID-14,100 m\n");
+        for (int sent = 0; sent < 2; sent++) {
+            Run run = run(0, "receive", "--file", file, "--accept", "--once", "van of Monday");
+            assertTrue(run.out().contains("Booked as event 2, 1 reel."), run.out());
+        }
+        assertTrue(run(3, "receive", "--file", file, "--accept", "--once", "another")
+                .err()
+                .contains("nothing is to be booked"));
+    }
+
+    @Test
     void whatIsUnlikely_isSetApart_andBookedByAWord() throws IOException {
         String file = list("reel,rope,lot,length,on order\n"
                 + "E11,BRAID-12,,401 m,B-9\n"
@@ -146,7 +158,7 @@ final class StockReceiveListTest {
         run(3, "history", "E11");
         run(0, "history", "E14");
         Run none = run(3, "receive", "--file", file, "--accept", "--sure");
-        assertTrue(none.err().contains("nothing of the list is to be booked"), none.err());
+        assertTrue(none.err().contains("nothing is to be booked: every reel"), none.err());
     }
 
     @Test

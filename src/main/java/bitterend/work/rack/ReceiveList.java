@@ -65,10 +65,7 @@ public final class ReceiveList {
                 booked.add(looked.coming().get(i).orElseThrow());
             }
         }
-        return booked.isEmpty()
-                ? new Booking.Refused(
-                        "nothing of the list is to be booked: all of it is set apart to be looked at again")
-                : desk.rack(rack -> rack.receive(booked, desk.note()));
+        return desk.rack(rack -> rack.receive(booked, desk.note()));
     }
 
     /** A list that was looked at, with what can be booked of each row. */
