@@ -1,5 +1,6 @@
 package bitterend.front;
 
+import bitterend.measure.Cost;
 import bitterend.measure.MoneyText;
 import bitterend.packing.Effort;
 
@@ -18,6 +19,16 @@ public final class ProgressWords {
                 ? money.print(progress.bound().rounded())
                 : "not known yet";
         return progress.ropes() + ": best " + money.print(progress.cost().rounded()) + ", bound " + bound
+                + avoidable(progress, money)
                 + (progress.unplanned() == 0 ? "" : ", " + progress.unplanned() + " not planned");
+    }
+
+    /** By how much it may at most become better; nothing where that is not known, or less than a minor unit. */
+    private static String avoidable(Effort.Progress progress, MoneyText money) {
+        Cost bound = progress.bound();
+        Cost gap = progress.cost().minus(bound);
+        return bound.rounded().minor() > 0 && gap.rounded().minor() > 0
+                ? ", at most " + money.print(gap.rounded()) + " avoidable"
+                : "";
     }
 }

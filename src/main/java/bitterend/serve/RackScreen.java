@@ -19,7 +19,7 @@ final class RackScreen implements Screen {
     static final String PATH = "/rack/reel?id=";
 
     /** What is said of a shop without a ledger. */
-    static final String NO_LEDGER = "The shop keeps no ledger yet: bitterend stock open begins one.";
+    static final String NO_LEDGER = "The shop keeps no ledger yet: begin it on the screen of today.";
 
     private final Loft loft;
     private final Site site;

@@ -92,6 +92,7 @@ public final class ShopServer implements AutoCloseable {
                 new PairScreen(devices, site, guard),
                 new SettingsScreen(loft, site),
                 new EveningScreen(loft, site),
+                new LedgerScreen(loft, site, people),
                 new FindScreen(loft, site),
                 new TableScreen(loft, site, office),
                 new PageScreen(loft, site));

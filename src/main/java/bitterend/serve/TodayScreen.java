@@ -60,6 +60,7 @@ final class TodayScreen implements Screen {
         Map<String, Object> values = new HashMap<>();
         Optional<ShopNow> now = loft.now();
         values.put("findings", now.isPresent() ? "" : errors());
+        values.put("kept", loft.access().keepsLedger());
         values.put("running", run().filter(each -> each.run().fault().isEmpty()).isPresent());
         values.put("firsts", now.map(this::firsts).orElse(List.of()));
         values.put("blocks", now.flatMap(this::inForce).map(PagePart::blocks).orElse(""));

@@ -20,7 +20,7 @@ final class ProgressLinesTest {
     @Test
     void boundAndWhatIsNotPlanned_areTold() {
         assertEquals(
-                "DB12: best 72.47 EUR, bound 65.20 EUR, 8 not planned; 0 s left",
+                "DB12: best 72.47 EUR, bound 65.20 EUR, at most 7.27 EUR avoidable, 8 not planned; 0 s left",
                 ProgressLines.line(new Effort.Progress("DB12", new Cost(7_247_000), new Cost(6_520_000), 8), EURO, 0));
     }
 }
