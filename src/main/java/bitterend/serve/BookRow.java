@@ -45,6 +45,10 @@ public record BookRow(
         return fields.contains(column.name().toLowerCase(Locale.ROOT)) ? "true" : null;
     }
 
+    public boolean isWrong() {
+        return !wrong.isEmpty();
+    }
+
     /** A cell; empty beyond the last. */
     public String cell(int column) {
         return column < cells.size() ? cells.get(column) : "";

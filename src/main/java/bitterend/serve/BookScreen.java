@@ -2,7 +2,6 @@ package bitterend.serve;
 
 import bitterend.exchange.TableText;
 import bitterend.finding.Finding;
-import bitterend.finding.Unseen;
 import bitterend.work.ShopFound;
 import bitterend.work.orders.EditOrders;
 import bitterend.work.orders.EditOrders.Book;
@@ -19,8 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +27,9 @@ import java.util.stream.Stream;
  */
 final class BookScreen implements Screen {
     private static final String UNREADABLE = "orders.csv cannot be read as a table.";
+
+    /** Rows to type a new line in. */
+    private static final int BLANK_ROWS = 3;
 
     private final Loft loft;
     private final Site site;
@@ -91,22 +92,27 @@ final class BookScreen implements Screen {
 
     /** What one row would be, as it is typed: its cut length, how that comes about, and what is wrong; nothing is written. */
     private void row(Context request) {
-        Optional<Edit> edit = edit(request);
+        Optional<Edit> edit = BookForm.edit(request, verb());
         if (edit.isEmpty() || !Sent.text(request, "row").matches("[0-9]{1,6}")) {
             request.html("");
             return;
         }
-        int number = Integer.parseInt(Sent.text(request, "row"));
+        int shown = Integer.parseInt(Sent.text(request, "row"));
+        int number = BookForm.inFile(request, edit.get().base(), shown);
         LocalCells cells = LocalCells.of(edit.get(), loft.typed());
         ShopFound found = verb().check(cells.edit());
         BookRow row = notes(found, cells.wrong()).row(number, List.of());
         String how = found.found()
+                .filter(now -> !row.cut().isEmpty())
                 .map(now -> new RowDerivation(now, loft.figures(now)).of("row " + (number + 1)))
                 .orElse("");
-        request.html(site.part(
-                request,
-                "serve/rowcut.jte",
-                Map.of("row", number, "cut", row.cut(), "wrong", row.wrong(), "derivation", how)));
+        Map<String, Object> values = new HashMap<>();
+        values.put("row", number);
+        values.put("at", shown);
+        values.put("cut", row.cut());
+        values.put("wrong", row.wrong());
+        values.put("derivation", how);
+        request.html(site.part(request, "serve/rowcut.jte", values));
     }
 
     private void show(Context request, Edit edit, ShopFound found, List<Finding> wrong, List<String> told) {
@@ -145,14 +151,30 @@ final class BookScreen implements Screen {
         for (List<String> cells : edit.added()) {
             rows.add(notes.row(next++, cells));
         }
+        for (int blank = 0; blank < BLANK_ROWS; blank++) {
+            rows.add(new BookRow(next++, List.of(), "", List.of(), Set.of()));
+        }
         return rows;
     }
 
+    /** A cell that could mean two things has no cut length, and no second sentence about what it might mean. */
     private RowNotes notes(ShopFound found, List<Finding> wrong) {
+        Set<String> cells =
+                wrong.stream().map(each -> each.place() + " " + each.field()).collect(Collectors.toSet());
+        Set<String> places = wrong.stream().map(Finding::place).collect(Collectors.toSet());
         RowNotes notes = new RowNotes(
-                Stream.concat(wrong.stream(), found.findings().stream()).toList(), EditOrders.FILE);
-        found.found().ifPresent(now -> EditOrders.lines(found)
-                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
+                Stream.concat(
+                                wrong.stream(),
+                                found.findings().stream()
+                                        .filter(each -> !cells.contains(each.place() + " " + each.field())))
+                        .toList(),
+                EditOrders.FILE);
+        found.found()
+                .ifPresent(now -> EditOrders.lines(found).stream()
+                        .filter(line ->
+                                !places.contains(line.assembly().origin().place()))
+                        .forEach(line ->
+                                notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
         return notes;
     }
 
@@ -167,7 +189,7 @@ final class BookScreen implements Screen {
     }
 
     private void save(Context request) {
-        Optional<Edit> edit = edit(request);
+        Optional<Edit> edit = BookForm.edit(request, verb());
         String who = people.who(request);
         if (edit.isEmpty() || who.isEmpty()) {
             site.tell(
@@ -177,7 +199,7 @@ final class BookScreen implements Screen {
                             : "This page does not say what book it was made from: load the order book again.");
             return;
         }
-        List<String> unknown = pasted(request, edit.get().base()).unknown();
+        List<String> unknown = BookForm.pasted(request, edit.get().base()).unknown();
         if (Sent.text(request, "what").equals("look") || !unknown.isEmpty()) {
             look(
                     request,
@@ -210,38 +232,6 @@ final class BookScreen implements Screen {
         }
     }
 
-    /** What was typed into the cells, and the rows that were pasted. */
-    private Optional<Edit> edit(Context request) {
-        String digest = Sent.text(request, "digest");
-        Book base = PackedBook.read(request.formParam("base"))
-                .map(table -> new Book(table, digest))
-                .or(() -> verb().read().filter(book -> book.digest().equals(digest)))
-                .orElse(null);
-        if (base == null) {
-            return Optional.empty();
-        }
-        Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
-        List<List<String>> added = new ArrayList<>();
-        int there = base.table().rows().size();
-        SortedMap<Integer, Map<Integer, String>> typed = TypedCells.of(request);
-        typed.headMap(there)
-                .forEach((row, cells) -> cells.forEach((column, is) -> {
-                    if (row > 0
-                            && column < base.table().cells(row).size()
-                            && !is.equals(asShown(base.table().cells(row).get(column)))) {
-                        changed.computeIfAbsent(row, any -> new TreeMap<>()).put(column, is);
-                    }
-                }));
-        int width = base.table().header().size();
-        typed.tailMap(there).values().forEach(cells -> added.add(PastedRows.whole(cells, width)));
-        added.addAll(pasted(request, base).rows());
-        return Optional.of(new Edit(base, changed, added));
-    }
-
-    private static PastedRows pasted(Context request, Book book) {
-        return PastedRows.of(request.formParam("paste"), book.table().header(), List.of("order", "rope"));
-    }
-
     /** Whether this very form was saved before: a second tap is no second save. */
     private boolean wasSaved(String form) {
         synchronized (saved) {
@@ -253,11 +243,6 @@ final class BookScreen implements Screen {
         synchronized (saved) {
             saved.remove(form);
         }
-    }
-
-    /** A cell as a browser sends it back when nobody has touched it: without line ends, unseen characters by their names. */
-    private static String asShown(String raw) {
-        return Sent.oneLine(Unseen.shownOnPage(raw).replaceAll("[\\r\\n]", ""));
     }
 
     private void takeBack(Context request) {

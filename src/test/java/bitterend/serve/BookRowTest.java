@@ -117,4 +117,44 @@ final class BookRowTest {
         assertTrue(page.contains("list=\"ends\""), page);
         assertTrue(page.contains("<datalist id=\"customers\">"), page);
     }
+
+    /** One mistake alone far down a long book: said at the top, and led to. */
+    @Test
+    void singleMistake_isLedToFromTheTop() throws IOException {
+        assertFalse(served.ada().get("/book").page().contains("Something is wrong"));
+        Path orders = served.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replaceFirst("LAID-14,6 m", "LAID-99,6 m"));
+        String page = served.ada().get("/book").page();
+        assertTrue(page.contains("Something is wrong, as is said below each: <a href=\"#row-3\">row 4</a>"), page);
+        assertTrue(page.contains("<tr id=\"row-3\" class=\"wrong\""), page);
+    }
+
+    /** Rows 5, 6 and 7 of the page are blank: the second is filled, and comes behind the last of the book. */
+    @Test
+    void newLine_isTypedInABlankRow_andBlankRowsAreNone() throws IOException {
+        Seen book = served.ada().get("/book");
+        assertTrue(book.page().contains("name=\"c7.0\"") && !book.page().contains("name=\"c8.0\""), book.page());
+        Map<String, String> form = new HashMap<>();
+        form.put("digest", book.field("digest"));
+        form.put("base", book.field("base"));
+        form.put("booking", book.field("booking"));
+        form.put("row", "6");
+        for (String blank : List.of("c5.0", "c5.1", "c7.0")) {
+            form.put(blank, "");
+        }
+        Map<String, String> line = Map.of(
+                "order", "E-70", "line", "1", "rope", "LAID-14", "length", "4 m", "end a", "whipped", "end b", "whipped", "quantity", "1");
+        for (Map.Entry<String, String> cell : line.entrySet()) {
+            form.put("c6." + column(cell.getKey()), cell.getValue());
+        }
+        String row = served.ada().post("/book/row", form).page();
+        assertTrue(row.contains("Row 6: cut length 4.0"), row);
+        assertTrue(row.contains("innerHTML:#cut-6"), row);
+        form.put("what", "save");
+        List<String> before = Files.readAllLines(served.file("orders.csv"));
+        assertEquals(200, served.ada().post("/book", form).status());
+        List<String> after = Files.readAllLines(served.file("orders.csv"));
+        assertEquals(before, after.subList(0, before.size()));
+        assertEquals(List.of("E-70,1,,LAID-14,4 m,whipped,whipped,1,,,,,"), after.subList(before.size(), after.size()));
+    }
 }

@@ -1,6 +1,7 @@
 package bitterend.serve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.serve.Visitor.Seen;
@@ -57,6 +58,18 @@ final class LocaleTest {
                             .status());
             String orders = Files.readString(loft.file("orders.csv"));
             assertTrue(orders.contains("E-60,1,,LAID-14,3.5 m,whipped") && orders.contains("2026-03-05"), orders);
+        }
+    }
+
+    /** What could be 1.5 m or 1500 m is cut to neither, and a day that is none is said to be so once. */
+    @Test
+    void cellThatCouldMeanTwoThings_hasNoCutLength_andOneSentence() throws IOException {
+        try (Served loft = at("de-DE")) {
+            Seen book = loft.ada().get("/book");
+            Seen two = loft.ada().post("/book", row(book, "5.3.2026", "1.500 m", "look"));
+            assertFalse(two.text().contains("1.580 m") || two.page().contains("\">1.5"), two.page());
+            Seen day = loft.ada().post("/book", row(book, "31.2.2026", "3,5 m", "look"));
+            assertEquals(1, day.text().split("due: found", -1).length - 1, day.text());
         }
     }
 
