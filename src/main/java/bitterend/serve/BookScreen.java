@@ -169,12 +169,9 @@ final class BookScreen implements Screen {
                                         .filter(each -> !cells.contains(each.place() + " " + each.field())))
                         .toList(),
                 EditOrders.FILE);
-        found.found()
-                .ifPresent(now -> EditOrders.lines(found).stream()
-                        .filter(line ->
-                                !places.contains(line.assembly().origin().place()))
-                        .forEach(line ->
-                                notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
+        found.found().ifPresent(now -> EditOrders.lines(found).stream()
+                .filter(line -> !places.contains(line.assembly().origin().place()))
+                .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), loft.figures(now))));
         return notes;
     }
 

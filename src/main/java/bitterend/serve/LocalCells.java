@@ -28,7 +28,8 @@ record LocalCells(Edit edit, List<Finding> wrong) {
         Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
         edit.changed().forEach((row, cells) -> {
             Map<Integer, String> read = new TreeMap<>();
-            new TreeMap<>(cells).forEach((column, text) -> read.put(column, cell(typed, header.get(column), text, row, wrong)));
+            new TreeMap<>(cells)
+                    .forEach((column, text) -> read.put(column, cell(typed, header.get(column), text, row, wrong)));
             changed.put(row, read);
         });
         List<List<String>> added = new ArrayList<>();

@@ -128,7 +128,7 @@ final class QuotesScreen implements Screen {
     }
 
     private void drawn(Context request, ShopNow now) {
-        PastedRows pasted = PastedRows.of(request.formParam("paste"), TypedRequest.COLUMNS, List.of("line", "length"));
+        PastedRows pasted = PastedRows.of(request.formParam("paste"), TypedRequest.COLUMNS, List.of("rope", "length"));
         TypedRequest typed = TypedRequest.of(request, pasted);
         List<String> told = new ArrayList<>();
         if (!pasted.unknown().isEmpty()) {

@@ -143,7 +143,20 @@ final class BookRowTest {
             form.put(blank, "");
         }
         Map<String, String> line = Map.of(
-                "order", "E-70", "line", "1", "rope", "LAID-14", "length", "4 m", "end a", "whipped", "end b", "whipped", "quantity", "1");
+                "order",
+                "E-70",
+                "line",
+                "1",
+                "rope",
+                "LAID-14",
+                "length",
+                "4 m",
+                "end a",
+                "whipped",
+                "end b",
+                "whipped",
+                "quantity",
+                "1");
         for (Map.Entry<String, String> cell : line.entrySet()) {
             form.put("c6." + column(cell.getKey()), cell.getValue());
         }

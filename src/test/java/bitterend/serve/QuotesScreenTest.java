@@ -57,6 +57,15 @@ final class QuotesScreenTest {
         return way.group(1).replace("&amp;", "&");
     }
 
+    /** The row above need not name every column: without one for the line it is still no line itself. */
+    @Test
+    void rowOfNamesWithoutTheLine_isStillRead() {
+        Seen look = sent("look", "Q-7", "", "rope\tlength\tquantity\nLAID-14\t6 m\t2\n");
+        assertFalse(look.text().contains("found \"length\""), look.text());
+        assertTrue(look.page().contains("name=\"c1.1\" value=\"LAID-14\""), look.page());
+        assertTrue(look.page().contains("name=\"c1.5\" value=\"2\""), look.page());
+    }
+
     /** The customer's page has no figure of the shop's own; the inside page has; both are kept and printed. */
     @Test
     void pastedLines_becomeAQuote() throws Exception {
