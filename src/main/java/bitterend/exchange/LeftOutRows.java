@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
  * that need them: those are left out, and the row is told before them. What is wrong with the file as a whole still stops.
  */
 final class LeftOutRows {
-    private static final Pattern ROW = Pattern.compile("(/[A-Za-z]+/[0-9]+|row [0-9]+)(/.*)?");
+    private static final Pattern ROW = Pattern.compile("(/[A-Za-z]+/[0-9]+|(?:sheet .+, )?row [0-9]+)(/.*)?");
 
     /** Errors of rows that have an id, by that id. */
     private final Map<String, List<Finding>> rows = new LinkedHashMap<>();

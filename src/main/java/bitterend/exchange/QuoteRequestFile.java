@@ -56,15 +56,16 @@ public final class QuoteRequestFile {
         this.day = day;
         List<Rope> ropes = shop.catalogue().ropes();
         Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true, RopesJson.NAME);
-        Products products = new FolderFiles(folder, findings)
-                .either(ProductsJson.NAME, ProductsJson.TABLE_NAME)
+        units = shop.settings().units();
+        form = shop.settings().locale();
+        FolderFiles files = new FolderFiles(folder, findings);
+        files.in(form);
+        Products products = files.either(ProductsJson.NAME, ProductsJson.TABLE_NAME)
                 .map(new ProductsJson(findings)::read)
                 .orElse(Products.NONE);
         lines = new OrdersCsv(known, products, findings);
         amounts = new QuotePolicyJson(shop.settings().money(), Money.ZERO);
         model = new DemandModel(shop.catalogue());
-        units = shop.settings().units();
-        form = shop.settings().locale();
     }
 
     /**

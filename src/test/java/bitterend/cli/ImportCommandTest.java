@@ -178,6 +178,23 @@ final class ImportCommandTest {
     }
 
     @Test
+    void importWhoseOrdersBeforeAreGone_isNotTakenBackInPart() throws IOException {
+        begin(CORMORANT);
+        takeOver(CORMORANT, "cormorant.xlsx");
+        List<Path> versions;
+        try (Stream<Path> inside = Files.walk(shop)) {
+            versions = inside.filter(file -> file.getParent().endsWith("orders-before"))
+                    .toList();
+        }
+        assertEquals(1, versions.size());
+        Files.delete(versions.get(0));
+        List<String> before = files();
+        Run back = bitterend("import", "" + shop, "--back");
+        assertEquals(3, back.code(), back.err());
+        assertEquals(before, files());
+    }
+
+    @Test
     void questions_areAskedOneByOneWhereSomebodySits() {
         begin(PUFFIN);
         takeOver(PUFFIN, "puffin-ropes.csv");

@@ -7,6 +7,7 @@ import bitterend.finding.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,6 +85,21 @@ final class FilesByPlaceTest {
                         .anyMatch(finding -> finding.place().equals("row 2")
                                 && finding.expected().endsWith("1.500 is read with a decimal point")),
                 () -> reading.findings().toString());
+    }
+
+    @Test
+    void productsOfARequest_areReadByThePlace_asThoseOfTheShop() throws IOException {
+        at("de-DE");
+        Files.writeString(
+                shop.resolve("assemblies.csv"),
+                "product;name;rope;length;end a;end b\nSTROP;Stropp;LAID-14;2,5 m;whipped;whipped\n");
+        Path request = shop.resolve("Q-1.csv");
+        Files.writeString(request, "line;product;length;quantity\n1;STROP;;2\n");
+
+        QuoteRequestReading reading =
+                QuoteRequestFile.read(request, shop, read().shop().orElseThrow(), LocalDate.of(2026, 11, 30));
+
+        assertTrue(reading.findings().stream().noneMatch(Finding::isError), () -> "" + reading.findings());
     }
 
     private ShopReading read() {

@@ -98,6 +98,33 @@ final class WorkbookShopTest {
                         finding.file().equals("orders.xlsx") && finding.place().startsWith("sheet Orders, row ")));
     }
 
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void ropeThatCannotBeUsed_stopsNobodyButItsOrders_inAWorkbookAsInACsvFile(boolean book) throws IOException {
+        SampleFolder.copy(Path.of("demo-data/eider-shed"), shop);
+        for (String name : List.of("ropes.json", "history.csv", "offers.csv")) {
+            Files.delete(shop.resolve(name));
+        }
+        Path ropes = shop.resolve("ropes.csv");
+        Files.writeString(
+                ropes,
+                "id,construction,fibre,diameter,price,usual reel,lay\n"
+                        + "LAID-14,3-strand,polyester,14 mm,1.45 EUR/m,220 m,right ordinary\n"
+                        + "LAID-16,3-strand,polyester,16 mm,soon,220 m,right ordinary\n");
+        if (book) {
+            asWorkbook(ropes);
+        }
+        Files.writeString(shop.resolve("orders.csv"), "order,line,rope,length\n1,1,LAID-14,4 m\n");
+        Files.writeString(shop.resolve("reels.csv"), "reel,rope,length\n1,LAID-14,40 m\n");
+        ShopReading reading = ShopFolder.read(shop);
+        assertTrue(reading.shop().isPresent(), () -> "" + reading.findings());
+        assertTrue(
+                reading.findings().stream()
+                        .anyMatch(finding -> finding.place().endsWith("row 3")
+                                && finding.field().equals("price")),
+                () -> "" + reading.findings());
+    }
+
     @Test
     void measuredRows_areAddedToTheCsvFileAlone() throws IOException {
         RawBook.of("S", "").write(shop.resolve("measured.xlsx"));

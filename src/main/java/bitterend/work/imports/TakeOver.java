@@ -7,6 +7,8 @@ import bitterend.work.orders.EditOrders;
 import bitterend.work.orders.EditOrders.Book;
 import bitterend.work.orders.EditOrders.Edit;
 import bitterend.work.orders.EditOrders.Saved;
+import bitterend.work.orders.EditOrders.TakenBack;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,32 +74,40 @@ public final class TakeOver {
         if (!changed.isEmpty()) {
             return new Result.Changed(changed);
         }
-        return write(texts, who);
+        return write(texts, looked.based().getOrDefault(EditOrders.FILE, ""), who);
     }
 
-    private Result write(Map<String, String> texts, String who) {
+    /** Writes all of them or none: what was written is put back when a later one fails. */
+    private Result write(Map<String, String> texts, String orders, String who) {
         Path before = log.begin(texts, who);
         List<String> written = new ArrayList<>();
-        for (String file : ShopTables.ORDER) {
-            if (texts.containsKey(file)) {
-                if (!put(file, texts.getOrDefault(file, ""), who)) {
-                    written.forEach(done -> log.restore(before, done));
-                    return new Result.Changed(List.of(file));
+        try {
+            for (String file : ShopTables.ORDER) {
+                if (texts.containsKey(file)) {
+                    String text = texts.getOrDefault(file, "");
+                    if (file.equals(EditOrders.FILE)) {
+                        if (!saved(orders, text, who)) {
+                            written.forEach(done -> log.restore(before, done));
+                            return new Result.Changed(List.of(file));
+                        }
+                    } else {
+                        WholeFile.write(shop.folder().resolve(file), text);
+                    }
+                    written.add(file);
                 }
-                written.add(file);
             }
+        } catch (UncheckedIOException fault) {
+            written.forEach(done -> log.restore(before, done));
+            throw fault;
         }
         log.end(before, written);
         return new Result.Done(written);
     }
 
-    private boolean put(String file, String text, String who) {
-        if (!file.equals(EditOrders.FILE)) {
-            WholeFile.write(shop.folder().resolve(file), text);
-            return true;
-        }
+    /** Saves the orders on top of those that were looked at; false where they are others by now. */
+    private boolean saved(String base, String text, String who) {
         EditOrders orders = new EditOrders(shop);
-        Optional<Book> book = orders.read();
+        Optional<Book> book = orders.read().filter(read -> read.table().text().equals(base));
         return book.isPresent() && orders.save(Edit.between(book.get(), text), who) instanceof Saved.Written;
     }
 
@@ -113,20 +123,22 @@ public final class TakeOver {
             return new Result.Changed(changed);
         }
         List<String> files = List.copyOf(log.written(folder).keySet());
-        for (String file : files) {
-            if (file.equals(EditOrders.FILE)) {
-                takeBackOrders(who);
-            } else {
-                log.restore(folder, file);
-            }
+        if (files.contains(EditOrders.FILE) && !takeBackOrders(who)) {
+            return new Result.Changed(List.of(EditOrders.FILE));
         }
+        files.stream().filter(file -> !file.equals(EditOrders.FILE)).forEach(file -> log.restore(folder, file));
         log.takenBack(folder);
         return new Result.Done(files);
     }
 
-    private void takeBackOrders(String who) {
+    /** Takes the save of the orders back; false where the version before it is not there. */
+    private boolean takeBackOrders(String who) {
         EditOrders orders = new EditOrders(shop);
         List<String> versions = orders.before();
-        orders.read().ifPresent(book -> orders.takeBack(versions.get(versions.size() - 1), book.digest(), who));
+        return !versions.isEmpty()
+                && orders.read()
+                        .filter(book -> orders.takeBack(versions.get(versions.size() - 1), book.digest(), who)
+                                == TakenBack.DONE)
+                        .isPresent();
     }
 }
