@@ -255,6 +255,20 @@ final class ImportCommandTest {
     }
 
     @Test
+    void lineThatTakesTheNumberOfOneThatIsGone_isWarnedOf() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        String head = "Order,Rope,Length (ft),Due\n";
+        String first = "1,Dock 1/2,20,2026-12-13\n";
+        String second = "1,Dock 1/2,35,2026-12-13\n";
+        Run both = own("own.csv", head + first + second, "--accept");
+        assertFalse(both.out().contains("counted from the top"), both.out());
+        Run one = own("own.csv", head + second);
+        assertTrue(one.out().contains("length: 20 ft -> 35 ft"), one.out());
+        assertTrue(one.out().contains("row 2, line: found \"1/1\""), one.out());
+    }
+
+    @Test
     void sheetThatIsNotReadToItsEnd_isNotTakenInPart_andHiddenRowsAreTold() throws IOException {
         begin(PUFFIN);
         takeOver(PUFFIN, "puffin-ropes.csv");

@@ -24,8 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A loft's own sheets brought into the files of its shop. It is looked at by the same code that takes it over; looking writes
@@ -219,33 +217,15 @@ public final class ImportSheets {
             TableDraft kept =
                     refused.isEmpty() ? draft.get() : draft(table, sound).orElseThrow();
             findings.addAll(said);
-            List<Finding> broken = broken(file, kept);
+            List<Finding> broken = NewErrors.of(read(texts), read(with(file, kept)));
             if (!broken.isEmpty()) {
                 findings.addAll(broken);
                 return new SheetPreview(understood, file, before, List.of(), findings);
             }
+            findings.addAll(CountedLines.told(understood, table, kept.changes()));
             based.putIfAbsent(file, text(file));
             texts.put(file, kept.text());
             return new SheetPreview(understood, file, before, kept.changes(), findings);
-        }
-
-        /** Errors that the shop does not have as it is: a file that brings them is not written. */
-        private List<Finding> broken(String file, TableDraft kept) {
-            Set<Object> had = errors(read(texts)).map(Looking::cause).collect(Collectors.toSet());
-            Map<String, String> would = new TreeMap<>(texts);
-            would.put(file, kept.text());
-            return errors(read(would))
-                    .filter(error -> !had.contains(cause(error)))
-                    .toList();
-        }
-
-        private static Stream<Finding> errors(ShopFound found) {
-            return found.findings().stream().filter(Finding::isError);
-        }
-
-        /** What an error is about, wherever its row went. */
-        private static List<Object> cause(Finding error) {
-            return List.of(error.file(), error.field(), error.what(), error.wanted());
         }
 
         private Optional<TableDraft> draft(Table table, List<Understood.Row> rows) {
@@ -261,10 +241,8 @@ public final class ImportSheets {
 
         /** What the shop would say of the rows of the sheet, where they are in it. */
         private List<Finding> said(String file, TableDraft draft, Understood understood) {
-            Map<String, String> would = new TreeMap<>(texts);
-            would.put(file, draft.text());
             List<Finding> said = new ArrayList<>();
-            for (Finding finding : read(would).findings()) {
+            for (Finding finding : read(with(file, draft)).findings()) {
                 String place = draft.places().get(finding.place().replaceAll("(/ropes/[0-9]+)/.*", "$1"));
                 if (finding.file().equals(file) && place != null) {
                     said.add(new Finding(
@@ -278,6 +256,12 @@ public final class ImportSheets {
                 }
             }
             return said;
+        }
+
+        private Map<String, String> with(String file, TableDraft draft) {
+            Map<String, String> would = new TreeMap<>(texts);
+            would.put(file, draft.text());
+            return would;
         }
 
         private ShopFound read(Map<String, String> would) {
