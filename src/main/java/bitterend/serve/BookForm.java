@@ -6,14 +6,19 @@ import bitterend.work.orders.EditOrders.Book;
 import bitterend.work.orders.EditOrders.Edit;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** What a browser sends of the order book: the cells, and the rows that were pasted. A row behind the last that is left blank is none. */
 final class BookForm {
+    /** What the page showed in a cell, before its row and column. */
+    static final String SHOWN = "shown";
+
     private BookForm() {}
 
     /** What was typed into the cells, and the rows that were pasted; nothing when the book it was typed into is not known. */
@@ -55,6 +60,22 @@ final class BookForm {
                         + (int) TypedCells.of(request).subMap(there, row).values().stream()
                                 .filter(BookForm::isFilled)
                                 .count();
+    }
+
+    /**
+     * Cells that are still as this page showed them, though as typed here they would be read otherwise: {@code row.column} of
+     * the book. They are in the form of the file.
+     */
+    static Set<String> asShown(Context request, Book base) {
+        Set<String> same = new HashSet<>();
+        TypedCells.of(request)
+                .forEach((row, cells) -> cells.forEach((column, is) -> {
+                    String was = request.formParam(SHOWN + row + "." + column);
+                    if (was != null && is.equals(Sent.oneLine(was))) {
+                        same.add(inFile(request, base, row) + "." + column);
+                    }
+                }));
+        return same;
     }
 
     private static boolean isFilled(Map<Integer, String> cells) {

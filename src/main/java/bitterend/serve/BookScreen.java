@@ -64,7 +64,7 @@ final class BookScreen implements Screen {
     private void show(Context request) {
         Optional<Edit> plain = verb().read().map(book -> new Edit(book, Map.of(), List.of()));
         if (plain.isPresent()) {
-            show(request, plain.get(), loft.shelf().read(), List.of(), List.of());
+            show(request, new LocalCells(plain.get(), List.of()), loft.shelf().read(), List.of());
         } else {
             site.tell(request, unreadable());
         }
@@ -86,8 +86,10 @@ final class BookScreen implements Screen {
         if (!told.isEmpty()) {
             words.add(told);
         }
-        LocalCells cells = LocalCells.of(looked.onTop(), loft.typed());
-        show(request, cells.edit(), verb().check(cells.edit()), cells.wrong(), words);
+        boolean isSameBook = looked.onTop().base().digest().equals(typed.base().digest());
+        LocalCells cells = LocalCells.of(
+                looked.onTop(), loft.typed(), isSameBook ? BookForm.asShown(request, typed.base()) : Set.of());
+        show(request, cells, verb().check(cells.edit()), words);
     }
 
     /** What one row would be, as it is typed: its cut length, how that comes about, and what is wrong; nothing is written. */
@@ -99,7 +101,8 @@ final class BookScreen implements Screen {
         }
         int shown = Integer.parseInt(Sent.text(request, "row"));
         int number = BookForm.inFile(request, edit.get().base(), shown);
-        LocalCells cells = LocalCells.of(edit.get(), loft.typed());
+        LocalCells cells = LocalCells.of(
+                edit.get(), loft.typed(), BookForm.asShown(request, edit.get().base()));
         ShopFound found = verb().check(cells.edit());
         BookRow row = notes(found, cells.wrong()).row(number, List.of());
         String how = found.found()
@@ -115,12 +118,14 @@ final class BookScreen implements Screen {
         request.html(site.part(request, "serve/rowcut.jte", values));
     }
 
-    private void show(Context request, Edit edit, ShopFound found, List<Finding> wrong, List<String> told) {
+    private void show(Context request, LocalCells cells, ShopFound found, List<String> told) {
+        Edit edit = cells.edit();
         Book book = edit.base();
         Map<String, Object> values = new HashMap<>();
         values.put("columns", BookColumn.shown(edit));
-        RowNotes notes = notes(found, wrong);
+        RowNotes notes = notes(found, cells.wrong());
         values.put("rows", rows(edit, notes));
+        values.put("shown", cells.readOtherwise(loft.typed()));
         values.put("causes", notes.causes());
         values.put("lists", loft.now().map(BookLists::of).orElse(Map.of()));
         values.put("digest", book.digest());
@@ -207,7 +212,8 @@ final class BookScreen implements Screen {
                                     + ". Name the columns above the pasted rows as it does.");
             return;
         }
-        LocalCells cells = LocalCells.of(edit.get(), loft.typed());
+        LocalCells cells = LocalCells.of(
+                edit.get(), loft.typed(), BookForm.asShown(request, edit.get().base()));
         if (!cells.wrong().isEmpty()) {
             request.status(ReelScreen.NOT_BOOKED);
             look(request, edit.get(), "Nothing was saved: a cell could mean two things, or nothing; see its row.");

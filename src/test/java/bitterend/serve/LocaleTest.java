@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,6 +60,28 @@ final class LocaleTest {
                             .status());
             String orders = Files.readString(loft.file("orders.csv"));
             assertTrue(orders.contains("E-60,1,,LAID-14,3.5 m,whipped") && orders.contains("2026-03-05"), orders);
+        }
+    }
+
+    /** What the page itself has shown is taken as it showed it: looked at first, a length of whole millimetres is saved. */
+    @Test
+    void lengthThatWasLookedAt_isSavedAsItWasShown() throws IOException {
+        try (Served loft = at("de-DE")) {
+            Seen looked = loft.ada().post("/book", row(loft.ada().get("/book"), "5.3.2026", "7,125 m", "look"));
+            Map<String, String> form = new HashMap<>();
+            Matcher fields =
+                    Pattern.compile("name=\"([a-z0-9.]+)\" value=\"([^\"]*)\"").matcher(looked.page());
+            while (fields.find()) {
+                form.put(fields.group(1), fields.group(2));
+            }
+            assertTrue(form.containsValue("7.125 m"), looked.page());
+            form.put("what", "save");
+            Map<String, String> otherwise = new HashMap<>(form);
+            otherwise.replaceAll((name, text) -> name.startsWith("c") && text.equals("7.125 m") ? "7.126 m" : text);
+            assertEquals(422, loft.ada().post("/book", otherwise).status(), "typed anew it could mean two things");
+            Seen saved = loft.ada().post("/book", form);
+            assertEquals(200, saved.status(), saved.text());
+            assertTrue(Files.readString(loft.file("orders.csv")).contains("E-60,1,,LAID-14,7.125 m,whipped"));
         }
     }
 
