@@ -364,6 +364,16 @@ final class ImportCommandTest {
     }
 
     @Test
+    void exampleThatAReelOfTheLedgerIsOf_doesNotGo() throws IOException {
+        begin(PUFFIN);
+        assertEquals(0, bitterend("stock", "open", "" + shop).code());
+        Run came = bitterend("stock", "receive", "" + shop, "R-1", "LAID-14", "600 ft");
+        assertEquals(0, came.code(), came.err());
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        assertTrue(Files.readString(shop.resolve("ropes.csv")).contains("LAID-14,"));
+    }
+
+    @Test
     void fileThatIsNone_isRefused() throws IOException {
         begin(PUFFIN);
         assertEquals(3, look("no-such.csv").code());

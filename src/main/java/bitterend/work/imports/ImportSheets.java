@@ -230,13 +230,8 @@ public final class ImportSheets {
 
         private Optional<TableDraft> draft(Table table, List<Understood.Row> rows) {
             String file = tables.file(table);
-            return tables.put(table, texts.getOrDefault(file, text(file)), rows, this::isUsed);
-        }
-
-        private boolean isUsed(String rope) {
-            return now.reels().stream().anyMatch(reel -> reel.rope().equals(rope))
-                    || now.orders().stream()
-                            .anyMatch(line -> line.assembly().ropes().contains(rope));
+            return tables.put(
+                    table, texts.getOrDefault(file, text(file)), rows, rope -> UsedRopes.has(shop, now, rope));
         }
 
         /** What the shop would say of the rows of the sheet, where they are in it. */
