@@ -126,7 +126,10 @@ final class ScreensIT {
                     .replaceAll("^/$", "/today")
                     .substring(1)
                     .replace('/', '-');
-            boolean isPage = !path.startsWith(Assets.PATH) && !path.endsWith(".pdf") && !path.contains(".csv");
+            boolean isPage = !path.startsWith(Assets.PATH)
+                    && !path.startsWith("/workbook/")
+                    && !path.endsWith(".pdf")
+                    && !path.contains(".csv");
             if (!isPage || screens.putIfAbsent(name, path) != null) {
                 continue;
             }
