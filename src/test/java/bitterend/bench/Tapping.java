@@ -47,10 +47,11 @@ final class Tapping implements Callable<Integer> {
                 "%s\t%d\t%d\t%.0f\t%.0f\t%.0f",
                 way,
                 ticks.millis().size(),
-                ticks.refused(),
+                ticks.refused().size(),
                 millis.median(),
                 millis.at(0.95),
                 millis.most()));
+        ticks.refused().forEach(each -> out.println("not booked\t" + each));
         return millis.at(0.95);
     }
 

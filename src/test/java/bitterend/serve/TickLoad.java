@@ -34,11 +34,12 @@ public final class TickLoad {
      * What ticking came to.
      *
      * @param millis of each tick: sent, booked, and the page with the next cut there again
-     * @param refused how many were not booked
+     * @param refused of each that was not booked, what the page answered
      */
-    public record Ticks(List<Double> millis, int refused) {
+    public record Ticks(List<Double> millis, List<String> refused) {
         public Ticks {
             millis = List.copyOf(millis);
+            refused = List.copyOf(refused);
         }
     }
 
@@ -82,10 +83,10 @@ public final class TickLoad {
                 all.add(threads.submit(() -> device(number, devices, each)));
             }
             List<Double> millis = new ArrayList<>();
-            int refused = 0;
+            List<String> refused = new ArrayList<>();
             for (Future<Ticks> one : all) {
                 millis.addAll(one.get().millis());
-                refused += one.get().refused();
+                refused.addAll(one.get().refused());
             }
             ended.set(true);
             plans.get();
@@ -108,7 +109,7 @@ public final class TickLoad {
         Visitor visitor = new Visitor(served.server());
         visitor.post("/who", Map.of("name", "device " + number));
         List<Double> millis = new ArrayList<>();
-        int refused = 0;
+        List<String> refused = new ArrayList<>();
         for (int reel = number; reel < reels.size() && millis.size() < each; reel += devices) {
             Seen page = visitor.get("/bench/reel?id=" + reels.get(reel));
             while (!page.field("piece").isEmpty() && millis.size() < each) {
@@ -125,11 +126,15 @@ public final class TickLoad {
                         "/bench/reel", cut, url.substring(0, url.length() - 1), token.find() ? token.group(1) : "");
                 millis.add((System.nanoTime() - begun) / 1e6);
                 if (page.status() != 200) {
-                    refused++;
+                    refused.add(cut.get("reel") + " " + cut.get("piece") + ": " + page.status() + " " + said(page));
                     break;
                 }
             }
         }
         return new Ticks(millis, refused);
+    }
+
+    private static String said(Seen page) {
+        return page.page().replaceAll("(?s)<(script|style).*?</\\1>", "").replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip();
     }
 }
