@@ -55,6 +55,7 @@ final class Columns {
         }
         answered();
         named();
+        typesThatAreRopes();
         byValues();
         wanted();
         return new ArrayList<>(columns.values());
@@ -132,6 +133,23 @@ final class Columns {
     private Optional<String> which(String member, List<String> headings) {
         return answers.ask(
                 new Question("column for " + member, "Which column says the " + member + "?", headings, false));
+    }
+
+    /** What is called type or product and holds whole ropes, where no column is called rope. */
+    private void typesThatAreRopes() {
+        if (table == Table.ROPES || taken.contains("rope")) {
+            return;
+        }
+        List<Column> types = columns.values().stream()
+                .filter(column -> List.of("construction", "product").contains(column.member()))
+                .filter(column -> column.how() != Column.How.ANSWERED)
+                .filter(column -> !sheet.below(head, column.at()).isEmpty()
+                        && sheet.below(head, column.at()).stream().allMatch(ropes::isSure))
+                .toList();
+        if (types.size() == 1) {
+            taken.remove(types.get(0).member());
+            take(types.get(0).at(), "rope", Column.How.VALUES);
+        }
     }
 
     /** A column all of whose values are ropes of the shop, or the only one of days. */

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A heading taken apart: {@code Länge (m)} is called Länge, and its bare figures are metres.
+ * A heading taken apart: {@code Länge (m)} is called Länge, and its bare figures are metres; so are those of {@code Metres left}.
  *
  * @param name without its unit, in plain letters
  * @param unit as it is written; empty for none
@@ -33,6 +33,12 @@ record Heading(String name, String unit) {
         if (behind.matches()
                 && TradeWords.builtIn().meaning("unit", behind.group(2)).isPresent()) {
             return new Heading(TradeWords.plain(behind.group(1)), behind.group(2));
+        }
+        for (String word : text.split(" ")) {
+            if (word.length() >= SHORTEST_PART
+                    && TradeWords.builtIn().meaning("unit", word).isPresent()) {
+                return new Heading(TradeWords.plain(text), word);
+            }
         }
         String diameter = text.equals("\u00d8") || text.equals("\u2300") ? "o" : TradeWords.plain(text);
         return new Heading(diameter, "");

@@ -24,6 +24,16 @@ final class RopeMatch {
         return exact(text).isPresent();
     }
 
+    /** Whether a text means one rope of the shop, without asking. */
+    boolean isSure(String text) {
+        RopeWords words = RopeWords.of(text);
+        return isExact(text)
+                || ropes.stream()
+                                .filter(rope -> words.mayMean(rope) && words.isSure(rope))
+                                .count()
+                        == 1;
+    }
+
     private Optional<Rope> exact(String text) {
         String bare = bare(text);
         List<Rope> same = ropes.stream()

@@ -23,6 +23,9 @@ record RopeWords(String diameter, String construction, String fibre, String colo
     private static final Pattern METRIC = Pattern.compile("(?<![0-9.,])([0-9]+(?:[.,][0-9]+)?) ?mm(?![\\p{L}])");
     private static final Pattern INCHES = Pattern.compile(
             "(?<![0-9./])([0-9]+ [0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]+) ?(?:\"|in(?:ch(?:es)?)?(?![\\p{L}])|zoll)");
+    /** No size in millimetres is a fraction. */
+    private static final Pattern FRACTION =
+            Pattern.compile("(?<![0-9./])((?:[0-9] )?[0-9]{1,2}/(?:2|4|8|16|32))(?![0-9./])");
     private static final Pattern BARE = Pattern.compile("[0-9]{1,3}");
 
     RopeWords {
@@ -33,7 +36,7 @@ record RopeWords(String diameter, String construction, String fibre, String colo
         StringBuilder rest = new StringBuilder(text.toLowerCase(Locale.ROOT));
         String diameter = cut(rest, METRIC)
                 .map(mm -> mm.replace(',', '.') + " mm")
-                .or(() -> cut(rest, INCHES).map(inches -> inches + " in"))
+                .or(() -> cut(rest, INCHES).or(() -> cut(rest, FRACTION)).map(inches -> inches + " in"))
                 .orElse("");
         StringBuilder plain = new StringBuilder(" " + TradeWords.plain(rest.toString()) + " ");
         String construction = cut(plain, "construction");

@@ -207,4 +207,34 @@ final class SheetReadingTest {
         assertEquals("2026-04-03", first(next, "due"));
         assertTrue(next.settled().containsKey("column Order"));
     }
+
+    /** A fraction is of an inch, whatever stands behind it. */
+    @ParameterizedTest
+    @CsvSource({"1/2 double braid, 1/2 in", "9/16 3 strand, 9/16 in", "1 1/4 laid, 1 1/4 in"})
+    void fractionAlone_isOfAnInch(String text, String diameter) {
+        assertEquals(diameter, RopeWords.of(text).diameter());
+    }
+
+    @Test
+    void unitAmongTheWordsOfAHeading_isThatOfItsFigures() {
+        assertEquals("Metres", Heading.of("Metres left").unit());
+        assertEquals("", Heading.of("Length left").unit());
+        assertEquals("", Heading.of("In stock").unit());
+    }
+
+    @Test
+    void typesThatAreRopesOfTheShop_areTheRope() throws IOException {
+        String id = LOFT.catalogue().ropes().get(0).id();
+        Understood understood = read("Reel,Type,Metres left\nR900," + id + ",95.4\nR901," + id + ",20\n");
+        assertEquals(List.of(), asked(understood));
+        assertEquals(id, first(understood, "rope"));
+        assertEquals("95.4 m", first(understood, "length"));
+    }
+
+    @Test
+    void columnOfEyes_isNotLeftOut() throws IOException {
+        String id = LOFT.catalogue().ropes().get(0).id();
+        Understood understood = read("Order,Ln,Rope,Length (m),Eye\nJ-1,1," + id + ",12,Auge 300 mm\n");
+        assertTrue(asked(understood).stream().anyMatch(question -> question.startsWith("end")), asked(understood)::toString);
+    }
 }
