@@ -16,6 +16,7 @@ import bitterend.stock.Reel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +78,7 @@ public final class ShopFolder {
         List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings, ofOrders);
         new MatchedSets(assemblies).check(ofOrders);
         new SharedHardware(assemblies).check(ofOrders);
-        Unlikely.tell(assemblies, settings.day().equals(LocalDate.MIN) ? LocalDate.now() : settings.day(), findings);
+        Unlikely.tell(assemblies, settings.day().equals(LocalDate.MIN) ? LocalDate.now(ZoneId.systemDefault()) : settings.day(), findings);
         tellOfNoCode(assemblies, settings);
         LeftOutLines leftOut = new LeftOutLines(ofOrders);
         List<OrderLine> orders = leftOut.staying(wanted);

@@ -28,7 +28,6 @@ import bitterend.measure.Parsed;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -45,9 +44,7 @@ final class ThimblesJson {
     static final List<String> NAMES = List.of(NAME, THIMBLES_TABLE, FITTINGS_TABLE, HARDWARE_TABLE);
 
     private static final List<String> LISTS = List.of("thimbles", "fittings", "hardware");
-    private static final Map<String, ObjectTable> TABLES = Map.of(
-            THIMBLES_TABLE,
-            new ObjectTable(
+    private static final ObjectTable THIMBLES = new ObjectTable(
                     "thimbles",
                     new CsvColumns(
                             List.of("id", "rope from", "rope to"),
@@ -64,19 +61,17 @@ final class ThimblesJson {
                                     "source",
                                     "grade",
                                     "verified",
-                                    "note"))),
-            FITTINGS_TABLE,
-            new ObjectTable(
+                                    "note")));
+    private static final ObjectTable FITTINGS = new ObjectTable(
                     "fittings",
                     new CsvColumns(
                             List.of("id", "pin to bore", "rope from", "rope to"),
-                            List.of("name", "length", "growth", "note"))),
-            HARDWARE_TABLE,
-            new ObjectTable(
+                            List.of("name", "length", "growth", "note")));
+    private static final ObjectTable HARDWARE = new ObjectTable(
                     "hardware",
                     new CsvColumns(
                             List.of("id", "kind"),
-                            List.of("name", "inside", "closed", "open", "tolerance", "mass", "note"))));
+                            List.of("name", "inside", "closed", "open", "tolerance", "mass", "note")));
     private static final String BUILT_IN = "/bitterend/thimbles.json";
     private static final Provenance SHEET = new Provenance("a dealer's sheet", Grade.SECONDARY, false);
     private static final FineLength PLACEHOLDER = FineLength.ofMillimetres(1);
@@ -120,7 +115,11 @@ final class ThimblesJson {
     }
 
     private static ObjectTable table(InputFile file) {
-        return TABLES.getOrDefault(file.name().replaceFirst("\\.xlsx$", ".csv"), TABLES.get(THIMBLES_TABLE));
+        return switch (file.name().replaceFirst("\\.xlsx$", ".csv")) {
+            case FITTINGS_TABLE -> FITTINGS;
+            case HARDWARE_TABLE -> HARDWARE;
+            default -> THIMBLES;
+        };
     }
 
     private Rows rows(JsonObject root) {

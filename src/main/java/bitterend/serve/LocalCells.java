@@ -32,7 +32,7 @@ record LocalCells(Edit edit, List<Finding> wrong) {
         List<String> header = edit.base().table().header();
         List<Finding> wrong = new ArrayList<>();
         Map<Integer, Map<Integer, String>> changed = new TreeMap<>();
-        edit.changed().forEach((row, cells) -> {
+        new TreeMap<>(edit.changed()).forEach((row, cells) -> {
             Map<Integer, String> read = new TreeMap<>();
             new TreeMap<>(cells)
                     .forEach((column, text) -> read.put(

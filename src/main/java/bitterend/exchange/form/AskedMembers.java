@@ -20,7 +20,7 @@ import java.util.TreeSet;
 final class AskedMembers {
     private final Map<String, OfObject> byPointer = new LinkedHashMap<>();
     /** Objects that are rows of a table, each itself, with its place. */
-    private final Map<JsonNode, String> rows = new IdentityHashMap<>();
+    private final IdentityHashMap<JsonNode, String> rows = new IdentityHashMap<>();
 
     /** A new object that is a row of a table: what is wrong with it is told at the row, not at a pointer. */
     ObjectNode row(String place) {

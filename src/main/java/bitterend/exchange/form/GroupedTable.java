@@ -20,7 +20,7 @@ import java.util.function.Function;
  * @param first the member that the other columns of the first row are in
  * @param rest the list that the further rows are
  * @param pairs a column of the first row whose cell becomes an object of names and values
- * @param items a column of the first row whose cell becomes a list of objects, each an {@code item} and its {@code count}
+ * @param items a column of the first row whose cell becomes a list of objects, each a thing by its name and how many
  */
 public record GroupedTable(
         String list,

@@ -7,17 +7,17 @@ import java.util.Set;
 
 /** The files of a shop that a sheet can be brought into. */
 public enum Table {
-    ORDERS("orders", List.of("order", "rope", "length")),
-    REELS("reels", List.of("reel", "rope", "length")),
-    ROPES("ropes", List.of("name", "price", "usualReel"));
+    ORDERS("orders", "order rope length"),
+    REELS("reels", "reel rope length"),
+    ROPES("ropes", "name price usualReel");
 
     /** What together says which rope it is, where no column does alone. */
     static final Set<String> PARTS_OF_ROPE = Set.of("construction", "fibre", "diameter", "colour");
 
     private final String word;
-    private final List<String> required;
+    private final String required;
 
-    Table(String word, List<String> required) {
+    Table(String word, String required) {
         this.word = word;
         this.required = required;
     }
@@ -29,7 +29,7 @@ public enum Table {
 
     /** What every row must say. */
     List<String> required() {
-        return required;
+        return List.of(required.split(" "));
     }
 
     /** Everything that a column of a sheet can be there. */

@@ -5,6 +5,7 @@ import bitterend.exchange.workbook.Sheet.Told;
 import bitterend.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -99,7 +100,7 @@ final class SheetNotes {
                 "nothing hidden that is not meant: " + (one ? "it was" : "they were") + " read like all others");
     }
 
-    private static List<String> ranges(TreeSet<Integer> numbers, boolean rows) {
+    private static List<String> ranges(SortedSet<Integer> numbers, boolean rows) {
         List<String> ranges = new ArrayList<>();
         int from = -1;
         int to = -1;

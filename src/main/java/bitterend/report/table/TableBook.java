@@ -69,10 +69,10 @@ public final class TableBook {
     private static String shown(String words) {
         StringBuilder shown = new StringBuilder();
         words.codePoints()
-                .filter(each -> each >= ' '
+                .filter(each -> (each >= ' '
                                 && each != 0xfffe
                                 && each != 0xffff
-                                && Character.getType(each) != Character.SURROGATE
+                                && Character.getType(each) != Character.SURROGATE)
                         || each == '\n'
                         || each == '\t')
                 .limit(LONGEST_CELL)
