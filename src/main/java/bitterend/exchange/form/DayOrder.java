@@ -10,11 +10,13 @@ public enum DayOrder {
     YEAR_FIRST("year-first", "uuuu#M#d", "uu#M#d");
 
     private final String word;
-    private final List<String> patterns;
+    private final String whole;
+    private final String shortened;
 
     DayOrder(String word, String whole, String shortened) {
         this.word = word;
-        this.patterns = List.of(whole, shortened);
+        this.whole = whole;
+        this.shortened = shortened;
     }
 
     /** As an answer says it. */
@@ -24,7 +26,7 @@ public enum DayOrder {
 
     /** Forms of a day in this order, whatever separates its parts; years of four figures first. */
     List<String> patterns() {
-        return patterns.stream()
+        return Stream.of(whole, shortened)
                 .flatMap(pattern -> Stream.of(".", "/", "-").map(sign -> pattern.replace("#", sign)))
                 .toList();
     }
