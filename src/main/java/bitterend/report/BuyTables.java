@@ -85,7 +85,7 @@ public final class BuyTables {
     }
 
     private static Column<Way> tenths(String heading, java.util.function.ToLongFunction<Way> tenths) {
-        return new Column<>(heading, way -> new Datum.Number(BigDecimal.valueOf(tenths.applyAsLong(way), 1)));
+        return new Column<>(heading, way -> new Datum.Figure(BigDecimal.valueOf(tenths.applyAsLong(way), 1)));
     }
 
     private DataTable again(List<Reorder> hints) {

@@ -78,6 +78,6 @@ public final class OrdersTables {
                 figures.fine("measured", each -> each.piece().found().made().exact());
         return new Column<>(
                 lengths.heading(),
-                each -> each.piece().found().isMeasured() ? lengths.value().apply(each) : Datum.BLANK);
+                each -> each.piece().found().isMeasured() ? lengths.value().apply(each) : Datum.blank());
     }
 }

@@ -50,7 +50,7 @@ public record TableFigures(Figures figures) {
     }
 
     private static Datum day(LocalDate day) {
-        return day.equals(LocalDate.MAX) || day.equals(LocalDate.MIN) ? Datum.BLANK : new Datum.Day(day);
+        return day.equals(LocalDate.MAX) || day.equals(LocalDate.MIN) ? Datum.blank() : new Datum.Day(day);
     }
 
     /** A column of lengths, the unit in its heading. */
@@ -65,7 +65,7 @@ public record TableFigures(Figures figures) {
 
     /** A length as it stands in such a column. */
     private Datum length(FineLength length) {
-        return new Datum.Number(
+        return new Datum.Figure(
                 figures.units() == Units.METRIC
                         ? BigDecimal.valueOf(length.toNearestMillimetre().mm(), 3)
                         : BigDecimal.valueOf(length.units())
@@ -76,7 +76,7 @@ public record TableFigures(Figures figures) {
     public <T> Column<T> money(String heading, Function<T, Money> money) {
         return new Column<>(
                 heading + " (" + currency() + ")",
-                thing -> new Datum.Number(BigDecimal.valueOf(
+                thing -> new Datum.Figure(BigDecimal.valueOf(
                         money.apply(thing).minor(), figures.currency().minorDigits())));
     }
 
@@ -97,6 +97,6 @@ public record TableFigures(Figures figures) {
     private Datum exact(long millis) {
         int minor = figures.currency().minorDigits();
         BigDecimal amount = BigDecimal.valueOf(millis, minor + 3).stripTrailingZeros();
-        return new Datum.Number(amount.setScale(Math.max(minor, amount.scale())));
+        return new Datum.Figure(amount.setScale(Math.max(minor, amount.scale())));
     }
 }

@@ -5,24 +5,26 @@ import java.time.LocalDate;
 
 /** What stands in one cell. */
 public sealed interface Datum {
-    /** Nothing. */
-    Datum BLANK = new Text("");
-
     /** Words; never read as a number, a day or a formula. */
     record Text(String words) implements Datum {}
 
     /** A number, with as many digits behind the point as are meant. */
-    record Number(BigDecimal value) implements Datum {}
+    record Figure(BigDecimal value) implements Datum {}
 
     /** A day. */
     record Day(LocalDate value) implements Datum {}
 
+    /** Nothing. */
+    static Datum blank() {
+        return new Text("");
+    }
+
     static Datum of(String words) {
-        return words.isEmpty() ? BLANK : new Text(words);
+        return new Text(words);
     }
 
     static Datum of(long count) {
-        return new Number(BigDecimal.valueOf(count));
+        return new Figure(BigDecimal.valueOf(count));
     }
 
     static Datum of(boolean truth) {
@@ -31,8 +33,8 @@ public sealed interface Datum {
 
     /** It exactly, as a CSV file holds it: {@code 12.340}, {@code 2026-03-02}. */
     default String exact() {
-        if (this instanceof Number number) {
-            return number.value().toPlainString();
+        if (this instanceof Figure figure) {
+            return figure.value().toPlainString();
         }
         return this instanceof Day day ? day.value().toString() : ((Text) this).words();
     }

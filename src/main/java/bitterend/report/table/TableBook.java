@@ -51,7 +51,7 @@ public final class TableBook {
     }
 
     private static void write(Worksheet sheet, int row, int column, Datum datum) {
-        if (datum instanceof Datum.Number number) {
+        if (datum instanceof Datum.Figure number) {
             sheet.value(row, column, number.value());
             int digits = Math.max(0, number.value().scale());
             sheet.style(row, column)

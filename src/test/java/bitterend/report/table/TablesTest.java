@@ -68,7 +68,7 @@ final class TablesTest {
         DataTable table = new DataTable(
                 "T",
                 List.of("note", "length (m)"),
-                List.of(List.of(new Datum.Text("=HYPERLINK(\"x\")"), new Datum.Number(new BigDecimal("-12.340")))));
+                List.of(List.of(new Datum.Text("=HYPERLINK(\"x\")"), new Datum.Figure(new BigDecimal("-12.340")))));
         assertEquals("\ufeffnote,length (m)\r\n\"'=HYPERLINK(\"\"x\"\")\",-12.340\r\n", TableCsv.text(table));
         Cell cell = sheet(TableBook.bytes(List.of(table))).rows().get(1).cells().get(0);
         assertEquals(new Cell(Cell.Kind.TEXT, "=HYPERLINK(\"x\")", ""), cell);
@@ -79,7 +79,7 @@ final class TablesTest {
         DataTable table = new DataTable(
                 "T",
                 List.of("a", "b"),
-                List.of(List.of(new Datum.Number(new BigDecimal("12.340")), new Datum.Day(LocalDate.of(2026, 3, 2)))));
+                List.of(List.of(new Datum.Figure(new BigDecimal("12.340")), new Datum.Day(LocalDate.of(2026, 3, 2)))));
         List<Cell> cells = sheet(TableBook.bytes(List.of(table))).rows().get(1).cells();
         assertEquals(Cell.Kind.NUMBER, cells.get(0).kind());
         assertEquals(new Cell(Cell.Kind.DATE, "2026-03-02", ""), cells.get(1));
@@ -102,7 +102,7 @@ final class TablesTest {
     private static Datum datum(Random random, int column) {
         return switch (column % 3) {
             case 0 -> Datum.of(words(random));
-            case 1 -> new Datum.Number(
+            case 1 -> new Datum.Figure(
                     BigDecimal.valueOf(random.nextInt(2_000_000_000) - 1_000_000_000, random.nextInt(6)));
             default -> new Datum.Day(LocalDate.of(1990, 1, 1).plusDays(random.nextInt(40_000)));
         };
@@ -130,7 +130,7 @@ final class TablesTest {
     }
 
     private static String exact(Datum datum) {
-        return datum instanceof Datum.Number number
+        return datum instanceof Datum.Figure number
                 ? plain(number.value())
                 : datum.exact().isBlank() ? "" : datum.exact();
     }
