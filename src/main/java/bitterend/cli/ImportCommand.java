@@ -74,7 +74,9 @@ final class ImportCommand implements Callable<Integer> {
     @Mixin
     private PageFiles files = new PageFiles();
 
+    /** Every command has it; here it is refused as idle, for lengths are printed as they are written. */
     @Mixin
+    @SuppressWarnings("UnusedVariable")
     private UnitsOption units = new UnitsOption();
 
     @Mixin
