@@ -78,7 +78,10 @@ public final class ShopFolder {
         List<OrderLine> wanted = demanded(assemblies, ropes, new DemandModel(catalogue), settings, ofOrders);
         new MatchedSets(assemblies).check(ofOrders);
         new SharedHardware(assemblies).check(ofOrders);
-        Unlikely.tell(assemblies, settings.day().equals(LocalDate.MIN) ? LocalDate.now(ZoneId.systemDefault()) : settings.day(), findings);
+        Unlikely.tell(
+                assemblies,
+                settings.day().equals(LocalDate.MIN) ? LocalDate.now(ZoneId.systemDefault()) : settings.day(),
+                findings);
         tellOfNoCode(assemblies, settings);
         LeftOutLines leftOut = new LeftOutLines(ofOrders);
         List<OrderLine> orders = leftOut.staying(wanted);

@@ -45,33 +45,31 @@ final class ThimblesJson {
 
     private static final List<String> LISTS = List.of("thimbles", "fittings", "hardware");
     private static final ObjectTable THIMBLES = new ObjectTable(
-                    "thimbles",
-                    new CsvColumns(
-                            List.of("id", "rope from", "rope to"),
-                            List.of(
-                                    "name",
-                                    "groove",
-                                    "throat to bearing",
-                                    "overall width",
-                                    "overall length",
-                                    "inside width",
-                                    "inside length",
-                                    "crown",
-                                    "throat angle",
-                                    "source",
-                                    "grade",
-                                    "verified",
-                                    "note")));
+            "thimbles",
+            new CsvColumns(
+                    List.of("id", "rope from", "rope to"),
+                    List.of(
+                            "name",
+                            "groove",
+                            "throat to bearing",
+                            "overall width",
+                            "overall length",
+                            "inside width",
+                            "inside length",
+                            "crown",
+                            "throat angle",
+                            "source",
+                            "grade",
+                            "verified",
+                            "note")));
     private static final ObjectTable FITTINGS = new ObjectTable(
-                    "fittings",
-                    new CsvColumns(
-                            List.of("id", "pin to bore", "rope from", "rope to"),
-                            List.of("name", "length", "growth", "note")));
+            "fittings",
+            new CsvColumns(
+                    List.of("id", "pin to bore", "rope from", "rope to"), List.of("name", "length", "growth", "note")));
     private static final ObjectTable HARDWARE = new ObjectTable(
-                    "hardware",
-                    new CsvColumns(
-                            List.of("id", "kind"),
-                            List.of("name", "inside", "closed", "open", "tolerance", "mass", "note")));
+            "hardware",
+            new CsvColumns(
+                    List.of("id", "kind"), List.of("name", "inside", "closed", "open", "tolerance", "mass", "note")));
     private static final String BUILT_IN = "/bitterend/thimbles.json";
     private static final Provenance SHEET = new Provenance("a dealer's sheet", Grade.SECONDARY, false);
     private static final FineLength PLACEHOLDER = FineLength.ofMillimetres(1);

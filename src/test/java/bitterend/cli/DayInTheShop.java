@@ -102,8 +102,11 @@ record DayInTheShop(Path shop, Path out, String note) {
         Files.writeString(day.shop.resolve("count.csv"), "reel,counted\nE9,196 m\nE10,not found\nE99,12 m\n");
         Files.writeString(
                 day.shop.resolve("own.csv"),
-                "Order,Line,Boat,Rope,Length (m),End 1,Due,Salesman\n"
-                        + "E-31,1,sloop Redshank,BRAID-12,28,,3/3/2026,Bo\nE-40,1,tug,LAID-14,3,eye 20 cm,20/3/2026,Bo\n");
+                """
+                        Order,Line,Boat,Rope,Length (m),End 1,Due,Salesman
+                        E-31,1,sloop Redshank,BRAID-12,28,,3/3/2026,Bo
+                        E-40,1,tug,LAID-14,3,eye 20 cm,20/3/2026,Bo
+                        """);
         Files.writeString(day.shop.resolve("came.csv"), CAME);
         day.book("stock open SHOP");
         day.book("plan SHOP --time 300ms");

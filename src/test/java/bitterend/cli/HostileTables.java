@@ -222,6 +222,6 @@ final class HostileTables {
         csv("ten thousand columns", "order,".repeat(10_000) + "\n");
         all.put("csv: a workbook", whole().bytes());
         all.put("csv: half a letter", new byte[] {'o', 'r', (byte) 0xc3, 0, (byte) 0xff, '\n'});
-        all.put("csv: UTF-32", (CSV_HEAD).getBytes(Charset.forName("UTF-32LE")));
+        all.put("csv: UTF-32", CSV_HEAD.getBytes(Charset.forName("UTF-32LE")));
     }
 }

@@ -183,7 +183,7 @@ final class ImportCommandTest {
         takeOver(CORMORANT, "cormorant.xlsx");
         List<Path> versions;
         try (Stream<Path> inside = Files.walk(shop)) {
-            versions = inside.filter(file -> file.getParent().endsWith("orders-before"))
+            versions = inside.filter(file -> shop.resolve("orders-before").equals(file.getParent()))
                     .toList();
         }
         assertEquals(1, versions.size());
@@ -242,8 +242,13 @@ final class ImportCommandTest {
         takeOver(PUFFIN, "puffin-ropes.csv");
         Run run = own(
                 "own.csv",
-                "Order,Rope,Length (ft),Due\nW-1,Dock 1/2,20,2026-12-13\n,Dock 1/2,21,2026-12-13\n"
-                        + "W&2,Dock 1/2,30,2026-12-13\n,Dock 1/2,31,2026-12-13\n",
+                """
+                        Order,Rope,Length (ft),Due
+                        W-1,Dock 1/2,20,2026-12-13
+                        ,Dock 1/2,21,2026-12-13
+                        W&2,Dock 1/2,30,2026-12-13
+                        ,Dock 1/2,31,2026-12-13
+                        """,
                 "--answer",
                 "blank order=as above",
                 "--accept");

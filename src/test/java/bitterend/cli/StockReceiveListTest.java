@@ -109,15 +109,18 @@ final class StockReceiveListTest {
 
     @Test
     void whatIsUnlikely_isSetApart_andBookedByAWord() throws IOException {
-        String file = list("reel,rope,lot,length,on order\n"
-                + "E11,BRAID-12,,401 m,B-9\n"
-                + "E12,BRAID-12,,400 m,B-9\n"
-                + "E13,LAID-14,,109 m,L-4\n"
-                + "E14,LAID-14,,1101 m,\n"
-                + "E15,LAID-14,,1100 m,\n"
-                + "E16,LAID-14,,10999 mm,\n"
-                + "E17,LAID-14,,11 m,\n"
-                + "E18,LAID-14,71,220 m,\n");
+        String file = list(
+                """
+                reel,rope,lot,length,on order
+                E11,BRAID-12,,401 m,B-9
+                E12,BRAID-12,,400 m,B-9
+                E13,LAID-14,,109 m,L-4
+                E14,LAID-14,,1101 m,
+                E15,LAID-14,,1100 m,
+                E16,LAID-14,,10999 mm,
+                E17,LAID-14,,11 m,
+                E18,LAID-14,71,220 m,
+                """);
         String told = run(0, "receive", "--file", file).out();
         assertTrue(told.contains("E11, row 2: far off the 200 m that were ordered."), told);
         assertTrue(told.contains("E13, row 4: far off the 220 m that were ordered."), told);
@@ -132,16 +135,19 @@ final class StockReceiveListTest {
 
     @Test
     void whatCannotBe_isNeverBooked() throws IOException {
-        String file = list("reel,rope,length,on order,lead trim\n"
-                + "E7,BRAID-12,200 m,,\n"
-                + "E11,BRAID-21,200 m,,\n"
-                + "E12,BRAID-12,200 m,,\n"
-                + "E12,BRAID-12,210 m,,\n"
-                + "E13,LAID-14,200 m,B-9,\n"
-                + "E14,LAID-14,220 m,L-4,\n"
-                + "E15,LAID-14,220 m,L-4,\n"
-                + "E16,LAID-14,220 m,X-1,\n"
-                + "E17,LAID-14,20 m,,20 m\n");
+        String file = list(
+                """
+                reel,rope,length,on order,lead trim
+                E7,BRAID-12,200 m,,
+                E11,BRAID-21,200 m,,
+                E12,BRAID-12,200 m,,
+                E12,BRAID-12,210 m,,
+                E13,LAID-14,200 m,B-9,
+                E14,LAID-14,220 m,L-4,
+                E15,LAID-14,220 m,L-4,
+                E16,LAID-14,220 m,X-1,
+                E17,LAID-14,20 m,,20 m
+                """);
         Run told = run(0, "receive", "--file", file, "--accept", "--sure");
         String out = told.out().replaceAll("\\s+", " ");
         for (String why : List.of(
@@ -169,11 +175,14 @@ final class StockReceiveListTest {
                         "receive",
                         "--accept",
                         "--file",
-                        list("reel,rope,length,tolerance,uncertainty,flaws\n"
-                                + "E11,LAID-14,plenty,,,\n"
-                                + "E12,LAID-14,100 m,2,1 m,\n"
-                                + "E13,LAID-14,100 m,,,110 m: join\n"
-                                + "E14,LAID-14,100 m,,,\n"))
+                        list(
+                                """
+                                reel,rope,length,tolerance,uncertainty,flaws
+                                E11,LAID-14,plenty,,,
+                                E12,LAID-14,100 m,2,1 m,
+                                E13,LAID-14,100 m,,,110 m: join
+                                E14,LAID-14,100 m,,,
+                                """))
                 .err();
         assertTrue(err.contains("came.csv, row 2, length: found \"plenty\""), err);
         assertTrue(err.contains("came.csv, row 3, tolerance: found \"2\""), err);
@@ -187,7 +196,11 @@ final class StockReceiveListTest {
         Path file = folder.resolve("came.csv");
         Files.write(
                 file,
-                ("Lieferung 4711\nreel;rope;length (m);use by;note\n" + "E11;BRAID-12;198,5;31.12.2027;K\u00f6ln\n")
+                """
+                        Lieferung 4711
+                        reel;rope;length (m);use by;note
+                        E11;BRAID-12;198,5;31.12.2027;K\u00f6ln
+                        """
                         .getBytes(Charset.forName("windows-1252")));
         String told = run(0, "receive", "--file", "" + file).out();
         assertTrue(told.contains("198.500"), told);

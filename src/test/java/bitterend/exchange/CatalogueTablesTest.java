@@ -26,7 +26,7 @@ final class CatalogueTablesTest {
     private static final Path LOFT = Path.of("demo-data", "gannet-loft");
 
     @TempDir
-    private Path shop;
+    private Path shop = Path.of("");
 
     @Test
     void tables_giveTheCatalogueOfTheJsonFiles() throws IOException {
@@ -97,11 +97,13 @@ final class CatalogueTablesTest {
         Files.delete(shop.resolve("ropes.json"));
         Files.writeString(
                 shop.resolve("ropes.csv"),
-                "Our ropes;;;;;;;\n"
-                        + "ID;Construction;Fibre;Diameter (mm);Lay;Price (EUR/m);Usual reel (m);Keep from (m)\n"
-                        + "BRAID-12;double braid;polyester;12;;1.85;200;\n"
-                        + "\n"
-                        + "LAID-14;3-strand;polyester;14;right ordinary;1.45;220;2\n");
+                """
+                        Our ropes;;;;;;;
+                        ID;Construction;Fibre;Diameter (mm);Lay;Price (EUR/m);Usual reel (m);Keep from (m)
+                        BRAID-12;double braid;polyester;12;;1.85;200;
+
+                        LAID-14;3-strand;polyester;14;right ordinary;1.45;220;2
+                        """);
 
         ShopReading reading = ShopFolder.read(shop);
 

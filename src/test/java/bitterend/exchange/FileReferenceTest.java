@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -37,7 +38,7 @@ final class FileReferenceTest {
     private static final Set<String> GONE = Set.of("asGoodAsNew", "value", "coilCharge", "ageCredit");
 
     @TempDir
-    private Path shop;
+    private Path shop = Path.of("");
 
     @Test
     void columns_areThoseOfTheReaders() {
@@ -51,7 +52,8 @@ final class FileReferenceTest {
                     .filter(member -> member.usual().equals("required"))
                     .map(Member::name)
                     .collect(Collectors.toCollection(TreeSet::new));
-            assertTrue(marked.containsAll(COLUMNS.get(file).required()), file + ": " + marked);
+            assertTrue(
+                    marked.containsAll(Objects.requireNonNull(COLUMNS.get(file)).required()), file + ": " + marked);
         }
     }
 

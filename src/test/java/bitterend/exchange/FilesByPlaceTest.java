@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Days and figures in the tables of a shop that says where it is. */
 final class FilesByPlaceTest {
     @TempDir
-    private Path shop;
+    private Path shop = Path.of("");
 
     @BeforeEach
     void copy() throws IOException {
@@ -28,9 +28,11 @@ final class FilesByPlaceTest {
         }
         Files.writeString(
                 shop.resolve("orders.csv"),
-                "order;line;rope;length;end a;end b;due;customer;note\n"
-                        + "E-1;1;LAID-14;12,5 m;whipped;whipped;30.11.2026;Boot 1,5;wie 3,5\n"
-                        + "E-1;2;LAID-14;12.5 m;whipped;whipped;2026-11-30;Boot 1,5;\n");
+                """
+                        order;line;rope;length;end a;end b;due;customer;note
+                        E-1;1;LAID-14;12,5 m;whipped;whipped;30.11.2026;Boot 1,5;wie 3,5
+                        E-1;2;LAID-14;12.5 m;whipped;whipped;2026-11-30;Boot 1,5;
+                        """);
     }
 
     @Test
@@ -74,8 +76,11 @@ final class FilesByPlaceTest {
         at("de-DE");
         Files.writeString(
                 shop.resolve("orders.csv"),
-                "order;line;rope;length;end a;end b\nE-1;1;LAID-14;1.500 m;whipped;whipped\n"
-                        + "E-1;2;LAID-14;2,5 m;whipped;whipped\n");
+                """
+                        order;line;rope;length;end a;end b
+                        E-1;1;LAID-14;1.500 m;whipped;whipped
+                        E-1;2;LAID-14;2,5 m;whipped;whipped
+                        """);
 
         ShopReading reading = read();
 

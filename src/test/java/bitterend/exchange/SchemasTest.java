@@ -42,6 +42,10 @@ final class SchemasTest {
             "constructions.json", Map.of("constructions", "member", "fibres", "member", "makeUps", "member"),
             "splices.json", Map.of("terminations", "member of a row"));
 
+    private static Map<String, String> inside(String file) {
+        return INSIDE.getOrDefault(file, Map.of());
+    }
+
     static Stream<String> files() {
         return INSIDE.keySet().stream().sorted();
     }
@@ -72,7 +76,7 @@ final class SchemasTest {
     }
 
     private static void assertSlipsAreSeen(String file, JsonSchema schema, JsonNode sound) {
-        for (String inside : INSIDE.get(file).keySet()) {
+        for (String inside : inside(file).keySet()) {
             ObjectNode document = sound.deepCopy();
             JsonNode member = document.path(inside);
             JsonNode object = member.isArray() && !member.isEmpty() ? member.get(0) : member;
@@ -95,13 +99,13 @@ final class SchemasTest {
         if (settings) {
             members(file, "member").forEach(member -> properties.with(member.name(), described(file, member)));
         } else {
-            INSIDE.get(file).keySet().stream()
+            inside(file).keySet().stream()
                     .sorted()
                     .forEach(list -> properties.with(
                             list,
                             new JsonTree()
                                     .with("type", "array")
-                                    .with("items", object(file, INSIDE.get(file).get(list)))));
+                                    .with("items", object(file, inside(file).getOrDefault(list, "")))));
         }
         return new JsonTree()
                 .with("$schema", "https://json-schema.org/draft/2020-12/schema")
@@ -114,7 +118,7 @@ final class SchemasTest {
     }
 
     private static JsonTree described(String file, Member member) {
-        String table = INSIDE.getOrDefault(file, Map.of()).get(member.name());
+        String table = inside(file).get(member.name());
         JsonTree described = table == null ? new JsonTree() : object(file, table);
         if (member.name().equals("format")) {
             described.with("const", "bitterend/shop/1");

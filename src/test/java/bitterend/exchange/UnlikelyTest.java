@@ -53,8 +53,14 @@ final class UnlikelyTest {
     void due_inAnotherCentury_isWarnedOf() throws IOException {
         write(
                 "orders.csv",
-                "order,line,rope,length,due\n1,1,A,2 m,2062-03-05\n1,2,A,2 m,2029-03-02\n1,3,A,2 m,2029-03-03\n"
-                        + "1,4,A,2 m,1999-12-31\n1,5,A,2 m,\n");
+                """
+                        order,line,rope,length,due
+                        1,1,A,2 m,2062-03-05
+                        1,2,A,2 m,2029-03-02
+                        1,3,A,2 m,2029-03-03
+                        1,4,A,2 m,1999-12-31
+                        1,5,A,2 m,
+                        """);
         assertEquals(List.of("row 2 due 2062-03-05", "row 4 due 2029-03-03", "row 5 due 1999-12-31"), said());
     }
 
@@ -62,8 +68,13 @@ final class UnlikelyTest {
     void set_ofTwoCustomers_isWarnedOf() throws IOException {
         write(
                 "orders.csv",
-                "order,line,customer,rope,length,set\n1,1,Ann,A,2 m,pair\n1,2,Ann,A,2 m,pair\n2,1,Bea,A,2 m,pair\n"
-                        + "2,2,,A,2 m,pair\n");
+                """
+                        order,line,customer,rope,length,set
+                        1,1,Ann,A,2 m,pair
+                        1,2,Ann,A,2 m,pair
+                        2,1,Bea,A,2 m,pair
+                        2,2,,A,2 m,pair
+                        """);
         assertEquals(List.of("row 4 set pair"), said());
     }
 

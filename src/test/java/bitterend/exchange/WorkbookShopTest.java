@@ -108,9 +108,11 @@ final class WorkbookShopTest {
         Path ropes = shop.resolve("ropes.csv");
         Files.writeString(
                 ropes,
-                "id,construction,fibre,diameter,price,usual reel,lay\n"
-                        + "LAID-14,3-strand,polyester,14 mm,1.45 EUR/m,220 m,right ordinary\n"
-                        + "LAID-16,3-strand,polyester,16 mm,soon,220 m,right ordinary\n");
+                """
+                        id,construction,fibre,diameter,price,usual reel,lay
+                        LAID-14,3-strand,polyester,14 mm,1.45 EUR/m,220 m,right ordinary
+                        LAID-16,3-strand,polyester,16 mm,soon,220 m,right ordinary
+                        """);
         if (book) {
             asWorkbook(ropes);
         }

@@ -103,14 +103,18 @@ final class LocaleTest {
         try (Served loft = at("de-DE")) {
             Seen book = loft.ada().get("/book");
             Map<String, String> typed = row(book, "", "3,5 m", "save");
-            typed.put("paste", typed.get("paste").replace("whipped", "three-strand-eye length 0,35 m pin 99,5 mm"));
+            typed.put(
+                    "paste",
+                    typed.getOrDefault("paste", "").replace("whipped", "three-strand-eye length 0,35 m pin 99,5 mm"));
             assertEquals(200, loft.ada().post("/book", typed).status());
             String orders = Files.readString(loft.file("orders.csv"));
             assertTrue(orders.contains("LAID-14,3.5 m,three-strand-eye length 0.35 m pin 99.5 mm"), orders);
             typed = row(loft.ada().get("/book"), "", "3,5 m", "save");
             typed.put(
                     "paste",
-                    typed.get("paste").replace("E-60", "E-61").replace("whipped", "three-strand-eye length 1.350 mm"));
+                    typed.getOrDefault("paste", "")
+                            .replace("E-60", "E-61")
+                            .replace("whipped", "three-strand-eye length 1.350 mm"));
             Seen two = loft.ada().post("/book", typed);
             assertEquals(422, two.status());
             assertTrue(two.text().contains("expected a figure that means one thing: 1350, or 1,350"), two.text());

@@ -135,6 +135,10 @@ public final class TickLoad {
     }
 
     private static String said(Seen page) {
-        return page.page().replaceAll("(?s)<(script|style).*?</\\1>", "").replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip();
+        return page.page()
+                .replaceAll("(?s)<(script|style).*?</\\1>", "")
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 }

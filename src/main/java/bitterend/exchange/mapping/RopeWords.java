@@ -26,6 +26,7 @@ record RopeWords(String diameter, String construction, String fibre, String colo
     /** No size in millimetres is a fraction. */
     private static final Pattern FRACTION =
             Pattern.compile("(?<![0-9./])((?:[0-9] )?[0-9]{1,2}/(?:2|4|8|16|32))(?![0-9./])");
+
     private static final Pattern BARE = Pattern.compile("[0-9]{1,3}");
 
     RopeWords {

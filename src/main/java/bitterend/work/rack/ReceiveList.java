@@ -117,7 +117,8 @@ public final class ReceiveList {
             apart.add(Apart.never("there is a reel " + id + " already"));
         }
         rows.stream()
-                .filter(other -> !other.place().equals(row.place()) && other.reel().id().equals(id))
+                .filter(other ->
+                        !other.place().equals(row.place()) && other.reel().id().equals(id))
                 .findFirst()
                 .ifPresent(other -> apart.add(Apart.never("it is in the list twice, in " + other.place() + ", too")));
         return apart;

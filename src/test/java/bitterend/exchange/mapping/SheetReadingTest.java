@@ -235,6 +235,8 @@ final class SheetReadingTest {
     void columnOfEyes_isNotLeftOut() throws IOException {
         String id = LOFT.catalogue().ropes().get(0).id();
         Understood understood = read("Order,Ln,Rope,Length (m),Eye\nJ-1,1," + id + ",12,Auge 300 mm\n");
-        assertTrue(asked(understood).stream().anyMatch(question -> question.startsWith("end")), asked(understood)::toString);
+        assertTrue(
+                asked(understood).stream().anyMatch(question -> question.startsWith("end")),
+                asked(understood)::toString);
     }
 }
