@@ -192,8 +192,9 @@ final class ImportCommand implements Callable<Integer> {
 
     private ExitCode told(TakeOver.Result taken, Looked looked) {
         if (taken instanceof TakeOver.Result.Done done) {
-            say("Written: " + String.join(", ", done.files()) + ". To take it back: bitterend import "
-                    + CommandWord.of(shop.folder.toString()) + " --back");
+            String kept = ImportPage.lastTime(looked.sheets());
+            say("Written: " + String.join(", ", done.files()) + ". " + (kept.isEmpty() ? "" : kept + " ")
+                    + "To take it back: bitterend import " + CommandWord.of(shop.folder.toString()) + " --back");
         } else if (taken instanceof TakeOver.Result.Nothing) {
             say("All of it is there as it is in the sheet. " + NOTHING);
         } else if (taken instanceof TakeOver.Result.Changed changed) {

@@ -34,6 +34,7 @@ public final class ImportJson {
                 .with("into", preview.into())
                 .with("headings", preview.understood().head())
                 .with("known", preview.known())
+                .with("kept", (Object) preview.understood().kept())
                 .with(
                         "columns",
                         preview.understood().columns().stream()

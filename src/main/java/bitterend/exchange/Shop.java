@@ -3,6 +3,7 @@ package bitterend.exchange;
 import bitterend.catalogue.Catalogue;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
+import bitterend.measure.Length;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A shop folder, read without errors. Every list is sorted by id, so that the order of rows in the files does not matter.
@@ -52,6 +54,24 @@ public record Shop(
         return orders.stream()
                 .flatMap(line -> line.demanded().pieces().stream())
                 .toList();
+    }
+
+    /** The finished length of every line of the order book and of past orders. */
+    public List<Length> orderedLengths() {
+        Stream<Length> ordered =
+                orders.stream().map(line -> line.assembly().make().finished().roundedUp());
+        Map<String, Length> past = new TreeMap<>();
+        supplies.history()
+                .piecesByWeek()
+                .forEach(week -> week.forEach(piece -> past.put(
+                        piece.source().order() + "/" + piece.source().line(),
+                        piece.finished().roundedUp())));
+        return Stream.concat(ordered, past.values().stream()).toList();
+    }
+
+    /** What is on each reel. */
+    public List<Length> reelLengths() {
+        return reels.stream().map(Reel::length).toList();
     }
 
     /** The parts of an order line, the main one first; none when there is no such line. */

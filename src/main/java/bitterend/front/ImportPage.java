@@ -51,10 +51,26 @@ public final class ImportPage {
                             ? "a sheet with these headings was imported before."
                             : "they are new to the shop."));
         }
+        if (!sheet.understood().kept().isEmpty()) {
+            page.paragraph(asLastTime(sheet.understood().kept()));
+        }
         columns(page, sheet.understood().columns());
         questions(page, sheet.understood().questions());
         rows(page, sheet);
         return page.document().with(FindingsPage.of(sheet.findings()));
+    }
+
+    private static String asLastTime(List<String> kept) {
+        return "As last time: " + String.join("; ", kept) + ".";
+    }
+
+    /** What was answered last time and holds for these sheets; empty for nothing. */
+    public static String lastTime(List<SheetPreview> sheets) {
+        List<String> kept = sheets.stream()
+                .flatMap(sheet -> sheet.understood().kept().stream())
+                .distinct()
+                .toList();
+        return kept.isEmpty() ? "" : asLastTime(kept);
     }
 
     private static void columns(Writing page, List<Column> columns) {

@@ -273,6 +273,37 @@ final class ImportCommandTest {
         assertTrue(one.out().contains("row 2, line: found \"1/1\""), one.out());
     }
 
+    /** Figures in metres last time and in millimetres now, below the same headings. */
+    @Test
+    void unitOfLastTime_isSaid_andAskedAgainWhereItWouldBeOutOfProportion() throws IOException {
+        begin(KITTIWAKE);
+        takeOver(KITTIWAKE, "kittiwake-seile.csv");
+        String head = "Order,Rope,Length,Due\n";
+        StringBuilder first = new StringBuilder(head);
+        for (int order = 1; order < 7; order++) {
+            first.append(order).append(",PG10,").append(order + 1).append(".5,14/12/2026\n");
+        }
+        own("own.csv", first.toString(), "--answer", "unit Length=m", "--accept");
+        Run next = own("next.csv", head + "7,PG10,4.25,11/12/2026\n", "--accept");
+        String kept = "As last time: days are written day first; the decimal sign is a point; "
+                + "figures of Length are in m.";
+        assertEquals(0, next.code(), next.out() + next.err());
+        assertTrue(oneLine(next.out()).contains(kept), next.out());
+        assertTrue(oneLine(next.err()).contains(kept), next.err());
+        String thin = head + "8,PG10,4250,14/12/2026\n9,PG10,2500,14/12/2026\n";
+        Run asked = own("thin.csv", thin, "--accept");
+        assertEquals(3, asked.code(), asked.out() + asked.err());
+        assertTrue(oneLine(asked.out()).contains("What are the figures of Length in? Last time it was m"), asked.out());
+        assertFalse(asked.out().contains("Length are in m"), asked.out());
+        Run answered = own("thin.csv", thin, "--answer", "unit Length=mm", "--accept");
+        assertEquals(0, answered.code(), answered.out() + answered.err());
+        assertTrue(Files.readString(shop.resolve("orders.csv")).contains("PG10,4250 mm"));
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
     @Test
     void sheetThatIsNotReadToItsEnd_isNotTakenInPart_andHiddenRowsAreTold() throws IOException {
         begin(PUFFIN);

@@ -21,6 +21,12 @@ import java.util.stream.Collectors;
 
 /** Brings single cells into the form of the files, by what their column is. Nothing is guessed: what may mean two things is asked. */
 final class Cells {
+    /** How the id of a question for the unit of a column begins. */
+    static final String UNIT = "unit ";
+
+    /** The id of the question for how much rope prices are. */
+    static final String PRICE_BY = "price by";
+
     private static final Set<String> LENGTHS = Set.of("length", "spare", "usualReel");
     private static final Set<String> DAYS = Set.of("due", "received");
     private static final Set<String> COUNTS = Set.of("quantity", "legs", "priority");
@@ -134,7 +140,7 @@ final class Cells {
     /** Behind a bare figure the unit of its heading, else the one that was answered for the column. */
     private Optional<Parsed<String>> withUnit(Column column, Parsed<String> figures) {
         String written = figures.value().orElse("");
-        if (!BARE.matcher(written).matches() || written.equals("0")) {
+        if (!isBare(written) || written.equals("0")) {
             return Optional.of(figures.map(Cells::plainUnit));
         }
         return unit(column).map(unit -> Parsed.of(written + " " + unit));
@@ -145,13 +151,22 @@ final class Cells {
         return named.isPresent() ? named : answers.ask(unitQuestion(column));
     }
 
+    /** The id of the question what the bare figures of a column are in. */
+    static String unitOf(Column column) {
+        return UNIT + column.heading();
+    }
+
+    /** Whether a text is a figure without a unit. */
+    static boolean isBare(String text) {
+        return BARE.matcher(text).matches();
+    }
+
     private Question unitQuestion(Column column) {
         boolean thin = column.member().equals("diameter");
         List<String> choices = known.units() == Units.METRIC
                 ? thin ? List.of("mm", "in") : List.of("m", "cm", "mm", "ft")
                 : thin ? List.of("in", "mm") : List.of("ft", "in", "m", "mm");
-        return new Question(
-                "unit " + column.heading(), "What are the figures of " + column.heading() + " in?", choices, false);
+        return new Question(unitOf(column), "What are the figures of " + column.heading() + " in?", choices, false);
     }
 
     /** {@code 12,5 Meter} as files write it. */
@@ -187,7 +202,7 @@ final class Cells {
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .or(() -> answers.ask(new Question(
-                        "price by",
+                        PRICE_BY,
                         "For how much rope are the prices of " + column.heading() + "?",
                         List.of("m", "100 m", "ft", "100 ft"),
                         false)));
@@ -216,7 +231,7 @@ final class Cells {
     private Optional<Parsed<String>> mass(Column column, String text) {
         Parsed<String> figures = form.figures(text);
         String unit = column.unit().isEmpty() ? "" : " " + column.unit();
-        return Optional.of(figures.map(plain -> BARE.matcher(plain).matches() ? plain + unit : plain)
+        return Optional.of(figures.map(plain -> isBare(plain) ? plain + unit : plain)
                 .then(whole -> MassText.parseByLength(whole).map(any -> whole)));
     }
 

@@ -2,8 +2,11 @@ package bitterend.exchange.mapping;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.exchange.form.LocalForm;
+import bitterend.measure.Length;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
+import java.util.List;
+import java.util.Map;
 
 /**
  * What the shop knows already, for a sheet to be read by.
@@ -12,5 +15,16 @@ import bitterend.measure.Units;
  * @param units what it measures in
  * @param money its currency
  * @param form how it types days and figures, where that is stated
+ * @param lengths finished lengths that were ordered, and lengths of reels, in whole mm
  */
-public record Known(Catalogue catalogue, Units units, MoneyText money, LocalForm form) {}
+public record Known(
+        Catalogue catalogue, Units units, MoneyText money, LocalForm form, Map<Table, List<Length>> lengths) {
+    public Known {
+        lengths = Map.copyOf(lengths);
+    }
+
+    /** The lengths that the shop has of the kind that a table is about; none where nothing is known. */
+    List<Length> lengths(Table table) {
+        return lengths.getOrDefault(table, List.of());
+    }
+}

@@ -18,6 +18,11 @@ public record Question(String id, String words, List<String> choices, boolean op
         choices = List.copyOf(choices);
     }
 
+    /** The same with the reason why it is asked. */
+    Question since(String why) {
+        return new Question(id, words + " " + why, choices, open);
+    }
+
     /** Whether this is an answer to it. */
     public boolean takes(String answer) {
         return open ? !answer.isBlank() : choices.contains(answer);

@@ -13,6 +13,9 @@ import java.util.TreeMap;
 
 /** The rows of a sheet while they are brought into the words of a file. */
 final class Rows {
+    /** The id of the question what rows without an order number are. */
+    static final String BLANK_ORDER = "blank order";
+
     private static final String AS_ABOVE = "as above";
 
     private final OwnSheet sheet;
@@ -162,7 +165,7 @@ final class Rows {
                     && !cell(row, "length").isEmpty()
                     && !orderAbove.isEmpty()) {
                 Optional<String> answer = answers.ask(new Question(
-                        "blank order",
+                        BLANK_ORDER,
                         "Rows without an order number: are they of the order above?",
                         List.of(AS_ABOVE, Question.LEFT_OUT),
                         false));

@@ -23,8 +23,11 @@ final class SheetForm {
 
     private static final int THOUSANDS = 3;
 
-    private static final String DAYS = "days";
-    private static final String DECIMAL = "decimal";
+    /** The id of the question how days are written. */
+    static final String DAYS = "days";
+    /** The id of the question for the decimal sign. */
+    static final String DECIMAL = "decimal";
+
     private static final String COMMA = "comma";
     private static final String POINT = "point";
 

@@ -38,13 +38,14 @@ public final class SheetReading {
     /**
      * Reads a sheet.
      *
+     * @param kept answers of last time, by id of the question
      * @param given answers, by id of the question, or by the heading that they are about
      */
-    public static Understood read(OwnSheet sheet, Known known, Map<String, String> given) {
+    public static Understood read(OwnSheet sheet, Known known, Map<String, String> kept, Map<String, String> given) {
         Map<String, String> byId = new TreeMap<>();
         List<String> headings = headings(sheet);
         given.forEach((id, answer) -> byId.put(headings.contains(id) ? Column.question(id) : id, answer));
-        return new SheetReading(sheet, known, new Answers(byId)).read();
+        return new SheetReading(sheet, known, new Answers(kept, byId)).read();
     }
 
     private Understood read() {
@@ -85,7 +86,8 @@ public final class SheetReading {
                 List.of(),
                 List.of(),
                 why == null ? List.of() : List.of(why),
-                answers.used());
+                answers.used(),
+                List.of());
     }
 
     private Understood read(int head, List<String> headings, Table table) {
@@ -93,6 +95,7 @@ public final class SheetReading {
         List<Column> columns = new Columns(sheet, head, table, answers, ropes).decided();
         SheetForm forms = new SheetForm(known.form(), answers);
         SheetForm.Form form = forms.of(texts(head, columns, Cells::isDay), texts(head, columns, Cells::hasFigures));
+        new Proportion(sheet, head, known.lengths(table), answers).check(columns, form);
         List<Finding> wrong = unknownAnswers(columns, table);
         Rows rows = new Rows(sheet, head, table, columns, known, answers, ropes);
         rows.read(form);
@@ -117,7 +120,16 @@ public final class SheetReading {
                 rows.passed(),
                 rows.waiting(),
                 wrong,
-                settled);
+                settled,
+                KeptWords.of(ofLastTime(forms.settled())));
+    }
+
+    /** Answers of last time that say something of this sheet: days and signs where it has some that could be two. */
+    private Map<String, String> ofLastTime(Map<String, String> form) {
+        Map<String, String> kept = answers.usedOfLastTime();
+        kept.keySet()
+                .removeIf(id -> (id.equals(SheetForm.DAYS) || id.equals(SheetForm.DECIMAL)) && !form.containsKey(id));
+        return kept;
     }
 
     /** An answer that names nothing a column can be. */

@@ -21,6 +21,7 @@ import java.util.TreeMap;
  * @param waiting places of rows that wait for an answer
  * @param wrong what cannot be read
  * @param settled what is known of such sheets now, by id of the question
+ * @param kept what holds for it since it was answered last time, in words
  */
 public record Understood(
         String file,
@@ -34,7 +35,8 @@ public record Understood(
         List<String> passed,
         List<String> waiting,
         List<Finding> wrong,
-        Map<String, String> settled) {
+        Map<String, String> settled,
+        List<String> kept) {
     public Understood {
         headings = List.copyOf(headings);
         columns = List.copyOf(columns);
@@ -44,6 +46,7 @@ public record Understood(
         waiting = List.copyOf(waiting);
         wrong = List.copyOf(wrong);
         settled = new TreeMap<>(settled);
+        kept = List.copyOf(kept);
     }
 
     /**

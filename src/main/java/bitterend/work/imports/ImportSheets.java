@@ -172,8 +172,9 @@ public final class ImportSheets {
                     now.catalogue(),
                     now.settings().units(),
                     now.settings().money(),
-                    now.settings().locale());
-            Understood understood = SheetReading.read(sheet, shopKnows, answers(headings));
+                    now.settings().locale(),
+                    Map.of(Table.ORDERS, now.orderedLengths(), Table.REELS, now.reelLengths()));
+            Understood understood = SheetReading.read(sheet, shopKnows, mappings.answers(headings), request.answers());
             boolean before = mappings.knows(headings);
             SheetPreview preview = understood
                     .about()

@@ -40,8 +40,8 @@ final class SheetReadingTest {
         Files.write(file, bytes);
         OwnSheet sheet = OwnSheet.read(file, new Findings()).get(0);
         Known known = new Known(
-                LOFT.catalogue(), LOFT.settings().units(), LOFT.settings().money(), form);
-        return SheetReading.read(sheet, known, answers);
+                LOFT.catalogue(), LOFT.settings().units(), LOFT.settings().money(), form, Map.of());
+        return SheetReading.read(sheet, known, Map.of(), answers);
     }
 
     private Understood read(String text) throws IOException {
