@@ -77,8 +77,7 @@ public final class CountCsv {
         if (plain.matches("empty|none|0+([.]0+)?( *(m|mm|cm|ft|in|yd))?")) {
             return Parsed.of(Counted.without(reel, Found.EMPTY));
         }
-        String length = text.matches("[0-9]+([.][0-9]+)?") && !unit.isEmpty() ? text + " " + unit : text;
-        Parsed<Written> read = Readings.presentAsWritten(length);
+        Parsed<Written> read = Readings.presentAsWritten(StockText.inUnit(text, unit));
         return read.value()
                 .map(written -> Parsed.of(Counted.of(reel, written, Length.ZERO, Reel.Known.COUNTED)))
                 .orElseGet(() -> Parsed.refused("a length such as 23.4 m or 77 ft 6 in, empty, or not found"));

@@ -50,6 +50,12 @@ public final class StockText {
         return Readings.presentAsWritten(text);
     }
 
+    /** A bare figure with the unit that is said beside its box, {@code 18.6} as {@code 18.6 m}; all else as it is. */
+    public static String inUnit(String text, String unit) {
+        String figure = text.strip();
+        return figure.matches("[0-9]+([.][0-9]+)?") && !unit.isEmpty() ? figure + " " + unit : text;
+    }
+
     /** An uncertainty, a trim, wraps that cannot be used: not negative, rounded up. */
     public static Parsed<Length> allowance(String text) {
         return Readings.allowance(text);

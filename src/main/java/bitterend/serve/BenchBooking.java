@@ -5,7 +5,6 @@ import bitterend.day.Part;
 import bitterend.exchange.FlawText;
 import bitterend.exchange.PlanFolder.Kept;
 import bitterend.exchange.StockText;
-import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.Parsed;
@@ -63,7 +62,7 @@ final class BenchBooking implements Screen {
     }
 
     /** Who sent it, and under which id. */
-    private record Sender(Context request, String who, String booking, TypedText typed) {
+    private record Sender(Context request, String who, String booking, Loft loft) {
         Event.Act act(Event.Act act) {
             return Sent.by(act, who, booking, request);
         }
@@ -82,7 +81,7 @@ final class BenchBooking implements Screen {
         }
 
         Parsed<Length> length() {
-            return typed.figures(StockText::allowance).apply(Sent.text(request, "length"));
+            return loft.length(StockText::allowance).apply(Sent.text(request, "length"));
         }
 
         /** Whether who sent it has said that it is so, far off though it is. */
@@ -117,7 +116,7 @@ final class BenchBooking implements Screen {
     }
 
     private void book(Context request) {
-        Sender sender = new Sender(request, people.who(request), Sent.id(request), loft.typed());
+        Sender sender = new Sender(request, people.who(request), Sent.id(request), loft);
         Optional<Event> before = BookedBefore.under(loft.access(), sender.booking());
         if (before.isPresent()) {
             answer(request, sender.isThat(before.get()) ? Optional.empty() : Optional.of(new Refusal(OTHERWISE)));
@@ -158,7 +157,7 @@ final class BenchBooking implements Screen {
     }
 
     private Optional<Refusal> flaw(Sender sender) {
-        Parsed<List<Flaw>> flaws = sender.typed().figures(FlawText::parse).apply(Sent.text(sender.request(), "flaw"));
+        Parsed<List<Flaw>> flaws = loft.typed().figures(FlawText::parse).apply(Sent.text(sender.request(), "flaw"));
         return flaws.value()
                 .map(read -> booked(new WorkReel(desk(sender)).book(new RackWork.AddFlaws(sender.reel(), read))))
                 .orElseGet(() -> flaws.refusal().map(expected -> new Refusal(sender.unread("flaw", expected))));

@@ -211,6 +211,7 @@ final class BenchScreen implements Screen {
         values.put("cards", cards.cards());
         values.put("still", plan.still(id, rows, cards));
         values.put("unit", plan.figures().unit());
+        values.put("bare", loft.unit());
         values.put("plan", plan.passed().number());
         values.put("barred", plan.isBarred(id));
         List<Movement> history = history(id);

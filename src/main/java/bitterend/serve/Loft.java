@@ -1,10 +1,13 @@
 package bitterend.serve;
 
+import bitterend.exchange.CountCsv;
 import bitterend.exchange.PlanDocument;
+import bitterend.exchange.StockText;
 import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
 import bitterend.front.PlanViews;
 import bitterend.front.ShownPlan;
+import bitterend.measure.Parsed;
 import bitterend.measure.Units;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
@@ -18,6 +21,7 @@ import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The shop that is served, as every screen asks for it. */
 final class Loft {
@@ -49,6 +53,16 @@ final class Loft {
     /** How what is typed is understood, as far as the shop says it. */
     TypedText typed() {
         return access().settings().map(TypedText::new).orElse(TypedText.OF_FILES);
+    }
+
+    /** A rule for a length, of which a bare figure is in the {@link #unit}. */
+    <T> Function<String, Parsed<T>> length(Function<String, Parsed<T>> rule) {
+        return typed().figures(text -> rule.apply(StockText.inUnit(text, unit())));
+    }
+
+    /** The unit of a bare figure. */
+    String unit() {
+        return CountCsv.unit(units);
     }
 
     /** Figures as they are printed here. */

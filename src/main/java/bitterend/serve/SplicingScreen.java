@@ -60,7 +60,11 @@ final class SplicingScreen implements Screen {
             site.tell(request, Loft.BROKEN);
             return;
         }
-        site.show(request, "Splicing", "serve/splicing.jte", Map.of("lines", waiting(now), "booking", Keys.random()));
+        site.show(
+                request,
+                "Splicing",
+                "serve/splicing.jte",
+                Map.of("lines", waiting(now), "unit", loft.unit(), "booking", Keys.random()));
     }
 
     private List<LineToSplice> waiting(ShopNow now) {
@@ -118,8 +122,7 @@ final class SplicingScreen implements Screen {
             site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
             return;
         }
-        Optional<Written> cameOut = loft.typed()
-                .figures(StockText::asTyped)
+        Optional<Written> cameOut = loft.length(StockText::asTyped)
                 .apply(Sent.text(request, "length"))
                 .value();
         String typed = Sent.text(request, "minutes");

@@ -19,6 +19,10 @@ window.outbox = (function () {
   let answered = function () {};
 
   const isSame = function (one, other) { return one.fields.booking === other.fields.booking; };
+  // The same deed at the same piece or reel: typed anew it takes the place of the one that was refused.
+  const isSameDeed = function (one, other) {
+    return one.path === other.path && ["what", "reel", "piece"].every(function (name) { return one.fields[name] === other.fields[name]; });
+  };
   const without = function (entry) { return waiting.read().filter(function (each) { return !isSame(each, entry); }); };
 
   const show = function () {
@@ -140,6 +144,7 @@ window.outbox = (function () {
     put: function (entry) {
       try {
         if (!waiting.read().some(function (each) { return isSame(each, entry); })) { waiting.write(waiting.read().concat([entry])); }
+        refused.write(refused.read().filter(function (each) { return !isSameDeed(each.entry, entry); }));
       } catch (full) {
         return false;
       }
@@ -149,6 +154,10 @@ window.outbox = (function () {
     send: send,
     // What waits of one page.
     of: function (from) { return waiting.read().filter(function (each) { return each.from === from; }); },
+    // What was refused of one page and nobody has seen to.
+    refusedOf: function (from) {
+      return refused.read().map(function (each) { return each.entry; }).filter(function (each) { return each.from === from; });
+    },
     isBusy: function () { return sending || waiting.read().length > 0; },
     load: async function (path) {
       const answer = await parsed(path, {});

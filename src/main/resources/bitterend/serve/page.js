@@ -65,6 +65,23 @@
     return next;
   };
 
+  // What was refused is typed in its form again, so that the mistake alone is changed.
+  const refill = function () {
+    outbox.refusedOf(here()).forEach(function (entry) {
+      document.querySelectorAll("#main form.tick").forEach(function (form) {
+        const hidden = Array.from(form.querySelectorAll("input[type=hidden]"));
+        const isIts = form.getAttribute("action") === entry.path && hidden.every(function (field) {
+          return !["what", "reel", "piece"].includes(field.name) || field.value === entry.fields[field.name];
+        });
+        const boxes = Array.from(form.querySelectorAll("input:not([type=hidden]), select"));
+        const isBlank = boxes.every(function (field) { return field.tagName === "SELECT" || field.value === ""; });
+        if (!isIts || !isBlank || boxes.length === 0 || form.contains(document.activeElement)) { return; }
+        boxes.forEach(function (field) { if (entry.fields[field.name] !== undefined) { field.value = entry.fields[field.name]; } });
+        if (form.closest("details")) { form.closest("details").open = true; }
+      });
+    });
+  };
+
   const say = function (words) { document.getElementById("said").textContent = words; };
   const nextInWords = function (next) {
     return next === null ? "" : " Next: " + next.dataset.piece + ", counter " + next.dataset.reading + ".";
@@ -96,7 +113,9 @@
     turn++;
     watch();
     widen();
-    return advance();
+    const next = advance();
+    refill();
+    return next;
   };
 
   const isTyping = function () {
@@ -134,6 +153,7 @@
     let next = null;
     if (outbox.of(here()).length > 0 || isTyping()) {
       next = advance();
+      refill();
     } else {
       const asked = turn;
       const isHere = last.answer.ok && last.answer.url.pathname + last.answer.url.search === here();
@@ -164,5 +184,6 @@
   watch();
   widen();
   advance();
+  refill();
   outbox.begin(answered);
 })();

@@ -249,6 +249,20 @@ final class BenchScreenTest {
         }
     }
 
+    @Test
+    void bareFigure_isInTheUnitBesideItsBox() throws InterruptedException {
+        loft.plans();
+        assertTrue(
+                reel("E7").page().contains("<span class=\"unit\">m</span>"),
+                reel("E7").page());
+        Map<String, String> measured = Map.of("plan", "1", "reel", "E7", "piece", next("E7"), "what", "measured");
+        Map<String, String> typed = new HashMap<>(measured);
+        typed.put("length", "28.7");
+        assertEquals(200, loft.ada().post("/bench/reel", typed).status());
+        String reel = loft.ada().get("/rack/reel?id=E7").text();
+        assertTrue(reel.contains("length 33.290 m"), "62 m less 28.7 m and the cut: " + reel);
+    }
+
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {

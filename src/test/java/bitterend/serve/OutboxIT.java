@@ -272,4 +272,28 @@ final class OutboxIT {
             ada.isNext("E-31/2.1");
         }
     }
+
+    /** The mistake alone is typed anew, and what was refused is done with once that is sent. */
+    @Test
+    void refusedBoxes_keepWhatWasTyped() {
+        try (Tablet ada = bench("Ada")) {
+            ada.plans();
+            ada.open(REEL);
+            ada.ticks();
+            ada.sendsAll();
+            ada.open("/splicing");
+            ada.page().getByLabel("Came out at").fill("28 m");
+            ada.page().getByLabel("Minutes it took").fill("an hour");
+            ada.page().locator("select[name=said]").selectOption("passed");
+            ada.tap("Done");
+            ada.reads("Those minutes could not be read");
+            assertThat(ada.page().getByLabel("Came out at")).hasValue("28 m");
+            assertThat(ada.page().getByLabel("Minutes it took")).hasValue("an hour");
+            assertThat(ada.page().locator("select[name=said]")).hasValue("passed");
+            ada.page().getByLabel("Minutes it took").fill("60");
+            ada.tap("Done");
+            ada.reads("No cut piece waits for its ends.");
+            assertThat(ada.page().locator("#refused")).isHidden();
+        }
+    }
 }

@@ -40,7 +40,7 @@ final class ScreensIT {
               .filter(each => !each.matches(".skip"))
               .map(each => ({ each: each, box: (each.type === "checkbox" ? each.closest("label") : each).getBoundingClientRect() }))
               .filter(one => one.box.width > 0 && one.box.height > 0)
-              .filter(one => one.box.height < (one.each.closest(".bench") ? 56 : 44) - 0.5 || one.box.width < 44 - 0.5)
+              .filter(one => one.box.height < (one.each.closest(".bench, body:has(.bench) .bar") ? 56 : 44) - 0.5 || one.box.width < 44 - 0.5)
               .map(one => one.each.tagName + " '" + (one.each.innerText || one.each.name) + "' "
                 + Math.round(one.box.width) + "x" + Math.round(one.box.height))
               .slice(0, 5).join("; ")

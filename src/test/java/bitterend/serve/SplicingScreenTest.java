@@ -130,6 +130,18 @@ final class SplicingScreenTest {
     }
 
     @Test
+    void bareFigure_isInTheUnitBesideItsBox() throws IOException {
+        assertTrue(
+                loft.ada().get(SPLICING).text().contains("Came out at, in m or as you read it"),
+                loft.ada().get(SPLICING).text());
+        assertEquals(
+                200,
+                done("length", finished.replace(" m", ""), "said", "passed").status());
+        String rows = Files.readString(loft.file("measured.csv"));
+        assertTrue(rows.contains("," + finished + ","), rows);
+    }
+
+    @Test
     void whatCannotBeRead_isSaidAndNothingIsBooked() {
         int before = loft.events();
         Seen wrong = done("minutes", "an hour");
