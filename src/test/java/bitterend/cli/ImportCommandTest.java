@@ -305,6 +305,20 @@ final class ImportCommandTest {
     }
 
     @Test
+    void unitInTheFormatOfACell_comesBeforeThatOfItsHeading() throws IOException {
+        begin(KITTIWAKE);
+        takeOver(KITTIWAKE, "kittiwake-seile.csv");
+        String cells = row(1, "", "Order", "Rope", "Length (m)", "Due")
+                + row(2, "", "1", "PG10").replace("</row>", "<c s=\"1\"><v>4250</v></c></row>");
+        Path sheet = shop.resolveSibling("own.xlsx");
+        RawBook.of("Work", cells).formats("General", "0\" mm\"").write(sheet);
+        Run run = bitterend("import", "" + shop, "" + sheet, "--accept");
+        assertEquals(0, run.code(), run.out() + run.err());
+        String orders = Files.readString(shop.resolve("orders.csv"));
+        assertTrue(orders.contains("PG10,4250 mm"), orders);
+    }
+
+    @Test
     void sheetThatIsNotReadToItsEnd_isNotTakenInPart_andHiddenRowsAreTold() throws IOException {
         begin(PUFFIN);
         takeOver(PUFFIN, "puffin-ropes.csv");

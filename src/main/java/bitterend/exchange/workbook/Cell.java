@@ -4,7 +4,7 @@ package bitterend.exchange.workbook;
  * One cell of a sheet.
  *
  * @param kind what stands in it
- * @param text it as text: a number exactly, {@code 12.5}; a day as {@code 2026-03-02}, with a time {@code 2026-03-02T14:30}, a
+ * @param text it as text: a number exactly, {@code 12.5}, with the unit of length that its format shows, {@code 12.5 mm}; a day as {@code 2026-03-02}, with a time {@code 2026-03-02T14:30}, a
  *     time alone {@code 14:30}; true and false as {@code yes} and {@code no}; what is wrong as it stands there
  * @param wanted what is wrong is told what is expected in its place; else empty
  */

@@ -1,6 +1,6 @@
 package bitterend.exchange.workbook;
 
-import bitterend.exchange.workbook.Styles.Shown;
+import bitterend.exchange.workbook.Styles.Format;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -27,7 +27,7 @@ record Numbers(boolean from1904) {
     /** The spreadsheet believes in a 29 February 1900 and gives it this number. */
     private static final long NEVER_WAS = 60;
 
-    Cell cell(String text, Shown shown) {
+    Cell cell(String text, Format format) {
         if (!NUMBER.matcher(text).matches()) {
             return Cell.wrong(text, "a number");
         }
@@ -35,8 +35,8 @@ record Numbers(boolean from1904) {
         if (number.signum() != 0 && Math.abs((long) number.precision() - number.scale()) > MOST_DIGITS) {
             return Cell.wrong(text, "a number of at most " + MOST_DIGITS + " digits before or behind the point");
         }
-        return switch (shown) {
-            case NUMBER -> new Cell(Cell.Kind.NUMBER, plain(number));
+        return switch (format.shown()) {
+            case NUMBER -> new Cell(Cell.Kind.NUMBER, format.unit().with(number));
             case DAY -> day(number);
             case TIME -> number.signum() >= 0 && number.compareTo(BigDecimal.ONE) < 0
                     ? new Cell(Cell.Kind.DATE, time(seconds(number)))
@@ -46,7 +46,7 @@ record Numbers(boolean from1904) {
     }
 
     private static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.toPlainString();
+        return UnitShown.NONE.with(number);
     }
 
     private static long seconds(BigDecimal days) {

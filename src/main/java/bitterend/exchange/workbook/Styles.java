@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** How the numbers of cells are shown, of which one thing matters: whether a number is a day or a time. */
+/** How the numbers of cells are shown, of which two things matter: whether a number is a day or a time, and its unit. */
 final class Styles {
     /** Numbers alone; for a workbook without styles. */
     static final Styles PLAIN = new Styles(List.of());
@@ -16,9 +16,9 @@ final class Styles {
     private static final Pattern ELAPSED = Pattern.compile("\\[(h+|m+|s+)\\]");
     private static final Pattern NO_SIGNS = Pattern.compile("\"[^\"]*\"|\\\\.|_.|\\*.|\\[[^\\]]*\\]");
 
-    private final List<Shown> formats;
+    private final List<Format> formats;
 
-    private Styles(List<Shown> formats) {
+    private Styles(List<Format> formats) {
         this.formats = List.copyOf(formats);
     }
 
@@ -30,9 +30,24 @@ final class Styles {
         ELAPSED
     }
 
+    /**
+     * How a cell is shown.
+     *
+     * @param shown what its number is
+     * @param unit what is shown behind a number
+     */
+    record Format(Shown shown, UnitShown unit) {
+        private static final Format PLAIN = new Format(Shown.NUMBER, UnitShown.NONE);
+
+        private static Format of(String code) {
+            Shown shown = Styles.shown(code);
+            return new Format(shown, shown == Shown.NUMBER ? UnitShown.of(code) : UnitShown.NONE);
+        }
+    }
+
     static Styles read(Xml xml) throws IOException {
         Map<String, String> codes = new HashMap<>();
-        List<Shown> formats = new ArrayList<>();
+        List<Format> formats = new ArrayList<>();
         boolean ofCells = false;
         while (xml.next()) {
             if (xml.begins("numFmt")) {
@@ -41,19 +56,20 @@ final class Styles {
                 ofCells = xml.begins("cellXfs");
             } else if (ofCells && xml.begins("xf")) {
                 String id = xml.attribute("numFmtId");
-                formats.add(codes.containsKey(id) ? shown(codes.get(id)) : builtIn(id));
+                String code = codes.getOrDefault(id, "");
+                formats.add(code.isEmpty() ? new Format(builtIn(id), UnitShown.NONE) : Format.of(code));
             }
         }
         return new Styles(formats);
     }
 
     /** How the cells of a style show a number; a style that is not there shows it as a number. */
-    Shown of(String style) {
+    Format of(String style) {
         try {
             int index = style.isEmpty() ? 0 : Integer.parseInt(style);
-            return index >= 0 && index < formats.size() ? formats.get(index) : Shown.NUMBER;
+            return index >= 0 && index < formats.size() ? formats.get(index) : Format.PLAIN;
         } catch (NumberFormatException noNumber) {
-            return Shown.NUMBER;
+            return Format.PLAIN;
         }
     }
 

@@ -90,6 +90,18 @@ final class WorkbookTest {
     }
 
     @Test
+    void unitOfLengthInAFormat_isTheOneOfItsCells() throws IOException {
+        assertEquals(List.of("4250 mm", "2.5 mm", "0 mm"), cells("0.0\" mm\"", "4250", "2.5", "0"));
+        assertEquals(List.of("1500 m"), cells("#,##0.00\\ \\m;[Red]-0", "1500"));
+        assertEquals(List.of("1.5 m"), cells("0.0,\" m\"", "1500"));
+        assertEquals(List.of("12 ft"), cells("General\\'", "12"));
+        assertEquals(List.of("7 in"), cells("# ?/?\\\"", "7"));
+        for (String none : List.of("0\" pcs\"", "\"m \"0", "0.00\" EUR\"", "[>999]0.0,\" m\";0\" mm\"", "0%")) {
+            assertEquals(List.of("12"), cells(none, "12"), none);
+        }
+    }
+
+    @Test
     void formulas_areTheirValues() throws IOException {
         write(RawBook.of(
                 "S",
