@@ -110,7 +110,7 @@ final class ArchitectureTest {
                             + "work.plans"),
             Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
-            Map.entry("report.table", ""),
+            Map.entry("report.table", "finding"),
             Map.entry(
                     "report",
                     "buying catalogue day demand demand.calibration finding measure packing "

@@ -50,8 +50,7 @@ public final class Answers {
     Optional<String> ask(Question question) {
         Optional<String> answer = find(question.id()).filter(question::takes);
         if (answer.isEmpty()) {
-            String why = doubts.getOrDefault(question.id(), "");
-            asked.putIfAbsent(question.id(), why.isEmpty() ? question : question.since(why));
+            asked.putIfAbsent(question.id(), question.since(doubts.getOrDefault(question.id(), "")));
         }
         return answer;
     }

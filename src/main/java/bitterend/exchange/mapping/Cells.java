@@ -2,7 +2,9 @@ package bitterend.exchange.mapping;
 
 import bitterend.exchange.form.LocalForm;
 import bitterend.exchange.form.Readings;
+import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
+import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.MassText;
 import bitterend.measure.Parsed;
@@ -18,6 +20,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Brings single cells into the form of the files, by what their column is. Nothing is guessed: what may mean two things is asked. */
 final class Cells {
@@ -187,6 +190,28 @@ final class Cells {
         return withUnit(column, plain)
                 .map(whole ->
                         whole.then(written -> DiameterText.parse(written).map(any -> written.replaceAll(" +", " "))));
+    }
+
+    /**
+     * Whether a cell says another diameter; a bare figure whose unit nobody knows is one of millimetres or inches. Beside one in
+     * inches 12 or 13 mm are as good as 1/2 in: up to 8 % are the same then (common practice, no source).
+     */
+    boolean isOther(Column column, String text, Diameter diameter) {
+        String plain = form.figures(text.replace("\"", " in")).value().orElse("");
+        List<String> units = new Heading("", column.unit())
+                .lengthUnit()
+                .or(() -> answers.find(unitOf(column)))
+                .map(List::of)
+                .orElse(List.of("mm", "in"));
+        List<Diameter> said = (isBare(plain) ? units.stream().map(unit -> plain + " " + unit) : Stream.of(plain))
+                .flatMap(each -> DiameterText.parse(each).value().stream())
+                .toList();
+        return !said.isEmpty() && said.stream().noneMatch(each -> isAbout(each, diameter));
+    }
+
+    private static boolean isAbout(Diameter one, Diameter other) {
+        boolean inches = one.units() % FineLength.UNITS_PER_MM != 0 || other.units() % FineLength.UNITS_PER_MM != 0;
+        return one.equals(other) || (inches && Math.abs(one.units() - other.units()) * 100 <= other.units() * 8);
     }
 
     /** Money for a length, which the heading or the cell says, as in {@code Preis (EUR/m)}, or which is asked. */

@@ -18,9 +18,9 @@ public record Question(String id, String words, List<String> choices, boolean op
         choices = List.copyOf(choices);
     }
 
-    /** The same with the reason why it is asked. */
+    /** The same with the reason why it is asked, if there is one. */
     Question since(String why) {
-        return new Question(id, words + " " + why, choices, open);
+        return why.isEmpty() ? this : new Question(id, words + " " + why, choices, open);
     }
 
     /** Whether this is an answer to it. */

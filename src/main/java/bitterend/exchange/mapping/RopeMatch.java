@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 
 /** Meets a rope in somebody's words with the ropes of the shop; where two fit, or a word means nothing, it is asked. */
 final class RopeMatch {
+    private static final String ONE_OF_SIZE = " is met by its size alone.";
     private static final int MOST_CHOICES = 6;
 
     private final List<Rope> ropes;
@@ -83,7 +84,13 @@ final class RopeMatch {
                             choices::add, () -> ids.stream().limit(MOST_CHOICES).forEach(choices::add));
         }
         choices.add(Question.LEFT_OUT);
-        return answers.find(id(text)).filter(this::isKnown).or(() -> answers.ask(question(text, choices)));
+        return answers.find(id(text))
+                .filter(this::isKnown)
+                .or(() -> answers.ask(question(text, choices)
+                        .since(
+                                words.isSizeAlone() && able.size() == 1
+                                        ? able.get(0).id() + ONE_OF_SIZE
+                                        : "")));
     }
 
     private boolean isKnown(String answer) {

@@ -108,7 +108,12 @@ record RopeWords(String diameter, String construction, String fibre, String colo
 
     /** Whether every word means something of this rope, so that nobody needs to be asked. */
     boolean isSure(Rope rope) {
-        return !diameter.isEmpty() && knowsAll(rope);
+        return !diameter.isEmpty() && !isSizeAlone() && knowsAll(rope);
+    }
+
+    /** Whether a diameter is all that is said, a colour aside: a rope of that size may be of quite another make. */
+    boolean isSizeAlone() {
+        return !diameter.isEmpty() && (construction + fibre).isEmpty() && others.isEmpty();
     }
 
     private boolean knowsAll(Rope rope) {

@@ -3,18 +3,24 @@ package bitterend.exchange.mapping;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.form.OwnSheet;
 import bitterend.finding.Finding;
+import bitterend.finding.Formula;
+import bitterend.measure.DiameterText;
 import bitterend.measure.Parsed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** The rows of a sheet while they are brought into the words of a file. */
 final class Rows {
     /** The id of the question what rows without an order number are. */
     static final String BLANK_ORDER = "blank order";
+
+    /** What a sheet says in words of its own. */
+    private static final Set<String> WORDS = Set.of("customer", "note");
 
     private static final String AS_ABOVE = "as above";
 
@@ -147,6 +153,14 @@ final class Rows {
         private void put(Column column, String before, String after) {
             members.put(column.member(), after);
             samples.add(column, before, after);
+            if (WORDS.contains(column.member()) && Formula.isRun(after)) {
+                wrong.add(Finding.warning(
+                        sheet.file(),
+                        sheet.place(row),
+                        column.heading(),
+                        after,
+                        "words that no spreadsheet would run as a formula; they are taken as they are"));
+            }
         }
 
         private void tell(String heading, String found, String expected) {
@@ -196,6 +210,7 @@ final class Rows {
             waits |= id.isEmpty();
             id.flatMap(ropes::find).ifPresent(rope -> {
                 members.put("rope", rope.id());
+                sizes(rope);
                 columns.stream()
                         .filter(column -> Table.isOfRope(column.member()))
                         .filter(column -> !sheet.cell(row, column.at()).isEmpty())
@@ -203,6 +218,20 @@ final class Rows {
                 ends(rope);
             });
             return true;
+        }
+
+        /** A diameter in a column of its own that is not the one of the rope. */
+        private void sizes(Rope rope) {
+            for (Column column : columns) {
+                String text = sheet.cell(row, column.at());
+                boolean own = column.member().equals("diameter") && !text.isEmpty();
+                if (own && ropes.isExact(cell(row, "rope")) && cells.isOther(column, text, rope.diameter())) {
+                    tell(
+                            column.heading(),
+                            text,
+                            DiameterText.print(rope.diameter(), known.units()) + ", the diameter of " + rope.id());
+                }
+            }
         }
 
         private String ropeText() {

@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import bitterend.finding.Formula;
 import bitterend.finding.Unseen;
 import bitterend.measure.FineLength;
 import bitterend.packing.ReelDraw;
@@ -72,10 +73,9 @@ public final class CutList {
     }
 
     /** A text that a spreadsheet would take for a formula is marked as text. */
-    private static String cell(String text) {
+    static String cell(String text) {
         String shown = Unseen.shown(text);
-        boolean formula = shown.matches("[=+@-].*") && !shown.matches("-?[0-9]+");
-        String safe = formula ? "'" + shown : shown;
+        String safe = shown.matches("-?[0-9]+") ? shown : Formula.marked(shown);
         return safe.matches(".*[\",].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
 }

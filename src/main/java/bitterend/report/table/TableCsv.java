@@ -1,5 +1,6 @@
 package bitterend.report.table;
 
+import bitterend.finding.Formula;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -9,8 +10,6 @@ import java.util.stream.Collectors;
  */
 public final class TableCsv {
     private static final String MARK = "\ufeff";
-    /** How a cell begins that a spreadsheet runs; the wide forms are typed on keyboards of East Asia. */
-    private static final String RUNS = "=+-@\t\r\uff1d\uff0b\uff0d\uff20";
 
     private TableCsv() {}
 
@@ -28,7 +27,7 @@ public final class TableCsv {
     }
 
     private static String words(String words) {
-        String safe = !words.isEmpty() && RUNS.indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
+        String safe = Formula.marked(words);
         boolean quoted =
                 safe.chars().anyMatch(letter -> ",;\t\"\r\n".indexOf(letter) >= 0) || !safe.equals(safe.strip());
         return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;

@@ -1,6 +1,7 @@
 package bitterend.exchange.mapping;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.exchange.Shop;
@@ -148,6 +149,39 @@ final class SheetReadingTest {
         assertEquals("DB12-G", first(answered, "rope"));
         Understood out = read("Order;Rope;Length (m)\n1;" + text + ";2\n", Map.of("rope " + text, "left out"));
         assertEquals(List.of("row 2"), out.passed());
+    }
+
+    /** The loft has one rope of 20 mm, which is of nylon: a line of 20 mm need not be. */
+    @ParameterizedTest
+    @ValueSource(strings = {"20 mm line", "20mm rope"})
+    void ropeThatIsMetByItsSizeAlone_isAskedOnce(String text) throws IOException {
+        String rows = "Order;Rope;Length (m)\n1;" + text + ";2\n2;" + text + ";3\n";
+        Understood read = read(rows);
+        assertEquals(List.of("rope " + text), asked(read));
+        assertEquals("DN20", read.questions().get(0).choices().get(0));
+        assertTrue(read.questions().get(0).words().endsWith("DN20 is met by its size alone."));
+        assertEquals("DN20", first(read(rows, Map.of("rope " + text, "DN20")), "rope"));
+    }
+
+    @Test
+    void diameterBesideTheIdOfARope_isAMistakeWhereItIsOfAnother() throws IOException {
+        String rows = "Order,Rope,Diameter%s,Length (m)\n1,DB12,%s,2\n";
+        Understood read = read(rows.formatted(" (mm)", "14"));
+        assertEquals(List.of(), read.rows());
+        assertEquals("row 2", read.wrong().get(0).place());
+        assertEquals("12 mm, the diameter of DB12", read.wrong().get(0).expected());
+        for (String same : List.of("12", "12 mm", "1/2", "1/2 in", "various")) {
+            assertEquals("DB12", first(read(rows.formatted("", same)), "rope"), same);
+        }
+    }
+
+    @Test
+    void wordsThatASpreadsheetWouldRun_areTakenWithAWarning() throws IOException {
+        Understood read = read("Order,Rope,Length (m),Customer,Note\n1,DB12,2,=HYPERLINK(1),fore\n");
+        assertEquals("=HYPERLINK(1)", first(read, "customer"));
+        assertEquals(1, read.wrong().size());
+        assertFalse(read.wrong().get(0).isError());
+        assertEquals("row 2", read.wrong().get(0).place());
     }
 
     @ParameterizedTest

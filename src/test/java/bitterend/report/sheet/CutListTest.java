@@ -1,5 +1,6 @@
 package bitterend.report.sheet;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.report.DayOnTheBench;
@@ -10,6 +11,13 @@ import org.junit.jupiter.api.Test;
 
 /** The list of cuts for other programs. */
 final class CutListTest {
+    @Test
+    void wordsThatASpreadsheetWouldRun_areMarkedAsInEveryOtherTable() {
+        assertEquals("'=1+1", CutList.cell("=1+1"));
+        assertEquals("'\uff1d1", CutList.cell("\uff1d1"));
+        assertEquals("-12", CutList.cell("-12"));
+    }
+
     @Test
     void everyColumn_isInTheDocumentation() throws IOException {
         String docs = Files.readString(Path.of("docs", "file-formats.md"));
