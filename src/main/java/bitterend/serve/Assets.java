@@ -19,6 +19,7 @@ final class Assets implements Screen {
 
     private final Map<String, Asset> assets = Map.of(
             "page.css", new Asset("text/css; charset=utf-8", utf8(PagePart.css() + own("page.css"))),
+            "mark.svg", new Asset("image/svg+xml", bytes("/bitterend/serve/mark.svg")),
             "outbox.js", new Asset("text/javascript; charset=utf-8", utf8(own("outbox.js"))),
             "page.js", new Asset("text/javascript; charset=utf-8", utf8(own("page.js"))),
             "htmx.js", new Asset("text/javascript; charset=utf-8", bytes(HTMX)));
@@ -35,11 +36,13 @@ final class Assets implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH + "{name}", this::send);
+        config.routes.get(PATH + "{name}", request -> send(request, request.pathParam("name")));
+        // Asked for by a browser that was told of no other, as on a page to print.
+        config.routes.get("/favicon.ico", request -> send(request, "mark.svg"));
     }
 
-    private void send(Context request) {
-        Asset asset = assets.get(request.pathParam("name"));
+    private void send(Context request, String name) {
+        Asset asset = assets.get(name);
         if (asset == null) {
             throw new NotFoundResponse("There is no such file.");
         }

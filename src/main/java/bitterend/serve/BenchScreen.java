@@ -183,13 +183,28 @@ final class BenchScreen implements Screen {
                                 .filter(each -> cut.contains(each.piece()))
                                 .count(),
                         draw.cuts().size(),
-                        plan.view().isPromise(draw)))
+                        plan.view().isPromise(draw),
+                        isPlannedAgain(plan, draw)))
                 .toList();
         site.show(
                 request,
                 "Bench",
                 "serve/bench.jte",
                 Map.of("reels", reels, "plan", plan.passed().number()));
+    }
+
+    /** Whether what is not cut of a reel is not to be cut off it any more. Before its first cut it cannot have ended. */
+    private boolean isPlannedAgain(Plan plan, ReelDraw draw) {
+        long cut = draw.cuts().stream()
+                .filter(each -> plan.cut().contains(each.piece()))
+                .count();
+        if (cut == draw.cuts().size()) {
+            return false;
+        }
+        return plan.isBarred(draw.reel())
+                || (cut > 0
+                        && !ended(plan, draw.reel(), LastBooked.of(history(draw.reel())))
+                                .isEmpty());
     }
 
     private void reel(Context request) {

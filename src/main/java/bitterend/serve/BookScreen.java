@@ -132,7 +132,12 @@ final class BookScreen implements Screen {
         values.put("base", PackedBook.of(book.table()));
         values.put("booking", Keys.random());
         values.put("told", told);
-        values.put("before", verb().before());
+        List<String> before = verb().before();
+        values.put("before", before);
+        String kept = Sent.asked(request, "saved");
+        boolean isLast = !before.isEmpty() && before.get(before.size() - 1).equals(kept);
+        String at = kept.replaceFirst("^[0-9-]{10} ([0-9]{2})([0-9]{2}).*", " at $1:$2");
+        values.put("saved", isLast ? "Saved" + at + ". The version before it is kept as " + kept + "." : "");
         site.show(request, "Order book", "serve/book.jte", values);
     }
 
@@ -231,7 +236,12 @@ final class BookScreen implements Screen {
         } else if (saved instanceof Saved.Unreadable) {
             site.tell(request, unreadable() + " Nothing was saved.");
         } else {
-            Back.to(request, "/book");
+            List<String> before = verb().before();
+            Back.to(
+                    request,
+                    saved instanceof Saved.Written && !before.isEmpty()
+                            ? "/book?saved=" + Sent.path(before.get(before.size() - 1))
+                            : "/book");
         }
     }
 

@@ -89,10 +89,20 @@ final class QuotesScreen implements Screen {
         if (typed.lines().isEmpty()) {
             return new RowNotes(List.of(), QuoteRequestFile.TYPED);
         }
-        QuoteRequestReading reading = typed.reading(now);
-        RowNotes notes = new RowNotes(reading.findings(), QuoteRequestFile.TYPED);
+        LocalCells cells = typed.inFileForm(loft.typed());
+        List<Finding> found = new ArrayList<>();
+        cells.wrong()
+                .forEach(each -> found.add(Finding.error(
+                        QuoteRequestFile.TYPED, each.place(), each.field(), each.found(), each.expected())));
+        QuoteRequestReading reading = typed.of(cells).reading(now);
+        reading.findings().stream()
+                .filter(each -> cells.wrong().stream()
+                        .noneMatch(wrong -> wrong.place().equals(each.place())
+                                && wrong.field().equals(each.field())))
+                .forEach(found::add);
+        RowNotes notes = new RowNotes(found, QuoteRequestFile.TYPED);
         Figures figures = loft.figures(now);
-        reading.request().ifPresent(asked -> asked.lines()
+        reading.request().filter(asked -> cells.wrong().isEmpty()).ifPresent(asked -> asked.lines()
                 .forEach(line -> notes.cut(line.assembly().origin().place(), line.demanded(), figures)));
         return notes;
     }
@@ -144,8 +154,9 @@ final class QuotesScreen implements Screen {
             told.add("Type or paste at least one line.");
         }
         boolean draw = Sent.text(request, "what").equals("draw") && told.isEmpty();
-        Optional<QuoteRequest> asked =
-                draw && notes(now, typed).isSound() ? typed.reading(now).request() : Optional.empty();
+        Optional<QuoteRequest> asked = draw && notes(now, typed).isSound()
+                ? typed.of(typed.inFileForm(loft.typed())).reading(now).request()
+                : Optional.empty();
         if (asked.isPresent()) {
             begin(request, now, asked.get());
         } else {

@@ -10,8 +10,10 @@ package bitterend.serve;
  * @param cut how many of its pieces are cut
  * @param cuts of how many
  * @param promised whether it need not be cut today, and its sheet is not out: it is planned again before its day
+ * @param again whether what is not cut of it is to be planned again: it has ended, or is not to be cut by this plan any more
  */
-public record ReelToCut(String id, String rope, String place, String path, int cut, int cuts, boolean promised) {
+public record ReelToCut(
+        String id, String rope, String place, String path, int cut, int cuts, boolean promised, boolean again) {
     public boolean done() {
         return cut == cuts;
     }

@@ -3,10 +3,14 @@ package bitterend.serve;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.TableText;
+import bitterend.exchange.TypedText;
 import bitterend.work.ShopNow;
+import bitterend.work.orders.EditOrders.Book;
+import bitterend.work.orders.EditOrders.Edit;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -38,6 +42,17 @@ record TypedRequest(String number, String customer, List<List<String>> lines) {
         lines.addAll(pasted.rows());
         lines.removeIf(line -> line.stream().allMatch(String::isBlank));
         return new TypedRequest(Sent.text(request, "number"), Sent.text(request, "customer"), lines);
+    }
+
+    /** The lines as they are typed where the shop is, in the form of a file. */
+    LocalCells inFileForm(TypedText typed) {
+        Book none = new Book(new TableText(',', "\n", List.of()).plus(COLUMNS), "");
+        return LocalCells.of(new Edit(none, Map.of(), lines), typed);
+    }
+
+    /** The same with the lines in the form of a file. */
+    TypedRequest of(LocalCells cells) {
+        return new TypedRequest(number, customer, cells.edit().added());
     }
 
     /** Read as a file of these lines would be, each for the customer where it names no other. */

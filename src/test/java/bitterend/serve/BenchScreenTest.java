@@ -263,6 +263,25 @@ final class BenchScreenTest {
         assertTrue(reel.contains("length 33.290 m"), "62 m less 28.7 m and the cut: " + reel);
     }
 
+    @Test
+    void tileOfAReelThatHasEndedOrIsOnHold_saysThatItsRestIsPlannedAgain() throws InterruptedException {
+        loft.plans();
+        String again = "the rest is to be planned again";
+        assertFalse(loft.ada().get("/bench").text().contains(again));
+        Map<String, String> ends = Map.of("plan", "1", "reel", "E7", "piece", next("E7"), "what", "ends");
+        assertEquals(200, loft.ada().post("/bench/reel", ends).status());
+        assertTrue(
+                loft.ada().get("/bench").text().contains("1 of 3 cut " + again),
+                loft.ada().get("/bench").text());
+        loft.plans();
+        assertFalse(loft.ada().get("/bench").text().contains(again), "planned again");
+        String reel = loft.ada().get("/bench").page().replaceFirst("(?s).*?/bench/reel[?]id=([^\"]+)\".*", "$1");
+        loft.ada().post("/rack/reel", Map.of("about", reel, "what", "hold", "note", "wet"));
+        assertTrue(
+                loft.ada().get("/bench").text().contains("cut " + again),
+                loft.ada().get("/bench").text());
+    }
+
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {

@@ -111,6 +111,49 @@ final class BookRowTest {
     }
 
     @Test
+    void lineBehindItsDay_isOverdue() throws IOException {
+        assertFalse(served.ada().get("/book").page().contains("overdue"));
+        Path orders = served.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replace("2026-03-03", "2026-02-20"));
+        String page = served.ada().get("/book").page();
+        assertTrue(page.contains("<td>1 open; overdue</td>"), page);
+        assertTrue(page.contains("<td>4 open</td>"), page);
+    }
+
+    @Test
+    void saveOfTheBook_saysWhenAndWhatTheVersionBeforeIsCalled() throws IOException {
+        Seen book = served.ada().get("/book");
+        Map<String, String> form = new HashMap<>();
+        form.put("digest", book.field("digest"));
+        form.put("base", book.field("base"));
+        form.put("booking", book.field("booking"));
+        form.put("what", "save");
+        form.put("c1." + column("note"), "halyard");
+        Seen saved = served.ada().post("/book", form);
+        String version = saved.field("version");
+        assertFalse(version.isEmpty());
+        assertTrue(
+                saved.text().matches(".*Saved at [0-9]{2}:[0-9]{2}[.] The version before it is kept as .*"),
+                saved.text());
+        assertTrue(saved.page().contains("is kept as " + version), saved.page());
+        assertFalse(served.ada().get("/book").text().contains("Saved at"), "only behind a save");
+    }
+
+    /** Its own, so that no browser asks in vain. */
+    @Test
+    void everyPage_hasItsMark() {
+        assertTrue(served.ada().get("/").page().contains("<link rel=\"icon\" href=\"/assets/mark.svg"));
+        for (String path : List.of("/assets/mark.svg", "/favicon.ico")) {
+            Seen mark = served.ada().get(path);
+            assertEquals(200, mark.status());
+            assertEquals(
+                    "image/svg+xml",
+                    mark.whole().headers().firstValue("Content-Type").orElse(""));
+            assertTrue(mark.page().startsWith("<svg"), mark.page());
+        }
+    }
+
+    @Test
     void ropesEndsAndCustomers_areChosenFromLists() throws IOException {
         String page = served.ada().get("/book").page();
         assertTrue(page.contains("<datalist id=\"ropes\"><option value=\"BRAID-12\">"), page);

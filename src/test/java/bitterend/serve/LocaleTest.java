@@ -201,6 +201,23 @@ final class LocaleTest {
         }
     }
 
+    /** What was typed stays in its form, so that it is read the same when it is sent again. */
+    @Test
+    void quote_takesThemToo() throws IOException {
+        try (Served loft = at("de-DE")) {
+            String lines = "line\trope\tlength\tquantity\tdue\n1\tLAID-14\t12,5 m\t2\t05.03.2026";
+            Seen looked = loft.ada().post("/quotes", Map.of("what", "look", "number", "Q-7", "paste", lines));
+            assertFalse(looked.text().contains("expected"), looked.text());
+            assertTrue(looked.text().contains("12.5") && looked.page().contains("value=\"12,5 m\""), looked.page());
+            Seen two = loft.ada().post("/quotes", Map.of("what", "draw", "paste", lines.replace("12,5 m", "1.500 m")));
+            assertTrue(
+                    two.text().contains("length: found \"1.500 m\", expected a figure that means one thing"),
+                    two.text());
+            assertEquals(1, two.text().split("length: found", -1).length - 1, two.text());
+            assertFalse(loft.ada().get("/quotes/run").page().contains("data-done"), "nothing is drawn up");
+        }
+    }
+
     @Test
     void withoutALocale_theFormsOfTheFilesAloneAreUnderstood() throws IOException {
         try (Served loft = Served.withLedger("eider-shed", folder)) {
