@@ -319,6 +319,36 @@ final class ImportCommandTest {
     }
 
     @Test
+    void workbookInPlaceOfTheOrders_isNamed() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        Files.delete(shop.resolve("orders.csv"));
+        RawBook.of("Orders", row(1, "", "order", "line", "rope", "length", "quantity", "due"))
+                .write(shop.resolve("orders.xlsx"));
+        Run run = own("own.csv", "Order,Rope,Length (ft),Due\n1,Dock 1/2,20,2026-12-13\n", "--accept");
+        String out = oneLine(run.out() + run.err());
+        assertTrue(out.contains("orders.xlsx: found \"a workbook in place of orders.csv\""), out);
+    }
+
+    @Test
+    void hiddenSheet_isLeftOutWithAWord() throws IOException {
+        begin(PUFFIN);
+        takeOver(PUFFIN, "puffin-ropes.csv");
+        String rows = row(1, "", "Order", "Rope", "Length (ft)", "Due");
+        Path sheet = shop.resolveSibling("own.xlsx");
+        RawBook.of("Work", rows + row(2, "", "1", "Dock 1/2", "20", "2026-12-13"))
+                .sheet(
+                        "Old",
+                        "state=\"hidden\"",
+                        "<sheetData>" + rows + row(2, "", "2", "Dock 1/2", "30", "2026-12-13") + "</sheetData>")
+                .write(sheet);
+        Run run = bitterend("import", "" + shop, "" + sheet);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(oneLine(run.out()).contains("own.xlsx, sheet Old: found \"a hidden sheet\""), run.out());
+        assertFalse(run.out().contains("30 ft"), run.out());
+    }
+
+    @Test
     void sheetThatIsNotReadToItsEnd_isNotTakenInPart_andHiddenRowsAreTold() throws IOException {
         begin(PUFFIN);
         takeOver(PUFFIN, "puffin-ropes.csv");

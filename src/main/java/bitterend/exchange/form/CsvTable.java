@@ -116,7 +116,7 @@ public final class CsvTable {
                     names.size() + " cells, as many as the header has"));
             return;
         }
-        Map<Integer, Cell> wrong = table.wrong().getOrDefault(row, Map.of());
+        Map<Integer, Cell> wrong = table.wrong(row);
         wrong.forEach((column, cell) ->
                 ofRows.add(Finding.error(file.name(), place, names.get(column), cell.text(), cell.wanted())));
         if (!wrong.isEmpty()) {
@@ -124,7 +124,8 @@ public final class CsvTable {
         }
         Map<String, String> texts = new HashMap<>();
         for (int column = 0; column < names.size(); column++) {
-            texts.put(names.get(column), local.cell(place, names.get(column), cells.get(column)));
+            boolean number = table.isNumber(row, column);
+            texts.put(names.get(column), local.cell(place, names.get(column), cells.get(column), number));
             tellUnseen(file.name(), place, names.get(column), cells.get(column), findings);
         }
         rows.add(new Fields(file.name(), place, texts, ofRows));

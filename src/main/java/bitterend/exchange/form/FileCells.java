@@ -51,15 +51,19 @@ final class FileCells {
         this.findings = findings;
     }
 
-    /** A cell in the form of the files; what cannot be brought into it stays as it is and is refused by its reader. */
-    String cell(String place, String column, String text) {
+    /**
+     * A cell in the form of the files; what cannot be brought into it stays as it is and is refused by its reader.
+     *
+     * @param number whether it is a number of a workbook, whose point is a decimal one
+     */
+    String cell(String place, String column, String text, boolean number) {
         if (file.form().tag().isEmpty() || text.isBlank() || WORDS.contains(column)) {
             return text;
         }
         if (DAYS.contains(column)) {
             return file.form().day(text.strip()).value().orElse(text);
         }
-        String figure = file.sheets().isEmpty() ? file.form().twoMeanings(text) : "";
+        String figure = number ? "" : file.form().twoMeanings(text);
         if (!figure.isEmpty()) {
             doubtful.add(Finding.warning(
                     file.name(),

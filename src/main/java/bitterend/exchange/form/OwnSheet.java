@@ -89,7 +89,7 @@ public record OwnSheet(String file, String name, List<List<Cell>> rows, List<She
     }
 
     /**
-     * The sheets of a file that are not hidden: one of a text, whatever its cells are separated by, those of a workbook. A sheet
+     * The sheets of a file that are not hidden, which are told: one of a text, whatever its cells are separated by, those of a workbook. A sheet
      * that cannot be read to its end is told as an error: rows would be missing.
      */
     public static List<OwnSheet> read(Path file, Findings findings) {
@@ -108,6 +108,15 @@ public record OwnSheet(String file, String name, List<List<Cell>> rows, List<She
         }
         List<Sheet> seen =
                 file.sheets().stream().filter(sheet -> !sheet.hidden()).toList();
+        file.sheets().stream()
+                .filter(sheet -> sheet.hidden() && !sheet.rows().isEmpty())
+                .map(sheet -> Finding.warning(
+                        file.name(),
+                        sheet.place(),
+                        "",
+                        "a hidden sheet",
+                        "a sheet that is not hidden, where it is to be read, too; it was left out"))
+                .forEach(findings::add);
         for (Sheet sheet : seen) {
             sheet.toldFrom(1).stream().filter(Finding::isError).forEach(findings::add);
         }

@@ -95,7 +95,7 @@ final class TableSheet {
                 .toList();
         List<Integer> kept = kept(sheet, header, below);
         List<List<String>> rows = new ArrayList<>();
-        Map<Integer, Map<Integer, Cell>> wrong = new HashMap<>();
+        Map<Integer, Map<Integer, Cell>> typed = new HashMap<>();
         for (Row row : below) {
             while (rows.size() < row.number() - 1) {
                 rows.add(List.of());
@@ -103,13 +103,14 @@ final class TableSheet {
             rows.add(kept.stream().map(column -> cell(row, column).text()).toList());
             for (int at = 0; at < kept.size(); at++) {
                 Cell cell = cell(row, kept.get(at));
-                if (cell.kind() == Cell.Kind.WRONG) {
-                    wrong.computeIfAbsent(row.number() - 1, any -> new HashMap<>())
+                boolean pointed = cell.kind() == Cell.Kind.NUMBER && cell.text().indexOf('.') >= 0;
+                if (pointed || cell.kind() == Cell.Kind.WRONG) {
+                    typed.computeIfAbsent(row.number() - 1, any -> new HashMap<>())
                             .put(at, cell);
                 }
             }
         }
-        return new Cells(',', header.number() - 1, rows, sheet.place() + ", ", wrong);
+        return new Cells(',', header.number() - 1, rows, sheet.place() + ", ", typed);
     }
 
     private static Cell cell(Row row, int column) {

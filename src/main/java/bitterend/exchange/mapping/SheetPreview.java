@@ -2,6 +2,7 @@ package bitterend.exchange.mapping;
 
 import bitterend.finding.Finding;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What a sheet would do to the file of a shop that it goes into.
@@ -17,6 +18,16 @@ public record SheetPreview(
     public SheetPreview {
         changes = List.copyOf(changes);
         findings = List.copyOf(findings);
+    }
+
+    /** The same with further findings, in front of its own. */
+    public SheetPreview with(List<Finding> further) {
+        return new SheetPreview(
+                understood,
+                into,
+                known,
+                changes,
+                Stream.concat(further.stream(), findings.stream()).toList());
     }
 
     /** How many rows are of a kind. */

@@ -30,8 +30,6 @@ import java.util.TreeMap;
  * nothing. What was answered about a sheet is kept by its headings, so that the next of its kind asks nothing.
  */
 public final class ImportSheets {
-    private static final String NOT_A_TABLE = "a table that begins with its plain headings, in UTF-8";
-
     private final ShopAccess shop;
     private final ShopTables tables;
 
@@ -207,7 +205,7 @@ public final class ImportSheets {
             List<Understood.Row> rows = ShopTables.once(understood, table, findings);
             Optional<TableDraft> draft = draft(table, rows);
             if (draft.isEmpty()) {
-                findings.add(Finding.error(file, "", "", "", NOT_A_TABLE));
+                findings.add(tables.refusal(file));
                 return new SheetPreview(understood, file, before, List.of(), findings);
             }
             List<Finding> said = said(file, draft.get(), understood);
@@ -285,6 +283,7 @@ public final class ImportSheets {
             if (texts.containsKey(MappingsJson.NAME)) {
                 based.put(MappingsJson.NAME, text(MappingsJson.NAME));
             }
+            previews.set(0, previews.get(0).with(ofFile));
             return new Result.Looked(previews, skipped, texts, based);
         }
     }

@@ -3,6 +3,7 @@ package bitterend.work.imports;
 import bitterend.exchange.NewRope;
 import bitterend.exchange.RopeRows;
 import bitterend.exchange.TableText;
+import bitterend.exchange.form.InputFile;
 import bitterend.exchange.mapping.Change;
 import bitterend.exchange.mapping.MappingsJson;
 import bitterend.exchange.mapping.Table;
@@ -42,6 +43,20 @@ final class ShopTables {
             case REELS -> REELS;
             case ROPES -> Files.exists(folder.resolve(ROPES_JSON)) ? ROPES_JSON : ROPES;
         };
+    }
+
+    /** What is wrong with a file that rows cannot be put into, a workbook in its place by its name. */
+    Finding refusal(String file) {
+        String book = InputFile.workbook(file);
+        return Files.exists(folder.resolve(book)) && !Files.exists(folder.resolve(file))
+                ? Finding.error(
+                        book,
+                        "",
+                        "",
+                        "a workbook in place of " + file,
+                        "the table saved as " + file
+                                + ", the workbook out of the shop folder: no import writes a workbook")
+                : Finding.error(file, "", "", "", "a table that begins with its plain headings, in UTF-8");
     }
 
     /** The members that name a row. */

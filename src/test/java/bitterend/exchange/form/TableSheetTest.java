@@ -68,6 +68,26 @@ final class TableSheetTest {
                 rows(book));
     }
 
+    /** Where the decimal sign is a comma, a point that somebody typed could part thousands; that of a number does not. */
+    @Test
+    void typedPoint_isDoubtfulWhereTheDecimalSignIsAComma_thatOfANumberIsNot() throws IOException {
+        RawBook.of(
+                        "S",
+                        RawBook.row(1, "order", "length") + RawBook.row(2, "1", "2,5 m")
+                                + RawBook.row(3, "2", "1.500 m")
+                                + "<row r=\"4\"><c><v>3</v></c><c s=\"1\"><v>1.125</v></c></row>")
+                .formats("General", "0.000\" m\"")
+                .write(folder.resolve("orders.xlsx"));
+        Findings findings = new Findings();
+        InputFile file = InputFile.require(folder, "orders.xlsx", findings)
+                .orElseThrow()
+                .in(LocalForm.of("de-DE").value().orElseThrow());
+        assertEquals(3, new CsvTable(file, COLUMNS, findings).rows().size());
+        assertEquals(
+                List.of("sheet S, row 3"),
+                findings.sorted().stream().map(Finding::place).toList());
+    }
+
     @Test
     void whatHasNoHeading_isTold() throws IOException {
         RawBook book = RawBook.of("S", RawBook.row(1, "order", "length") + RawBook.row(2, "1", "2 m", "", "ask Ben"));
