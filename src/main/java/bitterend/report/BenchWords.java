@@ -31,8 +31,11 @@ final class BenchWords {
         return hours == 0 ? rest + " min" : rest == 0 ? hours + " h" : hours + " h " + rest + " min";
     }
 
-    /** Today on the screen, where it is too full; else the first day that is. */
+    /** What today asks of its hours, where any are stated, and the first day that is too full. */
     void screen(Writing page) {
+        view.hours().stream()
+                .filter(day -> day.day().equals(view.plan().day()))
+                .forEach(day -> page.paragraph(asked(day)));
         broughtForward(page);
         view.hours().stream().filter(BenchDay::isTooFull).findFirst().ifPresent(day -> page.paragraph(tooFull(day)));
     }
@@ -99,6 +102,11 @@ final class BenchWords {
         return minutes == 0
                 ? ""
                 : String.format(Locale.ROOT, "%d:%02d", minutes / MINUTES_OF_AN_HOUR, minutes % MINUTES_OF_AN_HOUR);
+    }
+
+    private static String asked(BenchDay day) {
+        return "Today at the bench: fetching " + time(day.fetching()) + ", cutting " + time(day.cutting())
+                + ", splicing " + time(day.splicing()) + ", of " + time(day.there()) + " there.";
     }
 
     private String tooFull(BenchDay day) {

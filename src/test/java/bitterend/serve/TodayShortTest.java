@@ -1,6 +1,7 @@
 package bitterend.serve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.serve.Visitor.Seen;
@@ -41,6 +42,27 @@ final class TodayShortTest {
             assertTrue(lacking.text().contains("Short: BRAID-12 from"), lacking.text());
             assertEquals(events, loft.events(), "a question writes nothing");
             assertEquals(plans, plans(loft));
+        }
+    }
+
+    /** Also on a day with room; without hours of the bench nothing is said of them. */
+    @Test
+    void minutesOfToday_areSaidWhereTheBenchHasHours() throws Exception {
+        try (Served loft = Served.withLedger("eider-shed", folder)) {
+            loft.plans();
+            assertFalse(
+                    loft.ada().get("/").text().contains("Today at the bench"),
+                    loft.ada().get("/").text());
+            Path settings = loft.file("shop.json");
+            Files.writeString(
+                    settings,
+                    Files.readString(settings).replaceFirst("\\{", "{ \"benchHours\": {\"monday\": \"14 h\"},"));
+            loft.plans();
+            String today = loft.ada().get("/").text();
+            assertTrue(
+                    today.matches(".*Today at the bench: fetching [0-9]+ min, cutting [0-9]+ min, splicing .*, of 14 h"
+                            + " there[.].*"),
+                    today);
         }
     }
 
