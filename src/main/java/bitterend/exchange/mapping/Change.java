@@ -51,6 +51,6 @@ public record Change(String place, String name, Kind kind, List<Cell> cells) {
 
     /** Whether two texts of a file say the same, such as {@code 0.3 m} and {@code 300 mm}. */
     public static boolean isSame(String member, String one, String other) {
-        return Cells.isSame(member, one, other);
+        return CellWords.isSame(member, one, other);
     }
 }

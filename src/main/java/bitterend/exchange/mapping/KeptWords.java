@@ -16,15 +16,15 @@ final class KeptWords {
     static List<String> of(Map<String, String> kept) {
         List<String> words = new ArrayList<>();
         kept.forEach((id, answer) -> {
-            if (id.startsWith(Cells.UNIT)) {
-                words.add("figures of " + id.substring(Cells.UNIT.length()) + " are in " + answer);
+            if (id.startsWith(CellWords.UNIT)) {
+                words.add("figures of " + id.substring(CellWords.UNIT.length()) + " are in " + answer);
             } else if (id.equals(SheetForm.DAYS)) {
                 words.add("days are written " + answer.replace('-', ' '));
             } else if (id.equals(SheetForm.DECIMAL)) {
                 words.add("the decimal sign is a " + answer);
-            } else if (id.equals(Cells.PRICE_BY)) {
+            } else if (id.equals(CellWords.PRICE_BY)) {
                 words.add("prices are for " + answer + " of rope");
-            } else if (id.equals(Rows.BLANK_ORDER)) {
+            } else if (id.equals(RowReading.BLANK_ORDER)) {
                 words.add("rows without an order number are "
                         + (answer.equals(Question.LEFT_OUT) ? answer : "of the order above"));
             }

@@ -33,7 +33,7 @@ final class Proportion {
 
     void check(List<Column> columns, SheetForm.Form form) {
         for (Column column : columns) {
-            String question = Cells.unitOf(column);
+            String question = CellWords.unitOf(column);
             Optional<String> unit = answers.kept(question);
             if (column.member().equals(LENGTH) && unit.isPresent()) {
                 List<Length> lengths = lengths(column, form, unit.get());
@@ -54,7 +54,7 @@ final class Proportion {
             String plain = sheet.isExact(row, column.at())
                     ? text
                     : form.local().figures(text).value().orElse("");
-            if (Cells.isBare(plain)) {
+            if (CellWords.isBare(plain)) {
                 Readings.wantedLength(plain + " " + unit).value().ifPresent(lengths::add);
             }
         }

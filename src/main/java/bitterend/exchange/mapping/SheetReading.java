@@ -94,7 +94,8 @@ public final class SheetReading {
         RopeMatch ropes = new RopeMatch(known.catalogue().ropes(), answers);
         List<Column> columns = new Columns(sheet, head, table, answers, ropes).decided();
         SheetForm forms = new SheetForm(known.form(), answers);
-        SheetForm.Form form = forms.of(texts(head, columns, Cells::isDay), texts(head, columns, Cells::hasFigures));
+        SheetForm.Form form =
+                forms.of(texts(head, columns, CellWords::isDay), texts(head, columns, CellWords::hasFigures));
         new Proportion(sheet, head, known.lengths(table), answers).check(columns, form);
         List<Finding> wrong = unknownAnswers(columns, table);
         Rows rows = new Rows(sheet, head, table, columns, known, answers, ropes);

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Makes a row of the catalogue of ropes from what a sheet calls a rope. */
-final class NewRope {
+final class CatalogueRow {
     /** Stands in for what is asked. */
     static final String WAITS = "?";
 
@@ -32,7 +32,7 @@ final class NewRope {
     private final Known known;
     private final Answers answers;
 
-    NewRope(Known known, Answers answers) {
+    CatalogueRow(Known known, Answers answers) {
         this.known = known;
         this.answers = answers;
     }

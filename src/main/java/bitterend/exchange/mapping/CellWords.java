@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Brings single cells into the form of the files, by what their column is. Nothing is guessed: what may mean two things is asked. */
-final class Cells {
+final class CellWords {
     /** How the id of a question for the unit of a column begins. */
     static final String UNIT = "unit ";
 
@@ -61,7 +61,7 @@ final class Cells {
     private final SheetForm.Form how;
     private final LocalForm form;
 
-    Cells(Known known, Answers answers, SheetForm.Form how) {
+    CellWords(Known known, Answers answers, SheetForm.Form how) {
         this.known = known;
         this.answers = answers;
         this.how = how;
@@ -83,7 +83,7 @@ final class Cells {
      */
     Optional<Parsed<String>> of(Column column, String cell, boolean exact) {
         return exact
-                ? new Cells(known, answers, new SheetForm.Form(LocalForm.NONE, true, true)).of(column, cell)
+                ? new CellWords(known, answers, new SheetForm.Form(LocalForm.NONE, true, true)).of(column, cell)
                 : of(column, cell);
     }
 
@@ -144,7 +144,7 @@ final class Cells {
     private Optional<Parsed<String>> withUnit(Column column, Parsed<String> figures) {
         String written = figures.value().orElse("");
         if (!isBare(written) || written.equals("0")) {
-            return Optional.of(figures.map(Cells::plainUnit));
+            return Optional.of(figures.map(CellWords::plainUnit));
         }
         return unit(column).map(unit -> Parsed.of(written + " " + unit));
     }
