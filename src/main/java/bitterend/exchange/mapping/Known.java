@@ -15,11 +15,18 @@ import java.util.Map;
  * @param units what it measures in
  * @param money its currency
  * @param form how it types days and figures, where that is stated
+ * @param headers the columns of its tables as they are
  * @param lengths finished lengths that were ordered, and lengths of reels, in whole mm
  */
 public record Known(
-        Catalogue catalogue, Units units, MoneyText money, LocalForm form, Map<Table, List<Length>> lengths) {
+        Catalogue catalogue,
+        Units units,
+        MoneyText money,
+        LocalForm form,
+        Map<Table, List<String>> headers,
+        Map<Table, List<Length>> lengths) {
     public Known {
+        headers = Map.copyOf(headers);
         lengths = Map.copyOf(lengths);
     }
 

@@ -61,6 +61,10 @@ public final class SheetReading {
                             "a row of headings, such as order, rope, length; none of the first twenty has two that are known"));
         }
         List<String> headings = Columns.headings(sheet, head.get());
+        Optional<Table> own = OwnForm.of(headings, known.headers());
+        if (own.isPresent()) {
+            return OwnForm.read(sheet, head.get(), headings, own.get());
+        }
         Optional<Table> table = answers.find("table")
                 .flatMap(Table::of)
                 .or(() -> HeadingRow.table(headings))

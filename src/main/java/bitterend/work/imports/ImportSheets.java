@@ -171,6 +171,7 @@ public final class ImportSheets {
                     now.settings().units(),
                     now.settings().money(),
                     now.settings().locale(),
+                    tables.headers(),
                     Map.of(Table.ORDERS, now.orderedLengths(), Table.REELS, now.reelLengths()));
             Understood understood = SheetReading.read(sheet, shopKnows, mappings.answers(headings), request.answers());
             boolean before = mappings.knows(headings);

@@ -13,6 +13,7 @@ import bitterend.work.orders.EditOrders;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,17 @@ final class ShopTables {
                         "the table saved as " + file
                                 + ", the workbook out of the shop folder: no import writes a workbook")
                 : Finding.error(file, "", "", "", "a table that begins with its plain headings, in UTF-8");
+    }
+
+    /** The columns of those that are tables and hold a row. */
+    Map<Table, List<String>> headers() {
+        Map<Table, List<String>> headers = new EnumMap<>(Table.class);
+        for (Table table : Table.values()) {
+            TableText.find(folder, file(table), key(table))
+                    .filter(found -> found.table().rows().size() > 1)
+                    .ifPresent(found -> headers.put(table, found.table().header()));
+        }
+        return headers;
     }
 
     /** The members that name a row. */

@@ -41,7 +41,7 @@ final class SheetReadingTest {
         Files.write(file, bytes);
         OwnSheet sheet = OwnSheet.read(file, new Findings()).get(0);
         Known known = new Known(
-                LOFT.catalogue(), LOFT.settings().units(), LOFT.settings().money(), form, Map.of());
+                LOFT.catalogue(), LOFT.settings().units(), LOFT.settings().money(), form, Map.of(), Map.of());
         return SheetReading.read(sheet, known, Map.of(), answers);
     }
 
