@@ -122,8 +122,9 @@ final class ArchitectureTest {
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
-                    "buying catalogue day demand exchange finding front measure packing packing.strategy quoting report report.page "
-                            + "report.sheet report.table stock work work.orders work.plans work.rack work.trade"),
+                    "buying catalogue day demand exchange exchange.mapping finding front measure packing packing.strategy quoting report "
+                            + "report.page report.sheet report.table stock work work.imports work.orders work.plans work.rack "
+                            + "work.trade"),
             Map.entry(
                     "cli",
                     "buying catalogue day demand demand.calibration exchange exchange.mapping finding front measure packing "

@@ -25,9 +25,18 @@ public final class ImportPage {
 
     /** The page of sheets that were looked at, in the order in which they are taken over. */
     public static Document of(List<SheetPreview> sheets, List<String> skipped) {
+        return of(sheets, skipped, true);
+    }
+
+    /** The same where what is open is asked beside the page. */
+    public static Document withoutQuestions(List<SheetPreview> sheets, List<String> skipped) {
+        return of(sheets, skipped, false);
+    }
+
+    private static Document of(List<SheetPreview> sheets, List<String> skipped, boolean asks) {
         Document page = Document.EMPTY;
         for (SheetPreview sheet : sheets) {
-            Document next = sheet(sheet);
+            Document next = sheet(sheet, asks);
             page = page.blocks().isEmpty() ? next : page.then(next);
         }
         if (!skipped.isEmpty()) {
@@ -39,7 +48,7 @@ public final class ImportPage {
         return page;
     }
 
-    private static Document sheet(SheetPreview sheet) {
+    private static Document sheet(SheetPreview sheet, boolean asks) {
         Writing page = new Writing();
         String from = sheet.understood().sheet().isEmpty()
                 ? sheet.understood().file()
@@ -55,7 +64,9 @@ public final class ImportPage {
             page.paragraph(asLastTime(sheet.understood().kept()));
         }
         columns(page, sheet.understood().columns());
-        questions(page, sheet.understood().questions());
+        if (asks) {
+            questions(page, sheet.understood().questions());
+        }
         rows(page, sheet);
         return page.document().with(FindingsPage.of(sheet.findings()));
     }

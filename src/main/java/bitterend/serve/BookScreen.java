@@ -13,7 +13,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +34,7 @@ final class BookScreen implements Screen {
     private final Site site;
     private final People people;
     /** The forms that were saved: a second tap is no second save. */
-    private final Set<String> saved = new HashSet<>();
+    private final Once saved = new Once();
 
     BookScreen(Loft loft, Site site, People people) {
         this.loft = loft;
@@ -224,37 +223,24 @@ final class BookScreen implements Screen {
             look(request, edit.get(), "Nothing was saved: a cell could mean two things, or nothing; see its row.");
             return;
         }
-        if (wasSaved(Sent.text(request, "booking"))) {
+        if (saved.was(Sent.text(request, "booking"))) {
             Back.to(request, "/book");
             return;
         }
-        Saved saved = verb().save(cells.edit(), who);
-        if (saved instanceof Saved.Conflict) {
-            forget(Sent.text(request, "booking"));
+        Saved done = verb().save(cells.edit(), who);
+        if (done instanceof Saved.Conflict) {
+            saved.forget(Sent.text(request, "booking"));
             request.status(409);
             look(request, edit.get(), "");
-        } else if (saved instanceof Saved.Unreadable) {
+        } else if (done instanceof Saved.Unreadable) {
             site.tell(request, unreadable() + " Nothing was saved.");
         } else {
             List<String> before = verb().before();
             Back.to(
                     request,
-                    saved instanceof Saved.Written && !before.isEmpty()
+                    done instanceof Saved.Written && !before.isEmpty()
                             ? "/book?saved=" + Sent.path(before.get(before.size() - 1))
                             : "/book");
-        }
-    }
-
-    /** Whether this very form was saved before: a second tap is no second save. */
-    private boolean wasSaved(String form) {
-        synchronized (saved) {
-            return !form.isEmpty() && !saved.add(form);
-        }
-    }
-
-    private void forget(String form) {
-        synchronized (saved) {
-            saved.remove(form);
         }
     }
 

@@ -101,8 +101,9 @@ final class Guard {
         boolean reads =
                 request.method().equals(HandlerType.GET) || request.method().equals(HandlerType.HEAD);
         if (!reads) {
+            fromOurPage(request);
             isForm(request);
-            fromOurPage(request, device);
+            hasToken(request, device);
         }
     }
 
@@ -148,12 +149,26 @@ final class Guard {
     /** No page of this server sends anything but the fields of a form, and no book has so many cells. */
     private static void isForm(Context request) {
         String type = request.contentType();
+        if (SentSheet.isOne(request)) {
+            readSheet(request);
+            return;
+        }
         if (type != null && !type.startsWith("application/x-www-form-urlencoded")) {
             throw new HttpResponseException(415, "Only the fields of a form are taken, no files. Nothing was booked.");
         }
         if (fields(request) > MOST_FIELDS) {
             throw new HttpResponseException(
                     413, "A form of more than " + MOST_FIELDS + " cells is not taken. Nothing was booked.");
+        }
+    }
+
+    private static void readSheet(Context request) {
+        try {
+            SentSheet.read(request);
+        } catch (HttpResponseException refused) {
+            request.attribute(UNREAD, true);
+            passOver(request);
+            throw refused;
         }
     }
 
@@ -186,13 +201,16 @@ final class Guard {
         return request.attribute(UNREAD) != null;
     }
 
-    private void fromOurPage(Context request, String device) {
+    private void fromOurPage(Context request) {
         String origin = request.header("Origin");
         boolean ours =
                 origin == null ? "same-origin".equals(request.header("Sec-Fetch-Site")) : names.hasOrigin(origin);
         if (!ours) {
             throw new ForbiddenResponse("A change is taken from a page of this server alone.");
         }
+    }
+
+    private void hasToken(Context request, String device) {
         String header = request.header(TOKEN_HEADER);
         String token = header == null ? request.formParam(TOKEN) : header;
         if (token == null || !keys.isSigned(TOKEN, device, token)) {

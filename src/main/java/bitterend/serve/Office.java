@@ -18,7 +18,7 @@ final class Office {
     /** Where the code is typed. */
     static final String PATH = "/office";
 
-    private static final List<String> GUARDED = List.of("/buying", "/quotes", SettingsScreen.PATH);
+    private static final List<String> GUARDED = List.of("/buying", "/quotes", ImportScreen.PATH, SettingsScreen.PATH);
     private static final Duration DAY = Duration.ofHours(12);
     private static final Duration PAUSE = Duration.ofMinutes(10);
     private static final int TRIES = 5;

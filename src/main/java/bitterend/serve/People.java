@@ -3,6 +3,7 @@ package bitterend.serve;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
+import io.javalin.http.HandlerType;
 import io.javalin.http.SameSite;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
@@ -45,7 +46,8 @@ final class People implements Screen {
      * somebody else may stand there.
      */
     String who(Context request) {
-        String tapped = Guard.isUnread(request) ? "" : clean(request.formParam(TAPPED_BY));
+        boolean isForm = request.method().equals(HandlerType.POST) && !Guard.isUnread(request);
+        String tapped = isForm ? clean(request.formParam(TAPPED_BY)) : "";
         return tapped.isEmpty() ? standing(request) : tapped;
     }
 

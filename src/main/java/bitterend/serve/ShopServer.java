@@ -84,6 +84,7 @@ public final class ShopServer implements AutoCloseable {
                 new CountResult(loft, site, people, count, office),
                 new PrintScreen(loft, site, people),
                 new BookScreen(loft, site, people),
+                new ImportScreen(loft, site, people),
                 new BuyingScreen(loft, site, runs),
                 new QuotesScreen(loft, site, runs),
                 new SplicingScreen(loft, site, people),
@@ -142,6 +143,7 @@ public final class ShopServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
+        SentSheet.limit(config.jetty.multipartConfig);
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16_384);

@@ -76,7 +76,7 @@ final class OfficeTest {
         assertEquals(200, set(loft.ada(), "", CODE).status());
         assertFalse(Files.readString(loft.file(OfficeCode.NAME)).contains("thimble"), "kept hashed");
         Visitor bo = new Visitor(loft.server());
-        for (String path : new String[] {"/buying", "/buying/kept", "/quotes", "/quotes/run", "/settings"}) {
+        for (String path : new String[] {"/buying", "/buying/kept", "/quotes", "/quotes/run", "/import", "/settings"}) {
             Visitor.Seen asked = bo.get(path);
             assertTrue(asked.text().contains("once the office code is typed here"), path + ": " + asked.text());
         }

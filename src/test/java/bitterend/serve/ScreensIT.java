@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.WaitUntilState;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -84,11 +86,23 @@ final class ScreensIT {
                     for (Map.Entry<String, String> screen : screens.entrySet()) {
                         look(tablet, screen.getKey(), screen.getValue());
                     }
+                    look(tablet, "import-sheet", brought(tablet));
                     tablet.isWell();
                 }
             }
         }
         assertEquals("", String.join("\n", faults));
+    }
+
+    /** A sheet that is looked at: where it is shown. */
+    private static String brought(Tablet tablet) {
+        Page page = tablet.open("/import").page();
+        page.locator("input[type=file]").setInputFiles(Path.of("demo-data", "whimbrel.xlsx"));
+        page.locator("main form button.strong").click();
+        page.waitForURL(
+                "**/import/sheet?id=*", new Page.WaitForURLOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
+        URI shown = URI.create(page.url());
+        return shown.getPath() + "?" + shown.getQuery();
     }
 
     private void look(Tablet tablet, String name, String path) throws IOException {

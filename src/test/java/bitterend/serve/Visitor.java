@@ -1,5 +1,6 @@
 package bitterend.serve;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
@@ -91,6 +92,33 @@ final class Visitor {
                 .header("X-Bitterend-Token", token())
                 .POST(HttpRequest.BodyPublishers.ofString(body))
                 .build());
+    }
+
+    /** A file by a form of the page, called as its sender likes. */
+    Seen sends(String path, String called, byte[] file, String token) {
+        return sends(path, called, file, token, url.substring(0, url.length() - 1));
+    }
+
+    Seen sends(String path, String called, byte[] file, String token, String origin) {
+        String before = "--parts\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + token
+                + "\r\n--parts\r\nContent-Disposition: form-data; name=\"sheet\"; filename=\"" + called
+                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n";
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=parts")
+                .header("Origin", origin)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(joined(
+                        before.getBytes(StandardCharsets.UTF_8),
+                        file,
+                        "\r\n--parts--\r\n".getBytes(StandardCharsets.UTF_8))))
+                .build());
+    }
+
+    private static byte[] joined(byte[]... parts) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        for (byte[] part : parts) {
+            all.writeBytes(part);
+        }
+        return all.toByteArray();
     }
 
     /** The token of its pages. */

@@ -1,6 +1,7 @@
 package bitterend.exchange.form;
 
 import bitterend.exchange.workbook.Cell;
+import bitterend.exchange.workbook.Limits;
 import bitterend.exchange.workbook.Sheet;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
@@ -20,6 +21,9 @@ import java.util.Optional;
  * @param told what a reader should know of it, such as rows that are hidden and read all the same
  */
 public record OwnSheet(String file, String name, List<List<Cell>> rows, List<Sheet.Told> told) {
+    /** Bytes of a sheet that is sent to the program: those of the largest workbook. */
+    public static final long MOST_BYTES = Limits.MOST_BYTES;
+
     public OwnSheet {
         rows = rows.stream().map(List::copyOf).toList();
         told = List.copyOf(told);

@@ -1,6 +1,7 @@
 package bitterend.work.imports;
 
 import bitterend.exchange.Shop;
+import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.OwnSheet;
 import bitterend.exchange.mapping.Column;
 import bitterend.exchange.mapping.Known;
@@ -16,6 +17,7 @@ import bitterend.work.DraftShop;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopFound;
 import bitterend.work.ShopNow;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -30,6 +32,9 @@ import java.util.TreeMap;
  * nothing. What was answered about a sheet is kept by its headings, so that the next of its kind asks nothing.
  */
 public final class ImportSheets {
+    /** Bytes of a sheet that is sent by a browser. */
+    public static final long MOST_SENT = OwnSheet.MOST_BYTES;
+
     private final ShopAccess shop;
     private final ShopTables tables;
 
@@ -82,7 +87,12 @@ public final class ImportSheets {
                         .anyMatch(Finding::isError);
             }
 
-            /** Whether a file of the shop would be other than it is. */
+            /** What tells it from another look: the files as they were, and as they would be. */
+            public String mark() {
+                return InputFile.sha256((texts + "\n" + based).getBytes(StandardCharsets.UTF_8));
+            }
+
+            /** Whether no file of the shop would be other than it is. */
             public boolean changesNothing() {
                 return texts.equals(based);
             }

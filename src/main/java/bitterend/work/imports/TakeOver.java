@@ -111,6 +111,26 @@ public final class TakeOver {
         return book.isPresent() && orders.save(Edit.between(book.get(), text), who) instanceof Saved.Written;
     }
 
+    /**
+     * An import that can be taken back.
+     *
+     * @param name when it was taken over, and by whom
+     * @param files what it wrote
+     */
+    public record Last(String name, List<String> files) {
+        public Last {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** The last import that was not taken back. */
+    public Optional<Last> last() {
+        return log.last()
+                .map(folder -> new Last(
+                        String.valueOf(folder.getFileName()),
+                        List.copyOf(log.written(folder).keySet())));
+    }
+
     /** Takes the last import back whole, unless somebody changed one of its files since. */
     public Result back(String who) {
         Optional<Path> last = log.last();
