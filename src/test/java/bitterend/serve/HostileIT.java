@@ -89,8 +89,9 @@ final class HostileIT {
             Page page = tablet.page();
             int forms = page.locator(FORMS).count();
             assertTrue(forms > 1, path + " has " + forms);
-            for (int form = 0; form < forms; form++) {
-                Locator sent = tablet.open(path).page().locator(FORMS).nth(form);
+            // what is sent may take a form away, such as that of what was booked last
+            for (int form = 0; form < tablet.open(path).page().locator(FORMS).count(); form++) {
+                Locator sent = page.locator(FORMS).nth(form);
                 page.waitForResponse(
                         answer -> answer.request().method().equals("POST"), () -> sent.evaluate(SENT, MARKUP));
                 page.waitForTimeout(RUNS_MILLIS);
@@ -107,7 +108,8 @@ final class HostileIT {
             assertTrue(answers.size() > 2, path);
             for (Object answer : answers) {
                 String page = String.valueOf(answer);
-                assertTrue(page.matches("(?s)(200|409|413|414|422) .*"), page);
+                // 404: the tag of a piece that is not there
+                assertTrue(page.matches("(?s)(200|404|409|413|414|422) .*"), page);
                 assertFalse(page.contains("\u202e"), page);
             }
         });
