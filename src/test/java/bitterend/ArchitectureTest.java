@@ -81,40 +81,41 @@ final class ArchitectureTest {
                             + "packing.greedy packing.loads packing.order packing.patterns packing.search stock"),
             Map.entry("day", "demand finding measure packing packing.order stock stock.worth"),
             Map.entry("history", "demand measure"),
-            Map.entry("buying", "catalogue demand finding history measure packing stock stock.worth"),
+            Map.entry("market", "measure packing stock"),
+            Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    "buying catalogue day demand demand.calibration exchange.form exchange.mapping finding history "
-                            + "measure measure.formula packing packing.explain packing.proof quoting "
+                    "buying catalogue day demand demand.calibration exchange.form exchange.mapping finding "
+                            + "history market measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.sharing stock stock.worth"),
             Map.entry("exchange.mapping", "catalogue exchange.form finding measure"),
             Map.entry("exchange.form", "exchange.workbook finding measure"),
             Map.entry("exchange.workbook", "finding"),
             Map.entry(
                     "work",
-                    "buying catalogue day demand exchange finding history measure packing "
-                            + "packing.check stock stock.worth"),
+                    "catalogue day demand exchange finding history market measure packing packing.check stock "
+                            + "stock.worth"),
             Map.entry(
                     "work.plans",
-                    "buying catalogue day demand exchange finding measure packing packing.check "
+                    "buying catalogue day demand exchange finding market measure packing packing.check "
                             + "packing.explain packing.strategy quoting stock work work.orders"),
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
-            Map.entry("work.rack", "buying catalogue day demand exchange finding measure packing stock work"),
+            Map.entry("work.rack", "catalogue day demand exchange finding market measure packing stock work"),
             Map.entry(
                     "work.trade",
-                    "buying catalogue day demand demand.calibration exchange finding history measure "
-                            + "packing packing.strategy quoting quoting.sharing stock stock.worth work "
-                            + "work.plans"),
+                    "buying catalogue day demand demand.calibration exchange finding history market measure "
+                            + "packing packing.strategy quoting quoting.sharing stock stock.worth work work.plans"),
             Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
             Map.entry("report.table", "finding"),
             Map.entry(
                     "report",
-                    "buying catalogue day demand demand.calibration finding measure packing "
-                            + "packing.explain packing.order quoting quoting.sharing report.page report.table stock stock.worth"),
+                    "buying catalogue day demand demand.calibration finding market measure packing "
+                            + "packing.explain packing.order quoting quoting.sharing report.page report.table stock "
+                            + "stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
@@ -122,9 +123,9 @@ final class ArchitectureTest {
                             + "work.orders work.plans work.trade"),
             Map.entry(
                     "serve",
-                    "buying catalogue day demand exchange exchange.mapping finding front measure packing packing.strategy quoting report "
-                            + "report.page report.sheet report.table stock work work.imports work.orders work.plans work.rack "
-                            + "work.trade"),
+                    "buying catalogue day demand exchange exchange.mapping finding front market measure packing "
+                            + "packing.strategy quoting report report.page report.sheet report.table stock work "
+                            + "work.imports work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
                     "buying catalogue day demand demand.calibration exchange exchange.mapping finding front measure packing "

@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.stock.StockValue;

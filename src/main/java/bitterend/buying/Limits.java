@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.market.Offer;
 import java.util.Map;
 import java.util.TreeMap;
 

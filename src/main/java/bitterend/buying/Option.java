@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;

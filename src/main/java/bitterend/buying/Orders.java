@@ -1,6 +1,8 @@
 package bitterend.buying;
 
 import bitterend.finding.NaturalOrder;
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import bitterend.packing.PackingProblem;
 import java.util.Comparator;
 import java.util.List;

@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.Offer;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import java.util.ArrayList;
@@ -117,7 +118,7 @@ final class PartBuyer {
         for (Offer offer : orders.plannable()) {
             oneOfEach = oneOfEach.atMost(offer.id(), 1);
         }
-        return new Holding(new Market(orders, late).problem(pieces, oneOfEach));
+        return new Holding(new PurchaseProblem(orders, late).problem(pieces, oneOfEach));
     }
 
     private static Set<String> ids(List<Piece> pieces) {

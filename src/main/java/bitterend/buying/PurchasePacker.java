@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.Effort;
@@ -15,12 +16,12 @@ import java.util.Set;
 final class PurchasePacker {
     private final Orders orders;
     private final List<Piece> pieces;
-    private final Market market;
+    private final PurchaseProblem market;
 
     PurchasePacker(Orders orders, List<Piece> pieces, Set<String> late) {
         this.orders = orders;
         this.pieces = pieces;
-        market = new Market(orders, late);
+        market = new PurchaseProblem(orders, late);
     }
 
     /** The purchase behind the best packing found. */

@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.demand.Piece;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
@@ -20,12 +21,12 @@ import java.util.TreeMap;
 /** The reels of each offer that a packing cuts, and the order of reels that follows from it. */
 final class PurchasedReels {
     private final Orders orders;
-    private final Market market;
+    private final PurchaseProblem market;
     private final PackingProblem problem;
     private final Packing packing;
     private final Map<String, List<Reel>> cut = new TreeMap<>();
 
-    PurchasedReels(Orders orders, Market market, PackingProblem problem, Packing packing) {
+    PurchasedReels(Orders orders, PurchaseProblem market, PackingProblem problem, Packing packing) {
         this.orders = orders;
         this.market = market;
         this.problem = problem;

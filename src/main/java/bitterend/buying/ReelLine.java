@@ -1,5 +1,6 @@
 package bitterend.buying;
 
+import bitterend.market.Offer;
 import bitterend.measure.Mass;
 import java.time.LocalDate;
 

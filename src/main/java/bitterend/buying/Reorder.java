@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.history.Resampling;
+import bitterend.market.OnOrder;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.stock.Held;

@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Bound;

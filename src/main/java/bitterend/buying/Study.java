@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.catalogue.Rope;
 import bitterend.history.Resampling;
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import bitterend.measure.UnitPrice;
 import bitterend.packing.Prices;

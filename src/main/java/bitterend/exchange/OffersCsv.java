@@ -1,6 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.buying.Offer;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
@@ -8,6 +7,7 @@ import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;

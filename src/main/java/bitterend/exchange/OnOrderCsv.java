@@ -1,7 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.buying.Offer;
-import bitterend.buying.OnOrder;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
@@ -9,6 +7,8 @@ import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;

@@ -1,6 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.buying.Offer;
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.RopeKinds;
 import bitterend.demand.Assembly;
@@ -10,6 +9,7 @@ import bitterend.exchange.form.InputFile;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
+import bitterend.market.Offer;
 import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;

@@ -1,6 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.buying.UsualLateness;
 import bitterend.catalogue.BenchTools;
 import bitterend.day.BenchHours;
 import bitterend.exchange.form.Codec;
@@ -12,6 +11,7 @@ import bitterend.exchange.form.LocalForm;
 import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
+import bitterend.market.UsualLateness;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;

@@ -1,8 +1,8 @@
 package bitterend.exchange;
 
-import bitterend.buying.Offer;
-import bitterend.buying.OnOrder;
 import bitterend.history.History;
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import java.util.List;
 
 /**

@@ -1,9 +1,9 @@
 package bitterend.report;
 
-import bitterend.buying.Offer;
 import bitterend.buying.Result;
 import bitterend.buying.Standing;
 import bitterend.buying.Verdict;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;

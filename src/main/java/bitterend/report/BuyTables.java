@@ -6,11 +6,11 @@ import static bitterend.report.TableFigures.truth;
 import static bitterend.report.TableFigures.words;
 
 import bitterend.buying.Advice;
-import bitterend.buying.Offer;
 import bitterend.buying.ReelLine;
 import bitterend.buying.Reorder;
 import bitterend.buying.Result;
 import bitterend.buying.Verdict;
+import bitterend.market.Offer;
 import bitterend.report.table.DataTable;
 import bitterend.report.table.DataTable.Column;
 import bitterend.report.table.Datum;

@@ -1,9 +1,9 @@
 package bitterend.report;
 
-import bitterend.buying.Offer;
 import bitterend.buying.Option;
 import bitterend.buying.Orders;
 import bitterend.buying.ReelSet;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;

@@ -4,8 +4,8 @@ import static bitterend.serve.FormField.chosen;
 import static bitterend.serve.FormField.ticked;
 import static bitterend.serve.FormField.typed;
 
-import bitterend.buying.OnOrder;
 import bitterend.exchange.Shop;
+import bitterend.market.OnOrder;
 import bitterend.report.Figures;
 import bitterend.serve.FormField.Choice;
 import bitterend.stock.Held;

@@ -1,8 +1,8 @@
 package bitterend.work;
 
-import bitterend.buying.OnOrder;
-import bitterend.buying.UsualLateness;
 import bitterend.exchange.Shop;
+import bitterend.market.OnOrder;
+import bitterend.market.UsualLateness;
 import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.stock.Reel;

@@ -1,9 +1,9 @@
 package bitterend.work;
 
-import bitterend.buying.Offer;
 import bitterend.demand.Piece;
 import bitterend.exchange.Shop;
 import bitterend.history.PastOrder;
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import bitterend.packing.Brake;
 import bitterend.packing.WorkingDays;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece;
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;

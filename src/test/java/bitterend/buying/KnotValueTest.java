@@ -3,6 +3,8 @@ package bitterend.buying;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;

@@ -5,6 +5,7 @@ import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.demand.Piece;
+import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Diameter;
 import bitterend.measure.Length;

@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.market.Offer;
 import bitterend.measure.Length;
 import bitterend.packing.Prices;
 import bitterend.packing.strategy.StudyStrategy;

@@ -1,8 +1,8 @@
 package bitterend.work.plans;
 
-import bitterend.buying.OnOrder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.Supplies;
+import bitterend.market.OnOrder;
 import bitterend.packing.WorkingDays;
 import bitterend.packing.explain.LateRope;
 import bitterend.packing.explain.LateRope.Planned;

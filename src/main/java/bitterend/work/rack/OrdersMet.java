@@ -1,10 +1,10 @@
 package bitterend.work.rack;
 
-import bitterend.buying.OnOrder;
 import bitterend.day.Receipt.Apart;
 import bitterend.day.Receipt.Ordered;
 import bitterend.exchange.ReceiptCsv.Row;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.OnOrder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,12 +1,12 @@
 package bitterend.work.rack;
 
-import bitterend.buying.OnOrder;
 import bitterend.catalogue.Rope;
 import bitterend.day.Receipt;
 import bitterend.day.Receipt.Apart;
 import bitterend.day.Receipt.Ordered;
 import bitterend.exchange.ReceiptCsv;
 import bitterend.exchange.ReceiptCsv.Row;
+import bitterend.market.OnOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.stock.CameIn;

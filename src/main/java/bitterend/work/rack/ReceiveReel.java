@@ -1,9 +1,9 @@
 package bitterend.work.rack;
 
-import bitterend.buying.OnOrder;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.finding.Nearest;
+import bitterend.market.OnOrder;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
 import bitterend.measure.Ratio;

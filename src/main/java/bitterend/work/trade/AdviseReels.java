@@ -2,10 +2,10 @@ package bitterend.work.trade;
 
 import bitterend.buying.Advice;
 import bitterend.buying.Buyer;
-import bitterend.buying.OnOrder;
 import bitterend.buying.Orders;
-import bitterend.buying.UsualLateness;
 import bitterend.exchange.Shop;
+import bitterend.market.OnOrder;
+import bitterend.market.UsualLateness;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;

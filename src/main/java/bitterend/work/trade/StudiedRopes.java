@@ -1,11 +1,11 @@
 package bitterend.work.trade;
 
 import bitterend.buying.KnotValue;
-import bitterend.buying.Offer;
 import bitterend.buying.RackWorth;
 import bitterend.buying.Study;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
+import bitterend.market.Offer;
 import bitterend.stock.StockValue;
 import bitterend.work.CoilCurves;
 import java.time.LocalDate;

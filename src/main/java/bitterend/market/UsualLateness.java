@@ -1,4 +1,4 @@
-package bitterend.buying;
+package bitterend.market;
 
 import bitterend.packing.ShopCalendar;
 import bitterend.packing.ShopCalendar.Ahead;

@@ -2,6 +2,8 @@ package bitterend.buying;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.WorkingDays;
@@ -19,14 +21,14 @@ import java.util.stream.Stream;
  * Turns what can be had into reels of a packing problem. Each offer is packed as a rope of its own, so that its reels are
  * valued by the price paid for them; a piece may come off it when it may come off that rope and the reel comes in time.
  */
-final class Market {
+final class PurchaseProblem {
     private static final String COMMITTED = ", committed";
 
     private final Orders orders;
     private final Set<String> late;
 
     /** {@code late} names pieces for which rope may come after they are due, since none comes before. */
-    Market(Orders orders, Set<String> late) {
+    PurchaseProblem(Orders orders, Set<String> late) {
         this.orders = orders;
         this.late = late;
     }

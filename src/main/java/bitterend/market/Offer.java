@@ -1,4 +1,4 @@
-package bitterend.buying;
+package bitterend.market;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -113,7 +113,7 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
     }
 
     /** The id that reels and ropes of this offer carry inside a packing; no rope of a shop has a colon in its id. */
-    String marking() {
+    public String marking() {
         return rope + ": offer " + id;
     }
 

@@ -1,4 +1,4 @@
-package bitterend.buying;
+package bitterend.market;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -20,7 +20,7 @@ final class UsualLatenessTest {
         "2026-02-20, 2026-03-02, 2026-03-04",
     })
     void rope_isCountedOn(LocalDate expected, LocalDate today, LocalDate from) {
-        OnOrder order = new OnOrder("P-88", "", Stall.ROPE, Offer.Made.plain(Length.ofMetres(20)), 1, 0, expected);
+        OnOrder order = new OnOrder("P-88", "", "DB12", Offer.Made.plain(Length.ofMetres(20)), 1, 0, expected);
         assertEquals(from, new UsualLateness(ShopCalendar.USUAL, UsualLateness.USUAL).from(order, today));
     }
 }

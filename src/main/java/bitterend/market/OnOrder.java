@@ -1,4 +1,4 @@
-package bitterend.buying;
+package bitterend.market;
 
 import bitterend.measure.Length;
 import bitterend.measure.Written;
@@ -59,7 +59,7 @@ public record OnOrder(
                 Reel.Where.UNKNOWN);
     }
 
-    String marking() {
+    public String marking() {
         return rope + ": on order " + id;
     }
 }
