@@ -22,6 +22,7 @@ import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
 import bitterend.quoting.sharing.Stability;
+import java.time.LocalDate;
 import java.util.List;
 
 /** A quote as JSON, exact and for programs: for the file with all that stands behind it, or what the customer may see. */
@@ -206,11 +207,20 @@ public final class QuoteJson {
 
     private JsonTree view(WasteView view) {
         if (view instanceof WasteView.Span span) {
-            return new JsonTree()
+            JsonTree tree = new JsonTree()
                     .with("low", money.exact(span.low()))
                     .with("middle", money.exact(span.middle()))
                     .with("high", money.exact(span.high()))
                     .with("samples", span.samples());
+            return span.weeks().mondays().isEmpty()
+                    ? tree
+                    : tree.with(
+                                    "weeks",
+                                    span.weeks().mondays().stream()
+                                            .map(LocalDate::toString)
+                                            .toList())
+                            .with("ofSeason", span.weeks().ofSeason())
+                            .with("outOfWeeks", span.weeks().outOf());
         }
         return new JsonTree().with("notKnown", ((WasteView.NotKnown) view).reason());
     }

@@ -40,7 +40,7 @@ public record History(List<Week> weeks) {
                 monday = monday.plusWeeks(1)) {
             List<PastOrder> placed = new ArrayList<>(byMonday.getOrDefault(monday, List.of()));
             placed.sort(Comparator.comparing(PastOrder::order));
-            weeks.add(new Week(placed));
+            weeks.add(new Week(monday, placed));
         }
         return new History(weeks);
     }

@@ -1,14 +1,16 @@
 package bitterend.history;
 
 import bitterend.demand.Piece;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
  * One week of work, from Monday to Sunday; weeks without an order are weeks too.
  *
+ * @param monday its first day
  * @param orders placed in it, by number
  */
-public record Week(List<PastOrder> orders) {
+public record Week(LocalDate monday, List<PastOrder> orders) {
     public Week {
         orders = List.copyOf(orders);
     }

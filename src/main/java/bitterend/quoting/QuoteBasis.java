@@ -5,6 +5,7 @@ import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.packing.PackingProblem;
 import bitterend.quoting.sharing.NewRope;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -16,17 +17,29 @@ import java.util.function.Function;
  *
  * @param book the booked work and today's rack
  * @param newRopes every rope of the catalogue as it is bought, by id
- * @param pastWeeks the pieces of each past week, the oldest first; empty where no history is kept
+ * @param pastWeeks the past weeks, the oldest first; empty where no history is kept
  * @param model what an assembly asks of the bench
  */
 public record QuoteBasis(
         PackingProblem book,
         Map<String, NewRope> newRopes,
-        List<List<Piece>> pastWeeks,
+        List<PastWeek> pastWeeks,
         Function<Assembly, Demanded> model) {
     public QuoteBasis {
         newRopes = Collections.unmodifiableMap(new TreeMap<>(newRopes));
-        pastWeeks = pastWeeks.stream().map(List::copyOf).toList();
+        pastWeeks = List.copyOf(pastWeeks);
+    }
+
+    /**
+     * A week of the past.
+     *
+     * @param monday its first day
+     * @param pieces what was cut for the orders placed in it
+     */
+    public record PastWeek(LocalDate monday, List<Piece> pieces) {
+        public PastWeek {
+            pieces = List.copyOf(pieces);
+        }
     }
 
     /** A rope as it is bought; an unknown id is a caller's bug. */

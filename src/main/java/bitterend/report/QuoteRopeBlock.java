@@ -44,6 +44,9 @@ final class QuoteRopeBlock {
                 + " cut by itself from new reels of the sizes we buy, what is left going back to the rack at its"
                 + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
                 + " added to past weeks.");
+        if (rope.waste().usual() instanceof WasteView.Span usual) {
+            page.paragraph(PastWeekWords.of(usual.weeks()));
+        }
     }
 
     private TableRows lengths() {

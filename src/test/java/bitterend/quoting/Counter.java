@@ -14,6 +14,7 @@ import bitterend.measure.Written;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.QuoteBasis.PastWeek;
 import bitterend.quoting.QuoteLine.Asked;
 import bitterend.quoting.QuoteLine.Leeway;
 import bitterend.quoting.sharing.NewReel;
@@ -21,6 +22,7 @@ import bitterend.quoting.sharing.NewRope;
 import bitterend.shops.PlainShop;
 import bitterend.stock.StockValue;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +33,7 @@ final class Counter {
     private final PackingProblem book;
     private final List<NewReel> reels = new ArrayList<>();
     private final List<QuoteLine> lines = new ArrayList<>();
-    private final List<List<Piece>> weeks = new ArrayList<>();
+    private final List<PastWeek> weeks = new ArrayList<>();
     private QuotePolicy policy = new QuotePolicy(
             WasteBasis.ALONE,
             false,
@@ -79,9 +81,15 @@ final class Counter {
     }
 
     Counter week(long... cuts) {
-        weeks.add(IntStream.range(0, cuts.length)
-                .mapToObj(i -> piece("W" + weeks.size(), "1", i + 1, cuts[i]))
-                .toList());
+        return week(PlainShop.DAY.minusWeeks(60).plusWeeks(weeks.size()), cuts);
+    }
+
+    Counter week(LocalDate monday, long... cuts) {
+        weeks.add(new PastWeek(
+                monday,
+                IntStream.range(0, cuts.length)
+                        .mapToObj(i -> piece("W" + weeks.size(), "1", i + 1, cuts[i]))
+                        .toList()));
         return this;
     }
 

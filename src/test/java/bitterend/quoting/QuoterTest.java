@@ -1,6 +1,7 @@
 package bitterend.quoting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +14,7 @@ import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.QuoteLine.Asked;
 import bitterend.quoting.QuoteLine.Leeway;
 import bitterend.shops.PlainShop;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -110,6 +112,43 @@ final class QuoterTest {
         assertEquals(new Cost(-4_000_000), usual.low());
         assertEquals(Cost.ZERO, usual.high());
         assertEquals(new Cost(-2_000_000), usual.middle());
+    }
+
+    /** Ten weeks of this time of year, where the piece takes scrap, among thirty of another, where it opens a reel. */
+    @Test
+    void usualWaste_isOfTheSameTimeOfYear_whereThereAreEnoughWeeks() {
+        Counter counter = counter().line("1", 4_000, 1);
+        for (int week = 0; week < 30; week++) {
+            counter.week(PlainShop.DAY.minusWeeks(94 - week), 4_000);
+        }
+        for (int week = 0; week < 10; week++) {
+            counter.week(PlainShop.DAY.minusWeeks(52 + 5 - week), 6_000);
+        }
+        WasteView.Span usual = assertInstanceOf(
+                WasteView.Span.class, counter.quote().ropes().get(0).waste().usual());
+        assertEquals(10, usual.samples());
+        assertTrue(usual.weeks().ofSeason());
+        assertEquals(PlainShop.DAY.minusWeeks(57), usual.weeks().mondays().get(0));
+        assertEquals(new Cost(-4_000_000), usual.high());
+    }
+
+    /** The season has but two weeks: all of the past counts, forty weeks of it, the first years too. */
+    @Test
+    void usualWaste_isOfAllOfThePast_takenEvenly() {
+        Counter counter = counter().line("1", 4_000, 1);
+        for (int week = 0; week < 160; week++) {
+            LocalDate monday = PlainShop.DAY.minusWeeks(160 - week);
+            boolean near = Math.abs(monday.getDayOfYear() - PlainShop.DAY.getDayOfYear()) < 100;
+            if (!near || week < 2) {
+                counter.week(monday, 6_000);
+            }
+        }
+        WasteView.Span usual = assertInstanceOf(
+                WasteView.Span.class, counter.quote().ropes().get(0).waste().usual());
+        assertEquals(40, usual.samples());
+        assertFalse(usual.weeks().ofSeason());
+        assertTrue(usual.weeks().outOf() > 60, "" + usual.weeks().outOf());
+        assertTrue(usual.weeks().mondays().get(0).isBefore(PlainShop.DAY.minusWeeks(150)));
     }
 
     @Test

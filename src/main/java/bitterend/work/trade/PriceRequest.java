@@ -11,6 +11,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteBasis;
+import bitterend.quoting.QuoteBasis.PastWeek;
 import bitterend.quoting.QuoteRequest;
 import bitterend.quoting.Quoter;
 import bitterend.quoting.sharing.NewReel;
@@ -79,7 +80,10 @@ public final class PriceRequest {
             bought.put(rope.id(), new NewRope(rope, value, shop.settings().prices(), sizes(shop, rope)));
         }
         DemandModel model = new DemandModel(shop.catalogue());
-        return new QuoteBasis(book, bought, shop.supplies().history().piecesByWeek(), model::pieces);
+        List<PastWeek> past = shop.supplies().history().weeks().stream()
+                .map(week -> new PastWeek(week.monday(), week.pieces()))
+                .toList();
+        return new QuoteBasis(book, bought, past, model::pieces);
     }
 
     /** Reels as they are offered, each length at its lowest price with freight; without offers the usual reel at the rope's price. */
