@@ -2,9 +2,11 @@ package bitterend.cli;
 
 import bitterend.stock.LedgerException;
 import bitterend.work.Booking;
+import bitterend.work.CrashLog;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.time.Clock;
 import java.util.regex.Pattern;
 
 /** What a user sees when something went wrong that is not a problem of the data. Never a stack trace, unless asked for. */
@@ -12,9 +14,12 @@ final class Faults {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]");
 
     private final Terminal terminal;
+    private final TypedCommand typed;
 
-    Faults(Terminal terminal) {
+    /** @param typed the command, for the file that a fault of the program is written into */
+    Faults(Terminal terminal, TypedCommand typed) {
         this.terminal = terminal;
+        this.typed = typed;
     }
 
     /** What is to be told when something was not booked, and by its kind what the command ends with. */
@@ -38,7 +43,18 @@ final class Faults {
                         ? "something in the files is nested too deeply"
                         : "the program cannot go on: " + fault;
         terminal.err().println("error: " + what);
+        if (!(fault instanceof OutOfMemoryError)) {
+            tellFile(fault);
+        }
         return ExitCode.INTERNAL_ERROR.number();
+    }
+
+    /** A fault of the program has a file of its own; where no such file can be, the trace is the way. */
+    private void tellFile(Throwable fault) {
+        new CrashLog(typed.shop(), Clock.systemUTC())
+                .write(typed.doing(), fault)
+                .ifPresent(file ->
+                        terminal.err().println("What is needed to see it again, without a name in it, is in " + file));
     }
 
     int report(Exception fault, boolean debug) {
@@ -59,11 +75,12 @@ final class Faults {
         if (fault instanceof LedgerException ledger) {
             return ledger(ledger);
         }
-        terminal.err().println("internal error: " + fault);
+        terminal.err().println("internal error: " + printable(fault.toString()));
         terminal.err()
                 .println(
                         "This is a fault in the program, not in your files; nothing you have was changed. Run the command"
                                 + " again with --debug and see \"When it breaks\" in DEVELOPERS.md.");
+        tellFile(fault);
         return ExitCode.INTERNAL_ERROR.number();
     }
 

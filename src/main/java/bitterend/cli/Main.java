@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import picocli.AutoComplete;
@@ -35,7 +36,7 @@ public final class Main {
         return run(typed, terminal, parsed -> {});
     }
 
-    private static int run(String[] typed, Terminal plain, Consumer<ParseResult> prepare) {
+    static int run(String[] typed, Terminal plain, Consumer<ParseResult> prepare) {
         String[] args = asked(typed);
         if (List.of(args).equals(List.of(Bitterend.COMPLETION))) {
             plain.out().print(AutoComplete.bash(Bitterend.NAME, commandLine(plain, commands())));
@@ -51,16 +52,18 @@ public final class Main {
         Terminal terminal = hints.over(plain);
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
+        AtomicReference<TypedCommand> asked = new AtomicReference<>(TypedCommand.NONE);
         commandLine.setExecutionExceptionHandler(
-                (fault, command, parsed) -> new Faults(terminal).report(fault, isDebugging(args)));
+                (fault, command, parsed) -> new Faults(terminal, asked.get()).report(fault, isDebugging(args)));
         commandLine.setExecutionStrategy(parsed -> {
-            hints.of(shop(parsed));
-            Optional<String> idle = IdleOptions.refusal(parsed);
-            if (idle.isPresent() && !CommandLine.printHelpIfRequested(parsed)) {
-                return refused(idle.get(), last(parsed).commandSpec(), terminal);
+            asked.set(TypedCommand.of(parsed, shop(parsed)));
+            try {
+                return executed(parsed, hints, terminal, prepare);
+            } catch (CommandLine.PicocliException told) {
+                throw told;
+            } catch (RuntimeException fault) {
+                return new Faults(terminal, asked.get()).report(fault, isDebugging(args));
             }
-            prepare.accept(parsed);
-            return new CommandLine.RunLast().execute(parsed);
         });
         if (args.length == 0) {
             commandLine.usage(commandLine.getErr());
@@ -69,8 +72,18 @@ public final class Main {
         try {
             return commandLine.execute(args);
         } catch (Error fault) {
-            return new Faults(terminal).report(fault, isDebugging(args));
+            return new Faults(terminal, asked.get()).report(fault, isDebugging(args));
         }
+    }
+
+    private static int executed(ParseResult parsed, Hints hints, Terminal terminal, Consumer<ParseResult> prepare) {
+        hints.of(shop(parsed));
+        Optional<String> idle = IdleOptions.refusal(parsed);
+        if (idle.isPresent() && !CommandLine.printHelpIfRequested(parsed)) {
+            return refused(idle.get(), last(parsed).commandSpec(), terminal);
+        }
+        prepare.accept(parsed);
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     /** {@code help plan} as it is also said: {@code plan --help}. */

@@ -1,10 +1,12 @@
 package bitterend.serve;
 
+import bitterend.work.CrashLog;
 import io.javalin.http.Context;
 import java.io.PrintStream;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -16,10 +18,13 @@ final class Faults {
 
     private final PrintStream out;
     private final Clock clock;
+    private final CrashLog log;
 
-    Faults(PrintStream out, Clock clock) {
+    /** @param log where more of a fault of the program itself is written than a line holds */
+    Faults(PrintStream out, Clock clock, CrashLog log) {
         this.out = out;
         this.clock = clock;
+        this.log = log;
     }
 
     /** Writes a fault of a page down; the sentence for who stands before it. */
@@ -35,9 +40,14 @@ final class Faults {
     String noted(String what, Throwable fault) {
         String number =
                 Keys.random().replaceAll("[^A-Za-z0-9]", "").substring(0, 6).toLowerCase(Locale.ROOT);
+        String file = Wrong.isOfTheProgram(fault)
+                ? log.write(new CrashLog.Doing("serve " + what, Long.toString(PlanRun.SEED), List.of()), fault)
+                        .map(written -> "; more of it, without a name, in " + written)
+                        .orElse("")
+                : "";
         synchronized (out) {
             out.println(clock.instant().truncatedTo(ChronoUnit.SECONDS) + " fault " + number + ": " + what + ": "
-                    + kinds(fault));
+                    + kinds(fault) + file);
             out.flush();
         }
         return Wrong.sentence(fault) + " Where the program was started a line with the number " + number

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param run how far it is
  */
 record PlanRun(ShopNow shop, PlanDay verb, Run<PlannedDay> run) {
-    private static final long SEED = 1;
+    /** What random choices begin with. */
+    static final long SEED = 1;
 
     /** Begins to plan the day; nothing where there is no question to plan. */
     static Optional<PlanRun> begin(ShopNow shop, Plans plans, Runs runs) {

@@ -2,6 +2,7 @@ package bitterend.serve;
 
 import bitterend.exchange.Settings;
 import bitterend.measure.Units;
+import bitterend.work.CrashLog;
 import bitterend.work.ShopAccess;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -68,7 +69,7 @@ public final class ShopServer implements AutoCloseable {
         OfficeCode code = new OfficeCode(shop.folder());
         Office office = new Office(code, keys, guard, shop.clock());
         CountDraft count = new CountDraft(shop.folder());
-        Faults noted = new Faults(faults, shop.clock());
+        Faults noted = new Faults(faults, shop.clock(), new CrashLog(shop.folder(), shop.clock()));
         Runs runs = new Runs(noted);
         List<Screen> screens = List.of(
                 assets,

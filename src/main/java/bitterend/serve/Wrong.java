@@ -40,6 +40,14 @@ final class Wrong {
         return "This is a fault in the program, not in your files. Nothing was booked.";
     }
 
+    /** Whether it is a fault of the program itself, and nothing of files, the ledger or the machine. */
+    static boolean isOfTheProgram(Throwable fault) {
+        return !(fault instanceof LedgerException
+                || fault instanceof UncheckedIOException
+                || fault instanceof IOException
+                || fault instanceof OutOfMemoryError);
+    }
+
     static String sentence(Booking.Refused refused) {
         return onPage(refused.why()) + ". Nothing was booked.";
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Units;
 import bitterend.stock.LedgerPlace;
 import bitterend.store.SqliteLedgerPlace;
+import bitterend.work.CrashLog;
 import bitterend.work.ShopAccess;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no screen foresaw is a line where the program was started, found by the number that the page shows. */
 final class FaultsTest {
+    private static final String WHO = "Harbour Board";
+
     @Test
     void fault_isOneLineWithTheNumberOnThePage(@TempDir Path folder) throws Exception {
         ServedLoft loft = new ServedLoft("eider-shed", folder);
@@ -62,7 +65,7 @@ final class FaultsTest {
         return (LedgerPlace) Proxy.newProxyInstance(
                 LedgerPlace.class.getClassLoader(), new Class<?>[] {LedgerPlace.class}, (proxy, method, args) -> {
                     if (Thread.currentThread().getName().equals(thread)) {
-                        throw new IllegalStateException("no screen foresaw this");
+                        throw new IllegalStateException("no screen foresaw this of " + WHO);
                     }
                     return method.invoke(place, args);
                 });
@@ -88,6 +91,18 @@ final class FaultsTest {
             String number = saidOnceIn(seen.text(), lines, "short");
             assertTrue(ada.get("/short").text().contains(number), "and noted once");
             assertFalse(seen.page().contains("IllegalState"), seen.page());
+            String said = lines.toString(StandardCharsets.UTF_8);
+            Matcher file = Pattern.compile("; more of it, without a name, in (.+[.]txt)\\R")
+                    .matcher(said);
+            assertTrue(file.find(), said);
+            Path report = Path.of(file.group(1));
+            String text = Files.readString(report);
+            Files.delete(report);
+            assertFalse(report.startsWith(copy), said);
+            assertTrue(text.contains("doing: serve short\nseed: 1\n"), text);
+            assertTrue(text.contains("java.lang.IllegalStateException\n  at bitterend."), text);
+            assertTrue(text.contains("  orders.csv ") && text.contains("  stock.db "), text);
+            assertFalse(text.contains("Ada") || text.contains(WHO) || text.contains(copy.toString()), text);
         }
     }
 
@@ -96,7 +111,10 @@ final class FaultsTest {
     @ValueSource(strings = {"plan", "/buying"})
     void faultOfARun_hasANumberToo(String name) throws InterruptedException {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
-        Faults faults = new Faults(new PrintStream(lines, true, StandardCharsets.UTF_8), Clock.systemUTC());
+        Faults faults = new Faults(
+                new PrintStream(lines, true, StandardCharsets.UTF_8),
+                Clock.systemUTC(),
+                new CrashLog(Path.of("demo-data", "eider-shed"), Clock.systemUTC()));
         Run<String> run = new Runs(faults).begin(name, ear -> {
             throw new OutOfMemoryError("no screen foresaw this");
         });

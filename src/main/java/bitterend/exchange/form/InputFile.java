@@ -5,6 +5,7 @@ import bitterend.exchange.workbook.Workbook;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +31,7 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
     private static final Pattern BLANKS = Pattern.compile("[\\s,;\"]+");
     private static final int MOST_PLAIN = 127;
     private static final int LONGEST_SHOWN = 40;
+    private static final int PART = 1 << 16;
 
     public InputFile {
         sheets = List.copyOf(sheets);
@@ -163,8 +165,24 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
     }
 
     public static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
+    /** SHA-256 of a file that is there, in hexadecimal, however large: it is not held in memory. */
+    public static String sha256(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        try (InputStream bytes = Files.newInputStream(file)) {
+            byte[] part = new byte[PART];
+            for (int read = bytes.read(part); read >= 0; read = bytes.read(part)) {
+                digest.update(part, 0, read);
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }
