@@ -81,7 +81,7 @@ final class ArchitectureTest {
                             + "packing.greedy packing.loads packing.order packing.patterns packing.search stock"),
             Map.entry("day", "demand finding measure packing packing.order stock stock.worth"),
             Map.entry("history", "demand measure"),
-            Map.entry("market", "measure packing stock"),
+            Map.entry("market", "finding measure packing stock"),
             Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
             Map.entry("buying.steady", "demand history measure"),
             Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),

@@ -105,6 +105,8 @@ final class PurchasedReels {
         WorkingDays working = new WorkingDays(problem.calendar());
         LocalDate due =
                 pieces.stream().map(working::cutBy).min(LocalDate::compareTo).orElse(LocalDate.MAX);
-        return due.equals(LocalDate.MAX) ? due : due.minusDays(offer.terms().leadDays());
+        return due.equals(LocalDate.MAX)
+                ? due
+                : due.minusDays(offer.terms().lead().days());
     }
 }

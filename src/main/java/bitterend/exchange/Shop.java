@@ -3,7 +3,9 @@ package bitterend.exchange;
 import bitterend.catalogue.Catalogue;
 import bitterend.demand.Piece;
 import bitterend.finding.Finding;
+import bitterend.market.Market;
 import bitterend.measure.Length;
+import bitterend.measure.LinearMass;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
@@ -67,6 +69,13 @@ public record Shop(
                         piece.source().order() + "/" + piece.source().line(),
                         piece.finished().roundedUp())));
         return Stream.concat(ordered, past.values().stream()).toList();
+    }
+
+    /** What can be had on a day. */
+    public Market market(LocalDate day) {
+        Map<String, LinearMass> masses = new TreeMap<>();
+        catalogue.ropes().forEach(rope -> masses.put(rope.id(), rope.mass()));
+        return new Market(day, supplies.offers(), supplies.suppliers(), masses);
     }
 
     /** What is on each reel. */

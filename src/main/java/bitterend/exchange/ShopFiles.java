@@ -33,6 +33,7 @@ public final class ShopFiles {
             ReelsCsv.NAME,
             PinsCsv.NAME,
             OffersCsv.NAME,
+            SuppliersCsv.NAME,
             OnOrderCsv.NAME,
             HistoryCsv.NAME,
             ValuesJson.NAME,

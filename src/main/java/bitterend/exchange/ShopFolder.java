@@ -10,6 +10,7 @@ import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
 import bitterend.market.Offer;
+import bitterend.market.Supplier;
 import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.stock.Reel;
@@ -147,9 +148,14 @@ public final class ShopFolder {
                 .stream()
                 .filter(offer -> !ropes.isBroken(offer.rope()))
                 .toList();
+        List<Supplier> suppliers = files.findTable(SuppliersCsv.NAME)
+                .filter(file -> ShopJson.isKnown(settings.money()))
+                .map(new SuppliersCsv(settings.money(), findings)::read)
+                .orElse(List.of());
         Map<String, List<String>> came = ledger == null ? Map.of() : ledger.came();
         return new Supplies(
                 offers,
+                suppliers,
                 files
                         .findTable(OnOrderCsv.NAME)
                         .map(new OnOrderCsv(ropes, offers, came, findings)::read)

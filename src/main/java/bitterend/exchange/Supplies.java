@@ -3,21 +3,30 @@ package bitterend.exchange;
 import bitterend.history.History;
 import bitterend.market.Offer;
 import bitterend.market.OnOrder;
+import bitterend.market.Supplier;
 import java.util.List;
 
 /**
  * What a shop knows about buying rope; every part may be missing.
  *
- * @param offers what suppliers offer, by id
+ * @param offers what suppliers offer, by id, whether it can be had or not: {@link Shop#market} says what can
+ * @param suppliers whose terms are known
  * @param onOrder reels on their way, by number
  * @param history past orders
  * @param values curves that the shop has of its own
  */
-public record Supplies(List<Offer> offers, List<OnOrder> onOrder, History history, ShopValues values) {
-    public static final Supplies NONE = new Supplies(List.of(), List.of(), History.NONE, ShopValues.NONE);
+public record Supplies(
+        List<Offer> offers, List<Supplier> suppliers, List<OnOrder> onOrder, History history, ShopValues values) {
+    public static final Supplies NONE = new Supplies(List.of(), List.of(), List.of(), History.NONE, ShopValues.NONE);
 
     public Supplies {
         offers = List.copyOf(offers);
+        suppliers = List.copyOf(suppliers);
         onOrder = List.copyOf(onOrder);
+    }
+
+    /** The same with other reels on their way. */
+    public Supplies expecting(List<OnOrder> coming) {
+        return new Supplies(offers, suppliers, coming, history, values);
     }
 }

@@ -62,31 +62,59 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
     /**
      * What a reel costs and when it comes.
      *
-     * @param price of a reel
+     * @param price of a reel, by how many are taken in one order
      * @param freight of a reel
      * @param supply most reels to be had
      * @param minimum fewest reels in an order; at least 1
-     * @param leadDays days from the order to the rack
+     * @param lead how long it takes
+     * @param validUntil last day on which it can be ordered so; {@link LocalDate#MAX} where none is stated
      */
-    public record Terms(Money price, Money freight, int supply, int minimum, int leadDays) {
+    public record Terms(ReelPrice price, Money freight, int supply, int minimum, Lead lead, LocalDate validUntil) {
         public static final int UNLIMITED = Integer.MAX_VALUE;
 
         public Terms {
-            if (price.minor() < 0 || freight.minor() < 0 || supply < 0 || minimum < 1 || leadDays < 0) {
-                throw new IllegalArgumentException("price " + price + ", freight " + freight + ", supply " + supply
-                        + ", minimum " + minimum + ", lead days " + leadDays);
+            if (price.one().minor() < 0 || freight.minor() < 0 || supply < 0 || minimum < 1) {
+                throw new IllegalArgumentException(
+                        "price " + price + ", freight " + freight + ", supply " + supply + ", minimum " + minimum);
             }
         }
 
         /** As many as are wanted, at once, freight paid. */
         public static Terms of(Money price) {
-            return new Terms(price, Money.ZERO, UNLIMITED, 1, 0);
+            return new Terms(ReelPrice.of(price), Money.ZERO, UNLIMITED, 1, Lead.AT_ONCE, LocalDate.MAX);
         }
     }
 
-    /** Price and freight of a reel. */
+    /**
+     * How long it takes from the order to the rack, in calendar days.
+     *
+     * @param days as the supplier says
+     * @param spread so many days later than he says nearly every order of the past was there: what is promised to a customer
+     *     counts on {@code days + spread}
+     */
+    public record Lead(int days, int spread) {
+        public static final Lead AT_ONCE = new Lead(0, 0);
+
+        public Lead {
+            if (days < 0 || spread < 0) {
+                throw new IllegalArgumentException("lead " + days + " days, spread " + spread);
+            }
+        }
+
+        /** Days after which a reel is counted on. */
+        public int countedOn() {
+            return days + spread;
+        }
+    }
+
+    /** Price and freight of a reel in the smallest order there is of it. */
     public Cost paid() {
-        return terms.price().plus(terms.freight()).fine();
+        return paid(terms.minimum());
+    }
+
+    /** Price and freight of a reel in an order of so many; what its supplier charges by order or by mass is left out. */
+    public Cost paid(int reels) {
+        return terms.price().at(reels).plus(terms.freight()).fine();
     }
 
     /** The length that can be counted on, rounded down. */
@@ -94,7 +122,7 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
         return made.usable();
     }
 
-    /** Price and freight by the metre that can be counted on, rounded down. */
+    /** What is {@linkplain #paid() paid} by the metre that can be counted on, rounded down. */
     public UnitPrice byMetre() {
         return new UnitPrice(BigInteger.valueOf(paid().millis())
                 .multiply(BigInteger.valueOf(1000))
@@ -102,14 +130,19 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
                 .longValueExact());
     }
 
-    /** The day a reel ordered on this day is on the rack. */
+    /** The day a reel ordered on this day is on the rack, as its supplier says. */
     public LocalDate arrives(LocalDate ordered) {
-        return ordered.plusDays(terms.leadDays());
+        return ordered.plusDays(terms.lead().days());
     }
 
-    /** Whether the offer can be planned for: one length, and there is at least one. */
+    /** The day from which a reel ordered on this day is counted on: what its orders are usually later is in it. */
+    public LocalDate countedOn(LocalDate ordered) {
+        return ordered.plusDays(terms.lead().countedOn());
+    }
+
+    /** Whether the offer can be planned for on the day it was made: one length, and there is at least one. */
     public boolean plannable() {
-        return !made.joined() && terms.supply() >= terms.minimum();
+        return !made.joined() && terms.supply() > 0 && terms.supply() >= terms.minimum();
     }
 
     /** The id that reels and ropes of this offer carry inside a packing; no rope of a shop has a colon in its id. */

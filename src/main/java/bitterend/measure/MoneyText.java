@@ -3,6 +3,7 @@ package bitterend.measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +26,9 @@ public record MoneyText(String currency, int minorDigits) {
     private static final BigDecimal MOST_MINOR = new BigDecimal("1000000000000");
     private static final Pattern BY_LENGTH =
             Pattern.compile("(?<code>[^/ ]*) ?/ ?(?<count>[0-9]{0,4}) ?(?<unit>\\p{L}+)");
+
+    private static final Map<String, Long> MICROGRAMS =
+            Map.of("kg", 1_000_000_000L, "t", 1_000_000_000_000L, "lb", 453_592_370L, "lbs", 453_592_370L);
 
     public MoneyText {
         if (!currency.matches("[A-Z]{3}") || minorDigits < 0 || minorDigits > 4) {
@@ -59,6 +63,11 @@ public record MoneyText(String currency, int minorDigits) {
     /** A price by length, to the nearest 1/1000 minor unit per metre. */
     public Parsed<UnitPrice> parseByLength(String text) {
         return Amount.one(text, expectedByLength()).then(this::byLength);
+    }
+
+    /** A price by mass, such as {@code 0.45 EUR/kg} or {@code 20 USD/100 lb}, down to 1/1000 of a minor unit. */
+    public Parsed<MassPrice> parseByMass(String text) {
+        return Amount.one(text, expectedByMass()).then(this::byMass);
     }
 
     /** {@code 12.50 EUR}, exact. */
@@ -99,6 +108,21 @@ public record MoneyText(String currency, int minorDigits) {
                         : Parsed.of(new UnitPrice(millis.longValueExact())));
     }
 
+    private Parsed<MassPrice> byMass(Amount amount) {
+        Matcher parts = BY_LENGTH.matcher(amount.unit());
+        Long each = parts.matches() ? MICROGRAMS.get(parts.group("unit")) : null;
+        if (each == null || !isOurs(parts.group("code")) || parts.group("count").matches("0+")) {
+            return Parsed.refused(expectedByMass());
+        }
+        long count = parts.group("count").isEmpty() ? 1 : Long.parseLong(parts.group("count"));
+        return minor(amount.number(), MOST_A_METRE)
+                .map(minor -> minor.movePointRight(3))
+                .then(millis -> millis.stripTrailingZeros().scale() > 0
+                        ? Parsed.refused(
+                                expectedByMass() + ", with at most " + (minorDigits + 3) + " digits behind the point")
+                        : Parsed.of(new MassPrice(millis.longValueExact(), Math.multiplyExact(each, count))));
+    }
+
     private Parsed<BigDecimal> minor(BigDecimal number, BigDecimal most) {
         BigDecimal minor = number.movePointRight(minorDigits);
         return minor.compareTo(most) > 0 ? Parsed.refused("an amount of at most " + most(most)) : Parsed.of(minor);
@@ -119,6 +143,10 @@ public record MoneyText(String currency, int minorDigits) {
 
     private String expected() {
         return "an amount of money such as " + print(new Money(1250));
+    }
+
+    private String expectedByMass() {
+        return "a price by mass such as 0.45 " + currency + "/kg or 20 " + currency + "/100 lb";
     }
 
     private String expectedByLength() {

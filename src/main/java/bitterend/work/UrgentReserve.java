@@ -56,7 +56,7 @@ public final class UrgentReserve {
         List<Offer> offers = shop.supplies().offers();
         for (Offer offer : offers) {
             LocalDate there = working.ahead(
-                    day.plusDays(offer.terms().leadDays()), shop.settings().lateness());
+                    day.plusDays(offer.terms().lead().days()), shop.settings().lateness());
             offered.merge(offer.rope(), there, (one, other) -> one.isBefore(other) ? one : other);
         }
         return offered;

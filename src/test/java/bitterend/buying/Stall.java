@@ -59,7 +59,13 @@ final class Stall {
                 offer.supplier(),
                 offer.rope(),
                 offer.made(),
-                new Offer.Terms(offer.terms().price(), Money.ZERO, supply, minimum, leadDays));
+                new Offer.Terms(
+                        offer.terms().price(),
+                        Money.ZERO,
+                        supply,
+                        minimum,
+                        new Offer.Lead(leadDays, 0),
+                        LocalDate.MAX));
     }
 
     /** Pairs of metres and number. */

@@ -88,10 +88,16 @@ final class ExtremeFiguresTest {
             """;
     private static final String OFFERS =
             """
-            offer,supplier,rope,length,price,freight,supply,minimum,tolerance,lead days,note
-            B12-100,Northquay Cordage,BRAID-12,100 m,196.00 EUR,4.00 EUR,10,1,1 %,2,
-            B12-200,Northquay Cordage,BRAID-12,200 m,1.85 EUR/m,0 EUR,3,1,0,2,
-            L14-110,Longreach Ropeworks,LAID-14,110 m,171.00 EUR,9.50 EUR,,2,2 %,7,
+            offer,supplier,rope,length,price,breaks,freight,supply,minimum,tolerance,lead days,lead spread,valid until,note
+            B12-100,Northquay Cordage,BRAID-12,100 m,196.00 EUR,5: 190.00 EUR; 10: 180.00 EUR,4.00 EUR,10,1,1 %,2,1,2026-12-31,
+            B12-200,Northquay Cordage,BRAID-12,200 m,1.85 EUR/m,2: 1.80 EUR/m,0 EUR,3,1,0,2,,,
+            L14-110,Longreach Ropeworks,LAID-14,110 m,171.00 EUR,,9.50 EUR,,2,2 %,7,2,,
+            """;
+    private static final String SUPPLIERS =
+            """
+            supplier,address,contact,freight by order,freight by weight,free freight from,minimum order,note
+            Northquay Cordage,Ropewalk 3,orders desk,6.50 EUR,0.45 EUR/kg,750.00 EUR,100.00 EUR,
+            Longreach Ropeworks,,,9.00 EUR,20 EUR/100 lb,,,
             """;
     private static final String ON_ORDER =
             """
@@ -179,6 +185,7 @@ final class ExtremeFiguresTest {
                 SPLICES,
                 "thimbles.json",
                 THIMBLES));
+        files.put("suppliers.csv", SUPPLIERS);
         for (String name : List.of("history.csv", "orders.csv", "reels.csv", "ropes.json")) {
             files.put(name, Files.readString(shop.resolve(name)));
         }

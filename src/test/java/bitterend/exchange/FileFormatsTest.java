@@ -26,6 +26,7 @@ final class FileFormatsTest {
                 PinsCsv.COLUMNS,
                 MeasuredCsv.COLUMNS,
                 OffersCsv.COLUMNS,
+                SuppliersCsv.COLUMNS,
                 OnOrderCsv.COLUMNS,
                 OrdersCsv.columnsWith("placed"))) {
             List<String> names = new ArrayList<>(columns.required());

@@ -31,6 +31,7 @@ final class FileReferenceTest {
             OrdersCsv.NAME, OrdersCsv.COLUMNS,
             ReelsCsv.NAME, ReelsCsv.COLUMNS,
             OffersCsv.NAME, OffersCsv.COLUMNS,
+            SuppliersCsv.NAME, SuppliersCsv.COLUMNS,
             OnOrderCsv.NAME, OnOrderCsv.COLUMNS,
             MeasuredCsv.NAME, MeasuredCsv.COLUMNS);
 
@@ -47,7 +48,7 @@ final class FileReferenceTest {
 
     @Test
     void requiredColumns_areMarked() {
-        for (String file : List.of(ReelsCsv.NAME, OffersCsv.NAME, OnOrderCsv.NAME)) {
+        for (String file : List.of(ReelsCsv.NAME, OffersCsv.NAME, SuppliersCsv.NAME, OnOrderCsv.NAME)) {
             Set<String> marked = REFERENCE.members(file).stream()
                     .filter(member -> member.usual().equals("required"))
                     .map(Member::name)

@@ -8,12 +8,15 @@ import java.util.Set;
 
 /** Cells of a table brought into the form of the files, by what their column holds and how its place types that. */
 final class FileCells {
-    private static final Set<String> DAYS = Set.of("day", "due", "expected", "placed", "received", "use by");
+    private static final Set<String> DAYS =
+            Set.of("day", "due", "expected", "placed", "received", "use by", "valid until");
     /** Columns whose commas are commas. */
     private static final Set<String> WORDS = Set.of(
             "accept",
+            "address",
             "certificate number",
             "colour",
+            "contact",
             "customer",
             "for order",
             "id",

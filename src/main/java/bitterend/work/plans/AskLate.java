@@ -110,7 +110,7 @@ public final class AskLate {
                         now.orders(),
                         now.reels(),
                         now.pins(),
-                        new Supplies(supplies.offers(), orders, supplies.history(), supplies.values()),
+                        supplies.expecting(orders),
                         now.digests(),
                         now.leftOut()),
                 shop.rack(),

@@ -128,7 +128,7 @@ public final class StudyReels {
     private Reorder hint(Study study) {
         int lead = shop.supplies().offers().stream()
                 .filter(offer -> offer.rope().equals(study.rope().id()) && offer.plannable())
-                .mapToInt(offer -> offer.terms().leadDays())
+                .mapToInt(offer -> offer.terms().lead().days())
                 .min()
                 .orElse(0);
         int weeks = (lead + DAYS_OF_A_WEEK - 1) / DAYS_OF_A_WEEK + 1;
