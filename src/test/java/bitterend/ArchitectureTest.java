@@ -104,7 +104,9 @@ final class ArchitectureTest {
                     "buying catalogue day demand exchange finding market measure packing packing.check "
                             + "packing.explain packing.strategy quoting stock work work.orders"),
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
-            Map.entry("work.rack", "catalogue day demand exchange finding market measure packing stock work"),
+            Map.entry(
+                    "work.rack",
+                    "buying catalogue day demand exchange finding history market measure packing stock work"),
             Map.entry(
                     "work.trade",
                     "buying catalogue day demand demand.calibration exchange finding history market measure "
@@ -215,8 +217,10 @@ final class ArchitectureTest {
             "exchange.AnswerJson",
             "exchange.BuyJson",
             "exchange.CalibrationJson",
+            "exchange.ClaimsJson",
             "exchange.CoilValuesJson",
             "exchange.ExplainJson",
+            "exchange.IdleJson",
             "exchange.ImportJson",
             "exchange.LateRopeJson",
             "exchange.OrdersJson",

@@ -71,6 +71,13 @@ final class Typed {
         }
     }
 
+    /** A number of weeks, up to ten years. */
+    static final class Weeks extends Value<Integer> {
+        Weeks() {
+            super(StockText::weeks);
+        }
+    }
+
     /** Rope that is there. */
     static final class Rope extends Value<Length> {
         Rope() {

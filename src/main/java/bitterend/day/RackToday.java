@@ -3,6 +3,7 @@ package bitterend.day;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Moments;
 import bitterend.stock.CameIn;
+import bitterend.stock.Delivery;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -28,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param released the event that released it last, of every matched set that was released
  * @param known every reel there ever was, as it stands or stood last, by id
  * @param came the reels that came of each order of reels, first to last, by its number
+ * @param deliveries the same against what was ordered, where the ledger keeps that
  */
 public record RackToday(
         List<Reel> reels,
@@ -37,10 +39,11 @@ public record RackToday(
         Map<String, String> parents,
         Map<String, Event> released,
         Map<String, Reel> known,
-        Map<String, List<String>> came) {
+        Map<String, List<String>> came,
+        List<Delivery> deliveries) {
     /** Of a shop that keeps no ledger. */
     public static final RackToday NONE =
-            new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+            new RackToday(List.of(), Set.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
 
     public RackToday {
         reels = List.copyOf(reels);
@@ -51,6 +54,7 @@ public record RackToday(
         released = Map.copyOf(released);
         known = Map.copyOf(known);
         came = Map.copyOf(came);
+        deliveries = List.copyOf(deliveries);
     }
 
     /** A reel as it was once, with what is known of it today: its lot may have been corrected since. */
@@ -133,7 +137,8 @@ public record RackToday(
                 Standing.parents(stock.movements()),
                 releases(stock),
                 known,
-                came(stock));
+                came(stock),
+                Delivery.of(stock));
     }
 
     private static Map<String, List<String>> came(Ledger.Stock stock) {

@@ -145,11 +145,15 @@ final class OffersCsv {
         return Parsed.of(new ReelPrice(before.one(), breaks));
     }
 
-    /** A price of the reel, or by length; the latter rounded up to the smallest coin. */
     private Parsed<Money> price(String text, Length length) {
+        return price(text, length, money);
+    }
+
+    /** A price of the reel, or by length; the latter rounded up to the smallest coin. */
+    static Parsed<Money> price(String text, Length length, MoneyText money) {
         Optional<UnitPrice> byLength = money.parseByLength(text).value();
         if (byLength.isEmpty()) {
-            return amount(text);
+            return amount(text, money);
         }
         Cost reel = byLength.get().of(length);
         return Parsed.of(new Money(-Math.floorDiv(-reel.millis(), Cost.MILLIS_PER_MINOR)));

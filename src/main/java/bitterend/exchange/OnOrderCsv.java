@@ -10,6 +10,8 @@ import bitterend.finding.NaturalOrder;
 import bitterend.market.Offer;
 import bitterend.market.OnOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
 import bitterend.stock.Reel;
@@ -26,7 +28,8 @@ import java.util.stream.Stream;
 final class OnOrderCsv {
     static final String NAME = "on-order.csv";
     static final CsvColumns COLUMNS = new CsvColumns(
-            List.of("number", "rope", "length", "expected"), List.of("quantity", "certificate", "supplier", "note"));
+            List.of("number", "rope", "length", "expected"),
+            List.of("quantity", "certificate", "supplier", "price", "note"));
 
     /** Two in a hundred short, where no offer says how much: our own choice, no source. */
     private static final Ratio CAREFUL = Ratio.percent(2);
@@ -34,16 +37,18 @@ final class OnOrderCsv {
     private final Ropes ropes;
     private final List<Offer> offers;
     private final Map<String, List<String>> came;
+    private final MoneyText money;
     private final Findings findings;
 
     /**
      * @param offers what suppliers offer: how much short a reel may come is said there
      * @param came the reels that came already, by order of reels
      */
-    OnOrderCsv(Ropes ropes, List<Offer> offers, Map<String, List<String>> came, Findings findings) {
+    OnOrderCsv(Ropes ropes, List<Offer> offers, Map<String, List<String>> came, MoneyText money, Findings findings) {
         this.ropes = ropes;
         this.offers = List.copyOf(offers);
         this.came = Map.copyOf(came);
+        this.money = money;
         this.findings = findings;
     }
 
@@ -58,12 +63,16 @@ final class OnOrderCsv {
             Offer.Made made = made(row, supplier, rope);
             int quantity = row.optional("quantity", Readings.whole(1, 1_000), 1);
             LocalDate expected = row.require("expected", Readings::dayOfTable, LocalDate.EPOCH);
+            Money paid = row.optional(
+                    "price",
+                    text -> OffersCsv.price(text, made.length(), money),
+                    usual(rope, supplier, made, quantity));
             row.once("number", id, ids);
             int there = came.getOrDefault(id, List.of()).size();
             if (row.sound() && there >= quantity) {
                 row.warning("number", "a reel that is still to come: this order is received; take the row out");
             } else if (row.sound()) {
-                all.add(new OnOrder(id, supplier, rope, made, quantity - there, there, expected));
+                all.add(new OnOrder(id, supplier, rope, made, quantity - there, there, expected, paid));
             }
         }
         all.sort(Comparator.comparing(OnOrder::id, NaturalOrder.IDS));
@@ -75,11 +84,7 @@ final class OnOrderCsv {
         String certificate = row.optional("certificate", Readings::text, "");
         List<Offer> ofRope =
                 offers.stream().filter(offer -> offer.rope().equals(rope)).toList();
-        return mostShort(ofRope.stream()
-                        .filter(offer -> offer.made().length().equals(length.roundedDown())
-                                && (supplier.isEmpty()
-                                        || offer.supplier().isEmpty()
-                                        || offer.supplier().equals(supplier))))
+        return mostShort(alike(rope, supplier, length.roundedDown()))
                 .map(like -> new Offer.Made(length, like.tolerance(), like.known(), false, certificate, like.oneLot()))
                 .orElseGet(() -> new Offer.Made(
                         length,
@@ -88,6 +93,26 @@ final class OnOrderCsv {
                         false,
                         certificate,
                         false));
+    }
+
+    /** Offers of such a reel. */
+    private Stream<Offer> alike(String rope, String supplier, Length length) {
+        return offers.stream()
+                .filter(offer -> offer.rope().equals(rope)
+                        && offer.made().length().equals(length)
+                        && (supplier.isEmpty()
+                                || offer.supplier().isEmpty()
+                                || offer.supplier().equals(supplier)));
+    }
+
+    /** What such a reel costs of so many by the offers, else by the price of its rope, rounded up to the smallest coin. */
+    private Money usual(String rope, String supplier, Offer.Made made, int quantity) {
+        return alike(rope, supplier, made.length())
+                .map(offer -> offer.terms().price().at(quantity))
+                .min(Comparator.naturalOrder())
+                .or(() -> ropes.find(rope)
+                        .map(each -> each.price().of(made.length()).roundedUp()))
+                .orElse(Money.ZERO);
     }
 
     private static Optional<Offer.Made> mostShort(Stream<Offer> some) {

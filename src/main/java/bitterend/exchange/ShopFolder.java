@@ -158,7 +158,7 @@ public final class ShopFolder {
                 suppliers,
                 files
                         .findTable(OnOrderCsv.NAME)
-                        .map(new OnOrderCsv(ropes, offers, came, findings)::read)
+                        .map(new OnOrderCsv(ropes, offers, came, settings.money(), findings)::read)
                         .orElse(List.of())
                         .stream()
                         .filter(coming -> !ropes.isBroken(coming.rope()))
@@ -170,7 +170,8 @@ public final class ShopFolder {
                         .orElse(History.NONE),
                 files.find(ValuesJson.NAME)
                         .map(file -> ValuesJson.read(file, ropes, findings))
-                        .orElse(ShopValues.NONE));
+                        .orElse(ShopValues.NONE),
+                ledger == null ? List.of() : ledger.deliveries());
     }
 
     /** Lines whose ropes could all be read, with their pieces. No line depends on another: cores share them. */

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 /** How what is typed about the rack is understood, in a file and anywhere else: by the same rules. */
 public final class StockText {
     private static final int LONGEST_LOT = 60;
+    private static final int MOST_WEEKS = 520;
     private static final Pattern MINUTES = Pattern.compile("([1-9][0-9]{0,3})(?: *min)?");
 
     private StockText() {}
@@ -72,6 +73,11 @@ public final class StockText {
         return found.matches()
                 ? Parsed.of(Integer.parseInt(found.group(1)))
                 : Parsed.refused("whole minutes from 1 to 9999, such as 75 or 75 min");
+    }
+
+    /** Whole weeks, up to ten years. */
+    public static Parsed<Integer> weeks(String text) {
+        return Readings.whole(1, MOST_WEEKS).read(text);
     }
 
     /** How much shorter a delivery may be: {@code 2}, {@code 2 %}, {@code 1.5 %}; from 0 to 50. */

@@ -12,10 +12,12 @@ import bitterend.measure.MassPrice;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
+import bitterend.packing.ShopCalendar.Ahead;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads {@code suppliers.csv}: one row for each supplier whose terms the shop knows. */
 final class SuppliersCsv {
@@ -29,6 +31,7 @@ final class SuppliersCsv {
                     "freight by weight",
                     "free freight from",
                     "minimum order",
+                    "lateness",
                     "note"));
 
     private final MoneyText money;
@@ -65,6 +68,8 @@ final class SuppliersCsv {
                         row.optional("freight by weight", money::parseByMass, MassPrice.NOTHING),
                         row.optional("free freight from", this::amount, Supplier.Freight.NEVER)),
                 row.optional("minimum order", this::amount, Money.ZERO),
+                row.optional("lateness", text -> CalendarJson.late(text).map(Optional::of), Optional.<Ahead>empty())
+                        .orElse(null),
                 row.optional("note", Readings::text, ""));
     }
 

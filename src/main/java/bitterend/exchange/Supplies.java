@@ -4,6 +4,7 @@ import bitterend.history.History;
 import bitterend.market.Offer;
 import bitterend.market.OnOrder;
 import bitterend.market.Supplier;
+import bitterend.stock.Delivery;
 import java.util.List;
 
 /**
@@ -14,19 +15,27 @@ import java.util.List;
  * @param onOrder reels on their way, by number
  * @param history past orders
  * @param values curves that the shop has of its own
+ * @param deliveries reels that came of orders of reels, as the ledger keeps them
  */
 public record Supplies(
-        List<Offer> offers, List<Supplier> suppliers, List<OnOrder> onOrder, History history, ShopValues values) {
-    public static final Supplies NONE = new Supplies(List.of(), List.of(), List.of(), History.NONE, ShopValues.NONE);
+        List<Offer> offers,
+        List<Supplier> suppliers,
+        List<OnOrder> onOrder,
+        History history,
+        ShopValues values,
+        List<Delivery> deliveries) {
+    public static final Supplies NONE =
+            new Supplies(List.of(), List.of(), List.of(), History.NONE, ShopValues.NONE, List.of());
 
     public Supplies {
         offers = List.copyOf(offers);
         suppliers = List.copyOf(suppliers);
         onOrder = List.copyOf(onOrder);
+        deliveries = List.copyOf(deliveries);
     }
 
     /** The same with other reels on their way. */
     public Supplies expecting(List<OnOrder> coming) {
-        return new Supplies(offers, suppliers, coming, history, values);
+        return new Supplies(offers, suppliers, coming, history, values, deliveries);
     }
 }

@@ -1,8 +1,10 @@
 package bitterend.market;
 
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.Written;
 import bitterend.packing.Arrival;
+import bitterend.stock.Promised;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 
@@ -16,9 +18,17 @@ import java.time.LocalDate;
  * @param quantity how many are still to come; at least 1
  * @param came how many of the order came already
  * @param expected the day they are on the rack
+ * @param price of each, without freight
  */
 public record OnOrder(
-        String id, String supplier, String rope, Offer.Made made, int quantity, int came, LocalDate expected) {
+        String id,
+        String supplier,
+        String rope,
+        Offer.Made made,
+        int quantity,
+        int came,
+        LocalDate expected,
+        Money price) {
     public OnOrder {
         if (quantity < 1 || came < 0) {
             throw new IllegalArgumentException("quantity " + quantity + ", came " + came);
@@ -37,7 +47,7 @@ public record OnOrder(
 
     /** The same, expected on another day. */
     public OnOrder expectedOn(LocalDate day) {
-        return new OnOrder(id, supplier, rope, made, quantity, came, day);
+        return new OnOrder(id, supplier, rope, made, quantity, came, day, price);
     }
 
     /**
@@ -57,6 +67,11 @@ public record OnOrder(
                 Reel.Custody.FREE,
                 true,
                 Reel.Where.UNKNOWN);
+    }
+
+    /** What its supplier said of each. */
+    public Promised promised() {
+        return new Promised(id, supplier, written(), made.tolerance(), expected, price);
     }
 
     public String marking() {

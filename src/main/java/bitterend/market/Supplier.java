@@ -3,6 +3,8 @@ package bitterend.market;
 import bitterend.measure.Mass;
 import bitterend.measure.MassPrice;
 import bitterend.measure.Money;
+import bitterend.packing.ShopCalendar.Ahead;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Who sells rope, and on which terms one order goes out to the shop.
@@ -12,9 +14,17 @@ import bitterend.measure.Money;
  * @param contact an e-mail address, a telephone number, a person; empty when not stated
  * @param freight what the way of one order costs
  * @param minimumOrder the least an order comes to, freight left out
+ * @param lateness how late its reels usually come, as the shop says; null where it does not
  * @param note for people
  */
-public record Supplier(String name, String address, String contact, Freight freight, Money minimumOrder, String note) {
+public record Supplier(
+        String name,
+        String address,
+        String contact,
+        Freight freight,
+        Money minimumOrder,
+        @Nullable Ahead lateness,
+        String note) {
     public Supplier {
         if (minimumOrder.minor() < 0) {
             throw new IllegalArgumentException("supplier " + name + ", minimum order " + minimumOrder);
@@ -55,6 +65,6 @@ public record Supplier(String name, String address, String contact, Freight frei
 
     /** Somebody of whom nothing is known but the name. */
     public static Supplier named(String name) {
-        return new Supplier(name, "", "", Freight.NONE, Money.ZERO, "");
+        return new Supplier(name, "", "", Freight.NONE, Money.ZERO, null, "");
     }
 }

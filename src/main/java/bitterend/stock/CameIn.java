@@ -7,11 +7,16 @@ import java.util.TreeMap;
 /**
  * A reel that came in.
  *
- * @param order the shop's number for the order of reels that it is of; empty for none
+ * @param promised what was ordered, where it is of an order of reels
  */
-public record CameIn(Reel reel, String order) {
+public record CameIn(Reel reel, Promised promised) {
     /** Parts the reels of one order in the fact of an event: no id has it in it. */
     private static final String BETWEEN = "; ";
+
+    /** The number of the order of reels that it is of; empty for none. */
+    public String order() {
+        return promised.order();
+    }
 
     /** The reels of an order that came with an event, in the order in which they were booked. */
     public static List<String> reels(Event event, String order) {
@@ -27,8 +32,9 @@ public record CameIn(Reel reel, String order) {
         for (CameIn each : all) {
             Rack.refuseKnown(books, each.reel.id());
             books.append(new Movement.Entry(Movement.Kind.RECEIVED, each.reel, note));
-            if (!each.order.isEmpty()) {
-                orders.merge(each.order, each.reel.id(), (some, one) -> some + BETWEEN + one);
+            if (!each.order().isEmpty()) {
+                orders.merge(each.order(), each.reel.id(), (some, one) -> some + BETWEEN + one);
+                each.promised.facts().forEach(books::fact);
             }
         }
         orders.forEach((order, reels) -> books.fact(Event.ON_ORDER + " " + order, reels));

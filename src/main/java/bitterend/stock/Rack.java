@@ -43,16 +43,12 @@ public final class Rack {
 
     /** A reel that came in; its id must be new, or that of a reel that never came: everything of it was taken back. */
     public Event receive(Reel reel, String note) {
-        return receive(reel, "", note);
+        return receive(reel, Promised.NOTHING, note);
     }
 
-    /**
-     * The same of a reel that was on order.
-     *
-     * @param order the shop's number for the order of reels; empty for none
-     */
-    public Event receive(Reel reel, String order, String note) {
-        return receive(List.of(new CameIn(reel, order)), note);
+    /** The same of a reel that may have been on order. */
+    public Event receive(Reel reel, Promised promised, String note) {
+        return receive(List.of(new CameIn(reel, promised)), note);
     }
 
     /** The same of several reels at once. */

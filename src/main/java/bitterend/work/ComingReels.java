@@ -2,9 +2,11 @@ package bitterend.work;
 
 import bitterend.exchange.Shop;
 import bitterend.market.OnOrder;
+import bitterend.market.Supplier;
 import bitterend.market.UsualLateness;
 import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -40,6 +42,17 @@ public final class ComingReels {
 
     /** From when the shop counts on rope that is on order. */
     public static UsualLateness lateness(Shop shop) {
-        return new UsualLateness(shop.settings().calendar(), shop.settings().lateness());
+        Map<String, ShopCalendar.Ahead> said = new LinkedHashMap<>();
+        for (Supplier supplier : shop.supplies().suppliers()) {
+            ShopCalendar.Ahead late = supplier.lateness();
+            if (late != null) {
+                said.put(supplier.name(), late);
+            }
+        }
+        return new UsualLateness(
+                shop.settings().calendar(),
+                shop.settings().lateness(),
+                said,
+                shop.supplies().deliveries());
     }
 }

@@ -60,7 +60,9 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock, String na
     private Read ofLedger(Ledger opened) {
         RackToday rack = RackToday.of(opened);
         return new Read(
-                ShopFolder.read(folder, new LedgerReels(ledger.name(), rack.reels(), rack.gone(), rack.came())),
+                ShopFolder.read(
+                        folder,
+                        new LedgerReels(ledger.name(), rack.reels(), rack.gone(), rack.came(), rack.deliveries())),
                 Optional.of(rack),
                 ShopToday.Rack.mark(opened));
     }

@@ -4,6 +4,7 @@ import bitterend.demand.Piece;
 import bitterend.exchange.Shop;
 import bitterend.history.PastOrder;
 import bitterend.market.Offer;
+import bitterend.market.UsualLateness;
 import bitterend.measure.Length;
 import bitterend.packing.Brake;
 import bitterend.packing.WorkingDays;
@@ -54,9 +55,11 @@ public final class UrgentReserve {
     private Map<String, LocalDate> offered(LocalDate day) {
         Map<String, LocalDate> offered = new HashMap<>();
         List<Offer> offers = shop.supplies().offers();
+        UsualLateness lateness = ComingReels.lateness(shop);
         for (Offer offer : offers) {
             LocalDate there = working.ahead(
-                    day.plusDays(offer.terms().lead().days()), shop.settings().lateness());
+                    day.plusDays(offer.terms().lead().days()),
+                    lateness.of(offer.supplier()).late());
             offered.merge(offer.rope(), there, (one, other) -> one.isBefore(other) ? one : other);
         }
         return offered;

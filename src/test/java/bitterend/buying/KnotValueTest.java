@@ -7,6 +7,7 @@ import bitterend.market.Offer;
 import bitterend.market.OnOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
 import java.util.List;
@@ -47,7 +48,8 @@ final class KnotValueTest {
                 true,
                 Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(), 1, 3)
                         .isDue());
-        OnOrder coming = new OnOrder("P", "", Stall.ROPE, Offer.Made.plain(Length.ofMetres(20)), 1, 0, Stall.DAY);
+        OnOrder coming =
+                new OnOrder("P", "", Stall.ROPE, Offer.Made.plain(Length.ofMetres(20)), 1, 0, Stall.DAY, Money.ZERO);
         assertEquals(
                 false,
                 Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(coming), 1, 3)

@@ -44,6 +44,8 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),
             Map.entry("stock list", List.of("stock list SHOP", "stock list SHOP --all")),
             Map.entry("stock short", List.of("stock short SHOP --time 200ms")),
+            Map.entry("stock claims", List.of("stock claims SHOP", "stock claims SHOP --since 2026-01-01")),
+            Map.entry("stock idle", List.of("stock idle SHOP --weeks 2")),
             Map.entry("stock history", List.of("stock history SHOP E7")),
             Map.entry("stock export", List.of("stock export SHOP")),
             Map.entry("stock verify", List.of("stock verify SHOP")),

@@ -41,9 +41,11 @@ final class PagesTest {
             "quote",
             "quote compare",
             "show",
+            "stock claims",
             "stock count",
             "stock gauge",
             "stock history",
+            "stock idle",
             "stock list",
             "stock receive",
             "stock short",
@@ -94,6 +96,8 @@ final class PagesTest {
         same("stock", "trace", "" + shop, "E-32/1.1");
         same("stock", "trace", "" + shop, "--lot", "12");
         same("stock", "verify", "" + shop);
+        same("stock", "idle", "" + shop, "--weeks", "2");
+        same("stock", "claims", "" + shop);
         Path counted = folder.resolve("count.csv");
         Files.writeString(counted, "reel,counted\nE9,150 m\nE99,12 m\n");
         same("stock", "count", "" + shop, "--file", "" + counted);

@@ -187,6 +187,7 @@ final class MarketTest {
                 "",
                 new Supplier.Freight(new Money(byOrder), byMass, new Money(freeFrom)),
                 new Money(minimum),
+                null,
                 "");
     }
 

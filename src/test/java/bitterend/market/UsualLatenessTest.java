@@ -3,6 +3,7 @@ package bitterend.market;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.packing.ShopCalendar;
 import java.time.LocalDate;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +21,8 @@ final class UsualLatenessTest {
         "2026-02-20, 2026-03-02, 2026-03-04",
     })
     void rope_isCountedOn(LocalDate expected, LocalDate today, LocalDate from) {
-        OnOrder order = new OnOrder("P-88", "", "DB12", Offer.Made.plain(Length.ofMetres(20)), 1, 0, expected);
+        OnOrder order =
+                new OnOrder("P-88", "", "DB12", Offer.Made.plain(Length.ofMetres(20)), 1, 0, expected, Money.ZERO);
         assertEquals(from, new UsualLateness(ShopCalendar.USUAL, UsualLateness.USUAL).from(order, today));
     }
 }

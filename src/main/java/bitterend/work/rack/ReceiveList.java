@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -97,7 +98,7 @@ public final class ReceiveList {
                     apart));
             coming.add(came);
         }
-        return new Looked(new Receipt(lines, orders.missing(), toKnow(rows)), coming);
+        return new Looked(new Receipt(lines, orders.missing(), toKnow(rows, coming)), coming);
     }
 
     /** Ids of the list that are taken. */
@@ -127,7 +128,7 @@ public final class ReceiveList {
     /** The reel as it would be booked; where it cannot be, why is told. */
     private Optional<CameIn> coming(Row row, List<Apart> apart) {
         try {
-            return Optional.of(new CameIn(one.coming(request(row)), row.onOrder()));
+            return Optional.of(new CameIn(one.coming(request(row)), one.promised(row.onOrder())));
         } catch (LedgerException fault) {
             apart.add(Apart.never(fault.sentence()));
             return Optional.empty();
@@ -178,16 +179,19 @@ public final class ReceiveList {
     }
 
     /** Ids and lots that look like others, and orders that a reel may be of. */
-    private List<String> toKnow(List<Row> rows) {
+    private List<String> toKnow(List<Row> rows, List<Optional<CameIn>> coming) {
         LookAlikes looks = new LookAlikes(desk.at());
-        return rows.stream()
+        Stream<String> there = rows.stream()
                 .flatMap(row -> Stream.of(
                         looks.reel(row.reel().id()),
                         looks.lot(row.reel().rope(), row.reel().lot()),
                         one.stillToCome(request(row)).map(ReceiveList::told)))
+                .flatMap(Optional::stream);
+        Stream<String> promises = coming.stream()
                 .flatMap(Optional::stream)
-                .distinct()
-                .collect(Collectors.toList());
+                .flatMap(came -> PromiseTold.of(came).stream())
+                .map(told -> told.substring(0, 1).toUpperCase(Locale.ROOT) + told.substring(1));
+        return Stream.concat(there, promises).distinct().collect(Collectors.toList());
     }
 
     private static String told(OnOrder order) {

@@ -9,11 +9,14 @@ import bitterend.measure.Mass;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
 import bitterend.packing.Words;
+import bitterend.stock.CameIn;
 import bitterend.stock.Flaw;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Promised;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -127,10 +130,20 @@ public final class ReceiveReel {
                         looks.reel(coming.id()), looks.lot(coming.rope(), coming.lot()), stillOnOrder(request))
                 .flatMap(warning -> warning.stream())
                 .toList();
-        Booking booking = desk.rack(rack -> rack.receive(coming, request.onOrder(), desk.note()));
+        CameIn came = new CameIn(coming, promised(request.onOrder()));
+        Booking booking = desk.rack(rack -> rack.receive(List.of(came), desk.note()));
         return booking instanceof Booking.Booked booked
-                ? new Result.Received(booked, coming, warnings)
+                ? new Result.Received(new Booking.Booked(booked.event(), told(came)), coming, warnings)
                 : new Result.NotReceived((Booking.Refused) booking, warnings);
+    }
+
+    private List<String> told(CameIn came) {
+        List<String> told = new ArrayList<>(PromiseTold.of(came));
+        shop.supplies().onOrder().stream()
+                .filter(order -> order.id().equals(came.order()) && order.quantity() > 1)
+                .forEach(order -> told.add((order.quantity() - 1) + " more of order " + order.id() + " "
+                        + (order.quantity() == 2 ? "is" : "are") + " still to come"));
+        return told;
     }
 
     /**
@@ -166,6 +179,15 @@ public final class ReceiveReel {
     private String near(Request request) {
         return Nearest.hint(
                 request.rope(), shop.catalogue().ropes().stream().map(Rope::id).toList());
+    }
+
+    /** What was ordered under a number; nothing without one, or where nothing is to come of it. */
+    Promised promised(String number) {
+        return shop.supplies().onOrder().stream()
+                .filter(each -> each.id().equals(number))
+                .findFirst()
+                .map(OnOrder::promised)
+                .orElse(Promised.NOTHING);
     }
 
     private void refuseOtherOrder(Request request) {

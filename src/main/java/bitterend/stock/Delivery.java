@@ -1,0 +1,93 @@
+package bitterend.stock;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.stock.Movement.Kind;
+import java.math.BigInteger;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A reel of an order of reels that came, against what was ordered.
+ *
+ * @param event number of the event that booked it
+ * @param day the day it came
+ * @param reel its id
+ * @param rope id of its rope
+ * @param promised what was ordered
+ * @param labelled what its label or the meter said
+ * @param found its length by the first count before anything was cut; {@code labelled} where nobody counted it
+ */
+public record Delivery(
+        long event, LocalDate day, String reel, String rope, Promised promised, Length labelled, Length found) {
+    /** How much shorter it is than was ordered; nothing where it is not. */
+    public Length shortBy() {
+        return Length.max(Length.ZERO, promised.length().minus(found));
+    }
+
+    /** How much shorter it is than the supplier may send it; nothing where it is not. */
+    public Length beyond() {
+        return Length.max(Length.ZERO, shortBy().minus(promised.allowed()));
+    }
+
+    /** What so much of it was paid for: its share of the price of the reel, rounded down to 1/1000 of the smallest coin. */
+    public Cost paidFor(Length length) {
+        return new Cost(BigInteger.valueOf(promised.price().fine().millis())
+                .multiply(BigInteger.valueOf(length.mm()))
+                .divide(BigInteger.valueOf(promised.length().mm()))
+                .longValueExact());
+    }
+
+    /** How many days after the day it was expected it came; none where it came in time. */
+    public long daysLate() {
+        return Math.max(0, ChronoUnit.DAYS.between(promised.expected(), day));
+    }
+
+    /** Every reel that came of an order whose terms its event keeps, and was not taken back; in the order of the ledger. */
+    public static List<Delivery> of(Ledger.Stock stock) {
+        Map<String, List<Movement>> histories = new HashMap<>();
+        Standing.movements(stock.movements()).forEach(movement -> histories
+                .computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
+                .add(movement));
+        List<Delivery> all = new ArrayList<>();
+        for (Event event : stock.standing(Event.Kind.RECEIVED)) {
+            for (String order : event.named(Event.ON_ORDER)) {
+                Promised.of(event, order).ifPresent(promised -> CameIn.reels(event, order)
+                        .forEach(reel -> add(all, event, promised, histories.getOrDefault(reel, List.of()))));
+            }
+        }
+        return all;
+    }
+
+    private static void add(List<Delivery> all, Event event, Promised promised, List<Movement> history) {
+        history.stream()
+                .filter(movement -> movement.event() == event.number())
+                .findFirst()
+                .map(movement -> movement.entry().after())
+                .ifPresent(came -> all.add(new Delivery(
+                        event.number(),
+                        came.papers().received(),
+                        came.id(),
+                        came.rope(),
+                        promised,
+                        came.length(),
+                        found(came, history))));
+    }
+
+    private static Length found(Reel came, List<Movement> history) {
+        for (Movement movement : history.subList(1, history.size())) {
+            Kind kind = movement.entry().kind();
+            if (kind == Kind.COUNTED) {
+                return movement.entry().after().length();
+            }
+            if (!kind.leavesOneReel()) {
+                break;
+            }
+        }
+        return came.length();
+    }
+}

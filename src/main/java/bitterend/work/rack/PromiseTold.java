@@ -1,0 +1,47 @@
+package bitterend.work.rack;
+
+import bitterend.packing.Words;
+import bitterend.stock.CameIn;
+import bitterend.stock.Delivery;
+import bitterend.stock.Promised;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a reel that came differs from what was ordered: shorter, or late. */
+final class PromiseTold {
+    private PromiseTold() {}
+
+    /** In sentences; none where it came as it was ordered, or was not. */
+    static List<String> of(CameIn came) {
+        Promised promised = came.promised();
+        if (promised.order().isEmpty()) {
+            return List.of();
+        }
+        Reel reel = came.reel();
+        return of(new Delivery(
+                0, reel.papers().received(), reel.id(), reel.rope(), promised, reel.length(), reel.length()));
+    }
+
+    private static List<String> of(Delivery came) {
+        Promised promised = came.promised();
+        List<String> told = new ArrayList<>();
+        if (came.beyond().isPositive()) {
+            told.add("reel " + came.reel() + " is " + Words.of(came.shortBy()) + " shorter than was ordered, "
+                    + (promised.allowed().isPositive()
+                            ? Words.of(came.beyond()) + " more than the " + Words.of(promised.allowed())
+                                    + " that it may be short"
+                            : "and it may not be short")
+                    + "; what to claim: bitterend stock claims SHOP");
+        } else if (came.shortBy().isPositive()) {
+            told.add(
+                    "reel " + came.reel() + " is " + Words.of(came.shortBy()) + " shorter than was ordered, within the "
+                            + Words.of(promised.allowed()) + " that it may be short");
+        }
+        if (came.daysLate() > 0) {
+            told.add("order " + promised.order() + " was expected on " + promised.expected() + ": this comes "
+                    + came.daysLate() + (came.daysLate() == 1 ? " day" : " days") + " late");
+        }
+        return told;
+    }
+}
