@@ -63,6 +63,11 @@ final class IdleOptions {
                     "is for making a plan; --late asks what would be, and keeps nothing"),
             Rule.with("plan", Set.of("--effort"), Set.of("--solver-config"), "--solver-config says how to search"),
             Rule.without(
+                    "quote",
+                    Set.of("--apart"),
+                    Set.of("--customer"),
+                    "is for the customer's page, and the page for the file always says it; add --customer"),
+            Rule.without(
                     "buy",
                     Set.of("--rope", "--scenarios", "--weeks"),
                     STUDIED,

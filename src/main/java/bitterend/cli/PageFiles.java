@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** Files that a page is written to beside the terminal, each where asked for. */
@@ -27,6 +29,9 @@ final class PageFiles {
             defaultValue = "A4",
             description = "A4 or Letter, for PDF. Default: ${DEFAULT-VALUE}.")
     private Paper paper = Paper.A4;
+
+    @Spec(Spec.Target.MIXEE)
+    private @Nullable CommandSpec command;
 
     /** Whether a file was asked for. */
     boolean isAsked() {
@@ -82,6 +87,16 @@ final class PageFiles {
 
     static void tell(Terminal terminal, Path file) {
         terminal.err().println(String.format(Locale.ROOT, "written: %s", file));
+    }
+
+    /** The same on the shop's own size of paper, where the command line names none. */
+    void write(Terminal terminal, Document page, String usual) {
+        boolean named =
+                command != null && command.commandLine().getParseResult().hasMatchedOption("--paper");
+        if (!named && !usual.isEmpty()) {
+            paper = Paper.valueOf(usual.toUpperCase(Locale.ROOT));
+        }
+        write(terminal, page);
     }
 
     /** A file with the ending of what is written to it, so that no slip of the hand replaces orders.csv by a page. */

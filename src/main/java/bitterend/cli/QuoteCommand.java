@@ -64,6 +64,16 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
     private boolean customer;
 
+    @Option(names = "--apart", description = "Say on the customer's page what each line costs by itself.")
+    private boolean apart;
+
+    @Option(
+            names = "--quantities",
+            paramLabel = "COUNTS",
+            converter = Quantities.Text.class,
+            description = "Price each line so many times, too, as in 1,2,5,10.")
+    private Quantities quantities = Quantities.NONE;
+
     @Option(names = "--out", paramLabel = "FILE", converter = NewFile.class, description = FOR_FILE)
     private @Nullable Path out;
 
@@ -134,7 +144,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(ShopNow now, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
-        Result result = new PriceRequest(now).price(request, today, time, Watcher.NOBODY);
+        Result result = new PriceRequest(now).price(request, today, time, quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());
             return ExitCode.BAD_INPUT;
@@ -149,7 +159,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (out != null) {
             WholeFile.write(out, json.forTheFile(quote));
         }
-        files.write(terminal, page);
+        files.write(terminal, page, read.settings().quote().letter().paper());
         QuoteTables values = new QuoteTables(units.figures(read));
         tables.write(terminal, () -> customer ? values.forCustomer(quote) : values.forFile(quote));
         if (common.json) {
@@ -162,7 +172,9 @@ final class QuoteCommand implements Callable<Integer> {
 
     private Document page(Shop read, Quote quote) {
         Figures figures = units.figures(read);
-        return customer ? TradePages.forCustomer(read, quote, figures) : TradePages.forFile(read, quote, figures);
+        return customer
+                ? TradePages.forCustomer(read, quote, figures, apart)
+                : TradePages.forFile(read, quote, figures);
     }
 
     private void complain(List<Finding> findings) {

@@ -32,6 +32,7 @@ final class SampleWords {
             word("DATE", "the day", "2026-03-02"),
             word("TIME", "the time", "10s"),
             word("NUMBER", "the number", "4"),
+            word("COUNTS", "the quantities", "1,2,5,10"),
             word("PERCENT", "the share", "\"2 %\""),
             word("FACTOR", "the factor", "0.262"),
             word("FOLDER", "the folder", "pictures"),

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.demand.Assembly;
 import bitterend.demand.CodeInForce;
 import bitterend.demand.EndWork;
 import bitterend.demand.SpliceCard;
@@ -7,8 +8,11 @@ import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;
+import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.measure.RatioText;
 import bitterend.quoting.BuildUp;
+import bitterend.quoting.Letter;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Neighbour;
 import bitterend.quoting.PartPrices;
@@ -17,7 +21,9 @@ import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.QuotedWork;
+import bitterend.quoting.Recipient;
 import bitterend.quoting.RopeQuote;
+import bitterend.quoting.TaxSum;
 import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
@@ -53,9 +59,21 @@ public final class QuoteJson {
 
     /** Format {@code bitterend/quote-for-customer/1}: prices and what they are for. */
     public String forTheCustomer(Quote quote) {
+        Letter letter = quote.policy().letter();
+        Recipient recipient = quote.request().recipient();
         return head("bitterend/quote-for-customer/1", quote)
-                .with("lines", quote.lines().stream().map(this::outside).toList())
+                .with("customerNumber", recipient.number())
+                .with("customerAddress", recipient.address())
+                .with("customerContact", recipient.contact())
+                .with("shopAddress", letter.address())
+                .with("shopContact", letter.contact())
+                .with("payment", letter.terms().payment())
+                .with("delivery", letter.terms().delivery())
+                .with("lines", quote.lines().stream().map(this::toldLine).toList())
                 .with("total", money.print(quote.total()))
+                .with("taxes", quote.taxes().stream().map(this::tax).toList())
+                .with("totalWithTax", money.print(quote.totalWithTax()))
+                .with("mark", quote.digest())
                 .text();
     }
 
@@ -116,9 +134,32 @@ public final class QuoteJson {
         return new JsonTree()
                 .with("format", format)
                 .with("request", quote.request().id())
+                .with("number", quote.number())
+                .with("revision", quote.revision())
                 .with("customer", quote.request().customer())
                 .with("day", quote.request().day().toString())
                 .with("validUntil", quote.validUntil().toString());
+    }
+
+    private JsonTree tax(TaxSum tax) {
+        return new JsonTree()
+                .with("name", tax.rate().name())
+                .with("rate", RatioText.exact(tax.rate().rate()))
+                .with("of", money.print(tax.net()))
+                .with("tax", money.print(tax.tax()));
+    }
+
+    /** A line with what else the customer is told of it. */
+    private JsonTree toldLine(LineQuote quoted) {
+        Assembly assembly = quoted.line().assembly();
+        return outside(quoted)
+                .with("note", assembly.ordered().note())
+                .with("asWritten", assembly.make().finished().kept())
+                .with("certificate", assembly.terms().certificate())
+                .with(
+                        "sample",
+                        LengthText.exact(assembly.make().extras().sample().exact()))
+                .with("testing", !quoted.line().asked().test().equals(Money.ZERO));
     }
 
     private JsonTree outside(LineQuote quoted) {

@@ -20,6 +20,7 @@ import bitterend.measure.Money;
 import bitterend.measure.Units;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.QuoteRequest;
+import bitterend.quoting.Recipient;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,7 +40,11 @@ public final class QuoteRequestFile {
     public static final String TYPED = "lines";
 
     private static final String FORMAT = "bitterend/quote-request/1";
-    static final List<String> OWN = List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most");
+    static final List<String> OWN =
+            List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most", "tax", "instead of");
+    /** What the first row that states it says of the customer, for all. */
+    private static final List<String> OF_CUSTOMER = List.of("customer number", "address", "contact", "customer tax");
+
     private static final Reading<Integer> QUANTITY = Readings.whole(1, 10_000);
     private static final CsvColumns COLUMNS = columns();
 
@@ -51,6 +56,7 @@ public final class QuoteRequestFile {
     private final DemandModel model;
     private final Units units;
     private final LocalForm form;
+    private final Reading<String> taxes;
 
     private QuoteRequestFile(Path folder, Shop shop, LocalDate day) {
         this.day = day;
@@ -58,6 +64,7 @@ public final class QuoteRequestFile {
         Ropes known = new Ropes(ropes, ropes.stream().map(Rope::id).collect(Collectors.toSet()), true, RopesJson.NAME);
         units = shop.settings().units();
         form = shop.settings().locale();
+        taxes = LetterJson.taxOf(shop.settings().quote().letter());
         FolderFiles files = new FolderFiles(folder, findings);
         files.in(form);
         Products products = files.either(ProductsJson.NAME, ProductsJson.TABLE_NAME)
@@ -125,7 +132,7 @@ public final class QuoteRequestFile {
     private QuoteRequestReading read(String name, Optional<InputFile> input, String id) {
         Optional<QuoteRequest> request = name.toLowerCase(Locale.ROOT).endsWith(".json")
                 ? input.flatMap(this::json)
-                : input.flatMap(text -> request(id, "", csv(text, id)));
+                : input.flatMap(text -> request(id, "", Recipient.UNKNOWN, csv(text, id)));
         List<Finding> told = new ArrayList<>(ofFile.sorted());
         told.addAll(request.isEmpty() ? findings.sorted() : new LeftOutLines(findings).findings());
         boolean usable = told.stream().noneMatch(Finding::isError);
@@ -136,11 +143,16 @@ public final class QuoteRequestFile {
         return JsonDocument.read(file, FORMAT, findings, document -> {
                     String id = document.fields().require("request", Readings::orderId, "?");
                     String customer = document.fields().optional("customer", Readings::text, "");
+                    Recipient recipient = new Recipient(
+                            document.fields().optional("customerNumber", Readings::text, ""),
+                            document.fields().optional("address", LetterJson::addressInACell, List.of()),
+                            document.fields().optional("contact", Readings::text, ""),
+                            document.fields().optional("tax", taxes, ""));
                     List<Fields> rows = new ArrayList<>();
                     for (JsonObject line : document.objects("lines")) {
                         rows.add(row(line, id));
                     }
-                    return request(id, customer, rows);
+                    return request(id, customer, recipient, rows);
                 })
                 .flatMap(request -> request);
     }
@@ -167,14 +179,21 @@ public final class QuoteRequestFile {
                         .toList();
     }
 
-    private Optional<QuoteRequest> request(String id, String customer, List<Fields> rows) {
+    private Optional<QuoteRequest> request(String id, String customer, Recipient known, List<Fields> rows) {
         List<QuoteLine> read = new ArrayList<>();
         Map<String, String> names = new HashMap<>();
+        Recipient recipient = known;
         for (Fields row : rows) {
+            recipient = completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
             row.text("line").ifPresent(line -> row.once("line", line, names));
             read.addAll(priced(row, asked));
         }
+        rows.forEach(row -> row.text("instead of").ifPresent(line -> {
+            if (!isWanted(rows, line)) {
+                row.error("instead of", "a line of this request that is not itself instead of another");
+            }
+        }));
         new SharedHardware(read.stream().map(QuoteLine::assembly).toList()).check(findings);
         if (rows.isEmpty() && !findings.hasErrors()) {
             findings.add(Finding.error(id, "", "", "", "a request of at least one line"));
@@ -184,7 +203,23 @@ public final class QuoteRequestFile {
         }
         String order = read.get(0).assembly().ordered().source().order();
         String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
-        return Optional.of(new QuoteRequest(order, asking, day, read));
+        return Optional.of(new QuoteRequest(order, asking, day, read, recipient));
+    }
+
+    private static boolean isWanted(List<Fields> rows, String line) {
+        return rows.stream()
+                .anyMatch(row -> row.text("line").filter(line::equals).isPresent()
+                        && row.text("instead of").isEmpty());
+    }
+
+    /** What is not known of the customer yet is taken from a row that states it. */
+    private Recipient completed(Recipient known, Fields row) {
+        Recipient here = new Recipient(
+                row.optional("customer number", Readings::text, ""),
+                row.optional("address", LetterJson::addressInACell, List.of()),
+                row.optional("contact", Readings::text, ""),
+                row.optional("customer tax", taxes, ""));
+        return known.completedBy(here);
     }
 
     /** What a row asks a price for; nothing when a part of it cannot be made. */
@@ -217,13 +252,15 @@ public final class QuoteRequestFile {
                 row.optional("hardware", amounts::amount, Money.ZERO),
                 row.optional("minutes", QuotePolicyJson::minutes, QuoteLine.Asked.BY_THE_ENDS),
                 row.optional("test", amounts::amount, Money.ZERO),
-                leeway);
+                leeway,
+                new QuoteLine.Terms(row.optional("tax", taxes, ""), row.optional("instead of", Readings::orderId, "")));
     }
 
     private static CsvColumns columns() {
         List<String> optional = new ArrayList<>(OrdersCsv.COLUMNS.optional());
         optional.add("order");
         optional.addAll(OWN);
+        optional.addAll(OF_CUSTOMER);
         return new CsvColumns(List.of("line", "length"), optional);
     }
 

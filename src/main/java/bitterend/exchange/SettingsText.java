@@ -32,6 +32,14 @@ public final class SettingsText {
             Map.entry("benchMinutes cut", "3 min"),
             Map.entry("benchMinutes fetch", "4 min"),
             Map.entry("closed", "none"),
+            Map.entry("letter address", "none"),
+            Map.entry("letter contact", "none"),
+            Map.entry("letter payment", "none"),
+            Map.entry("letter delivery", "none"),
+            Map.entry("letter before", "none"),
+            Map.entry("letter after", "none"),
+            Map.entry("letter taxes", "none"),
+            Map.entry("letter paper", "A4"),
             Map.entry("quote parts", "none"));
 
     private SettingsText() {}

@@ -103,7 +103,9 @@ final class ShopJson {
                 holding(fields, money, labour),
                 cutting(shop.object("cutLoss"), shop.object("cutToNearest"), units),
                 bench(shop, units),
-                new QuotePolicyJson(money, labour).read(shop.object("quote")),
+                new QuotePolicyJson(money, labour)
+                        .read(shop.object("quote"))
+                        .with(LetterJson.read(shop.object("letter"))),
                 fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL),
                 fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE),
                 fields.optional("locale", LocalForm::of, LocalForm.NONE));

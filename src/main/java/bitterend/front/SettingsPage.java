@@ -71,6 +71,14 @@ public final class SettingsPage {
         all.put("quote minimum", new Meant(QUOTES, "least that a line is charged"));
         all.put("quote parts", new Meant(QUOTES, "prices of parts"));
         all.put("quote validDays", new Meant(QUOTES, "days that a price holds"));
+        all.put("letter address", new Meant(QUOTES, "address of the shop"));
+        all.put("letter contact", new Meant(QUOTES, "who answers"));
+        all.put("letter payment", new Meant(QUOTES, "terms of payment"));
+        all.put("letter delivery", new Meant(QUOTES, "terms of delivery"));
+        all.put("letter before", new Meant(QUOTES, "text above the lines"));
+        all.put("letter after", new Meant(QUOTES, "text below the lines"));
+        all.put("letter taxes", new Meant(QUOTES, "rates of tax"));
+        all.put("letter paper", new Meant(QUOTES, "size of the paper"));
         return all;
     }
 

@@ -55,7 +55,16 @@ public final class TradePages {
 
     /** A quote as the customer gets it: no figure of the shop's own. */
     public static Document forCustomer(Shop shop, Quote quote, Figures figures) {
-        return new QuotePage(figures).of(shop.settings().name(), shop.catalogue(), quote);
+        return forCustomer(shop, quote, figures, false);
+    }
+
+    /**
+     * The same.
+     *
+     * @param apart whether it says what each line costs by itself
+     */
+    public static Document forCustomer(Shop shop, Quote quote, Figures figures, boolean apart) {
+        return new QuotePage(figures).of(shop.settings().name(), shop.catalogue(), quote, apart);
     }
 
     /** The same for the file, with every inside figure. */

@@ -1,7 +1,5 @@
 package bitterend.quoting;
 
-import bitterend.demand.Assembly;
-import bitterend.demand.Demanded;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
@@ -113,10 +111,10 @@ final class Neighbours {
     /** What the rope of the line costs when the line is changed; nothing when it could not be made so. */
     private Optional<Variant> variant(QuoteLine line, List<Piece> others, Written finished, int quantity) {
         NewRope rope = basis.newRope(line.rope());
-        Demanded demanded = basis.model().apply(changed(line.assembly(), finished, quantity));
+        List<Piece> own = line.changed(finished, quantity, basis.model()).pieces();
         List<Piece> pieces = new ArrayList<>(others);
-        pieces.addAll(demanded.pieces());
-        if (demanded.pieces().isEmpty() || !pieces.stream().allMatch(rope::holds)) {
+        pieces.addAll(own);
+        if (own.isEmpty() || !pieces.stream().allMatch(rope::holds)) {
             return Optional.empty();
         }
         CostRange cost = sharing.cost(rope, pieces);
@@ -125,17 +123,5 @@ final class Neighbours {
         }
         Cost worth = rope.rope().price().of(new Party("", pieces).cut());
         return Optional.of(new Variant(finished, quantity, new Cost(cost.found()).minus(worth), worth));
-    }
-
-    private static Assembly changed(Assembly assembly, Written finished, int quantity) {
-        Assembly.Ordered ordered = assembly.ordered();
-        Assembly.Make make = assembly.make();
-        return new Assembly(
-                assembly.origin(),
-                new Assembly.Ordered(ordered.source(), ordered.customer(), ordered.product(), quantity, ordered.legs()),
-                assembly.ropes(),
-                new Assembly.Make(finished, make.measuring(), make.endA(), make.endB(), make.extras(), make.asked()),
-                assembly.terms(),
-                assembly.membership());
     }
 }

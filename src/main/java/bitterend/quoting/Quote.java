@@ -9,25 +9,65 @@ import java.util.List;
  *
  * @param request what was asked for
  * @param policy how the price was made
- * @param lines the price of each line, in the order of the request
+ * @param lines the price of each line that is wanted itself, in the order of the request
  * @param ropes what each rope draws and costs, by id; a customer's own rope is left out
  * @param neighbours cheaper changes within the customer's leeway
+ * @param variations what the customer could have instead, each with its price
  */
 public record Quote(
         QuoteRequest request,
         QuotePolicy policy,
         List<LineQuote> lines,
         List<RopeQuote> ropes,
-        List<Neighbour> neighbours) {
+        List<Neighbour> neighbours,
+        List<Variation> variations) {
     public Quote {
         lines = List.copyOf(lines);
         ropes = List.copyOf(ropes);
         neighbours = List.copyOf(neighbours);
+        variations = List.copyOf(variations);
+    }
+
+    /** The variations of one kind, in the order of the lines. */
+    public List<Variation> variations(Variation.Kind kind) {
+        return variations.stream().filter(each -> each.kind() == kind).toList();
+    }
+
+    /** Whether some line would cost more by itself, so that the prices hold for all lines together alone. */
+    public boolean holdsTogetherAlone() {
+        return lines.stream().anyMatch(line -> variations(Variation.Kind.APART).stream()
+                .anyMatch(apart -> apart.line().equals(line.line().name())
+                        && apart.price().price().compareTo(line.buildUp().price()) > 0));
     }
 
     /** All lines together, before tax. */
     public Money total() {
         return lines.stream().map(line -> line.buildUp().price()).reduce(Money.ZERO, Money::plus);
+    }
+
+    /** The number that the customer knows it by. */
+    public String number() {
+        return request.id();
+    }
+
+    /** Which version of it this is, from 1. */
+    public int revision() {
+        return 1;
+    }
+
+    /** Tax by rate; empty where the shop states no rates, and prices are before tax alone. */
+    public List<TaxSum> taxes() {
+        return TaxSum.of(this);
+    }
+
+    /** All lines together with their tax. */
+    public Money totalWithTax() {
+        return taxes().stream().map(TaxSum::tax).reduce(total(), Money::plus);
+    }
+
+    /** What binds a signature to this quote: letters and digits that change with anything the customer was told. */
+    public String digest() {
+        return QuoteDigest.of(this);
     }
 
     /** The last day it stands. */

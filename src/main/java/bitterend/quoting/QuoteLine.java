@@ -7,7 +7,9 @@ import bitterend.demand.PickList;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
+import bitterend.measure.Written;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * One line of a request: an assembly so many times.
@@ -24,12 +26,28 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
      * @param minutes labour for one assembly; {@link #BY_THE_ENDS} to take what the terminations state
      * @param test testing and papers for the whole line
      * @param leeway how far the customer would give way
+     * @param terms how it is offered
      */
-    public record Asked(Money hardware, int minutes, Money test, Leeway leeway) {
+    public record Asked(Money hardware, int minutes, Money test, Leeway leeway, Terms terms) {
         /** Minutes as the terminations of the two ends state them. */
         public static final int BY_THE_ENDS = -1;
         /** Nothing stated. */
         public static final Asked NOTHING = new Asked(Money.ZERO, BY_THE_ENDS, Money.ZERO, Leeway.NONE);
+
+        /** Offered as usual. */
+        public Asked(Money hardware, int minutes, Money test, Leeway leeway) {
+            this(hardware, minutes, test, leeway, Terms.USUAL);
+        }
+    }
+
+    /**
+     * How a line is offered.
+     *
+     * @param tax name of its rate of tax; empty for that of the customer
+     * @param insteadOf name of the line that it could take the place of; empty for a line that is wanted itself
+     */
+    public record Terms(String tax, String insteadOf) {
+        public static final Terms USUAL = new Terms("", "");
     }
 
     /**
@@ -56,6 +74,37 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         String line = assembly.ordered().source().line();
         String part = assembly.membership().part();
         return part.isEmpty() ? line : line + " " + part;
+    }
+
+    /** Whether it could take the place of another line, and is not wanted beside that. */
+    public boolean isAlternative() {
+        return !asked.terms().insteadOf().isEmpty();
+    }
+
+    /** Whether both are cut from the shop's reels of one rope. */
+    boolean isOfRope(QuoteLine other) {
+        return !ownRope() && !other.ownRope() && rope().equals(other.rope());
+    }
+
+    /** The same in another length and as often as that. */
+    QuoteLine changed(Written finished, int quantity, Function<Assembly, Demanded> model) {
+        Assembly.Ordered ordered = assembly.ordered();
+        Assembly.Make make = assembly.make();
+        Assembly other = new Assembly(
+                assembly.origin(),
+                new Assembly.Ordered(
+                        ordered.source(),
+                        ordered.customer(),
+                        ordered.product(),
+                        quantity,
+                        ordered.legs(),
+                        ordered.note()),
+                assembly.ropes(),
+                new Assembly.Make(
+                        finished, make.measuring(), make.endA(), make.endB(), make.extras(), make.asked(), make.hang()),
+                assembly.terms(),
+                assembly.membership());
+        return new QuoteLine(other, model.apply(other), asked);
     }
 
     /** The rope as asked for. */

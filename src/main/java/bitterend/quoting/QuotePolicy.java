@@ -13,9 +13,22 @@ import bitterend.measure.Ratio;
  * @param surcharges what is put on top
  * @param parts what the parts of the pick list cost, where a request does not state its hardware
  * @param validDays days a price stands
+ * @param letter what the shop says on every quote beside its prices
  */
 public record QuotePolicy(
-        WasteBasis waste, boolean floorAtRope, Work work, Surcharges surcharges, PartPrices parts, int validDays) {
+        WasteBasis waste,
+        boolean floorAtRope,
+        Work work,
+        Surcharges surcharges,
+        PartPrices parts,
+        int validDays,
+        Letter letter) {
+
+    /** Of a shop that says nothing beside its prices. */
+    public QuotePolicy(
+            WasteBasis waste, boolean floorAtRope, Work work, Surcharges surcharges, PartPrices parts, int validDays) {
+        this(waste, floorAtRope, work, surcharges, parts, validDays, Letter.NONE);
+    }
 
     /**
      * What time and breakage cost.
@@ -42,11 +55,16 @@ public record QuotePolicy(
         }
     }
 
+    /** The same with this beside its prices. */
+    public QuotePolicy with(Letter said) {
+        return new QuotePolicy(waste, floorAtRope, work, surcharges, parts, validDays, said);
+    }
+
     /** For a shop that states nothing: the rate is known from elsewhere. */
     public static QuotePolicy usual(Money labour) {
         return new QuotePolicy(
                 WasteBasis.ALONE,
-                false,
+                true,
                 new Work(labour, 10, Ratio.percent(2), Money.ZERO),
                 new Surcharges(Ratio.percent(15), Ratio.percent(20), Money.ZERO),
                 PartPrices.NONE,

@@ -10,8 +10,14 @@ import java.util.List;
  * @param customer who asks; empty when not stated
  * @param day the day of the quote
  * @param lines at least one, each name once
+ * @param recipient what else is known of who asks
  */
-public record QuoteRequest(String id, String customer, LocalDate day, List<QuoteLine> lines) {
+public record QuoteRequest(String id, String customer, LocalDate day, List<QuoteLine> lines, Recipient recipient) {
+    /** Of a customer of whom nothing is known but the name. */
+    public QuoteRequest(String id, String customer, LocalDate day, List<QuoteLine> lines) {
+        this(id, customer, day, lines, Recipient.UNKNOWN);
+    }
+
     public QuoteRequest {
         lines = List.copyOf(lines);
         if (lines.isEmpty()) {

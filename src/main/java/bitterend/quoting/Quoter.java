@@ -3,9 +3,9 @@ package bitterend.quoting;
 import bitterend.finding.Finding;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
-import bitterend.measure.Money;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
+import bitterend.quoting.Variation.Kind;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.quoting.sharing.Sharing;
 import java.util.ArrayList;
@@ -21,6 +21,7 @@ public final class Quoter {
     private final QuotePolicy policy;
     private final QuoteBasis basis;
     private final Sharing sharing;
+    private final Sharing lightly;
     private final AddedWaste marginal;
 
     /**
@@ -32,6 +33,7 @@ public final class Quoter {
         this.policy = policy;
         this.basis = basis;
         sharing = new Sharing(packer, effort, small, basis.book().day());
+        lightly = new Sharing(packer, small, small, basis.book().day());
         marginal = new AddedWaste(basis, packer, effort);
     }
 
@@ -74,41 +76,75 @@ public final class Quoter {
 
     /** The price of a request without problems. */
     public Quote quote(QuoteRequest request) {
-        Map<String, List<QuoteLine>> byRope = request.lines().stream()
+        return quote(request, List.of());
+    }
+
+    /**
+     * The price of a request without problems.
+     *
+     * @param quantities how often each line is priced besides, as often as that
+     */
+    public Quote quote(QuoteRequest request, List<Integer> quantities) {
+        List<QuoteLine> wanted =
+                request.lines().stream().filter(line -> !line.isAlternative()).toList();
+        Map<String, List<QuoteLine>> byRope = wanted.stream()
                 .filter(line -> !line.ownRope())
                 .collect(Collectors.groupingBy(QuoteLine::rope, TreeMap::new, Collectors.toList()));
         RopeQuoter quoter = new RopeQuoter(policy, basis, sharing, marginal);
         Map<String, RopeQuote> ropes = new TreeMap<>();
         byRope.forEach((rope, lines) -> ropes.put(rope, quoter.quote(rope, lines)));
+        LinePrices prices = new LinePrices(policy, basis);
+        List<LineQuote> quoted =
+                wanted.stream().map(line -> prices.of(line, ropes)).toList();
         Neighbours neighbours = new Neighbours(basis, sharing);
+        List<Neighbour> near = wanted.stream()
+                .filter(line -> !line.ownRope())
+                .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
+                .toList();
+        Variations variations =
+                new Variations(basis, prices, new RopeQuoter(policy, basis, lightly, marginal), quoted, ropes);
         return new Quote(
                 request,
                 policy,
-                request.lines().stream().map(line -> line(line, ropes)).toList(),
+                quoted,
                 List.copyOf(ropes.values()),
-                request.lines().stream()
-                        .filter(line -> !line.ownRope())
-                        .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
-                        .toList());
+                near,
+                varied(request, quoted, near, quantities, variations));
     }
 
-    private LineQuote line(QuoteLine line, Map<String, RopeQuote> ropes) {
-        RopeQuote rope = ropes.get(line.rope());
-        if (line.ownRope() || rope == null) {
-            return new LineQuote(
-                    line, Length.ZERO, Money.ZERO, LinePrice.of(policy, line, Money.ZERO, Money.ZERO, Money.ZERO));
+    private List<Variation> varied(
+            QuoteRequest request,
+            List<LineQuote> quoted,
+            List<Neighbour> near,
+            List<Integer> quantities,
+            Variations variations) {
+        List<Variation> all = new ArrayList<>();
+        quoted.forEach(line -> all.add(variations.apart(line)));
+        request.lines().stream().filter(QuoteLine::isAlternative).forEach(line -> variations
+                .inPlace(Kind.INSTEAD, line.asked().terms().insteadOf(), line)
+                .ifPresent(all::add));
+        for (LineQuote line : quoted) {
+            near.stream()
+                    .filter(each -> each.line().equals(line.line().name()))
+                    .flatMap(each -> variations
+                            .inPlace(
+                                    Kind.CHEAPER,
+                                    each.line(),
+                                    line.line()
+                                            .changed(
+                                                    each.better().finished(),
+                                                    each.better().quantity(),
+                                                    basis.model()))
+                            .stream())
+                    .filter(each -> each.price().each().compareTo(line.buildUp().each()) < 0)
+                    .forEach(all::add);
+            quantities.forEach(quantity -> variations
+                    .inPlace(
+                            Kind.QUANTITY,
+                            line.line().name(),
+                            line.line().changed(line.line().assembly().make().finished(), quantity, basis.model()))
+                    .ifPresent(all::add));
         }
-        NewRope bought = basis.newRope(line.rope());
-        Length sample = line.assembly().make().extras().sample().roundedUp();
-        return new LineQuote(
-                line,
-                rope.drawnFor(line.name()),
-                rope.shares().coins().get(rope.lines().indexOf(line.name())),
-                LinePrice.of(
-                        policy,
-                        line,
-                        bought.rope().price().of(line.cut()).rounded(),
-                        bought.rope().price().of(sample).rounded(),
-                        rope.paidBy(line.name())));
+        return all;
     }
 }

@@ -17,6 +17,8 @@ import org.apache.commons.math3.fraction.BigFraction;
 
 /** Works out what the lines of one rope draw, waste and pay. */
 final class RopeQuoter {
+    private static final WasteView NOT_LOOKED_AT = new WasteView.NotKnown("it was not looked at");
+
     private final QuotePolicy policy;
     private final QuoteBasis basis;
     private final Sharing sharing;
@@ -31,7 +33,17 @@ final class RopeQuoter {
         usual = new UsualWaste(basis, sharing);
     }
 
+    /** With all views of the waste. */
     RopeQuote quote(String id, List<QuoteLine> lines) {
+        return quote(id, lines, true);
+    }
+
+    /** With no view of the waste that is not charged: each takes many packings. */
+    RopeQuote lightly(String id, List<QuoteLine> lines) {
+        return quote(id, lines, false);
+    }
+
+    private RopeQuote quote(String id, List<QuoteLine> lines, boolean whole) {
         NewRope rope = basis.newRope(id);
         List<Party> parties = lines.stream()
                 .map(line -> new Party(line.name(), line.pieces()))
@@ -43,7 +55,9 @@ final class RopeQuoter {
         LengthBook book =
                 new CuttingOrder(shares.problem()).plan(shares.packing()).book();
         RopeQuote.Waste waste = new RopeQuote.Waste(
-                alone(shares, worth), marginal.of(rope, pieces, worth), usual.of(rope, pieces, worth));
+                alone(shares, worth),
+                whole || policy.waste() == WasteBasis.MARGINAL ? marginal.of(rope, pieces, worth) : NOT_LOOKED_AT,
+                whole || policy.waste() == WasteBasis.USUAL ? usual.of(rope, pieces, worth) : NOT_LOOKED_AT);
         return new RopeQuote(
                 id,
                 lines.stream().map(QuoteLine::name).toList(),

@@ -109,6 +109,18 @@ final class BuySvg {
                 escaped(words));
     }
 
+    /** A line along a path, nothing filled. */
+    BuySvg path(String path, int thick) {
+        return shape("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%d\"/>", path, INK, thick);
+    }
+
+    /** An ellipse, nothing filled. */
+    BuySvg ellipse(long x, long y, long across, long high, int thick) {
+        return shape(
+                "<ellipse cx=\"%d\" cy=\"%d\" rx=\"%d\" ry=\"%d\" fill=\"none\" stroke=\"%s\" stroke-width=\"%d\"/>",
+                x, y, across, high, INK, thick);
+    }
+
     private BuySvg shape(String form, Object... parts) {
         shapes.append("  ").append(String.format(Locale.ROOT, form, parts)).append('\n');
         return this;

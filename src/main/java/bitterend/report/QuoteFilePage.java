@@ -9,6 +9,7 @@ import bitterend.quoting.PartPrices;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.RopeQuote;
+import bitterend.quoting.Variation.Kind;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -28,8 +29,15 @@ public final class QuoteFilePage {
         Writing page = new Writing();
         page.title("For the file, not for the customer: quote", quote.request().id(), shop);
         QuotePage.head(page, quote);
-        page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
+        page.tableApart(lines(quote));
+        if (quote.holdsTogetherAlone()) {
+            page.paragraph("Some line is dearer by itself: the customer's page says that its prices hold for the whole"
+                    + " request.");
+        }
         QuotePage.codes(quote).forEach(page::paragraph);
+        page.paragraph(
+                "What is said of each assembly, and shares in %, are rounded to the last digit and need not add up;"
+                        + " what is said of a line adds up.");
         quote.lines().forEach(line -> line(page, catalogue, quote.policy().parts(), line));
         for (RopeQuote rope : quote.ropes()) {
             QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);
@@ -40,7 +48,35 @@ public final class QuoteFilePage {
             page.heading("Cheaper nearby");
             quote.neighbours().forEach(each -> page.paragraph(new QuoteNeighbourWords(figures).of(each)));
         }
+        new QuoteChoices(figures, new QuoteWords(catalogue, figures)).write(page, quote, false);
         return page.document();
+    }
+
+    /** Every line with its price, and what it would cost by itself. */
+    private TableRows lines(Quote quote) {
+        String currency = figures.currency().currency();
+        TableRows table = new TableRows(
+                Column.words("line"),
+                Column.words("rope"),
+                Column.figure("how many"),
+                Column.figure("each\n" + currency),
+                Column.figure("price\n" + currency),
+                Column.figure("by itself\n" + currency));
+        for (LineQuote line : quote.lines()) {
+            table.row(
+                    line.line().name(),
+                    line.line().rope() + (line.line().ownRope() ? ", own" : ""),
+                    Integer.toString(line.line().quantity()),
+                    figures.bare(line.buildUp().each()),
+                    figures.bare(line.buildUp().price()),
+                    quote.variations(Kind.APART).stream()
+                            .filter(apart -> apart.line().equals(line.line().name()))
+                            .findFirst()
+                            .map(apart -> figures.bare(apart.price().price()))
+                            .orElse(""));
+        }
+        table.row("", "total before tax", "", "", figures.bare(quote.total()), "");
+        return table;
     }
 
     private void line(Writing page, Catalogue catalogue, PartPrices prices, LineQuote quoted) {

@@ -1,36 +1,122 @@
 package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
+import bitterend.quoting.Letter;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
+import bitterend.quoting.Recipient;
+import bitterend.report.page.Block;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** A quote as the customer gets it: what, how many, at what price, and how long it stands. No figure of the shop's own. */
+/**
+ * A quote as the customer gets it: who offers what to whom, at what price, on which terms, and where to sign. No figure of
+ * the shop's own.
+ */
 public final class QuotePage {
+    private static final String BLANK = "_".repeat(30);
+
     private final Figures figures;
 
     public QuotePage(Figures figures) {
         this.figures = figures;
     }
 
-    /** The page of a quote of this shop. */
-    public Document of(String shop, Catalogue catalogue, Quote quote) {
+    /**
+     * The page of a quote of this shop.
+     *
+     * @param apart whether it says what each line costs by itself
+     */
+    public Document of(String shop, Catalogue catalogue, Quote quote, boolean apart) {
         Writing page = new Writing();
-        page.title("Quote", quote.request().id(), shop);
-        head(page, quote);
-        page.tableApart(lines(catalogue, quote));
-        page.paragraph("Total before tax: " + figures.currency().print(quote.total()));
+        Letter letter = quote.policy().letter();
+        page.title("Quote", quote.number(), shop);
+        say(page, String.join(", ", letter.address()));
+        say(page, letter.contact());
+        page.tableApart(facts(quote));
+        say(page, letter.own().before());
+        QuoteWords words = new QuoteWords(catalogue, figures);
+        new QuoteLineTable(figures, words).write(page, quote);
+        if (quote.holdsTogetherAlone()) {
+            page.paragraph("Prices hold for the whole request: a line may be dearer when it is ordered by itself.");
+        }
+        say(page, letter.own().after());
+        new QuoteChoices(figures, words).write(page, quote, apart);
+        drawings(page, quote);
+        notes(page, quote);
+        acceptance(page, quote);
+        return page.document();
+    }
+
+    private static void say(Writing page, String words) {
+        if (!words.isEmpty()) {
+            page.paragraph(words);
+        }
+    }
+
+    private static TableRows facts(Quote quote) {
+        TableRows table = new TableRows(Column.words(""), Column.words(""));
+        Recipient recipient = quote.request().recipient();
+        List<String> whom = new ArrayList<>();
+        whom.add(quote.request().customer());
+        whom.addAll(recipient.address());
+        whom.add(recipient.contact());
+        whom.removeIf(String::isEmpty);
+        fact(table, "for", String.join("\n", whom));
+        fact(table, "your number with us", recipient.number());
+        fact(table, "quote", quote.number() + ", revision " + quote.revision());
+        fact(table, "date", quote.request().day().toString());
+        fact(table, "valid until", quote.validUntil().toString());
+        fact(table, "payment", quote.policy().letter().terms().payment());
+        fact(table, "delivery terms", quote.policy().letter().terms().delivery());
+        return table;
+    }
+
+    private static void fact(TableRows table, String what, String words) {
+        if (!words.isEmpty()) {
+            table.row(what, words);
+        }
+    }
+
+    /** A drawing of each assembly that is not drawn yet, with the lines that it is of. */
+    private void drawings(Writing page, Quote quote) {
+        Map<String, List<String>> drawn = new LinkedHashMap<>();
+        for (LineQuote line : quote.lines()) {
+            QuoteDrawing.of(figures, line.line()).ifPresent(svg -> drawn.computeIfAbsent(svg, any -> new ArrayList<>())
+                    .add(line.line().name()));
+        }
+        if (!drawn.isEmpty()) {
+            page.heading("From where to where");
+            page.paragraph("Lengths are measured between the points that each line names.");
+        }
+        drawn.forEach((svg, lines) -> page.picture(new Block.Picture(
+                svg, (lines.size() == 1 ? "Line " : "Lines ") + String.join(", ", lines) + ", not to scale")));
+    }
+
+    private static void notes(Writing page, Quote quote) {
         page.heading("Please note");
-        page.paragraph("Lengths are as stated in each line, made to the rope maker's current instructions.");
+        page.paragraph("Assemblies are made to the rope maker's current instructions.");
         codes(quote).forEach(page::paragraph);
         page.paragraph(
                 "This quote is for the making of the assemblies described. It states no strength and no safe load; for"
                         + " lifting and life safety a competent person and the local code decide.");
-        return page.document();
+    }
+
+    private static void acceptance(Writing page, Quote quote) {
+        page.heading("Accepted");
+        page.paragraph("Quote " + quote.number() + ", revision " + quote.revision() + ", mark " + quote.digest()
+                + ". The mark changes with anything that is said above.");
+        TableRows table = new TableRows(Column.words(""), Column.words(""));
+        table.row("place and date", BLANK);
+        table.row("name", BLANK);
+        table.row("signature", BLANK);
+        page.tableApart(table);
     }
 
     /** The code that slings are made under; it stands on both pages. */
@@ -47,25 +133,5 @@ public final class QuotePage {
             page.paragraph("For " + quote.request().customer());
         }
         page.paragraph(quote.request().day() + ", valid until " + quote.validUntil());
-    }
-
-    private TableRows lines(Catalogue catalogue, Quote quote) {
-        QuoteWords words = new QuoteWords(catalogue, figures);
-        String currency = figures.currency().currency();
-        TableRows table = new TableRows(
-                Column.words("line"),
-                Column.words("what"),
-                Column.figure("how many"),
-                Column.figure("each\n" + currency),
-                Column.figure("price\n" + currency));
-        for (LineQuote line : quote.lines()) {
-            table.row(
-                    line.line().name(),
-                    words.what(line.line()),
-                    Integer.toString(line.line().quantity()),
-                    figures.bare(line.buildUp().each()),
-                    figures.bare(line.buildUp().price()));
-        }
-        return table;
     }
 }

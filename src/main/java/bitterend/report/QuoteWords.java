@@ -2,14 +2,25 @@ package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
+import bitterend.catalogue.Termination.Kind;
 import bitterend.demand.Assembly;
+import bitterend.demand.EndWork.Picked;
 import bitterend.demand.Measuring;
+import bitterend.demand.PickList;
+import bitterend.demand.SpliceCard;
+import bitterend.measure.Money;
 import bitterend.quoting.QuoteLine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The words of a quote that its pages share. */
 final class QuoteWords {
+    /** Parts that a customer gets and sees; twine and tape go without saying. */
+    private static final Pattern SEEN = Pattern.compile(
+            "(?i)(thimble|fitting|shackle|hook|ring|swivel|link|master link|intermediate link|turnbuckle"
+                    + "|wire rope clip|sleeve)\\b.*");
+
     private final Catalogue catalogue;
     private final Figures figures;
 
@@ -20,6 +31,25 @@ final class QuoteWords {
 
     /** What a line is, as a customer would say it. */
     String what(QuoteLine line) {
+        return String.join("; ", parts(line));
+    }
+
+    /** The same in lines of a cell: its note first, then the rope, the length, the ends, and what is with it. */
+    String cell(QuoteLine line) {
+        List<String> lines = new ArrayList<>();
+        String note = line.assembly().ordered().note();
+        if (!note.isEmpty()) {
+            lines.add(note);
+        }
+        lines.addAll(parts(line));
+        List<String> included = included(line);
+        if (!included.isEmpty()) {
+            lines.add("with " + String.join(", ", included));
+        }
+        return String.join("\n", lines);
+    }
+
+    private List<String> parts(QuoteLine line) {
         Assembly.Make make = line.assembly().make();
         List<String> parts = new ArrayList<>();
         if (!line.assembly().ordered().product().isEmpty()) {
@@ -28,17 +58,40 @@ final class QuoteWords {
         parts.add(rope(line));
         int legs = line.assembly().ordered().legs();
         parts.add((legs == 1 ? "" : legs + " legs of ") + figures.written(make.finished()) + " finished, "
-                + between(make));
-        parts.add(figures.written(EndsInWords.of(line.pieces().get(0).ends())));
+                + measured(line));
+        SaidEnds.of(line).forEach(end -> parts.add(figures.written(end)));
         if (make.hang().isStated()) {
             parts.add("legs " + make.hang().angle().words()
                     + (make.hang().angle().isWide() ? ", above 60 degrees: ask a qualified rigger" : ""));
         }
+        return parts;
+    }
+
+    /** What the price is for beside rope and ends: papers, samples, tests, the parts that are seen. */
+    List<String> included(QuoteLine line) {
+        List<String> included = new ArrayList<>();
+        PickList picked = new PickList();
+        picked.add(line.assembly(), line.demanded());
+        for (Picked part : picked.items()) {
+            if (SEEN.matcher(part.item()).matches()) {
+                included.add(part.count() + " " + figures.sentence(part.words()));
+            }
+        }
         String certificate = line.assembly().terms().certificate();
         if (!certificate.isEmpty()) {
-            parts.add("with certificate " + certificate);
+            included.add("certificate " + certificate);
         }
-        return String.join("; ", parts);
+        Assembly.Extras extras = line.assembly().make().extras();
+        if (extras.sample().exact().isPositive()) {
+            included.add("a sample of " + figures.written(extras.sample()) + " for a break test");
+        }
+        if (extras.spare().exact().isPositive()) {
+            included.add(figures.written(extras.spare()) + " of spare rope on every piece");
+        }
+        if (!line.asked().test().equals(Money.ZERO)) {
+            included.add("testing and papers");
+        }
+        return included;
     }
 
     private String rope(QuoteLine line) {
@@ -46,16 +99,37 @@ final class QuoteWords {
         return line.ownRope() ? name + ", your own rope" : name;
     }
 
-    private static String between(Assembly.Make make) {
-        if (!make.measuring().points().equals(Measuring.Points.NONE)) {
-            return make.measuring().words();
+    /** From where to where, in words: {@code pin to end}, {@code over the outside}. */
+    static String measured(QuoteLine line) {
+        Measuring measuring = line.assembly().make().measuring();
+        String words = measuring.words();
+        int conditions = words.indexOf(", extension ");
+        conditions = conditions < 0 ? words.indexOf(", shrinkage ") : conditions;
+        conditions = conditions < 0 ? words.indexOf(", bedding ") : conditions;
+        return between(line) + (conditions < 0 ? "" : words.substring(conditions));
+    }
+
+    private static String between(QuoteLine line) {
+        Measuring measuring = line.assembly().make().measuring();
+        if (!measuring.points().equals(Measuring.Points.NONE)) {
+            return measuring.betweenPoints();
         }
-        return switch (make.measuring().between()) {
-            case BEARING_POINTS -> "pin to pin";
-            case FLAT -> "pin to pin, eyes laid flat";
-            case ON_PINS -> "on the pins stated";
+        String ends = line.demanded().findCard().map(QuoteWords::points).orElse("pin to pin");
+        return switch (measuring.between()) {
+            case BEARING_POINTS -> ends;
+            case FLAT -> ends + ", laid flat";
+            case ON_PINS -> ends + ", " + measuring.words().replaceFirst(",.*", "");
             case OUTSIDE -> "over the outside";
-            case CIRCUMFERENCE -> "inside circumference of the ring";
+            case CIRCUMFERENCE -> "round the inside";
         };
+    }
+
+    private static String points(SpliceCard card) {
+        List<String> points = card.ends().stream().map(QuoteWords::point).toList();
+        return points.size() == 1 ? points.get(0) + " to " + points.get(0) : points.get(0) + " to " + points.get(1);
+    }
+
+    private static String point(SpliceCard.End end) {
+        return end.hasEye() || end.kind() == Kind.FITTING || end.kind() == Kind.GROMMET ? "pin" : "end";
     }
 }

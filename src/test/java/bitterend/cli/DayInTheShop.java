@@ -38,7 +38,9 @@ record DayInTheShop(Path shop, Path out, String note) {
                             "show SHOP money",
                             "show SHOP E7")),
             Map.entry("calibrate", List.of("calibrate SHOP")),
-            Map.entry("quote", List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer")),
+            Map.entry(
+                    "quote",
+                    List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer --apart --quantities 1,5")),
             Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),
             Map.entry("orders", List.of("orders SHOP", "orders SHOP --by customer", "orders SHOP --by due")),
             Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),

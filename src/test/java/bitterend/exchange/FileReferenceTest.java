@@ -66,6 +66,7 @@ final class FileReferenceTest {
                 "shop.json;/;member",
                 "shop.json;/prices;prices member",
                 "shop.json;/quote;quote member",
+                "shop.json;/letter;letter member",
                 "ropes.json;/ropes/0 /ropes/17;member",
                 "thimbles.json;/thimbles/0 /thimbles/5;thimble",
                 "thimbles.json;/fittings/0;fitting"

@@ -124,6 +124,9 @@ public sealed interface Block {
      */
     record Link(String words, String address) {}
 
+    /** What follows begins another sheet of paper; on a page of text it is kept apart. */
+    record NextSheet() implements Block {}
+
     /** Keeps what follows apart on a page of text; elsewhere the style does. */
     record Gap() implements Block {}
 }

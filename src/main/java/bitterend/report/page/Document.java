@@ -58,12 +58,14 @@ public record Document(List<Block> blocks) {
         List<List<Block>> groups = new ArrayList<>();
         boolean open = false;
         for (Block block : blocks) {
-            if (!open || block instanceof Block.Heading || block instanceof Block.Title) {
+            boolean begins =
+                    block instanceof Block.Heading || block instanceof Block.Title || block instanceof Block.NextSheet;
+            if (!open || begins) {
                 groups.add(new ArrayList<>());
             }
             groups.get(groups.size() - 1).add(block);
             boolean closes = block instanceof Block.Table || block instanceof Block.Picture;
-            open = block instanceof Block.Heading || (open && !closes);
+            open = block instanceof Block.Heading || block instanceof Block.NextSheet || (open && !closes);
         }
         return groups;
     }
@@ -81,6 +83,11 @@ public record Document(List<Block> blocks) {
     public Document unlinked() {
         return new Document(
                 blocks.stream().filter(block -> !(block instanceof Block.Links)).toList());
+    }
+
+    /** Whether what should stay together begins another sheet of paper. */
+    public static boolean isNextSheet(List<Block> group) {
+        return group.get(0) instanceof Block.NextSheet;
     }
 
     /** Whether what should stay together is too much for one sheet of paper: then it may break inside its table. */

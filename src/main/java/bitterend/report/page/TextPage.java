@@ -40,7 +40,7 @@ final class TextPage {
             new TextTable(table).lines(width).forEach(this::line);
         } else if (block instanceof Line line) {
             line(marked(line.weight(), Wording.printable(line.words())));
-        } else if (block instanceof Gap) {
+        } else if (block instanceof Gap || block instanceof Block.NextSheet) {
             apart = true;
         } else if (!(block instanceof Picture || block instanceof Links)) {
             throw new IllegalArgumentException("a block that text does not know: " + block);

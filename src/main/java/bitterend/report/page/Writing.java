@@ -88,6 +88,11 @@ public final class Writing {
         blocks.add(new Line(weight, words));
     }
 
+    /** What follows begins another sheet of paper; elsewhere it is kept apart. */
+    public void nextSheet() {
+        blocks.add(new Block.NextSheet());
+    }
+
     public void gap() {
         blocks.add(new Gap());
     }

@@ -57,6 +57,15 @@ public final class PriceRequest {
      * @param watcher who waits
      */
     public Result price(QuoteRequest request, LocalDate day, Duration time, Watcher watcher) {
+        return price(request, day, time, List.of(), watcher);
+    }
+
+    /**
+     * The price.
+     *
+     * @param quantities how often each line is priced besides, as often as that
+     */
+    public Result price(QuoteRequest request, LocalDate day, Duration time, List<Integer> quantities, Watcher watcher) {
         Quoter quoter = new Quoter(
                 now.shop().settings().quote(),
                 basis(now.open(day)),
@@ -64,7 +73,9 @@ public final class PriceRequest {
                 effort(time, watcher),
                 effort(time.dividedBy(SMALL), watcher));
         List<Finding> problems = quoter.problems(request);
-        return problems.isEmpty() ? new Result.Priced(quoter.quote(request)) : new Result.NotPriced(problems);
+        return problems.isEmpty()
+                ? new Result.Priced(quoter.quote(request, quantities))
+                : new Result.NotPriced(problems);
     }
 
     private static Effort effort(Duration time, Watcher watcher) {

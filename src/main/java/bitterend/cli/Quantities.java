@@ -1,0 +1,37 @@
+package bitterend.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Quantities with commas between them: {@code 1,2,5,10}. */
+record Quantities(List<Integer> each) {
+    /** None are asked for. */
+    static final Quantities NONE = new Quantities(List.of());
+
+    private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,3}");
+    private static final int MOST = 12;
+
+    Quantities {
+        each = List.copyOf(each);
+    }
+
+    /** Reads them. */
+    static final class Text implements ITypeConverter<Quantities> {
+        @Override
+        public Quantities convert(String text) {
+            List<Integer> numbers = new ArrayList<>();
+            for (String part : text.split(",", -1)) {
+                String number = part.strip();
+                if (!NUMBER.matcher(number).matches() || numbers.size() == MOST) {
+                    throw new TypeConversionException("expected at most " + MOST
+                            + " whole numbers from 1 to 9999 with commas between them, such as 1,2,5,10");
+                }
+                numbers.add(Integer.valueOf(number));
+            }
+            return new Quantities(numbers.stream().distinct().sorted().toList());
+        }
+    }
+}

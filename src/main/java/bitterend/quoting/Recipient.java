@@ -1,0 +1,29 @@
+package bitterend.quoting;
+
+import java.util.List;
+
+/**
+ * Whom a quote goes to, beside the name.
+ *
+ * @param number the shop's number for the customer; empty when there is none
+ * @param address a line each; empty when not stated
+ * @param contact who asked; empty when not stated
+ * @param tax rate of tax of every line that names none; empty for the shop's usual one
+ */
+public record Recipient(String number, List<String> address, String contact, String tax) {
+    /** Nothing is known of the customer but the name. */
+    public static final Recipient UNKNOWN = new Recipient("", List.of(), "", "");
+
+    public Recipient {
+        address = List.copyOf(address);
+    }
+
+    /** This, and what it leaves open as another states it. */
+    public Recipient completedBy(Recipient other) {
+        return new Recipient(
+                number.isEmpty() ? other.number : number,
+                address.isEmpty() ? other.address : address,
+                contact.isEmpty() ? other.contact : contact,
+                tax.isEmpty() ? other.tax : tax);
+    }
+}

@@ -1,0 +1,78 @@
+package bitterend.report;
+
+import bitterend.quoting.Quote;
+import bitterend.quoting.Variation;
+import bitterend.quoting.Variation.Kind;
+import bitterend.report.page.Column;
+import bitterend.report.page.TableRows;
+import bitterend.report.page.Writing;
+import java.util.List;
+
+/** What the customer could have instead, with its price: other lines, cheaper ones nearby, other quantities, a line by itself. */
+final class QuoteChoices {
+    private final Figures figures;
+    private final QuoteWords words;
+
+    QuoteChoices(Figures figures, QuoteWords words) {
+        this.figures = figures;
+        this.words = words;
+    }
+
+    /** A section where there is anything to choose. */
+    void write(Writing page, Quote quote, boolean apart) {
+        boolean other = List.of(Kind.INSTEAD, Kind.CHEAPER, Kind.QUANTITY).stream()
+                .anyMatch(kind -> !quote.variations(kind).isEmpty());
+        if (other || apart) {
+            page.heading("What you could have instead");
+        }
+        table(page, "in place of", quote.variations(Kind.INSTEAD), this::what);
+        table(page, "in place of", quote.variations(Kind.CHEAPER), variation -> nearby(quote, variation));
+        table(page, "quantities", quote.variations(Kind.QUANTITY), variation -> "as above");
+        if (apart) {
+            table(page, "by itself", quote.variations(Kind.APART), variation -> "as above, ordered alone");
+        }
+    }
+
+    /** What is made, in words. */
+    private interface Saying {
+        String of(Variation variation);
+    }
+
+    private void table(Writing page, String title, List<Variation> variations, Saying saying) {
+        if (variations.isEmpty()) {
+            return;
+        }
+        String currency = figures.currency().currency();
+        TableRows table = new TableRows(
+                Column.words(title),
+                Column.words("what"),
+                Column.figure("how many"),
+                Column.figure("each\n" + currency),
+                Column.figure("price\n" + currency),
+                Column.figure("all lines\nthen, " + currency));
+        for (Variation each : variations) {
+            table.row(
+                    "line " + each.line(),
+                    saying.of(each),
+                    Integer.toString(each.changed().quantity()),
+                    figures.bare(each.price().each()),
+                    figures.bare(each.price().price()),
+                    each.kind() == Kind.APART ? "" : figures.bare(each.total()));
+        }
+        page.tableApart(table);
+    }
+
+    private String what(Variation variation) {
+        return words.cell(variation.changed());
+    }
+
+    private String nearby(Quote quote, Variation variation) {
+        String asked = quote.lines().stream()
+                .filter(line -> line.line().name().equals(variation.line()))
+                .map(line -> figures.written(line.line().assembly().make().finished()))
+                .findFirst()
+                .orElse("");
+        String now = figures.written(variation.changed().assembly().make().finished());
+        return now.equals(asked) ? "the same, as many as said here" : now + " finished instead of " + asked;
+    }
+}

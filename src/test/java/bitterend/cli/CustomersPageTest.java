@@ -1,0 +1,301 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page that goes to a customer: whole enough to be sent, and without any figure of the shop's own. */
+final class CustomersPageTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    /** What the customer is told of a line by figures, in the file's JSON. */
+    private static final Set<String> TOLD = Set.of(
+            "each",
+            "price",
+            "total",
+            "quantity",
+            "legs",
+            "finished",
+            "line",
+            "lines",
+            "request",
+            "number",
+            "revision",
+            "ends",
+            "day",
+            "validUntil",
+            "customer",
+            "rope",
+            "pieces",
+            "code",
+            "item",
+            "count",
+            "instead",
+            "variations");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path shop = Path.of("");
+
+    @BeforeEach
+    void copyDemo() throws IOException {
+        shop = DemoShop.copy("gannet-loft", folder);
+    }
+
+    private Run quote(String request, String... more) {
+        List<String> args = new ArrayList<>(List.of("quote", shop.toString(), request, "--time", "300ms"));
+        args.addAll(List.of(more));
+        Run run = Run.of(args.toArray(String[]::new));
+        assertEquals(0, run.code(), run.err());
+        return run;
+    }
+
+    private String demo(String name) {
+        return shop.resolve("requests").resolve(name).toString();
+    }
+
+    private void inShop(String from, String to) throws IOException {
+        Path file = shop.resolve("shop.json");
+        String text = Files.readString(file);
+        assertTrue(text.contains(from), from);
+        Files.writeString(file, text.replace(from, to));
+    }
+
+    private static void saysAll(String page, String... words) {
+        String line = page.replaceAll("\\s+", " ");
+        for (String each : words) {
+            assertTrue(line.contains(each), each + " not in\n" + page);
+        }
+    }
+
+    private static String text(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void page_saysWhoOffersWhatToWhomOnWhichTerms() {
+        saysAll(
+                quote(demo("Q-2605.csv"), "--customer").out(),
+                "Tar Yard 3, Gannet Quay",
+                "the office at the loft door",
+                "for schooner Kittiwake Basin 2 outer berth Skerryhaven the mate",
+                "your number with us K-127",
+                "quote Q-2605, revision 1",
+                "valid until 2026-04-01",
+                "payment within 30 days, without deduction",
+                "delivery terms collected from the loft",
+                "Thank you for asking.",
+                "1 dock lines, black whippings 6 ",
+                "41 ft 6 in (12.649 m) finished, pin to end",
+                "end A: 12-strand bury eye, 14 in (356 mm) long, for a pin of 4 in (102 mm) end B: whipped end",
+                "both ends: hand-tucked wire eye, on a thimble TW13",
+                "with 8 thimble TW13, certificate inspection 3.1, a sample of 1 m for a break test, testing and papers",
+                "Rope of another colour is as dear",
+                "in place of what",
+                "line 1 the same in double braid");
+    }
+
+    /** Reckoned by hand: every rate on the sum of its lines, to the nearest cent, halves up. */
+    @Test
+    void tax_isByRateOnTheSumOfItsLines() throws IOException {
+        JsonNode page =
+                JSON.readTree(quote(demo("Q-2605.csv"), "--customer", "--json").out());
+        long usual = cents(page.at("/lines/0/price")) + cents(page.at("/lines/1/price"));
+        long reduced = cents(page.at("/lines/2/price"));
+        assertEquals(usual + reduced, cents(page.at("/total")));
+        assertEquals(usual, cents(page.at("/taxes/0/of")));
+        assertEquals((usual * 185 + 500) / 1000, cents(page.at("/taxes/0/tax")));
+        assertEquals((reduced * 6 + 50) / 100, cents(page.at("/taxes/1/tax")));
+        assertEquals(
+                usual + reduced + cents(page.at("/taxes/0/tax")) + cents(page.at("/taxes/1/tax")),
+                cents(page.at("/totalWithTax")));
+    }
+
+    private static long cents(JsonNode amount) {
+        return Long.parseLong(amount.asText().replaceAll("[^0-9]", ""));
+    }
+
+    @Test
+    void lineOrCustomerWithoutTax_paysNone_andAShopWithoutRatesSaysNothingOfIt() throws IOException {
+        Path request = folder.resolve("none.csv");
+        Files.writeString(request, "line,rope,length,minutes,tax\n1,DB12,5 m,5 min,none\n2,DB12,6 m,5 min,\n");
+        String page = quote(request.toString(), "--customer").out();
+        saysAll(page, "without tax, of ", " 0.00 sales tax, 18.5 %, of ");
+        Files.writeString(request, "line,rope,length,minutes,customer tax\n1,DB12,5 m,5 min,none\n");
+        saysAll(quote(request.toString(), "--customer").out(), "without tax 0.00 total with tax");
+        Files.writeString(request, "line,rope,length,minutes\n1,DB12,5 m,5 min\n");
+        inShop("\"taxes\": [", "\"note\": \"\", \"untaxed\": [");
+        Run run = Run.of("quote", shop.toString(), request.toString(), "--customer");
+        assertFalse(run.out().contains("with tax"), run.out());
+    }
+
+    /** Odd figures, so that none is met by chance: whatever the file holds beside the prices is nowhere on the page. */
+    @Test
+    void noFigureOfTheShopsOwn_isOnTheCustomersPage() throws IOException {
+        inShop("48.00 EUR/h", "47.83 EUR/h");
+        inShop("\"overhead\": \"15 %\"", "\"overhead\": \"13.37 %\"");
+        inShop("\"margin\": \"20 %\"", "\"margin\": \"21.19 %\"");
+        inShop("\"spoilage\": \"2 %\"", "\"spoilage\": \"3.07 %\"");
+        Path html = folder.resolve("page.html");
+        Path pdf = folder.resolve("page.pdf");
+        Path file = folder.resolve("file.json");
+        String request = demo("Q-2605.csv");
+        String page = quote(
+                        request,
+                        "--customer",
+                        "--html",
+                        html.toString(),
+                        "--pdf",
+                        pdf.toString(),
+                        "--out",
+                        file.toString())
+                .out();
+        String json = quote(request, "--customer", "--json").out();
+        String body = Files.readString(html);
+        Set<String> inside = new TreeSet<>();
+        figures(JSON.readTree(file.toFile()), "", inside);
+        inside.addAll(List.of("47.83", "13.37", "21.19", "3.07"));
+        assertTrue(inside.size() > 40, inside.toString());
+        for (String shown : List.of(page, json, body.substring(body.indexOf("<body>")), text(pdf))) {
+            Set<String> told = new TreeSet<>();
+            Matcher figure = Pattern.compile("[0-9]+(?:\\.[0-9]+)?").matcher(shown);
+            while (figure.find()) {
+                told.add(figure.group());
+            }
+            told.retainAll(inside);
+            assertEquals(Set.of(), told, shown);
+        }
+    }
+
+    /** Every figure of four signs and more that the customer is not told by its name. */
+    private static void figures(JsonNode node, String name, Set<String> found) {
+        if (node.isContainerNode()) {
+            node.properties().forEach(member -> figures(member.getValue(), member.getKey(), found));
+            if (node.isArray()) {
+                node.forEach(each -> figures(each, name, found));
+            }
+            return;
+        }
+        Matcher figure = Pattern.compile("[0-9]+\\.[0-9]+|[0-9]{4,}").matcher(node.asText());
+        while (!TOLD.contains(name) && figure.find()) {
+            found.add(figure.group());
+        }
+    }
+
+    /** Who signs is bound to what was said: the mark is the same for the same quote and for no other. */
+    @Test
+    void mark_changesWithWhatTheCustomerIsTold() throws IOException {
+        String first = mark(demo("Q-2602.json"));
+        assertEquals(first, mark(demo("Q-2602.json")));
+        assertTrue(first.matches("[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}"), first);
+        inShop("within 30 days, without deduction", "within 14 days, without deduction");
+        String terms = mark(demo("Q-2602.json"));
+        assertNotEquals(first, terms);
+        inShop("\"margin\": \"20 %\"", "\"margin\": \"21 %\"");
+        assertNotEquals(terms, mark(demo("Q-2602.json")));
+        saysAll(quote(demo("Q-2602.json"), "--customer").out(), "Quote Q-2602, revision 1, mark ", "signature ____");
+    }
+
+    private String mark(String request) throws IOException {
+        return JSON.readTree(quote(request, "--customer", "--json").out())
+                .path("mark")
+                .asText();
+    }
+
+    @Test
+    void manyLines_goOverSheetsThatCarryTheirSums() throws IOException {
+        StringBuilder lines = new StringBuilder("line,rope,length,end a,end b,quantity,minutes,note\n");
+        for (int i = 1; i <= 24; i++) {
+            lines.append(i).append(",DB12,").append(2 + i).append(" m,sealed,sealed,1,5 min,line for a locker\n");
+        }
+        Path request = folder.resolve("long.csv");
+        Files.writeString(request, lines.toString());
+        for (String paper : List.of("A4", "Letter")) {
+            Path pdf = folder.resolve(paper + ".pdf");
+            quote(request.toString(), "--customer", "--pdf", pdf.toString(), "--paper", paper);
+            try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+                assertTrue(document.getNumberOfPages() >= 3, paper);
+                String before = "";
+                int carried = 0;
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    PDFTextStripper sheet = new PDFTextStripper();
+                    sheet.setStartPage(page);
+                    sheet.setEndPage(page);
+                    String text = sheet.getText(document);
+                    Matcher forward =
+                            Pattern.compile("brought forward +([0-9.]+)").matcher(text);
+                    assertEquals(!before.isEmpty(), forward.find(), paper + " page " + page + "\n" + text);
+                    assertTrue(before.isEmpty() || forward.group(1).equals(before), text);
+                    Matcher on = Pattern.compile("carried forward +([0-9.]+)").matcher(text);
+                    before = on.find() ? on.group(1) : "";
+                    carried += before.isEmpty() ? 0 : 1;
+                }
+                assertTrue(carried >= 1, "carried " + carried);
+            }
+        }
+    }
+
+    /** By real packing, each as the whole request would be then. */
+    @Test
+    void quantitiesAndLinesByThemselves_arePricedWhereAsked() throws IOException {
+        String usual = quote(demo("Q-2605.csv"), "--customer").out();
+        assertFalse(usual.contains("by itself  ") || usual.contains("quantities"), usual);
+        String page = quote(demo("Q-2605.csv"), "--customer", "--apart", "--quantities", "1,20")
+                .out();
+        Matcher one = Pattern.compile("line 3 +as above +1 +([0-9.]+)").matcher(page);
+        Matcher many = Pattern.compile("line 3 +as above +20 +([0-9.]+)").matcher(page);
+        assertTrue(one.find() && many.find(), page);
+        assertTrue(Double.parseDouble(one.group(1)) > Double.parseDouble(many.group(1)), page);
+        assertTrue(
+                Pattern.compile("line 3 +as above, ordered alone +10")
+                        .matcher(page)
+                        .find(),
+                page);
+    }
+
+    @Test
+    void insteadOfALineThatIsNotThere_isRefused() throws IOException {
+        Path request = folder.resolve("odd.csv");
+        Files.writeString(request, "line,instead of,rope,length\n1,,DB12,5 m\n2,3,DB12,6 m\n4,2,DB12,7 m\n");
+        Run run = Run.of("quote", shop.toString(), request.toString());
+        assertTrue(run.err().contains("row 3, instead of") && run.err().contains("row 4, instead of"), run.err());
+    }
+
+    @Test
+    void paperOfTheShop_isTakenUnlessAnotherIsNamed() throws IOException {
+        inShop("\"paper\": \"A4\"", "\"paper\": \"Letter\"");
+        assertEquals(612, width("own.pdf"));
+        assertEquals(595, width("named.pdf", "--paper", "A4"));
+    }
+
+    private int width(String name, String... more) throws IOException {
+        Path pdf = folder.resolve(name);
+        List<String> args = new ArrayList<>(List.of("--customer", "--pdf", pdf.toString()));
+        args.addAll(List.of(more));
+        quote(demo("Q-2602.json"), args.toArray(String[]::new));
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return (int) document.getPage(0).getMediaBox().getWidth();
+        }
+    }
+}
