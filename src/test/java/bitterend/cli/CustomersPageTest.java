@@ -184,7 +184,7 @@ final class CustomersPageTest {
                 told.add(figure.group());
             }
             told.retainAll(inside);
-            assertEquals(Set.of(), told, shown);
+            assertEquals(Set.of(), told, told + " in " + shown);
         }
     }
 
@@ -197,7 +197,8 @@ final class CustomersPageTest {
             }
             return;
         }
-        Matcher figure = Pattern.compile("[0-9]+\\.[0-9]+|[0-9]{4,}").matcher(node.asText());
+        Matcher figure = Pattern.compile("[0-9]+\\.[0-9]+|[0-9]{4,}")
+                .matcher(node.asText().replaceAll("[0-9]{4}-[0-9]{2}-[0-9]{2}", "a day"));
         while (!TOLD.contains(name) && figure.find()) {
             found.add(figure.group());
         }

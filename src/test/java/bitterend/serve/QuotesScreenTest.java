@@ -77,8 +77,8 @@ final class QuotesScreenTest {
         assertTrue(loft.ada().get("/quotes/run").text().contains("Draw up"), "looked at, and no more");
         sent("draw", "Q-7", "Port Pilots", lines);
         Seen customer = over();
-        assertTrue(customer.text().contains("Quote Q-7") && customer.text().contains("For Port Pilots"));
-        assertTrue(customer.text().contains("Total before tax"), customer.text());
+        assertTrue(customer.text().contains("Quote Q-7") && customer.text().contains("for Port Pilots"));
+        assertTrue(customer.text().contains("total before tax"), customer.text());
         assertFalse(customer.text().toLowerCase(java.util.Locale.ROOT).contains("margin"), customer.text());
         Seen kept = loft.ada().get(path(loft.ada().get("/quotes"), "/quotes/kept?id="));
         Seen file = loft.ada().get(path(kept, "/quotes/kept?id="));
