@@ -83,7 +83,7 @@ final class ArchitectureTest {
             Map.entry("history", "demand measure"),
             Map.entry("market", "finding measure packing stock"),
             Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
-            Map.entry("buying.steady", "demand history measure"),
+            Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("store", "finding measure stock"),
@@ -141,7 +141,7 @@ final class ArchitectureTest {
             + "|demand/HangFormula[.]java|demand/calibration/(Prediction|Difference)Formula[.]java"
             + "|stock/Gauge[.]java"
             + "|stock/worth/CoilFormula[.]java|packing/check/Curve(Formula|Check)[.]java"
-            + "|buying/StandardErrors[.]java|buying/steady/DemandFormula[.]java"
+            + "|buying/StandardErrors[.]java|buying/steady/(Demand|Interval)Formula[.]java"
             // choices of a search: no length and no price rests on them
             + "|packing/(model/RunOfReel|greedy/Job)[.]java");
 

@@ -15,7 +15,8 @@ public record Share(int part, int parts) {
         }
     }
 
-    boolean holds(int scenario) {
+    /** Whether a scenario is one of it. */
+    public boolean holds(int scenario) {
         return scenario % parts == part - 1;
     }
 }

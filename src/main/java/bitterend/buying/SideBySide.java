@@ -9,11 +9,11 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /** Runs tasks on several threads. */
-final class SideBySide {
+public final class SideBySide {
     private SideBySide() {}
 
     /** The results of tasks, in their order. */
-    static <T> List<T> all(List<Callable<T>> tasks, int threads) {
+    public static <T> List<T> all(List<Callable<T>> tasks, int threads) {
         ExecutorService hands = Executors.newFixedThreadPool(Math.max(1, threads));
         try {
             List<T> results = new ArrayList<>();

@@ -49,6 +49,16 @@ public final class Demand {
         return shape;
     }
 
+    /** Metres a week uses on the average at the level of today, the loss of cuts in them, rounded down. */
+    public Length weekly(Length loss) {
+        long[] all = past.sums(loss);
+        long sum = 0;
+        for (int week = 0; week < all.length; week++) {
+            sum = Math.addExact(sum, Math.multiplyExact(all[week], recorded.level[week]) / DemandFormula.SAME);
+        }
+        return new Length(sum / all.length);
+    }
+
     /** The weeks of the past as they were. */
     Source asRecorded() {
         return recorded;

@@ -1,5 +1,6 @@
 package bitterend.buying.steady;
 
+import bitterend.measure.Length;
 import java.util.Arrays;
 
 /**
@@ -23,7 +24,7 @@ public record DemandShape(boolean season, long growth) {
 
     /** What a past shows. The same past always shows the same. */
     public static DemandShape of(PastWeeks past) {
-        long[] sums = past.sums(bitterend.measure.Length.ZERO);
+        long[] sums = past.sums(Length.ZERO);
         int[] places = new int[sums.length];
         Arrays.setAll(places, past::placeOf);
         boolean trend = DemandFormula.showsTrend(sums);

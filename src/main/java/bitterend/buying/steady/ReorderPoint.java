@@ -16,6 +16,9 @@ import java.util.SplittableRandom;
  * @param use what those weeks are expected to use
  */
 public record ReorderPoint(Length point, int reels, int weeks, Length use) {
+    /** At any time of the year. */
+    static final int ANY_PLACE = -1;
+
     private static final int FUTURES = 2_000;
 
     /**
@@ -60,7 +63,8 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
         long[] uses = new long[FUTURES];
         for (int i = 0; i < FUTURES; i++) {
             SplittableRandom dice = Demand.dice(seed, i);
-            for (int[] week : demand.asRecorded().weeks(dice, place + 1, lead.weeks(dice) + 1)) {
+            int from = place == ANY_PLACE ? dice.nextInt(PastWeeks.PLACES) : place + 1;
+            for (int[] week : demand.asRecorded().weeks(dice, from, lead.weeks(dice) + 1)) {
                 for (int cut : week) {
                     uses[i] = Math.addExact(uses[i], cut + loss.mm());
                 }

@@ -1,0 +1,293 @@
+package bitterend.buying.steady;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Ratio;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+
+/** One rope's rack under one way to buy, week after week. All lengths are millimetres, all costs 1/1000 minor unit. */
+final class LivedRack {
+    private static final int MOST_REELS_AT_ONCE = 10_000;
+
+    private final Keeping keeping;
+    private final Way way;
+    private final CoilTable.OfRacks curves;
+    private final SplittableRandom dice;
+    private final WeekPacker packer;
+
+    private int[] coils = new int[64];
+    private int coilCount;
+    private final int[] full;
+    private final int[] usable;
+    private final long[] paid;
+    /** Reels on their way, by size and by the week of their arrival, counted round. */
+    private final int[][] coming;
+
+    private final int[] onTheWay;
+    private int[] waiting = new int[32];
+    private int waitingCount;
+    private long waitingSum;
+    private int week;
+
+    private long spent;
+    private long worthWeeks;
+    private long stockWeeks;
+    private long placeWeeks;
+    private long worthAtFirst;
+    private long stockAtFirst;
+    private long used;
+    private long bought;
+    private int pieces;
+    private int late;
+    private int reels;
+    private int measured;
+
+    LivedRack(Keeping keeping, Way way, CoilTable.OfRacks curves, SplittableRandom dice) {
+        this.keeping = keeping;
+        this.way = way;
+        this.curves = curves;
+        this.dice = dice;
+        packer = new WeekPacker(
+                keeping.loss(), keeping.opening().millis(), keeping.changing().millis(), curves.on(0));
+        int sizes = way.rules().size();
+        full = new int[sizes];
+        onTheWay = new int[sizes];
+        coming = new int[sizes][];
+        usable = new int[sizes];
+        paid = new long[sizes];
+        for (int size = 0; size < sizes; size++) {
+            coming[size] = new int[rule(size).size().lead().mostWeeks() + 1];
+            usable[size] = rule(size).size().usable();
+            paid[size] = rule(size).size().paid(rule(size).reels()).millis();
+        }
+    }
+
+    /** A rack as it may be found on any day: a coil of any length of a reel, and reels up to the reorder point. */
+    void stock() {
+        addCoil(1 + dice.nextInt(usable[0]));
+        full[0] = (int) Math.min(MOST_REELS_AT_ONCE, rule(0).point().mm() / usable[0]);
+    }
+
+    /** From now on what happens counts. */
+    void measure() {
+        spent = 0;
+        worthWeeks = 0;
+        stockWeeks = 0;
+        placeWeeks = 0;
+        used = 0;
+        bought = 0;
+        pieces = 0;
+        late = 0;
+        reels = 0;
+        measured = 0;
+        worthAtFirst = worth();
+        stockAtFirst = stock(0);
+    }
+
+    /** A week: what comes is put up, what waits and what was ordered is cut, and what runs short is ordered. */
+    void live(int[] ordered) {
+        arrive();
+        int[] cuts = all(ordered);
+        int count = waitingCount + ordered.length;
+        int waited = waitingCount;
+        pieces += ordered.length;
+        if (count > 0) {
+            cut(cuts, count, waited);
+        }
+        lie();
+        for (int size = 0; size < full.length; size++) {
+            order(size);
+        }
+        week++;
+    }
+
+    private void arrive() {
+        for (int size = 0; size < full.length; size++) {
+            int slot = week % coming[size].length;
+            int come = coming[size][slot];
+            coming[size][slot] = 0;
+            onTheWay[size] -= come;
+            full[size] += come;
+            reels += come;
+            bought += (long) come * usable[size];
+            spent += come * paid[size];
+        }
+    }
+
+    /** What waits, then the week's, each from the longest. */
+    private int[] all(int[] ordered) {
+        int[] cuts = Arrays.copyOf(waiting, waitingCount + ordered.length);
+        System.arraycopy(ordered, 0, cuts, waitingCount, ordered.length);
+        longestFirst(cuts, 0, waitingCount);
+        longestFirst(cuts, waitingCount, cuts.length);
+        return cuts;
+    }
+
+    private static void longestFirst(int[] cuts, int from, int to) {
+        Arrays.sort(cuts, from, to);
+        for (int a = from, b = to - 1; a < b; a++, b--) {
+            int cut = cuts[a];
+            cuts[a] = cuts[b];
+            cuts[b] = cut;
+        }
+    }
+
+    private void cut(int[] cuts, int count, int waited) {
+        long metres = 0;
+        for (int i = 0; i < coilCount; i++) {
+            metres += coils[i];
+        }
+        CoilTable today = curves.on(metres);
+        packer.rack(today);
+        for (int i = 0; i < coilCount; i++) {
+            packer.coil(coils[i]);
+        }
+        for (int size = 0; size < full.length; size++) {
+            for (int reel = Math.min(full[size], count); reel > 0; reel--) {
+                packer.reel(usable[size], size, paid[size]);
+            }
+        }
+        packer.pack(cuts, count);
+        keepLate(cuts, count, waited);
+        keepCoils(today);
+    }
+
+    private void keepLate(int[] cuts, int count, int waited) {
+        if (waiting.length < count) {
+            waiting = new int[2 * count];
+        }
+        waitingCount = 0;
+        waitingSum = 0;
+        for (int i = 0; i < count; i++) {
+            if (packer.isLate(i)) {
+                waiting[waitingCount++] = cuts[i];
+                waitingSum += cuts[i] + keeping.loss();
+                late += i >= waited ? 1 : 0;
+            } else {
+                used += cuts[i];
+            }
+        }
+    }
+
+    private void keepCoils(CoilTable today) {
+        coilCount = 0;
+        for (int bin = 0; bin < packer.bins(); bin++) {
+            int left = packer.leftOf(bin);
+            if (packer.isUsed(bin)) {
+                spent += packer.fixedOf(bin);
+                full[Math.max(0, packer.sizeOf(bin))] -= packer.isReel(bin) ? 1 : 0;
+                if (today.of(left) > 0) {
+                    addCoil(left);
+                }
+            } else if (!packer.isReel(bin)) {
+                addCoil(left);
+            }
+        }
+    }
+
+    private void addCoil(int mm) {
+        if (coilCount == coils.length) {
+            coils = Arrays.copyOf(coils, 2 * coilCount);
+        }
+        coils[coilCount++] = mm;
+    }
+
+    /** What is there at the end of the week takes place and ties money. */
+    private void lie() {
+        long tied = 0;
+        long places = coilCount;
+        for (int size = 0; size < full.length; size++) {
+            tied += full[size] * paid[size];
+            places += full[size];
+        }
+        long lying = 0;
+        for (int i = 0; i < coilCount; i++) {
+            lying += coils[i];
+        }
+        worthWeeks += tied + lying * paid[0] / usable[0];
+        stockWeeks += stock(0);
+        placeWeeks += places;
+        measured++;
+    }
+
+    /** Metres of coils and reels, and of reels that are there within so many weeks. */
+    private long stock(int weeks) {
+        long stock = 0;
+        for (int i = 0; i < coilCount; i++) {
+            stock += coils[i];
+        }
+        for (int size = 0; size < full.length; size++) {
+            long there = full[size];
+            int slots = coming[size].length;
+            for (int ahead = 1; ahead <= Math.min(weeks, slots - 1); ahead++) {
+                there += coming[size][(week + ahead) % slots];
+            }
+            stock += there * usable[size];
+        }
+        return stock;
+    }
+
+    private void order(int size) {
+        Way.Rule rule = rule(size);
+        int counted = size == 0 ? Integer.MAX_VALUE : rule.size().lead().mostWeeks();
+        long position = stock(counted) - waitingSum;
+        int reelsWanted = 0;
+        while (position + (long) reelsWanted * usable[size] < rule.point().mm() && reelsWanted < MOST_REELS_AT_ONCE) {
+            reelsWanted += rule.reels();
+        }
+        if (reelsWanted == 0 && isStuck(size)) {
+            reelsWanted = rule.reels();
+        }
+        if (reelsWanted > 0) {
+            int comes = (week + rule.size().lead().weeks(dice)) % coming[size].length;
+            coming[size][comes] += reelsWanted;
+            onTheWay[size] += reelsWanted;
+        }
+    }
+
+    /** A piece waits, and nothing that would hold it is on its way: it would wait for ever beside coils that are too short. */
+    private boolean isStuck(int size) {
+        if (waitingCount == 0) {
+            return false;
+        }
+        int longest = Arrays.stream(waiting, 0, waitingCount).max().orElse(0);
+        for (int other = 0; other < full.length; other++) {
+            if (onTheWay[other] + full[other] > 0 && longest <= usable[other]) {
+                return false;
+            }
+        }
+        return longest <= usable[size];
+    }
+
+    private long worth() {
+        long worth = curves.all(coils, coilCount);
+        for (int size = 0; size < full.length; size++) {
+            worth += full[size] * paid[size];
+        }
+        return worth;
+    }
+
+    /** What it all came to since it was measured. */
+    Lived outcome() {
+        int weeks = Math.max(1, measured);
+        long interest = keeping.interest().equals(Ratio.ZERO)
+                ? 0
+                : keeping.interest().timesRoundedUp(worthWeeks / PastWeeks.PLACES);
+        long cost = spent + interest + placeWeeks * keeping.room().millis() - (worth() - worthAtFirst);
+        return new Lived(
+                new Cost(cost),
+                new Length(used),
+                pieces,
+                late,
+                new Length(stockWeeks / weeks),
+                new Cost(worthWeeks / weeks),
+                reels,
+                new Length(stockAtFirst + bought - used - stock(0)),
+                coilCount);
+    }
+
+    private Way.Rule rule(int size) {
+        return way.rules().get(size);
+    }
+}
