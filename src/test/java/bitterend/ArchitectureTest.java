@@ -86,12 +86,14 @@ final class ArchitectureTest {
             Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
+            Map.entry("quoting.life", "finding measure quoting"),
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
                     "buying catalogue day demand demand.calibration exchange.form exchange.mapping finding "
                             + "history market measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.sharing stock stock.worth"),
+            Map.entry("exchange.quotes", "exchange exchange.form finding measure quoting quoting.life report.page"),
             Map.entry("exchange.mapping", "catalogue exchange.form finding measure"),
             Map.entry("exchange.form", "exchange.workbook finding measure"),
             Map.entry("exchange.workbook", "finding"),
@@ -106,7 +108,12 @@ final class ArchitectureTest {
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
             Map.entry(
                     "work.rack",
-                    "buying catalogue day demand exchange finding history market measure packing stock work"),
+                    "buying catalogue day demand exchange finding history market measure packing stock work "
+                            + "work.orders"),
+            Map.entry(
+                    "work.quotes",
+                    "exchange exchange.quotes finding measure quoting quoting.life stock work work.orders work.rack "
+                            + "work.trade"),
             Map.entry(
                     "work.trade",
                     "buying catalogue day demand demand.calibration exchange finding history market measure "
@@ -117,13 +124,14 @@ final class ArchitectureTest {
             Map.entry(
                     "report",
                     "buying catalogue day demand demand.calibration finding market measure packing "
-                            + "packing.explain packing.order quoting quoting.sharing report.page report.table stock "
-                            + "stock.worth"),
+                            + "packing.explain packing.order quoting quoting.life quoting.sharing report.page "
+                            + "report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange exchange.mapping finding measure packing quoting report report.page report.sheet report.table work "
-                            + "work.orders work.plans work.trade"),
+                    "day demand exchange exchange.mapping exchange.quotes finding measure packing quoting quoting.life "
+                            + "report report.page report.sheet report.table work work.orders work.plans work.quotes "
+                            + "work.trade"),
             Map.entry(
                     "serve",
                     "buying catalogue day demand exchange exchange.mapping finding front market measure packing "
@@ -131,9 +139,10 @@ final class ArchitectureTest {
                             + "work.imports work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
-                    "buying catalogue day demand demand.calibration exchange exchange.mapping finding front measure packing "
-                            + "packing.strategy quoting report report.page report.sheet report.table serve stock store work "
-                            + "work.imports work.orders work.plans work.rack work.trade"));
+                    "buying catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
+                            + "finding front measure packing "
+                            + "packing.strategy quoting quoting.life report report.page report.sheet report.table serve stock store work "
+                            + "work.imports work.orders work.plans work.quotes work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */
     private static final Pattern IN_FRACTIONS = Pattern.compile("packing/(linear|patterns|loads)/.*"
@@ -227,6 +236,7 @@ final class ArchitectureTest {
             "exchange.PackingNoteForm",
             "exchange.PlanJson",
             "exchange.QuoteJson",
+            "exchange.quotes.QuotesJson",
             "exchange.ReelsExport",
             "exchange.ShortageJson",
             "exchange.StockJson",

@@ -154,7 +154,15 @@ public final class Main {
     }
 
     private static CommandLine quote(Terminal terminal) {
-        return new CommandLine(new QuoteCommand(terminal)).addSubcommand(new QuoteCompareCommand(terminal));
+        return new CommandLine(new QuoteCommand(terminal))
+                .addSubcommand(new QuoteListCommand(terminal))
+                .addSubcommand(new QuoteShowCommand(terminal))
+                .addSubcommand(new QuoteReviseCommand(terminal))
+                .addSubcommand(new QuoteSentCommand(terminal))
+                .addSubcommand(new QuoteAcceptCommand(terminal))
+                .addSubcommand(new QuoteDeclineCommand(terminal))
+                .addSubcommand(new QuoteBackCommand(terminal))
+                .addSubcommand(new QuoteCompareCommand(terminal));
     }
 
     private static CommandLine orders(Terminal terminal) {

@@ -5,7 +5,9 @@ import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.Shop;
 import bitterend.exchange.WholeFile;
+import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Finding;
+import bitterend.front.QuotePapers;
 import bitterend.front.TradePages;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
@@ -15,14 +17,17 @@ import bitterend.report.QuoteTables;
 import bitterend.report.page.Document;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
+import bitterend.work.quotes.KeepQuote;
 import bitterend.work.trade.PriceRequest;
 import bitterend.work.trade.PriceRequest.Result;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,6 +46,9 @@ import picocli.CommandLine.Parameters;
             "",
             "Prints the page for the file, with every inside figure; --customer prints what",
             "the customer may see. How a price is made is set under quote in shop.json.",
+            "",
+            "Nothing is written, unless --keep files the quote under a number of its own, to",
+            "be sent, revised and answered.",
             ""
         },
         commandListHeading = "%nCommands:%n",
@@ -60,6 +68,15 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Option(names = "--order", paramLabel = "ORDER", description = "Price an order of orders.csv instead of a file.")
     private @Nullable String order;
+
+    @Option(
+            names = "--from",
+            paramLabel = "QUOTE",
+            description = "Price the lines of this kept quote again instead of a file.")
+    private @Nullable String from;
+
+    @Mixin
+    private QuoteKeeping keeping = new QuoteKeeping();
 
     @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
     private boolean customer;
@@ -106,10 +123,11 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (folder == null || (file == null) == (order == null)) {
+        long named = Stream.of(file, order, from).filter(Objects::nonNull).count();
+        if (folder == null || named != 1) {
             terminal.err()
                     .println("error: name the shop folder, and the file of the request or an order of orders.csv with"
-                            + " --order");
+                            + " --order, or a kept quote with --from");
             terminal.err().println("Help: bitterend quote --help");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
@@ -121,17 +139,39 @@ final class QuoteCommand implements Callable<Integer> {
     private ExitCode price(ShopNow now) {
         Shop read = now.shop();
         LocalDate today = day.of(read);
-        if (file == null) {
+        if (order != null) {
             List<Finding> leftOut = read.leftOut();
-            return booked(read, today)
-                    .map(each -> price(now, each, today, leftOut))
-                    .orElse(ExitCode.BAD_INPUT);
+            return booked(read, today).map(each -> price(now, each, leftOut)).orElse(ExitCode.BAD_INPUT);
         }
-        QuoteRequestReading reading = QuoteRequestFile.read(file, shop.folder, read, today);
+        Optional<QuoteRequestReading> reading = from == null
+                ? Optional.of(QuoteRequestFile.read(Objects.requireNonNull(file), shop.folder, read, today))
+                : keeping.again(terminal, now, from, today);
+        return reading.map(each -> price(now, each)).orElse(ExitCode.BAD_INPUT);
+    }
+
+    private ExitCode price(ShopNow now, QuoteRequestReading reading) {
         complain(reading.findings());
         List<Finding> leftOut =
                 reading.findings().stream().filter(Finding::leavesOut).toList();
-        return reading.request().map(each -> price(now, each, today, leftOut)).orElse(ExitCode.BAD_INPUT);
+        return reading.request()
+                .map(each -> keeping.keep ? keep(now, each, reading, leftOut) : price(now, each, leftOut))
+                .orElse(ExitCode.BAD_INPUT);
+    }
+
+    private ExitCode keep(ShopNow now, QuoteRequest request, QuoteRequestReading reading, List<Finding> leftOut) {
+        QuotePapers papers = new QuotePapers(now.shop(), units.figures(now.shop()), apart);
+        Optional<KeepQuote.Result.Kept> kept = keeping.kept(
+                terminal,
+                now,
+                papers,
+                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time, quantities.each())));
+        if (kept.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        KeptQuote.Pages pages = kept.get().quote().pages();
+        show(now.shop(), kept.get().priced(), leftOut, customer ? pages.forCustomer() : pages.forFile());
+        QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
+        return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
@@ -143,19 +183,19 @@ final class QuoteCommand implements Callable<Integer> {
         return found;
     }
 
-    private ExitCode price(ShopNow now, QuoteRequest request, LocalDate today, List<Finding> leftOut) {
-        Result result = new PriceRequest(now).price(request, today, time, quantities.each(), Watcher.NOBODY);
+    private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut) {
+        Result result = new PriceRequest(now).price(request, request.day(), time, quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());
             return ExitCode.BAD_INPUT;
         }
-        show(now.shop(), ((Result.Priced) result).quote(), leftOut);
+        Quote quote = ((Result.Priced) result).quote();
+        show(now.shop(), quote, leftOut, page(now.shop(), quote));
         return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
-    private void show(Shop read, Quote quote, List<Finding> leftOut) {
+    private void show(Shop read, Quote quote, List<Finding> leftOut, Document page) {
         QuoteJson json = new QuoteJson(read.settings().money());
-        Document page = page(read, quote);
         if (out != null) {
             WholeFile.write(out, json.forTheFile(quote));
         }

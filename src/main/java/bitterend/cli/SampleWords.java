@@ -38,7 +38,7 @@ final class SampleWords {
             word("FOLDER", "the folder", "pictures"),
             word("FILE", "the file", "new-file"),
             word("ANSWER", "the answer", "days=day-first"),
-            word("QUOTE", "the filed quote", "filed.json"),
+            word("QUOTE", "the quote", "Q-2601"),
             word("REQUEST", "the request", "request.csv"),
             word("HEAD", "the head", "3f2a9b7c1d2e.41.9c1e7d0a5b6c7d8e"),
             word("ID", "the id", "1041/3.2"),

@@ -109,6 +109,15 @@ final class Typed {
         }
     }
 
+    /** The number of a revision. */
+    static final class Revision extends Value<Integer> {
+        Revision() {
+            super(text -> text.matches("[1-9][0-9]{0,2}")
+                    ? Parsed.of(Integer.valueOf(text))
+                    : Parsed.refused("the number of a revision, from 1 to 999"));
+        }
+    }
+
     /** A day. */
     static final class Day extends Value<LocalDate> {
         Day() {

@@ -51,8 +51,15 @@ public record Assembly(
      * @param quantity how many assemblies; at least 1
      * @param legs pieces of rope in each assembly, all alike; at least 1
      * @param note what the order says besides, in its own words; empty for nothing
+     * @param quote the line of a kept quote that it came of, such as {@code Q-2601/1/2}; empty for none
      */
-    public record Ordered(Piece.Source source, String customer, String product, int quantity, int legs, String note) {
+    public record Ordered(
+            Piece.Source source, String customer, String product, int quantity, int legs, String note, String quote) {
+        /** Of no quote that is known. */
+        public Ordered(Piece.Source source, String customer, String product, int quantity, int legs, String note) {
+            this(source, customer, product, quantity, legs, note, "");
+        }
+
         /** Without a note. */
         public Ordered(Piece.Source source, String customer, String product, int quantity, int legs) {
             this(source, customer, product, quantity, legs, "");

@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Reads {@code orders.csv}: one row for each line of an order. */
@@ -41,6 +42,7 @@ final class OrdersCsv {
     private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
     private static final Reading<Integer> LEGS = Readings.whole(1, 100);
     private static final Reading<Assembly.Use> USE = Readings.word(Assembly.Use.values(), Codec::word);
+    private static final Pattern QUOTE = Pattern.compile("[^/]{1,40}/[1-9][0-9]{0,2}/[^/]{1,40}");
     static final CsvColumns COLUMNS = new CsvColumns(
             List.of("order", "line", "length"),
             List.of(
@@ -75,7 +77,8 @@ final class OrdersCsv {
                     "marks",
                     "along",
                     "accept",
-                    "note"));
+                    "note",
+                    "quote"));
 
     private final Ropes ropes;
     private final OrderRows rows;
@@ -207,7 +210,8 @@ final class OrdersCsv {
                 row.optional("product", Readings::id, ""),
                 quantity,
                 legs,
-                row.optional("note", Readings::text, ""));
+                row.optional("note", Readings::text, ""),
+                row.optional("quote", OrdersCsv::quote, ""));
     }
 
     /** The rope as ordered, then its substitutes, each once. */
@@ -264,6 +268,13 @@ final class OrdersCsv {
                 row.optional("own rope", Readings::yesOrNo, false),
                 row.optional("use", USE, Assembly.Use.GENERAL),
                 row.optional("code", EndText::partId, ""));
+    }
+
+    /** The number of a quote, its revision and the line. */
+    private static Parsed<String> quote(String text) {
+        return QUOTE.matcher(text).matches()
+                ? Parsed.of(text)
+                : Parsed.refused("a quote, its revision and its line, such as Q-2601/1/2");
     }
 
     private static Parsed<Piece.Bond> bond(String text) {

@@ -7,14 +7,8 @@ import bitterend.exchange.form.JsonObject;
 import bitterend.exchange.form.JsonTree;
 import bitterend.exchange.form.Members;
 import bitterend.finding.Findings;
-import bitterend.measure.Parsed;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,19 +17,17 @@ import java.util.Optional;
 public final class PlanEventFiles {
     private static final String FORMAT = "bitterend/plan-event/1";
 
-    private static final Codec<Instant> MOMENT = new Codec<>(Instant::toString, PlanEventFiles::instant, Instant.EPOCH);
-
-    private final Path folder;
+    private final NumberedFiles files;
 
     public PlanEventFiles(Path shop) {
-        folder = shop.resolve(PlanFolder.NAME).resolve("events");
+        files = new NumberedFiles(shop.resolve(PlanFolder.NAME).resolve("events"));
     }
 
     /** All events, oldest first; a file that cannot be read is told to the findings. */
     public List<PlanEvent> events(Findings findings) {
         List<PlanEvent> events = new ArrayList<>();
-        for (int number : PlanFolder.numbered(folder)) {
-            InputFile.find(folder, number + ".json", findings)
+        for (int number : files.numbers()) {
+            InputFile.find(files.folder(), number + ".json", findings)
                     .flatMap(file -> JsonDocument.read(file, FORMAT, findings, PlanEventFiles::read))
                     .flatMap(event -> event)
                     .ifPresent(events::add);
@@ -46,7 +38,7 @@ public final class PlanEventFiles {
     private static PlanEvent event(Members<PlanEvent> event) {
         event.follow(any -> new JsonTree().with("format", FORMAT), "format");
         return new PlanEvent(
-                event.is("at", PlanEvent::at, MOMENT),
+                event.is("at", PlanEvent::at, Codec.MOMENT),
                 event.is("who", PlanEvent::who, Codec.TEXT),
                 event.is(
                         "what",
@@ -62,25 +54,8 @@ public final class PlanEventFiles {
         return object.fields().sound() ? Optional.of(event) : Optional.empty();
     }
 
-    private static Parsed<Instant> instant(String text) {
-        try {
-            return Parsed.of(Instant.parse(text));
-        } catch (DateTimeParseException notAnInstant) {
-            return Parsed.refused("a moment such as 2026-03-02T09:12:00Z");
-        }
-    }
-
     /** Adds an event; whoever else does so at once gets the next number. */
     public void add(PlanEvent event) {
-        byte[] bytes = Members.tree(PlanEventFiles::event, event).text().getBytes(StandardCharsets.UTF_8);
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
-        int number = PlanFolder.next(PlanFolder.numbered(folder));
-        while (!WholeFile.create(folder.resolve(number + ".json"), bytes)) {
-            number++;
-        }
+        files.add(Members.tree(PlanEventFiles::event, event).text().getBytes(StandardCharsets.UTF_8));
     }
 }

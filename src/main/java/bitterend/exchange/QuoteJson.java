@@ -43,6 +43,11 @@ public final class QuoteJson {
 
     /** Format {@code bitterend/quote/1}: for the file. */
     public String forTheFile(Quote quote) {
+        return inside(quote).text();
+    }
+
+    /** The same as an object of another document. */
+    public JsonTree inside(Quote quote) {
         return head(FORMAT, quote)
                 .with(
                         "lines",
@@ -53,12 +58,16 @@ public final class QuoteJson {
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
                 .with(
                         "neighbours",
-                        quote.neighbours().stream().map(this::neighbour).toList())
-                .text();
+                        quote.neighbours().stream().map(this::neighbour).toList());
     }
 
     /** Format {@code bitterend/quote-for-customer/1}: prices and what they are for. */
     public String forTheCustomer(Quote quote) {
+        return outside(quote).text();
+    }
+
+    /** The same as an object of another document. */
+    public JsonTree outside(Quote quote) {
         Letter letter = quote.policy().letter();
         Recipient recipient = quote.request().recipient();
         return head("bitterend/quote-for-customer/1", quote)
@@ -73,8 +82,7 @@ public final class QuoteJson {
                 .with("total", money.print(quote.total()))
                 .with("taxes", quote.taxes().stream().map(this::tax).toList())
                 .with("totalWithTax", money.print(quote.totalWithTax()))
-                .with("mark", quote.digest())
-                .text();
+                .with("mark", quote.digest());
     }
 
     /** Format {@code bitterend/plan-shares/1}: what each order of a day caused. */
@@ -193,6 +201,12 @@ public final class QuoteJson {
                 .with("cut", LengthText.exact(quoted.line().cut()))
                 .with("drawn", LengthText.exact(quoted.drawn()))
                 .with("minutes", quoted.line().minutes())
+                .with(
+                        "work",
+                        quoted.line().demanded().work().stream()
+                                .map(end ->
+                                        new JsonTree().with("end", end.name()).with("minutes", end.minutes()))
+                                .toList())
                 .with("shareOfCuttingAlone", money.print(quoted.alone()))
                 .with(
                         "parts",

@@ -57,6 +57,9 @@ public final class QuoteRequestFile {
     private final Units units;
     private final LocalForm form;
     private final Reading<String> taxes;
+    private final List<Map<String, String>> kept = new ArrayList<>();
+    /** Whether the request states its number itself, or has the name of its file. */
+    private boolean stated;
 
     private QuoteRequestFile(Path folder, Shop shop, LocalDate day) {
         this.day = day;
@@ -96,6 +99,7 @@ public final class QuoteRequestFile {
         Readings.orderId(number)
                 .refusal()
                 .ifPresent(expected -> reading.ofFile.add(Finding.error(TYPED, "", "number", number, expected)));
+        reading.stated = true;
         return reading.read(TYPED, Optional.of(new InputFile(TYPED, table.text(), "")), number);
     }
 
@@ -136,11 +140,12 @@ public final class QuoteRequestFile {
         List<Finding> told = new ArrayList<>(ofFile.sorted());
         told.addAll(request.isEmpty() ? findings.sorted() : new LeftOutLines(findings).findings());
         boolean usable = told.stream().noneMatch(Finding::isError);
-        return new QuoteRequestReading(usable ? request.orElse(null) : null, told);
+        return new QuoteRequestReading(usable ? request.orElse(null) : null, told, kept);
     }
 
     private Optional<QuoteRequest> json(InputFile file) {
         return JsonDocument.read(file, FORMAT, findings, document -> {
+                    stated = true;
                     String id = document.fields().require("request", Readings::orderId, "?");
                     String customer = document.fields().optional("customer", Readings::text, "");
                     Recipient recipient = new Recipient(
@@ -173,10 +178,11 @@ public final class QuoteRequestFile {
     }
 
     private List<Fields> csv(InputFile file, String id) {
-        return new CsvTable(file, COLUMNS, ofFile, findings)
-                .rows().stream()
-                        .map(row -> row.text("order").isPresent() ? row : row.with("order", id))
-                        .toList();
+        List<Fields> rows = new CsvTable(file, COLUMNS, ofFile, findings).rows();
+        stated |= rows.stream().anyMatch(row -> row.text("order").isPresent());
+        return rows.stream()
+                .map(row -> row.text("order").isPresent() ? row : row.with("order", id))
+                .toList();
     }
 
     private Optional<QuoteRequest> request(String id, String customer, Recipient known, List<Fields> rows) {
@@ -187,7 +193,15 @@ public final class QuoteRequestFile {
             recipient = completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
             row.text("line").ifPresent(line -> row.once("line", line, names));
-            read.addAll(priced(row, asked));
+            List<QuoteLine> priced = priced(row, asked);
+            if (!priced.isEmpty()) {
+                Map<String, String> filled = row.filled();
+                if (!stated) {
+                    filled.remove("order");
+                }
+                kept.add(filled);
+            }
+            read.addAll(priced);
         }
         rows.forEach(row -> row.text("instead of").ifPresent(line -> {
             if (!isWanted(rows, line)) {

@@ -13,6 +13,7 @@ import java.util.List;
  * @param ropes what each rope draws and costs, by id; a customer's own rope is left out
  * @param neighbours cheaper changes within the customer's leeway
  * @param variations what the customer could have instead, each with its price
+ * @param revision which version of it this is, from 1
  */
 public record Quote(
         QuoteRequest request,
@@ -20,7 +21,19 @@ public record Quote(
         List<LineQuote> lines,
         List<RopeQuote> ropes,
         List<Neighbour> neighbours,
-        List<Variation> variations) {
+        List<Variation> variations,
+        int revision) {
+    /** The first version of it. */
+    public Quote(
+            QuoteRequest request,
+            QuotePolicy policy,
+            List<LineQuote> lines,
+            List<RopeQuote> ropes,
+            List<Neighbour> neighbours,
+            List<Variation> variations) {
+        this(request, policy, lines, ropes, neighbours, variations, 1);
+    }
+
     public Quote {
         lines = List.copyOf(lines);
         ropes = List.copyOf(ropes);
@@ -50,11 +63,6 @@ public record Quote(
         return request.id();
     }
 
-    /** Which version of it this is, from 1. */
-    public int revision() {
-        return 1;
-    }
-
     /** Tax by rate; empty where the shop states no rates, and prices are before tax alone. */
     public List<TaxSum> taxes() {
         return TaxSum.of(this);
@@ -73,5 +81,10 @@ public record Quote(
     /** The last day it stands. */
     public LocalDate validUntil() {
         return request.day().plusDays(policy.validDays());
+    }
+
+    /** The same under another number, as a revision of that. */
+    public Quote numbered(String other, int version) {
+        return new Quote(request.numbered(other), policy, lines, ropes, neighbours, variations, version);
     }
 }

@@ -24,4 +24,9 @@ public record QuoteRequest(String id, String customer, LocalDate day, List<Quote
             throw new IllegalArgumentException("request " + id + " has no line");
         }
     }
+
+    /** The same under another number. */
+    public QuoteRequest numbered(String other) {
+        return new QuoteRequest(other, customer, day, lines, recipient);
+    }
 }

@@ -9,11 +9,17 @@ import java.util.List;
  *
  * @param request number of the request
  * @param ropes each rope once
- * @param minutes labour for all of it, setting up apart; 0 when none was stated
+ * @param lines its lines
  */
-public record QuotedWork(String request, List<Drawn> ropes, long minutes) {
+public record QuotedWork(String request, List<Drawn> ropes, List<QuotedLine> lines) {
     public QuotedWork {
         ropes = List.copyOf(ropes);
+        lines = List.copyOf(lines);
+    }
+
+    /** Labour for all of it, setting up apart; 0 when none was stated. */
+    public long minutes() {
+        return lines.stream().mapToLong(QuotedLine::allMinutes).sum();
     }
 
     /**

@@ -73,6 +73,9 @@ public record Event(long number, Instant at, Act act, List<Movement> movements, 
         PASSED("passed"),
         DELIVERED("delivered"),
         ORDER_CHANGED("order changed"),
+        QUOTE_SENT("quote sent"),
+        QUOTE_ACCEPTED("quote accepted"),
+        QUOTE_DECLINED("quote declined"),
         RESTORED("ledger restored"),
         UNDONE("undone");
 

@@ -15,8 +15,19 @@ final class AnswersInForm {
     private static final int TERMINAL = 80;
 
     /** They take no system of units, or refuse it: no figure that they print depends on it. */
-    private static final Set<String> ONE_SYSTEM =
-            Set.of("init", "import", "stock open", "stock backup", "stock restore", "stock export");
+    private static final Set<String> ONE_SYSTEM = Set.of(
+            "init",
+            "import",
+            "quote show",
+            "quote list",
+            "quote sent",
+            "quote accept",
+            "quote decline",
+            "quote back",
+            "stock open",
+            "stock backup",
+            "stock restore",
+            "stock export");
 
     /** A finding with its place is one line, which other programs pick out. */
     private static final Pattern FINDING = Pattern.compile("(error|warning|left out): .*");

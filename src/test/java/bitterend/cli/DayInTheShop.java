@@ -41,6 +41,8 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry(
                     "quote",
                     List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer --apart --quantities 1,5")),
+            Map.entry("quote list", List.of("quote list SHOP")),
+            Map.entry("quote show", List.of("quote show SHOP Q-2601", "quote show SHOP Q-2601 --customer --rev 1")),
             Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),
             Map.entry("orders", List.of("orders SHOP", "orders SHOP --by customer", "orders SHOP --by due")),
             Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),
@@ -77,6 +79,11 @@ record DayInTheShop(Path shop, Path out, String note) {
             "orders back",
             "orders keep",
             "orders deliver",
+            "quote revise",
+            "quote sent",
+            "quote accept",
+            "quote decline",
+            "quote back",
             "stock",
             "stock open",
             "stock restore",
@@ -124,6 +131,10 @@ record DayInTheShop(Path shop, Path out, String note) {
                 .out()
                 .replaceAll("(?s).*Delivery (\\d+).*", "$1");
         day.book("quote SHOP --order E-31 --out OUT/filed.json");
+        Files.writeString(
+                day.shop.resolve("asks.csv"),
+                "line,customer,rope,length,end a,quantity\n1,sloop Redshank,LAID-14,5 m,whipped,2\n");
+        day.book("quote SHOP SHOP/asks.csv --keep --time 200ms");
         return new DayInTheShop(day.shop, day.out, note);
     }
 

@@ -37,6 +37,15 @@ final class EveryCommandTest {
             Map.entry("orders back", List.of("orders spare SHOP E-32/1.2; orders back SHOP E-32/1.2")),
             Map.entry("orders keep", List.of("shorter; orders keep SHOP E-32/1.2")),
             Map.entry("orders deliver", List.of("orders deliver SHOP E-32 --unpassed")),
+            Map.entry("quote revise", List.of("quote revise SHOP Q-2601 --time 200ms")),
+            Map.entry("quote sent", List.of("quote sent SHOP Q-2601 --note by_post")),
+            Map.entry("quote accept", List.of("quote accept SHOP Q-2601 --order E-60 --due 2026-03-20")),
+            Map.entry("quote decline", List.of("quote decline SHOP Q-2601")),
+            Map.entry(
+                    "quote back",
+                    List.of(
+                            "quote sent SHOP Q-2601; quote back SHOP Q-2601",
+                            "quote accept SHOP Q-2601; quote back SHOP Q-2601")),
             Map.entry("stock open", List.of("forget; stock open SHOP")),
             Map.entry("stock restore", List.of("stock backup SHOP OUT/b.db; stock restore SHOP OUT/b.db")),
             Map.entry(
@@ -75,7 +84,7 @@ final class EveryCommandTest {
     private static final Map<String, Set<String>> NO_PAGE = Map.of(
             "writes the file that it is there for, and prints where",
             Set.of("init", "sheet", "stock open", "stock backup", "stock restore", "stock export"),
-            "books an event: stock history, stock trace and orders print what was booked as pages",
+            "books an event: stock history, stock trace, orders and quote list print what was booked as pages",
             Set.of(
                     "orders release",
                     "orders again",
@@ -83,6 +92,10 @@ final class EveryCommandTest {
                     "orders give",
                     "orders back",
                     "orders keep",
+                    "quote sent",
+                    "quote accept",
+                    "quote decline",
+                    "quote back",
                     "stock post",
                     "stock cut",
                     "stock flaw",

@@ -41,7 +41,7 @@ final class QuoteComparisonTest {
 
     private List<QuoteComparison.Row> rows(Drawn... quoted) {
         return new QuoteComparison("1041", movements, Map.of("A", CENT_PER_MM, "B", CENT_PER_MM))
-                .rows(new QuotedWork("Q", List.of(quoted), 0));
+                .rows(new QuotedWork("Q", List.of(quoted), List.of()));
     }
 
     private static Drawn drawn(String rope, int pieces, long taken, long drawn) {

@@ -3,7 +3,9 @@ package bitterend.exchange.form;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -37,8 +39,19 @@ public record Codec<V>(Function<V, Object> out, Reading<V> in, V placeholder) {
     /** A day as {@code 2026-03-02}. */
     public static final Codec<LocalDate> DAY = new Codec<>(LocalDate::toString, Readings::day, LocalDate.EPOCH);
 
+    /** A moment as {@code 2026-03-02T09:12:00Z}. */
+    public static final Codec<Instant> MOMENT = new Codec<>(Instant::toString, Codec::moment, Instant.EPOCH);
+
     /** True or false. */
     public static final Codec<Boolean> TRUE = new Codec<>(yes -> yes, Readings::yesOrNo, false);
+
+    private static Parsed<Instant> moment(String text) {
+        try {
+            return Parsed.of(Instant.parse(text));
+        } catch (DateTimeParseException notAnInstant) {
+            return Parsed.refused("a moment such as 2026-03-02T09:12:00Z");
+        }
+    }
 
     /** Any whole number of at most 64 bits. */
     public static final Codec<Long> WHOLE_NUMBER = new Codec<>(

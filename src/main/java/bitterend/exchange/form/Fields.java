@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
@@ -72,6 +73,17 @@ public final class Fields {
 
     public String file() {
         return file;
+    }
+
+    /** Every field that is filled, as it was typed. */
+    public Map<String, String> filled() {
+        Map<String, String> filled = new TreeMap<>();
+        texts.forEach((name, text) -> {
+            if (!text.isBlank()) {
+                filled.put(name, text.strip());
+            }
+        });
+        return filled;
     }
 
     public String place() {

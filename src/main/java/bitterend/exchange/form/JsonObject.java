@@ -120,6 +120,12 @@ public final class JsonObject {
         asked.pass();
     }
 
+    /** The object as a document of its own, whatever is in it. */
+    public String text() {
+        asked.pass();
+        return JsonTree.text(node);
+    }
+
     private static Map<String, String> plainMembers(JsonNode node) {
         Map<String, String> texts = new HashMap<>();
         for (Map.Entry<String, JsonNode> member : node.properties()) {

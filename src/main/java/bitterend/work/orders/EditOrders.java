@@ -37,7 +37,7 @@ public final class EditOrders {
     private static final String ENDING = ".csv";
 
     /** One save at a time in this process. */
-    private static final Object SAVING = new Object();
+    static final Object SAVING = new Object();
 
     private final ShopAccess shop;
 
@@ -268,7 +268,7 @@ public final class EditOrders {
     }
 
     /** The version before is kept first; if that cannot be done nothing is written. */
-    private void write(String text, String who) {
+    void write(String text, String who) {
         Path file = shop.folder().resolve(FILE);
         Path folder = shop.folder().resolve(BEFORE);
         String when = now();

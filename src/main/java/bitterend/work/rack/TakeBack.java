@@ -14,6 +14,7 @@ import bitterend.work.Plans;
 import bitterend.work.SamePlans;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopToday;
+import bitterend.work.orders.AcceptedRows;
 import bitterend.work.orders.FinishedLog;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +51,9 @@ public final class TakeBack {
     private List<String> rowOf(Event wrong) {
         List<String> told = new ArrayList<>();
         told.add("event " + wrong.number() + " (" + wrong.act().kind().word() + ") is taken back");
+        if (wrong.act().kind() == Event.Kind.QUOTE_ACCEPTED) {
+            told.addAll(new AcceptedRows(at).takeOut(AcceptedRows.of(wrong), wrong.fact(AcceptedRows.BOOK), act.who()));
+        }
         String row = wrong.fact(FinishedLog.ROW);
         if (!row.isEmpty()) {
             told.add(
