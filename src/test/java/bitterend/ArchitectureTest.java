@@ -90,7 +90,7 @@ final class ArchitectureTest {
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    "buying catalogue day demand demand.calibration exchange.form exchange.mapping finding "
+                    "buying buying.steady catalogue day demand demand.calibration exchange.form exchange.mapping finding "
                             + "history market measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.sharing stock stock.worth"),
             Map.entry("exchange.quotes", "exchange exchange.form finding measure quoting quoting.life report.page"),
@@ -116,14 +116,14 @@ final class ArchitectureTest {
                             + "work.trade"),
             Map.entry(
                     "work.trade",
-                    "buying catalogue day demand demand.calibration exchange finding history market measure "
+                    "buying buying.steady catalogue day demand demand.calibration exchange finding history market measure "
                             + "packing packing.strategy quoting quoting.sharing stock stock.worth work work.plans"),
             Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
             Map.entry("report.table", "finding"),
             Map.entry(
                     "report",
-                    "buying catalogue day demand demand.calibration finding market measure packing "
+                    "buying buying.steady catalogue day demand demand.calibration finding market measure packing "
                             + "packing.explain packing.order quoting quoting.life quoting.sharing report.page "
                             + "report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
@@ -139,7 +139,7 @@ final class ArchitectureTest {
                             + "work.imports work.orders work.plans work.rack work.trade"),
             Map.entry(
                     "cli",
-                    "buying catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
+                    "buying buying.steady catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
                             + "finding front measure packing "
                             + "packing.strategy quoting quoting.life report report.page report.sheet report.table serve stock store work "
                             + "work.imports work.orders work.plans work.quotes work.rack work.trade"));

@@ -5,6 +5,7 @@ import bitterend.buying.Study;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.Shop;
 import bitterend.front.TradePages;
+import bitterend.measure.Ratio;
 import bitterend.report.BuyTables;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
@@ -32,8 +33,9 @@ import picocli.CommandLine.Option;
             "the two next-best sets; and where rope is short in the days ahead, as stock",
             "short tells it. Reads offers.csv and, where there is one, on-order.csv.",
             "",
-            "With --from-history: weeks of history.csv are picked again and again, and every",
-            "size, every pair and the optimiser's mix are tried on the same weeks.",
+            "With --from-history: which reels to keep on the rack, when to order them and how",
+            "many, so that pieces are in time. Years of work are drawn from history.csv, by",
+            "season and trend, and every size on offer is tried on the same years.",
             "--html, --pdf and --pictures write such a study into files.",
             "A study can be shared out: run --share 1/4 to 4/4, then --merge the four files.",
             ""
@@ -60,7 +62,15 @@ final class BuyCommand implements Callable<Integer> {
     private Duration time = Duration.ofSeconds(20);
 
     @Mixin
-    private StudyOptions options = new StudyOptions(200);
+    private StudyOptions options = new StudyOptions(200, 52);
+
+    @Option(
+            names = "--service",
+            paramLabel = "SHARE",
+            converter = ServiceText.class,
+            description = "For a study: share of the pieces for which there must be rope in the week of their order. Default:"
+                    + " service of shop.json, else 97 %%.")
+    private @Nullable Ratio service;
 
     @Option(
             names = "--threads",
@@ -115,7 +125,7 @@ final class BuyCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         Shop read = now.shop();
-        StudyReels verb = new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read)));
+        StudyReels verb = new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service));
         if (verb.isEmpty()) {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;

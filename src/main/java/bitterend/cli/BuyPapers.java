@@ -1,10 +1,10 @@
 package bitterend.cli;
 
-import bitterend.buying.Verdict;
+import bitterend.buying.steady.SteadyVerdict;
 import bitterend.exchange.WholeFile;
 import bitterend.report.BuyPictures;
-import bitterend.report.BuyStudyPage;
 import bitterend.report.Figures;
+import bitterend.report.page.Document;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,25 +28,25 @@ final class BuyPapers {
     @Option(
             names = "--pictures",
             paramLabel = "FOLDER",
-            description = "Write its pictures as SVG files: waste, cost, lengths.")
+            description = "Write its pictures as SVG files: cost, lengths.")
     private @Nullable Path pictures;
 
     /** Writes what was asked for, and tells where. */
-    void write(String shop, List<Verdict> verdicts, Figures figures, Terminal terminal) {
-        files.write(terminal, BuyStudyPage.of(shop, verdicts, figures));
+    void write(Document page, List<SteadyVerdict> verdicts, Figures figures, Terminal terminal) {
+        files.write(terminal, page);
         if (pictures != null) {
             draw(verdicts, figures, pictures, terminal);
         }
     }
 
-    private static void draw(List<Verdict> verdicts, Figures figures, Path folder, Terminal terminal) {
+    private static void draw(List<SteadyVerdict> verdicts, Figures figures, Path folder, Terminal terminal) {
         try {
             Files.createDirectories(folder);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
         Set<String> taken = new HashSet<>();
-        for (Verdict verdict : verdicts) {
+        for (SteadyVerdict verdict : verdicts) {
             new BuyPictures(figures, verdict).all().forEach((name, picture) -> {
                 String free = free(name, taken);
                 Path file = folder.resolve(free);

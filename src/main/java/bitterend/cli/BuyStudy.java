@@ -1,17 +1,14 @@
 package bitterend.cli;
 
 import bitterend.buying.Share;
-import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
 import bitterend.finding.Findings;
 import bitterend.front.TradePages;
-import bitterend.report.BuyHintsPage;
-import bitterend.report.BuyStudyPage;
-import bitterend.report.BuyTables;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
+import bitterend.report.page.Document;
 import bitterend.work.trade.StudyReels;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,11 +46,12 @@ final class BuyStudy {
                 return ExitCode.BAD_INPUT;
             }
             StudyReels.Found found = study.found(part.get());
-            TradePages.tooFew(found).forEach(terminal.err()::println);
-            print(found, shop, figures, json);
+            TradePages.unsaid(found, figures).forEach(terminal.err()::println);
+            Document page = TradePages.of(shop, found, figures);
+            terminal.out().print(json ? TradePages.json(shop, found) : page.text(terminal.ink()));
             terminal.out().flush();
-            papers.write(shop.settings().name(), found.verdicts(), figures, terminal);
-            papers.tables.write(terminal, () -> new BuyTables(figures).of(found.verdicts(), found.hints()));
+            papers.write(page, found.verdicts(), figures, terminal);
+            papers.tables.write(terminal, () -> TradePages.tables(found, figures));
         }
         return ExitCode.DONE;
     }
@@ -62,15 +60,5 @@ final class BuyStudy {
         return study.workedOut(
                 share,
                 new StudyReels.Watched(threads, interrupt::isAsked, rope -> new StudyProgress(terminal.err(), rope)));
-    }
-
-    private void print(StudyReels.Found found, Shop shop, Figures figures, boolean json) {
-        if (json) {
-            terminal.out().print(new BuyJson(shop.settings().money()).study(found.verdicts(), found.hints()));
-            return;
-        }
-        found.verdicts().forEach(verdict -> terminal.out()
-                .println(new BuyStudyPage(figures, verdict).document().text(terminal.ink())));
-        terminal.out().print(new BuyHintsPage(figures).of(found.hints()).text(terminal.ink()));
     }
 }

@@ -34,6 +34,7 @@ final class SampleWords {
             word("NUMBER", "the number", "4"),
             word("COUNTS", "the quantities", "1,2,5,10"),
             word("PERCENT", "the share", "\"2 %\""),
+            word("SHARE", "the share of the pieces", "\"97 %\""),
             word("FACTOR", "the factor", "0.262"),
             word("FOLDER", "the folder", "pictures"),
             word("FILE", "the file", "new-file"),

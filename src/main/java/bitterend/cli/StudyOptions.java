@@ -20,14 +20,15 @@ final class StudyOptions {
     private int scenarios;
 
     @Option(names = "--weeks", paramLabel = "NUMBER", description = "Weeks of a scenario. Default: ${DEFAULT-VALUE}.")
-    private int weeks = 10;
+    private int weeks;
 
     @Mixin
     private SeedOption seed = new SeedOption();
 
-    /** {@code usual} is the number of scenarios unless another is given. */
-    StudyOptions(int usual) {
+    /** How many scenarios of how many weeks unless others are given. */
+    StudyOptions(int usual, int usualWeeks) {
         scenarios = usual;
+        weeks = usualWeeks;
     }
 
     /** Ropes to study; all that can be when it is empty. */

@@ -44,6 +44,7 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class ValueCommand implements Callable<Integer> {
     private static final int SCENARIOS = 16;
+    private static final int WEEKS = 10;
 
     private final Terminal terminal;
 
@@ -60,7 +61,7 @@ final class ValueCommand implements Callable<Integer> {
     private boolean write;
 
     @Mixin
-    private StudyOptions options = new StudyOptions(SCENARIOS);
+    private StudyOptions options = new StudyOptions(SCENARIOS, WEEKS);
 
     @Mixin
     private PageFiles files = new PageFiles();

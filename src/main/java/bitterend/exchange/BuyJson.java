@@ -1,21 +1,25 @@
 package bitterend.exchange;
 
 import bitterend.buying.Advice;
-import bitterend.buying.Option;
 import bitterend.buying.Purchase;
 import bitterend.buying.Reorder;
-import bitterend.buying.Result;
 import bitterend.buying.Shortage;
-import bitterend.buying.Verdict;
+import bitterend.buying.steady.Figure;
+import bitterend.buying.steady.SteadyStudy;
+import bitterend.buying.steady.SteadyVerdict;
+import bitterend.buying.steady.WayFound;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Cost;
+import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.LongFunction;
 
 /** What the command {@code buy} answers to other programs. */
 public final class BuyJson {
@@ -50,10 +54,10 @@ public final class BuyJson {
                 .text();
     }
 
-    /** {@code {"format": "bitterend/buy-study/1", ...}}: every way to buy, for each rope. */
-    public String study(List<Verdict> verdicts, List<Reorder> hints) {
+    /** {@code {"format": "bitterend/buy-study/2", ...}}: every way to buy, for each rope. */
+    public String study(List<SteadyVerdict> verdicts, List<Reorder> hints) {
         return new JsonTree()
-                .with("format", "bitterend/buy-study/1")
+                .with("format", "bitterend/buy-study/2")
                 .with("ropes", verdicts.stream().map(this::verdict).toList())
                 .with("reorder", hints.stream().map(BuyJson::hint).toList())
                 .text();
@@ -82,39 +86,67 @@ public final class BuyJson {
                 .with("unplanned", purchase.unplanned());
     }
 
-    private JsonTree verdict(Verdict verdict) {
+    private JsonTree verdict(SteadyVerdict verdict) {
+        SteadyStudy study = verdict.study();
         return new JsonTree()
-                .with("rope", verdict.study().rope().id())
-                .with("seed", verdict.study().size().seed())
-                .with("weeks", verdict.study().size().weeks())
-                .with("pastWeeks", verdict.study().weeks().size())
+                .with("rope", study.rope().id())
+                .with("day", study.day().toString())
+                .with("seed", study.size().seed())
+                .with("weeks", study.size().weeks())
+                .with("pastWeeks", study.demand().past().count())
+                .with("season", study.demand().shape().season())
+                .with("growth", RatioText.exact(new Ratio(study.demand().shape().growth(), 1_000)))
+                .with("weekly", LengthText.exact(study.weekly()))
+                .with("service", RatioText.exact(study.goal().service()))
+                .with("mostWeeks", study.goal().mostWeeks())
                 .with("scenarios", verdict.scenarios())
                 .with("reporting", verdict.reporting())
-                .with("weeksToSettle", verdict.weeksToSettle())
-                .with("options", verdict.results().stream().map(this::result).toList());
-    }
-
-    private JsonTree result(Result result) {
-        return new JsonTree()
-                .with("offers", offers(result.option()))
+                .with("advised", verdict.advised().way().offers())
                 .with(
-                        "standing",
-                        result.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .with("costPerMetre", money.exact(result.byMetre()))
-                .with("low", money.exact(result.usual().low()) + "/m")
-                .with("high", money.exact(result.usual().high()) + "/m")
-                .with("useful", LengthText.exact(result.perScenario().useful()))
-                .with("waste", LengthText.exact(result.perScenario().waste()))
-                .with("coilTenths", result.perScenario().coilTenths())
-                .with("reelTenths", result.perScenario().reelTenths())
-                .with("gap", RatioText.exact(result.perScenario().gap()))
-                .with("more", money.exact(result.more()))
-                .with("errorOfChance", money.exact(result.chance()))
-                .with("errorOfHistory", result.history().compareTo(Cost.ZERO) < 0 ? "" : money.exact(result.history()));
+                        "ways",
+                        verdict.found().stream()
+                                .map(found -> way(verdict, found))
+                                .toList())
+                .with(
+                        "notBought",
+                        study.notBought().stream()
+                                .map(each -> new JsonTree()
+                                        .with("offer", each.offer().id())
+                                        .with("why", word(each.why())))
+                                .toList());
     }
 
-    private static List<String> offers(Option option) {
-        return option.offers().stream().map(offer -> offer.id()).toList();
+    private JsonTree way(SteadyVerdict verdict, WayFound found) {
+        List<JsonTree> rules = found.way().rules().stream()
+                .map(rule -> new JsonTree()
+                        .with("offer", rule.size().offer().id())
+                        .with("below", LengthText.exact(rule.point()))
+                        .with("reels", rule.reels()))
+                .toList();
+        return new JsonTree()
+                .with("rules", rules)
+                .with("standing", word(found.standing()))
+                .with("costPerMetre", ends(found.byMetre(), millis -> money.exact(new Cost(millis))))
+                .with("morePerMetre", ends(found.more(), millis -> money.exact(new Cost(millis))))
+                .with("late", ends(found.late(), late -> RatioText.exact(new Ratio(late, SteadyVerdict.PER_TEN_THOUSAND))))
+                .with("there", ends(found.stock(), mm -> LengthText.exact(new Length(mm))))
+                .with("weeksThereTenths", verdict.weekTenths(found.stock().value()))
+                .with("tied", ends(found.tied(), millis -> money.exact(new Cost(millis))))
+                .with("usedAYear", LengthText.exact(found.year().used()))
+                .with("scrapAYear", LengthText.exact(found.year().scrap()))
+                .with("reelTenthsAYear", found.year().reelTenths())
+                .with("coilTenths", found.year().coilTenths());
+    }
+
+    private static JsonTree ends(Figure figure, LongFunction<String> text) {
+        return new JsonTree()
+                .with("value", text.apply(figure.value()))
+                .with("low", figure.known() ? text.apply(figure.low()) : "")
+                .with("high", figure.known() ? text.apply(figure.high()) : "");
+    }
+
+    private static String word(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static JsonTree hint(Reorder hint) {

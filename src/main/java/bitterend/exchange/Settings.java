@@ -29,6 +29,7 @@ import java.time.LocalDate;
  * @param quote how prices for customers are made
  * @param lateness how much later than expected reels on order usually come
  * @param brake how many times the usual urgent work is kept while rope is short; 0 for no brake on cutting ahead
+ * @param service share of the pieces for which rope is to be there in the week of their order, from 0, below 1
  * @param locale how days and figures are typed on the page
  */
 public record Settings(
@@ -44,9 +45,13 @@ public record Settings(
         QuotePolicy quote,
         ShopCalendar.Ahead lateness,
         int brake,
+        Ratio service,
         LocalForm locale) {
     /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
     public static final int USUAL_BRAKE = 8;
+
+    /** Our own choice, no source: 97 pieces of 100 in time. */
+    public static final Ratio USUAL_SERVICE = Ratio.percent(97);
 
     /** The most that may be kept. */
     public static final int MOST_BRAKE = 99;

@@ -21,6 +21,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
+import bitterend.measure.ServiceShare;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
 import bitterend.packing.ShopCalendar;
@@ -81,6 +82,7 @@ final class ShopJson {
                 QuotePolicy.usual(Money.ZERO),
                 UsualLateness.USUAL,
                 Settings.USUAL_BRAKE,
+                Settings.USUAL_SERVICE,
                 LocalForm.NONE);
     }
 
@@ -108,6 +110,7 @@ final class ShopJson {
                         .with(LetterJson.read(shop.object("letter"))),
                 fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL),
                 fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE),
+                fields.optional("service", ServiceShare::parse, Settings.USUAL_SERVICE),
                 fields.optional("locale", LocalForm::of, LocalForm.NONE));
     }
 

@@ -1,7 +1,8 @@
 package bitterend.exchange;
 
-import bitterend.buying.Outcome;
-import bitterend.buying.Scenario;
+import bitterend.buying.steady.Lived;
+import bitterend.buying.steady.SteadyScenario;
+import bitterend.buying.steady.WayNote;
 import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.InputFile;
 import bitterend.exchange.form.JsonDocument;
@@ -15,22 +16,19 @@ import bitterend.measure.Cost;
 import bitterend.measure.Parsed;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /** Writes and reads shares of a buying study, and puts them together. Costs stand in 1/1000 of a minor unit. */
 public final class StudyJson {
-    private static final String FORMAT = "bitterend/study/1";
+    private static final String FORMAT = "bitterend/study/2";
     private static final Pattern LONG = Pattern.compile("-?[0-9]{1,17}");
 
     private static final Codec<Cost> MILLIS = new Codec<>(Cost::millis, StudyJson::millis, Cost.ZERO);
-    private static final Codec<Integer> COUNT = Codec.whole(0, 999_999);
+    private static final Codec<Integer> COUNT = Codec.whole(0, 999_999_999);
 
     private StudyJson() {}
 
@@ -43,11 +41,16 @@ public final class StudyJson {
     public static String text(StudyPart part) {
         List<JsonTree> ropes = new ArrayList<>();
         part.ropes()
-                .forEach((rope, scenarios) -> ropes.add(new JsonTree()
+                .forEach((rope, worked) -> ropes.add(new JsonTree()
                         .with("rope", rope)
                         .with(
+                                "ways",
+                                worked.ways().stream()
+                                        .map(each -> Members.tree(StudyJson::way, each))
+                                        .toList())
+                        .with(
                                 "scenarios",
-                                scenarios.stream()
+                                worked.scenarios().stream()
                                         .map(each -> Members.tree(StudyJson::scenario, each))
                                         .toList())));
         return new JsonTree()
@@ -66,7 +69,7 @@ public final class StudyJson {
      * @param expected the key and size they must have
      */
     public static Optional<StudyPart> merged(List<Path> files, StudyPart expected, Findings findings) {
-        Map<String, List<Scenario>> all = new TreeMap<>();
+        Map<String, Merging> all = new TreeMap<>();
         for (Path path : files) {
             Path file = path.toAbsolutePath();
             Path folder = Optional.ofNullable(file.getParent()).orElse(file);
@@ -74,13 +77,24 @@ public final class StudyJson {
                     .flatMap(name -> InputFile.require(folder, name.toString(), findings))
                     .ifPresent(read -> add(read, expected, all, findings));
         }
-        all.values().forEach(scenarios -> scenarios.sort(Comparator.comparingInt(Scenario::number)));
+        Map<String, StudyPart.OfRope> ropes = new TreeMap<>();
+        all.forEach((rope, merging) -> ropes.put(rope, merging.whole()));
         return findings.hasErrors()
                 ? Optional.empty()
-                : Optional.of(new StudyPart(expected.key(), expected.size(), all));
+                : Optional.of(new StudyPart(expected.key(), expected.size(), ropes));
     }
 
-    private static void add(InputFile file, StudyPart expected, Map<String, List<Scenario>> all, Findings findings) {
+    /** What the shares so far say of one rope. */
+    private static final class Merging {
+        private final List<WayNote> ways = new ArrayList<>();
+        private final Map<Integer, SteadyScenario> scenarios = new TreeMap<>();
+
+        StudyPart.OfRope whole() {
+            return new StudyPart.OfRope(ways, List.copyOf(scenarios.values()));
+        }
+    }
+
+    private static void add(InputFile file, StudyPart expected, Map<String, Merging> all, Findings findings) {
         JsonDocument.read(file, FORMAT, findings, document -> {
             same(document, "key", expected.key(), "a share of a study of this shop as its files are now");
             same(document, "seed", Long.toString(expected.size().seed()), "the seed of this study");
@@ -88,24 +102,41 @@ public final class StudyJson {
             same(document, "weeks", Integer.toString(expected.size().weeks()), "as many as in this study");
             for (JsonObject entry : document.objects("ropes")) {
                 String rope = entry.fields().require("rope", Readings::id, "?");
-                List<Scenario> scenarios = all.computeIfAbsent(rope, id -> new ArrayList<>());
-                Set<Integer> known = new HashSet<>();
-                scenarios.forEach(each -> known.add(each.number()));
-                for (JsonObject each : entry.objects("scenarios")) {
-                    Scenario scenario = Members.read(StudyJson::scenario, each);
-                    if (each.fields().sound() && !known.add(scenario.number())) {
-                        findings.add(Finding.error(
-                                file.name(),
-                                each.fields().place(),
-                                "number",
-                                Integer.toString(scenario.number()),
-                                "a scenario that no other file has"));
-                    }
-                    scenarios.add(scenario);
-                }
+                add(entry, file.name(), all.computeIfAbsent(rope, id -> new Merging()), findings);
             }
             return all;
         });
+    }
+
+    private static void add(JsonObject entry, String file, Merging all, Findings findings) {
+        List<WayNote> ways = entry.objects("ways").stream()
+                .map(each -> Members.read(StudyJson::way, each))
+                .toList();
+        if (all.ways.isEmpty()) {
+            all.ways.addAll(ways);
+        } else if (!ways.isEmpty() && !ways.equals(all.ways)) {
+            findings.add(Finding.error(
+                    file, entry.fields().place(), "ways", ways.size() + " ways", "the same as in the other files"));
+        }
+        for (JsonObject each : entry.objects("scenarios")) {
+            SteadyScenario scenario = Members.read(StudyJson::scenario, each);
+            if (!each.fields().sound()) {
+                continue;
+            }
+            String place = each.fields().place();
+            if (scenario.lived().size() != all.ways.size()) {
+                findings.add(Finding.error(
+                        file, place, "lived", scenario.lived().size() + " entries", "one for each of the ways"));
+            }
+            if (all.scenarios.put(scenario.number(), scenario) != null) {
+                findings.add(Finding.error(
+                        file,
+                        place,
+                        "number",
+                        Integer.toString(scenario.number()),
+                        "a scenario that no other file has"));
+            }
+        }
     }
 
     private static void same(JsonObject document, String member, String wanted, String expected) {
@@ -114,20 +145,34 @@ public final class StudyJson {
         }
     }
 
-    private static Scenario scenario(Members<Scenario> scenario) {
-        return new Scenario(
-                scenario.is("number", Scenario::number, Codec.whole(0, 999_999_999)),
-                scenario.is("useful", Scenario::useful, Codec.LENGTH),
-                scenario.list("outcomes", Scenario::outcomes, StudyJson::outcome));
+    private static WayNote way(Members<WayNote> way) {
+        return new WayNote(way.list("rules", WayNote::rules, StudyJson::rule));
     }
 
-    private static Outcome outcome(Members<Outcome> outcome) {
-        return new Outcome(
-                outcome.is("cost", Outcome::cost, MILLIS),
-                outcome.is("waste", Outcome::waste, Codec.LENGTH),
-                outcome.is("coils", Outcome::coils, COUNT),
-                outcome.is("reels", Outcome::reels, COUNT),
-                outcome.is("avoidable", Outcome::avoidable, MILLIS));
+    private static WayNote.RuleNote rule(Members<WayNote.RuleNote> rule) {
+        return new WayNote.RuleNote(
+                rule.is("offer", WayNote.RuleNote::offer, Codec.TEXT),
+                rule.is("below", WayNote.RuleNote::point, Codec.LENGTH),
+                rule.is("reels", WayNote.RuleNote::reels, COUNT));
+    }
+
+    private static SteadyScenario scenario(Members<SteadyScenario> scenario) {
+        return new SteadyScenario(
+                scenario.is("number", SteadyScenario::number, Codec.whole(0, 999_999_999)),
+                scenario.list("lived", SteadyScenario::lived, StudyJson::lived));
+    }
+
+    private static Lived lived(Members<Lived> lived) {
+        return new Lived(
+                lived.is("cost", Lived::cost, MILLIS),
+                lived.is("used", Lived::used, Codec.LENGTH),
+                lived.is("pieces", Lived::pieces, COUNT),
+                lived.is("late", Lived::late, COUNT),
+                lived.is("stock", Lived::stock, Codec.LENGTH),
+                lived.is("tied", Lived::tied, MILLIS),
+                lived.is("reels", Lived::reels, COUNT),
+                lived.is("scrap", Lived::scrap, Codec.LENGTH),
+                lived.is("coils", Lived::coils, COUNT));
     }
 
     private static Parsed<Cost> millis(String text) {

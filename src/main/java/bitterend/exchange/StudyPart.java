@@ -1,7 +1,8 @@
 package bitterend.exchange;
 
-import bitterend.buying.Scenario;
 import bitterend.buying.Study;
+import bitterend.buying.steady.SteadyScenario;
+import bitterend.buying.steady.WayNote;
 import bitterend.exchange.form.InputFile;
 import java.util.Collections;
 import java.util.List;
@@ -13,18 +14,32 @@ import java.util.TreeMap;
  *
  * @param key what was asked: parts of one study have the same
  * @param size how large the whole study is
- * @param ropes scenarios worked out, by rope id
+ * @param ropes what was worked out, by rope id
  */
-public record StudyPart(String key, Study.Size size, Map<String, List<Scenario>> ropes) {
+public record StudyPart(String key, Study.Size size, Map<String, OfRope> ropes) {
     public StudyPart {
-        TreeMap<String, List<Scenario>> copy = new TreeMap<>();
-        ropes.forEach((rope, scenarios) -> copy.put(rope, List.copyOf(scenarios)));
-        ropes = Collections.unmodifiableMap(copy);
+        ropes = Collections.unmodifiableMap(new TreeMap<>(ropes));
     }
 
-    /** What a study of this shop asks, as one word: the digests of its files and the version of the engine. */
-    public static String key(Shop shop, String engine) {
-        String all = engine + "\n" + shop.digests();
+    /**
+     * What was worked out of one rope.
+     *
+     * @param ways the ways to buy that were tried; every share of a study has the same
+     * @param scenarios by number
+     */
+    public record OfRope(List<WayNote> ways, List<SteadyScenario> scenarios) {
+        /** Nothing was worked out. */
+        public static final OfRope NONE = new OfRope(List.of(), List.of());
+
+        public OfRope {
+            ways = List.copyOf(ways);
+            scenarios = List.copyOf(scenarios);
+        }
+    }
+
+    /** What a study of this shop asks, as one word: the digests of its files, the version of the engine, and what the rack must do. */
+    public static String key(Shop shop, String engine, String goal) {
+        String all = engine + "\n" + goal + "\n" + shop.digests();
         return InputFile.sha256(all.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 }

@@ -6,14 +6,18 @@ import bitterend.quoting.Quote;
 import bitterend.report.BuyAdvicePage;
 import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
+import bitterend.report.BuyTables;
 import bitterend.report.Figures;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
+import bitterend.report.StudyTable;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
+import bitterend.report.table.DataTable;
 import bitterend.work.trade.AdviseReels.Result.Advised;
 import bitterend.work.trade.StudyReels;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is bought and quoted, as both fronts show it. */
 public final class TradePages {
@@ -37,20 +41,35 @@ public final class TradePages {
                         advised.forecast().ropes());
     }
 
-    /** Which sizes suit work like that of the past, which ropes have too few scenarios, and when to order again. */
+    /** Which reels to keep on the rack, what was not studied, and when to order again. */
     public static Document of(Shop shop, StudyReels.Found found, Figures figures) {
-        Writing tooFew = new Writing();
-        tooFew(found).forEach(tooFew::paragraph);
+        Writing unsaid = new Writing();
+        unsaid(found, figures).forEach(unsaid::paragraph);
         return BuyStudyPage.of(shop.settings().name(), found.verdicts(), figures)
-                .with(tooFew.document())
+                .with(unsaid.document())
                 .then(new BuyHintsPage(figures).of(found.hints()));
     }
 
-    /** The ropes of which too little was worked out, a sentence each. */
-    public static List<String> tooFew(StudyReels.Found found) {
-        return found.tooFew().entrySet().stream()
-                .map(each -> each.getKey() + ": " + each.getValue() + " scenarios are too few to say anything")
+    /** The ropes of which nothing can be said, a sentence each. */
+    public static List<String> unsaid(StudyReels.Found found, Figures figures) {
+        return Stream.concat(
+                        found.tooFew().entrySet().stream()
+                                .map(each ->
+                                        each.getKey() + ": " + each.getValue() + " scenarios are too few to say anything"),
+                        BuyStudyPage.unsupplied(found.unsupplied(), figures).stream())
                 .toList();
+    }
+
+    /** What a study found, for programs. */
+    public static String json(Shop shop, StudyReels.Found found) {
+        return new BuyJson(shop.settings().money()).study(found.verdicts(), found.hints());
+    }
+
+    /** The same for a spreadsheet. */
+    public static List<DataTable> tables(StudyReels.Found found, Figures figures) {
+        return List.of(
+                new StudyTable(figures).of(found.verdicts()),
+                new BuyTables(figures).again(found.hints()));
     }
 
     /** A quote as the customer gets it: no figure of the shop's own. */

@@ -1,13 +1,12 @@
 package bitterend.report;
 
-import bitterend.buying.Result;
-import bitterend.buying.Standing;
-import bitterend.buying.Verdict;
+import bitterend.buying.steady.SizeOnOffer;
+import bitterend.buying.steady.SteadyStudy;
+import bitterend.buying.steady.SteadyVerdict;
+import bitterend.buying.steady.WayFound;
 import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
-import bitterend.measure.Ratio;
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -24,10 +23,12 @@ public final class BuyPictures {
     private static final int BOTTOM = 300;
     private static final int BARS = 40;
 
-    private final Verdict verdict;
+    private final Figures figures;
+    private final SteadyVerdict verdict;
     private final BuyWords words;
 
-    public BuyPictures(Figures figures, Verdict verdict) {
+    public BuyPictures(Figures figures, SteadyVerdict verdict) {
+        this.figures = figures;
         this.verdict = verdict;
         words = new BuyWords(figures, offers());
     }
@@ -36,81 +37,36 @@ public final class BuyPictures {
     public Map<String, String> all() {
         Map<String, String> pictures = new TreeMap<>();
         String rope = verdict.study().rope().id().replaceAll("[^\\p{L}\\p{N}-]", "_");
-        pictures.put(rope + "-waste.svg", waste());
         pictures.put(rope + "-cost.svg", cost());
         pictures.put(rope + "-lengths.svg", lengths());
         return pictures;
     }
 
-    /** Waste against reel length, with the band of eight scenarios in ten. */
-    String waste() {
-        List<Result> singles = verdict.results().stream()
-                .filter(result -> result.option().offers().size() == 1)
-                .sorted(Comparator.comparing(result -> size(result).mm()))
-                .toList();
-        BuySvg svg =
-                picture("waste in % of the rope in pieces, against reel length; band: 8 scenarios in 10", BOTTOM + 50);
-        long most = singles.stream()
-                .mapToLong(result -> tenths(result.usual().wasteHigh()))
-                .max()
-                .orElse(1);
-        BuyAxis up = BuyAxis.holding(0, most, BOTTOM, TOP);
-        BuyAxis along = BuyAxis.holding(
-                0, singles.stream().mapToLong(each -> size(each).mm()).max().orElse(1), LEFT, RIGHT);
-        frame(svg, along, up);
-        up.ticks().forEach(tick -> svg.text(LEFT - 8, up.place(tick) + 4, "end", words.tenths(tick)));
-        String low =
-                points(singles, along, result -> up.place(tenths(result.usual().wasteLow())));
-        String high = points(
-                singles.stream()
-                        .sorted(Comparator.comparing(result -> -size(result).mm()))
-                        .toList(),
-                along,
-                result -> up.place(tenths(result.usual().wasteHigh())));
-        svg.area(low + " " + high);
-        svg.polyline(points(
-                singles, along, result -> up.place(tenths(result.perScenario().wasteShare()))));
-        for (Result single : singles) {
-            long x = along.place(size(single).mm());
-            svg.dot(x, up.place(tenths(single.perScenario().wasteShare())), single.standing() == Standing.DEARER);
-            svg.text(x, BOTTOM + 20, "middle", words.shortly(size(single)));
-        }
-        return svg.toString();
-    }
-
-    /** Cost per useful metre of every way to buy; filled dots cannot be told from the best. */
+    /** Cost of a metre used of every way to buy; hollow dots are dearer or not recommended. */
     String cost() {
-        List<Result> results = verdict.results();
+        List<WayFound> found = verdict.found();
         int row = 24;
         int left = 260;
-        int bottom = TOP + row * results.size();
+        int bottom = TOP + row * found.size();
         BuySvg svg = picture(
-                "cost of a metre in a piece, " + words.perLengthUnit() + "; line: 8 scenarios in 10; hollow: dearer",
+                "cost of a length used, " + words.perLengthUnit()
+                        + "; line: 19 times in 20; hollow: dearer, late or too much",
                 bottom + 40);
-        long least = results.stream()
-                .mapToLong(each -> each.usual().low().millis())
-                .min()
-                .orElse(0);
-        long most = results.stream()
-                .mapToLong(each -> each.usual().high().millis())
-                .max()
-                .orElse(1);
+        long least = found.stream().mapToLong(each -> each.byMetre().low()).min().orElse(0);
+        long most = found.stream().mapToLong(each -> each.byMetre().high()).max().orElse(1);
         BuyAxis along = BuyAxis.holding(least - (most - least) / 20, most, left, RIGHT);
         for (long tick : along.ticks()) {
             svg.line(along.place(tick), TOP, along.place(tick), bottom, BuySvg.SOFT);
             svg.text(along.place(tick), bottom + 18, "middle", words.perLength(new Cost(tick)));
         }
-        for (int i = 0; i < results.size(); i++) {
-            Result result = results.get(i);
+        for (int i = 0; i < found.size(); i++) {
+            WayFound each = found.get(i);
             int y = TOP + row * i + row / 2;
-            svg.text(left - 10, y + 4, "end", words.option(result.option()));
+            svg.text(left - 10, y + 4, "end", new StudyFigures(figures, verdict).sizes(each));
             svg.line(
-                    along.place(result.usual().low().millis()),
-                    y,
-                    along.place(result.usual().high().millis()),
-                    y,
-                    BuySvg.LINE);
-            svg.dot(along.place(result.byMetre().millisPerMetre()), y, result.standing() == Standing.DEARER);
+                    along.place(each.byMetre().low()), y, along.place(each.byMetre().high()), y, BuySvg.LINE);
+            boolean solid = each.standing() == WayFound.Standing.CHOSEN || each.standing() == WayFound.Standing.TIE;
+            svg.dot(along.place(each.byMetre().value()), y, !solid);
         }
         return svg.toString();
     }
@@ -118,7 +74,9 @@ public final class BuyPictures {
     /** How many past pieces of which length, the reel sizes marked. */
     String lengths() {
         List<Length> cuts =
-                verdict.study().weeks().stream().flatMap(List::stream).toList();
+                verdict.study().demand().past().cuts().stream()
+                        .flatMap(List::stream)
+                        .toList();
         Length longest = Stream.concat(cuts.stream(), offers().stream().map(Offer::usable))
                 .reduce(Length.ZERO, Length::max);
         long width = longest.mm() / BARS + 1;
@@ -164,30 +122,12 @@ public final class BuyPictures {
         svg.line(along.start(), BOTTOM, along.end(), BOTTOM, BuySvg.INK);
     }
 
-    private static String points(
-            List<Result> results, BuyAxis along, java.util.function.ToLongFunction<Result> height) {
-        return results.stream()
-                .map(result -> along.place(size(result).mm()) + "," + height.applyAsLong(result))
-                .collect(Collectors.joining(" "));
-    }
-
     private List<Offer> offers() {
-        return Stream.concat(verdict.study().options().stream(), verdict.study().tooShort().stream())
-                .flatMap(option -> option.offers().stream())
-                .distinct()
+        SteadyStudy study = verdict.study();
+        return Stream.concat(
+                        study.sizes().stream().map(SizeOnOffer::offer),
+                        study.notBought().stream().map(SteadyStudy.NotBought::offer))
                 .sorted(Comparator.comparing(Offer::usable))
                 .toList();
-    }
-
-    private static Length size(Result result) {
-        return result.option().offers().get(0).made().length();
-    }
-
-    /** A share in tenths of a per cent, rounded down. */
-    private static long tenths(Ratio share) {
-        return BigDecimal.valueOf(share.numerator())
-                .multiply(BigDecimal.valueOf(1000))
-                .divideToIntegralValue(BigDecimal.valueOf(share.denominator()))
-                .longValueExact();
     }
 }

@@ -1,6 +1,5 @@
 package bitterend.report;
 
-import bitterend.buying.Option;
 import bitterend.buying.Orders;
 import bitterend.buying.ReelSet;
 import bitterend.market.Offer;
@@ -55,12 +54,6 @@ final class BuyWords {
                 .filter(offer -> offer.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no offer " + id));
-    }
-
-    /** {@code 100 m}, {@code 100 m and 200 m}, {@code a mix of 50 m, 100 m, 200 m}. */
-    String option(Option option) {
-        List<String> sizes = option.offers().stream().map(this::size).toList();
-        return option.isMix() ? "a mix of " + String.join(", ", sizes) : String.join(" and ", sizes);
     }
 
     /** The size of a reel without needless digits, with the offer's name where sizes alone do not tell. */

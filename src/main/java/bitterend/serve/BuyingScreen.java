@@ -88,8 +88,8 @@ final class BuyingScreen implements Screen {
                                 FormField.typed("rope", "Rope; empty for all that have offers and a past", "")
                                         .offering(ropes),
                                 FormField.typed("scenarios", "Scenarios", "200").with("200"),
-                                FormField.typed("weeks", "Weeks of a scenario", "10")
-                                        .with("10")),
+                                FormField.typed("weeks", "Weeks of a scenario", "52")
+                                        .with("52")),
                         "Study it",
                         Keys.random(),
                         true));
@@ -140,7 +140,8 @@ final class BuyingScreen implements Screen {
                 new StudyReels.Request(
                         new Study.Size(0, scenarios, weeks),
                         rope.isEmpty() ? List.of() : List.of(rope),
-                        Loft.day(now)));
+                        Loft.day(now),
+                        null));
         if (verb.isEmpty()) {
             form.wrong("rope", TradePages.NOTHING_TO_STUDY);
             return Optional.empty();

@@ -27,7 +27,7 @@ final class BuyDayTest {
     void study_isTheSameBytes_onOneThreadOrTwo_wholeOrMerged() throws IOException {
         Run whole = buy("--threads", "1");
         assertEquals(0, whole.code(), whole.err());
-        assertTrue(whole.out().contains("Buy 200 m."), whole.out());
+        assertTrue(whole.out().contains("Keep 200 m."), whole.out());
         assertTrue(whole.out().contains("LAID-14"), "the laid rope is due: " + whole.out());
         assertEquals(whole.out(), buy("--threads", "2").out());
         List<String> merge = new ArrayList<>(List.of("--merge"));
@@ -124,7 +124,7 @@ final class BuyDayTest {
         assertTrue(page.contains("<svg") && page.contains("LAID-14: past pieces by cut length"));
         assertFalse(page.replace("http://www.w3.org/2000/svg", "").contains("http"), "nothing from the network");
         assertEquals("%PDF", new String(Files.readAllBytes(pdf), 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
-        assertTrue(Files.readString(folder.resolve("svg/BRAID-12-waste.svg")).startsWith("<svg"));
+        assertTrue(Files.readString(folder.resolve("svg/BRAID-12-cost.svg")).startsWith("<svg"));
     }
 
     private Run buy(String... more) {

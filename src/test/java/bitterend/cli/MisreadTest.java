@@ -69,6 +69,7 @@ final class MisreadTest {
                 "buy SHOP --share 1/2 --html OUT/a.html | --html",
                 "buy SHOP --merge a.json --threads 2 | --threads",
                 "buy SHOP --from-history --time 3s | --time",
+                "buy SHOP --service 95% | --service",
                 "plan SHOP --plan 1 | --plan",
                 "plan SHOP --shares --time 3s | --time",
                 "plan SHOP --shares --withdraw | --withdraw",

@@ -53,9 +53,10 @@ final class Race {
             }
             options.add(raced.get());
             int reels = raced.get().get(0).way().usual().reels();
-            for (SizeOnOffer stopgap : candidates.stopgaps(size)) {
-                raced(candidates.of(size, reels, stopgap)).ifPresent(options::add);
-            }
+            candidates.stopgaps(size).stream()
+                    .flatMap(stopgap -> raced(candidates.of(size, reels, stopgap)).stream())
+                    .min(Comparator.comparing((List<Runner> option) -> option.get(0), order()))
+                    .ifPresent(options::add);
         }
         return pruned(options);
     }

@@ -26,7 +26,7 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
     /** Below half a year of weeks a history is thin; common practice, no source. */
     public static final int THIN_BELOW_WEEKS = 26;
 
-    private static final int ENOUGH = 3;
+    private static final int ENOUGH = 2;
 
     public SteadyVerdict {
         found = List.copyOf(found);

@@ -3,9 +3,16 @@ package bitterend.work.trade;
 import bitterend.buying.KnotValue;
 import bitterend.buying.RackWorth;
 import bitterend.buying.Study;
+import bitterend.buying.steady.Keeping;
+import bitterend.buying.steady.LeadTime;
+import bitterend.buying.steady.PastWeeks;
+import bitterend.buying.steady.SteadyStudy;
 import bitterend.catalogue.Rope;
+import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
+import bitterend.market.Market;
 import bitterend.market.Offer;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.StockValue;
 import bitterend.work.CoilCurves;
 import java.time.LocalDate;
@@ -15,12 +22,17 @@ import java.util.function.Predicate;
 
 /** The ropes of a shop that have both an offer and a past, and what coils of them are worth on a rack that is studied. */
 final class StudiedRopes {
+    private static final int DAYS_OF_A_WEEK = 7;
+    private static final int WORKING_DAYS_OF_A_WEEK = 5;
+
     private final Shop shop;
     private final CoilCurves curves;
+    private final Market market;
 
     StudiedRopes(Shop shop, LocalDate day) {
         this.shop = shop;
         curves = new CoilCurves(shop, day);
+        market = shop.market(day);
     }
 
     /** Their studies, coils being worth what is given for their rope. */
@@ -40,10 +52,45 @@ final class StudiedRopes {
                 .toList();
     }
 
-    /** As the shop typed it, else by the coil curve. */
-    RackWorth worth(Rope rope) {
+    /** Studies of a shop in steady state. */
+    List<SteadyStudy> steady(Study.Size size, Predicate<String> meant, SteadyStudy.Goal goal) {
+        return shop.catalogue().ropes().stream()
+                .filter(rope -> meant.test(rope.id()))
+                .filter(rope -> !market.offered(rope.id()).isEmpty())
+                .filter(rope -> shop.supplies().history().ropes().contains(rope.id()))
+                .map(rope -> SteadyStudy.of(
+                        rope, PastWeeks.of(shop.supplies().history(), rope.id()), terms(rope, size, goal)))
+                .toList();
+    }
+
+    private SteadyStudy.Terms terms(Rope rope, Study.Size size, SteadyStudy.Goal goal) {
+        Settings settings = shop.settings();
+        Keeping keeping = new Keeping(
+                Math.toIntExact(rope.cutting().loss().mm()),
+                settings.prices().opening(),
+                settings.prices().changing(),
+                settings.holding().interest(),
+                settings.holding().room());
+        return new SteadyStudy.Terms(
+                offer -> where(rope, offer), this::lead, market, keeping, goal, size, market.day());
+    }
+
+    /** What coils are worth where this offer is bought: as the shop typed it, else by the coil curve. */
+    private RackWorth where(Rope rope, Offer offer) {
         KnotValue typed = shop.supplies().values().typed().get(rope.id());
-        return typed == null ? coils(rope) : typed(typed, rope);
+        return typed == null
+                ? RackWorth.of(curves.bought(rope, offer.byMetre(), offer.usable()))
+                : RackWorth.always(typed, offer.byMetre());
+    }
+
+    /** Later than its supplier says by what is known of the offer, else by what the shop says of all. */
+    private LeadTime lead(Offer offer) {
+        ShopCalendar.Ahead usual = shop.settings().lateness();
+        int late = usual.working()
+                ? (usual.days() * DAYS_OF_A_WEEK + WORKING_DAYS_OF_A_WEEK - 1) / WORKING_DAYS_OF_A_WEEK
+                : usual.days();
+        Offer.Lead lead = offer.terms().lead();
+        return new LeadTime(lead.days(), lead.spread(), lead.spread() > 0 ? 0 : late);
     }
 
     /** By a curve of the shop's own, never more than the cheapest offer by the metre. */

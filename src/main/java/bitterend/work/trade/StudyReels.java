@@ -1,17 +1,20 @@
 package bitterend.work.trade;
 
-import bitterend.buying.HoldOutComparison;
 import bitterend.buying.Reorder;
-import bitterend.buying.Scenario;
 import bitterend.buying.Share;
 import bitterend.buying.Simulation;
 import bitterend.buying.Study;
-import bitterend.buying.Verdict;
+import bitterend.buying.steady.SteadySimulation;
+import bitterend.buying.steady.SteadyStudy;
+import bitterend.buying.steady.SteadyVerdict;
+import bitterend.buying.steady.Way;
+import bitterend.buying.steady.WayNote;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
+import bitterend.finding.Finding;
 import bitterend.finding.Findings;
-import bitterend.packing.strategy.StudyStrategy;
+import bitterend.measure.Ratio;
 import bitterend.work.Release;
 import bitterend.work.ShopNow;
 import java.nio.file.Path;
@@ -23,6 +26,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Which reels to buy for work like the past: worked out, shared out or put together. It writes nothing. */
 public final class StudyReels {
@@ -30,7 +34,8 @@ public final class StudyReels {
 
     private final Shop shop;
     private final Study.Size size;
-    private final List<Study> studies;
+    private final SteadyStudy.Goal goal;
+    private final List<SteadyStudy> studies;
 
     /**
      * @param shop the shop
@@ -39,9 +44,10 @@ public final class StudyReels {
     public StudyReels(ShopNow shop, Request request) {
         this.shop = shop.shop();
         size = request.size();
-        StudiedRopes ropes = new StudiedRopes(shop.shop(), request.day());
-        studies = ropes.studies(
-                size, rope -> request.ropes().isEmpty() || request.ropes().contains(rope), ropes::worth);
+        goal = new SteadyStudy.Goal(
+                request.findService().orElse(shop.shop().settings().service()), SteadyStudy.Goal.USUAL.mostWeeks());
+        studies = new StudiedRopes(shop.shop(), request.day())
+                .steady(size, rope -> request.ropes().isEmpty() || request.ropes().contains(rope), goal);
     }
 
     /**
@@ -49,11 +55,16 @@ public final class StudyReels {
      *
      * @param size how much of the past
      * @param ropes ids of the ropes; empty for all that have offers and a past
-     * @param day the day of the coil curve
+     * @param day the day on which reels are ordered, after which the futures begin
+     * @param service share of the pieces for which rope is to be there in time; null for what the shop says
      */
-    public record Request(Study.Size size, List<String> ropes, LocalDate day) {
+    public record Request(Study.Size size, List<String> ropes, LocalDate day, @Nullable Ratio service) {
         public Request {
             ropes = List.copyOf(ropes);
+        }
+
+        Optional<Ratio> findService() {
+            return Optional.ofNullable(service);
         }
     }
 
@@ -71,11 +82,17 @@ public final class StudyReels {
      *
      * @param verdicts of each rope with enough scenarios
      * @param tooFew how many scenarios there are, of each rope with too few of them to say anything
+     * @param unsupplied ropes of which no offer can supply the shop
      * @param hints when to order again, of each rope
      */
-    public record Found(List<Verdict> verdicts, Map<String, Integer> tooFew, List<Reorder> hints) {
+    public record Found(
+            List<SteadyVerdict> verdicts,
+            Map<String, Integer> tooFew,
+            List<SteadyStudy> unsupplied,
+            List<Reorder> hints) {
         public Found {
             verdicts = List.copyOf(verdicts);
+            unsupplied = List.copyOf(unsupplied);
             hints = List.copyOf(hints);
         }
     }
@@ -87,45 +104,72 @@ public final class StudyReels {
 
     /** Works one share of the study out. */
     public StudyPart workedOut(Share share, Watched watched) {
-        Map<String, List<Scenario>> scenarios = new TreeMap<>();
-        for (Study study : studies) {
-            String rope = study.rope().id();
-            Simulation simulation = new Simulation(
-                    new StudyStrategy(),
-                    watched.threads(),
-                    watched.stop(),
-                    watched.progress().apply(rope));
-            scenarios.put(rope, simulation.scenarios(study, share));
+        Map<String, StudyPart.OfRope> ropes = new TreeMap<>();
+        for (SteadyStudy study : studies) {
+            if (!study.sizes().isEmpty()) {
+                ropes.put(study.rope().id(), workedOut(study, share, watched));
+            }
         }
-        return part(scenarios);
+        return part(ropes);
+    }
+
+    private static StudyPart.OfRope workedOut(SteadyStudy study, Share share, Watched watched) {
+        SteadySimulation simulation = new SteadySimulation(
+                study,
+                watched.threads(),
+                watched.stop(),
+                watched.progress().apply(study.rope().id()));
+        List<Way> ways = simulation.ways();
+        return new StudyPart.OfRope(
+                ways.stream().map(Way::note).toList(),
+                ways.isEmpty() ? List.of() : simulation.scenarios(ways, share));
     }
 
     /** Shares of the study put together; what is wrong with one is told, and there is nothing then. */
     public Optional<StudyPart> merged(List<Path> shares, Findings findings) {
-        return StudyJson.merged(shares, part(Map.of()), findings);
+        return StudyJson.merged(shares, part(Map.of()), findings).filter(part -> isOurs(part, findings));
     }
 
-    private StudyPart part(Map<String, List<Scenario>> scenarios) {
-        return new StudyPart(StudyPart.key(shop, Release.number()), size, scenarios);
+    private boolean isOurs(StudyPart part, Findings findings) {
+        for (SteadyStudy study : studies) {
+            String rope = study.rope().id();
+            for (WayNote way : part.ropes().getOrDefault(rope, StudyPart.OfRope.NONE).ways()) {
+                if (!study.knows(way)) {
+                    findings.add(Finding.error(
+                            "the shares", rope, "offer", way.toString(), "an offer that can be bought again and again"));
+                }
+            }
+        }
+        return !findings.hasErrors();
+    }
+
+    private StudyPart part(Map<String, StudyPart.OfRope> ropes) {
+        return new StudyPart(StudyPart.key(shop, Release.number(), goal.toString()), size, ropes);
     }
 
     /** What the scenarios of a study say. */
     public Found found(StudyPart part) {
-        List<Verdict> verdicts = new ArrayList<>();
+        List<SteadyVerdict> verdicts = new ArrayList<>();
         Map<String, Integer> tooFew = new TreeMap<>();
-        for (Study study : studies) {
-            List<Scenario> scenarios = part.ropes().getOrDefault(study.rope().id(), List.of());
-            if (HoldOutComparison.isEnough(scenarios)) {
-                verdicts.add(HoldOutComparison.of(study, scenarios));
-            } else {
-                tooFew.put(study.rope().id(), scenarios.size());
+        for (SteadyStudy study : studies) {
+            String rope = study.rope().id();
+            StudyPart.OfRope worked = part.ropes().getOrDefault(rope, StudyPart.OfRope.NONE);
+            if (SteadyVerdict.isEnough(worked.scenarios())) {
+                verdicts.add(SteadyVerdict.of(
+                        study, worked.ways().stream().map(study::way).toList(), worked.scenarios()));
+            } else if (!study.sizes().isEmpty()) {
+                tooFew.put(rope, worked.scenarios().size());
             }
         }
-        return new Found(verdicts, tooFew, studies.stream().map(this::hint).toList());
+        return new Found(
+                verdicts,
+                tooFew,
+                studies.stream().filter(study -> study.sizes().isEmpty()).toList(),
+                studies.stream().map(this::hint).toList());
     }
 
     /** The weeks until the quickest offer could be on the rack, begun weeks in full, and one more. */
-    private Reorder hint(Study study) {
+    private Reorder hint(SteadyStudy study) {
         int lead = shop.supplies().offers().stream()
                 .filter(offer -> offer.rope().equals(study.rope().id()) && offer.plannable())
                 .mapToInt(offer -> offer.terms().lead().days())
@@ -133,6 +177,6 @@ public final class StudyReels {
                 .orElse(0);
         int weeks = (lead + DAYS_OF_A_WEEK - 1) / DAYS_OF_A_WEEK + 1;
         return Reorder.of(
-                study.rope(), study.weeks(), shop.reels(), shop.supplies().onOrder(), weeks, size.seed());
+                study.rope(), study.demand().past().cuts(), shop.reels(), shop.supplies().onOrder(), weeks, size.seed());
     }
 }

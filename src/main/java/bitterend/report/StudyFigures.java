@@ -1,0 +1,113 @@
+package bitterend.report;
+
+import bitterend.buying.steady.Figure;
+import bitterend.buying.steady.SteadyStudy;
+import bitterend.buying.steady.SteadyVerdict;
+import bitterend.buying.steady.Way;
+import bitterend.buying.steady.WayFound;
+import bitterend.measure.Cost;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.function.LongFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The figures of one rope's study as they are printed: a value, and below it from where to where it may be. */
+final class StudyFigures {
+    private static final int DIGITS_OF_LATE = 2;
+
+    private final Figures figures;
+    private final SteadyVerdict verdict;
+    private final BuyWords words;
+
+    StudyFigures(Figures figures, SteadyVerdict verdict) {
+        this.figures = figures;
+        this.verdict = verdict;
+        SteadyStudy study = verdict.study();
+        words = new BuyWords(
+                figures,
+                Stream.concat(
+                                study.sizes().stream().map(size -> size.offer()),
+                                study.notBought().stream().map(SteadyStudy.NotBought::offer))
+                        .toList());
+    }
+
+    BuyWords words() {
+        return words;
+    }
+
+    /** {@code 200 m}; {@code 200 m, stopgap 100 m}. */
+    String sizes(WayFound found) {
+        return found.way().rules().stream()
+                .map(rule -> words.size(rule.size().offer()))
+                .collect(Collectors.joining(", stopgap "));
+    }
+
+    /** The lengths below which its sizes are ordered, one below the other. */
+    String points(WayFound found) {
+        return rules(found, rule -> figures.bare(rule.point()));
+    }
+
+    String numbers(WayFound found) {
+        return rules(found, rule -> Integer.toString(rule.reels()));
+    }
+
+    private static String rules(WayFound found, java.util.function.Function<Way.Rule, String> text) {
+        return found.way().rules().stream().map(text).collect(Collectors.joining("\n"));
+    }
+
+    String weeks(Figure mm) {
+        return withEnds(mm, each -> words.tenths(verdict.weekTenths(each)));
+    }
+
+    String tied(WayFound found) {
+        return withEnds(found.tied(), millis -> words.bare(new Cost(millis)));
+    }
+
+    /** Late pieces of a hundred. */
+    String late(WayFound found) {
+        Figure late = found.late();
+        if (late.value() == 0) {
+            return late.known() ? "none,\nbelow " + perHundred(late.high()) : "none\n?";
+        }
+        return withEnds(late, StudyFigures::perHundred);
+    }
+
+    static String perHundred(long perTenThousand) {
+        BigDecimal share = BigDecimal.valueOf(perTenThousand, DIGITS_OF_LATE);
+        return share.setScale(1, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    String cost(WayFound found) {
+        return withEnds(found.byMetre(), this::byLength);
+    }
+
+    /** What it costs more by the metre or foot than the chosen one. */
+    String more(WayFound found) {
+        Figure more = found.more();
+        if (found.standing() == WayFound.Standing.CHOSEN) {
+            return "-";
+        }
+        if (!more.known()) {
+            return byLength(more.value()) + "\n?";
+        }
+        return more.mayBeNothing()
+                ? "not seen,\nbelow " + byLength(Math.max(-more.low(), more.high()))
+                : withEnds(more, this::byLength);
+    }
+
+    String byLength(long millisByMetre) {
+        return words.perLength(new Cost(millisByMetre));
+    }
+
+    /** What choosing it costs more in a year. */
+    String aYear(WayFound found) {
+        long metres = found.year().used().mm() / 1_000;
+        return withEnds(found.more(), millis -> words.bare(new Cost(millis * metres)));
+    }
+
+    private static String withEnds(Figure figure, LongFunction<String> text) {
+        return text.apply(figure.value())
+                + (figure.known() ? "\n" + text.apply(figure.low()) + "\n- " + text.apply(figure.high()) : "\n?");
+    }
+}
