@@ -68,8 +68,9 @@ final class BuyCommand implements Callable<Integer> {
             names = "--service",
             paramLabel = "SHARE",
             converter = ServiceText.class,
-            description = "For a study: share of the pieces for which there must be rope in the week of their order. Default:"
-                    + " service of shop.json, else 97 %%.")
+            description =
+                    "For a study: share of the pieces for which there must be rope in the week of their order. Default:"
+                            + " service of shop.json, else 97 %%.")
     private @Nullable Ratio service;
 
     @Option(
@@ -125,7 +126,8 @@ final class BuyCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         Shop read = now.shop();
-        StudyReels verb = new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service));
+        StudyReels verb =
+                new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service));
         if (verb.isEmpty()) {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;

@@ -128,7 +128,9 @@ public final class BuyJson {
                 .with("standing", word(found.standing()))
                 .with("costPerMetre", ends(found.byMetre(), millis -> money.exact(new Cost(millis))))
                 .with("morePerMetre", ends(found.more(), millis -> money.exact(new Cost(millis))))
-                .with("late", ends(found.late(), late -> RatioText.exact(new Ratio(late, SteadyVerdict.PER_TEN_THOUSAND))))
+                .with(
+                        "late",
+                        ends(found.late(), late -> RatioText.exact(new Ratio(late, SteadyVerdict.PER_TEN_THOUSAND))))
                 .with("there", ends(found.stock(), mm -> LengthText.exact(new Length(mm))))
                 .with("weeksThereTenths", verdict.weekTenths(found.stock().value()))
                 .with("tied", ends(found.tied(), millis -> money.exact(new Cost(millis))))

@@ -54,8 +54,8 @@ public final class TradePages {
     public static List<String> unsaid(StudyReels.Found found, Figures figures) {
         return Stream.concat(
                         found.tooFew().entrySet().stream()
-                                .map(each ->
-                                        each.getKey() + ": " + each.getValue() + " scenarios are too few to say anything"),
+                                .map(each -> each.getKey() + ": " + each.getValue()
+                                        + " scenarios are too few to say anything"),
                         BuyStudyPage.unsupplied(found.unsupplied(), figures).stream())
                 .toList();
     }
@@ -67,9 +67,7 @@ public final class TradePages {
 
     /** The same for a spreadsheet. */
     public static List<DataTable> tables(StudyReels.Found found, Figures figures) {
-        return List.of(
-                new StudyTable(figures).of(found.verdicts()),
-                new BuyTables(figures).again(found.hints()));
+        return List.of(new StudyTable(figures).of(found.verdicts()), new BuyTables(figures).again(found.hints()));
     }
 
     /** A quote as the customer gets it: no figure of the shop's own. */

@@ -52,8 +52,10 @@ public final class BuyPictures {
                 "cost of a length used, " + words.perLengthUnit()
                         + "; line: 19 times in 20; hollow: dearer, late or too much",
                 bottom + 40);
-        long least = found.stream().mapToLong(each -> each.byMetre().low()).min().orElse(0);
-        long most = found.stream().mapToLong(each -> each.byMetre().high()).max().orElse(1);
+        long least =
+                found.stream().mapToLong(each -> each.byMetre().low()).min().orElse(0);
+        long most =
+                found.stream().mapToLong(each -> each.byMetre().high()).max().orElse(1);
         BuyAxis along = BuyAxis.holding(least - (most - least) / 20, most, left, RIGHT);
         for (long tick : along.ticks()) {
             svg.line(along.place(tick), TOP, along.place(tick), bottom, BuySvg.SOFT);
@@ -64,7 +66,11 @@ public final class BuyPictures {
             int y = TOP + row * i + row / 2;
             svg.text(left - 10, y + 4, "end", new StudyFigures(figures, verdict).sizes(each));
             svg.line(
-                    along.place(each.byMetre().low()), y, along.place(each.byMetre().high()), y, BuySvg.LINE);
+                    along.place(each.byMetre().low()),
+                    y,
+                    along.place(each.byMetre().high()),
+                    y,
+                    BuySvg.LINE);
             boolean solid = each.standing() == WayFound.Standing.CHOSEN || each.standing() == WayFound.Standing.TIE;
             svg.dot(along.place(each.byMetre().value()), y, !solid);
         }
@@ -73,10 +79,9 @@ public final class BuyPictures {
 
     /** How many past pieces of which length, the reel sizes marked. */
     String lengths() {
-        List<Length> cuts =
-                verdict.study().demand().past().cuts().stream()
-                        .flatMap(List::stream)
-                        .toList();
+        List<Length> cuts = verdict.study().demand().past().cuts().stream()
+                .flatMap(List::stream)
+                .toList();
         Length longest = Stream.concat(cuts.stream(), offers().stream().map(Offer::usable))
                 .reduce(Length.ZERO, Length::max);
         long width = longest.mm() / BARS + 1;

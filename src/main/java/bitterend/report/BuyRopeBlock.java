@@ -67,12 +67,11 @@ final class BuyRopeBlock {
                 .append("; ")
                 .append(words.words().percent(advised.year().scrapShare()))
                 .append(" % is scrap.");
-        verdict.worst()
-                .ifPresent(worst -> text.append(" The wrong choice, ")
-                        .append(words.sizes(worst))
-                        .append(", costs ")
-                        .append(figures.money(worst.moreAYear()))
-                        .append(" more in a year."));
+        verdict.worst().ifPresent(worst -> text.append(" The wrong choice, ")
+                .append(words.sizes(worst))
+                .append(", costs ")
+                .append(figures.money(worst.moreAYear()))
+                .append(" more in a year."));
         return text.toString();
     }
 

@@ -6,10 +6,11 @@ import java.util.List;
 
 /** What the figures of a study rest on. */
 final class StudyAssumed {
-    static final String NOT_LOOKED_AT = "Matched sets, certificates, substitutes; orders that bundle several ropes of one"
-            + " supplier, and the least that he sends; a piece wanted sooner or later than the week of its order; a reorder"
-            + " point of its own for each season; prices that change; customers who come or stay away; a lump larger than"
-            + " any recorded.";
+    static final String NOT_LOOKED_AT =
+            "Matched sets, certificates, substitutes; orders that bundle several ropes of one"
+                    + " supplier, and the least that he sends; a piece wanted sooner or later than the week of its order; a reorder"
+                    + " point of its own for each season; prices that change; customers who come or stay away; a lump larger than"
+                    + " any recorded.";
 
     private final Figures figures;
     private final List<SteadyVerdict> verdicts;
@@ -25,7 +26,7 @@ final class StudyAssumed {
     String when() {
         return "For " + study.day() + ". What is kept on the rack is to have rope for "
                 + figures.percent(
-                        study.goal().service().numerator(),
+                                study.goal().service().numerator(),
                                 study.goal().service().denominator(),
                                 1)
                         .replaceFirst("[.]0$", "")

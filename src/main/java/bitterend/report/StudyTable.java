@@ -38,14 +38,19 @@ public final class StudyTable {
                 ways,
                 List.of(
                         words("rope", way -> way.verdict().study().rope().id()),
-                        words("offers", way -> String.join("; ", way.found().way().offers())),
+                        words(
+                                "offers",
+                                way -> String.join("; ", way.found().way().offers())),
                         words("standing", way -> way.found()
                                 .standing()
                                 .name()
                                 .toLowerCase(Locale.ROOT)
                                 .replace('_', ' ')),
-                        figures.length("order below", way -> way.found().way().usual().point()),
-                        count("reels at a time", way -> way.found().way().usual().reels()),
+                        figures.length(
+                                "order below", way -> way.found().way().usual().point()),
+                        count(
+                                "reels at a time",
+                                way -> way.found().way().usual().reels()),
                         figures.byMetre("cost", way -> way.found().price()),
                         cost("cost a metre, low", way -> way.found().byMetre().low()),
                         cost("cost a metre, high", way -> way.found().byMetre().high()),
@@ -55,10 +60,18 @@ public final class StudyTable {
                         share("late %", WayFound::late, Figure::value),
                         share("late %, low", WayFound::late, Figure::low),
                         share("late %, high", WayFound::late, Figure::high),
-                        new Column<>("weeks there", way -> tenths(
-                                way.verdict().weekTenths(way.found().stock().value()))),
-                        new Column<>("weeks of an order", way -> tenths(way.verdict()
-                                .weekTenths(way.found().way().usual().order().mm()))),
+                        new Column<>(
+                                "weeks there",
+                                way -> tenths(way.verdict()
+                                        .weekTenths(way.found().stock().value()))),
+                        new Column<>(
+                                "weeks of an order",
+                                way -> tenths(way.verdict()
+                                        .weekTenths(way.found()
+                                                .way()
+                                                .usual()
+                                                .order()
+                                                .mm()))),
                         figures.length(
                                 "there", way -> new Length(way.found().stock().value())),
                         cost("cash tied up", way -> way.found().tied().value()),
@@ -67,8 +80,7 @@ public final class StudyTable {
                         figures.length("used a year", way -> way.found().year().used()),
                         figures.length("scrap a year", way -> way.found().year().scrap()),
                         new Column<>(
-                                "reels a year",
-                                way -> tenths(way.found().year().reelTenths())),
+                                "reels a year", way -> tenths(way.found().year().reelTenths())),
                         new Column<>("coils", way -> tenths(way.found().year().coilTenths()))));
     }
 
@@ -78,8 +90,7 @@ public final class StudyTable {
 
     private static Column<Way> share(String heading, Function<WayFound, Figure> figure, ToLongFunction<Figure> end) {
         return new Column<>(
-                heading,
-                way -> new Datum.Figure(BigDecimal.valueOf(end.applyAsLong(figure.apply(way.found())), 2)));
+                heading, way -> new Datum.Figure(BigDecimal.valueOf(end.applyAsLong(figure.apply(way.found())), 2)));
     }
 
     private static Datum tenths(long tenths) {

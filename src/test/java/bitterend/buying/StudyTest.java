@@ -1,8 +1,6 @@
 package bitterend.buying;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.market.Offer;
 import bitterend.measure.Length;

@@ -47,7 +47,10 @@ public final class StudyReels {
         goal = new SteadyStudy.Goal(
                 request.findService().orElse(shop.shop().settings().service()), SteadyStudy.Goal.USUAL.mostWeeks());
         studies = new StudiedRopes(shop.shop(), request.day())
-                .steady(size, rope -> request.ropes().isEmpty() || request.ropes().contains(rope), goal);
+                .steady(
+                        size,
+                        rope -> request.ropes().isEmpty() || request.ropes().contains(rope),
+                        goal);
     }
 
     /**
@@ -121,8 +124,7 @@ public final class StudyReels {
                 watched.progress().apply(study.rope().id()));
         List<Way> ways = simulation.ways();
         return new StudyPart.OfRope(
-                ways.stream().map(Way::note).toList(),
-                ways.isEmpty() ? List.of() : simulation.scenarios(ways, share));
+                ways.stream().map(Way::note).toList(), ways.isEmpty() ? List.of() : simulation.scenarios(ways, share));
     }
 
     /** Shares of the study put together; what is wrong with one is told, and there is nothing then. */
@@ -133,10 +135,15 @@ public final class StudyReels {
     private boolean isOurs(StudyPart part, Findings findings) {
         for (SteadyStudy study : studies) {
             String rope = study.rope().id();
-            for (WayNote way : part.ropes().getOrDefault(rope, StudyPart.OfRope.NONE).ways()) {
+            for (WayNote way :
+                    part.ropes().getOrDefault(rope, StudyPart.OfRope.NONE).ways()) {
                 if (!study.knows(way)) {
                     findings.add(Finding.error(
-                            "the shares", rope, "offer", way.toString(), "an offer that can be bought again and again"));
+                            "the shares",
+                            rope,
+                            "offer",
+                            way.toString(),
+                            "an offer that can be bought again and again"));
                 }
             }
         }
@@ -177,6 +184,11 @@ public final class StudyReels {
                 .orElse(0);
         int weeks = (lead + DAYS_OF_A_WEEK - 1) / DAYS_OF_A_WEEK + 1;
         return Reorder.of(
-                study.rope(), study.demand().past().cuts(), shop.reels(), shop.supplies().onOrder(), weeks, size.seed());
+                study.rope(),
+                study.demand().past().cuts(),
+                shop.reels(),
+                shop.supplies().onOrder(),
+                weeks,
+                size.seed());
     }
 }
