@@ -84,7 +84,7 @@ final class ArchitectureTest {
             Map.entry("market", "finding measure packing stock"),
             Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
             Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
-            Map.entry("quoting", "catalogue demand finding measure packing packing.order quoting.sharing stock"),
+            Map.entry("quoting", "catalogue demand finding market measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("quoting.life", "finding measure quoting"),
             Map.entry("store", "finding measure stock"),

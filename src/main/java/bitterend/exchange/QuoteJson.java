@@ -56,6 +56,7 @@ public final class QuoteJson {
                                 .toList())
                 .with("total", money.print(quote.total()))
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
+                .with("orders", new QuoteBuyingJson(money).orders(quote.bill()))
                 .with(
                         "neighbours",
                         quote.neighbours().stream().map(this::neighbour).toList());
@@ -250,7 +251,8 @@ public final class QuoteJson {
                 .with("charged", rope.charged().basis().word())
                 .with("chargedTotal", money.exact(rope.charged().total()))
                 .with("factor", rope.shares().factor().map(Factor::printed).orElse(""))
-                .with("stableSplit", word(rope.shares().stability()));
+                .with("stableSplit", word(rope.shares().stability()))
+                .with("buying", new QuoteBuyingJson(money).buying(rope.buying()));
     }
 
     private static String word(Stability stability) {

@@ -9,7 +9,10 @@ import bitterend.quoting.sharing.CostRange;
 import bitterend.quoting.sharing.NewRope;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What a request adds to the booked work: the book cut with it less the book cut without it, on today's rack and on new
@@ -39,8 +42,8 @@ final class AddedWaste {
                 .filter(piece -> !ids.contains(piece.id()))
                 .toList();
         RackAndMarket market = new RackAndMarket(basis, rope.rope().id(), booked, asked);
-        CostRange without = pack(market.problem(List.of()));
-        CostRange with = pack(market.problem(asked));
+        CostRange without = pack(market, List.of());
+        CostRange with = pack(market, asked);
         if (without.isUnknown() || with.isUnknown()) {
             return new WasteView.NotKnown("the rack and new reels do not hold the booked work and this request whole");
         }
@@ -51,9 +54,25 @@ final class AddedWaste {
                 1);
     }
 
-    private CostRange pack(PackingProblem problem) {
-        return problem.pieces().isEmpty()
-                ? new CostRange(0, 0)
-                : CostRange.of(packer.pack(problem, effort), problem.pieces().size());
+    /** On new reels of such sizes that what is taken of each can be had. */
+    private CostRange pack(RackAndMarket market, List<Piece> more) {
+        Map<String, SizeChoice> sizes = market.sizes();
+        while (true) {
+            Map<String, NewRope> bought = new TreeMap<>();
+            sizes.forEach((rope, choice) -> bought.put(rope, choice.rope()));
+            PackingProblem problem = market.problem(more, bought);
+            if (problem.pieces().isEmpty()) {
+                return new CostRange(0, 0);
+            }
+            Packer.Result result = packer.pack(problem, effort);
+            boolean anew = false;
+            for (NewRope rope : bought.values()) {
+                SizeChoice choice = Objects.requireNonNull(sizes.get(rope.rope().id()));
+                anew |= choice.giveUpOne(rope.taken(problem, result.packing()), false);
+            }
+            if (!anew) {
+                return CostRange.of(result, problem.pieces().size());
+            }
+        }
     }
 }

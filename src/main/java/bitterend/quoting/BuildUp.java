@@ -31,6 +31,7 @@ public record BuildUp(List<Item> items, Money each, int quantity) {
     public enum Kind {
         ROPE("rope in the pieces"),
         WASTE("waste and reel handling"),
+        FREIGHT("freight by order"),
         HARDWARE("hardware"),
         LABOUR("labour"),
         SETTING_UP("setting up"),

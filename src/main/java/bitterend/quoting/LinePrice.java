@@ -12,6 +12,16 @@ final class LinePrice {
     private final List<Item> items = new ArrayList<>();
     private Money sum = Money.ZERO;
 
+    /**
+     * What a line pays for its rope.
+     *
+     * @param share for rope, waste and reel handling together
+     * @param freight its part of what suppliers charge by order
+     */
+    record Paid(Money share, Money freight) {
+        static final Paid NOTHING = new Paid(Money.ZERO, Money.ZERO);
+    }
+
     private LinePrice(QuotePolicy policy) {
         this.policy = policy;
     }
@@ -21,12 +31,13 @@ final class LinePrice {
      *
      * @param rope the rope in its pieces, samples included
      * @param sample of that, the rope of its samples
-     * @param share what it pays for rope, waste and reel handling together
+     * @param paid what it pays for rope, waste and reel handling together, and for the way of the rope
      */
-    static BuildUp of(QuotePolicy policy, QuoteLine line, Money rope, Money sample, Money share) {
+    static BuildUp of(QuotePolicy policy, QuoteLine line, Money rope, Money sample, Paid paid) {
         LinePrice price = new LinePrice(policy);
         price.add(Kind.ROPE, rope.minus(sample));
-        price.add(Kind.WASTE, share.minus(rope));
+        price.add(Kind.WASTE, paid.share().minus(rope));
+        price.add(Kind.FREIGHT, paid.freight());
         price.work(line, sample);
         return price.finish(line.quantity());
     }

@@ -2,8 +2,7 @@ package bitterend.quoting;
 
 import bitterend.measure.Length;
 import bitterend.measure.Money;
-import bitterend.quoting.sharing.NewRope;
-import java.util.Map;
+import bitterend.measure.UnitPrice;
 
 /** The prices of lines once their ropes are quoted. */
 final class LinePrices {
@@ -16,23 +15,27 @@ final class LinePrices {
     }
 
     /** The price of a line; a customer's own rope costs nothing. */
-    LineQuote of(QuoteLine line, Map<String, RopeQuote> ropes) {
-        RopeQuote rope = ropes.get(line.rope());
+    LineQuote of(QuoteLine line, RopePrices.Priced priced) {
+        RopeQuote rope = priced.ropes().get(line.rope());
         if (line.ownRope() || rope == null) {
             return new LineQuote(
-                    line, Length.ZERO, Money.ZERO, LinePrice.of(policy, line, Money.ZERO, Money.ZERO, Money.ZERO));
+                    line,
+                    Length.ZERO,
+                    Money.ZERO,
+                    LinePrice.of(policy, line, Money.ZERO, Money.ZERO, LinePrice.Paid.NOTHING));
         }
-        NewRope bought = basis.newRope(line.rope());
+        UnitPrice price = basis.rope(line.rope()).price();
+        Length drawn = rope.drawnFor(line.name());
         Length sample = line.assembly().make().extras().sample().roundedUp();
         return new LineQuote(
                 line,
-                rope.drawnFor(line.name()),
+                drawn,
                 rope.shares().coins().get(rope.lines().indexOf(line.name())),
                 LinePrice.of(
                         policy,
                         line,
-                        bought.rope().price().of(line.cut()).rounded(),
-                        bought.rope().price().of(sample).rounded(),
-                        rope.paidBy(line.name())));
+                        price.of(line.cut()).rounded(),
+                        price.of(sample).rounded(),
+                        new LinePrice.Paid(rope.paidBy(line.name()), new OrderFreight(priced.bill()).of(rope, drawn))));
     }
 }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Looks among the lengths and quantities a customer would also take for those that waste less rope. */
 final class Neighbours {
@@ -22,11 +23,11 @@ final class Neighbours {
     private static final BigInteger TWENTIETHS = BigInteger.valueOf(20);
 
     private final QuoteBasis basis;
-    private final Sharing sharing;
+    private final SizeSearch sizes;
 
     Neighbours(QuoteBasis basis, Sharing sharing) {
         this.basis = basis;
-        this.sharing = sharing;
+        sizes = new SizeSearch(basis, sharing::cutQuickly);
     }
 
     /** The best change of length and the best change of quantity of one line, if they save a twentieth of the waste. */
@@ -44,9 +45,10 @@ final class Neighbours {
                 .toList();
         List<Neighbour> found = new ArrayList<>();
         if (!lengths.isEmpty() || !quantities.isEmpty()) {
-            Variant asked = variant(line, others, finished, line.quantity()).orElseThrow();
-            best(asked, lengths).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
-            best(asked, quantities).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+            variant(line, others, finished, line.quantity()).ifPresent(asked -> {
+                best(asked, lengths).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+                best(asked, quantities).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+            });
         }
         return found;
     }
@@ -74,12 +76,7 @@ final class Neighbours {
     private List<Written> lengths(QuoteLine line) {
         FineLength finished = line.assembly().make().finished().exact();
         QuoteLine.Leeway leeway = line.asked().leeway();
-        long step = basis.newRope(line.rope())
-                .rope()
-                .cutting()
-                .toNearest()
-                .roundedUp()
-                .mm();
+        long step = basis.rope(line.rope()).cutting().toNearest().roundedUp().mm();
         long range = leeway.shorter().plus(leeway.longer()).mm();
         long wider = step * Math.max(1, -Math.floorDiv(-range, step * MOST_TRIALS));
         List<Written> lengths = new ArrayList<>();
@@ -110,14 +107,14 @@ final class Neighbours {
 
     /** What the rope of the line costs when the line is changed; nothing when it could not be made so. */
     private Optional<Variant> variant(QuoteLine line, List<Piece> others, Written finished, int quantity) {
-        NewRope rope = basis.newRope(line.rope());
+        NewRope rope = basis.anySize(line.rope());
         List<Piece> own = line.changed(finished, quantity, basis.model()).pieces();
         List<Piece> pieces = new ArrayList<>(others);
         pieces.addAll(own);
         if (own.isEmpty() || !pieces.stream().allMatch(rope::holds)) {
             return Optional.empty();
         }
-        CostRange cost = sharing.cost(rope, pieces);
+        CostRange cost = sizes.bought(line.rope(), pieces, Set.of()).cutting().cost();
         if (cost.isUnknown()) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package bitterend.quoting;
 
+import bitterend.market.Bill;
 import bitterend.measure.Money;
 import java.time.LocalDate;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
  * @param policy how the price was made
  * @param lines the price of each line that is wanted itself, in the order of the request
  * @param ropes what each rope draws and costs, by id; a customer's own rope is left out
+ * @param bill what the new reels come to that all lines take, cut by themselves, one order to each supplier
  * @param neighbours cheaper changes within the customer's leeway
  * @param variations what the customer could have instead, each with its price
  * @param revision which version of it this is, from 1
@@ -20,6 +22,7 @@ public record Quote(
         QuotePolicy policy,
         List<LineQuote> lines,
         List<RopeQuote> ropes,
+        Bill bill,
         List<Neighbour> neighbours,
         List<Variation> variations,
         int revision) {
@@ -29,9 +32,10 @@ public record Quote(
             QuotePolicy policy,
             List<LineQuote> lines,
             List<RopeQuote> ropes,
+            Bill bill,
             List<Neighbour> neighbours,
             List<Variation> variations) {
-        this(request, policy, lines, ropes, neighbours, variations, 1);
+        this(request, policy, lines, ropes, bill, neighbours, variations, 1);
     }
 
     public Quote {
@@ -85,6 +89,6 @@ public record Quote(
 
     /** The same under another number, as a revision of that. */
     public Quote numbered(String other, int version) {
-        return new Quote(request.numbered(other), policy, lines, ropes, neighbours, variations, version);
+        return new Quote(request.numbered(other), policy, lines, ropes, bill, neighbours, variations, version);
     }
 }

@@ -81,11 +81,6 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         return !asked.terms().insteadOf().isEmpty();
     }
 
-    /** Whether both are cut from the shop's reels of one rope. */
-    boolean isOfRope(QuoteLine other) {
-        return !ownRope() && !other.ownRope() && rope().equals(other.rope());
-    }
-
     /** The same in another length and as often as that. */
     QuoteLine changed(Written finished, int quantity, Function<Assembly, Demanded> model) {
         Assembly.Ordered ordered = assembly.ordered();

@@ -1,7 +1,6 @@
 package bitterend.quoting;
 
 import bitterend.finding.Finding;
-import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
@@ -11,10 +10,8 @@ import bitterend.quoting.sharing.Sharing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.SortedMap;
 
 /** Makes the price of a request. */
 public final class Quoter {
@@ -41,35 +38,33 @@ public final class Quoter {
     public List<Finding> problems(QuoteRequest request) {
         List<Finding> problems = new ArrayList<>();
         for (QuoteLine line : request.lines()) {
-            NewRope rope = basis.newRope(line.rope());
+            NewRope rope = basis.anySize(line.rope());
             if (!line.ownRope() && !line.pieces().stream().allMatch(rope::holds)) {
                 problems.add(Finding.error(
                         line.assembly().origin().file(),
                         line.assembly().origin().place(),
                         "length",
                         line.assembly().make().finished().kept(),
-                        "pieces no longer than the longest reel of " + line.rope() + " that is bought, "
+                        "pieces no longer than the longest reel of " + line.rope() + " that can be had, "
                                 + LengthText.exact(rope.longest())));
             }
         }
-        request.lines().stream()
-                .filter(line -> !line.ownRope())
-                .collect(Collectors.groupingBy(QuoteLine::rope, TreeMap::new, Collectors.toList()))
-                .forEach((rope, lines) -> tooMuch(basis.newRope(rope), lines).ifPresent(problems::add));
+        RopePrices.byRope(request.lines()).values().forEach(lines -> tooMany(lines)
+                .ifPresent(problems::add));
         return problems;
     }
 
-    private static Optional<Finding> tooMuch(NewRope rope, List<QuoteLine> lines) {
-        Length all = lines.stream().map(QuoteLine::cut).reduce(Length.ZERO, Length::plus);
-        QuoteLine most =
-                lines.stream().max(Comparator.comparing(QuoteLine::cut)).orElseThrow();
-        return all.isLongerThan(rope.most())
+    private static Optional<Finding> tooMany(List<QuoteLine> lines) {
+        QuoteLine most = lines.stream()
+                .max(Comparator.comparingInt(line -> line.pieces().size()))
+                .orElseThrow();
+        return RopePrices.isTooMany(lines)
                 ? Optional.of(Finding.error(
                         most.assembly().origin().file(),
                         most.assembly().origin().place(),
                         "quantity",
                         String.valueOf(most.pieces().size()),
-                        "at most " + LengthText.exact(rope.most()) + " of " + most.rope()
+                        "at most " + NewRope.MOST_PIECES + " pieces of " + most.rope()
                                 + " in one quote; ask for the rest in another"))
                 : Optional.empty();
     }
@@ -87,27 +82,24 @@ public final class Quoter {
     public Quote quote(QuoteRequest request, List<Integer> quantities) {
         List<QuoteLine> wanted =
                 request.lines().stream().filter(line -> !line.isAlternative()).toList();
-        Map<String, List<QuoteLine>> byRope = wanted.stream()
-                .filter(line -> !line.ownRope())
-                .collect(Collectors.groupingBy(QuoteLine::rope, TreeMap::new, Collectors.toList()));
-        RopeQuoter quoter = new RopeQuoter(policy, basis, sharing, marginal);
-        Map<String, RopeQuote> ropes = new TreeMap<>();
-        byRope.forEach((rope, lines) -> ropes.put(rope, quoter.quote(rope, lines)));
+        SortedMap<String, List<QuoteLine>> byRope = RopePrices.byRope(wanted);
+        RopePrices ropes = new RopePrices(policy, basis, sharing, lightly, marginal);
+        RopePrices.Priced priced = ropes.whole(byRope);
         LinePrices prices = new LinePrices(policy, basis);
         List<LineQuote> quoted =
-                wanted.stream().map(line -> prices.of(line, ropes)).toList();
+                wanted.stream().map(line -> prices.of(line, priced)).toList();
         Neighbours neighbours = new Neighbours(basis, sharing);
         List<Neighbour> near = wanted.stream()
                 .filter(line -> !line.ownRope())
                 .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
                 .toList();
-        Variations variations =
-                new Variations(basis, prices, new RopeQuoter(policy, basis, lightly, marginal), quoted, ropes);
+        Variations variations = new Variations(basis, prices, ropes, quoted, priced);
         return new Quote(
                 request,
                 policy,
                 quoted,
-                List.copyOf(ropes.values()),
+                List.copyOf(priced.ropes().values()),
+                priced.bill(),
                 near,
                 varied(request, quoted, near, quantities, variations));
     }

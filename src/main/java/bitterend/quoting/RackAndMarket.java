@@ -2,6 +2,7 @@ package bitterend.quoting;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
+import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.Reel;
@@ -11,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Today's rack with new reels beside it, for one rope and all that is linked to it by an allowed substitute. */
@@ -48,8 +50,31 @@ final class RackAndMarket {
         return !piece.ownRope() && piece.choices().stream().anyMatch(choice -> ropes.contains(choice.rope()));
     }
 
-    /** The booked work and more pieces. There are new reels for all, asked for or not, so that problems differ in nothing else. */
-    PackingProblem problem(List<Piece> more) {
+    /** The choice among the sizes of new reels of each of its ropes, which come in time for what is asked for. */
+    Map<String, SizeChoice> sizes() {
+        List<Piece> all = new ArrayList<>(booked);
+        all.addAll(asked);
+        Map<String, SizeChoice> sizes = new TreeMap<>();
+        for (String id : ropes) {
+            List<Piece> held = all.stream()
+                    .filter(piece ->
+                            piece.lengthOn(id).filter(cut -> isHeld(id, cut)).isPresent())
+                    .toList();
+            sizes.put(id, basis.sizes(id, Set.of(), held, asked));
+        }
+        return sizes;
+    }
+
+    private boolean isHeld(String id, Length cut) {
+        return !cut.isLongerThan(basis.anySize(id).longest());
+    }
+
+    /**
+     * The booked work and more pieces. There are new reels for all, asked for or not, so that problems differ in nothing else.
+     *
+     * @param bought every rope of it on the new reels that may be bought
+     */
+    PackingProblem problem(List<Piece> more, Map<String, NewRope> bought) {
         PackingProblem book = basis.book();
         List<Piece> pieces = new ArrayList<>(booked);
         pieces.addAll(more);
@@ -60,13 +85,14 @@ final class RackAndMarket {
         List<Reel> reels = new ArrayList<>(book.reels().stream()
                 .filter(reel -> ropes.contains(reel.rope()))
                 .toList());
-        for (String id : ropes) {
-            NewRope rope = basis.newRope(id);
+        for (NewRope rope : bought.values()) {
             catalogue.putAll(rope.ropes());
             values.putAll(rope.values());
             reels.addAll(rope.reels(all, certificate()));
         }
-        return book.about(pieces.stream().map(this::onNewReelsToo).toList())
+        return book.about(pieces.stream()
+                        .map(piece -> onNewReelsToo(piece, bought))
+                        .toList())
                 .withEarlier(Map.of())
                 .withRack(catalogue, values, reels);
     }
@@ -82,10 +108,13 @@ final class RackAndMarket {
                 .orElse("");
     }
 
-    private Piece onNewReelsToo(Piece piece) {
+    private static Piece onNewReelsToo(Piece piece, Map<String, NewRope> bought) {
         List<Piece.RopeChoice> choices = new ArrayList<>(piece.choices());
         for (Piece.RopeChoice choice : piece.choices()) {
-            choices.addAll(basis.newRope(choice.rope()).choices(piece));
+            NewRope rope = bought.get(choice.rope());
+            if (rope != null) {
+                choices.addAll(rope.choices(piece));
+            }
         }
         return piece.onAnyOf(choices);
     }

@@ -19,6 +19,7 @@ import java.util.List;
  * @param worth the rope in the pieces at its price
  * @param shares the cost of cutting the lines by themselves, shared out
  * @param waste the three views of the waste
+ * @param buying the new reels that it is priced on
  * @param charged the view that is charged, and what each line pays for rope, waste and reel handling
  */
 public record RopeQuote(
@@ -30,6 +31,7 @@ public record RopeQuote(
         Cost worth,
         RopeShares shares,
         Waste waste,
+        RopeBuying buying,
         Charged charged) {
     public RopeQuote {
         lines = List.copyOf(lines);

@@ -34,23 +34,23 @@ final class RopeQuoter {
     }
 
     /** With all views of the waste. */
-    RopeQuote quote(String id, List<QuoteLine> lines) {
-        return quote(id, lines, true);
+    RopeQuote quote(BoughtRope bought, List<QuoteLine> lines) {
+        return quote(bought, lines, true);
     }
 
     /** With no view of the waste that is not charged: each takes many packings. */
-    RopeQuote lightly(String id, List<QuoteLine> lines) {
-        return quote(id, lines, false);
+    RopeQuote lightly(BoughtRope bought, List<QuoteLine> lines) {
+        return quote(bought, lines, false);
     }
 
-    private RopeQuote quote(String id, List<QuoteLine> lines, boolean whole) {
-        NewRope rope = basis.newRope(id);
+    private RopeQuote quote(BoughtRope bought, List<QuoteLine> lines, boolean whole) {
+        NewRope rope = bought.rope();
         List<Party> parties = lines.stream()
                 .map(line -> new Party(line.name(), line.pieces()))
                 .toList();
         List<Piece> pieces =
                 lines.stream().flatMap(line -> line.pieces().stream()).toList();
-        RopeShares shares = sharing.share(rope, parties);
+        RopeShares shares = sharing.share(bought.cutting(), parties);
         Cost worth = rope.rope().price().of(new Party("", pieces).cut());
         LengthBook book =
                 new CuttingOrder(shares.problem()).plan(shares.packing()).book();
@@ -59,7 +59,7 @@ final class RopeQuoter {
                 whole || policy.waste() == WasteBasis.MARGINAL ? marginal.of(rope, pieces, worth) : NOT_LOOKED_AT,
                 whole || policy.waste() == WasteBasis.USUAL ? usual.of(rope, pieces, worth) : NOT_LOOKED_AT);
         return new RopeQuote(
-                id,
+                rope.rope().id(),
                 lines.stream().map(QuoteLine::name).toList(),
                 lines.stream().map(QuoteLine::finished).reduce(Length.ZERO, Length::plus),
                 drawn(rope, book, parties),
@@ -67,6 +67,7 @@ final class RopeQuoter {
                 worth,
                 shares,
                 waste,
+                bought.told(basis),
                 charged(rope, shares, waste, worth, parties));
     }
 

@@ -39,11 +39,14 @@ public final class QuoteFilePage {
                 "What is said of each assembly, and shares in %, are rounded to the last digit and need not add up;"
                         + " what is said of a line adds up.");
         quote.lines().forEach(line -> line(page, catalogue, quote.policy().parts(), line));
+        QuoteBuyingBlock buying = new QuoteBuyingBlock(figures, quote.request().day());
         for (RopeQuote rope : quote.ropes()) {
             QuoteRopeBlock block = new QuoteRopeBlock(figures, rope);
             block.write(page, catalogue);
+            catalogue.findRope(rope.rope()).ifPresent(known -> buying.ofRope(page, rope.buying(), known));
             block.sharing(page);
         }
+        buying.order(page, quote);
         if (!quote.neighbours().isEmpty()) {
             page.heading("Cheaper nearby");
             quote.neighbours().forEach(each -> page.paragraph(new QuoteNeighbourWords(figures).of(each)));

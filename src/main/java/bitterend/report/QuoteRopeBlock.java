@@ -41,7 +41,7 @@ final class QuoteRopeBlock {
         }
         page.paragraph("Charged: waste " + rope.charged().basis().word() + ", "
                 + figures.money(rope.charged().total()) + " for rope, waste and reel handling together. Alone:"
-                + " cut by itself from new reels of the sizes we buy, what is left going back to the rack at its"
+                + " cut by itself from new reels that can be had so, what is left going back to the rack at its"
                 + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
                 + " added to past weeks.");
         if (rope.waste().usual() instanceof WasteView.Span usual) {
@@ -98,6 +98,9 @@ final class QuoteRopeBlock {
         boolean one = rope.lines().size() == 1;
         if (!one) {
             page.tableApart(shareTable(shares));
+        }
+        if (!one) {
+            page.paragraph("Alone, a group of lines is cut from new reels of these same sizes at these same prices.");
         }
         page.paragraph((one ? "This line costs " : "The lines of this rope cost ")
                 + figures.money(shares.cost())

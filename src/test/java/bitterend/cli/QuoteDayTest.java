@@ -63,16 +63,17 @@ final class QuoteDayTest {
                 run(0, "quote", shop, request("Q-2602.json"), "--customer").out());
     }
 
+    /** Freight by weight is in it: 600 ft of 36.0 lb/100 ft are 97.976 kg, at 0.18 EUR/kg 17.64 EUR a reel. */
     @Test
     void filePage_saysWhatIsDrawnWastedAndCharged() {
         String page = run(0, "quote", shop, request("Q-2602.json")).out();
         for (String words : List.of(
                 "not for the customer",
-                "waste and reel handling   28.26    4.71",
-                "price                    767.88  127.98",
+                "waste and reel handling   45.89    7.65",
+                "price                    793.74  132.29",
                 "drawn     63.336  10.556",
-                "alone     28.26        28.26  28.26",
-                "Charged: waste alone, 272.53 EUR",
+                "alone     45.89        45.89  45.89",
+                "Charged: waste alone, 290.16 EUR",
                 "proven the least")) {
             assertTrue(page.contains(words), words + " not in\n" + page);
         }
@@ -108,7 +109,7 @@ final class QuoteDayTest {
     private static void showsNothingOfTheInside(String shown) {
         hasNone(INSIDE, shown);
         hasNone(List.of("whole price", "139.8", "139810"), shown);
-        assertTrue(shown.contains("132.20") && shown.contains("2531.50"), shown);
+        assertTrue(shown.contains("131.59") && shown.contains("2520.68"), shown);
     }
 
     @Test
@@ -188,7 +189,7 @@ final class QuoteDayTest {
         String page = run(0, "quote", shop, request("Q-2601.csv")).out();
         String rope = page.substring(page.indexOf("DN20, double braid nylon"));
         assertTrue(
-                Pattern.compile("alone +59\\.25 +59\\.25 +59\\.25 ")
+                Pattern.compile("alone +50\\.25 +50\\.25 +50\\.25 ")
                         .matcher(rope)
                         .find(),
                 rope);

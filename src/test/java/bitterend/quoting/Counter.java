@@ -1,12 +1,15 @@
 package bitterend.quoting;
 
+import bitterend.catalogue.Rope;
 import bitterend.demand.Assembly;
 import bitterend.demand.BenchPapers;
 import bitterend.demand.Demanded;
 import bitterend.demand.EndSpec;
 import bitterend.demand.Measuring;
 import bitterend.demand.Piece;
-import bitterend.measure.Cost;
+import bitterend.market.Market;
+import bitterend.market.Offer;
+import bitterend.market.Supplier;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Ratio;
@@ -31,7 +34,8 @@ import java.util.stream.IntStream;
 /** A counter where prices are asked for: one rope at a cent a millimetre, plain ends, cut length as finished. */
 final class Counter {
     private final PackingProblem book;
-    private final List<NewReel> reels = new ArrayList<>();
+    private final List<Offer> offers = new ArrayList<>();
+    private final List<Supplier> suppliers = new ArrayList<>();
     private final List<QuoteLine> lines = new ArrayList<>();
     private final List<PastWeek> weeks = new ArrayList<>();
     private QuotePolicy policy = new QuotePolicy(
@@ -46,8 +50,18 @@ final class Counter {
         book = shop.problem();
     }
 
+    /** A reel at a cent a millimetre, as many as are wanted. */
     Counter reel(long mm) {
-        reels.add(new NewReel(new Length(mm), new Cost(mm * Cost.MILLIS_PER_MINOR)));
+        return offer(new Offer("reel " + mm, "", "R", Offer.Made.plain(new Length(mm)), Offer.Terms.of(new Money(mm))));
+    }
+
+    Counter offer(Offer offer) {
+        offers.add(offer);
+        return this;
+    }
+
+    Counter supplier(Supplier supplier) {
+        suppliers.add(supplier);
         return this;
     }
 
@@ -102,9 +116,14 @@ final class Counter {
     }
 
     Quoter quoter() {
-        NewRope rope =
-                new NewRope(book.rope("R"), book.values().getOrDefault("R", StockValue.NOTHING), book.prices(), reels);
-        QuoteBasis basis = new QuoteBasis(book, Map.of("R", rope), weeks, Counter::demanded);
+        Rope rope = book.rope("R");
+        NewRope usual = new NewRope(
+                rope,
+                book.values().getOrDefault("R", StockValue.NOTHING),
+                book.prices(),
+                List.of(NewReel.at(rope.price(), rope.usualReel())));
+        Market market = new Market(PlainShop.DAY, offers, suppliers, Map.of("R", rope.mass()));
+        QuoteBasis basis = new QuoteBasis(book, market, Map.of("R", usual), weeks, Counter::demanded);
         Effort effort = Effort.of(Duration.ofSeconds(2));
         return new Quoter(policy, basis, FullStrategy.patternsAlone(), effort, effort);
     }

@@ -210,20 +210,20 @@ final class QuoterTest {
         assertTrue(problems.get(0).expected().contains("10000 mm"));
     }
 
-    /** 400 new reels of 10 m hold 2,000 m for certain: half of their length. */
     @Test
-    void moreRopeThanCanBeWorkedOut_isRefusedWhereItStands() {
+    void morePiecesThanCanBeWorkedOut_areRefusedWhereTheyStand() {
         assertEquals(
                 List.of(),
                 counter()
-                        .line("1", 5_000, 400)
+                        .line("1", 5_000, 5_000)
                         .quoter()
-                        .problems(counter().line("1", 5_000, 400).request()));
-        Counter counter = counter().line("1", 5_000, 401);
+                        .problems(counter().line("1", 5_000, 5_000).request()));
+        Counter counter = counter().line("1", 5_000, 2_501).line("2", 5_000, 2_500);
         List<Finding> problems = counter.quoter().problems(counter.request());
         assertEquals(1, problems.size());
         assertEquals("quantity", problems.get(0).field());
-        assertTrue(problems.get(0).expected().contains("2000000 mm"), problems.get(0)::toString);
+        assertEquals("row 2", problems.get(0).place());
+        assertTrue(problems.get(0).expected().contains("5000 pieces"), problems.get(0)::toString);
     }
 
     /** Two of 5.1 m waste nearly a reel; two of 5 m fit one. */

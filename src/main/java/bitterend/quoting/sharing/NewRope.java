@@ -4,16 +4,20 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Prices;
+import bitterend.packing.RunId;
 import bitterend.packing.Words;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -26,7 +30,8 @@ import java.util.TreeMap;
  * @param sizes the reels that are bought, the shortest first; never empty
  */
 public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> sizes) {
-    private static final int MOST_REELS = 400;
+    /** So many pieces are cut at a time at most; there is a new reel of each size that holds it for each of them. */
+    public static final int MOST_PIECES = 5_000;
 
     public NewRope {
         sizes = sizes.stream()
@@ -36,6 +41,11 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
         if (sizes.isEmpty()) {
             throw new IllegalArgumentException("no reel size of " + rope.id());
         }
+    }
+
+    /** The same rope on other reels. */
+    public NewRope on(List<NewReel> others) {
+        return new NewRope(rope, rack, prices, others);
     }
 
     /** The longest piece that a new reel gives. */
@@ -52,11 +62,6 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
         return piece.lengthOn(rope.id())
                 .filter(cut -> !cut.isLongerThan(longest()))
                 .isPresent();
-    }
-
-    /** So much of the rope can be worked out at a time: half of what the most new reels hold, which always suffices. */
-    public Length most() {
-        return new Length(longest().mm() / 2 * MOST_REELS);
     }
 
     /** What a piece takes up on a run: its length and one cut loss, in millimetres. */
@@ -123,7 +128,7 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
         return values;
     }
 
-    /** Enough new reels of every size for each of these pieces to have one of its own, up to 400 of a size. */
+    /** Enough new reels of every size for each of these pieces to have one of its own. */
     public List<Reel> reels(List<Piece> pieces) {
         return reels(pieces, "");
     }
@@ -137,11 +142,25 @@ public record NewRope(Rope rope, StockValue rack, Prices prices, List<NewReel> s
                             .filter(cut -> !cut.isLongerThan(size.length()))
                             .isPresent())
                     .count();
-            for (int i = 1; i <= Math.min(MOST_REELS, wanted); i++) {
+            for (int i = 1; i <= wanted; i++) {
                 reels.add(reel(size, i, certificate));
             }
         }
         return reels;
+    }
+
+    /** How many new reels of each size a packing cuts; sizes of which it cuts none are left out. */
+    public Map<NewReel, Integer> taken(PackingProblem problem, Packing packing) {
+        Map<String, NewReel> byName = new TreeMap<>();
+        sizes.forEach(size -> byName.put(name(size), size));
+        Map<NewReel, Integer> taken = new HashMap<>();
+        packing.places().values().stream()
+                .map(RunId::reel)
+                .distinct()
+                .map(reel -> byName.get(problem.reel(reel).rope()))
+                .filter(Objects::nonNull)
+                .forEach(size -> taken.merge(size, 1, Integer::sum));
+        return taken;
     }
 
     /** The choice of a new reel of any size for a piece of this rope. */

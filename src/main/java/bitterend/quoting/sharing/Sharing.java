@@ -4,7 +4,6 @@ import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
-import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import java.math.BigInteger;
@@ -37,23 +36,66 @@ public final class Sharing {
     }
 
     /**
-     * The shares of the parties in the cost of their pieces.
+     * Pieces cut from new reels as well as the whole effort allows.
      *
-     * @param parties at least one, each with at least one piece, none longer than the longest reel
+     * @param pieces at least one, none longer than the longest reel
      */
-    public RopeShares share(NewRope rope, List<Party> parties) {
-        List<Piece> pieces =
-                parties.stream().flatMap(party -> party.pieces().stream()).toList();
+    public Cutting cut(NewRope rope, List<Piece> pieces) {
         PackingProblem problem = rope.problem(pieces, day);
         Packer.Result result = packer.pack(problem, effort);
-        GroupCosts costs = new GroupCosts(rope, parties, new GroupCosts.Fallback(packer, perGroup, day));
-        Packing packing = costs.exactPacking(problem).orElse(result.packing());
-        CostRange all = new CostRange(
-                costs.exact().orElse(CostRange.of(result, pieces.size()).proven()),
-                new PlanPrice(problem).of(packing).millis());
+        return findExact(problem, rope, pieces)
+                .map(exact -> new Cutting(rope, problem, exact.packing(), exact.cost(), result.bounds()))
+                .orElseGet(() -> cutting(rope, problem, result));
+    }
+
+    /** The same with the effort for one group. */
+    public Cutting cutQuickly(NewRope rope, List<Piece> pieces) {
+        PackingProblem problem = rope.problem(pieces, day);
+        return findExact(problem, rope, pieces).orElseGet(() -> cutting(rope, problem, packer.pack(problem, perGroup)));
+    }
+
+    private static Cutting cutting(NewRope rope, PackingProblem problem, Packer.Result result) {
+        CostRange cost = CostRange.of(result, problem.pieces().size());
+        return new Cutting(rope, problem, result.packing(), cost, result.bounds());
+    }
+
+    /** By the exact table, where it reaches. */
+    private Optional<Cutting> findExact(PackingProblem problem, NewRope rope, List<Piece> pieces) {
+        GroupCosts costs = costs(rope, List.of(new Party("all", pieces)));
+        return costs.exactPacking(problem).map(packing -> {
+            long cost = new PlanPrice(problem).of(packing).millis();
+            return new Cutting(
+                    rope, problem, packing, new CostRange(costs.exact().orElse(cost), cost), List.of());
+        });
+    }
+
+    /** The shares of the parties in the cost of their pieces, which are cut as well as the whole effort allows. */
+    public RopeShares share(NewRope rope, List<Party> parties) {
+        return share(
+                cut(
+                        rope,
+                        parties.stream()
+                                .flatMap(party -> party.pieces().stream())
+                                .toList()),
+                parties);
+    }
+
+    /**
+     * The shares of the parties in the cost of their pieces.
+     *
+     * @param cutting of all their pieces, which are cut whole
+     * @param parties at least one, each with at least one piece
+     */
+    public RopeShares share(Cutting cutting, List<Party> parties) {
+        NewRope rope = cutting.rope();
+        List<Piece> pieces =
+                parties.stream().flatMap(party -> party.pieces().stream()).toList();
+        PackingProblem problem = cutting.problem();
+        GroupCosts costs = costs(rope, parties);
+        CostRange all = cutting.cost();
         costs.putWhole(all);
         Cost cost = new Cost(all.found());
-        DualPrices duals = DualPrices.of(rope, problem.pieces(), result.bounds());
+        DualPrices duals = DualPrices.of(rope, problem.pieces(), cutting.bounds());
         BigInteger sum = duals.of(new Party("all", problem.pieces()));
         List<BigFraction> shares = new ArrayList<>();
         for (Party party : parties) {
@@ -61,7 +103,7 @@ public final class Sharing {
         }
         return new RopeShares(
                 problem,
-                packing,
+                cutting.packing(),
                 cost,
                 new Cost(all.proven()),
                 shares,
@@ -69,14 +111,16 @@ public final class Sharing {
                 new StableSplit(parties, costs, shares).find());
     }
 
+    private GroupCosts costs(NewRope rope, List<Party> parties) {
+        return new GroupCosts(rope, parties, new GroupCosts.Fallback(packer, perGroup, day));
+    }
+
     /** What it costs to cut pieces from new reels, without any sharing; no more is known of pieces longer than a reel. */
     public CostRange cost(NewRope rope, List<Piece> pieces) {
         if (pieces.isEmpty()) {
             return new CostRange(0, 0);
         }
-        GroupCosts costs =
-                new GroupCosts(rope, List.of(new Party("all", pieces)), new GroupCosts.Fallback(packer, perGroup, day));
-        return costs.of(Group.alone(0));
+        return costs(rope, List.of(new Party("all", pieces))).of(Group.alone(0));
     }
 
     private static BigFraction byDuals(Cost cost, BigInteger price, BigInteger sum) {

@@ -4,8 +4,6 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.DemandModel;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
-import bitterend.measure.Cost;
-import bitterend.measure.Length;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
@@ -85,29 +83,16 @@ public final class PriceRequest {
     /** A day's open work and rack, every rope on the new reels that suppliers offer, and the past weeks. */
     private QuoteBasis basis(PackingProblem book) {
         Shop shop = now.shop();
-        Map<String, NewRope> bought = new TreeMap<>();
+        Map<String, NewRope> usual = new TreeMap<>();
         for (Rope rope : shop.catalogue().ropes()) {
             StockValue value = book.values().getOrDefault(rope.id(), StockValue.NOTHING);
-            bought.put(rope.id(), new NewRope(rope, value, shop.settings().prices(), sizes(shop, rope)));
+            NewReel reel = NewReel.at(rope.price(), rope.usualReel());
+            usual.put(rope.id(), new NewRope(rope, value, shop.settings().prices(), List.of(reel)));
         }
         DemandModel model = new DemandModel(shop.catalogue());
         List<PastWeek> past = shop.supplies().history().weeks().stream()
                 .map(week -> new PastWeek(week.monday(), week.pieces()))
                 .toList();
-        return new QuoteBasis(book, bought, past, model::pieces);
-    }
-
-    /** Reels as they are offered, each length at its lowest price with freight; without offers the usual reel at the rope's price. */
-    private static List<NewReel> sizes(Shop shop, Rope rope) {
-        Map<Length, Cost> paid = new TreeMap<>();
-        shop.supplies().offers().stream()
-                .filter(offer -> offer.rope().equals(rope.id()) && offer.plannable())
-                .forEach(offer -> paid.merge(offer.usable(), offer.paid(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
-        if (paid.isEmpty()) {
-            return List.of(NewReel.at(rope.price(), rope.usualReel()));
-        }
-        return paid.entrySet().stream()
-                .map(size -> new NewReel(size.getKey(), size.getValue()))
-                .toList();
+        return new QuoteBasis(book, shop.market(book.day()), usual, past, model::pieces);
     }
 }
