@@ -11,6 +11,7 @@ import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.Formula;
 import bitterend.measure.Length;
 import bitterend.measure.Parsed;
 import bitterend.measure.Units;
@@ -134,8 +135,9 @@ public final class CountCsv {
     private static String text(List<Map<String, String>> rows) {
         TableText table = TableText.of(String.join(",", WRITTEN) + "\n");
         for (Map<String, String> row : rows) {
-            table = table.plus(
-                    WRITTEN.stream().map(column -> row.getOrDefault(column, "")).collect(Collectors.toList()));
+            table = table.plus(WRITTEN.stream()
+                    .map(column -> Formula.marked(row.getOrDefault(column, "")))
+                    .collect(Collectors.toList()));
         }
         return table.text();
     }

@@ -19,12 +19,19 @@ public final class FlawText {
     private static final Pattern FLAW = Pattern.compile(
             "(?<from>[^:]+?)(?: to (?<to>[^:]+?))?(?: *(?:\\+/-|\u00b1) *(?<uncertainty>[^:]+?))?(?: *: *(?<what>.*))?");
 
+    /** Of one reel. */
+    static final int MOST = 200;
+
     private FlawText() {}
 
     /** Beginnings rounded down, ends and uncertainties up: what is avoided is never too short. */
     public static Parsed<List<Flaw>> parse(String text) {
         List<Flaw> flaws = new ArrayList<>();
-        for (String part : text.split(";")) {
+        String[] parts = text.split(";");
+        if (parts.length > MOST) {
+            return Parsed.refused("at most " + MOST + " flaws; a reel with more is cut apart, or scrap");
+        }
+        for (String part : parts) {
             Parsed<Flaw> flaw = flaw(part.strip());
             if (flaw.refusal().isPresent()) {
                 return Parsed.refused(flaw.refusal().get());

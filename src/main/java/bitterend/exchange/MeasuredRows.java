@@ -9,6 +9,7 @@ import bitterend.measure.LengthsInWords;
 import bitterend.measure.Written;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -139,6 +140,9 @@ public final class MeasuredRows {
 
     private static <T> T kept(Path file, Supplier<T> work) {
         try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                throw new FileSystemException(file.toString(), null, "it is no file that can be read");
+            }
             byte @Nullable [] before = Files.exists(file) ? Files.readAllBytes(file) : null;
             try {
                 return work.get();

@@ -94,7 +94,7 @@ final class OffersCsv {
                 row.optional("tolerance", OffersCsv::tolerance, Ratio.ZERO),
                 row.optional("known", Readings.word(Reel.Known.values(), Reel.Known::word), Reel.Known.METERED),
                 row.optional("joined", Readings::yesOrNo, false),
-                row.optional("certificate", Readings::text, ""),
+                row.optional("certificate", Readings::mark, ""),
                 row.optional("one lot", Readings::yesOrNo, false));
     }
 

@@ -81,7 +81,7 @@ final class OnOrderCsv {
 
     private Offer.Made made(Fields row, String supplier, String rope) {
         Written length = row.require("length", Readings::presentAsWritten, Written.worked(new Length(1)));
-        String certificate = row.optional("certificate", Readings::text, "");
+        String certificate = row.optional("certificate", Readings::mark, "");
         List<Offer> ofRope =
                 offers.stream().filter(offer -> offer.rope().equals(rope)).toList();
         return mostShort(alike(rope, supplier, length.roundedDown()))

@@ -36,7 +36,11 @@ import java.util.stream.Collectors;
 /** Reads {@code orders.csv}: one row for each line of an order. */
 final class OrdersCsv {
     static final String NAME = "orders.csv";
-    private static final int MOST_PIECES = 10_000;
+    /** Of one line. */
+    static final int MOST_PIECES = 10_000;
+    /** Of all lines together: a plan of more would take more memory and time than a shop has. */
+    static final int MOST_IN_ALL = 20_000;
+
     private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
     private static final Reading<Integer> FINISHING = Readings.whole(0, Piece.Source.MOST_DAYS);
     private static final Reading<Integer> QUANTITY = Readings.whole(1, MOST_PIECES);
@@ -102,9 +106,23 @@ final class OrdersCsv {
         List<Assembly> assemblies = new ArrayList<>();
         Map<String, String> ids = new HashMap<>();
         LookAlike met = new LookAlike();
+        int pieces = 0;
         for (Fields row : new CsvTable(file, COLUMNS, findings, ofLines).rows()) {
             row.unlike("order", row.text("order").orElse(""), met);
-            assemblies.addAll(assemblies(row, ids));
+            List<Assembly> made = assemblies(row, ids);
+            int more = made.stream()
+                    .map(Assembly::ordered)
+                    .mapToInt(each -> each.quantity() * each.legs())
+                    .sum();
+            if (pieces + more > MOST_IN_ALL) {
+                row.error(
+                        "quantity",
+                        "at most " + MOST_IN_ALL + " pieces in all lines together; these would make "
+                                + (pieces + more));
+            } else {
+                pieces += more;
+                assemblies.addAll(made);
+            }
         }
         assemblies.sort(
                 Comparator.comparing((Assembly each) -> each.ordered().source().order(), NaturalOrder.IDS)
@@ -264,7 +282,7 @@ final class OrdersCsv {
         }
         return new Assembly.Terms(
                 new Piece.Matching(set, bond),
-                row.optional("certificate", Readings::text, ""),
+                row.optional("certificate", Readings::mark, ""),
                 row.optional("own rope", Readings::yesOrNo, false),
                 row.optional("use", USE, Assembly.Use.GENERAL),
                 row.optional("code", EndText::partId, ""));

@@ -147,8 +147,8 @@ final class ReelsCsv {
 
     private static Reel.Papers papers(Fields row) {
         return new Reel.Papers(
-                row.optional("certificate", Readings::text, ""),
-                row.optional("certificate number", Readings::text, ""),
+                row.optional("certificate", Readings::mark, ""),
+                row.optional("certificate number", Readings::mark, ""),
                 row.optional("use by", Readings::dayOfTable, LocalDate.MAX),
                 row.optional("received", Readings::dayOfTable, LocalDate.MIN));
     }

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.finding.Formula;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import bitterend.measure.Mass;
@@ -31,7 +32,7 @@ final class ReelsText {
         for (Reel booked : reels) {
             Reel reel = booked.withFlaws(Flaw.merged(RopeWork.within(booked.flaws(), booked.length())));
             text.append(CELLS.values().stream()
-                            .map(cell -> quoted(oneLine(cell.apply(reel))))
+                            .map(cell -> quoted(Formula.marked(oneLine(cell.apply(reel)))))
                             .collect(Collectors.joining(",")))
                     .append('\n');
         }

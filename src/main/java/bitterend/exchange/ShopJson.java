@@ -152,7 +152,7 @@ final class ShopJson {
                     ? Parsed.of(amount.get().fine())
                     : Parsed.refused("a price such as "
                             + example(money).print(new Money(250)) + ", or 3 min of labour; at most "
-                            + example(money).most());
+                            + example(money).most() + ", or 9999 min");
         };
     }
 

@@ -30,7 +30,7 @@ public final class StockText {
 
     /** A production run, or a number on a certificate. */
     public static Parsed<String> lot(String text) {
-        return Readings.text(text)
+        return Readings.mark(text)
                 .then(lot -> lot.codePointCount(0, lot.length()) <= LONGEST_LOT
                         ? Parsed.of(lot)
                         : Parsed.refused("at most " + LONGEST_LOT + " characters on one line"));

@@ -20,6 +20,10 @@ public record Finding(
         Severity severity, String file, String place, String field, Sentence what, Sentence wanted, boolean typed)
         implements Comparable<Finding> {
 
+    /** Of what was found so many characters are repeated at most. */
+    public static final int LONGEST_FOUND = 300;
+
+    private static final int SHOWN_OF_LONG = 60;
     private static final String WANTED = "; wanted: ";
 
     /** What is wanted begins so where it is a limit. */
@@ -59,11 +63,19 @@ public record Finding(
     }
 
     public static Finding error(String file, String place, String field, String found, String expected) {
-        return new Finding(Severity.ERROR, file, place, field, found, expected);
+        return new Finding(Severity.ERROR, file, place, field, repeated(found), expected);
     }
 
     public static Finding warning(String file, String place, String field, String found, String expected) {
-        return new Finding(Severity.WARNING, file, place, field, found, expected);
+        return new Finding(Severity.WARNING, file, place, field, repeated(found), expected);
+    }
+
+    /** What was found as far as a reader needs it to find it again. */
+    private static String repeated(String found) {
+        return found.length() <= LONGEST_FOUND
+                ? found
+                : found.substring(0, found.offsetByCodePoints(0, SHOWN_OF_LONG)) + "... (" + found.length()
+                        + " characters)";
     }
 
     /** The same of what nobody wrote like that: it was worked out, and no page quotes it. */

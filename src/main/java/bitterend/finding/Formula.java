@@ -12,6 +12,11 @@ public final class Formula {
         return !words.isEmpty() && RUNS.indexOf(words.charAt(0)) >= 0;
     }
 
+    /** The words without the {@code '} that was put in front of them. */
+    public static String unmarked(String words) {
+        return words.startsWith("'") && isRun(words.substring(1)) ? words.substring(1) : words;
+    }
+
     /** The words, with a {@code '} in front where a spreadsheet would run them. */
     public static String marked(String words) {
         return isRun(words) ? "'" + words : words;

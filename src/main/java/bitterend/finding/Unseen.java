@@ -21,6 +21,21 @@ public final class Unseen {
         return shown(page, "\n");
     }
 
+    /** The same in a cell of a table, tabs and line breaks left alone. */
+    public static String shownInCell(String text) {
+        return shown(text, "\n\r\t");
+    }
+
+    /** The text without such characters, blanks of other widths as plain ones: for marks that are compared with one another. */
+    public static String plain(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        text.codePoints()
+                .filter(each -> !isUnseen(each) || Character.isWhitespace(each))
+                .map(each -> Character.getType(each) == Character.SPACE_SEPARATOR ? ' ' : each)
+                .forEach(plain::appendCodePoint);
+        return plain.toString().strip();
+    }
+
     private static String shown(String text, String allowed) {
         if (isClean(text, allowed)) {
             return text;

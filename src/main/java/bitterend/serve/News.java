@@ -10,7 +10,7 @@ import java.util.concurrent.TimeUnit;
 
 /** Tells every browser that looks on when something of the shop has changed, whoever changed it. */
 final class News implements Screen, AutoCloseable {
-    private static final int MOST_LISTENERS = 64;
+    static final int MOST_LISTENERS = 64;
     private static final long PAUSE_MILLIS = 1_000;
 
     private final Shelf shelf;

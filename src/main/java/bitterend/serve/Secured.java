@@ -31,6 +31,9 @@ public record Secured(KeyStore store, String password) {
     }
 
     private static KeyStore opened(Path file, String password) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new IOException(file + " is no file that can be read");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             KeyStore store = KeyStore.getInstance("PKCS12");
             store.load(in, password.toCharArray());

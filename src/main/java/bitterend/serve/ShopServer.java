@@ -28,7 +28,7 @@ public final class ShopServer implements AutoCloseable {
     /** The shop in a command that a page names. */
     private static final String NAMED = "SHOP";
 
-    private static final long LARGEST_REQUEST = 2_000_000;
+    static final long LARGEST_REQUEST = 2_000_000;
 
     private final Javalin server;
     private final String url;

@@ -61,7 +61,7 @@ final class BadInputTest {
         Files.delete(shop.resolve("orders.csv"));
         Files.createDirectory(shop.resolve("orders.csv"));
         assertEquals(
-                List.of("error: orders.csv: found nothing, expected a file that can be read"),
+                List.of("error: orders.csv: found \"a folder\", expected a file that can be read"),
                 ShopFolder.read(shop).findings().stream().map(Finding::toString).toList());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.LimitsPage;
 import bitterend.work.CrashLog.Doing;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,7 +43,7 @@ final class CrashLogTest {
             assertEquals(file, log.write(DOING, at(line)));
             files.add(file.orElseThrow());
         }
-        assertEquals(CrashLog.MOST_FILES, files.size());
+        assertEquals(LimitsPage.most("files about faults of one run"), files.size());
         assertTrue(log.write(DOING, at(-1)).isEmpty());
         for (Path file : files) {
             assertFalse(Files.readString(file).contains("of a customer"));

@@ -3,6 +3,7 @@ package bitterend.exchange.form;
 import bitterend.exchange.workbook.Cell;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.finding.Formula;
 import bitterend.finding.Unseen;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,6 +17,8 @@ import java.util.regex.Pattern;
  */
 public final class CsvTable {
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
+
+    private static final Pattern FIGURE = Pattern.compile("[+-] ?[0-9][^=@(]*");
 
     private final InputFile file;
     private final CsvColumns columns;
@@ -125,10 +128,26 @@ public final class CsvTable {
         Map<String, String> texts = new HashMap<>();
         for (int column = 0; column < names.size(); column++) {
             boolean number = table.isNumber(row, column);
-            texts.put(names.get(column), local.cell(place, names.get(column), cells.get(column), number));
+            String cell = Formula.unmarked(cells.get(column));
+            texts.put(names.get(column), local.cell(place, names.get(column), cell, number));
+            tellRun(place, names.get(column), cells.get(column));
             tellUnseen(file.name(), place, names.get(column), cells.get(column), findings);
         }
         rows.add(new Fields(file.name(), place, texts, ofRows));
+    }
+
+    /** Tells words that a spreadsheet would run when somebody opens the file in one. */
+    private void tellRun(String place, String field, String text) {
+        if (file.sheets().isEmpty()
+                && Formula.isRun(text)
+                && !FIGURE.matcher(text).matches()) {
+            findings.add(Finding.warning(
+                    file.name(),
+                    place,
+                    field,
+                    text,
+                    "words that no spreadsheet would run as a formula, such as with a ' in front; used as they are"));
+        }
     }
 
     /** Tells a character that turns or hides what is beside it; pages show it. */

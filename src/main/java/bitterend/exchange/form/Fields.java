@@ -99,7 +99,8 @@ public final class Fields {
     public Optional<String> text(String name) {
         asked.accept(name);
         String text = texts.get(name);
-        return text == null || text.isBlank() ? Optional.empty() : Optional.of(text.strip());
+        String plain = text == null ? "" : Readings.blanks(text).strip();
+        return plain.isEmpty() ? Optional.empty() : Optional.of(plain);
     }
 
     /** A field that must be filled. */

@@ -27,7 +27,6 @@ import java.util.regex.Pattern;
  * @param form how days and figures are typed in it, where it is a table
  */
 public record InputFile(String name, String text, String digest, List<Sheet> sheets, LocalForm form) {
-    private static final long MOST_BYTES = 100_000_000;
     private static final Pattern BLANKS = Pattern.compile("[\\s,;\"]+");
     private static final int MOST_PLAIN = 127;
     private static final int LONGEST_SHOWN = 40;
@@ -104,6 +103,10 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
     private static Optional<InputFile> open(Path folder, String name, Findings findings) {
         try {
             Path file = folder.resolve(name);
+            if (!Files.isRegularFile(file)) {
+                findings.add(Finding.error(name, "", "", kind(file), "a file that can be read"));
+                return Optional.empty();
+            }
             if (Workbook.isNamed(name)) {
                 Optional<Workbook> book = Workbook.open(file, findings);
                 return book.isEmpty()
@@ -115,13 +118,13 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
                                 book.get().sheets(),
                                 LocalForm.NONE));
             }
-            if (Files.size(file) > MOST_BYTES) {
+            if (Files.size(file) > FileLimits.MOST_BYTES) {
                 findings.add(Finding.error(
                         name,
                         "",
                         "",
                         Files.size(file) / 1_000_000 + " MB",
-                        "a file of at most " + MOST_BYTES / 1_000_000 + " MB"));
+                        "a file of at most " + FileLimits.MOST_BYTES / 1_000_000 + " MB"));
                 return Optional.empty();
             }
             byte[] bytes = Files.readAllBytes(file);
@@ -141,6 +144,11 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
             findings.add(Finding.error(name, "", "", "", "a file that can be read"));
         }
         return Optional.empty();
+    }
+
+    /** What is there in place of a file: reading a pipe or a device would never end. */
+    private static String kind(Path file) {
+        return Files.isDirectory(file) ? "a folder" : "a pipe, a socket or a device";
     }
 
     private static Finding other(String name, byte[] bytes) {

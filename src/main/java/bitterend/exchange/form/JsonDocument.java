@@ -2,7 +2,9 @@ package bitterend.exchange.form;
 
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,7 +16,14 @@ import java.util.function.Function;
 
 /** Opens JSON files: strict, no member twice, nothing behind the end, numbers kept as written. */
 public final class JsonDocument {
-    private static final JsonMapper JSON = JsonMapper.builder()
+    private static final JsonMapper JSON = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(FileLimits.DEEPEST)
+                            .maxNumberLength(FileLimits.MOST_DIGITS)
+                            .maxStringLength(FileLimits.LONGEST_TEXT)
+                            .maxTokenCount(FileLimits.MOST_PARTS)
+                            .build())
+                    .build())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)

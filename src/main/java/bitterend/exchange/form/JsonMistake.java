@@ -19,6 +19,8 @@ final class JsonMistake {
     private static final Pattern BARE = Pattern.compile("Unrecognized token '([^']*)'");
     private static final Pattern CHARACTER = Pattern.compile("Unexpected character \\('(.)' \\(code (\\d+)");
 
+    private static final Pattern TOO_MUCH = Pattern.compile("(.+) \\(\\d+\\) exceeds the maximum allowed \\((\\d+)");
+
     private final InputFile file;
     private final String why;
     private final int at;
@@ -38,6 +40,10 @@ final class JsonMistake {
     }
 
     private Finding finding() {
+        Matcher tooMuch = TOO_MUCH.matcher(why);
+        if (tooMuch.find()) {
+            return told(line, "at most " + tooMuch.group(2) + " " + much(tooMuch.group(1)));
+        }
         if (why.contains("was expecting comma")) {
             return comma();
         }
@@ -62,6 +68,15 @@ final class JsonMistake {
             return told(line, "double quotes around a text: \"" + bare.group(1) + '"');
         }
         return character();
+    }
+
+    private static String much(String what) {
+        return switch (what) {
+            case "Document nesting depth" -> "brackets open at once";
+            case "Number value length" -> "digits in a number";
+            case "String value length", "Name length" -> "characters in a text";
+            default -> "names, values and brackets in a file";
+        };
     }
 
     /** A comma that is missing after what stands before. */

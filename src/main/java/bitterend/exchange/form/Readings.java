@@ -1,5 +1,6 @@
 package bitterend.exchange.form;
 
+import bitterend.finding.Unseen;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
@@ -22,6 +23,7 @@ public final class Readings {
     private static final Pattern ORDER_ID = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._#+()-]{0,39}");
     private static final Pattern PLANNED_REEL = Pattern.compile(ID.pattern() + "(:[1-9][0-9]{0,3})?");
     private static final Pattern TEXT = Pattern.compile("[^\\p{Cntrl}\\u0080-\\u009F\\u2028\\u2029]{1,200}");
+    private static final Pattern BLANKS = Pattern.compile("\\p{Zs}");
     private static final Pattern JOINTS = Pattern.compile("[\\s_-]+");
     private static final Pattern TYPED_DAY = Pattern.compile("[0-9]{1,2}[./-][0-9]{1,2}[./-]([0-9]{2}){1,2}");
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
@@ -49,8 +51,22 @@ public final class Readings {
         return matching(TEXT, text, "at most 200 characters on one line, none of control");
     }
 
+    /**
+     * A lot, or what a certificate is called or numbered: compared with others, so that no character counts that nobody sees. A
+     * blank is a blank, however wide or unbreakable it was typed.
+     */
+    public static Parsed<String> mark(String text) {
+        return text(text).map(Unseen::plain);
+    }
+
+    /** Blanks of other widths, such as spreadsheets and web pages put between words, as plain ones. */
+    static String blanks(String text) {
+        return BLANKS.matcher(text).replaceAll(" ");
+    }
+
     private static Parsed<String> matching(Pattern pattern, String text, String expected) {
-        return pattern.matcher(text).matches() ? Parsed.of(text) : Parsed.refused(expected);
+        String plain = blanks(text);
+        return pattern.matcher(plain).matches() ? Parsed.of(plain) : Parsed.refused(expected);
     }
 
     /** Something to cut: above nothing, rounded up. */

@@ -45,6 +45,10 @@ final class ProfileFile {
 
     /** Tells everything that is wrong with the names in the file. */
     private void look() {
+        if (!Files.isRegularFile(file)) {
+            findings.add(Finding.error(name, "", "", "no file that can be read", "a solver profile in XML"));
+            return;
+        }
         try (InputStream in = Files.newInputStream(file)) {
             SAXParserFactory parsers = SAXParserFactory.newInstance();
             parsers.setNamespaceAware(true);

@@ -3,6 +3,7 @@ package bitterend.measure.formula;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.LimitsPage;
 import bitterend.measure.LengthText;
 import bitterend.measure.Parsed;
 import java.math.BigDecimal;
@@ -21,6 +22,16 @@ final class FormulaTest {
             "length", Kind.LENGTH, "legs", Kind.NUMBER, "eye", Kind.LENGTH, "eye gap", Kind.LENGTH, "hook", Kind.TEXT));
     private static final Map<String, String> VALUES =
             Map.of("length", "18 m", "legs", "4", "eye", "300 mm", "eye gap", "25 mm");
+
+    @Test
+    void formula_isAtMostSoLong() {
+        int most = (int) LimitsPage.most("characters of a formula");
+        String within = "legs" + " ".repeat(most - 6) + "+1";
+        assertTrue(Formula.parse(within, NAMES).refusal().isEmpty(), within);
+        assertEquals(
+                "a formula of at most " + most + " characters",
+                Formula.parse(within + "1", NAMES).refusal().orElse(""));
+    }
 
     @ParameterizedTest
     @CsvSource(
