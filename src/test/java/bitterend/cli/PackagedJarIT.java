@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -14,11 +16,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +32,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The packaged jar as a newcomer runs it: another process, the demo lofts, nothing but a Java run time. */
 final class PackagedJarIT {
     private static final Pattern COORDINATES = Pattern.compile("META-INF/maven/([^/]+)/([^/]+)/pom.properties");
+
+    /** Licences that were read and let the jar be given away, as the bill of materials names them. */
+    private static final Set<String> LICENCES = Set.of(
+            "Apache-2.0",
+            "MIT",
+            "BSD-2-Clause",
+            "BSD-3-Clause",
+            "0BSD",
+            "CC0-1.0",
+            "SAX-PD",
+            "The W3C License",
+            "LGPL-2.1-or-later",
+            "EPL-2.0",
+            // beside EPL-2.0, which is the one that is used
+            "GPL-2.0-with-classpath-exception");
 
     private final Path folder;
 
@@ -139,6 +159,40 @@ final class PackagedJarIT {
             while (texts.find()) {
                 assertFalse(text(jar, "META-INF/licences/" + texts.group(1)).isBlank());
             }
+        }
+    }
+
+    /** The bill of materials names every library that the table does and no other, each under a licence that was looked at. */
+    @Test
+    void billOfMaterials_hasKnownLicencesAlone() throws IOException {
+        try (JarFile jar = new JarFile(packaged().toFile())) {
+            String table = text(jar, "META-INF/licences/README.md");
+            JsonNode bill = new JsonMapper().readTree(text(jar, "META-INF/sbom/bitterend.cdx.json"));
+            assertEquals("CycloneDX", bill.path("bomFormat").asText());
+            List<String> unknown = new ArrayList<>();
+            TreeSet<String> libraries = new TreeSet<>();
+            for (JsonNode library : bill.path("components")) {
+                String name = library.path("group").asText() + ":" + library.path("name").asText();
+                libraries.add(name);
+                List<String> licences = new ArrayList<>();
+                for (JsonNode each : library.path("licenses")) {
+                    JsonNode licence = each.path("license");
+                    licences.add(licence.path("id").asText(licence.path("name").asText(each.path("expression").asText())));
+                }
+                if (licences.isEmpty() || !LICENCES.containsAll(licences)) {
+                    unknown.add(name + " " + licences);
+                }
+            }
+            assertEquals(List.of(), unknown);
+            TreeSet<String> listed = Pattern.compile("(?m)^\\| `([^`]+)` \\|")
+                    .matcher(table)
+                    .results()
+                    .map(row -> row.group(1))
+                    .collect(Collectors.toCollection(TreeSet::new));
+            assertTrue(libraries.size() > 50 && listed.containsAll(libraries), () -> {
+                libraries.removeAll(listed);
+                return libraries.toString();
+            });
         }
     }
 
