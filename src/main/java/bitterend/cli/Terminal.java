@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,14 +40,14 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape
     /** The terminal or pipe this program was started on: UTF-8 into pipes and files, the terminal's own charset else. */
     static Terminal standard() {
         Console console = console();
-        Charset charset = charset(console);
+        Charset charset = charset(console != null, System.getProperties());
         Ink ink = isColourful(console, System.getenv()) ? Ink.TERMINAL : Ink.PLAIN;
         return new Terminal(
                 new PrintStream(System.out, true, charset),
                 new PrintStream(System.err, true, charset),
                 charset,
                 ink,
-                charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED,
+                tape(charset),
                 console == null ? Asking.NOBODY : question -> console.readLine("%s", question));
     }
 
@@ -64,12 +65,26 @@ record Terminal(PrintStream out, PrintStream err, Charset charset, Ink ink, Tape
         }
     }
 
-    private static Charset charset(@Nullable Console console) {
-        String native_ = System.getProperty("sun.stdout.encoding", "");
-        if (console == null || !Charset.isSupported(native_.isEmpty() ? "?" : native_)) {
+    /**
+     * What the terminal shows, as Java names it: since 19 by another property than before. Into pipes and files always UTF-8.
+     *
+     * @param onTerminal whether a person looks at it
+     */
+    static Charset charset(boolean onTerminal, Properties properties) {
+        String said = properties.getProperty("stdout.encoding", properties.getProperty("sun.stdout.encoding", ""));
+        if (!onTerminal) {
             return StandardCharsets.UTF_8;
         }
-        return Charset.forName(native_);
+        try {
+            return Charset.forName(said);
+        } catch (IllegalArgumentException unknown) {
+            return StandardCharsets.UTF_8;
+        }
+    }
+
+    /** Rope drawn in lines where the terminal has them, else with what every keyboard has. */
+    static Tape tape(Charset charset) {
+        return charset.newEncoder().canEncode("\u2502\u253c\u2550\u2506\u2573\u2534") ? Tape.DRAWN : Tape.TYPED;
     }
 
     /** Colour only on a terminal that can show it, and never against the reader's wish (https://no-color.org). */

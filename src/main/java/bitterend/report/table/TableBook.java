@@ -1,5 +1,6 @@
 package bitterend.report.table;
 
+import bitterend.finding.Unseen;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -77,7 +78,7 @@ public final class TableBook {
                         || each == '\t')
                 .limit(LONGEST_CELL)
                 .forEach(shown::appendCodePoint);
-        return ESCAPE.matcher(shown).replaceAll("_x005F_");
+        return ESCAPE.matcher(Unseen.shownInCell(shown.toString())).replaceAll("_x005F_");
     }
 
     private static int width(DataTable table, int column) {

@@ -1,6 +1,7 @@
 package bitterend.report.table;
 
 import bitterend.finding.Formula;
+import bitterend.finding.Unseen;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -27,7 +28,7 @@ public final class TableCsv {
     }
 
     private static String words(String words) {
-        String safe = Formula.marked(words);
+        String safe = Formula.marked(Unseen.shownInCell(words));
         boolean quoted =
                 safe.chars().anyMatch(letter -> ",;\t\"\r\n".indexOf(letter) >= 0) || !safe.equals(safe.strip());
         return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
