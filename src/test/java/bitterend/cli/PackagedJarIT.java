@@ -167,19 +167,23 @@ final class PackagedJarIT {
     @Test
     void billOfMaterials_hasKnownLicencesAlone() throws IOException {
         try (JarFile jar = new JarFile(packaged().toFile())) {
-            assumeTrue(jar.getEntry("META-INF/sbom/bitterend.cdx.json") != null, "built offline, where no bill is made");
+            assumeTrue(
+                    jar.getEntry("META-INF/sbom/bitterend.cdx.json") != null, "built offline, where no bill is made");
             String table = text(jar, "META-INF/licences/README.md");
             JsonNode bill = new JsonMapper().readTree(text(jar, "META-INF/sbom/bitterend.cdx.json"));
             assertEquals("CycloneDX", bill.path("bomFormat").asText());
             List<String> unknown = new ArrayList<>();
             TreeSet<String> libraries = new TreeSet<>();
             for (JsonNode library : bill.path("components")) {
-                String name = library.path("group").asText() + ":" + library.path("name").asText();
+                String name = library.path("group").asText() + ":"
+                        + library.path("name").asText();
                 libraries.add(name);
                 List<String> licences = new ArrayList<>();
                 for (JsonNode each : library.path("licenses")) {
                     JsonNode licence = each.path("license");
-                    licences.add(licence.path("id").asText(licence.path("name").asText(each.path("expression").asText())));
+                    licences.add(licence.path("id")
+                            .asText(licence.path("name")
+                                    .asText(each.path("expression").asText())));
                 }
                 if (licences.isEmpty() || !LICENCES.containsAll(licences)) {
                     unknown.add(name + " " + licences);
