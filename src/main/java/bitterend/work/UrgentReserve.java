@@ -10,7 +10,6 @@ import bitterend.packing.Brake;
 import bitterend.packing.WorkingDays;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /** What a shop keeps for urgent work that nobody knows of yet, by its past orders and the leads of its offers. */
@@ -54,9 +53,8 @@ public final class UrgentReserve {
     /** The first day on which a reel of each rope is counted on that is ordered today. */
     private Map<String, LocalDate> offered(LocalDate day) {
         Map<String, LocalDate> offered = new HashMap<>();
-        List<Offer> offers = shop.supplies().offers();
         UsualLateness lateness = ComingReels.lateness(shop);
-        for (Offer offer : offers) {
+        for (Offer offer : shop.market(day).offered()) {
             LocalDate there = working.ahead(
                     day.plusDays(offer.terms().lead().days()),
                     lateness.of(offer.supplier()).late());

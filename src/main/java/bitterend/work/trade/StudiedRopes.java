@@ -39,14 +39,13 @@ final class StudiedRopes {
     List<Study> studies(Study.Size size, Predicate<String> meant, Function<Rope, RackWorth> worth) {
         return shop.catalogue().ropes().stream()
                 .filter(rope -> meant.test(rope.id()))
-                .filter(rope -> shop.supplies().offers().stream()
-                        .anyMatch(offer -> offer.rope().equals(rope.id()) && offer.plannable()))
+                .filter(rope -> !market.offered(rope.id()).isEmpty())
                 .filter(rope -> shop.supplies().history().ropes().contains(rope.id()))
                 .map(rope -> Study.of(
                         rope,
                         worth.apply(rope),
                         shop.settings().prices(),
-                        shop.supplies().offers(),
+                        market.offered(),
                         shop.supplies().history().cutsOf(rope.id()),
                         size))
                 .toList();
@@ -95,14 +94,14 @@ final class StudiedRopes {
 
     /** By a curve of the shop's own, never more than the cheapest offer by the metre. */
     RackWorth typed(StockValue typed, Rope rope) {
-        return Offer.cheapest(rope.id(), shop.supplies().offers())
+        return market.cheapest(rope.id())
                 .map(offer -> RackWorth.always(typed, offer.byMetre()))
                 .orElseGet(() -> RackWorth.always(typed));
     }
 
     /** By the coil curve, where the cheapest offer by the metre is bought. */
     RackWorth coils(Rope rope) {
-        return Offer.cheapest(rope.id(), shop.supplies().offers())
+        return market.cheapest(rope.id())
                 .map(offer -> RackWorth.of(curves.bought(rope, offer.byMetre(), offer.usable())))
                 .orElseGet(() -> RackWorth.of(curves.of(rope)));
     }

@@ -14,6 +14,7 @@ import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
+import bitterend.market.Market;
 import bitterend.measure.Ratio;
 import bitterend.work.Release;
 import bitterend.work.ShopNow;
@@ -33,6 +34,7 @@ public final class StudyReels {
     private static final int DAYS_OF_A_WEEK = 7;
 
     private final Shop shop;
+    private final Market market;
     private final Study.Size size;
     private final SteadyStudy.Goal goal;
     private final List<SteadyStudy> studies;
@@ -43,6 +45,7 @@ public final class StudyReels {
      */
     public StudyReels(ShopNow shop, Request request) {
         this.shop = shop.shop();
+        market = shop.shop().market(request.day());
         size = request.size();
         goal = new SteadyStudy.Goal(
                 request.findService().orElse(shop.shop().settings().service()), SteadyStudy.Goal.USUAL.mostWeeks());
@@ -177,8 +180,7 @@ public final class StudyReels {
 
     /** The weeks until the quickest offer could be on the rack, begun weeks in full, and one more. */
     private Reorder hint(SteadyStudy study) {
-        int lead = shop.supplies().offers().stream()
-                .filter(offer -> offer.rope().equals(study.rope().id()) && offer.plannable())
+        int lead = market.offered(study.rope().id()).stream()
                 .mapToInt(offer -> offer.terms().lead().days())
                 .min()
                 .orElse(0);
