@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +65,6 @@ record TypedCommand(Path shop, CrashLog.Doing doing) {
 
     private static String seed(ParseResult command) {
         @Nullable OptionSpec seed = command.commandSpec().findOption(SEED);
-        return seed == null ? "" : String.valueOf((Object) seed.getValue());
+        return seed == null ? "" : Objects.toString(seed.<Object>getValue());
     }
 }
