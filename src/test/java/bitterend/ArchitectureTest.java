@@ -87,12 +87,13 @@ final class ArchitectureTest {
             Map.entry("quoting", "catalogue demand finding market measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("quoting.life", "finding measure quoting"),
+            Map.entry("quoting.after", "finding measure quoting stock"),
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
                     "buying buying.steady catalogue day demand demand.calibration exchange.form exchange.mapping finding "
                             + "history market measure measure.formula packing packing.explain packing.proof quoting "
-                            + "quoting.sharing stock stock.worth"),
+                            + "quoting.after quoting.sharing stock stock.worth"),
             Map.entry("exchange.quotes", "exchange exchange.form finding measure quoting quoting.life report.page"),
             Map.entry("exchange.mapping", "catalogue exchange.form finding measure"),
             Map.entry("exchange.form", "exchange.workbook finding measure"),
@@ -112,8 +113,8 @@ final class ArchitectureTest {
                             + "work.orders"),
             Map.entry(
                     "work.quotes",
-                    "exchange exchange.quotes finding measure quoting quoting.life stock work work.orders work.rack "
-                            + "work.trade"),
+                    "catalogue day demand exchange exchange.quotes finding market measure packing quoting quoting.after "
+                            + "quoting.life stock work work.orders work.rack work.trade"),
             Map.entry(
                     "work.trade",
                     "buying buying.steady catalogue day demand demand.calibration exchange finding history market measure "
@@ -124,7 +125,8 @@ final class ArchitectureTest {
             Map.entry(
                     "report",
                     "buying buying.steady catalogue day demand demand.calibration finding market measure packing "
-                            + "packing.explain packing.order quoting quoting.life quoting.sharing report.page "
+                            + "packing.explain packing.order quoting quoting.after quoting.life quoting.sharing "
+                            + "report.page "
                             + "report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
@@ -223,6 +225,7 @@ final class ArchitectureTest {
      */
     private static final Set<String> SERVICES_OF_FRONTS = Set.of(
             // answers to programs
+            "exchange.AfterJson",
             "exchange.AnswerJson",
             "exchange.BuyJson",
             "exchange.CalibrationJson",

@@ -1,16 +1,19 @@
 package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
-import bitterend.exchange.QuoteJson;
+import bitterend.exchange.AfterJson;
 import bitterend.exchange.QuoteReader;
-import bitterend.exchange.Shop;
-import bitterend.quoting.QuoteComparison.Compared;
 import bitterend.quoting.QuotedWork;
+import bitterend.quoting.after.AfterCalculation;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteComparePage;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
-import bitterend.work.trade.CompareQuote;
+import bitterend.work.quotes.SettleQuote;
+import bitterend.work.quotes.SettleQuote.Result;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +25,13 @@ import picocli.CommandLine.Parameters;
 /** {@code quote compare SHOP QUOTE}: what was quoted against what the ledger says was cut. */
 @Command(
         name = "compare",
-        header = "Holds a filed quote against what was posted for its order.",
+        header = "Holds a quote against what was posted for its order, item by item.",
         description = {
             "",
-            "QUOTE is a file written with quote --out. The order is looked up in the ledger",
-            "stock.db by the number of the request, unless --order names another.",
+            "QUOTE is the number of a kept quote that was accepted, or a file written with",
+            "quote --out: then the order has the number of the request, unless --order names",
+            "another. Lines are compared once all their pieces are cut; where none is yet the",
+            "exit code is 4.",
             ""
         },
         sortOptions = false)
@@ -36,14 +41,17 @@ final class QuoteCompareCommand implements Callable<Integer> {
     @Mixin
     private ShopArgument shop = new ShopArgument();
 
-    @Parameters(index = "1", paramLabel = "QUOTE", description = "The filed quote, a JSON file.")
-    private Path file = Path.of("");
+    @Parameters(index = "1", paramLabel = "QUOTE", description = "Number of a kept quote, or a JSON file.")
+    private String quote = "";
 
     @Option(
             names = "--order",
             paramLabel = "ORDER",
             description = "The order that came of it, if its number is another.")
     private @Nullable String order;
+
+    @Mixin
+    private DayOption day = new DayOption();
 
     @Mixin
     private PageFiles files = new PageFiles();
@@ -60,27 +68,46 @@ final class QuoteCompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<ShopNow> read = shop.readFiles(terminal);
+        Optional<ShopNow> read = shop.readOrComplain(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : compare(read.get())).number();
     }
 
     private ExitCode compare(ShopNow now) {
-        Shop read = now.shop();
-        QuoteReader reader = new QuoteReader(read.settings().money());
+        SettleQuote verb = new SettleQuote(now, day.of(now.shop()));
+        Path file = Path.of(quote);
+        if (!Files.isRegularFile(file)) {
+            return told(now, order == null ? verb.ofQuote(quote) : verb.ofQuote(quote, order));
+        }
+        QuoteReader reader = new QuoteReader(now.shop().settings().money());
         Optional<QuotedWork> work = reader.read(file);
         if (work.isEmpty()) {
             terminal.err().print(FindingsPage.text(reader.findings(), terminal.ink()));
             return ExitCode.BAD_INPUT;
         }
-        String number = order == null ? work.get().request() : order;
-        Compared compared = new CompareQuote(now).compared(work.get(), number);
         String request = work.get().request();
+        return told(now, verb.ofOrder(request, work.get(), order == null ? request : order));
+    }
+
+    private ExitCode told(ShopNow now, Result result) {
+        if (result instanceof Result.Refused refused) {
+            terminal.err().println(Wording.sentence("error: " + refused.why() + "."));
+            return ExitCode.BAD_INPUT;
+        }
+        if (result instanceof Result.NothingCut nothing) {
+            terminal.err().println(Wording.sentence(capital(nothing.why()) + "."));
+            return ExitCode.NOT_ALL_PLANNED;
+        }
+        AfterCalculation after = ((Result.Settled) result).after();
         files.show(
                 terminal,
                 common.json,
                 new Answer(
-                        () -> new QuoteJson(read.settings().money()).comparison(request, number, compared),
-                        () -> new QuoteComparePage(units.figures(read)).of(request, number, compared)));
+                        () -> new AfterJson(now.shop().settings().money()).comparison(after),
+                        () -> new QuoteComparePage(units.figures(now.shop())).of(after)));
         return ExitCode.DONE;
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

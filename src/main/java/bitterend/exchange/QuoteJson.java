@@ -18,9 +18,7 @@ import bitterend.quoting.Neighbour;
 import bitterend.quoting.PartPrices;
 import bitterend.quoting.PlanShares;
 import bitterend.quoting.Quote;
-import bitterend.quoting.QuoteComparison;
 import bitterend.quoting.QuoteLine;
-import bitterend.quoting.QuotedWork;
 import bitterend.quoting.Recipient;
 import bitterend.quoting.RopeQuote;
 import bitterend.quoting.TaxSum;
@@ -103,40 +101,6 @@ public final class QuoteJson {
                                         .with("byDualPrices", share.proven()))
                                 .toList())
                 .text();
-    }
-
-    /** Format {@code bitterend/quote-comparison/1}: quoted against posted, by rope, and minutes where there are any. */
-    public String comparison(String request, String order, QuoteComparison.Compared compared) {
-        JsonTree tree = new JsonTree()
-                .with("format", "bitterend/quote-comparison/1")
-                .with("request", request)
-                .with("order", order)
-                .with(
-                        "ropes",
-                        compared.rows().stream()
-                                .map(row -> new JsonTree()
-                                        .with("rope", row.rope())
-                                        .with("quoted", drawn(row.quoted()))
-                                        .with("posted", drawn(row.posted())))
-                                .toList());
-        QuoteComparison.Labour labour = compared.labour();
-        if (labour.isKnown()) {
-            tree.with(
-                    "minutes",
-                    new JsonTree()
-                            .with("quoted", labour.quoted())
-                            .with("booked", labour.booked())
-                            .with("bookedForPieces", labour.pieces()));
-        }
-        return tree.text();
-    }
-
-    private JsonTree drawn(QuotedWork.Drawn drawn) {
-        return new JsonTree()
-                .with("pieces", drawn.pieces())
-                .with("piecesAndCutLoss", LengthText.exact(drawn.taken()))
-                .with("drawn", LengthText.exact(drawn.drawn()))
-                .with("worth", money.exact(drawn.worth()));
     }
 
     private static JsonTree head(String format, Quote quote) {

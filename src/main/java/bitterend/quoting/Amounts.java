@@ -5,7 +5,7 @@ import bitterend.measure.Ratio;
 import java.math.BigInteger;
 
 /** Shares of amounts of money in whole coins. */
-final class Amounts {
+public final class Amounts {
     private Amounts() {}
 
     /** To the nearest coin; halves go up. */
@@ -25,7 +25,7 @@ final class Amounts {
     }
 
     /** Minutes at an hourly rate, to the nearest coin. */
-    static Money labour(Money perHour, long minutes) {
+    public static Money labour(Money perHour, long minutes) {
         return share(perHour.times(minutes), new Ratio(1, 60));
     }
 

@@ -152,7 +152,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
     }
 
     /** Hardware of the whole line: as the request states it for each assembly, else the parts that have a price. */
-    Money hardware(PartPrices prices) {
+    public Money hardware(PartPrices prices) {
         return asked.hardware().times(quantity()).plus(prices.of(parts()));
     }
 

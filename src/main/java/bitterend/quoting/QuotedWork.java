@@ -29,11 +29,7 @@ public record QuotedWork(String request, List<Drawn> ropes, List<QuotedLine> lin
      * @param pieces how many pieces
      * @param taken the pieces and their cut losses
      * @param drawn all rope drawn, scrap included
-     * @param worth quoted: what was charged for rope, waste and reel handling; posted: the rope drawn at today's price
+     * @param worth what was charged for rope, waste and reel handling
      */
-    public record Drawn(String rope, int pieces, Length taken, Length drawn, Cost worth) {
-        static Drawn nothing(String rope) {
-            return new Drawn(rope, 0, Length.ZERO, Length.ZERO, Cost.ZERO);
-        }
-    }
+    public record Drawn(String rope, int pieces, Length taken, Length drawn, Cost worth) {}
 }

@@ -157,8 +157,10 @@ final class QuoteDayTest {
                 "Q-2602,1,sail training brig Whimbrel,MA-35,,31 ft 6 in,,three-strand-eye length 14 in,whipped,,6"
                         + ",2026-03-04,2,,,,,,,,,,from the quote");
         run(0, "stock", "open", shop);
-        Run before = run(0, "quote", "compare", shop, filed, "--json");
-        assertTrue(before.out().contains("\"pieces\": 0"), before.out());
+        Run before = run(4, "quote", "compare", shop, filed, "--json");
+        assertEquals("", before.out(), "nothing is compared before something is posted");
+        assertTrue(before.err().contains("is posted yet"), before.err());
+        assertTrue(run(3, "quote", "compare", shop, filed, "--order", "NOPE").err().contains("no order NOPE"));
         Run plan = Run.of("plan", shop, "--time", "2s");
         assertTrue(plan.code() == 0 || plan.code() == 4, plan.err());
         assertTrue(run(0, "plan", shop, "--shares").out().contains("What each order caused"));
@@ -170,15 +172,18 @@ final class QuoteDayTest {
         assertEquals("6", quoted.group(1));
         assertEquals("6", posted.group(1));
         assertEquals(quoted.group(2), posted.group(2), "pieces and cut loss are what was quoted");
-        assertTrue(page.contains("Labour, setting up apart: 5 h quoted, none booked."), page);
+        assertTrue(page.contains("Labour, setting up apart: 5 h quoted, none booked: it counts as quoted."), page);
         for (String minutes : new String[] {"55", "40"}) {
             run(0, "measure", shop, "Q-2602/1.1", "--came-out", "31 ft 6 in", "--passed", "--minutes", minutes);
         }
         run(0, "measure", shop, "Q-2602/1.2", "--came-out", "31 ft 6 in", "--passed");
         String booked = run(0, "quote", "compare", shop, filed).out().replaceAll("\\s+", " ");
-        assertTrue(booked.contains("5 h quoted, 1 h 35 min booked, for 1 of 6 pieces posted."), booked);
+        assertTrue(
+                booked.contains("5 h quoted, 5 h 45 min posted; minutes are booked for 1 of 6 pieces, the others count"),
+                booked);
         String json = run(0, "quote", "compare", shop, filed, "--json").out().replaceAll("\\s+", " ");
-        assertTrue(json.contains("{ \"quoted\": 300, \"booked\": 95, \"bookedForPieces\": 1 }"), json);
+        assertTrue(
+                json.contains("\"minutesQuoted\": 300, \"minutesPosted\": 345, \"minutesBookedForPieces\": 1"), json);
         String trace = run(0, "stock", "trace", shop, "Q-2602/1.1").out().replaceAll("\\s+", " ");
         assertTrue(trace.contains("spliced, 31 ft 6 in, in 55 min"), trace);
     }

@@ -1,0 +1,81 @@
+package bitterend.exchange;
+
+import bitterend.exchange.form.JsonTree;
+import bitterend.measure.LengthText;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.after.AfterCalculation;
+import bitterend.quoting.after.AfterLine;
+import bitterend.quoting.after.RopePrice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What jobs took against their quotes, for programs. */
+public final class AfterJson {
+    private final MoneyText money;
+
+    public AfterJson(MoneyText money) {
+        this.money = money;
+    }
+
+    /** Format {@code bitterend/quote-comparison/2}: quoted against posted, by rope, line and item. */
+    public String comparison(AfterCalculation after) {
+        return new JsonTree()
+                .with("format", "bitterend/quote-comparison/2")
+                .with("quote", after.quote())
+                .with("orders", after.orders())
+                .with(
+                        "ropePrices",
+                        (Object) after.sources().stream()
+                                .sorted()
+                                .map(RopePrice.Source::words)
+                                .toList())
+                .with("ropes", after.ropes().stream().map(AfterJson::rope).toList())
+                .with("lines", after.lines().stream().map(this::line).toList())
+                .text();
+    }
+
+    private static JsonTree rope(AfterCalculation.OfRope rope) {
+        return new JsonTree()
+                .with("rope", rope.rope())
+                .with(
+                        "quoted",
+                        new JsonTree()
+                                .with("pieces", rope.pieces().quoted())
+                                .with("piecesAndCutLoss", LengthText.exact(rope.taken().quoted()))
+                                .with("drawn", LengthText.exact(rope.drawn().quoted())))
+                .with(
+                        "posted",
+                        new JsonTree()
+                                .with("pieces", rope.pieces().posted())
+                                .with("piecesAndCutLoss", LengthText.exact(rope.taken().posted()))
+                                .with("drawn", LengthText.exact(rope.drawn().posted())));
+    }
+
+    private JsonTree line(AfterLine line) {
+        JsonTree tree = new JsonTree()
+                .with("line", line.quoted().name())
+                .with("pieces", line.pieces().ordered())
+                .with("good", line.pieces().good())
+                .with("spoiled", line.pieces().spoiled())
+                .with("compared", line.pieces().isWhole());
+        if (!line.pieces().isWhole()) {
+            return tree;
+        }
+        Map<Kind, Money> posted = line.posted();
+        List<JsonTree> items = new ArrayList<>();
+        posted.forEach((kind, amount) -> items.add(new JsonTree()
+                .with("item", kind.words())
+                .with("quoted", money.print(line.quoted().of(kind)))
+                .with("posted", money.print(amount))));
+        return tree.with("minutesQuoted", line.quoted().allMinutes())
+                .with("minutesPosted", line.work().minutes())
+                .with("minutesBookedForPieces", line.pieces().timed())
+                .with("items", items)
+                .with("price", money.print(line.quoted().price()))
+                .with("marginQuoted", money.print(line.quotedMargin()))
+                .with("marginEarned", money.print(line.earned()));
+    }
+}

@@ -1,0 +1,198 @@
+package bitterend.quoting.after;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.UnitPrice;
+import bitterend.quoting.BuildUp.Item;
+import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.QuotedLine;
+import bitterend.quoting.QuotedWork;
+import bitterend.quoting.after.JobBooks.OfRope;
+import bitterend.quoting.after.RopePrice.Source;
+import bitterend.stock.Movement;
+import bitterend.stock.Movement.Entry;
+import bitterend.stock.Movement.Origin;
+import bitterend.stock.Ordered;
+import bitterend.stock.PieceCut;
+import bitterend.stock.Reel;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** A job settled by movements written down by hand: rope at 1.00 a metre in the catalogue, cut losses of nothing. */
+final class AfterCalculationTest {
+    private static final UnitPrice ONE = new UnitPrice(100_000);
+    private static final UnitPrice TWO = new UnitPrice(200_000);
+
+    private final List<Movement> movements = new ArrayList<>();
+    private final Map<String, Long> left = new HashMap<>();
+    private final Map<String, Long> minutes = new HashMap<>();
+    private final Map<String, UnitPrice> paid = new HashMap<>();
+    private final Set<String> good = new HashSet<>();
+    private long event;
+
+    private static Reel reel(String id, String rope, long mm, boolean full) {
+        return new Reel(
+                id,
+                rope,
+                "",
+                new Reel.Contents(
+                        new Length(Math.max(1, mm)), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                List.of(),
+                Reel.Papers.NONE,
+                Reel.Custody.FREE,
+                full,
+                Reel.Where.UNKNOWN);
+    }
+
+    private void move(String reel, String rope, Movement.Kind kind, long mm, Origin origin, PieceCut piece) {
+        long now = left.getOrDefault(reel, 0L) + mm;
+        left.put(reel, now);
+        Entry entry = new Entry(
+                kind, reel(reel, rope, now, kind == Movement.Kind.RECEIVED), now == 0, "", origin, piece);
+        long number = movements.size() + 1L;
+        movements.add(new Movement(number, event, Instant.EPOCH, "Ada", entry, number, new Length(mm)));
+    }
+
+    private void received(String reel, long mm) {
+        event++;
+        move(reel, "A", Movement.Kind.RECEIVED, mm, Origin.NONE, PieceCut.NONE);
+    }
+
+    private void cut(String reel, String plan, String piece, long mm) {
+        event++;
+        move(
+                reel,
+                "A",
+                Movement.Kind.CUT,
+                -mm,
+                Origin.ofCut(plan, piece),
+                new PieceCut(new Length(mm), Ordered.NONE));
+        good.add(piece);
+    }
+
+    private void scrapped(String reel, String plan, long mm) {
+        event++;
+        move(reel, "A", Movement.Kind.SCRAPPED, -mm, Origin.ofStep(plan, "rest"), PieceCut.NONE);
+    }
+
+    private void spoiled(String reel, String plan, String piece, long back) {
+        event++;
+        move(reel, "A", Movement.Kind.SPOILED, 0, Origin.ofPiece(plan, piece), PieceCut.NONE);
+        good.remove(piece);
+        if (back > 0) {
+            move(reel + "-1", "A", Movement.Kind.KEPT, back, Origin.off(reel, plan), PieceCut.NONE);
+        }
+    }
+
+    private AfterCalculation after(int quantity) {
+        QuotedLine line = new QuotedLine(
+                "2",
+                new QuotedLine.What("A", "3 m", "whipped / whipped", 1, quantity, false),
+                new Length(3_000L * quantity),
+                new Length(3_000L * quantity),
+                20,
+                List.of(),
+                List.of(
+                        new Item(Kind.ROPE, new Money(300L * quantity)),
+                        new Item(Kind.WASTE, new Money(100)),
+                        new Item(Kind.HARDWARE, new Money(50)),
+                        new Item(Kind.LABOUR, new Money(1_000)),
+                        new Item(Kind.OVERHEAD, new Money(70)),
+                        new Item(Kind.MARGIN, new Money(500))),
+                new Money(300L * quantity + 1_720));
+        QuotedWork work = new QuotedWork("Q", List.of(), List.of(line));
+        JobBooks.Rates rates = new JobBooks.Rates(
+                Map.of("A", new OfRope(ONE, new RopePrice(ONE, Source.OFFER), ONE::of)),
+                paid,
+                new Cost(50_000),
+                new Cost(20_000),
+                new Money(6_000));
+        return AfterCalculation.of(
+                "Q/1", work, Map.of("1041/7", "2"), Map.of(), new JobBooks(movements, good, minutes, rates));
+    }
+
+    /** 6 m of 10 m cut by the plan are ours, so 600 mm of 1 m of scrap, and six tenths of opening and fetching. */
+    @Test
+    void scrapAndHandling_fallToTheCutsOfThePlanByWhatTheyTook() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        cut("R1", "p", "1041/7.2", 3_000);
+        cut("R1", "p", "1042/1.1", 4_000);
+        scrapped("R1", "p", 1_000);
+        scrapped("R1", "later", 5_000);
+        AfterLine line = after(2).lines().get(0);
+        assertTrue(line.pieces().isWhole());
+        assertEquals(new Length(600), line.rope().scrap());
+        assertEquals(new Money(600), line.posted().get(Kind.ROPE));
+        assertEquals(new Money(60 + 42), line.posted().get(Kind.WASTE));
+        assertEquals(line.quotedMargin().minus(line.earned()), line.postedCost().minus(line.quotedCost()));
+    }
+
+    @Test
+    void rope_isCountedAtWhatItsReelWasPaidFor() {
+        received("R1", 50_000);
+        paid.put("R1", TWO);
+        cut("R1", "", "1041/7.1", 3_000);
+        AfterCalculation after = after(1);
+        assertEquals(Set.of(Source.PAID), after.sources());
+        assertEquals(new Money(600), after.lines().get(0).posted().get(Kind.ROPE));
+    }
+
+    @Test
+    void spoiledPiece_isSpoilage_lessWhatCameBack() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        spoiled("R1", "p", "1041/7.1", 2_000);
+        cut("R1", "q", "1041/7.1", 3_000);
+        AfterLine line = after(1).lines().get(0);
+        assertEquals(1, line.pieces().spoiled());
+        assertEquals(new Length(3_000), line.rope().taken());
+        assertEquals(new Cost(300_000 + 70_000 - 200_000), line.rope().spoiled());
+        assertEquals(new Length(4_000), after(1).ropes().get(0).taken().posted());
+    }
+
+    @Test
+    void minutesOfPiecesWithoutAny_countAsQuoted() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        cut("R1", "p", "1041/7.2", 3_000);
+        minutes.put("1041/7.1", 45L);
+        minutes.put("1041/8.1", 500L);
+        AfterLine line = after(2).lines().get(0);
+        assertEquals(1, line.pieces().timed());
+        assertEquals(45 + 20, line.work().minutes());
+        assertEquals(new Money(6_500), line.work().labour());
+    }
+
+    @Test
+    void lineThatIsNotCutWhole_isNotCompared_andAnotherOrderThatBeginsAlikeIsNone() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        cut("R1", "p", "10411/7.2", 3_000);
+        cut("R1", "p", "1041/71.2", 3_000);
+        AfterCalculation after = after(2);
+        assertEquals(1, after.lines().get(0).pieces().good());
+        assertFalse(after.lines().get(0).pieces().isWhole());
+        assertEquals(List.of(), after.whole());
+    }
+
+    @Test
+    void partsAndLegs_areOfTheirLine() {
+        Map<String, String> lineOf = Map.of("1041/7", "2");
+        assertEquals("2", PieceLine.of("1041/7.1-3", lineOf));
+        assertEquals("2 tail", PieceLine.of("1041/7.1-tail", lineOf));
+        assertEquals("2 tail", PieceLine.of("1041/7.12-tail-2", lineOf));
+        assertEquals("", PieceLine.of("rope for the sloop", lineOf));
+    }
+}
