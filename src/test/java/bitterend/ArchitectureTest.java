@@ -126,8 +126,7 @@ final class ArchitectureTest {
                     "report",
                     "buying buying.steady catalogue day demand demand.calibration finding market measure packing "
                             + "packing.explain packing.order quoting quoting.after quoting.life quoting.sharing "
-                            + "report.page "
-                            + "report.table stock stock.worth"),
+                            + "report.page report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
@@ -136,14 +135,14 @@ final class ArchitectureTest {
                             + "work.trade"),
             Map.entry(
                     "serve",
-                    "buying catalogue day demand exchange exchange.mapping finding front market measure packing "
-                            + "packing.strategy quoting report report.page report.sheet report.table stock work "
-                            + "work.imports work.orders work.plans work.rack work.trade"),
+                    "buying catalogue day demand exchange exchange.mapping exchange.quotes finding front market measure packing "
+                            + "packing.strategy quoting quoting.life report report.page report.sheet report.table stock work "
+                            + "work.imports work.orders work.plans work.quotes work.rack work.trade"),
             Map.entry(
                     "cli",
                     "buying buying.steady catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
                             + "finding front measure packing "
-                            + "packing.strategy quoting quoting.life report report.page report.sheet report.table serve stock store work "
+                            + "packing.strategy quoting quoting.after quoting.life report report.page report.sheet report.table serve stock store work "
                             + "work.imports work.orders work.plans work.quotes work.rack work.trade"));
 
     /** Whoever may calculate in binary fractions: linear programs, and the formulas with a name. */

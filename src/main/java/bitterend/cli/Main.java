@@ -162,7 +162,8 @@ public final class Main {
                 .addSubcommand(new QuoteAcceptCommand(terminal))
                 .addSubcommand(new QuoteDeclineCommand(terminal))
                 .addSubcommand(new QuoteBackCommand(terminal))
-                .addSubcommand(new QuoteCompareCommand(terminal));
+                .addSubcommand(new QuoteCompareCommand(terminal))
+                .addSubcommand(new QuoteLearnCommand(terminal));
     }
 
     private static CommandLine orders(Terminal terminal) {

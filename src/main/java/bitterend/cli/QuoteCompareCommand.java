@@ -13,7 +13,6 @@ import bitterend.work.quotes.SettleQuote;
 import bitterend.work.quotes.SettleQuote.Result;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -94,7 +93,12 @@ final class QuoteCompareCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         if (result instanceof Result.NothingCut nothing) {
-            terminal.err().println(Wording.sentence(capital(nothing.why()) + "."));
+            files.show(
+                    terminal,
+                    common.json,
+                    new Answer(
+                            () -> new AfterJson(now.shop().settings().money()).nothing(nothing.why()),
+                            () -> QuoteComparePage.nothing(quote, nothing.why())));
             return ExitCode.NOT_ALL_PLANNED;
         }
         AfterCalculation after = ((Result.Settled) result).after();
@@ -105,9 +109,5 @@ final class QuoteCompareCommand implements Callable<Integer> {
                         () -> new AfterJson(now.shop().settings().money()).comparison(after),
                         () -> new QuoteComparePage(units.figures(now.shop())).of(after)));
         return ExitCode.DONE;
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

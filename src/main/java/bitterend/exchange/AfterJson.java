@@ -7,6 +7,7 @@ import bitterend.measure.MoneyText;
 import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.after.AfterCalculation;
 import bitterend.quoting.after.AfterLine;
+import bitterend.quoting.after.Learned;
 import bitterend.quoting.after.RopePrice;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,15 +27,59 @@ public final class AfterJson {
                 .with("format", "bitterend/quote-comparison/2")
                 .with("quote", after.quote())
                 .with("orders", after.orders())
-                .with(
-                        "ropePrices",
-                        (Object) after.sources().stream()
-                                .sorted()
-                                .map(RopePrice.Source::words)
-                                .toList())
+                .with("ropePrices", (Object) after.sources().stream()
+                        .sorted()
+                        .map(RopePrice.Source::words)
+                        .toList())
                 .with("ropes", after.ropes().stream().map(AfterJson::rope).toList())
                 .with("lines", after.lines().stream().map(this::line).toList())
                 .text();
+    }
+
+    /** The same where nothing is compared yet: why not. */
+    public String nothing(String why) {
+        return new JsonTree()
+                .with("format", "bitterend/quote-comparison/2")
+                .with("notCompared", why)
+                .text();
+    }
+
+    /** Format {@code bitterend/quote-learned/1}: where the quotes of all jobs were off. */
+    public String learned(Learned learned) {
+        return new JsonTree()
+                .with("format", "bitterend/quote-learned/1")
+                .with("jobs", learned.jobs())
+                .with("ropes", learned.ropes().stream().map(this::rope).toList())
+                .with("ends", learned.ends().stream().map(AfterJson::end).toList())
+                .text();
+    }
+
+    private JsonTree rope(Learned.OfRope rope) {
+        JsonTree tree = new JsonTree()
+                .with("rope", rope.rope())
+                .with("jobs", rope.jobs())
+                .with("quoted", bill(rope.quoted()))
+                .with("posted", bill(rope.posted()));
+        rope.proposed().ifPresent(perMille -> tree.with("proposedWastePerMille", perMille));
+        return tree;
+    }
+
+    private JsonTree bill(Learned.Bill bill) {
+        return new JsonTree()
+                .with("rope", money.print(bill.rope()))
+                .with("waste", money.print(bill.waste()))
+                .with("wastePerMille", bill.wastePerMille());
+    }
+
+    private static JsonTree end(Learned.OfEnd end) {
+        JsonTree tree = new JsonTree()
+                .with("end", end.end())
+                .with("jobs", end.jobs())
+                .with("made", end.made())
+                .with("minutesQuoted", end.quoted())
+                .with("minutesPosted", end.posted());
+        end.proposed().ifPresent(minutes -> tree.with("proposedMinutesEach", minutes));
+        return tree;
     }
 
     private static JsonTree rope(AfterCalculation.OfRope rope) {
@@ -44,13 +89,17 @@ public final class AfterJson {
                         "quoted",
                         new JsonTree()
                                 .with("pieces", rope.pieces().quoted())
-                                .with("piecesAndCutLoss", LengthText.exact(rope.taken().quoted()))
+                                .with(
+                                        "piecesAndCutLoss",
+                                        LengthText.exact(rope.taken().quoted()))
                                 .with("drawn", LengthText.exact(rope.drawn().quoted())))
                 .with(
                         "posted",
                         new JsonTree()
                                 .with("pieces", rope.pieces().posted())
-                                .with("piecesAndCutLoss", LengthText.exact(rope.taken().posted()))
+                                .with(
+                                        "piecesAndCutLoss",
+                                        LengthText.exact(rope.taken().posted()))
                                 .with("drawn", LengthText.exact(rope.drawn().posted())));
     }
 

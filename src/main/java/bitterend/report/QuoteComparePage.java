@@ -11,6 +11,7 @@ import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -28,8 +29,9 @@ public final class QuoteComparePage {
         page.title("Quoted and posted: quote", after.quote(), "order " + String.join(", ", after.orders()));
         ropes(page, after);
         for (AfterLine line : after.lines()) {
-            page.heading("Line " + line.quoted().name() + ": " + line.quoted().what().quantity() + " for "
-                    + figures.currency().print(line.quoted().price()));
+            page.heading(
+                    "Line " + line.quoted().name() + ": " + line.quoted().what().quantity() + " for "
+                            + figures.currency().print(line.quoted().price()));
             if (line.pieces().isWhole()) {
                 line(page, line);
             } else {
@@ -39,12 +41,23 @@ public final class QuoteComparePage {
         }
         all(page, after.whole());
         page.paragraph("Rope is counted at "
-                + after.sources().stream().sorted().map(RopePrice.Source::words).collect(Collectors.joining(", else at "))
+                + after.sources().stream()
+                        .sorted()
+                        .map(RopePrice.Source::words)
+                        .collect(Collectors.joining(", else at "))
                 + "; waste by the rule of the quote: value that left the rack, opening and fetching of reels, shared by"
                 + " what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
                 + " back to the rack. Setting up, samples and tests, packing and overhead are not booked: they count as"
                 + " quoted.");
+        return page.document();
+    }
+
+    /** The page where nothing is compared yet. */
+    public static Document nothing(String quote, String why) {
+        Writing page = new Writing();
+        page.title("Quoted and posted: quote", quote, "");
+        page.paragraph(why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1) + ".");
         return page.document();
     }
 
@@ -56,8 +69,20 @@ public final class QuoteComparePage {
                 Column.figure("pieces and\ncut loss, " + figures.unit()),
                 Column.figure("drawn\n" + figures.unit()));
         for (AfterCalculation.OfRope rope : after.ropes()) {
-            drawn(table, rope.rope(), "quoted", rope.pieces().quoted(), rope.taken().quoted(), rope.drawn().quoted());
-            drawn(table, "", "posted", rope.pieces().posted(), rope.taken().posted(), rope.drawn().posted());
+            drawn(
+                    table,
+                    rope.rope(),
+                    "quoted",
+                    rope.pieces().quoted(),
+                    rope.taken().quoted(),
+                    rope.drawn().quoted());
+            drawn(
+                    table,
+                    "",
+                    "posted",
+                    rope.pieces().posted(),
+                    rope.taken().posted(),
+                    rope.drawn().posted());
         }
         page.tableApart(table);
     }

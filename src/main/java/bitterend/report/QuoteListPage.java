@@ -53,7 +53,7 @@ public final class QuoteListPage {
     }
 
     /** How far it has come, since when, and the order that came of it. */
-    static String state(QuoteStanding quote) {
+    public static String state(QuoteStanding quote) {
         String because = quote.because()
                 .filter(event -> event.what().state() == quote.state())
                 .map(QuoteListPage::because)

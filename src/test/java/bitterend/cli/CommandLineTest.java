@@ -54,6 +54,7 @@ final class CommandLineTest {
                 "quote decline --help",
                 "quote back --help",
                 "quote compare --help",
+                "quote learn --help",
                 "buy --help",
                 "value --help",
                 "orders --help",

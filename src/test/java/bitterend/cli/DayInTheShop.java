@@ -43,6 +43,7 @@ record DayInTheShop(Path shop, Path out, String note) {
                     List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer --apart --quantities 1,5")),
             Map.entry("quote list", List.of("quote list SHOP")),
             Map.entry("quote show", List.of("quote show SHOP Q-2601", "quote show SHOP Q-2601 --customer --rev 1")),
+            Map.entry("quote learn", List.of("quote learn SHOP")),
             Map.entry("quote compare", List.of("quote compare SHOP OUT/filed.json")),
             Map.entry("orders", List.of("orders SHOP", "orders SHOP --by customer", "orders SHOP --by due")),
             Map.entry("orders note", List.of("orders note SHOP E-32", "orders note SHOP --delivery NOTE")),

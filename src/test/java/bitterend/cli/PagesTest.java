@@ -40,6 +40,7 @@ final class PagesTest {
             "plan",
             "quote",
             "quote compare",
+            "quote learn",
             "quote list",
             "quote revise",
             "quote show",

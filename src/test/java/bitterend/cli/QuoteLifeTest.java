@@ -230,4 +230,36 @@ final class QuoteLifeTest {
         runs.forEach(each -> assertEquals(0, each.join().code(), each.join().err()));
         assertEquals(4, files().size(), "" + files());
     }
+
+    /** From the question to what three jobs teach; then the last acceptance is held by its cut piece. */
+    @Test
+    void job_isWalkedFromTheQuoteToWhatItTeaches() throws IOException {
+        run(0, "stock open SHOP");
+        Files.writeString(
+                shop.resolve("small.csv"),
+                "line,customer,rope,length,end a,end b,quantity,minutes\n1,tug,LAID-14,2 m,three-strand-eye length 20 cm,whipped,1,30 min\n");
+        for (int job = 1; job <= 3; job++) {
+            String quote = "Q-260" + job;
+            String order = "E-6" + job;
+            run(0, "quote SHOP SHOP/small.csv --keep --time 100ms");
+            run(0, "quote sent SHOP " + quote);
+            run(0, "quote revise SHOP " + quote + " --time 100ms");
+            run(0, "quote accept SHOP " + quote + " --order " + order + " --due 2026-03-20");
+            assertTrue(run(4, "quote compare SHOP " + quote).out().contains("is posted yet"));
+            run(0, "stock cut SHOP E10 2.6m --piece " + order + "/1.1");
+            run(0, "measure SHOP " + order + "/1.1 --came-out 2m --passed --minutes " + (35 + 5 * job));
+            String settled = run(0, "quote compare SHOP " + quote).out().replaceAll("\\s+", " ");
+            assertTrue(settled.contains("quote " + quote + "/2, order " + order), settled);
+            assertTrue(settled.contains("minutes are booked for 1 of 1 piece"), settled);
+            String taught = run(0, "quote learn SHOP --json").out();
+            assertEquals(job == 3, taught.contains("\"proposedMinutesEach\""), taught);
+        }
+        String page = run(0, "quote learn SHOP").out();
+        assertTrue(page.contains("3 jobs") && page.contains("15             22        22"), page);
+        assertTrue(run(3, "quote back SHOP Q-2603").err().contains("E-63/1.1"));
+        run(0, "stock spoil SHOP E-63/1.1 --back 2m");
+        assertTrue(run(4, "quote compare SHOP Q-2603").out().contains("is posted yet"));
+        run(0, "quote back SHOP Q-2603");
+        assertTrue(run(3, "quote compare SHOP Q-2603").err().contains("no order is known"));
+    }
 }

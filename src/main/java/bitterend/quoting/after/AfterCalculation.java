@@ -28,7 +28,8 @@ import java.util.TreeMap;
  * @param ropes its ropes and those that were cut in their place, by id
  * @param sources where the price of its rope is known from
  */
-public record AfterCalculation(String quote, List<String> orders, List<AfterLine> lines, List<OfRope> ropes, Set<Source> sources) {
+public record AfterCalculation(
+        String quote, List<String> orders, List<AfterLine> lines, List<OfRope> ropes, Set<Source> sources) {
     public AfterCalculation {
         ropes = List.copyOf(ropes);
         orders = List.copyOf(orders);
@@ -114,9 +115,8 @@ public record AfterCalculation(String quote, List<String> orders, List<AfterLine
                 .filter(took -> took.piece().equals(piece))
                 .reduce((earlier, later) -> later)
                 .ifPresent(took -> last.add(took.cut().number())));
-        List<Took> kept = ours.stream()
-                .filter(took -> last.contains(took.cut().number()))
-                .toList();
+        List<Took> kept =
+                ours.stream().filter(took -> last.contains(took.cut().number())).toList();
         List<Took> spoiled = ours.stream()
                 .filter(took -> !last.contains(took.cut().number()))
                 .toList();
@@ -142,8 +142,7 @@ public record AfterCalculation(String quote, List<String> orders, List<AfterLine
                 new AfterLine.Work(
                         minutes,
                         Amounts.labour(books.rates().labour(), minutes),
-                        fittings.getOrDefault(
-                                quoted.name(), quoted.of(Kind.HARDWARE))));
+                        fittings.getOrDefault(quoted.name(), quoted.of(Kind.HARDWARE))));
     }
 
     private static Cost inPieces(List<Took> kept) {

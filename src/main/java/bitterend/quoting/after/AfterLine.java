@@ -20,8 +20,7 @@ import java.util.Set;
  */
 public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) {
     /** Items that nobody books: they count as they were quoted. */
-    private static final Set<Kind> AS_QUOTED =
-            EnumSet.of(Kind.SETTING_UP, Kind.SAMPLES, Kind.PACKING, Kind.OVERHEAD);
+    private static final Set<Kind> AS_QUOTED = EnumSet.of(Kind.SETTING_UP, Kind.SAMPLES, Kind.PACKING, Kind.OVERHEAD);
 
     /**
      * How far a line is.

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 
 /** Of which line of a quote a piece is, by its id: {@code ORDER/LINE.n}, a part of a product and a leg behind it. */
 final class PieceLine {
-    private static final Pattern PIECE = Pattern.compile("([^/]+/[^/]+)\\.[0-9]+(?:-(\\p{L}[\\p{L}\\p{N}_#+()-]*?))?(?:-[0-9]+)?");
+    private static final Pattern PIECE =
+            Pattern.compile("([^/]+/[^/]+)\\.[0-9]+(?:-(\\p{L}[\\p{L}\\p{N}_#+()-]*?))?(?:-[0-9]+)?");
 
     private PieceLine() {}
 

@@ -68,7 +68,8 @@ final class RopeTaken {
     private List<List<Movement>> draws() {
         Map<List<String>, List<Movement>> draws = new LinkedHashMap<>();
         for (Movement movement : books.standing()) {
-            boolean takes = CUTS.contains(movement.entry().kind()) || movement.entry().kind() == Kind.SCRAPPED;
+            boolean takes =
+                    CUTS.contains(movement.entry().kind()) || movement.entry().kind() == Kind.SCRAPPED;
             String plan = movement.entry().origin().plan();
             if (takes) {
                 draws.computeIfAbsent(
@@ -110,7 +111,9 @@ final class RopeTaken {
     private Cost cost(List<Movement> draw, String rope, RopePrice price, long drawn) {
         JobBooks.OfRope known = books.rates().ropes().get(rope);
         boolean full = wasFull(draw.get(0));
-        Cost handling = full ? books.rates().opening().plus(books.rates().fetching()) : books.rates().fetching();
+        Cost handling = full
+                ? books.rates().opening().plus(books.rates().fetching())
+                : books.rates().fetching();
         if (known == null || known.list().millisPerMetre() == 0) {
             return price.price().of(new Length(drawn)).plus(handling);
         }

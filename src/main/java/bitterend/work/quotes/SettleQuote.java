@@ -17,6 +17,7 @@ import bitterend.quoting.QuotedWork;
 import bitterend.quoting.after.AfterCalculation;
 import bitterend.quoting.after.JobBooks;
 import bitterend.quoting.after.JobBooks.OfRope;
+import bitterend.quoting.after.Learned;
 import bitterend.quoting.after.RopePrice;
 import bitterend.quoting.life.QuoteEvent;
 import bitterend.quoting.life.QuoteName;
@@ -85,15 +86,15 @@ public final class SettleQuote {
 
     private boolean isKnown(String order) {
         boolean ordered = now.shop().orders().stream()
-                .anyMatch(line ->
-                        line.assembly().ordered().source().order().equals(order));
+                .anyMatch(line -> line.assembly().ordered().source().order().equals(order));
         return ordered
                 || (now.at().keepsLedger()
-                        && now.at().reading(ledger -> ledger.read(stock -> stock.movements().stream()
-                                .anyMatch(movement -> movement.entry()
-                                        .origin()
-                                        .piece()
-                                        .startsWith(order + "/")))));
+                        && now.at()
+                                .reading(ledger -> ledger.read(
+                                        stock -> stock.movements().stream().anyMatch(movement -> movement.entry()
+                                                .origin()
+                                                .piece()
+                                                .startsWith(order + "/")))));
     }
 
     /** A kept quote against the orders that came of it. */
@@ -109,8 +110,8 @@ public final class SettleQuote {
                 .reduce((earlier, later) -> later);
         Optional<KeptQuote> kept = name.flatMap(each -> book.read(number, each.revision()));
         if (kept.isEmpty()) {
-            return new Result.Refused("no order is known to have come of quote " + number
-                    + "; quote accept notes it, --order names one");
+            return new Result.Refused(
+                    "no order is known to have come of quote " + number + "; quote accept notes it, --order names one");
         }
         return settled(
                 kept.get().head().name().toString(),
@@ -124,12 +125,15 @@ public final class SettleQuote {
         return book(new Findings())
                 .read(number, 0)
                 .map(kept -> ofOrder(kept.head().name().toString(), kept.work(), order))
-                .orElse(new Result.Refused(
-                        "there is no kept quote " + number + "; quote list shows those there are"));
+                .orElse(new Result.Refused("there is no kept quote " + number + "; quote list shows those there are"));
     }
 
-    /** Every job with a line that is cut whole. */
-    public List<AfterCalculation> all() {
+    /** What every job with a line that is cut whole teaches. */
+    public Learned learned() {
+        return Learned.of(all());
+    }
+
+    private List<AfterCalculation> all() {
         Findings findings = new Findings();
         QuoteBook book = book(findings);
         List<AfterCalculation> all = new ArrayList<>();
@@ -165,8 +169,7 @@ public final class SettleQuote {
                                 .put(line.assembly().ordered().source().lineId(), quote.substring(last + 1)));
             }
         }
-        TreeMap<QuoteName, Map<String, String>> sorted =
-                new TreeMap<>(Comparator.comparing(QuoteName::toString));
+        TreeMap<QuoteName, Map<String, String>> sorted = new TreeMap<>(Comparator.comparing(QuoteName::toString));
         sorted.putAll(accepted);
         return sorted;
     }
@@ -178,8 +181,7 @@ public final class SettleQuote {
         return stated;
     }
 
-    private Result settled(
-            String name, QuotedWork work, Map<String, String> lineOf, Map<String, Boolean> stated) {
+    private Result settled(String name, QuotedWork work, Map<String, String> lineOf, Map<String, Boolean> stated) {
         if (!now.at().keepsLedger()) {
             return new Result.NothingCut("the shop keeps no ledger, so nothing is posted: there is nothing to compare");
         }
@@ -189,9 +191,7 @@ public final class SettleQuote {
     }
 
     private static String why(AfterCalculation after) {
-        int good = after.lines().stream()
-                .mapToInt(line -> line.pieces().good())
-                .sum();
+        int good = after.lines().stream().mapToInt(line -> line.pieces().good()).sum();
         return (good == 0
                         ? "nothing of order " + String.join(", ", after.orders()) + " is posted yet"
                         : "no line of order " + String.join(", ", after.orders()) + " is cut whole yet, "
@@ -261,7 +261,8 @@ public final class SettleQuote {
         Map<String, UnitPrice> paid = new TreeMap<>();
         for (Delivery came : shop.supplies().deliveries()) {
             if (came.promised().price().minor() > 0 && came.found().isPositive()) {
-                BigInteger millis = BigInteger.valueOf(came.promised().price().fine().millis())
+                BigInteger millis = BigInteger.valueOf(
+                                came.promised().price().fine().millis())
                         .multiply(BigInteger.valueOf(1000))
                         .divide(BigInteger.valueOf(came.found().mm()));
                 paid.put(came.reel(), new UnitPrice(millis.longValueExact()));

@@ -58,8 +58,8 @@ final class AfterCalculationTest {
     private void move(String reel, String rope, Movement.Kind kind, long mm, Origin origin, PieceCut piece) {
         long now = left.getOrDefault(reel, 0L) + mm;
         left.put(reel, now);
-        Entry entry = new Entry(
-                kind, reel(reel, rope, now, kind == Movement.Kind.RECEIVED), now == 0, "", origin, piece);
+        Entry entry =
+                new Entry(kind, reel(reel, rope, now, kind == Movement.Kind.RECEIVED), now == 0, "", origin, piece);
         long number = movements.size() + 1L;
         movements.add(new Movement(number, event, Instant.EPOCH, "Ada", entry, number, new Length(mm)));
     }
@@ -71,13 +71,7 @@ final class AfterCalculationTest {
 
     private void cut(String reel, String plan, String piece, long mm) {
         event++;
-        move(
-                reel,
-                "A",
-                Movement.Kind.CUT,
-                -mm,
-                Origin.ofCut(plan, piece),
-                new PieceCut(new Length(mm), Ordered.NONE));
+        move(reel, "A", Movement.Kind.CUT, -mm, Origin.ofCut(plan, piece), new PieceCut(new Length(mm), Ordered.NONE));
         good.add(piece);
     }
 

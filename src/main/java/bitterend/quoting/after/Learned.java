@@ -1,0 +1,176 @@
+package bitterend.quoting.after;
+
+import bitterend.finding.NaturalOrder;
+import bitterend.measure.Money;
+import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.QuotedLine;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Where the quotes of many jobs were off: rope and waste by rope, minutes by end. What fewer than three jobs say proposes
+ * nothing.
+ *
+ * @param jobs how many jobs there are with a line that is cut whole
+ * @param ropes by id
+ * @param ends by name
+ */
+public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
+    /** So few jobs propose nothing. */
+    public static final int FEWEST_JOBS = 3;
+
+    private static final long PER_MILLE = 1000;
+
+    public Learned {
+        ropes = List.copyOf(ropes);
+        ends = List.copyOf(ends);
+    }
+
+    /**
+     * A rope.
+     *
+     * @param rope its id
+     * @param jobs how many jobs were cut of it
+     * @param quoted what was quoted for it
+     * @param posted what it took
+     */
+    public record OfRope(String rope, int jobs, Bill quoted, Bill posted) {
+        /** The waste to count on, in thousandths of the rope in the pieces; nothing where too few jobs say so. */
+        public OptionalLong proposed() {
+            return jobs < FEWEST_JOBS ? OptionalLong.empty() : OptionalLong.of(posted.wastePerMille());
+        }
+    }
+
+    /**
+     * Rope of some lines.
+     *
+     * @param rope rope in the pieces
+     * @param waste waste and reel handling, with what was spoiled
+     */
+    public record Bill(Money rope, Money waste) {
+        Bill plus(Bill other) {
+            return new Bill(rope.plus(other.rope), waste.plus(other.waste));
+        }
+
+        /** Both. */
+        public Money all() {
+            return rope.plus(waste);
+        }
+
+        /** Waste in thousandths of the rope in the pieces, rounded down; 0 without rope. */
+        public long wastePerMille() {
+            return rope.minor() == 0 ? 0 : Math.floorDiv(PER_MILLE * waste.minor(), rope.minor());
+        }
+    }
+
+    /**
+     * An end, of the lines alone for all pieces of which minutes were booked. Minutes of a piece fall to its two ends by what was
+     * stated for each, evenly where nothing was.
+     *
+     * @param end its name
+     * @param jobs how many jobs have it
+     * @param made how many were made
+     * @param quoted minutes that were quoted for all of them
+     * @param posted minutes that were booked for all of them
+     */
+    public record OfEnd(String end, int jobs, long made, long quoted, long posted) {
+        /** Minutes for one, to the nearest; nothing where too few jobs say so. */
+        public OptionalLong proposed() {
+            return jobs < FEWEST_JOBS ? OptionalLong.empty() : OptionalLong.of(each(posted));
+        }
+
+        /** Minutes of one, to the nearest. */
+        public long each(long minutes) {
+            return made == 0 ? 0 : Math.floorDiv(2 * minutes + made, 2 * made);
+        }
+    }
+
+    /** What jobs teach. */
+    public static Learned of(Collection<AfterCalculation> jobs) {
+        Map<String, List<OfRope>> ropes = new TreeMap<>(NaturalOrder.IDS);
+        Map<String, List<OfEnd>> ends = new TreeMap<>();
+        for (AfterCalculation job : jobs) {
+            Map<String, List<AfterLine>> byRope = new TreeMap<>();
+            job.whole().stream().filter(line -> !line.quoted().what().ownRope()).forEach(line -> byRope.computeIfAbsent(
+                            line.quoted().what().rope(), key -> new ArrayList<>())
+                    .add(line));
+            byRope.forEach((rope, lines) ->
+                    ropes.computeIfAbsent(rope, key -> new ArrayList<>()).add(ofRope(rope, lines)));
+            Set<String> seen = new HashSet<>();
+            job.whole().forEach(line -> ofEnds(line)
+                    .forEach(end -> ends.computeIfAbsent(end.end(), key -> new ArrayList<>())
+                            .add(seen.add(end.end()) ? end : again(end))));
+        }
+        return new Learned(
+                jobs.size(),
+                ropes.values().stream().map(Learned::together).toList(),
+                ends.values().stream().map(Learned::allEnds).toList());
+    }
+
+    private static OfRope ofRope(String rope, List<AfterLine> lines) {
+        Bill quoted = new Bill(Money.ZERO, Money.ZERO);
+        Bill posted = quoted;
+        for (AfterLine line : lines) {
+            Map<Kind, Money> took = line.posted();
+            quoted = quoted.plus(
+                    new Bill(line.quoted().of(Kind.ROPE), line.quoted().of(Kind.WASTE)));
+            posted = posted.plus(new Bill(
+                    took.getOrDefault(Kind.ROPE, Money.ZERO),
+                    took.getOrDefault(Kind.WASTE, Money.ZERO).plus(took.getOrDefault(Kind.SPOILAGE, Money.ZERO))));
+        }
+        return new OfRope(rope, 1, quoted, posted);
+    }
+
+    private static OfRope together(List<OfRope> jobs) {
+        return jobs.stream()
+                .reduce((a, b) -> new OfRope(
+                        a.rope(),
+                        a.jobs() + b.jobs(),
+                        a.quoted().plus(b.quoted()),
+                        a.posted().plus(b.posted())))
+                .orElseThrow();
+    }
+
+    private static OfEnd again(OfEnd end) {
+        return new OfEnd(end.end(), 0, end.made(), end.quoted(), end.posted());
+    }
+
+    private static OfEnd allEnds(List<OfEnd> ends) {
+        return ends.stream()
+                .reduce((a, b) -> new OfEnd(
+                        a.end(),
+                        a.jobs() + b.jobs(),
+                        a.made() + b.made(),
+                        a.quoted() + b.quoted(),
+                        a.posted() + b.posted()))
+                .orElseThrow();
+    }
+
+    private static List<OfEnd> ofEnds(AfterLine line) {
+        List<QuotedLine.End> ends = line.quoted().ends();
+        if (ends.isEmpty() || line.pieces().timed() < line.pieces().ordered()) {
+            return List.of();
+        }
+        boolean stated = ends.stream().anyMatch(end -> end.minutes() > 0);
+        long sum = stated ? ends.stream().mapToLong(QuotedLine.End::minutes).sum() : ends.size();
+        List<OfEnd> found = new ArrayList<>();
+        for (QuotedLine.End end : ends) {
+            long part = stated ? end.minutes() : 1;
+            if (part > 0) {
+                found.add(new OfEnd(
+                        end.name(),
+                        1,
+                        line.pieces().ordered(),
+                        line.quoted().allMinutes() * part / sum,
+                        line.work().minutes() * part / sum));
+            }
+        }
+        return found;
+    }
+}

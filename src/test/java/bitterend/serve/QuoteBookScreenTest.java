@@ -1,0 +1,72 @@
+package bitterend.serve;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.serve.Visitor.Seen;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The kept quotes in the browser: listed, printed as they were filed, answered, and taken back by the verbs of the command. */
+final class QuoteBookScreenTest {
+    private static final String BOOK = "/quotes/book";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @SuppressWarnings("NullAway")
+    private Served loft = null;
+
+    @BeforeEach
+    void serve() throws IOException {
+        loft = Served.copy("gannet-loft", folder);
+        Path demo = Path.of("demo-data", "gannet-loft", "quotes");
+        try (Stream<Path> files = Files.walk(demo)) {
+            for (Path file : files.toList()) {
+                Files.copy(
+                        file, loft.file("quotes").resolve(demo.relativize(file).toString()));
+            }
+        }
+    }
+
+    @AfterEach
+    void end() {
+        loft.close();
+    }
+
+    private Seen does(String what, String... more) {
+        Map<String, String> form = new HashMap<>(Map.of("quote", "Q-2600", "what", what));
+        for (int i = 0; i < more.length; i += 2) {
+            form.put(more[i], more[i + 1]);
+        }
+        return loft.ada().post(BOOK, form);
+    }
+
+    @Test
+    void keptQuotes_areListedAndAnswered() throws IOException {
+        Seen list = loft.ada().get(BOOK);
+        assertTrue(list.text().contains("Q-2600, Corncrake crane yard"), list.text());
+        assertTrue(list.text().contains("accepted on 2026-02-25, order G-2105"), list.text());
+        Seen customer = loft.ada().get(BOOK + "/page?id=Q-2600&page=customer");
+        assertTrue(customer.text().contains("total with tax"), customer.text());
+        assertFalse(customer.text().contains("margin"), customer.text());
+        assertTrue(loft.ada().get(BOOK + "/page?id=Q-2600&page=file").text().contains("margin"));
+        does("back");
+        assertTrue(loft.ada().get(BOOK).text().contains("sent on 2026-02-20"));
+        Path orders = loft.file("orders.csv");
+        assertFalse(Files.readString(orders).contains("G-2105"), "its lines are out of the order book");
+        assertTrue(does("accept", "due", "soon").text().contains("could not be read"));
+        does("accept", "order", "G-2190", "due", "2026-03-20");
+        assertTrue(Files.readString(orders).contains("Q-2600/1/4"));
+        assertTrue(loft.ada().get(BOOK).text().contains("order G-2190"));
+        assertTrue(does("decline").text().contains("is accepted already"));
+    }
+}
