@@ -1,22 +1,67 @@
 package bitterend.buying;
 
+import bitterend.measure.Cost;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What to buy for the orders in hand.
+ * What to buy for the orders in hand, ropes left out that nobody offers.
  *
- * @param best the least-cost set found, ropes left out that nobody offers
- * @param next up to two sets that do without a reel of those before them, cheapest first
+ * @param ways from the least paid to the least cost, each once
+ * @param recommended number of the recommended one among them, from 0; -1 where none is within the budget, or none of those within
+ *     the weeks while another way is
+ * @param paidBound proven: no way that leaves no more unplanned pays less
+ * @param ties what the least cost was chosen over
+ * @param next up to two sets that do without a reel of those of the least cost and of one another, cheapest first
  * @param unheld pieces that nothing on offer can hold
  * @param late ids of pieces whose rope comes after they are due, whatever is ordered
- * @param allCompared whether there was time to look for all of the next-best sets
+ * @param tooLong offers whose single reel lasts too long
+ * @param unpaid where even the least paid is above the budget: ids of the pieces that have no rope if no more is paid
+ * @param allCompared whether there was time for all that was to be looked at
  */
-public record Advice(Purchase best, List<Purchase> next, List<Unheld> unheld, List<String> late, boolean allCompared) {
+public record Advice(
+        List<Way> ways,
+        int recommended,
+        Cost paidBound,
+        List<Tie> ties,
+        List<Purchase> next,
+        List<Unheld> unheld,
+        List<String> late,
+        List<TooLong> tooLong,
+        List<String> unpaid,
+        boolean allCompared) {
     static final int MOST_NEXT = 2;
 
     public Advice {
+        ways = List.copyOf(ways);
+        ties = List.copyOf(ties);
         next = List.copyOf(next);
         unheld = List.copyOf(unheld);
         late = List.copyOf(late);
+        tooLong = List.copyOf(tooLong);
+        unpaid = List.copyOf(unpaid);
+    }
+
+    /** The way of an aim. */
+    public Way way(Aim aim) {
+        return ways.stream()
+                .filter(way -> way.aims().contains(aim))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no way for " + aim));
+    }
+
+    /** The way to recommend; nothing where all are over what may be spent. */
+    public Optional<Way> findRecommended() {
+        return recommended < 0 ? Optional.empty() : Optional.of(ways.get(recommended));
+    }
+
+    /** The least-cost set found. */
+    public Purchase best() {
+        return way(Aim.LEAST_COST).purchase();
+    }
+
+    /** What is bought by the recommended way, by the least paid where none is. */
+    public Purchase act() {
+        return findRecommended().orElseGet(() -> ways.get(0)).purchase();
     }
 }

@@ -14,7 +14,15 @@ import bitterend.stock.StockValue;
 record CappedValue(StockValue usual, UnitPrice cheapest) implements StockValue {
     @Override
     public Cost of(Length length) {
-        Cost value = usual.of(length);
+        return capped(usual.of(length), length);
+    }
+
+    @Override
+    public Cost unopened(Length length) {
+        return capped(usual.unopened(length), length);
+    }
+
+    private Cost capped(Cost value, Length length) {
         Cost most = cheapest.of(length);
         return value.compareTo(most) < 0 ? value : most;
     }

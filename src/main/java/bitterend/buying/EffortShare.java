@@ -3,23 +3,36 @@ package bitterend.buying;
 import bitterend.packing.Effort;
 import java.time.Duration;
 
-/** Hands an effort out over packings whose number is not known beforehand: half to the first, an eighth of the rest to each other. */
+/**
+ * Hands an effort out over packings whose number is not known beforehand: a fifth to the first, a third of the rest to the
+ * second, an eighth of the rest to each other.
+ */
 final class EffortShare {
-    private final Effort effort;
-    private final long deadline;
-    private boolean begun;
+    private Effort effort;
+    private long deadline;
+    private int begun;
     private boolean ranOut;
 
     EffortShare(Effort effort) {
         this.effort = effort;
-        deadline = System.nanoTime()
+        deadline = deadline(effort);
+    }
+
+    /** From now on this much in place of what was left; the next packing is the second. */
+    void grant(Effort other) {
+        effort = other;
+        deadline = deadline(other);
+    }
+
+    private static long deadline(Effort effort) {
+        return System.nanoTime()
                 + Math.min(effort.time().toNanos(), Duration.ofDays(365).toNanos());
     }
 
     /** The effort of the next packing. */
     Effort next() {
-        int part = begun ? 8 : 2;
-        begun = true;
+        int part = begun == 0 ? 5 : begun == 1 ? 3 : 8;
+        begun++;
         Duration left = Duration.ofNanos(Math.max(0, deadline - System.nanoTime()));
         long work = effort.work() == Long.MAX_VALUE ? Long.MAX_VALUE : effort.work() / part;
         return new Effort(

@@ -34,7 +34,7 @@ final class IndependentRopes {
         PackingProblem part = day.about(pieces)
                 .withEarlier(Map.of())
                 .withRack(ropes.only(group, day.ropes()), ropes.only(group, day.values()), reels);
-        return new Orders(
+        return orders.part(
                 part,
                 orders.onOrder().stream()
                         .filter(coming -> ropes.isIn(group, coming.rope()))

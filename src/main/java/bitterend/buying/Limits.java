@@ -1,14 +1,13 @@
 package bitterend.buying;
 
-import bitterend.market.Offer;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * How many reels of each offer may be bought, and how many are bought whatever happens.
+ * How many reels may be bought of each offer at each price, and how many are bought whatever happens.
  *
- * @param most by offer id; offers that are not named are limited by their supply alone
- * @param committed by offer id
+ * @param most by id of the {@link Tier}; those that are not named are limited by their supply alone
+ * @param committed by the same
  */
 record Limits(Map<String, Integer> most, ReelSet committed) {
     static final Limits NONE = new Limits(Map.of(), ReelSet.EMPTY);
@@ -17,19 +16,19 @@ record Limits(Map<String, Integer> most, ReelSet committed) {
         most = Map.copyOf(most);
     }
 
-    /** At most so many of one offer, and no more than before. */
-    Limits atMost(String offer, int count) {
+    /** At most so many at one price, and no more than before. */
+    Limits atMost(String tier, int count) {
         Map<String, Integer> changed = new TreeMap<>(most);
-        changed.merge(offer, count, Math::min);
+        changed.merge(tier, count, Math::min);
         return new Limits(changed, committed);
     }
 
-    Limits committing(String offer, int count) {
-        return new Limits(most, committed.with(offer, count));
+    Limits committing(String tier, int count) {
+        return new Limits(most, committed.with(tier, count));
     }
 
-    /** The most reels of an offer that may be bought, those committed to included. */
-    int mostOf(Offer offer) {
-        return Math.min(offer.terms().supply(), most.getOrDefault(offer.id(), Integer.MAX_VALUE));
+    /** The most reels that may be bought, those committed to included. */
+    int mostOf(Tier tier) {
+        return Math.min(tier.offer().terms().supply(), most.getOrDefault(tier.id(), Integer.MAX_VALUE));
     }
 }

@@ -3,17 +3,24 @@ package bitterend.buying;
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
 import bitterend.market.Offer;
+import bitterend.market.Supplier;
+import bitterend.measure.Cost;
+import bitterend.measure.Money;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the least-cost set of reels for ropes that belong together. A set that falls below the minimum of an offer is
- * mended both ways, without the offer and with its minimum, and the cheaper kept.
+ * Finds what to buy of ropes that belong together. Where the rope that is there or on its way holds every piece, nothing is
+ * bought: no price list makes rope on the rack worth buying again.
  */
 final class PartBuyer {
     private static final int MOST_BRANCHES = 24;
@@ -21,6 +28,11 @@ final class PartBuyer {
     private final Orders orders;
     private final Packer packer;
     private final EffortShare pace;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Unheld> unheld = new ArrayList<>();
+    private final Set<String> late = new HashSet<>();
+    private @Nullable SetSearch search;
+    private Purchase rack = Purchase.NONE;
 
     PartBuyer(Orders orders, Packer packer, Effort effort) {
         this.orders = orders;
@@ -28,58 +40,130 @@ final class PartBuyer {
         this.pace = new EffortShare(effort);
     }
 
-    /** What to buy; the best set takes half of the effort at most. */
-    Advice advise() {
+    /** What there is to say where nothing is to be bought: nothing is offered, or what is there holds all that can be held. */
+    Optional<PartFound> withoutBuying() {
         List<Piece> wanted = orders.day().pieces();
         Holding whenever = holding(wanted, ids(wanted));
-        List<Unheld> unheld = wanted.stream()
+        wanted.stream()
                 .filter(piece -> !whenever.holds(piece))
                 .map(whenever::unheld)
-                .toList();
-        if (orders.plannable().isEmpty()) {
-            return new Advice(Purchase.NONE, List.of(), unheld, List.of(), true);
+                .forEach(unheld::add);
+        if (orders.offers().isEmpty()) {
+            return Optional.of(PartFound.of(Purchase.NONE, unheld, List.of()));
         }
-        List<Piece> pieces = wanted.stream().filter(whenever::holds).toList();
+        wanted.stream().filter(whenever::holds).forEach(pieces::add);
         Holding inTime = holding(pieces, Set.of());
-        Set<String> late = new HashSet<>();
         pieces.stream().filter(piece -> !inTime.holds(piece)).map(Piece::id).forEach(late::add);
-        Purchase best = solved(new PurchasePacker(orders, pieces, late), Limits.NONE);
-        Set<String> scarce = new HashSet<>(best.unplanned());
-        if (late.addAll(scarce)) {
-            best = solved(new PurchasePacker(orders, pieces, late), Limits.NONE);
-        }
-        return compared(best, new PurchasePacker(orders, pieces, late), unheld, late);
+        search = search(pieces, late);
+        rack = search.rackAlone();
+        return rack.unplanned().isEmpty() ? Optional.of(PartFound.of(rack, unheld, sorted(late))) : Optional.empty();
     }
 
-    private Advice compared(Purchase best, PurchasePacker packs, List<Unheld> unheld, Set<String> late) {
-        List<Branch> without = without(best.set(), Limits.NONE, packs);
+    /** Looks for sets of reels, where something is to be bought. */
+    PartFound search(Effort effort) {
+        pace.grant(effort);
+        SetSearch sets = search(pieces, late);
+        Cost bound = sets.proven(Aim.LEAST_COST).get(Freight.PAID_BY_SUPPLIER);
+        if (late.addAll(sets.pool().best(Aim.LEAST_COST).unplanned())) {
+            sets = search(pieces, late);
+            rack = sets.rackAlone();
+            bound = sets.proven(Aim.LEAST_COST).get(Freight.PAID_BY_SUPPLIER);
+        }
+        search = sets;
+        Map<Freight, Cost> paid = sets.proven(Aim.LEAST_PAID);
+        sets.solved(Aim.BETWEEN, Limits.NONE);
+        withoutSuppliers(sets);
+        List<Purchase> nearest = nearest(sets, sets.pool().best(Aim.LEAST_COST));
+        return new PartFound(sets.pool().all(), bound, paid, orders.offers(), nearest, unheld, sorted(late));
+    }
+
+    /** Where a supplier charges by order, asks for a least order or sends large ones freight paid, others may do without him. */
+    private void withoutSuppliers(SetSearch sets) {
+        List<String> all =
+                orders.offers().stream().map(Offer::supplier).distinct().toList();
+        boolean charged = all.stream()
+                .map(orders.market()::supplier)
+                .anyMatch(supplier -> !supplier.minimumOrder().equals(Money.ZERO)
+                        || !supplier.freight().byOrder().equals(Money.ZERO)
+                        || supplier.freight().freeFrom().compareTo(Supplier.Freight.NEVER) < 0);
+        if (all.size() < 2 || !charged) {
+            return;
+        }
+        for (String supplier : all) {
+            sets.without(List.of(supplier));
+            if (all.size() > 2) {
+                sets.without(
+                        all.stream().filter(other -> !other.equals(supplier)).toList());
+            }
+        }
+    }
+
+    /** The sets that are known by now, these among them. */
+    List<Purchase> also(ReelSet set) {
+        if (search != null && !search.pool().holds(set)) {
+            search.told(set);
+        }
+        return search == null ? List.of() : search.pool().all();
+    }
+
+    /** Ways that were chosen, with what each of their reels is needed for. */
+    Map<ReelSet, Purchase> needed(Collection<Purchase> chosen) {
+        Map<ReelSet, Purchase> needed = new HashMap<>();
+        for (Purchase purchase : chosen) {
+            needed.computeIfAbsent(
+                    purchase.set(), set -> search == null ? purchase : new Needs(search, rack, pace).of(purchase));
+        }
+        return needed;
+    }
+
+    /** Whether there was time for all that was to be looked at. */
+    boolean allCompared() {
+        return !pace.ranOut();
+    }
+
+    /** What pays least of all that was found with rope for the most of the work; for these pieces it may come late. */
+    Purchase leastPaid(Set<String> mayBeLate) {
+        List<Piece> wanted = orders.day().pieces();
+        Holding whenever = holding(wanted, ids(wanted));
+        SetSearch sets = search(wanted.stream().filter(whenever::holds).toList(), mayBeLate);
+        Purchase alone = sets.rackAlone();
+        if (!alone.unplanned().isEmpty() && !orders.offers().isEmpty()) {
+            sets.solved(Aim.LEAST_PAID, Limits.NONE);
+            return sets.pool().best(Aim.LEAST_PAID);
+        }
+        return alone;
+    }
+
+    /** The two nearest sets that do without a reel of those before them, where there are such. */
+    private List<Purchase> nearest(SetSearch search, Purchase best) {
+        List<Branch> without = without(best.set(), Limits.NONE, search);
         Optional<Branch> second = cheapest(without, best);
         List<Purchase> next = new ArrayList<>();
-        second.ifPresent(branch -> next.add(branch.purchase()));
         second.ifPresent(branch -> {
+            next.add(branch.purchase());
             List<Branch> third = new ArrayList<>();
             for (Branch other : without) {
                 if (other.purchase().set().covers(branch.purchase().set())) {
-                    third.addAll(without(branch.purchase().set(), other.limits(), packs));
+                    third.addAll(without(branch.purchase().set(), other.limits(), search));
                 } else {
                     third.add(other);
                 }
             }
             cheapest(third, best).ifPresent(found -> next.add(found.purchase()));
         });
-        return new Advice(
-                best, next, unheld, late.stream().sorted(NaturalOrder.IDS).toList(), !pace.ranOut());
+        return next;
     }
 
     private record Branch(Limits limits, Purchase purchase) {}
 
     /** For each offer of a set, the best that has at least one reel less of it. */
-    private List<Branch> without(ReelSet set, Limits limits, PurchasePacker packs) {
+    private List<Branch> without(ReelSet set, Limits limits, SetSearch search) {
         List<Branch> branches = new ArrayList<>();
         set.counts().forEach((offer, count) -> {
-            Limits fewer = limits.atMost(offer, count - 1);
             if (branches.size() < MOST_BRANCHES && pace.goesOn()) {
-                branches.add(new Branch(fewer, solved(packs, fewer)));
+                Limits fewer = search.fewer(limits, offer, count - 1);
+                branches.add(
+                        new Branch(fewer, search.solved(Aim.LEAST_COST, fewer).purchase()));
             }
         });
         return branches;
@@ -89,39 +173,34 @@ final class PartBuyer {
         return branches.stream()
                 .filter(branch ->
                         branch.purchase().unplanned().size() <= best.unplanned().size())
-                .reduce((a, b) -> b.purchase().isBetterThan(a.purchase()) ? b : a);
+                .reduce((a, b) -> b.purchase().isBetterThan(a.purchase(), Aim.LEAST_COST) ? b : a);
     }
 
-    /** The best within limits that respects every minimum. */
-    private Purchase solved(PurchasePacker packs, Limits limits) {
-        Purchase found = packs.purchase(packer, limits, pace.next());
-        Optional<Offer> small = orders.plannable().stream()
-                .filter(offer -> found.set().of(offer.id()) > 0)
-                .filter(offer -> found.set().of(offer.id()) < offer.terms().minimum())
-                .findFirst();
-        if (small.isEmpty()) {
-            return found;
-        }
-        Offer offer = small.get();
-        Purchase without = solved(packs, limits.atMost(offer.id(), 0));
-        if (limits.mostOf(offer) < offer.terms().minimum()) {
-            return without;
-        }
-        Purchase with =
-                solved(packs, limits.committing(offer.id(), offer.terms().minimum()));
-        return with.isBetterThan(without) ? with.boundedBy(without) : without.boundedBy(with);
+    private SetSearch search(List<Piece> some, Set<String> mayBeLate) {
+        return new SetSearch(orders, new PurchasePacker(orders, some, mayBeLate, packer), pace);
     }
 
-    /** With one reel of each offer. */
-    private Holding holding(List<Piece> pieces, Set<String> late) {
+    private Holding holding(List<Piece> some, Set<String> mayBeLate) {
+        return holding(orders, some, mayBeLate);
+    }
+
+    /** Which pieces can be had at all: with one reel of each offer. */
+    static Holding holding(Orders orders, List<Piece> pieces, Set<String> late) {
+        List<Tier> tiers = new ArrayList<>();
         Limits oneOfEach = Limits.NONE;
-        for (Offer offer : orders.plannable()) {
-            oneOfEach = oneOfEach.atMost(offer.id(), 1);
+        for (Offer offer : orders.offers()) {
+            Tier tier = Tier.of(orders, offer, 1);
+            tiers.add(tier);
+            oneOfEach = oneOfEach.atMost(tier.id(), 1);
         }
-        return new Holding(new PurchaseProblem(orders, late).problem(pieces, oneOfEach));
+        return new Holding(new PurchaseProblem(orders, tiers, late, Aim.LEAST_COST).problem(pieces, oneOfEach));
     }
 
-    private static Set<String> ids(List<Piece> pieces) {
+    private static List<String> sorted(Set<String> ids) {
+        return ids.stream().sorted(NaturalOrder.IDS).toList();
+    }
+
+    static Set<String> ids(List<Piece> pieces) {
         Set<String> ids = new HashSet<>();
         pieces.forEach(piece -> ids.add(piece.id()));
         return ids;

@@ -1,8 +1,6 @@
 package bitterend.buying;
 
 import bitterend.demand.Piece;
-import bitterend.finding.NaturalOrder;
-import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.packing.Bound;
 import bitterend.packing.Effort;
@@ -16,48 +14,50 @@ import java.util.Set;
 final class PurchasePacker {
     private final Orders orders;
     private final List<Piece> pieces;
-    private final PurchaseProblem market;
+    private final Set<String> late;
+    private final Packer packer;
 
-    PurchasePacker(Orders orders, List<Piece> pieces, Set<String> late) {
+    PurchasePacker(Orders orders, List<Piece> pieces, Set<String> late, Packer packer) {
         this.orders = orders;
         this.pieces = pieces;
-        market = new PurchaseProblem(orders, late);
+        this.late = Set.copyOf(late);
+        this.packer = packer;
     }
 
-    /** The purchase behind the best packing found. */
-    Purchase purchase(Packer packer, Limits limits, Effort effort) {
-        PackingProblem problem = market.problem(pieces, limits);
-        Packer.Result result = packer.pack(problem, effort);
-        PurchasedReels bought = new PurchasedReels(orders, market, problem, result.packing());
-        ReelSet set = bought.set(limits.committed());
-        Cost sunk = sum(limits.committed(), this::sunk);
-        Cost bound = result.bounds().stream().map(Bound::best).reduce(Cost.ZERO, Cost::plus);
-        return new Purchase(
-                set,
-                result.cost().plus(sunk),
-                bound.plus(sunk),
-                sum(set, Offer::paid),
-                bought.left(set),
-                unplanned(result.packing()),
-                bought.lines(set));
+    /**
+     * A purchase that was found.
+     *
+     * @param purchase in true figures
+     * @param byTier how many reels at each price
+     * @param bound proven: what the aim weighs comes to no less
+     */
+    record Found(Purchase purchase, ReelSet byTier, Cost bound) {}
+
+    /** The purchase behind the best packing found that is after an aim. */
+    Found found(Aim aim, List<Tier> tiers, Limits limits, Effort effort) {
+        PurchaseProblem weighed = new PurchaseProblem(orders, tiers, late, aim);
+        Packer.Result result = packer.pack(weighed.problem(pieces, limits), effort);
+        Cost sunk = limits.committed().counts().entrySet().stream()
+                .map(entry -> sunk(weighed, tier(tiers, entry.getKey())).times(entry.getValue()))
+                .reduce(Cost.ZERO, Cost::plus);
+        Cost bound = result.bounds().stream().map(Bound::best).reduce(sunk, Cost::plus);
+        PurchasedReels bought = bought(tiers, limits, result.packing());
+        return new Found(bought.purchase(), bought.byTier(), bound);
     }
 
     /** What a reel bought whatever happens loses on the way to the rack: the price paid above its value there. */
-    private Cost sunk(Offer offer) {
-        return offer.paid().minus(market.value(offer, true).of(offer.usable()));
+    private static Cost sunk(PurchaseProblem weighed, Tier tier) {
+        return tier.each().minus(weighed.value(tier, true).of(tier.offer().usable()));
     }
 
-    private Cost sum(ReelSet set, java.util.function.Function<Offer, Cost> amount) {
-        return set.counts().entrySet().stream()
-                .map(entry -> amount.apply(orders.offer(entry.getKey())).times(entry.getValue()))
-                .reduce(Cost.ZERO, Cost::plus);
+    private static Tier tier(List<Tier> tiers, String id) {
+        return tiers.stream().filter(tier -> tier.id().equals(id)).findFirst().orElseThrow();
     }
 
-    private List<String> unplanned(Packing packing) {
-        return pieces.stream()
-                .map(Piece::id)
-                .filter(id -> packing.placeOf(id).isEmpty())
-                .sorted(NaturalOrder.IDS)
-                .toList();
+    /** A packing in true figures, whatever it was after: the reels are called alike whatever is weighed. */
+    private PurchasedReels bought(List<Tier> tiers, Limits limits, Packing packing) {
+        PurchaseProblem plain = new PurchaseProblem(orders, tiers, late, Aim.LEAST_COST);
+        PackingProblem problem = plain.problem(pieces, limits);
+        return new PurchasedReels(orders, plain, problem, packing, tiers, limits.committed());
     }
 }

@@ -14,66 +14,86 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Turns what can be had into reels of a packing problem. Each offer is packed as a rope of its own, so that its reels are
- * valued by the price paid for them; a piece may come off it when it may come off that rope and the reel comes in time.
+ * Turns what can be had into reels of a packing problem. Each offer is packed as a rope of its own at each of its prices, so
+ * that its reels are valued by the price paid for them; a piece may come off it when it may come off that rope and the reel
+ * comes in time. Rope that is there or on its way is worth no more than what it costs to replace it.
  */
 final class PurchaseProblem {
     private static final String COMMITTED = ", committed";
 
     private final Orders orders;
+    private final List<Tier> tiers;
     private final Set<String> late;
+    private final Aim aim;
+    private final WorkingDays working;
 
-    /** {@code late} names pieces for which rope may come after they are due, since none comes before. */
-    PurchaseProblem(Orders orders, Set<String> late) {
+    /**
+     * @param tiers what may be bought
+     * @param late pieces for which rope may come after they are due, since none comes before
+     * @param aim how what is not paid now is weighed
+     */
+    PurchaseProblem(Orders orders, List<Tier> tiers, Set<String> late, Aim aim) {
         this.orders = orders;
+        this.tiers = tiers;
         this.late = late;
+        this.aim = aim;
+        working = new WorkingDays(orders.day().calendar());
     }
 
     /** The packing problem of some pieces with the reels that may be bought. */
     PackingProblem problem(List<Piece> pieces, Limits limits) {
         PackingProblem day = orders.day();
         Map<String, Rope> ropes = new HashMap<>(day.ropes());
-        Map<String, StockValue> values = new HashMap<>(day.values());
+        Map<String, StockValue> values = new HashMap<>();
+        day.values().keySet().forEach(rope -> values.put(rope, aim.of(orders.replaced(rope))));
         List<Reel> reels = new ArrayList<>(day.reels());
         for (OnOrder coming : orders.onOrder()) {
             ropes.put(coming.marking(), day.rope(coming.rope()).named(coming.marking()));
-            values.put(coming.marking(), value(coming.rope()));
+            values.put(coming.marking(), aim.of(orders.replaced(coming.rope())));
             for (int n = 1; n <= coming.quantity(); n++) {
                 reels.add(reel(coming, n));
             }
         }
-        for (Offer offer : orders.plannable()) {
-            int committed = limits.committed().of(offer.id());
-            int free = Math.min(limits.mostOf(offer) - committed, takers(offer, pieces));
-            add(offer, committed, true, ropes, values, reels);
-            add(offer, free, false, ropes, values, reels);
+        for (Tier tier : tiers) {
+            int committed = limits.committed().of(tier.id());
+            int free = Math.min(limits.mostOf(tier) - committed, takers(tier.offer(), pieces));
+            add(tier, committed, true, ropes, values, reels);
+            add(tier, free, false, ropes, values, reels);
         }
         return day.about(pieces.stream()
                         .map(piece -> withChoices(piece, ropes.keySet()))
                         .toList())
                 .withEarlier(Map.of())
+                .withPrices(aim.of(day.prices()))
                 .withRack(ropes, values, reels);
     }
 
-    /** The offer a reel of such a packing would be bought from, with what it is worth; nothing for other reels. */
-    java.util.Optional<Offer> offerOf(Reel reel) {
-        return orders.plannable().stream()
-                .filter(offer ->
-                        reel.rope().equals(offer.marking()) || reel.rope().equals(offer.marking() + COMMITTED))
+    /** What a reel of such a packing would be bought as; nothing for other reels. */
+    Optional<Tier> tierOf(Reel reel) {
+        return tiers.stream()
+                .filter(tier ->
+                        reel.rope().equals(tier.marking()) || reel.rope().equals(tier.marking() + COMMITTED))
                 .findFirst();
     }
 
-    /** The worth of a reel of this offer. */
-    PaidValue value(Offer offer, boolean committed) {
-        return new PaidValue(value(offer.rope()), offer.paid(), offer.usable(), committed);
+    /** Whether a reel of such a packing is bought even if it is not cut. */
+    static boolean isCommitted(Reel reel) {
+        return reel.rope().endsWith(COMMITTED);
+    }
+
+    /** The worth of a reel at this price. */
+    PaidValue value(Tier tier, boolean committed) {
+        Offer offer = tier.offer();
+        return new PaidValue(aim, orders.worth(offer.rope()), tier.each(), tier.price(), offer.usable(), committed);
     }
 
     private void add(
-            Offer offer,
+            Tier tier,
             int count,
             boolean committed,
             Map<String, Rope> ropes,
@@ -82,20 +102,12 @@ final class PurchaseProblem {
         if (count <= 0) {
             return;
         }
-        String rope = offer.marking() + (committed ? COMMITTED : "");
-        ropes.put(rope, orders.day().rope(offer.rope()).named(rope));
-        values.put(rope, value(offer, committed));
+        String rope = tier.marking() + (committed ? COMMITTED : "");
+        ropes.put(rope, orders.day().rope(tier.offer().rope()).named(rope));
+        values.put(rope, value(tier, committed));
         for (int n = 1; n <= count; n++) {
-            reels.add(reel(offer, rope, n));
+            reels.add(reel(tier.offer(), rope, n));
         }
-    }
-
-    private StockValue value(String rope) {
-        StockValue value = orders.day().values().get(rope);
-        if (value == null) {
-            throw new IllegalArgumentException("no value for rope " + rope);
-        }
-        return value;
     }
 
     /** No more reels of an offer are drawn from than there are pieces to draw; one shows how long they are. */
@@ -117,10 +129,10 @@ final class PurchaseProblem {
             orders.onOrder().stream()
                     .filter(coming -> coming.rope().equals(choice.rope()) && inTime(piece, coming.expected()))
                     .forEach(coming -> choices.add(new Piece.RopeChoice(coming.marking(), choice.cut())));
-            orders.plannable().stream()
-                    .filter(offer -> offer.rope().equals(choice.rope())
-                            && inTime(piece, offer.arrives(orders.day().day())))
-                    .flatMap(offer -> Stream.of(offer.marking(), offer.marking() + COMMITTED))
+            tiers.stream()
+                    .filter(tier ->
+                            tier.offer().rope().equals(choice.rope()) && inTime(piece, orders.countedOn(tier.offer())))
+                    .flatMap(tier -> Stream.of(tier.marking(), tier.marking() + COMMITTED))
                     .filter(ropes::contains)
                     .forEach(rope -> choices.add(new Piece.RopeChoice(rope, choice.cut())));
         }
@@ -128,8 +140,7 @@ final class PurchaseProblem {
     }
 
     private boolean inTime(Piece piece, LocalDate there) {
-        return late.contains(piece.id())
-                || !there.isAfter(new WorkingDays(orders.day().calendar()).cutBy(piece));
+        return late.contains(piece.id()) || !there.isAfter(working.cutBy(piece));
     }
 
     private static Reel reel(Offer offer, String rope, int n) {

@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import bitterend.demand.Piece;
+import bitterend.finding.NaturalOrder;
 import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -14,86 +15,193 @@ import bitterend.packing.WorkingDays;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The reels of each offer that a packing cuts, and the order of reels that follows from it. */
+/** The reels that a packing cuts at each price, the order of reels that follows from it, and what it comes to. */
 final class PurchasedReels {
     private final Orders orders;
     private final PurchaseProblem market;
     private final PackingProblem problem;
     private final Packing packing;
-    private final Map<String, List<Reel>> cut = new TreeMap<>();
+    private final ReelSet committed;
+    private final Map<String, Tier> tiers = new TreeMap<>(NaturalOrder.IDS);
+    private final Map<String, List<Reel>> cut = new HashMap<>();
 
-    PurchasedReels(Orders orders, PurchaseProblem market, PackingProblem problem, Packing packing) {
+    /**
+     * @param market the problem's own prices, nothing weighed
+     * @param problem what is packed
+     * @param packing where the pieces lie
+     * @param offered what could be bought, and {@code committed} what is bought whatever happens, by id of its tier
+     */
+    PurchasedReels(
+            Orders orders,
+            PurchaseProblem market,
+            PackingProblem problem,
+            Packing packing,
+            List<Tier> offered,
+            ReelSet committed) {
         this.orders = orders;
         this.market = market;
         this.problem = problem;
         this.packing = packing;
+        this.committed = committed;
+        offered.forEach(tier -> tiers.put(tier.id(), tier));
+        Map<String, Reel> reels = new HashMap<>();
+        problem.reels().forEach(reel -> reels.put(reel.id(), reel));
         packing.places().values().stream()
                 .map(RunId::reel)
                 .distinct()
-                .sorted()
-                .map(problem::reel)
-                .forEach(reel -> market.offerOf(reel)
-                        .ifPresent(offer -> cut.computeIfAbsent(offer.id(), id -> new ArrayList<>())
+                .sorted(NaturalOrder.IDS)
+                .map(reels::get)
+                .forEach(reel -> market.tierOf(reel)
+                        .ifPresent(tier -> cut.computeIfAbsent(tier.id(), id -> new ArrayList<>())
                                 .add(reel)));
     }
 
-    /** The reels that are bought: those committed to, and the others that are cut. */
-    ReelSet set(ReelSet committed) {
+    /** How many reels are bought at each price: those committed to, and the others that are cut. */
+    ReelSet byTier() {
         ReelSet set = committed;
         for (Map.Entry<String, List<Reel>> entry : cut.entrySet()) {
-            String marking = orders.offer(entry.getKey()).marking();
             long free = entry.getValue().stream()
-                    .filter(reel -> reel.rope().equals(marking))
+                    .filter(reel -> !PurchaseProblem.isCommitted(reel))
                     .count();
             set = set.with(entry.getKey(), committed.of(entry.getKey()) + (int) free);
         }
         return set;
     }
 
-    /** The worth of what is left of the reels that are cut, and of those that are bought beyond them, whole. */
-    Cost left(ReelSet set) {
+    /** The purchase in true figures. Every coil is worth what it is behind those that are shorter. */
+    Purchase purchase() {
+        ReelSet set = byTier();
+        Map<String, List<Rest>> rests = rests(set);
+        Cost flat = Cost.ZERO;
+        Left left = Left.NONE;
+        for (Map.Entry<String, List<Rest>> rope : rests.entrySet()) {
+            left = left.plus(left(rope.getKey(), rope.getValue()));
+            flat = rope.getValue().stream().map(Rest::alone).reduce(flat, Cost::plus);
+        }
+        Cost cost = new PlanPrice(problem).of(packing).plus(sunk()).plus(flat).minus(left.worth());
+        return new Purchase(inOffers(set), cost, Cost.ZERO, paid(set), left, unplanned(), lines(set));
+    }
+
+    /** What is left of one reel, and what that is worth on the rack as it is. */
+    private record Rest(Tier tier, PaidValue value, Length length) {
+        Cost alone() {
+            return value.of(length);
+        }
+    }
+
+    private Map<String, List<Rest>> rests(ReelSet set) {
         Map<String, RunLoad[]> loads = new PlanPrice(problem).loads(packing);
-        Cost sum = Cost.ZERO;
-        for (String id : set.counts().keySet()) {
-            Offer offer = orders.offer(id);
-            PaidValue value = market.value(offer, true);
+        Map<String, List<Rest>> rests = new TreeMap<>(NaturalOrder.IDS);
+        set.counts().forEach((id, count) -> {
+            Tier tier = tier(id);
+            Offer offer = tier.offer();
+            List<Rest> ofRope = rests.computeIfAbsent(offer.rope(), rope -> new ArrayList<>());
+            PaidValue value = market.value(tier, true);
             for (Reel reel : reelsOf(id)) {
                 Length loss = problem.ropeOn(reel).cutting().loss();
                 RunLoad[] load = loads.getOrDefault(reel.id(), new RunLoad[] {RunLoad.NONE});
-                sum = sum.plus(value.left(load[0].leftOf(offer.usable(), loss)));
+                ofRope.add(new Rest(tier, value, load[0].leftOf(offer.usable(), loss)));
             }
-            sum = sum.plus(
-                    value.left(offer.usable()).times(set.of(id) - reelsOf(id).size()));
-        }
-        return sum;
+            for (int whole = reelsOf(id).size(); whole < count; whole++) {
+                ofRope.add(new Rest(tier, value, offer.usable()));
+            }
+        });
+        return rests;
     }
 
-    /** A line for each offer. */
-    List<ReelLine> lines(ReelSet set) {
+    private Left left(String rope, List<Rest> rests) {
+        StackedWorth worth = orders.stacked(rope);
+        Length before = Length.ZERO;
+        Left left = Left.NONE;
+        for (Rest rest :
+                rests.stream().sorted(Comparator.comparing(Rest::length)).toList()) {
+            Cost each = rest.value().capped(worth.of(rest.length(), before), rest.length());
+            if (each.millis() > 0) {
+                left = left.plus(new Left(each, rest.length(), 1));
+                before = before.plus(rest.length());
+            }
+        }
+        return left;
+    }
+
+    /** What reels bought whatever happens lose on the way to the rack: the price paid above their value there. */
+    private Cost sunk() {
+        return committed.counts().entrySet().stream()
+                .map(entry -> {
+                    Tier tier = tier(entry.getKey());
+                    Cost whole = market.value(tier, true).of(tier.offer().usable());
+                    return tier.each().minus(whole).times(entry.getValue());
+                })
+                .reduce(Cost.ZERO, Cost::plus);
+    }
+
+    private Paid paid(ReelSet set) {
+        Cost all = Cost.ZERO;
+        Cost freight = Cost.ZERO;
+        for (Map.Entry<String, Integer> entry : set.counts().entrySet()) {
+            Tier tier = tier(entry.getKey());
+            all = all.plus(tier.each().times(entry.getValue()));
+            freight = freight.plus(tier.freight().times(entry.getValue()));
+        }
+        return new Paid(all.minus(freight), freight);
+    }
+
+    private ReelSet inOffers(ReelSet set) {
+        ReelSet offers = ReelSet.EMPTY;
+        for (Map.Entry<String, Integer> entry : set.counts().entrySet()) {
+            String offer = tier(entry.getKey()).offer().id();
+            offers = offers.with(offer, offers.of(offer) + entry.getValue());
+        }
+        return offers;
+    }
+
+    /** A line for each offer at each price. */
+    private List<ReelLine> lines(ReelSet set) {
         List<ReelLine> lines = new ArrayList<>();
         set.counts().forEach((id, count) -> {
-            Offer offer = orders.offer(id);
+            Tier tier = tier(id);
             List<Piece> pieces = piecesOf(id);
             Mass mass = orders.day()
-                    .rope(offer.rope())
+                    .rope(tier.offer().rope())
                     .mass()
-                    .of(offer.made().length().times(count));
+                    .of(tier.offer().made().length().times(count));
             boolean matched = pieces.stream().anyMatch(Piece::isMatched);
-            lines.add(new ReelLine(offer, count, orderBy(offer, pieces), mass, matched));
+            Need need = Need.of(
+                    pieces.stream().map(Piece::id).sorted(NaturalOrder.IDS).toList());
+            lines.add(new ReelLine(
+                    tier.offer(),
+                    count,
+                    tier.price(),
+                    tier.freight(),
+                    orderBy(tier.offer(), pieces),
+                    mass,
+                    matched,
+                    need));
         });
         return lines;
     }
 
-    private List<Reel> reelsOf(String offer) {
-        return cut.getOrDefault(offer, List.of());
+    private Tier tier(String id) {
+        Tier tier = tiers.get(id);
+        if (tier == null) {
+            throw new IllegalArgumentException("nothing offered as " + id);
+        }
+        return tier;
     }
 
-    private List<Piece> piecesOf(String offer) {
-        List<String> reels = reelsOf(offer).stream().map(Reel::id).toList();
+    private List<Reel> reelsOf(String tier) {
+        return cut.getOrDefault(tier, List.of());
+    }
+
+    private List<Piece> piecesOf(String tier) {
+        java.util.Set<String> reels = new java.util.HashSet<>();
+        reelsOf(tier).forEach(reel -> reels.add(reel.id()));
         return problem.pieces().stream()
                 .filter(piece -> packing.placeOf(piece.id())
                         .filter(place -> reels.contains(place.reel()))
@@ -103,10 +211,16 @@ final class PurchasedReels {
 
     private LocalDate orderBy(Offer offer, List<Piece> pieces) {
         WorkingDays working = new WorkingDays(problem.calendar());
-        LocalDate due =
+        LocalDate cutBy =
                 pieces.stream().map(working::cutBy).min(LocalDate::compareTo).orElse(LocalDate.MAX);
-        return due.equals(LocalDate.MAX)
-                ? due
-                : due.minusDays(offer.terms().lead().days());
+        return cutBy.equals(LocalDate.MAX) ? cutBy : orders.orderBy(offer, cutBy);
+    }
+
+    private List<String> unplanned() {
+        return problem.pieces().stream()
+                .map(Piece::id)
+                .filter(id -> packing.placeOf(id).isEmpty())
+                .sorted(NaturalOrder.IDS)
+                .toList();
     }
 }

@@ -1,10 +1,14 @@
 package bitterend.cli;
 
 import bitterend.buying.Share;
+import bitterend.buying.Spending;
 import bitterend.buying.Study;
 import bitterend.cli.PageFiles.Answer;
+import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
 import bitterend.front.TradePages;
+import bitterend.measure.Money;
+import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.report.BuyTables;
 import bitterend.work.ShopNow;
@@ -28,10 +32,11 @@ import picocli.CommandLine.Option;
         header = "Tells which reels to order, for the orders in hand or for work like the past.",
         description = {
             "",
-            "Without --from-history: the set of offered reels at which the orders in hand",
-            "cost least, price paid less the value of what is left, with a proven bound and",
-            "the two next-best sets; and where rope is short in the days ahead, as stock",
-            "short tells it. Reads offers.csv and, where there is one, on-order.csv.",
+            "Without --from-history: ways to buy for the orders in hand, the least paid, the",
+            "least cost (price paid less the value of what is left) and one between, each",
+            "with what is proven of it, what is left of it and how long that lasts; and",
+            "where rope is short in the days ahead, as stock short tells it. Reads",
+            "offers.csv and, where there is one, on-order.csv.",
             "",
             "With --from-history: which reels to keep on the rack, when to order them and how",
             "many, so that pieces are in time. Years of work are drawn from history.csv, by",
@@ -60,6 +65,20 @@ final class BuyCommand implements Callable<Integer> {
             defaultValue = "20s",
             description = "For the orders in hand: search no longer than this. Default: ${DEFAULT-VALUE}.")
     private Duration time = Duration.ofSeconds(20);
+
+    @Option(
+            names = "--budget",
+            paramLabel = "MONEY",
+            converter = Typed.Words.class,
+            description = "For the orders in hand: pay no more, such as \"5000 EUR\". Default: budget of shop.json.")
+    private @Nullable String budget;
+
+    @Option(
+            names = "--most-weeks",
+            paramLabel = "NUMBER",
+            converter = WeeksText.class,
+            description = "For the orders in hand: buy no rope for longer. Default: mostWeeks of shop.json.")
+    private @Nullable Integer mostWeeks;
 
     @Mixin
     private StudyOptions options = new StudyOptions(200, 52);
@@ -117,7 +136,24 @@ final class BuyCommand implements Callable<Integer> {
             terminal.err().println("error: " + TradePages.NO_OFFER);
             return ExitCode.BAD_INPUT.number();
         }
-        return (study ? study(read.get()) : advise(read.get())).number();
+        if (study) {
+            return study(read.get()).number();
+        }
+        Parsed<Spending> spending = spending(read.get().shop().settings());
+        if (spending.value().isEmpty()) {
+            terminal.err()
+                    .println("error: --budget: found \"" + budget + "\", expected "
+                            + spending.refusal().orElseThrow());
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        return advise(read.get(), spending.value().get()).number();
+    }
+
+    private Parsed<Spending> spending(Settings settings) {
+        Spending usual = settings.spending();
+        int weeks = mostWeeks == null ? usual.mostWeeks() : mostWeeks;
+        Parsed<Money> most = budget == null ? Parsed.of(usual.budget()) : settings.budget(budget);
+        return most.map(amount -> new Spending(amount, weeks));
     }
 
     private ExitCode study(ShopNow now) {
@@ -136,12 +172,12 @@ final class BuyCommand implements Callable<Integer> {
         return share != null ? study.share(share) : study.report(merge, read, units.figures(read), common.json, papers);
     }
 
-    private ExitCode advise(ShopNow now) {
+    private ExitCode advise(ShopNow now, Spending spending) {
         Shop read = now.shop();
         try (Interrupt interrupt = Interrupt.listening()) {
             Result.Advised advised = (Result.Advised) new AdviseReels(now)
                     .advise(
-                            new AdviseReels.Request(day.of(read), time, options.seed(), cores()),
+                            new AdviseReels.Request(day.of(read), time, options.seed(), cores(), spending),
                             Watcher.who(interrupt::isAsked));
             papers.files.show(
                     terminal,

@@ -78,6 +78,11 @@ final class IdleOptions {
                     Set.of("--from-history", "--merge"),
                     "draws what a whole study found; add --from-history, or --merge its shares"),
             Rule.with("buy", Set.of("--time"), STUDIED, "is for the orders in hand; a study takes as long as it takes"),
+            Rule.with(
+                    "buy",
+                    Set.of("--budget", "--most-weeks"),
+                    STUDIED,
+                    "is for the orders in hand; a study buys what the work of the past takes"),
             Rule.with("buy", Set.of("--share"), Set.of("--merge"), "works a share out; --merge puts shares together"),
             Rule.with("buy", PAGES, Set.of("--share"), "a share is no page yet; give it with --merge, for all of them"),
             Rule.with("buy", Set.of("--units"), Set.of("--share"), "a share is exact; give it with --merge"),

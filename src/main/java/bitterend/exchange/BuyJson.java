@@ -1,9 +1,6 @@
 package bitterend.exchange;
 
-import bitterend.buying.Advice;
-import bitterend.buying.Purchase;
 import bitterend.buying.Reorder;
-import bitterend.buying.Shortage;
 import bitterend.buying.steady.Figure;
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
@@ -15,43 +12,16 @@ import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.LongFunction;
 
-/** What the command {@code buy} answers to other programs. */
+/** What a study of {@code buy} answers to other programs. */
 public final class BuyJson {
     private final MoneyText money;
 
     public BuyJson(MoneyText money) {
         this.money = money;
-    }
-
-    /**
-     * {@code {"format": "bitterend/buy/1", ...}}: the best set, the next best, what cannot be had, where rope is short.
-     *
-     * @param day the day it was asked
-     * @param until how far ahead it was looked where rope is short
-     * @param ropes where it is
-     */
-    public String advice(Advice advice, LocalDate day, LocalDate until, List<Shortage> ropes) {
-        List<JsonTree> unheld = new ArrayList<>();
-        advice.unheld()
-                .forEach(each -> unheld.add(new JsonTree()
-                        .with("piece", each.piece())
-                        .with("cut", LengthText.exact(each.cut()))
-                        .with("why", each.why())));
-        return new JsonTree()
-                .with("format", "bitterend/buy/1")
-                .with("best", purchase(advice.best()))
-                .with("next", advice.next().stream().map(this::purchase).toList())
-                .with("allCompared", advice.allCompared())
-                .with("unheld", unheld)
-                .with("late", advice.late())
-                .with("shortage", ShortageJson.tree(day, until, ropes))
-                .text();
     }
 
     /** {@code {"format": "bitterend/buy-study/2", ...}}: every way to buy, for each rope. */
@@ -61,29 +31,6 @@ public final class BuyJson {
                 .with("ropes", verdicts.stream().map(this::verdict).toList())
                 .with("reorder", hints.stream().map(BuyJson::hint).toList())
                 .text();
-    }
-
-    private JsonTree purchase(Purchase purchase) {
-        List<JsonTree> lines = new ArrayList<>();
-        purchase.lines()
-                .forEach(line -> lines.add(new JsonTree()
-                        .with("offer", line.offer().id())
-                        .with("reels", line.reels())
-                        .with("length", LengthText.exact(line.offer().made().length()))
-                        .with("written", line.offer().made().written().text())
-                        .with("oneLot", line.oneLot())
-                        .with(
-                                "orderBy",
-                                line.orderBy().equals(LocalDate.MAX)
-                                        ? ""
-                                        : line.orderBy().toString())));
-        return new JsonTree()
-                .with("lines", lines)
-                .with("cost", money.exact(purchase.cost()))
-                .with("bound", money.exact(purchase.bound()))
-                .with("paid", money.exact(purchase.paid()))
-                .with("left", money.exact(purchase.left()))
-                .with("unplanned", purchase.unplanned());
     }
 
     private JsonTree verdict(SteadyVerdict verdict) {

@@ -1,12 +1,15 @@
 package bitterend.exchange;
 
+import bitterend.buying.Spending;
 import bitterend.catalogue.BenchTools;
 import bitterend.day.BenchHours;
 import bitterend.exchange.form.LocalForm;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.Units;
 import bitterend.packing.Prices;
@@ -30,6 +33,7 @@ import java.time.LocalDate;
  * @param lateness how much later than expected reels on order usually come
  * @param brake how many times the usual urgent work is kept while rope is short; 0 for no brake on cutting ahead
  * @param service share of the pieces for which rope is to be there in the week of their order, from 0, below 1
+ * @param spending how far the shop goes when it buys for orders in hand
  * @param locale how days and figures are typed on the page
  */
 public record Settings(
@@ -46,6 +50,7 @@ public record Settings(
         ShopCalendar.Ahead lateness,
         int brake,
         Ratio service,
+        Spending spending,
         LocalForm locale) {
     /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
     public static final int USUAL_BRAKE = 8;
@@ -55,6 +60,11 @@ public record Settings(
 
     /** The most that may be kept. */
     public static final int MOST_BRAKE = 99;
+
+    /** The most that is paid to suppliers at once, as somebody types it. */
+    public Parsed<Money> budget(String text) {
+        return ShopJson.budget(text, money);
+    }
 
     /**
      * What it costs to hold a coil; not both nothing, or nothing would speak against filling the rack.

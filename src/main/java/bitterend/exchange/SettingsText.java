@@ -27,6 +27,8 @@ public final class SettingsText {
             Map.entry("day", "the day it is"),
             Map.entry("locale", "none"),
             Map.entry("brake", Integer.toString(Settings.USUAL_BRAKE)),
+            Map.entry("budget", "none"),
+            Map.entry("mostWeeks", "none"),
             Map.entry("code", "none"),
             Map.entry("benchHours", "none"),
             Map.entry("benchMinutes cut", "3 min"),

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.buying.Spending;
 import bitterend.catalogue.BenchTools;
 import bitterend.day.BenchHours;
 import bitterend.exchange.form.Codec;
@@ -46,6 +47,7 @@ final class ShopJson {
     private static final Pattern SECONDS = Pattern.compile("([0-9]{1,5}) *s");
     private static final Pattern A_YEAR = Pattern.compile("(.*?) *(a year|/ *year)?");
     private static final long SECONDS_OF_AN_HOUR = 3600;
+    private static final int MOST_WEEKS = 520;
     private static final int USUAL_ROOM_SECONDS = 8;
     static final String USUAL_ROOM = USUAL_ROOM_SECONDS + " s";
     /** Prices of an older curve. */
@@ -83,6 +85,7 @@ final class ShopJson {
                 UsualLateness.USUAL,
                 Settings.USUAL_BRAKE,
                 Settings.USUAL_SERVICE,
+                Spending.UNLIMITED,
                 LocalForm.NONE);
     }
 
@@ -111,6 +114,7 @@ final class ShopJson {
                 fields.optional("lateness", CalendarJson::late, UsualLateness.USUAL),
                 fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE),
                 fields.optional("service", ServiceShare::parse, Settings.USUAL_SERVICE),
+                spending(fields, money),
                 fields.optional("locale", LocalForm::of, LocalForm.NONE));
     }
 
@@ -220,6 +224,21 @@ final class ShopJson {
                     "interest", "interest or room above 0: else nothing speaks against filling the rack with coils");
         }
         return new Settings.Holding(interest, room);
+    }
+
+    private static Spending spending(Fields fields, MoneyText money) {
+        return new Spending(
+                fields.optional("budget", text -> budget(text, money), Spending.ANY),
+                fields.optional("mostWeeks", Readings.whole(1, MOST_WEEKS), Spending.FOREVER));
+    }
+
+    /** The most that is paid to suppliers at once. */
+    static Parsed<Money> budget(String text, MoneyText money) {
+        return moneyFor(text, money)
+                .parse(text)
+                .then(amount -> amount.minor() < 0
+                        ? Parsed.refused("an amount from " + example(money).print(Money.ZERO) + " on")
+                        : Parsed.of(amount));
     }
 
     private static Parsed<Ratio> interest(String text) {

@@ -41,6 +41,8 @@ public final class SettingsPage {
         all.put("urgency fourth", new Meant(AHEAD, "of the fourth class up to"));
         all.put("lateness", new Meant(AHEAD, "reels on order usually come later by"));
         all.put("brake", new Meant(AHEAD, "usual urgent work kept while rope is short, times"));
+        all.put("budget", new Meant(AHEAD, "most paid for reels at once"));
+        all.put("mostWeeks", new Meant(AHEAD, "most weeks of work that rope is bought for"));
         all.put("labour", new Meant(BENCH, "rate of labour"));
         all.put("benchTools", new Meant(BENCH, "what splicers measure with"));
         all.put("benchHours", new Meant(BENCH, "hours that all at the bench work"));

@@ -1,5 +1,6 @@
 package bitterend.front;
 
+import bitterend.exchange.BuyAdviceJson;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
 import bitterend.quoting.Quote;
@@ -37,6 +38,7 @@ public final class TradePages {
                         shop.settings().name(),
                         advised.orders(),
                         advised.advice(),
+                        advised.assumed(),
                         advised.forecast().horizon().until(),
                         advised.forecast().ropes());
     }
@@ -91,9 +93,11 @@ public final class TradePages {
 
     /** The advice for programs. */
     public static String json(Shop shop, Advised advised) {
-        return new BuyJson(shop.settings().money())
+        return new BuyAdviceJson(shop.settings().money())
                 .advice(
+                        advised.orders(),
                         advised.advice(),
+                        advised.assumed(),
                         advised.forecast().day(),
                         advised.forecast().horizon().until(),
                         advised.forecast().ropes());

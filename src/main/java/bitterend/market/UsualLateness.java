@@ -124,6 +124,11 @@ public final class UsualLateness {
         return anew.isBefore(next) ? next : anew;
     }
 
+    /** The first working day on which a reel is counted on that its supplier says comes on a day. */
+    public LocalDate usual(String supplier, LocalDate expected) {
+        return after(expected, of(supplier).late());
+    }
+
     private LocalDate after(LocalDate expected, Ahead late) {
         return working.firstFrom(working.ahead(working.firstFrom(expected), late));
     }

@@ -149,6 +149,12 @@ public record PackingProblem(
                 day, ropes, pieces, reels, values, prices, pins, places, calendar, horizon, arrivals, customers);
     }
 
+    /** The same question where the soft rules cost something else. */
+    public PackingProblem withPrices(Prices others) {
+        return new PackingProblem(
+                day, ropes, pieces, reels, values, others, pins, earlier, calendar, horizon, arrivals, customers);
+    }
+
     /** The same question where runs are worth something else. */
     public PackingProblem withValues(Map<String, StockValue> worth) {
         return withRack(ropes, worth, reels);

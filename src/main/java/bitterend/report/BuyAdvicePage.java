@@ -1,20 +1,26 @@
 package bitterend.report;
 
 import bitterend.buying.Advice;
+import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
-import bitterend.buying.ReelLine;
+import bitterend.buying.ReelSet;
 import bitterend.buying.Shortage;
+import bitterend.buying.Spending;
+import bitterend.buying.Tie;
+import bitterend.buying.TooLong;
 import bitterend.buying.Unheld;
-import bitterend.measure.Cost;
+import bitterend.market.LeftOut;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
-/** What to buy for the orders in hand, as a page of text. */
+/** What to buy for the orders in hand. */
 public final class BuyAdvicePage {
     private final Figures figures;
     private final BuyWords words;
@@ -27,89 +33,91 @@ public final class BuyAdvicePage {
     /**
      * The page of a shop.
      *
+     * @param assumed what the advice rests on
      * @param until how far ahead it was looked where rope is short
      * @param ropes where it is
      */
-    public Document of(String shop, Orders orders, Advice advice, LocalDate until, List<Shortage> ropes) {
+    public Document of(
+            String shop, Orders orders, Advice advice, Assumed assumed, LocalDate until, List<Shortage> ropes) {
         Writing page = new Writing();
         page.heading(
                 shop + ": reels to buy for the orders in hand, " + orders.day().day());
-        page.paragraph(act(orders, advice.best()));
-        if (advice.best().set().reels() > 0) {
-            lines(page, orders, advice.best());
-        }
+        BuyWaysBlock ways = new BuyWaysBlock(figures, words, orders, advice, assumed);
+        page.paragraph(act(orders, advice) + ways.proof());
+        advice.ties().forEach(tie -> page.paragraph(tie(orders, tie)));
+        beyond(page, advice, assumed.spending());
+        ways.write(page);
         next(page, orders, advice);
-        troubles(page, orders, advice);
+        troubles(page, orders, advice, assumed.spending());
         new ShortagePage(figures).section(page, until, ropes);
+        new BuyAssumed(figures).write(page, orders, assumed);
         return page.document();
     }
 
-    private String act(Orders orders, Purchase best) {
-        if (best.set().reels() == 0) {
-            return "Buy nothing: the rack and the rope on order hold every piece that rope can be had for."
-                    + proof(best);
+    private String act(Orders orders, Advice advice) {
+        Purchase act = advice.act();
+        if (advice.findRecommended().isEmpty()) {
+            return "No way keeps within what may be spent. The least paid would be " + words.set(act.set(), orders)
+                    + " for " + figures.money(act.paid()) + ".";
         }
-        return "Order " + words.set(best.set(), orders) + " for " + figures.money(best.paid())
-                + ". What is left of them afterwards is worth " + figures.money(best.left())
-                + ". With what they take off the rack and the work at the bench, the orders for rope that is offered cost "
-                + figures.money(best.cost()) + "." + proof(best);
+        if (act.set().reels() == 0) {
+            return "Buy nothing: the rack and the rope on order hold every piece that rope can be had for.";
+        }
+        return "Order " + words.set(act.set(), orders) + " for " + figures.money(act.paid()) + called(advice)
+                + ". What is left of " + (act.set().reels() == 1 ? "it" : "them") + " afterwards is worth "
+                + figures.money(act.left())
+                + ". With what is taken off the rack and the work at the bench, the orders for"
+                + " rope that is offered cost " + figures.money(act.cost()) + ".";
     }
 
-    private String proof(Purchase best) {
-        if (best.isProven()) {
-            return " Proven: no other set costs less.";
-        }
-        return best.bound().equals(Cost.ZERO)
-                ? " Nothing is proven about how much less another set could cost."
-                : " Proven: no set costs less than " + figures.atLeast(best.bound()) + ", so at most "
-                        + figures.atMost(best.cost().minus(best.bound())) + " could be saved.";
+    /** What the recommended way is, where there are others. */
+    private static String called(Advice advice) {
+        return advice.ways().size() == 1
+                ? ": the least paid and the least cost alike"
+                : advice.findRecommended()
+                        .map(way -> ": " + BuyWayWords.name(way))
+                        .orElse("");
     }
 
-    private void lines(Writing page, Orders orders, Purchase best) {
-        page.heading("To order");
-        for (ReelLine line : best.lines()) {
-            page.paragraph(line(orders, line));
-        }
+    private String tie(Orders orders, Tie tie) {
+        return "A tie: " + bought(tie.cheaper(), orders) + " in place of " + bought(tie.taken(), orders)
+                + " would cost " + figures.money(tie.difference()) + " less and pay " + figures.money(tie.saved())
+                + " more. The difference of " + figures.money(tie.difference()) + " lies inside what is unproven ("
+                + figures.atMost(tie.unproven()) + "), so the least paid is taken.";
     }
 
-    private String line(Orders orders, ReelLine line) {
-        var made = line.offer().made();
-        StringBuilder text =
-                new StringBuilder(line.reels() + " x " + line.offer().id());
-        if (!line.offer().supplier().isEmpty()) {
-            text.append(", ").append(line.offer().supplier());
-        }
-        text.append(": ").append(orders.day().rope(line.offer().rope()).name()).append(", reels of ");
-        text.append(figures.written(made.written())).append(", each in one length without joins");
-        if (made.tolerance().isPositive()) {
-            text.append(", no more than ")
-                    .append(words.percent(made.tolerance()))
-                    .append(" % short");
-        }
-        if (!made.certificate().isEmpty()) {
-            text.append(", with certificate ").append(made.certificate());
-        }
-        if (line.oneLot()) {
-            text.append(", all from one lot, for a matched set");
-        }
-        if (line.mass().grams() > 0) {
-            text.append("; ").append(figures.mass(line.mass())).append(" of rope");
-        }
-        text.append("; ").append(figures.money(line.offer().paid().times(line.reels())));
-        return text.append(orderBy(orders.day().day(), line.orderBy()))
-                .append('.')
-                .toString();
+    private String bought(ReelSet set, Orders orders) {
+        return words.set(set, orders);
     }
 
-    private static String orderBy(LocalDate today, LocalDate orderBy) {
-        if (orderBy.equals(LocalDate.MAX)) {
-            return "";
+    /** What has no rope if no more is paid than may be. */
+    private void beyond(Writing page, Advice advice, Spending spending) {
+        if (advice.unpaid().isEmpty()) {
+            return;
         }
-        return orderBy.isBefore(today) ? "; order at once, it comes late" : "; order by " + orderBy;
+        Map<String, Long> byOrder = advice.unpaid().stream()
+                .collect(Collectors.groupingBy(
+                        piece -> piece.substring(0, piece.lastIndexOf('/')),
+                        java.util.LinkedHashMap::new,
+                        Collectors.counting()));
+        page.paragraph("If no more than " + figures.money(spending.budget().fine())
+                + " is paid and the most urgent work is served first, these stay without rope: "
+                + byOrder.entrySet().stream()
+                        .map(order -> order.getKey() + " (" + order.getValue()
+                                + (order.getValue() == 1 ? " piece)" : " pieces)"))
+                        .collect(Collectors.joining(", "))
+                + ".");
     }
 
     private void next(Writing page, Orders orders, Advice advice) {
-        if (advice.next().isEmpty()) {
+        if (!advice.allCompared()) {
+            page.paragraph("There was no time to look for every set; a longer --time may find a nearer one.");
+        }
+        List<Purchase> others = advice.next().stream()
+                .filter(next -> advice.ways().stream()
+                        .noneMatch(way -> way.purchase().set().equals(next.set())))
+                .toList();
+        if (others.isEmpty()) {
             return;
         }
         page.heading("Next best");
@@ -117,27 +125,22 @@ public final class BuyAdvicePage {
                 Column.words("Reels"),
                 Column.figure("costs more,\n" + figures.currency().currency()),
                 Column.figure("paid,\n" + figures.currency().currency()));
-        for (Purchase next : advice.next()) {
+        for (Purchase next : others) {
             table.row(
                     words.set(next.set(), orders),
                     words.bare(next.cost().minus(advice.best().cost())),
                     words.bare(next.paid()));
         }
         page.table(table);
-        if (!advice.allCompared()) {
-            page.paragraph("There was no time to look for every set; a longer --time may find a nearer one.");
-        }
+        page.paragraph("Costs more than the least cost of all.");
     }
 
-    private void troubles(Writing page, Orders orders, Advice advice) {
-        List<String> joined = orders.offers().stream()
-                .filter(offer -> offer.made().joined())
-                .map(offer -> offer.id())
-                .toList();
+    private void troubles(Writing page, Orders orders, Advice advice, Spending spending) {
         boolean none = advice.unheld().isEmpty()
                 && advice.late().isEmpty()
                 && advice.best().unplanned().isEmpty()
-                && joined.isEmpty();
+                && advice.tooLong().isEmpty()
+                && orders.market().leftOut().isEmpty();
         if (none) {
             return;
         }
@@ -152,9 +155,23 @@ public final class BuyAdvicePage {
         if (!advice.late().isEmpty()) {
             page.paragraph("Rope comes after the due day for " + String.join(", ", advice.late()) + ".");
         }
-        if (!joined.isEmpty()) {
-            page.paragraph("Left out, since nobody knows where the joins would lie: " + String.join(", ", joined)
-                    + ". Ask for reels in one length.");
+        advice.tooLong().forEach(each -> page.paragraph(tooLong(each, spending)));
+        for (LeftOut.Why why : LeftOut.Why.values()) {
+            List<LeftOut> out = orders.market().leftOut().stream()
+                    .filter(each -> each.why() == why)
+                    .toList();
+            if (!out.isEmpty()) {
+                page.paragraph(BuyBillWords.leftOut(why, out));
+            }
         }
+    }
+
+    private String tooLong(TooLong each, Spending spending) {
+        String lasts = each.offer().id() + ": one reel lasts " + words.tenths(each.tenths()) + " weeks, and "
+                + spending.mostWeeks() + " are the most. ";
+        return lasts
+                + (each.piece().isEmpty()
+                        ? "It is not bought for stock."
+                        : "It may be bought all the same: nothing shorter holds " + each.piece() + ".");
     }
 }

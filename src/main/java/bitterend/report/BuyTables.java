@@ -19,19 +19,21 @@ public final class BuyTables {
         this.figures = new TableFigures(figures);
     }
 
-    /** The best set of reels, a row for each offer. */
+    /** The reels to order, a row for each offer. */
     public List<DataTable> of(Advice advice) {
         return List.of(DataTable.of(
                 "Reels to order",
-                advice.best().lines(),
+                advice.act().lines(),
                 List.of(
                         words("offer", line -> line.offer().id()),
                         words("supplier", line -> line.offer().supplier()),
                         words("rope", line -> line.offer().rope()),
                         figures.length("length", line -> line.offer().made().length()),
                         count("reels", ReelLine::reels),
-                        figures.cost("each with freight", line -> line.offer().paid()),
-                        figures.cost("paid", line -> line.offer().paid().times(line.reels())),
+                        figures.cost("each", ReelLine::each),
+                        figures.cost("each with freight", line -> line.each().plus(line.freight())),
+                        figures.cost(
+                                "paid", line -> line.each().plus(line.freight()).times(line.reels())),
                         truth("one lot", ReelLine::oneLot),
                         day("order by", ReelLine::orderBy))));
     }

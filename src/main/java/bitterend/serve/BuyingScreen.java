@@ -112,7 +112,12 @@ final class BuyingScreen implements Screen {
 
     private Optional<Run.Work<Kept>> advice(ShopNow now, Form form) {
         int seconds = form.must("seconds", text -> whole(text, 1, LONGEST), 1);
-        AdviseReels.Request asked = new AdviseReels.Request(Loft.day(now), Duration.ofSeconds(seconds), 0, threads());
+        AdviseReels.Request asked = new AdviseReels.Request(
+                Loft.day(now),
+                Duration.ofSeconds(seconds),
+                0,
+                threads(),
+                now.shop().settings().spending());
         return form.sound()
                 ? Optional.of(ear -> advised(
                         now,

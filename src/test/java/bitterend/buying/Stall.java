@@ -5,7 +5,10 @@ import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
 import bitterend.catalogue.RopeIdentity;
 import bitterend.demand.Piece;
+import bitterend.market.Market;
 import bitterend.market.Offer;
+import bitterend.market.Supplier;
+import bitterend.market.UsualLateness;
 import bitterend.measure.Cost;
 import bitterend.measure.Diameter;
 import bitterend.measure.Length;
@@ -14,6 +17,7 @@ import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Prices;
+import bitterend.packing.ShopCalendar;
 import bitterend.stock.Reel;
 import bitterend.stock.StockValue;
 import java.time.LocalDate;
@@ -98,7 +102,15 @@ final class Stall {
     static Orders orders(List<Piece> pieces, List<Reel> rack, StockValue value, List<Offer> offers) {
         PackingProblem day = new PackingProblem(
                 DAY, Map.of(ROPE, rope()), pieces, rack, Map.of(ROPE, value), Prices.NONE, List.of(), Map.of());
-        return new Orders(day, List.of(), offers);
+        return new Orders(day, List.of(), market(offers, List.of()), late(0));
+    }
+
+    static UsualLateness late(int workingDays) {
+        return new UsualLateness(ShopCalendar.USUAL, new ShopCalendar.Ahead(workingDays, true));
+    }
+
+    static Market market(List<Offer> offers, List<Supplier> suppliers) {
+        return new Market(DAY, offers, suppliers, Map.of(ROPE, rope().mass()));
     }
 
     static Reel reel(String id, long metres) {

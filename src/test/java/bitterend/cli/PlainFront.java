@@ -158,7 +158,14 @@ public final class PlainFront {
 
     String buy() {
         AdviseReels.Result result = new AdviseReels(now())
-                .advise(new AdviseReels.Request(day, Duration.ofSeconds(20), 0, 1), Watcher.NOBODY);
+                .advise(
+                        new AdviseReels.Request(
+                                day,
+                                Duration.ofSeconds(20),
+                                0,
+                                1,
+                                now().shop().settings().spending()),
+                        Watcher.NOBODY);
         return TradePages.json(now().shop(), (AdviseReels.Result.Advised) result);
     }
 }

@@ -1,14 +1,20 @@
 package bitterend.work.trade;
 
 import bitterend.buying.Advice;
+import bitterend.buying.Assumed;
 import bitterend.buying.Buyer;
 import bitterend.buying.Orders;
+import bitterend.buying.Spending;
+import bitterend.catalogue.Rope;
+import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
 import bitterend.market.OnOrder;
 import bitterend.market.UsualLateness;
+import bitterend.measure.Length;
 import bitterend.packing.Effort;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.stock.worth.PastCuts;
 import bitterend.work.ComingReels;
 import bitterend.work.DayProblem;
 import bitterend.work.ShopNow;
@@ -19,6 +25,8 @@ import bitterend.work.plans.PlanSearch;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Which reels to buy for what is ordered and not cut: a question that writes nothing. */
 public final class AdviseReels {
@@ -40,13 +48,14 @@ public final class AdviseReels {
      * @param time search no longer than this
      * @param seed of every random choice
      * @param threads ropes looked at side by side
+     * @param spending how far the shop may go; what its settings say where nothing else is asked
      */
-    public record Request(LocalDate day, Duration time, long seed, int threads) {}
+    public record Request(LocalDate day, Duration time, long seed, int threads, Spending spending) {}
 
     /** What comes of it. */
     public sealed interface Result {
-        /** The best set of reels, what it was found for, and on which of the days ahead rope is short without it. */
-        record Advised(Orders orders, Advice advice, Forecast forecast) implements Result {
+        /** The ways to buy, what they were found for and rest on, and on which of the days ahead rope is short without. */
+        record Advised(Orders orders, Advice advice, Assumed assumed, Forecast forecast) implements Result {
             /** Whether all work that is ordered would be planned. */
             public boolean isWhole() {
                 return advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
@@ -65,11 +74,39 @@ public final class AdviseReels {
         Orders orders = new Orders(
                 DayProblem.serving(shop, now.open(request.day())),
                 countedOn(request.day()),
-                shop.supplies().offers());
+                shop.market(request.day()),
+                ComingReels.lateness(shop));
         Effort effort = new Effort(
                 request.time(), Long.MAX_VALUE, request.seed(), request.threads(), watcher.stop(), watcher.progress());
-        Advice advice = new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort).advise();
-        return new Result.Advised(orders, advice, forecast(request, watcher));
+        Advice advice =
+                new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort, request.spending(), weekly()).advise();
+        return new Result.Advised(orders, advice, assumed(request), forecast(request, watcher));
+    }
+
+    private Assumed assumed(Request request) {
+        Settings settings = shop.settings();
+        return new Assumed(
+                request.time(),
+                request.spending(),
+                settings.holding().interest(),
+                settings.holding().room(),
+                settings.lateness());
+    }
+
+    /** What work took of each rope in a week of the past, cut losses included; ropes without a past are left out. */
+    private Map<String, Length> weekly() {
+        Map<String, Length> weekly = new TreeMap<>();
+        for (Rope rope : shop.catalogue().ropes()) {
+            List<List<Length>> byWeek = shop.supplies().history().cutsOf(rope.id());
+            List<Length> cuts = byWeek.stream().flatMap(List::stream).toList();
+            if (!cuts.isEmpty()) {
+                weekly.put(
+                        rope.id(),
+                        PastCuts.of(cuts, rope.cutting().loss(), byWeek.size(), PastCuts.Source.HISTORY)
+                                .weekly());
+            }
+        }
+        return weekly;
     }
 
     private Forecast forecast(Request request, Watcher watcher) {

@@ -1,0 +1,188 @@
+package bitterend.buying;
+
+import bitterend.buying.PurchasePacker.Found;
+import bitterend.market.Offer;
+import bitterend.measure.Cost;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Looks for sets of reels that respect every minimum and every price that wants so many reels. What falls short of one is
+ * looked for both ways, without that price and with as many reels as it wants; what is proven of both is proven of all.
+ */
+final class SetSearch {
+    private final Orders orders;
+    private final PurchasePacker packs;
+    private final EffortShare pace;
+    private final List<Tier> charged;
+    private final List<Tier> free;
+    private final Pool pool = new Pool();
+
+    SetSearch(Orders orders, PurchasePacker packs, EffortShare pace) {
+        this.orders = orders;
+        this.packs = packs;
+        this.pace = pace;
+        charged = tiers(Freight.CHARGED);
+        free = tiers(Freight.PAID_BY_SUPPLIER);
+    }
+
+    private List<Tier> tiers(Freight freight) {
+        return orders.offers().stream()
+                .flatMap(offer -> Tier.of(orders, offer, freight).stream())
+                .toList();
+    }
+
+    /**
+     * Looks for the best set for an aim.
+     *
+     * @return proven: what the aim weighs comes to no less; first where the freight of reels is charged, then whatever it is
+     */
+    Map<Freight, Cost> proven(Aim aim) {
+        Map<Freight, Cost> bounds = new EnumMap<>(Freight.class);
+        bounds.put(
+                Freight.CHARGED, raised(aim, solved(aim, Limits.NONE, charged).bound(), charged));
+        bounds.put(
+                Freight.PAID_BY_SUPPLIER,
+                free.equals(charged)
+                        ? bounds.get(Freight.CHARGED)
+                        : raised(aim, solved(aim, Limits.NONE, free).bound(), free));
+        return bounds;
+    }
+
+    /** Of the least paid it is known that whole reels are paid. */
+    private Cost raised(Aim aim, Cost bound, List<Tier> tiers) {
+        return aim == Aim.LEAST_PAID ? PaidSums.raised(bound, pool.best(aim).paid(), tiers) : bound;
+    }
+
+    /** The best set for an aim within limits. */
+    Solved solved(Aim aim, Limits limits) {
+        return solved(aim, limits, charged);
+    }
+
+    /** Every set that was found. */
+    Pool pool() {
+        return pool;
+    }
+
+    /** The best that was found within limits, and what is proven of all: what the aim weighs comes to no less. */
+    record Solved(Purchase purchase, Cost bound) {
+        private Solved or(Solved other, Aim aim) {
+            return new Solved(
+                    other.purchase.isBetterThan(purchase, aim) ? other.purchase : purchase,
+                    other.bound.compareTo(bound) < 0 ? other.bound : bound);
+        }
+    }
+
+    /** What the rope that is there or on its way holds, if nothing is bought. */
+    Purchase rackAlone() {
+        Found found = packs.found(Aim.LEAST_COST, List.of(), Limits.NONE, pace.next());
+        return found.purchase().boundedBy(found.bound());
+    }
+
+    private Solved solved(Aim aim, Limits limits, List<Tier> tiers) {
+        Found found = packs.found(aim, tiers, limits, pace.next());
+        for (Tier tier : tiers) {
+            int reels = found.byTier().of(tier.id());
+            Optional<Tier> other = reels == 0 ? Optional.empty() : other(tiers, tier, found.byTier());
+            if (other.isPresent()) {
+                return oneOf(aim, limits, tier, other.get(), tiers);
+            }
+            if (reels > 0 && reels < tier.from()) {
+                return eitherWay(aim, limits, tier, tiers);
+            }
+        }
+        Purchase purchase = kept(found, aim);
+        return new Solved(purchase, found.bound());
+    }
+
+    /** No order has two prices of one offer: without the one, or without the other, unless it is bought whatever happens. */
+    private Solved oneOf(Aim aim, Limits limits, Tier one, Tier other, List<Tier> tiers) {
+        if (limits.committed().of(one.id()) > 0) {
+            return solved(aim, limits.atMost(other.id(), 0), tiers);
+        }
+        Solved without = solved(aim, limits.atMost(one.id(), 0), tiers);
+        return limits.committed().of(other.id()) > 0
+                ? without
+                : without.or(solved(aim, limits.atMost(other.id(), 0), tiers), aim);
+    }
+
+    private Solved eitherWay(Aim aim, Limits limits, Tier tier, List<Tier> tiers) {
+        Solved without = solved(aim, limits.atMost(tier.id(), 0), tiers);
+        return limits.mostOf(tier) < tier.from()
+                ? without
+                : without.or(solved(aim, limits.committing(tier.id(), tier.from()), tiers), aim);
+    }
+
+    /** Another price of the same offer that is taken, too: no order has both. */
+    private static Optional<Tier> other(List<Tier> tiers, Tier tier, ReelSet byTier) {
+        return tiers.stream()
+                .filter(each -> !each.equals(tier) && each.offer().equals(tier.offer()))
+                .filter(each -> byTier.of(each.id()) > 0)
+                .findFirst();
+    }
+
+    /** Into the pool, with the best packing of its set: one that weighs less than the cost is packed again for that. */
+    private Purchase kept(Found found, Aim aim) {
+        Purchase purchase = found.purchase();
+        boolean priced = purchase.lines().stream()
+                .allMatch(line -> line.each().plus(line.freight()).equals(priceOf(line.offer(), line.reels())));
+        if (priced) {
+            pool.add(purchase);
+        }
+        if (!priced || (aim != Aim.LEAST_COST && pace.goesOn())) {
+            told(purchase.set());
+        }
+        return pool.holds(purchase.set()) ? pool.of(purchase.set()) : purchase;
+    }
+
+    private Cost priceOf(Offer offer, int reels) {
+        return Tier.of(orders, offer, reels).each();
+    }
+
+    /** A set in true figures, all of its reels bought. */
+    void told(ReelSet set) {
+        pool.add(bought(set).purchase());
+    }
+
+    /** The best packing of the orders in hand with exactly these reels bought. */
+    Found bought(ReelSet set) {
+        List<Tier> each = set.counts().entrySet().stream()
+                .map(entry -> Tier.of(orders, orders.offer(entry.getKey()), entry.getValue()))
+                .toList();
+        Limits all = Limits.NONE;
+        for (Map.Entry<String, Integer> entry : set.counts().entrySet()) {
+            Tier tier = Tier.of(orders, orders.offer(entry.getKey()), entry.getValue());
+            all = all.committing(tier.id(), entry.getValue()).atMost(tier.id(), entry.getValue());
+        }
+        return packs.found(Aim.LEAST_COST, each, all, pace.next());
+    }
+
+    /** Looks for the best set of every aim that does without some suppliers. */
+    void without(Collection<String> suppliers) {
+        Limits limits = Limits.NONE;
+        for (Offer offer : orders.offers()) {
+            if (suppliers.contains(offer.supplier())) {
+                limits = fewer(limits, offer.id(), 0);
+            }
+        }
+        for (Aim aim : Aim.values()) {
+            if (pace.goesOn()) {
+                solved(aim, limits);
+            }
+        }
+    }
+
+    /** Limits with no more reels of an offer than so many. */
+    Limits fewer(Limits limits, String offer, int most) {
+        Limits fewer = limits;
+        for (Tier tier : charged) {
+            if (tier.offer().id().equals(offer)) {
+                fewer = fewer.atMost(tier.id(), most);
+            }
+        }
+        return fewer;
+    }
+}

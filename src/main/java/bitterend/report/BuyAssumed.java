@@ -1,0 +1,45 @@
+package bitterend.report;
+
+import bitterend.buying.Assumed;
+import bitterend.buying.Orders;
+import bitterend.buying.Spending;
+import bitterend.report.page.Writing;
+
+/** What an advice rests on, and what was not looked at. */
+final class BuyAssumed {
+    private final Figures figures;
+
+    BuyAssumed(Figures figures) {
+        this.figures = figures;
+    }
+
+    void write(Writing page, Orders orders, Assumed assumed) {
+        page.heading("What this rests on");
+        page.paragraph("Reels ordered on " + orders.day().day() + "; searched no longer than "
+                + assumed.time().toSeconds() + " seconds; " + limits(assumed.spending()) + ".");
+        page.paragraph("Rope on the rack costs "
+                + figures.percent(
+                        assumed.interest().numerator(), assumed.interest().denominator(), 1)
+                + " % interest a year, and each coil " + figures.money(assumed.room())
+                + " a week for its room. Each new coil is worth what it is with the new ones that are shorter before it. Rope"
+                + " on the rack is worth no more than the cheapest offer of as much.");
+        int days = assumed.lateness().days();
+        page.paragraph("Reels are counted on as much later than their suppliers say as those usually are: " + days
+                + (assumed.lateness().working() ? " working" : "") + (days == 1 ? " day" : " days")
+                + " where nothing else is known. An order-by day leaves that, the days on the way, and the days of work behind"
+                + " the cut.");
+        page.paragraph(
+                "Not looked at: work that nobody has ordered yet, seasons, prices that change, a certificate that comes"
+                        + " later than its reel, money for rope that is ordered already.");
+    }
+
+    private String limits(Spending spending) {
+        String budget = spending.hasBudget()
+                ? "a budget of " + figures.money(spending.budget().fine())
+                : "no budget";
+        String weeks = spending.hasMostWeeks()
+                ? "rope for " + spending.mostWeeks() + " weeks at the most"
+                : "no limit of weeks";
+        return budget + "; " + weeks;
+    }
+}
