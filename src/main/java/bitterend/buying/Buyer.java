@@ -107,7 +107,24 @@ public final class Buyer {
             all = new Combination(orders.market(), found);
             byAim.put(Aim.LEAST_PAID, all.best(Aim.LEAST_PAID));
             byAim.put(Aim.LEAST_COST, all.tied(all.best(Aim.LEAST_COST), ties));
-            byAim.put(Aim.BETWEEN, all.between(of(Aim.LEAST_COST)));
+            byAim.put(Aim.BETWEEN, between());
+        }
+
+        /** Where the least cost is over what may be spent, the least cost within it; else what weighs both by halves. */
+        private List<Purchase> between() {
+            List<Purchase> cost = of(Aim.LEAST_COST);
+            if (!isWithin(all.together(cost))) {
+                List<Purchase> within =
+                        new Combination(orders.market(), found, Buyer.this::isWithin).best(Aim.LEAST_COST);
+                if (isWithin(all.together(within))) {
+                    return within;
+                }
+            }
+            return all.between(cost);
+        }
+
+        private boolean isWithin(Purchase purchase) {
+            return Buyer.this.isWithin(purchase.set(), purchase.paid());
         }
 
         private List<Purchase> of(Aim aim) {
@@ -207,17 +224,32 @@ public final class Buyer {
     }
 
     private Way way(Aim aim, Purchase purchase) {
-        List<Cover> lasts = covers.of(purchase.set());
-        Cost over = spending.hasBudget()
-                        && purchase.paid().compareTo(spending.budget().fine()) > 0
-                ? purchase.paid().minus(spending.budget().fine())
-                : Cost.ZERO;
-        List<String> overWeeks = lasts.stream()
-                .filter(cover -> spending.hasMostWeeks() && cover.isAbove(spending.mostWeeks()))
-                .map(Cover::rope)
-                .toList();
         return new Way(
-                List.of(aim), purchase, orders.market().bill(purchase.set().counts()), lasts, over, overWeeks);
+                List.of(aim),
+                purchase,
+                orders.market().bill(purchase.set().counts()),
+                covers.of(purchase.set()),
+                overBudget(purchase.paid()),
+                overWeeks(purchase.set()));
+    }
+
+    private boolean isWithin(ReelSet set, Cost paid) {
+        return overBudget(paid).millis() <= 0 && overWeeks(set).isEmpty();
+    }
+
+    private Cost overBudget(Cost paid) {
+        return spending.hasBudget() && paid.compareTo(spending.budget().fine()) > 0
+                ? paid.minus(spending.budget().fine())
+                : Cost.ZERO;
+    }
+
+    private List<String> overWeeks(ReelSet set) {
+        return !spending.hasMostWeeks()
+                ? List.of()
+                : covers.of(set).stream()
+                        .filter(cover -> cover.isAbove(spending.mostWeeks()))
+                        .map(Cover::rope)
+                        .toList();
     }
 
     /** Of the ways within what may be spent the one of least cost; where all last too long, the least paid within the budget. */

@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiPredicate;
 
 /**
  * Chooses a set for each group of ropes so that the whole is best: what a supplier charges by order is charged once for all
@@ -18,10 +19,17 @@ final class Combination {
 
     private final Market market;
     private final List<PartFound> parts;
+    private final BiPredicate<ReelSet, Cost> limit;
 
     Combination(Market market, List<PartFound> parts) {
+        this(market, parts, (set, paid) -> true);
+    }
+
+    /** @param limit whether so many reels for so much money are within what the shop may spend; what is comes first */
+    Combination(Market market, List<PartFound> parts, BiPredicate<ReelSet, Cost> limit) {
         this.market = market;
         this.parts = parts;
+        this.limit = limit;
     }
 
     /** What a choice comes to with the bills of its suppliers. */
@@ -51,9 +59,9 @@ final class Combination {
 
     /** The best between a way and nothing: of those that pay no more. */
     List<Purchase> between(List<Purchase> most) {
-        Whole limit = whole(most);
+        Whole least = whole(most);
         List<Purchase> best = best(Aim.BETWEEN);
-        return whole(best).paid().compareTo(limit.paid()) > 0 ? most : best;
+        return whole(best).paid().compareTo(least.paid()) > 0 ? most : best;
     }
 
     /**
@@ -119,8 +127,8 @@ final class Combination {
         }
         Bill bill = market.bill(set.counts());
         Cost sum = bill.sum().fine();
-        return new Whole(
-                unplanned, bill.objections().size(), sum, cost.plus(sum).minus(paid));
+        int objections = bill.objections().size() + (limit.test(set, sum) ? 0 : 1);
+        return new Whole(unplanned, objections, sum, cost.plus(sum).minus(paid));
     }
 
     /** Of each part the best that does without some suppliers, where there is one that leaves no more unplanned. */

@@ -161,7 +161,7 @@ final class BuyWaysBlock {
     /** What is proven of the least paid and of the least cost, where anything is bought. */
     String proof() {
         Purchase least = advice.ways().get(0).purchase();
-        return least.set().reels() == 0 ? "" : paid(least) + cost(advice.best());
+        return least.set().reels() == 0 ? "" : paid(least) + cost(advice.act());
     }
 
     private String paid(Purchase least) {

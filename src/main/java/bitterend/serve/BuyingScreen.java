@@ -1,7 +1,9 @@
 package bitterend.serve;
 
 import bitterend.buying.Share;
+import bitterend.buying.Spending;
 import bitterend.buying.Study;
+import bitterend.exchange.Settings;
 import bitterend.front.ProgressWords;
 import bitterend.front.TradePages;
 import bitterend.measure.Moments;
@@ -74,8 +76,15 @@ final class BuyingScreen implements Screen {
                         ADVICE,
                         "For the orders in hand",
                         "",
-                        List.of(FormField.typed("seconds", "Look no longer than so many seconds", "20")
-                                .with("20")),
+                        List.of(
+                                FormField.typed("seconds", "Look no longer than so many seconds", "20")
+                                        .with("20"),
+                                FormField.typed(
+                                        "budget", "Pay no more than; empty for what the settings say", "5000 EUR"),
+                                FormField.typed(
+                                        "most",
+                                        "Buy rope for no more weeks than; empty for what the settings say",
+                                        "26")),
                         "Which reels to order",
                         Keys.random(),
                         true),
@@ -112,12 +121,13 @@ final class BuyingScreen implements Screen {
 
     private Optional<Run.Work<Kept>> advice(ShopNow now, Form form) {
         int seconds = form.must("seconds", text -> whole(text, 1, LONGEST), 1);
-        AdviseReels.Request asked = new AdviseReels.Request(
-                Loft.day(now),
-                Duration.ofSeconds(seconds),
-                0,
-                threads(),
-                now.shop().settings().spending());
+        Settings settings = now.shop().settings();
+        Spending usual = settings.spending();
+        Spending spending = new Spending(
+                form.or("budget", settings::budget, usual.budget()),
+                form.or("most", text -> whole(text, 1, MOST_WEEKS), usual.mostWeeks()));
+        AdviseReels.Request asked =
+                new AdviseReels.Request(Loft.day(now), Duration.ofSeconds(seconds), 0, threads(), spending);
         return form.sound()
                 ? Optional.of(ear -> advised(
                         now,

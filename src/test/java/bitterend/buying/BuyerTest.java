@@ -194,6 +194,22 @@ final class BuyerTest {
         assertEquals(new ReelSet(new TreeMap<>(java.util.Map.of("a", 1))), best.set());
     }
 
+    /** Each piece of 90 takes a reel of 100: 401 reels for 401 pieces, and 1,200 for 1,200. */
+    @Test
+    void moreThanFourHundredReels_areBought() {
+        for (int pieces : new int[] {401, 1_200}) {
+            Advice advice = new Buyer(
+                            Stall.orders(Stall.pieces(90, pieces), List.of(Stall.offer("hundred", 100, 100))),
+                            FullStrategy.patternsAlone(),
+                            Effort.of(Duration.ofSeconds(20)))
+                    .advise();
+            assertEquals(pieces, advice.best().set().of("hundred"));
+            assertEquals(new Money(100L * pieces).fine(), advice.best().paid());
+            assertEquals(advice.best().paid(), advice.paidBound());
+            assertTrue(advice.best().unplanned().isEmpty());
+        }
+    }
+
     private static Purchase advise(boolean worthless, List<Piece> pieces, List<Offer> offers) {
         Orders orders = Stall.orders(pieces, List.of(), worthless ? StockValue.NOTHING : BY_THE_METRE, offers);
         return new Buyer(orders, new StudyStrategy(), Effort.of(Duration.ofSeconds(10)))

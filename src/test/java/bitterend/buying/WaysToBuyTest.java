@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece;
+import bitterend.market.Bill;
 import bitterend.market.Offer;
+import bitterend.market.Supplier;
 import bitterend.market.UsualLateness;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.MassPrice;
 import bitterend.measure.Money;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
@@ -202,6 +205,19 @@ final class WaysToBuyTest {
         assertEquals(new Money(440 * EURO).fine(), advice.way(Aim.LEAST_COST).overBudget());
     }
 
+    /** Three ways to have two pieces: 120, 150 and 300 are paid, the dearer the less it costs; 200 may be paid. */
+    @Test
+    void leastCostWithinTheBudget_isTheOneBetween() {
+        StockValue all = length -> new UnitPrice(1000).of(length);
+        List<Offer> offers =
+                List.of(Stall.offer("small", 60, 60), Stall.offer("middle", 210, 150), Stall.offer("large", 600, 300));
+        Orders orders = Stall.orders(Stall.pieces(60, 2), List.of(), all, offers);
+        Advice advice = spending(orders, new Spending(new Money(200), Spending.FOREVER), Map.of());
+        assertEquals(1, advice.way(Aim.LEAST_COST).purchase().set().of("large"));
+        assertEquals(1, advice.act().set().of("middle"));
+        assertEquals(2, advice.way(Aim.LEAST_PAID).purchase().set().of("small"));
+    }
+
     /** Work takes 10 m a week: a reel of 300 lasts 30 weeks. Nothing but a piece of 250 makes it worth its while. */
     @Test
     void reelForTooManyWeeks_isBoughtForAPieceThatNeedsItAlone() {
@@ -235,6 +251,81 @@ final class WaysToBuyTest {
                 .covers()
                 .get(0)
                 .isKnown());
+    }
+
+    /** Two ropes of one supplier: his freight by order is paid once; the one by reel and weight for each reel. */
+    @Test
+    void freightByOrder_isPaidOnce() {
+        Supplier works = new Supplier(
+                "Works",
+                "",
+                "",
+                new Supplier.Freight(new Money(25), MassPrice.NOTHING, Supplier.Freight.NEVER),
+                Money.ZERO,
+                null,
+                "");
+        Orders orders = of(Stall.pieces(80, 2), List.of(sold("a", "Works", 100, 70)), List.of(works));
+        Purchase purchase = advise(orders).best();
+        assertEquals(new Paid(new Money(140).fine(), new Money(25).fine()), purchase.bill());
+        assertEquals(new Money(165).fine(), advise(orders).paidBound());
+    }
+
+    /** Alone the works' reel is cheaper; with what it charges by order the other one is. */
+    @Test
+    void freightByOrder_decidesWhoIsAsked() {
+        Supplier works = new Supplier(
+                "Works",
+                "",
+                "",
+                new Supplier.Freight(new Money(25), MassPrice.NOTHING, Supplier.Freight.NEVER),
+                Money.ZERO,
+                null,
+                "");
+        List<Offer> offers = List.of(sold("far", "Works", 100, 70), sold("near", "Loft", 100, 80));
+        assertEquals(
+                1,
+                advise(of(Stall.pieces(80, 1), offers, List.of(works)))
+                        .best()
+                        .set()
+                        .of("near"));
+        assertEquals(
+                3,
+                advise(of(Stall.pieces(80, 3), offers, List.of(works)))
+                        .best()
+                        .set()
+                        .of("far"));
+    }
+
+    /** The works send nothing below 150: a reel more reaches that, or the other one is asked where he is not too dear. */
+    @Test
+    void leastOrder_isReachedOrTold() {
+        Supplier works = new Supplier("Works", "", "", Supplier.Freight.NONE, new Money(150), null, "");
+        Purchase alone = advise(of(Stall.pieces(80, 1), List.of(sold("far", "Works", 100, 80)), List.of(works)))
+                .best();
+        assertEquals(2, alone.set().of("far"));
+        List<Offer> both = List.of(sold("far", "Works", 100, 80), sold("near", "Loft", 100, 95));
+        assertEquals(
+                1,
+                advise(of(Stall.pieces(80, 1), both, List.of(works)))
+                        .way(Aim.LEAST_PAID)
+                        .purchase()
+                        .set()
+                        .of("near"));
+        Offer last = Stall.limited(sold("far", "Works", 100, 80), 1, 1, 0);
+        Way told = advise(of(Stall.pieces(80, 1), List.of(last), List.of(works)))
+                .ways()
+                .get(0);
+        assertTrue(told.bill().objections().get(0) instanceof Bill.Objection.BelowMinimumOrder, told.toString());
+    }
+
+    private static Offer sold(String id, String supplier, long metres, long price) {
+        Offer offer = Stall.offer(id, metres, price);
+        return new Offer(id, supplier, offer.rope(), offer.made(), offer.terms());
+    }
+
+    private static Orders of(List<Piece> pieces, List<Offer> offers, List<Supplier> suppliers) {
+        Orders plain = Stall.orders(pieces, offers);
+        return new Orders(plain.day(), List.of(), Stall.market(offers, suppliers), Stall.late(0));
     }
 
     private static PackingProblem closing(Orders orders, LocalDate day) {

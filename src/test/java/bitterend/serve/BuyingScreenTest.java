@@ -55,8 +55,9 @@ final class BuyingScreenTest {
     @Test
     void advice_isWorkedOutKeptAndPrinted() throws Exception {
         assertTrue(loft.ada().get("/buying").text().contains("For the orders in hand"));
-        loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1"));
+        loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1", "budget", "700 EUR", "most", "30"));
         Seen page = over();
+        assertTrue(page.text().contains("rope for 30 weeks at the most"), page.text());
         assertTrue(page.text().contains("reels to buy for the orders in hand, 2026-03-02"), page.text());
         assertTrue(page.text().contains("Rope of the days ahead"), page.text());
         Seen again = loft.ada().get("/buying");
@@ -88,7 +89,7 @@ final class BuyingScreenTest {
         Thread.sleep(500);
         loft.ada().post("/buying/run/stop", Map.of("run", running.field("run")));
         Seen page = over();
-        assertTrue(page.text().contains("Which reels to buy"), page.text());
+        assertTrue(page.text().contains("Which reels to keep on the rack"), page.text());
         assertTrue(page.text().contains("Rope for the weeks to come"), page.text());
     }
 
@@ -101,6 +102,10 @@ final class BuyingScreenTest {
                 loft.ada().post("/buying", Map.of("what", "study", "scenarios", "4", "weeks", "4", "rope", "<b>x</b>"));
         assertTrue(rope.text().contains("no rope to study has both an offer"), rope.text());
         assertFalse(rope.page().contains("<b>x"), "harmless");
+        Seen budget =
+                loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1", "budget", "much", "most", "0"));
+        assertTrue(budget.text().contains("found \"much\""), budget.text());
+        assertTrue(budget.text().contains("found \"0\", expected a whole number from 1 to 520"), budget.text());
         Seen time = loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1e9"));
         assertTrue(time.text().contains("found \"1e9\""), time.text());
         assertTrue(loft.ada().get("/buying/run").text().contains("For the orders in hand"), "nothing runs");
