@@ -44,7 +44,7 @@ final class BuyWaysBlock {
         advice.ways().forEach(way -> over(page, way));
         covers(page);
         Way first = advice.findRecommended().orElse(advice.ways().get(0));
-        lines(page, first, List.of(), "To order");
+        lines(page, first, List.of(), advice.findRecommended().isPresent() ? "To order" : BuyWayWords.begun(first));
         for (Way way : advice.ways()) {
             if (!way.equals(first)) {
                 lines(page, way, first.purchase().lines(), BuyWayWords.begun(way));

@@ -73,6 +73,27 @@ final class BuyDayTest {
         assertTrue(page.contains("Next best"), page);
     }
 
+    @Test
+    void budgetAndWeeks_boundWhatIsRecommended() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                """);
+        Run much = Run.of("buy", shop.toString(), "--budget", "much");
+        assertEquals(2, much.code());
+        assertTrue(much.err().contains("--budget: found \"much\", expected an amount of money"), much.err());
+        Run weeks = Run.of("buy", shop.toString(), "--most-weeks", "0");
+        assertEquals(2, weeks.code());
+        assertTrue(weeks.err().contains("expected a number of weeks from 1 to 520"), weeks.err());
+        String page = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "10 EUR")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("No way keeps within what may be spent. The least paid would be"), page);
+        assertTrue(page.contains("these stay without rope: E-40 (6 pieces)"), page);
+    }
+
     /** What is off the reel needs no rope any more, though its order is in the book until it is delivered. */
     @Test
     void piecesThatAreCut_areNotBoughtForAgain() throws IOException {
