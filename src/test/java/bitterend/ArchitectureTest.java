@@ -226,6 +226,7 @@ final class ArchitectureTest {
             // answers to programs
             "exchange.AfterJson",
             "exchange.AnswerJson",
+            "exchange.BuyAdviceJson",
             "exchange.BuyJson",
             "exchange.CalibrationJson",
             "exchange.ClaimsJson",
