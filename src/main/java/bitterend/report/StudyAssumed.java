@@ -57,6 +57,6 @@ final class StudyAssumed {
                         + " freight by order is counted as though one rope were ordered alone. A piece with no rope in the"
                         + " week of its order is late and waits.",
                 "Pieces are cut where they cost least by the coil curve of the week. The quick division of a week costs about"
-                        + " 0.4 % of its rope more than the engine of the day does, for every choice alike.");
+                        + " 0.3 % of its rope more than the engine of the day does, for every choice alike.");
     }
 }

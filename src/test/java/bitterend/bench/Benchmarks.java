@@ -39,6 +39,7 @@ public final class Benchmarks {
                 .addSubcommand(new MoreAndLess())
                 .addSubcommand(new Rolling())
                 .addSubcommand(new Steps())
+                .addSubcommand(new StudyBench())
                 .addSubcommand(new Tapping())
                 .addSubcommand(new Weeks())
                 .addSubcommand(new Years());

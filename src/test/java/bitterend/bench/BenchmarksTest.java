@@ -42,6 +42,7 @@ final class BenchmarksTest {
         "less many, 'many'",
         "rolling 0, SEEDS: found 0",
         "serve --devices 0, --devices: found 0",
+        "study 0, SCENARIOS: found 0",
         "week --ropes 0, --ropes: found 0",
         "week --horizon soon, 'soon'",
         "one no-such-file.tsv, cannot read no-such-file.tsv",

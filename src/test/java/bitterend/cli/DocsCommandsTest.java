@@ -152,7 +152,8 @@ final class DocsCommandsTest {
                 .redirectOutput(folder.resolve("shell.txt").toFile());
         shell.environment().put("PATH", launcher.getParent() + ":" + System.getenv("PATH"));
         shell.environment().put("SHOP", "demo-data/gannet-loft");
-        shell.environment().put("TASK_NUMBER", "2");
+        shell.environment().put("SLURM_ARRAY_TASK_ID", "2");
+        shell.environment().put("SLURM_ARRAY_TASK_COUNT", "8");
         assertEquals(0, shell.start().waitFor(), Files.readString(folder.resolve("shell.txt")));
     }
 

@@ -14,6 +14,7 @@ final class LivedRack {
     private final Way way;
     private final CoilTable.OfRacks curves;
     private final SplittableRandom dice;
+    private final WeekBins bins;
     private final WeekPacker packer;
 
     private int[] coils = new int[64];
@@ -48,8 +49,9 @@ final class LivedRack {
         this.way = way;
         this.curves = curves;
         this.dice = dice;
-        packer = new WeekPacker(
+        bins = new WeekBins(
                 keeping.loss(), keeping.opening().millis(), keeping.changing().millis(), curves.on(0));
+        packer = new WeekPacker(bins);
         int sizes = way.rules().size();
         full = new int[sizes];
         onTheWay = new int[sizes];
@@ -139,16 +141,17 @@ final class LivedRack {
             metres += coils[i];
         }
         CoilTable today = curves.on(metres);
-        packer.rack(today);
+        bins.rack(today);
         for (int i = 0; i < coilCount; i++) {
-            packer.coil(coils[i]);
+            bins.coil(coils[i]);
         }
         for (int size = 0; size < full.length; size++) {
             for (int reel = Math.min(full[size], count); reel > 0; reel--) {
-                packer.reel(usable[size], size, paid[size]);
+                bins.reel(usable[size], size, paid[size]);
             }
         }
-        packer.pack(cuts, count);
+        bins.pieces(cuts, count);
+        packer.pack();
         keepLate(cuts, count, waited);
         keepCoils(today);
     }
@@ -160,7 +163,7 @@ final class LivedRack {
         waitingCount = 0;
         waitingSum = 0;
         for (int i = 0; i < count; i++) {
-            if (packer.isLate(i)) {
+            if (bins.isLate(i)) {
                 waiting[waitingCount++] = cuts[i];
                 waitingSum += cuts[i] + keeping.loss();
                 late += i >= waited ? 1 : 0;
@@ -172,15 +175,15 @@ final class LivedRack {
 
     private void keepCoils(CoilTable today) {
         coilCount = 0;
-        for (int bin = 0; bin < packer.bins(); bin++) {
-            int left = packer.leftOf(bin);
-            if (packer.isUsed(bin)) {
-                spent += packer.fixedOf(bin);
-                full[Math.max(0, packer.sizeOf(bin))] -= packer.isReel(bin) ? 1 : 0;
+        for (int bin = 0; bin < bins.bins(); bin++) {
+            int left = bins.leftOf(bin);
+            if (bins.isUsed(bin)) {
+                spent += bins.fixedOf(bin);
+                full[Math.max(0, bins.sizeOf(bin))] -= bins.isReel(bin) ? 1 : 0;
                 if (today.of(left) > 0) {
                     addCoil(left);
                 }
-            } else if (!packer.isReel(bin)) {
+            } else if (!bins.isReel(bin)) {
                 addCoil(left);
             }
         }

@@ -14,9 +14,12 @@ import java.util.Set;
  * @param market what an order of it comes to
  */
 public record SizeOnOffer(Offer offer, LeadTime lead, Market market) {
+    /** Longer than any reel or piece. */
+    static final int LONGEST = 1_000_000_000;
+
     /** Millimetres of a reel that can be counted on. */
     int usable() {
-        return Math.toIntExact(offer.usable().mm());
+        return (int) Math.min(LONGEST, offer.usable().mm());
     }
 
     /** Price and freight of each reel in an order of so many that goes out by itself, rounded up to 1/1000 minor unit. */

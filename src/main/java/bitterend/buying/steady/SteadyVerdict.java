@@ -41,7 +41,8 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
     /** The way to act on: of the chosen one and those that cannot be told from it the one with the fewest sizes that ties least money. */
     public WayFound advised() {
         return found.stream()
-                .filter(each -> each.standing() == WayFound.Standing.CHOSEN || each.standing() == WayFound.Standing.TIE)
+                .filter(each -> each.standing() == WayFound.Standing.CHOSEN
+                        || each.standing() == WayFound.Standing.TIE && each.more().known())
                 .min(Comparator.<WayFound>comparingInt(
                                 each -> each.way().rules().size())
                         .thenComparingLong(each -> each.tied().value()))

@@ -42,7 +42,7 @@ final class PackerGapTest {
             }
         }
         long perMillion = (ours - engine) * 1_000_000 / rope;
-        assertTrue(perMillion < 6_000, perMillion + " millionths of the rope");
+        assertTrue(perMillion < 3_500, perMillion + " millionths of the rope");
     }
 
     private static long engine(Weekly week) {

@@ -41,8 +41,8 @@ final class WeekPackerTest {
                     curve(Arrays.stream(coils).sum(), lengthy));
         }
 
-        WeekPacker packed() {
-            WeekPacker packer = new WeekPacker(LOSS, OPENING, CHANGING, worth);
+        WeekBins packed() {
+            WeekBins packer = new WeekBins(LOSS, OPENING, CHANGING, worth);
             packer.rack(worth);
             for (int coil : coils) {
                 packer.coil(coil);
@@ -50,7 +50,8 @@ final class WeekPackerTest {
             for (int reel = 0; reel < reels; reel++) {
                 packer.reel(REEL, 0, PRICE.of(new Length(REEL)).millis());
             }
-            packer.pack(pieces, pieces.length);
+            packer.pieces(pieces, pieces.length);
+            new WeekPacker(packer).pack();
             return packer;
         }
     }
@@ -69,7 +70,7 @@ final class WeekPackerTest {
 
     @Test
     void coilThatHoldsIt_isCutBeforeAReel() {
-        WeekPacker packer =
+        WeekBins packer =
                 new Weekly(new int[] {56_000, 57_000, 58_000}, 1, new int[] {16_000}, curve(171_000, true)).packed();
         assertTrue(packer.isUsed(0) || packer.isUsed(1) || packer.isUsed(2));
         assertEquals(false, packer.isUsed(3));
@@ -77,10 +78,10 @@ final class WeekPackerTest {
 
     @Test
     void lossOfTheLastCut_isNotNeeded() {
-        WeekPacker packer = new Weekly(new int[] {32_010}, 0, new int[] {16_000, 16_000}, curve(32_010, true)).packed();
+        WeekBins packer = new Weekly(new int[] {32_010}, 0, new int[] {16_000, 16_000}, curve(32_010, true)).packed();
         assertEquals(0, packer.leftOf(0));
         assertEquals(false, packer.isLate(0) || packer.isLate(1));
-        WeekPacker shorter =
+        WeekBins shorter =
                 new Weekly(new int[] {32_009}, 0, new int[] {16_000, 16_000}, curve(32_009, true)).packed();
         assertTrue(shorter.isLate(1));
     }
