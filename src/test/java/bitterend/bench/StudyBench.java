@@ -62,8 +62,9 @@ final class StudyBench implements Callable<Integer> {
         Benchmarks.positive(spec, "SCENARIOS", scenarios);
         Benchmarks.positive(spec, "THREADS", threads);
         PrintWriter out = spec.commandLine().getOut();
-        out.println("rope, past pieces a week; sizes and stopgaps compared, ways tried; seconds by the clock and of the"
-                + " processor; of these, milliseconds for each week and option; kept, below which metres, how many at a time");
+        out.println(
+                "rope, past pieces a week; sizes and stopgaps compared, ways tried; seconds by the clock and of the"
+                        + " processor; of these, milliseconds for each week and option; kept, below which metres, how many at a time");
         double clock = 0;
         double processor = 0;
         long weeks = 0;
@@ -126,8 +127,7 @@ final class StudyBench implements Callable<Integer> {
         }
         Ratio interest = Ratio.percent(SteadyRack.INTEREST_PERCENT);
         CoilTerms.Holding holding = new CoilTerms.Holding(interest, SteadyRack.ROOM, Length.ZERO);
-        PastCuts cuts = PastCuts.of(
-                past.stream().flatMap(List::stream).toList(), LOSS, PAST, PastCuts.Source.HISTORY);
+        PastCuts cuts = PastCuts.of(past.stream().flatMap(List::stream).toList(), LOSS, PAST, PastCuts.Source.HISTORY);
         return SteadyStudy.of(
                 rope.rope(),
                 new PastWeeks(

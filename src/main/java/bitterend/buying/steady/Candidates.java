@@ -13,6 +13,8 @@ final class Candidates {
     private static final int[] COVERED_BY_STOPGAP = {800, 950, 995};
     private static final int[] COVERED_BEFORE_STOPGAP = {500, 800, 950};
 
+    private static final long MM_OF_A_METRE = 1_000;
+
     private final SteadyStudy study;
 
     Candidates(SteadyStudy study) {
@@ -73,13 +75,18 @@ final class Candidates {
                 ReorderPoint.ANY_PLACE,
                 study.size().seed());
         for (int share : covered) {
-            points.add(Math.max(1, uses[Math.min(uses.length - 1, uses.length * share / 1000)]));
+            points.add(rounded(uses[Math.min(uses.length - 1, uses.length * share / 1000)]));
         }
         if (more) {
-            points.add(points.last() + longest());
-            points.add(points.last() * 3 / 2);
+            points.add(rounded(points.last() + longest()));
+            points.add(rounded(points.last() * 3 / 2));
         }
         return List.copyOf(points);
+    }
+
+    /** Up to a whole metre: nobody counts a rack more finely. */
+    private static long rounded(long mm) {
+        return (Math.max(1, mm) + MM_OF_A_METRE - 1) / MM_OF_A_METRE * MM_OF_A_METRE;
     }
 
     private long longest() {

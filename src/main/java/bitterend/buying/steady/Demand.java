@@ -38,7 +38,9 @@ public final class Demand {
     }
 
     private static int[] millimetres(List<Length> order) {
-        return order.stream().mapToInt(cut -> (int) Math.min(SizeOnOffer.LONGEST, cut.mm())).toArray();
+        return order.stream()
+                .mapToInt(cut -> (int) Math.min(SizeOnOffer.LONGEST, cut.mm()))
+                .toArray();
     }
 
     public PastWeeks past() {

@@ -15,6 +15,8 @@ final class Race {
     private static final int FIRST = 8;
     private static final int ALL = 24;
     private static final int SECOND_ROUND = 8;
+    /** Of an option that is clearly dearer, the best and what orders sooner, so that it is not called late for a point too low. */
+    private static final int CAUTIOUS = 3;
 
     private final SteadyStudy study;
     private final Trial trial;
@@ -61,7 +63,7 @@ final class Race {
         return pruned(options);
     }
 
-    /** The best of the ways of an option first, then its neighbours; nothing when cancelled. */
+    /** The best of the ways of an option first, then those that order sooner and one that orders later; nothing when cancelled. */
     private Optional<List<Runner>> raced(List<Way> ways) {
         List<Runner> first = run(ways, List.of(), 0, FIRST);
         List<Runner> kept = first.stream().sorted(order()).limit(SECOND_ROUND).toList();
@@ -81,7 +83,7 @@ final class Race {
                                 .point()))
                 .toList();
         int at = byPoint.indexOf(ranked.get(0));
-        for (int near : new int[] {at + 1, at - 1}) {
+        for (int near : new int[] {at + 1, at + 2, at - 1}) {
             if (near >= 0 && near < byPoint.size()) {
                 found.add(byPoint.get(near));
             }
@@ -119,7 +121,10 @@ final class Race {
         List<Way> ways = new ArrayList<>();
         for (List<Runner> option : options) {
             boolean kept = best.isPresent() && !isClearlyDearer(option.get(0), best.get());
-            option.stream().limit(kept ? option.size() : 1).map(Runner::way).forEach(ways::add);
+            option.stream()
+                    .limit(kept ? option.size() : CAUTIOUS)
+                    .map(Runner::way)
+                    .forEach(ways::add);
         }
         return ways;
     }

@@ -98,6 +98,21 @@ final class SteadyStudyTest {
                 .get(0);
     }
 
+    /** Both sizes can be in time with a high enough point, also the one that is dropped early for its price. */
+    @Test
+    void dearerSize_isNotCalledLateForAPointThatIsTooLow() {
+        for (int seed = 0; seed < 4; seed++) {
+            SteadyVerdict verdict = SteadyStall.verdict(SteadyStall.study(
+                    Orders.past(seed, 104, week -> 2),
+                    List.of(SteadyStall.offer("100", 100, 39_000, 3), SteadyStall.offer("200", 200, 62_000, 3)),
+                    SIZE));
+            assertEquals(
+                    WayFound.Standing.DEARER,
+                    SteadyStall.of(verdict, "100").standing(),
+                    seed + ": " + SteadyStall.of(verdict, "100").late());
+        }
+    }
+
     @Test
     void cheapButSlowSize_isTriedWithAQuickOneAsAStopgap() {
         SteadyVerdict verdict = SteadyStall.verdict(SteadyStall.study(

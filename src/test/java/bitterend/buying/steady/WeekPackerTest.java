@@ -81,8 +81,7 @@ final class WeekPackerTest {
         WeekBins packer = new Weekly(new int[] {32_010}, 0, new int[] {16_000, 16_000}, curve(32_010, true)).packed();
         assertEquals(0, packer.leftOf(0));
         assertEquals(false, packer.isLate(0) || packer.isLate(1));
-        WeekBins shorter =
-                new Weekly(new int[] {32_009}, 0, new int[] {16_000, 16_000}, curve(32_009, true)).packed();
+        WeekBins shorter = new Weekly(new int[] {32_009}, 0, new int[] {16_000, 16_000}, curve(32_009, true)).packed();
         assertTrue(shorter.isLate(1));
     }
 
