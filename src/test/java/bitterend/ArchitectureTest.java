@@ -238,6 +238,7 @@ final class ArchitectureTest {
             "exchange.OrdersJson",
             "exchange.PackingNoteForm",
             "exchange.PlanJson",
+            "exchange.CustomerQuoteJson",
             "exchange.QuoteJson",
             "exchange.quotes.QuotesJson",
             "exchange.ReelsExport",

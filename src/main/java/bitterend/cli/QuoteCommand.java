@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.exchange.CustomerQuoteJson;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
@@ -23,6 +24,7 @@ import bitterend.work.trade.PriceRequest.Result;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -80,6 +82,9 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Option(names = "--customer", description = "Print the customer's page: no cost, waste or margin.")
     private boolean customer;
+
+    @Mixin
+    private AcceptOption accept = new AcceptOption();
 
     @Option(names = "--apart", description = "Say on the customer's page what each line costs by itself.")
     private boolean apart;
@@ -141,7 +146,9 @@ final class QuoteCommand implements Callable<Integer> {
         LocalDate today = day.of(read);
         if (order != null) {
             List<Finding> leftOut = read.leftOut();
-            return booked(read, today).map(each -> price(now, each, leftOut)).orElse(ExitCode.BAD_INPUT);
+            return booked(read, today)
+                    .map(each -> price(now, each.acceptedBy(accept.name()), leftOut))
+                    .orElse(ExitCode.BAD_INPUT);
         }
         Optional<QuoteRequestReading> reading = from == null
                 ? Optional.of(QuoteRequestFile.read(Objects.requireNonNull(file), shop.folder, read, today))
@@ -154,6 +161,7 @@ final class QuoteCommand implements Callable<Integer> {
         List<Finding> leftOut =
                 reading.findings().stream().filter(Finding::leavesOut).toList();
         return reading.request()
+                .map(each -> each.acceptedBy(accept.name()))
                 .map(each -> keeping.keep ? keep(now, each, reading, leftOut) : price(now, each, leftOut))
                 .orElse(ExitCode.BAD_INPUT);
     }
@@ -169,9 +177,17 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         KeptQuote.Pages pages = kept.get().quote().pages();
-        show(now.shop(), kept.get().priced(), leftOut, customer ? pages.forCustomer() : pages.forFile());
+        List<Finding> all = told(leftOut, kept.get().priced());
+        show(now.shop(), kept.get().priced(), all, customer ? pages.forCustomer() : pages.forFile());
         QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
-        return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+        return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+    }
+
+    /** Lines that are left out, those that could not be priced among them. */
+    private static List<Finding> told(List<Finding> leftOut, Quote quote) {
+        List<Finding> all = new ArrayList<>(leftOut);
+        quote.lacking().forEach(each -> all.add(each.finding().leavingOut()));
+        return all;
     }
 
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
@@ -190,8 +206,16 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         Quote quote = ((Result.Priced) result).quote();
-        show(now.shop(), quote, leftOut, page(now.shop(), quote));
-        return leftOut.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
+        if (customer && quote.isUnfinished()) {
+            complain(quote.gaps());
+            terminal.err()
+                    .println("error: the price for the customer lacks what is said above; state it, or say who accepts"
+                            + " that with --accept");
+            return ExitCode.BAD_INPUT;
+        }
+        List<Finding> all = told(leftOut, quote);
+        show(now.shop(), quote, all, page(now.shop(), quote));
+        return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private void show(Shop read, Quote quote, List<Finding> leftOut, Document page) {
@@ -203,7 +227,11 @@ final class QuoteCommand implements Callable<Integer> {
         QuoteTables values = new QuoteTables(units.figures(read));
         tables.write(terminal, () -> customer ? values.forCustomer(quote) : values.forFile(quote));
         if (common.json) {
-            terminal.out().print(customer ? json.forTheCustomer(quote) : json.forTheFile(quote));
+            terminal.out()
+                    .print(
+                            customer
+                                    ? new CustomerQuoteJson(read.settings().money()).of(quote, apart)
+                                    : json.forTheFile(quote));
         } else {
             terminal.out().print(FindingsPage.text(leftOut, terminal.ink()));
             terminal.out().print(page.text(terminal.ink()));

@@ -78,6 +78,9 @@ final class QuoteReviseCommand implements Callable<Integer> {
     private UnitsOption units = new UnitsOption();
 
     @Mixin
+    private AcceptOption accept = new AcceptOption();
+
+    @Mixin
     private CommonOptions common = new CommonOptions();
 
     QuoteReviseCommand(Terminal terminal) {
@@ -106,7 +109,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
                 : QuoteRequestFile.read(file, shop.folder, now.shop(), today);
         terminal.err().print(FindingsPage.text(reading.findings(), terminal.ink()));
         return reading.request()
-                .map(request -> revise(now, before.get(), request, reading))
+                .map(request -> revise(now, before.get(), request.acceptedBy(accept.name()), reading))
                 .orElse(ExitCode.BAD_INPUT);
     }
 

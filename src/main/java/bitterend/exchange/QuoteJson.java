@@ -1,27 +1,18 @@
 package bitterend.exchange;
 
-import bitterend.demand.Assembly;
-import bitterend.demand.CodeInForce;
 import bitterend.demand.EndWork;
-import bitterend.demand.SpliceCard;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Diameter;
 import bitterend.measure.DiameterText;
 import bitterend.measure.LengthText;
-import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
-import bitterend.measure.RatioText;
 import bitterend.quoting.BuildUp;
-import bitterend.quoting.Letter;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Neighbour;
 import bitterend.quoting.PartPrices;
 import bitterend.quoting.PlanShares;
 import bitterend.quoting.Quote;
-import bitterend.quoting.QuoteLine;
-import bitterend.quoting.Recipient;
 import bitterend.quoting.RopeQuote;
-import bitterend.quoting.TaxSum;
 import bitterend.quoting.WasteBasis;
 import bitterend.quoting.WasteView;
 import bitterend.quoting.sharing.Factor;
@@ -29,14 +20,16 @@ import bitterend.quoting.sharing.Stability;
 import java.time.LocalDate;
 import java.util.List;
 
-/** A quote as JSON, exact and for programs: for the file with all that stands behind it, or what the customer may see. */
+/** A quote as JSON, exact and for programs: for the file, with all that stands behind it. */
 public final class QuoteJson {
     static final String FORMAT = "bitterend/quote/1";
 
     private final MoneyText money;
+    private final QuotedJson quoted;
 
     public QuoteJson(MoneyText money) {
         this.money = money;
+        quoted = new QuotedJson(money);
     }
 
     /** Format {@code bitterend/quote/1}: for the file. */
@@ -46,7 +39,7 @@ public final class QuoteJson {
 
     /** The same as an object of another document. */
     public JsonTree inside(Quote quote) {
-        return head(FORMAT, quote)
+        return QuotedJson.head(FORMAT, quote)
                 .with(
                         "lines",
                         quote.lines().stream()
@@ -57,31 +50,10 @@ public final class QuoteJson {
                 .with("orders", new QuoteBuyingJson(money).orders(quote.bill()))
                 .with(
                         "neighbours",
-                        quote.neighbours().stream().map(this::neighbour).toList());
-    }
-
-    /** Format {@code bitterend/quote-for-customer/1}: prices and what they are for. */
-    public String forTheCustomer(Quote quote) {
-        return outside(quote).text();
-    }
-
-    /** The same as an object of another document. */
-    public JsonTree outside(Quote quote) {
-        Letter letter = quote.policy().letter();
-        Recipient recipient = quote.request().recipient();
-        return head("bitterend/quote-for-customer/1", quote)
-                .with("customerNumber", recipient.number())
-                .with("customerAddress", recipient.address())
-                .with("customerContact", recipient.contact())
-                .with("shopAddress", letter.address())
-                .with("shopContact", letter.contact())
-                .with("payment", letter.terms().payment())
-                .with("delivery", letter.terms().delivery())
-                .with("lines", quote.lines().stream().map(this::toldLine).toList())
-                .with("total", money.print(quote.total()))
-                .with("taxes", quote.taxes().stream().map(this::tax).toList())
-                .with("totalWithTax", money.print(quote.totalWithTax()))
-                .with("mark", quote.digest());
+                        quote.neighbours().stream().map(this::neighbour).toList())
+                .with("variations", quoted.variations(quote, any -> true))
+                .with("notPriced", QuotedJson.lacking(quote))
+                .with("accepted", quote.request().given().accepted());
     }
 
     /** Format {@code bitterend/plan-shares/1}: what each order of a day caused. */
@@ -103,65 +75,9 @@ public final class QuoteJson {
                 .text();
     }
 
-    private static JsonTree head(String format, Quote quote) {
-        return new JsonTree()
-                .with("format", format)
-                .with("request", quote.request().id())
-                .with("number", quote.number())
-                .with("revision", quote.revision())
-                .with("customer", quote.request().customer())
-                .with("day", quote.request().day().toString())
-                .with("validUntil", quote.validUntil().toString());
-    }
-
-    private JsonTree tax(TaxSum tax) {
-        return new JsonTree()
-                .with("name", tax.rate().name())
-                .with("rate", RatioText.exact(tax.rate().rate()))
-                .with("of", money.print(tax.net()))
-                .with("tax", money.print(tax.tax()));
-    }
-
-    /** A line with what else the customer is told of it. */
-    private JsonTree toldLine(LineQuote quoted) {
-        Assembly assembly = quoted.line().assembly();
-        return outside(quoted)
-                .with("note", assembly.ordered().note())
-                .with("asWritten", assembly.make().finished().kept())
-                .with("certificate", assembly.terms().certificate())
-                .with(
-                        "sample",
-                        LengthText.exact(assembly.make().extras().sample().exact()))
-                .with("testing", !quoted.line().asked().test().equals(Money.ZERO));
-    }
-
-    private JsonTree outside(LineQuote quoted) {
-        QuoteLine line = quoted.line();
-        return new JsonTree()
-                .with("line", line.name())
-                .with("rope", line.rope())
-                .with(
-                        "finished",
-                        LengthText.exact(line.assembly().make().finished().exact()))
-                .with("legs", line.assembly().ordered().legs())
-                .with("ends", line.pieces().get(0).ends())
-                .with("code", code(line))
-                .with("quantity", line.quantity())
-                .with("each", money.print(quoted.buildUp().each()))
-                .with("price", money.print(quoted.buildUp().price()));
-    }
-
-    /** The code it is made under; empty where nothing is lifted. */
-    private static String code(QuoteLine line) {
-        return line.demanded()
-                .findCard()
-                .flatMap(SpliceCard::findCode)
-                .map(CodeInForce::words)
-                .orElse("");
-    }
-
     private JsonTree inside(LineQuote quoted, PartPrices prices) {
-        return outside(quoted)
+        return this.quoted
+                .line(quoted)
                 .with("ownRope", quoted.line().ownRope())
                 .with("cut", LengthText.exact(quoted.line().cut()))
                 .with("drawn", LengthText.exact(quoted.drawn()))

@@ -189,6 +189,7 @@ public final class QuoteRequestFile {
         List<QuoteLine> read = new ArrayList<>();
         Map<String, String> names = new HashMap<>();
         Recipient recipient = known;
+        List<String> leftOut = new ArrayList<>();
         for (Fields row : rows) {
             recipient = completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
@@ -202,6 +203,7 @@ public final class QuoteRequestFile {
                 kept.add(filled);
             }
             read.addAll(priced);
+            row.text("line").filter(line -> priced.isEmpty()).ifPresent(leftOut::add);
         }
         rows.forEach(row -> row.text("instead of").ifPresent(line -> {
             if (!isWanted(rows, line)) {
@@ -217,7 +219,7 @@ public final class QuoteRequestFile {
         }
         String order = read.get(0).assembly().ordered().source().order();
         String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
-        return Optional.of(new QuoteRequest(order, asking, day, read, recipient));
+        return Optional.of(new QuoteRequest(order, asking, day, read, recipient, new QuoteRequest.Given(leftOut, "")));
     }
 
     private static boolean isWanted(List<Fields> rows, String line) {

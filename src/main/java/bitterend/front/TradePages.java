@@ -9,10 +9,12 @@ import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
 import bitterend.report.BuyTables;
 import bitterend.report.Figures;
+import bitterend.report.FindingsPage;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
 import bitterend.report.StudyTable;
 import bitterend.report.page.Document;
+import bitterend.report.page.Ink;
 import bitterend.report.page.Writing;
 import bitterend.report.table.DataTable;
 import bitterend.work.trade.AdviseReels.Result.Advised;
@@ -83,7 +85,21 @@ public final class TradePages {
      * @param apart whether it says what each line costs by itself
      */
     public static Document forCustomer(Shop shop, Quote quote, Figures figures, boolean apart) {
-        return new QuotePage(figures).of(shop.settings().name(), shop.catalogue(), quote, apart);
+        return quote.isUnfinished()
+                ? unfinished(shop, quote)
+                : new QuotePage(figures).of(shop.settings().name(), shop.catalogue(), quote, apart);
+    }
+
+    /** In place of the customer's page, while its prices leave something out that nobody accepts. */
+    private static Document unfinished(Shop shop, Quote quote) {
+        Writing page = new Writing();
+        page.title(
+                "No page for the customer yet: quote",
+                quote.number(),
+                shop.settings().name());
+        page.paragraph("State what is missing, or say who accepts that.");
+        FindingsPage.text(quote.gaps(), Ink.PLAIN).lines().forEach(page::paragraph);
+        return page.document();
     }
 
     /** The same for the file, with every inside figure. */

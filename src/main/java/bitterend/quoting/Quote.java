@@ -1,5 +1,6 @@
 package bitterend.quoting;
 
+import bitterend.finding.Finding;
 import bitterend.market.Bill;
 import bitterend.measure.Money;
 import java.time.LocalDate;
@@ -15,6 +16,7 @@ import java.util.List;
  * @param bill what the new reels come to that all lines take, cut by themselves, one order to each supplier
  * @param neighbours cheaper changes within the customer's leeway
  * @param variations what the customer could have instead, each with its price
+ * @param lacking lines of the request that have no price
  * @param revision which version of it this is, from 1
  */
 public record Quote(
@@ -25,24 +27,27 @@ public record Quote(
         Bill bill,
         List<Neighbour> neighbours,
         List<Variation> variations,
+        List<Lacking> lacking,
         int revision) {
-    /** The first version of it. */
-    public Quote(
-            QuoteRequest request,
-            QuotePolicy policy,
-            List<LineQuote> lines,
-            List<RopeQuote> ropes,
-            Bill bill,
-            List<Neighbour> neighbours,
-            List<Variation> variations) {
-        this(request, policy, lines, ropes, bill, neighbours, variations, 1);
-    }
-
     public Quote {
         lines = List.copyOf(lines);
         ropes = List.copyOf(ropes);
         neighbours = List.copyOf(neighbours);
         variations = List.copyOf(variations);
+        lacking = List.copyOf(lacking);
+    }
+
+    /** Whether prices leave something out and nobody accepts that: then there is no page for the customer. */
+    public boolean isUnfinished() {
+        return request.given().accepted().isEmpty() && !gaps().isEmpty();
+    }
+
+    /**
+     * What its prices leave out since nobody has stated it, minutes of ends and prices of fittings: a finding each, at the
+     * line.
+     */
+    public List<Finding> gaps() {
+        return QuoteGaps.of(this);
     }
 
     /** The variations of one kind, in the order of the lines. */
@@ -89,6 +94,7 @@ public record Quote(
 
     /** The same under another number, as a revision of that. */
     public Quote numbered(String other, int version) {
-        return new Quote(request.numbered(other), policy, lines, ropes, bill, neighbours, variations, version);
+        return new Quote(
+                request.numbered(other), policy, lines, ropes, bill, neighbours, variations, lacking, version);
     }
 }

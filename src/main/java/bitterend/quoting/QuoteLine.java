@@ -9,7 +9,9 @@ import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Written;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * One line of a request: an assembly so many times.
@@ -17,8 +19,27 @@ import java.util.function.Function;
  * @param assembly what is asked for
  * @param demanded its pieces, and what its ends ask of the splicer
  * @param asked what else counts towards its price, and how far the customer would give way
+ * @param booked minutes of its ends as they were booked at the bench; they come before what the terminations state
  */
-public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
+public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<EndTime> booked) {
+    /** Parts that a customer gets and sees; twine and tape go without saying. */
+    private static final Pattern FITTINGS = Pattern.compile("(thimble|fitting|shackle|hook|ring|swivel|link|master link"
+            + "|intermediate link|turnbuckle|wire rope clip|sleeve)\\b.*");
+
+    public QuoteLine {
+        booked = List.copyOf(booked);
+    }
+
+    /** Whose ends nobody has booked minutes for. */
+    public QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
+        this(assembly, demanded, asked, List.of());
+    }
+
+    /** Whether a part is one that the customer gets and sees, not twine or tape. */
+    public static boolean isFitting(EndWork.Picked part) {
+        return FITTINGS.matcher(part.item()).matches();
+    }
+
     /**
      * What else counts.
      *
@@ -99,7 +120,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
                         finished, make.measuring(), make.endA(), make.endB(), make.extras(), make.asked(), make.hang()),
                 assembly.terms(),
                 assembly.membership());
-        return new QuoteLine(other, model.apply(other), asked);
+        return new QuoteLine(other, model.apply(other), asked, booked);
     }
 
     /** The rope as asked for. */
@@ -138,14 +159,35 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         return asked.minutes() != Asked.BY_THE_ENDS
                 ? asked.minutes()
                 : assembly.ordered().legs()
-                        * demanded.work().stream().mapToInt(EndWork::minutes).sum();
+                        * demanded.work().stream().mapToInt(this::minutes).sum();
+    }
+
+    /** Of one end: as booked at the bench, else as its termination states. */
+    public int minutes(EndWork end) {
+        return findBooked(end).map(EndTime::minutes).orElse(end.minutes());
+    }
+
+    /** What was booked at the bench for such ends; nothing where that is too little. */
+    public Optional<EndTime> findBooked(EndWork end) {
+        return booked.stream()
+                .filter(time -> time.ends() >= EndTime.LEAST
+                        && time.termination().equals(end.termination())
+                        && time.rope().equals(rope()))
+                .findFirst();
+    }
+
+    /** The same with the minutes that were booked for ends. */
+    public QuoteLine with(List<EndTime> times) {
+        return new QuoteLine(assembly, demanded, asked, times);
     }
 
     /** Parts to be picked for the whole line; none where the request states one price for them all. */
     public List<EndWork.Picked> parts() {
-        if (!asked.hardware().equals(Money.ZERO)) {
-            return List.of();
-        }
+        return asked.hardware().equals(Money.ZERO) ? picked() : List.of();
+    }
+
+    /** Everything that is picked for the whole line. */
+    public List<EndWork.Picked> picked() {
         PickList parts = new PickList();
         parts.add(assembly, demanded);
         return parts.items();
@@ -161,7 +203,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked) {
         return asked.minutes() != Asked.BY_THE_ENDS
                 ? List.of()
                 : demanded.work().stream()
-                        .filter(end -> !end.isTimed())
+                        .filter(end -> !end.isTimed() && findBooked(end).isEmpty())
                         .map(EndWork::name)
                         .distinct()
                         .toList();

@@ -11,11 +11,13 @@ import java.util.List;
  * @param day the day of the quote
  * @param lines at least one, each name once
  * @param recipient what else is known of who asks
+ * @param given what it is priced with
  */
-public record QuoteRequest(String id, String customer, LocalDate day, List<QuoteLine> lines, Recipient recipient) {
+public record QuoteRequest(
+        String id, String customer, LocalDate day, List<QuoteLine> lines, Recipient recipient, Given given) {
     /** Of a customer of whom nothing is known but the name. */
     public QuoteRequest(String id, String customer, LocalDate day, List<QuoteLine> lines) {
-        this(id, customer, day, lines, Recipient.UNKNOWN);
+        this(id, customer, day, lines, Recipient.UNKNOWN, Given.NOTHING);
     }
 
     public QuoteRequest {
@@ -27,6 +29,31 @@ public record QuoteRequest(String id, String customer, LocalDate day, List<Quote
 
     /** The same under another number. */
     public QuoteRequest numbered(String other) {
-        return new QuoteRequest(other, customer, day, lines, recipient);
+        return new QuoteRequest(other, customer, day, lines, recipient, given);
+    }
+
+    /** The same with these lines alone. */
+    public QuoteRequest of(List<QuoteLine> some) {
+        return new QuoteRequest(id, customer, day, some, recipient, given);
+    }
+
+    /** The same, with who accepts that minutes or prices are missing; empty for nobody. */
+    public QuoteRequest acceptedBy(String name) {
+        return new QuoteRequest(id, customer, day, lines, recipient, new Given(given.leftOut(), name));
+    }
+
+    /**
+     * What a request is priced with.
+     *
+     * @param leftOut names of lines that could not be read or made
+     * @param accepted who accepts that minutes or prices are missing; empty when nobody does
+     */
+    public record Given(List<String> leftOut, String accepted) {
+        /** Every line could be read, and nobody accepted anything. */
+        public static final Given NOTHING = new Given(List.of(), "");
+
+        public Given {
+            leftOut = List.copyOf(leftOut);
+        }
     }
 }

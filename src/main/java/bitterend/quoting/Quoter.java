@@ -1,16 +1,11 @@
 package bitterend.quoting;
 
-import bitterend.finding.Finding;
-import bitterend.measure.LengthText;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.quoting.Variation.Kind;
-import bitterend.quoting.sharing.NewRope;
 import bitterend.quoting.sharing.Sharing;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 
 /** Makes the price of a request. */
@@ -34,52 +29,24 @@ public final class Quoter {
         marginal = new AddedWaste(basis, packer, effort);
     }
 
-    /** Why a request cannot be priced: pieces that no reel is long enough for, or more rope than can be worked out. */
-    public List<Finding> problems(QuoteRequest request) {
-        List<Finding> problems = new ArrayList<>();
-        for (QuoteLine line : request.lines()) {
-            NewRope rope = basis.anySize(line.rope());
-            if (!line.ownRope() && !line.pieces().stream().allMatch(rope::holds)) {
-                problems.add(Finding.error(
-                        line.assembly().origin().file(),
-                        line.assembly().origin().place(),
-                        "length",
-                        line.assembly().make().finished().kept(),
-                        "pieces no longer than the longest reel of " + line.rope() + " that can be had, "
-                                + LengthText.exact(rope.longest())));
-            }
-        }
-        RopePrices.byRope(request.lines()).values().forEach(lines -> tooMany(lines)
-                .ifPresent(problems::add));
-        return problems;
+    /** What lines of a request lack to be priced; the others are priced without them. */
+    public List<Lacking> lacking(QuoteRequest request) {
+        return Priceable.of(basis, request).lacking();
     }
 
-    private static Optional<Finding> tooMany(List<QuoteLine> lines) {
-        QuoteLine most = lines.stream()
-                .max(Comparator.comparingInt(line -> line.pieces().size()))
-                .orElseThrow();
-        return RopePrices.isTooMany(lines)
-                ? Optional.of(Finding.error(
-                        most.assembly().origin().file(),
-                        most.assembly().origin().place(),
-                        "quantity",
-                        String.valueOf(most.pieces().size()),
-                        "at most " + NewRope.MOST_PIECES + " pieces of " + most.rope()
-                                + " in one quote; ask for the rest in another"))
-                : Optional.empty();
-    }
-
-    /** The price of a request without problems. */
+    /** The price of a request of which at least one line can be priced. */
     public Quote quote(QuoteRequest request) {
         return quote(request, List.of());
     }
 
     /**
-     * The price of a request without problems.
+     * The price of a request of which at least one line can be priced; what the others lack is told with it.
      *
      * @param quantities how often each line is priced besides, as often as that
      */
-    public Quote quote(QuoteRequest request, List<Integer> quantities) {
+    public Quote quote(QuoteRequest whole, List<Integer> quantities) {
+        Priceable.Parted parted = Priceable.of(basis, whole);
+        QuoteRequest request = whole.of(parted.lines());
         List<QuoteLine> wanted =
                 request.lines().stream().filter(line -> !line.isAlternative()).toList();
         SortedMap<String, List<QuoteLine>> byRope = RopePrices.byRope(wanted);
@@ -101,7 +68,9 @@ public final class Quoter {
                 List.copyOf(priced.ropes().values()),
                 priced.bill(),
                 near,
-                varied(request, quoted, near, quantities, variations));
+                varied(request, quoted, near, quantities, variations),
+                parted.lacking(),
+                1);
     }
 
     private List<Variation> varied(

@@ -30,6 +30,7 @@ public final class QuoteFilePage {
         page.title("For the file, not for the customer: quote", quote.request().id(), shop);
         QuotePage.head(page, quote);
         page.tableApart(lines(quote));
+        provisos(page, quote);
         if (quote.holdsTogetherAlone()) {
             page.paragraph("Some line is dearer by itself: the customer's page says that its prices hold for the whole"
                     + " request.");
@@ -53,6 +54,26 @@ public final class QuoteFilePage {
         }
         new QuoteChoices(figures, new QuoteWords(catalogue, figures)).write(page, quote, false);
         return page.document();
+    }
+
+    /** What is not priced, and who accepts that something is missing in a price. */
+    private static void provisos(Writing page, Quote quote) {
+        quote.lacking()
+                .forEach(line -> page.caution("line " + line.line() + " is not priced: " + line.why() + ". It wants "
+                        + line.finding().expected() + "."));
+        quote.request()
+                .given()
+                .leftOut()
+                .forEach(line -> page.caution("line " + line + " is left out: it cannot be made"));
+        int gaps = quote.gaps().size();
+        if (gaps > 0) {
+            String accepted = quote.request().given().accepted();
+            page.caution("in the prices " + (gaps == 1 ? "something is" : gaps + " things are")
+                    + " missing, as said at the lines: "
+                    + (accepted.isEmpty()
+                            ? "there is no page for the customer unless somebody accepts that"
+                            : "accepted by " + accepted));
+        }
     }
 
     /** Every line with its price, and what it would cost by itself. */
@@ -90,10 +111,28 @@ public final class QuoteFilePage {
         page.tableApart(buildUp(quoted.buildUp()));
         page.tableApart(metres(quoted));
         new QuoteParts(figures, prices).write(page, line);
+        booked(page, line);
         List<String> untimed = line.untimedEnds();
         if (!untimed.isEmpty()) {
             page.caution(
                     "no minutes are stated for " + String.join(", ", untimed) + ": its labour is not in the price");
+        }
+    }
+
+    /** Which minutes are those that splicers booked, not those of the terminations. */
+    private static void booked(Writing page, QuoteLine line) {
+        if (line.asked().minutes() != QuoteLine.Asked.BY_THE_ENDS) {
+            return;
+        }
+        List<String> said = line.demanded().work().stream()
+                .flatMap(end -> line.findBooked(end).stream()
+                        .map(time -> end.name() + " " + time.minutes() + " min, the mean of "
+                                + FindingsPage.count(time.ends(), "end")
+                                + (end.minutes() > 0 ? " (" + end.minutes() + " min are set)" : "")))
+                .distinct()
+                .toList();
+        if (!said.isEmpty()) {
+            page.paragraph("Minutes as booked at the bench: " + String.join("; ", said) + ".");
         }
     }
 

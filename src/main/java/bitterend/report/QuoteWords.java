@@ -6,21 +6,14 @@ import bitterend.catalogue.Termination.Kind;
 import bitterend.demand.Assembly;
 import bitterend.demand.EndWork.Picked;
 import bitterend.demand.Measuring;
-import bitterend.demand.PickList;
 import bitterend.demand.SpliceCard;
 import bitterend.measure.Money;
 import bitterend.quoting.QuoteLine;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** The words of a quote that its pages share. */
 final class QuoteWords {
-    /** Parts that a customer gets and sees; twine and tape go without saying. */
-    private static final Pattern SEEN = Pattern.compile(
-            "(?i)(thimble|fitting|shackle|hook|ring|swivel|link|master link|intermediate link|turnbuckle"
-                    + "|wire rope clip|sleeve)\\b.*");
-
     private final Catalogue catalogue;
     private final Figures figures;
 
@@ -70,10 +63,8 @@ final class QuoteWords {
     /** What the price is for beside rope and ends: papers, samples, tests, the parts that are seen. */
     List<String> included(QuoteLine line) {
         List<String> included = new ArrayList<>();
-        PickList picked = new PickList();
-        picked.add(line.assembly(), line.demanded());
-        for (Picked part : picked.items()) {
-            if (SEEN.matcher(part.item()).matches()) {
+        for (Picked part : line.picked()) {
+            if (QuoteLine.isFitting(part)) {
                 included.add(part.count() + " " + figures.sentence(part.words()));
             }
         }

@@ -76,6 +76,7 @@ final class QuotesScreen implements Screen {
         values.put("running", pages.isBusy());
         values.put("number", typed.number());
         values.put("customer", typed.customer());
+        values.put("accept", typed.accept());
         values.put("customers", List.copyOf(customers));
         values.put("orders", List.copyOf(orders));
         values.put("columns", shown(typed));
@@ -127,7 +128,7 @@ final class QuotesScreen implements Screen {
             String order = Sent.text(request, "order");
             QuoteRequestFile.ofOrder(now.shop(), order, Loft.day(now))
                     .ifPresentOrElse(
-                            asked -> begin(request, now, asked),
+                            asked -> begin(request, now, asked, Sent.text(request, "accept")),
                             () -> show(
                                     request,
                                     TypedRequest.NOTHING,
@@ -158,14 +159,14 @@ final class QuotesScreen implements Screen {
                 ? typed.of(typed.inFileForm(loft.typed())).reading(now).request()
                 : Optional.empty();
         if (asked.isPresent()) {
-            begin(request, now, asked.get());
+            begin(request, now, asked.get(), typed.accept());
         } else {
             show(request, typed, told);
         }
     }
 
-    private void begin(Context request, ShopNow now, QuoteRequest asked) {
-        pages.begin(request, ear -> priced(now, asked, ear));
+    private void begin(Context request, ShopNow now, QuoteRequest asked, String accept) {
+        pages.begin(request, ear -> priced(now, asked.acceptedBy(accept), ear));
     }
 
     private Kept priced(ShopNow now, QuoteRequest asked, Run.Ear ear) {
@@ -181,7 +182,9 @@ final class QuotesScreen implements Screen {
             made.put("customer", TradePages.forCustomer(now.shop(), priced.quote(), figures));
             made.put("file", TradePages.forFile(now.shop(), priced.quote(), figures));
         } else {
-            made.put("file", told(asked, ((Result.NotPriced) result).problems()));
+            made.put(
+                    "file",
+                    told("Request " + asked.id() + " cannot be priced", ((Result.NotPriced) result).problems()));
         }
         return new Kept(
                 Keys.random(),
@@ -190,9 +193,9 @@ final class QuotesScreen implements Screen {
                 made);
     }
 
-    private static Document told(QuoteRequest asked, List<Finding> problems) {
+    private static Document told(String what, List<Finding> problems) {
         Writing page = new Writing();
-        page.heading("Request " + asked.id() + " cannot be priced");
+        page.heading(what);
         FindingsPage.text(problems, Ink.PLAIN).lines().forEach(page::paragraph);
         return page.document();
     }

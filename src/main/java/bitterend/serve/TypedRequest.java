@@ -18,9 +18,10 @@ import java.util.stream.Stream;
  *
  * @param number its number; empty for none
  * @param customer who asks; empty where the lines say so, or nobody does
+ * @param accept who accepts that minutes or prices are missing; empty for nobody
  * @param lines a cell for each of the {@link #COLUMNS}
  */
-record TypedRequest(String number, String customer, List<List<String>> lines) {
+record TypedRequest(String number, String customer, String accept, List<List<String>> lines) {
     /** Columns that are always shown; of the others those that somebody uses. */
     static final List<String> USUAL =
             List.of("line", "rope", "length", "end a", "end b", "quantity", "hardware", "note");
@@ -30,7 +31,7 @@ record TypedRequest(String number, String customer, List<List<String>> lines) {
                     USUAL.stream(), QuoteRequestFile.columnNames().stream().filter(name -> !USUAL.contains(name)))
             .toList();
 
-    static final TypedRequest NOTHING = new TypedRequest("", "", List.of());
+    static final TypedRequest NOTHING = new TypedRequest("", "", "", List.of());
 
     TypedRequest {
         lines = List.copyOf(lines);
@@ -41,7 +42,8 @@ record TypedRequest(String number, String customer, List<List<String>> lines) {
         TypedCells.of(request).values().forEach(cells -> lines.add(PastedRows.whole(cells, COLUMNS.size())));
         lines.addAll(pasted.rows());
         lines.removeIf(line -> line.stream().allMatch(String::isBlank));
-        return new TypedRequest(Sent.text(request, "number"), Sent.text(request, "customer"), lines);
+        return new TypedRequest(
+                Sent.text(request, "number"), Sent.text(request, "customer"), Sent.text(request, "accept"), lines);
     }
 
     /** The lines as they are typed where the shop is, in the form of a file. */
@@ -52,7 +54,7 @@ record TypedRequest(String number, String customer, List<List<String>> lines) {
 
     /** The same with the lines in the form of a file. */
     TypedRequest of(LocalCells cells) {
-        return new TypedRequest(number, customer, cells.edit().added());
+        return new TypedRequest(number, customer, accept, cells.edit().added());
     }
 
     /** Read as a file of these lines would be, each for the customer where it names no other. */

@@ -299,4 +299,89 @@ final class CustomersPageTest {
             return (int) document.getPage(0).getMediaBox().getWidth();
         }
     }
+
+    /** Ends without minutes, a fitting without a price: the shop would work for nothing and not see it. */
+    @Test
+    void priceThatLacksMinutesOrAFitting_isNoPageForTheCustomer_unlessSomebodyAcceptsThat() throws IOException {
+        Path splices = shop.resolve("splices.json");
+        Files.writeString(
+                splices,
+                Files.readString(splices)
+                        .replaceFirst("(\"id\": \"whipped\"),\\s*\"minutes\": 6", "$1, \"note\": \"\""));
+        Path request = folder.resolve("gaps.csv");
+        Files.writeString(request, "line,rope,length,end a,end b\n1,TS14,6 m,three-strand-eye thimble GX14,whipped\n");
+        Path filed = folder.resolve("filed.json");
+        Run refused = Run.of("quote", shop.toString(), request.toString(), "--customer", "--out", filed.toString());
+        assertEquals(3, refused.code(), refused.err());
+        assertEquals("", refused.out());
+        assertFalse(Files.exists(filed), "nothing is written");
+        saysAll(
+                refused.err(),
+                "gaps.csv, row 2, minutes: found \"none for whipped end\"",
+                "gaps.csv, row 2, hardware: found \"no price for thimble GX14\"",
+                "with --accept");
+        saysAll(quote(request.toString()).out(), "there is no page for the customer unless somebody accepts that");
+        String page = quote(request.toString(), "--customer", "--accept", "Iversen", "--out", filed.toString())
+                .out();
+        assertFalse(page.contains("Iversen"), page);
+        assertEquals("Iversen", JSON.readTree(filed.toFile()).path("accepted").asText());
+        saysAll(quote(request.toString(), "--accept", "Iversen").out(), "2 things are missing", "accepted by Iversen");
+    }
+
+    /** The demo has set 35 min for the eye; nine were booked at the bench and took 40 on the average. */
+    @Test
+    void minutesBookedAtTheBench_comeBeforeThoseThatAreSet() throws IOException {
+        Path request = folder.resolve("eye.csv");
+        Files.writeString(request, "line,rope,length,end a\n1,DB12,5 m,double-braid-eye thimble T12\n");
+        saysAll(
+                quote(request.toString()).out(),
+                "Minutes as booked at the bench: double-braid eye, one-fid form 40 min, the mean of 9 ends (35 min are set)");
+        Files.delete(shop.resolve("measured.csv"));
+        assertFalse(quote(request.toString()).out().contains("as booked"), "nothing was booked");
+        assertTrue(quote(request.toString(), "--json").out().contains("\"minutes\": 35"), "as set");
+    }
+
+    @Test
+    void builtInEnds_allHaveMinutesInTheDemo() throws IOException {
+        Set<String> timed = new TreeSet<>(Set.of("plain"));
+        JSON.readTree(shop.resolve("splices.json").toFile())
+                .path("terminations")
+                .forEach(row -> {
+                    if (row.path("minutes").asInt() > 0) {
+                        timed.add(row.path("id").asText());
+                    }
+                });
+        JSON.readTree(Path.of("src/main/resources/bitterend/splices.json").toFile())
+                .path("terminations")
+                .forEach(row -> assertTrue(
+                        timed.contains(row.path("id").asText()), row.path("id").asText()));
+    }
+
+    /** A line that no reel holds and one of a rope that is not there: the others are priced, and both pages say it. */
+    @Test
+    void impossibleLines_areToldAndTheOthersArePriced() throws IOException {
+        Path request = folder.resolve("some.csv");
+        Files.writeString(
+                request,
+                "line,instead of,rope,length,minutes\n1,,DB12,5 m,5 min\n2,,DB12,900 m,5 min\n3,,NOSUCH,5 m,5 min\n"
+                        + "4,2,DB12,7 m,5 min\n");
+        for (String[] more : new String[][] {{}, {"--customer"}}) {
+            List<String> args =
+                    new ArrayList<>(List.of("quote", shop.toString(), request.toString(), "--time", "300ms"));
+            args.addAll(List.of(more));
+            Run run = Run.of(args.toArray(String[]::new));
+            assertEquals(4, run.code(), run.err());
+            saysAll(
+                    run.out(),
+                    "left out: some.csv, row 3, length: found \"900 m\", expected pieces no longer than",
+                    "Caution: line 2 is not",
+                    "a piece of it is longer than any reel",
+                    "Caution: line 3 is",
+                    "Caution: line 4 is not",
+                    "line 2, whose place it would take, is not in this quote");
+        }
+        Run json = Run.of("quote", shop.toString(), request.toString(), "--customer", "--json", "--time", "300ms");
+        assertEquals(1, JSON.readTree(json.out()).path("lines").size(), json.out());
+        assertEquals(3, JSON.readTree(json.out()).path("notPriced").size(), json.out());
+    }
 }

@@ -40,7 +40,9 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry("calibrate", List.of("calibrate SHOP")),
             Map.entry(
                     "quote",
-                    List.of("quote SHOP --order E-31", "quote SHOP --order E-31 --customer --apart --quantities 1,5")),
+                    List.of(
+                            "quote SHOP --order E-31",
+                            "quote SHOP --order E-31 --customer --accept Ada --apart --quantities 1,5")),
             Map.entry("quote list", List.of("quote list SHOP")),
             Map.entry("quote show", List.of("quote show SHOP Q-2601", "quote show SHOP Q-2601 --customer --rev 1")),
             Map.entry("quote learn", List.of("quote learn SHOP")),

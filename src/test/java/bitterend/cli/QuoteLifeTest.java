@@ -47,7 +47,8 @@ final class QuoteLifeTest {
     }
 
     private String keep() {
-        return run(0, "quote SHOP SHOP/asks.csv --keep --time 100ms --who Ada").out();
+        return run(0, "quote SHOP SHOP/asks.csv --keep --accept Ada --time 100ms --who Ada")
+                .out();
     }
 
     private String list(String day) {
@@ -86,7 +87,7 @@ final class QuoteLifeTest {
 
     @Test
     void keptQuote_printsAsItWasFiled_whateverBecomesOfTheCatalogue() throws IOException {
-        String customer = run(0, "quote SHOP SHOP/asks.csv --keep --time 100ms --customer")
+        String customer = run(0, "quote SHOP SHOP/asks.csv --keep --accept Ada --time 100ms --customer")
                 .out();
         byte[] filed = Files.readAllBytes(shop.resolve("quotes/Q-2601.1.json"));
         Path ropes = shop.resolve("ropes.json");

@@ -36,6 +36,12 @@ final class QuoterTest {
                 30);
     }
 
+    private static List<Finding> findings(Counter counter) {
+        return counter.quoter().lacking(counter.request()).stream()
+                .map(Lacking::finding)
+                .toList();
+    }
+
     private static Money rope(Quote quote, int line) {
         return quote.lines().get(line).buildUp().of(Kind.ROPE);
     }
@@ -204,7 +210,7 @@ final class QuoterTest {
     @Test
     void pieceLongerThanEveryReel_isRefusedWhereItStands() {
         Counter counter = counter().line("1", 10_001, 1);
-        List<Finding> problems = counter.quoter().problems(counter.request());
+        List<Finding> problems = findings(counter);
         assertEquals(1, problems.size());
         assertEquals("row 2", problems.get(0).place());
         assertTrue(problems.get(0).expected().contains("10000 mm"));
@@ -217,9 +223,9 @@ final class QuoterTest {
                 counter()
                         .line("1", 5_000, 5_000)
                         .quoter()
-                        .problems(counter().line("1", 5_000, 5_000).request()));
+                        .lacking(counter().line("1", 5_000, 5_000).request()));
         Counter counter = counter().line("1", 5_000, 2_501).line("2", 5_000, 2_500);
-        List<Finding> problems = counter.quoter().problems(counter.request());
+        List<Finding> problems = findings(counter);
         assertEquals(1, problems.size());
         assertEquals("quantity", problems.get(0).field());
         assertEquals("row 2", problems.get(0).place());

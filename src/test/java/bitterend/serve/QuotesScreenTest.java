@@ -36,7 +36,10 @@ final class QuotesScreenTest {
     }
 
     private Seen sent(String what, String number, String customer, String paste) {
-        return loft.ada().post("/quotes", Map.of("what", what, "number", number, "customer", customer, "paste", paste));
+        return loft.ada()
+                .post(
+                        "/quotes",
+                        Map.of("what", what, "number", number, "customer", customer, "accept", "Ada", "paste", paste));
     }
 
     private Seen over() throws InterruptedException {
@@ -127,7 +130,10 @@ final class QuotesScreenTest {
     void orderOfTheBook_isQuoted_andNothingIsWritten() throws Exception {
         Seen page = loft.ada().post("/quotes", Map.of("what", "order", "order", "E-32"));
         assertEquals(200, page.status());
-        assertTrue(over().text().contains("Quote E-32"));
+        assertTrue(over().text().contains("No page for the customer yet"), over().text());
+        assertTrue(over().text().contains("none for 3-strand eye splice"), over().text());
+        loft.ada().post("/quotes", Map.of("what", "order", "order", "E-32", "accept", "Ada"));
+        assertTrue(over().text().contains("Quote E-32"), over().text());
         assertFalse(Files.exists(loft.file("plans")));
     }
 

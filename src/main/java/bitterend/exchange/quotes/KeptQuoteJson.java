@@ -1,5 +1,6 @@
 package bitterend.exchange.quotes;
 
+import bitterend.exchange.CustomerQuoteJson;
 import bitterend.exchange.QuoteJson;
 import bitterend.exchange.QuotedWorkJson;
 import bitterend.exchange.form.Codec;
@@ -53,7 +54,7 @@ final class KeptQuoteJson {
                 .with("total", money.print(quote.total()))
                 .with("request", draft.rows().stream().map(KeptQuoteJson::row).toList())
                 .with("inside", json.inside(quote))
-                .with("forCustomer", json.outside(quote))
+                .with("forCustomer", new CustomerQuoteJson(money).tree(quote, false))
                 .with("pageForFile", PageForm.blocks(pages.forFile()))
                 .with("pageForCustomer", PageForm.blocks(pages.forCustomer()))
                 .text();

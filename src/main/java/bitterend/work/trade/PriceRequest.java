@@ -2,11 +2,15 @@ package bitterend.work.trade;
 
 import bitterend.catalogue.Rope;
 import bitterend.demand.DemandModel;
+import bitterend.demand.calibration.EndMinutes;
+import bitterend.exchange.MeasuredCsv;
 import bitterend.exchange.Shop;
 import bitterend.finding.Finding;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.quoting.EndTime;
+import bitterend.quoting.Lacking;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteBasis;
 import bitterend.quoting.QuoteBasis.PastWeek;
@@ -36,10 +40,10 @@ public final class PriceRequest {
 
     /** What comes of it. */
     public sealed interface Result {
-        /** Its price, built up line by line. */
+        /** Its price, built up line by line, of the lines that have one. */
         record Priced(Quote quote) implements Result {}
 
-        /** It cannot be priced. */
+        /** No line of it can be priced. */
         record NotPriced(List<Finding> problems) implements Result {
             public NotPriced {
                 problems = List.copyOf(problems);
@@ -70,10 +74,27 @@ public final class PriceRequest {
                 FullStrategy.patternsAlone(),
                 effort(time, watcher),
                 effort(time.dividedBy(SMALL), watcher));
-        List<Finding> problems = quoter.problems(request);
-        return problems.isEmpty()
-                ? new Result.Priced(quoter.quote(request, quantities))
-                : new Result.NotPriced(problems);
+        List<EndTime> booked = booked();
+        QuoteRequest timed = request.of(
+                request.lines().stream().map(line -> line.with(booked)).toList());
+        List<Lacking> lacking = quoter.lacking(timed);
+        boolean any = timed.lines().stream()
+                .anyMatch(line -> !line.isAlternative()
+                        && lacking.stream().noneMatch(each -> each.line().equals(line.name())));
+        return any
+                ? new Result.Priced(quoter.quote(timed, quantities))
+                : new Result.NotPriced(lacking.stream().map(Lacking::finding).toList());
+    }
+
+    /** Minutes of ends as splicers booked them; none where what was measured cannot be read. */
+    private List<EndTime> booked() {
+        MeasuredCsv.Reading measured = MeasuredCsv.read(now.at().folder(), now.shop());
+        if (measured.findings().stream().anyMatch(Finding::isError)) {
+            return List.of();
+        }
+        return EndMinutes.of(new DemandModel(now.shop().catalogue()), measured.assemblies()).stream()
+                .map(end -> new EndTime(end.termination(), end.rope(), end.mean(), end.ends()))
+                .toList();
     }
 
     private static Effort effort(Duration time, Watcher watcher) {

@@ -1,0 +1,77 @@
+package bitterend.exchange;
+
+import bitterend.demand.Assembly;
+import bitterend.exchange.form.JsonTree;
+import bitterend.measure.LengthText;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.measure.RatioText;
+import bitterend.quoting.Letter;
+import bitterend.quoting.LineQuote;
+import bitterend.quoting.Quote;
+import bitterend.quoting.Recipient;
+import bitterend.quoting.TaxSum;
+import bitterend.quoting.Variation;
+
+/** A quote as JSON as the customer may see it. */
+public final class CustomerQuoteJson {
+    private final MoneyText money;
+    private final QuotedJson quoted;
+
+    public CustomerQuoteJson(MoneyText money) {
+        this.money = money;
+        quoted = new QuotedJson(money);
+    }
+
+    /**
+     * Format {@code bitterend/quote-for-customer/1}: prices and what they are for.
+     *
+     * @param apart whether it says what each line costs by itself
+     */
+    public String of(Quote quote, boolean apart) {
+        return tree(quote, apart).text();
+    }
+
+    /** The same as an object of another document. */
+    public JsonTree tree(Quote quote, boolean apart) {
+        Letter letter = quote.policy().letter();
+        Recipient recipient = quote.request().recipient();
+        return QuotedJson.head("bitterend/quote-for-customer/1", quote)
+                .with("customerNumber", recipient.number())
+                .with("customerAddress", recipient.address())
+                .with("customerContact", recipient.contact())
+                .with("shopAddress", letter.address())
+                .with("shopContact", letter.contact())
+                .with("payment", letter.terms().payment())
+                .with("delivery", letter.terms().delivery())
+                .with("lines", quote.lines().stream().map(this::toldLine).toList())
+                .with("total", money.print(quote.total()))
+                .with("taxes", quote.taxes().stream().map(this::tax).toList())
+                .with("totalWithTax", money.print(quote.totalWithTax()))
+                .with("variations", quoted.variations(quote, kind -> apart || kind != Variation.Kind.APART))
+                .with("notPriced", QuotedJson.lacking(quote))
+                .with("mark", quote.digest());
+    }
+
+    private JsonTree tax(TaxSum tax) {
+        return new JsonTree()
+                .with("name", tax.rate().name())
+                .with("rate", RatioText.exact(tax.rate().rate()))
+                .with("of", money.print(tax.net()))
+                .with("tax", money.print(tax.tax()));
+    }
+
+    /** A line with what else the customer is told of it. */
+    private JsonTree toldLine(LineQuote quoted) {
+        Assembly assembly = quoted.line().assembly();
+        return this.quoted
+                .line(quoted)
+                .with("note", assembly.ordered().note())
+                .with("asWritten", assembly.make().finished().kept())
+                .with("certificate", assembly.terms().certificate())
+                .with(
+                        "sample",
+                        LengthText.exact(assembly.make().extras().sample().exact()))
+                .with("testing", !quoted.line().asked().test().equals(Money.ZERO));
+    }
+}
