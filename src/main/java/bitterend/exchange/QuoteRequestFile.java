@@ -18,6 +18,7 @@ import bitterend.finding.Findings;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Units;
+import bitterend.quoting.Delivery;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.QuoteRequest;
 import bitterend.quoting.Recipient;
@@ -219,7 +220,8 @@ public final class QuoteRequestFile {
         }
         String order = read.get(0).assembly().ordered().source().order();
         String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
-        return Optional.of(new QuoteRequest(order, asking, day, read, recipient, new QuoteRequest.Given(leftOut, "")));
+        return Optional.of(new QuoteRequest(
+                order, asking, day, read, recipient, new QuoteRequest.Given(leftOut, "", Delivery.BY_ARRANGEMENT)));
     }
 
     private static boolean isWanted(List<Fields> rows, String line) {

@@ -79,9 +79,8 @@ final class Priceable {
 
     private Optional<QuoteLine> largest(String rope) {
         List<QuoteLine> of = lines.stream()
-                .filter(line -> !line.ownRope()
-                        && !line.isAlternative()
-                        && line.rope().equals(rope))
+                .filter(line ->
+                        !line.ownRope() && !line.isAlternative() && line.rope().equals(rope))
                 .toList();
         return RopePrices.isTooMany(of)
                 ? of.stream().max(Comparator.comparingInt(line -> line.pieces().size()))

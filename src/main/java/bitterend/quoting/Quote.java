@@ -92,9 +92,14 @@ public record Quote(
         return request.day().plusDays(policy.validDays());
     }
 
+    /** The same, with when it could be made. */
+    public Quote delivered(Delivery delivery) {
+        return new Quote(
+                request.delivered(delivery), policy, lines, ropes, bill, neighbours, variations, lacking, revision);
+    }
+
     /** The same under another number, as a revision of that. */
     public Quote numbered(String other, int version) {
-        return new Quote(
-                request.numbered(other), policy, lines, ropes, bill, neighbours, variations, lacking, version);
+        return new Quote(request.numbered(other), policy, lines, ropes, bill, neighbours, variations, lacking, version);
     }
 }

@@ -39,6 +39,7 @@ final class QuoteDigest {
                 quote.validUntil().toString(),
                 letter.terms().payment(),
                 letter.terms().delivery(),
+                request.given().delivery().words(),
                 letter.own().before(),
                 letter.own().after()));
         quote.lines().forEach(line -> said.add(line(quote, line)));

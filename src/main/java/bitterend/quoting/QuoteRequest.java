@@ -39,7 +39,14 @@ public record QuoteRequest(
 
     /** The same, with who accepts that minutes or prices are missing; empty for nobody. */
     public QuoteRequest acceptedBy(String name) {
-        return new QuoteRequest(id, customer, day, lines, recipient, new Given(given.leftOut(), name));
+        return new QuoteRequest(
+                id, customer, day, lines, recipient, new Given(given.leftOut(), name, given.delivery()));
+    }
+
+    /** The same, with when it could be made. */
+    QuoteRequest delivered(Delivery delivery) {
+        return new QuoteRequest(
+                id, customer, day, lines, recipient, new Given(given.leftOut(), given.accepted(), delivery));
     }
 
     /**
@@ -47,10 +54,11 @@ public record QuoteRequest(
      *
      * @param leftOut names of lines that could not be read or made
      * @param accepted who accepts that minutes or prices are missing; empty when nobody does
+     * @param delivery when it could be made
      */
-    public record Given(List<String> leftOut, String accepted) {
+    public record Given(List<String> leftOut, String accepted, Delivery delivery) {
         /** Every line could be read, and nobody accepted anything. */
-        public static final Given NOTHING = new Given(List.of(), "");
+        public static final Given NOTHING = new Given(List.of(), "", Delivery.BY_ARRANGEMENT);
 
         public Given {
             leftOut = List.copyOf(leftOut);

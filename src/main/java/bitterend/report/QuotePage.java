@@ -81,6 +81,7 @@ public final class QuotePage {
         fact(table, "quote", quote.number() + ", revision " + quote.revision());
         fact(table, "date", quote.request().day().toString());
         fact(table, "valid until", quote.validUntil().toString());
+        fact(table, "delivery", quote.request().given().delivery().words());
         fact(table, "payment", quote.policy().letter().terms().payment());
         fact(table, "delivery terms", quote.policy().letter().terms().delivery());
         return table;

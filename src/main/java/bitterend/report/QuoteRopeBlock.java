@@ -115,10 +115,12 @@ final class QuoteRopeBlock {
     }
 
     private static String promise(Factor factor) {
-        return "By dual prices no group of lines pays more than "
-                + (factor.printed().equals("1")
-                        ? "it would pay alone (factor 1)."
-                        : factor.printed() + " times what it would pay alone.");
+        BigDecimal over =
+                new BigDecimal(factor.printed()).subtract(BigDecimal.ONE).movePointRight(2);
+        return "By dual prices no group of lines pays "
+                + (over.signum() == 0
+                        ? "more than it would alone (factor 1)."
+                        : "over " + over.stripTrailingZeros().toPlainString() + " % more than alone.");
     }
 
     private String verdict(RopeShares shares) {

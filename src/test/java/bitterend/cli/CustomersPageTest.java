@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -383,5 +384,33 @@ final class CustomersPageTest {
         Run json = Run.of("quote", shop.toString(), request.toString(), "--customer", "--json", "--time", "300ms");
         assertEquals(1, JSON.readTree(json.out()).path("lines").size(), json.out());
         assertEquals(3, JSON.readTree(json.out()).path("notPriced").size(), json.out());
+    }
+
+    /** After the booked work, in the hours of the bench; without hours nobody can say a day. */
+    @Test
+    void deliveryDay_isAfterTheBookedWorkInTheHoursOfTheBench() throws IOException {
+        Path request = folder.resolve("soon.csv");
+        Files.writeString(request, "line,rope,length,end a,minutes,quantity\n1,DB12,5 m,whipped,30 min,1\n");
+        LocalDate one = delivery(request);
+        assertTrue(one.isAfter(LocalDate.of(2026, 3, 2)), one + " is after the work that is booked");
+        Files.writeString(request, "line,rope,length,end a,minutes,quantity\n1,DB12,5 m,whipped,960 min,5\n");
+        long days = delivery(request).toEpochDay() - one.toEpochDay();
+        assertTrue(days >= 5 && days <= 9, days + " days for eighty hours at sixteen a day, a weekend among them");
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(settings, Files.readString(settings).replaceAll("\"benchHours\": \\{[^}]*\\},", ""));
+        saysAll(
+                Run.of("quote", shop.toString(), request.toString(), "--customer")
+                        .out(),
+                "delivery by arrangement");
+    }
+
+    private LocalDate delivery(Path request) {
+        String page = quote(request.toString(), "--customer").out().replaceAll("\\s+", " ");
+        Matcher day = Pattern.compile(
+                        "delivery made by ([0-9-]+) if it is ordered on the day of this quote, after the work"
+                                + " that is booked, from rope that is here")
+                .matcher(page);
+        assertTrue(day.find(), page);
+        return LocalDate.parse(day.group(1));
     }
 }

@@ -68,9 +68,10 @@ public final class PriceRequest {
      * @param quantities how often each line is priced besides, as often as that
      */
     public Result price(QuoteRequest request, LocalDate day, Duration time, List<Integer> quantities, Watcher watcher) {
+        PackingProblem book = now.open(day);
         Quoter quoter = new Quoter(
                 now.shop().settings().quote(),
-                basis(now.open(day)),
+                basis(book),
                 FullStrategy.patternsAlone(),
                 effort(time, watcher),
                 effort(time.dividedBy(SMALL), watcher));
@@ -81,9 +82,12 @@ public final class PriceRequest {
         boolean any = timed.lines().stream()
                 .anyMatch(line -> !line.isAlternative()
                         && lacking.stream().noneMatch(each -> each.line().equals(line.name())));
-        return any
-                ? new Result.Priced(quoter.quote(timed, quantities))
-                : new Result.NotPriced(lacking.stream().map(Lacking::finding).toList());
+        if (!any) {
+            return new Result.NotPriced(lacking.stream().map(Lacking::finding).toList());
+        }
+        Quote quote = quoter.quote(timed, quantities);
+        DeliveryDay delivery = new DeliveryDay(now.shop().settings().bench().hours(), book);
+        return new Result.Priced(quote.delivered(delivery.of(quote)));
     }
 
     /** Minutes of ends as splicers booked them; none where what was measured cannot be read. */
