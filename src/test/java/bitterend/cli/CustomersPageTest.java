@@ -198,7 +198,7 @@ final class CustomersPageTest {
             }
             return;
         }
-        Matcher figure = Pattern.compile("[0-9]+\\.[0-9]+|[0-9]{4,}")
+        Matcher figure = Pattern.compile("(?<![A-Za-z0-9-])(?:[0-9]+\\.[0-9]+|[0-9]{4,})")
                 .matcher(node.asText().replaceAll("[0-9]{4}-[0-9]{2}-[0-9]{2}", "a day"));
         while (!TOLD.contains(name) && figure.find()) {
             found.add(figure.group());
