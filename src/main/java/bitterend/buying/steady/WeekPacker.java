@@ -85,7 +85,10 @@ final class WeekPacker {
 
     private void improve() {
         for (int round = 0; round < ROUNDS; round++) {
-            if (!(moved() | swapped() | spared())) {
+            boolean moved = moved();
+            boolean swapped = swapped();
+            boolean spared = spared();
+            if (!moved && !swapped && !spared) {
                 return;
             }
         }
