@@ -63,11 +63,11 @@ final class PartBuyer {
     PartFound search(Effort effort) {
         pace.grant(effort);
         SetSearch sets = search(pieces, late);
-        Cost bound = sets.proven(Aim.LEAST_COST).get(Freight.PAID_BY_SUPPLIER);
+        Cost bound = costProven(sets);
         if (late.addAll(sets.pool().best(Aim.LEAST_COST).unplanned())) {
             sets = search(pieces, late);
             rack = sets.rackAlone();
-            bound = sets.proven(Aim.LEAST_COST).get(Freight.PAID_BY_SUPPLIER);
+            bound = costProven(sets);
         }
         search = sets;
         Map<Freight, Cost> paid = sets.proven(Aim.LEAST_PAID);
@@ -75,6 +75,11 @@ final class PartBuyer {
         withoutSuppliers(sets);
         List<Purchase> nearest = nearest(sets, sets.pool().best(Aim.LEAST_COST));
         return new PartFound(sets.pool().all(), bound, paid, orders.offers(), nearest, unheld, sorted(late));
+    }
+
+    /** Looks for the least cost: no set costs less, whatever freight is charged. */
+    private static Cost costProven(SetSearch sets) {
+        return sets.proven(Aim.LEAST_COST).getOrDefault(Freight.PAID_BY_SUPPLIER, Cost.ZERO);
     }
 
     /** Where a supplier charges by order, asks for a least order or sends large ones freight paid, others may do without him. */

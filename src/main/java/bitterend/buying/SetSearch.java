@@ -4,7 +4,6 @@ import bitterend.buying.PurchasePacker.Found;
 import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,15 +40,11 @@ final class SetSearch {
      * @return proven: what the aim weighs comes to no less; first where the freight of reels is charged, then whatever it is
      */
     Map<Freight, Cost> proven(Aim aim) {
-        Map<Freight, Cost> bounds = new EnumMap<>(Freight.class);
-        bounds.put(
-                Freight.CHARGED, raised(aim, solved(aim, Limits.NONE, charged).bound(), charged));
-        bounds.put(
-                Freight.PAID_BY_SUPPLIER,
-                free.equals(charged)
-                        ? bounds.get(Freight.CHARGED)
-                        : raised(aim, solved(aim, Limits.NONE, free).bound(), free));
-        return bounds;
+        Cost bound = raised(aim, solved(aim, Limits.NONE, charged).bound(), charged);
+        Cost whatever = free.equals(charged)
+                ? bound
+                : raised(aim, solved(aim, Limits.NONE, free).bound(), free);
+        return Map.of(Freight.CHARGED, bound, Freight.PAID_BY_SUPPLIER, whatever);
     }
 
     /** Of the least paid it is known that whole reels are paid. */
