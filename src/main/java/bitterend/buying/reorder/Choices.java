@@ -1,0 +1,117 @@
+package bitterend.buying.reorder;
+
+import bitterend.buying.steady.Demand;
+import bitterend.buying.steady.DemandShape;
+import bitterend.buying.steady.LeadTime;
+import bitterend.buying.steady.PastWeeks;
+import bitterend.buying.steady.ReorderPoint;
+import bitterend.catalogue.Rope;
+import bitterend.market.Offer;
+import bitterend.market.UsualLateness;
+import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import java.math.BigInteger;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * Which offer of a rope to order, and how many reels: of those that come before what is left is used up the one that costs least
+ * by the metre, with freight by reel, and with interest and room until half of it is used; where none comes in time the first to come.
+ */
+final class Choices {
+    private static final int DAYS_OF_A_WEEK = 7;
+    private static final int WEEKS_OF_A_YEAR = 52;
+
+    private final Terms terms;
+    private final UsualLateness lateness;
+    private final LocalDate today;
+
+    Choices(Terms terms, UsualLateness lateness, LocalDate today) {
+        this.terms = terms;
+        this.lateness = lateness;
+        this.today = today;
+    }
+
+    /** So many reels of an offer, by their cost of a metre. */
+    private record Choice(Line line, LocalDate there, Cost byMetre, boolean tooMany) {}
+
+    /** What to order of a rope with a past, now or later; nothing where nobody offers it. */
+    Optional<Line> line(Rope rope, PastWeeks past, Position position, List<Offer> offers) {
+        DemandShape shape = DemandShape.of(past);
+        Demand demand = new Demand(past, shape);
+        List<Choice> all = new ArrayList<>();
+        for (Offer offer : offers) {
+            Need need = need(rope, demand, position, offer);
+            if (need.weekly().isPositive() || need.isDue()) {
+                quantities(offer, need).forEach(reels -> all.add(choice(offer, reels, need)));
+            }
+        }
+        boolean someFit = all.stream().anyMatch(choice -> !choice.tooMany());
+        List<Choice> fitting =
+                all.stream().filter(choice -> !someFit || !choice.tooMany()).toList();
+        List<Choice> inTime = fitting.stream()
+                .filter(choice -> !choice.there().isAfter(choice.line().need().usedUp(today)))
+                .toList();
+        Comparator<Choice> cheapest = Comparator.comparing(Choice::byMetre)
+                .thenComparing(choice -> choice.line().offer().id())
+                .thenComparing(choice -> choice.line().reels());
+        return (inTime.isEmpty()
+                        ? fitting.stream().min(Comparator.comparing(Choice::there).thenComparing(cheapest))
+                        : inTime.stream().min(cheapest))
+                .map(Choice::line);
+    }
+
+    private Need need(Rope rope, Demand demand, Position position, Offer offer) {
+        LocalDate comes = offer.arrives(today);
+        LeadTime lead = new LeadTime(
+                offer.terms().lead().days(),
+                offer.terms().lead().spread(),
+                Math.toIntExact(ChronoUnit.DAYS.between(comes, lateness.usual(offer.supplier(), comes))));
+        ReorderPoint point = ReorderPoint.of(
+                demand,
+                rope.cutting().loss(),
+                new ReorderPoint.Terms(offer.usable(), offer.terms().minimum(), lead, terms.service()),
+                today,
+                terms.seed());
+        return new Need(
+                rope.id(), position, today.plusDays((long) point.weeks() * DAYS_OF_A_WEEK), point, demand.shape());
+    }
+
+    /** As many as bring what is left up to the point, one order at least; and the breaks above that. */
+    private static List<Integer> quantities(Offer offer, Need need) {
+        Length lacking = need.point().point().minus(need.left());
+        long fill = -Math.floorDiv(-Math.max(0, lacking.mm()), offer.usable().mm());
+        int least = (int) Math.max(Math.max(need.point().reels(), offer.terms().minimum()), Math.min(fill, 1_000));
+        TreeSet<Integer> all = new TreeSet<>(offer.terms().price().breaks().tailMap(least).keySet());
+        all.add(least);
+        all.removeIf(reels -> reels > offer.terms().supply());
+        return all.isEmpty() ? List.of(offer.terms().supply()) : List.copyOf(all);
+    }
+
+    private Choice choice(Offer offer, int reels, Need need) {
+        Length rope = offer.usable().times(reels);
+        Cost goods = offer.terms().price().at(reels).plus(offer.terms().freight()).times(reels).fine();
+        long weekly = Math.max(1, need.weekly().mm());
+        long weeks = rope.mm() / weekly;
+        long interest = terms.interest().timesRoundedUp(goods.millis()) / WEEKS_OF_A_YEAR / 2 * weeks;
+        long room = terms.room().millis() * reels / 2 * weeks;
+        Cost byMetre = new Cost(perMetre(goods.millis() + interest + room, rope));
+        LocalDate comes = offer.arrives(today);
+        Line line = new Line(offer, reels, need.orderBy(today), comes, Line.Why.DUE, need);
+        long cover = Math.max(0, need.left().plus(rope).mm()) / weekly;
+        return new Choice(
+                line, lateness.usual(offer.supplier(), comes), byMetre, cover > terms.mostWeeks());
+    }
+
+    private static long perMetre(long millis, Length rope) {
+        return BigInteger.valueOf(millis)
+                .multiply(BigInteger.valueOf(1000))
+                .divide(BigInteger.valueOf(rope.mm()))
+                .longValueExact();
+    }
+}

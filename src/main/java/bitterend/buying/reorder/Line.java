@@ -1,0 +1,43 @@
+package bitterend.buying.reorder;
+
+import bitterend.market.Offer;
+import bitterend.measure.Money;
+import java.time.LocalDate;
+
+/**
+ * Reels that are to be ordered.
+ *
+ * @param offer what is ordered
+ * @param reels how many
+ * @param orderBy by which day
+ * @param expected the day on which they are there, as their supplier says
+ * @param why why now
+ * @param need of the rope
+ */
+public record Line(Offer offer, int reels, LocalDate orderBy, LocalDate expected, Why why, Need need) {
+
+    /** Why it is ordered now. */
+    public enum Why {
+        /** Less is left than the point. */
+        DUE,
+        /** It would have to be ordered soon, and with the others its way costs less. */
+        SAVES_FREIGHT,
+        /** It would have to be ordered soon, and with it the order is as large as its supplier asks. */
+        MINIMUM_ORDER
+    }
+
+    /** The same reels for another reason. */
+    Line because(Why other) {
+        return new Line(offer, reels, orderBy, expected, other, need);
+    }
+
+    /** The same with so many reels. */
+    Line of(int other) {
+        return new Line(offer, other, orderBy, expected, why, need);
+    }
+
+    /** What one of its reels costs in an order of so many. */
+    public Money each() {
+        return offer.terms().price().at(reels);
+    }
+}

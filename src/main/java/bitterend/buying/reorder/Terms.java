@@ -1,0 +1,26 @@
+package bitterend.buying.reorder;
+
+import bitterend.measure.Cost;
+import bitterend.measure.Money;
+import bitterend.measure.Ratio;
+
+/**
+ * What a shop asks of its orders.
+ *
+ * @param service share of the rope that is to be there in time; below 1
+ * @param budget the most that is paid now, freight included; {@link #NO_BUDGET}
+ * @param mostWeeks the most weeks that rope is bought for, where an offer allows it
+ * @param interest of a year
+ * @param room what the place of one reel costs a week
+ * @param seed of every draw
+ */
+public record Terms(Ratio service, Money budget, int mostWeeks, Ratio interest, Cost room, long seed) {
+    /** Whatever it costs. */
+    public static final Money NO_BUDGET = new Money(Long.MAX_VALUE);
+
+    /** However long it lasts. */
+    public static final int ANY_WEEKS = Integer.MAX_VALUE;
+
+    /** Nineteen metres of twenty. Our own choice, no source. */
+    public static final Ratio USUAL_SERVICE = Ratio.percent(95);
+}
