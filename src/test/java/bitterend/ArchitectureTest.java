@@ -83,6 +83,9 @@ final class ArchitectureTest {
             Map.entry("history", "demand measure"),
             Map.entry("market", "finding measure packing stock"),
             Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
+            Map.entry(
+                    "buying.reorder",
+                    "buying.steady catalogue demand finding history market measure stock"),
             Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding market measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
@@ -91,7 +94,7 @@ final class ArchitectureTest {
             Map.entry("store", "finding measure stock"),
             Map.entry(
                     "exchange",
-                    "buying buying.steady catalogue day demand demand.calibration exchange.form exchange.mapping finding "
+                    "buying buying.reorder buying.steady catalogue day demand demand.calibration exchange.form exchange.mapping finding "
                             + "history market measure measure.formula packing packing.explain packing.proof quoting "
                             + "quoting.after quoting.sharing stock stock.worth"),
             Map.entry("exchange.quotes", "exchange exchange.form finding measure quoting quoting.life report.page"),
@@ -100,7 +103,7 @@ final class ArchitectureTest {
             Map.entry("exchange.workbook", "finding"),
             Map.entry(
                     "work",
-                    "catalogue day demand exchange finding history market measure packing packing.check stock "
+                    "catalogue day demand exchange exchange.form finding history market measure packing packing.check stock "
                             + "stock.worth"),
             Map.entry(
                     "work.plans",
@@ -117,20 +120,20 @@ final class ArchitectureTest {
                             + "quoting.life stock work work.orders work.rack work.trade"),
             Map.entry(
                     "work.trade",
-                    "buying buying.steady catalogue day demand demand.calibration exchange finding history market measure "
+                    "buying buying.reorder buying.steady catalogue day demand demand.calibration exchange finding history market measure "
                             + "packing packing.strategy quoting quoting.sharing stock stock.worth work work.plans"),
             Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
             Map.entry("report.table", "finding"),
             Map.entry(
                     "report",
-                    "buying buying.steady catalogue day demand demand.calibration finding market measure packing "
+                    "buying buying.reorder buying.steady catalogue day demand demand.calibration finding market measure packing "
                             + "packing.explain packing.order quoting quoting.after quoting.life quoting.sharing "
                             + "report.page report.table stock stock.worth"),
             Map.entry("report.sheet", "catalogue demand finding measure packing report report.page stock"),
             Map.entry(
                     "front",
-                    "day demand exchange exchange.mapping exchange.quotes finding measure packing quoting quoting.life "
+                    "buying.reorder day demand exchange exchange.mapping exchange.quotes finding measure packing quoting quoting.life "
                             + "report report.page report.sheet report.table work work.orders work.plans work.quotes "
                             + "work.trade"),
             Map.entry(
@@ -140,7 +143,7 @@ final class ArchitectureTest {
                             + "work.imports work.orders work.plans work.quotes work.rack work.trade"),
             Map.entry(
                     "cli",
-                    "buying buying.steady catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
+                    "buying buying.reorder buying.steady catalogue day demand demand.calibration exchange exchange.mapping exchange.quotes "
                             + "finding front measure packing "
                             + "packing.strategy quoting quoting.after quoting.life report report.page report.sheet report.table serve stock store work "
                             + "work.imports work.orders work.plans work.quotes work.rack work.trade"));
@@ -237,10 +240,12 @@ final class ArchitectureTest {
             "exchange.LateRopeJson",
             "exchange.OrdersJson",
             "exchange.PackingNoteForm",
+            "exchange.NewOrderJson",
             "exchange.PlanJson",
             "exchange.CustomerQuoteJson",
             "exchange.QuoteJson",
             "exchange.quotes.QuotesJson",
+            "exchange.ReorderJson",
             "exchange.ReelsExport",
             "exchange.ShortageJson",
             "exchange.StockJson",

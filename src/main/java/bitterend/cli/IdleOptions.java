@@ -150,6 +150,16 @@ final class IdleOptions {
                     Set.of("--note", "--once", "--who"),
                     Set.of("--sheet"),
                     "is of a booking; --sheet prints a list"),
+            Rule.with(
+                    "stock order",
+                    Set.of("--accept", "--html", "--pdf", "--day", "--units"),
+                    Set.of("--back"),
+                    "is of a FILE that is ordered by; --back takes the last order back"),
+            Rule.without(
+                    "stock order",
+                    Set.of("--who"),
+                    Set.of("--accept", "--back"),
+                    "says who orders; add --accept"),
             Rule.without(
                     "stock receive",
                     Set.of("--accept", "--sure", "--html", "--pdf"),

@@ -131,6 +131,7 @@ public final class Main {
                 new Entry("stock", StockCommand.class, () -> StockCommand.command(terminal)),
                 Entry.of("serve", ServeCommand.class, () -> new ServeCommand(terminal)),
                 Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
+                Entry.of("reorder", ReorderCommand.class, () -> new ReorderCommand(terminal)),
                 Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
     }
 

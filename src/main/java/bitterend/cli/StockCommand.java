@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
 final class StockCommand extends StockReels implements Callable<Integer> {
     /** All commands as a day needs them: what comes, what is looked at, what is cut, what else befalls a reel, the ledger. */
     static final List<String> IN_THE_DAY = List.of(
-            "open", "receive", "list", "short", "claims", "idle", "history", "trace", "hold", "release", "reserve",
+            "open", "order", "receive", "list", "short", "claims", "idle", "history", "trace", "hold", "release", "reserve",
             "post", "cut", "spoil", "undo", "count", "gauge", "flaw", "correct", "move", "rewind", "split", "return",
             "sell", "condemn", "send", "export", "verify", "backup", "restore");
 
@@ -56,6 +56,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     /** The command with all its commands. */
     static CommandLine command(Terminal terminal) {
         CommandLine all = new CommandLine(new StockCommand(terminal))
+                .addSubcommand(new StockOrderCommand(terminal))
                 .addSubcommand(new StockReceiveCommand(terminal))
                 .addSubcommand(new StockPostCommand(terminal))
                 .addSubcommand(new StockCutCommand(terminal))

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
@@ -47,6 +48,15 @@ final class TableFiles {
         }
     }
 
+    /** Writes the first of these as a new file, CSV or a workbook by its ending. */
+    static void create(Terminal terminal, Path file, List<DataTable> tables) {
+        boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+        create(
+                terminal,
+                file,
+                csv ? TableCsv.text(tables.get(0)).getBytes(StandardCharsets.UTF_8) : TableBook.bytes(tables));
+    }
+
     private static void create(Terminal terminal, Path file, byte[] bytes) {
         if (!WholeFile.create(file, bytes)) {
             throw new UncheckedIOException(new FileAlreadyExistsException(file.toString()));
@@ -54,7 +64,7 @@ final class TableFiles {
         PageFiles.tell(terminal, file);
     }
 
-    private static Path fresh(String text, String ending) {
+    static Path fresh(String text, String ending) {
         Path file = PageFiles.named(text, ending);
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new TypeConversionException("found " + text + ", which is there already; expected a new file");

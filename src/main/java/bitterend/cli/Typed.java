@@ -71,6 +71,13 @@ final class Typed {
         }
     }
 
+    /** A share of what is wanted that is to be there; not all of it. */
+    static final class Service extends Value<Ratio> {
+        Service() {
+            super(StockText::service);
+        }
+    }
+
     /** A number of weeks, up to ten years. */
     static final class Weeks extends Value<Integer> {
         Weeks() {

@@ -75,6 +75,15 @@ public final class StockText {
                 : Parsed.refused("whole minutes from 1 to 9999, such as 75 or 75 min");
     }
 
+    /** A share from 50 to 99.9 %, {@code 95} or {@code 95 %}. */
+    public static Parsed<Ratio> service(String text) {
+        String figure = text.strip();
+        return RatioText.parse(figure.endsWith("%") ? figure : figure + " %")
+                .then(part -> part.compareTo(new Ratio(1, 2)) < 0 || part.compareTo(new Ratio(999, 1000)) > 0
+                        ? Parsed.refused("a share from 50 to 99.9 %, such as 95 or 97.5 %")
+                        : Parsed.of(part));
+    }
+
     /** Whole weeks, up to ten years. */
     public static Parsed<Integer> weeks(String text) {
         return Readings.whole(1, MOST_WEEKS).read(text);

@@ -1,5 +1,6 @@
 package bitterend.front;
 
+import bitterend.buying.reorder.Proposal;
 import bitterend.exchange.BuyAdviceJson;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
@@ -12,11 +13,13 @@ import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteFilePage;
 import bitterend.report.QuotePage;
+import bitterend.report.ReorderPage;
 import bitterend.report.StudyTable;
 import bitterend.report.page.Document;
 import bitterend.report.page.Ink;
 import bitterend.report.page.Writing;
 import bitterend.report.table.DataTable;
+import bitterend.work.ComingReels;
 import bitterend.work.trade.AdviseReels.Result.Advised;
 import bitterend.work.trade.StudyReels;
 import java.util.List;
@@ -105,6 +108,11 @@ public final class TradePages {
     /** The same for the file, with every inside figure. */
     public static Document forFile(Shop shop, Quote quote, Figures figures) {
         return new QuoteFilePage(figures).of(shop.settings().name(), shop.catalogue(), quote);
+    }
+
+    /** What to order again now. */
+    public static Document of(Shop shop, Proposal proposal, Figures figures) {
+        return new ReorderPage(figures).of(shop.settings().name(), proposal, ComingReels.lateness(shop));
     }
 
     /** The advice for programs. */

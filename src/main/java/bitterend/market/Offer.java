@@ -107,6 +107,37 @@ public record Offer(String id, String supplier, String rope, Made made, Terms te
         }
     }
 
+    /** The same under another id. */
+    public Offer as(String other) {
+        return new Offer(other, supplier, rope, made, terms);
+    }
+
+    /** The same at another price, however many are taken. */
+    public Offer costing(Money price) {
+        return new Offer(
+                id,
+                supplier,
+                rope,
+                made,
+                new Terms(
+                        ReelPrice.of(price),
+                        terms.freight(),
+                        terms.supply(),
+                        terms.minimum(),
+                        terms.lead(),
+                        terms.validUntil()));
+    }
+
+    /** The same with another kind of certificate; empty for none. */
+    public Offer certified(String certificate) {
+        return new Offer(
+                id,
+                supplier,
+                rope,
+                new Made(made.written(), made.tolerance(), made.known(), made.joined(), certificate, made.oneLot()),
+                terms);
+    }
+
     /** Price and freight of a reel in the smallest order there is of it. */
     public Cost paid() {
         return paid(terms.minimum());

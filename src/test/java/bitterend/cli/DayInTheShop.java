@@ -62,6 +62,7 @@ record DayInTheShop(Path shop, Path out, String note) {
                     "stock gauge",
                     List.of("stock gauge SHOP E7 --barrel 150mm --traverse 300mm --depth 120mm --flange 500mm")),
             Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW)),
+            Map.entry("reorder", List.of("reorder SHOP", "reorder SHOP --service 90 --budget 5")),
             Map.entry("value", List.of("value SHOP" + FEW))));
 
     /** What a supplier's list says that came in: one reel that can be booked, one that is hardly so, one that cannot be. */
@@ -90,6 +91,7 @@ record DayInTheShop(Path shop, Path out, String note) {
             "stock",
             "stock open",
             "stock restore",
+            "stock order",
             "stock receive",
             "stock post",
             "stock cut",
@@ -122,6 +124,7 @@ record DayInTheShop(Path shop, Path out, String note) {
                         E-40,1,tug,LAID-14,3,eye 20 cm,20/3/2026,Bo
                         """);
         Files.writeString(day.shop.resolve("came.csv"), CAME);
+        Files.writeString(day.shop.resolve("proposal.csv"), "offer,quantity\nB12-200,2\n");
         day.book("stock open SHOP");
         day.book("plan SHOP --time 300ms");
         day.book("sheet SHOP --all --issue");

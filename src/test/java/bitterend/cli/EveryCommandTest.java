@@ -49,6 +49,12 @@ final class EveryCommandTest {
             Map.entry("stock open", List.of("forget; stock open SHOP")),
             Map.entry("stock restore", List.of("stock backup SHOP OUT/b.db; stock restore SHOP OUT/b.db")),
             Map.entry(
+                    "stock order",
+                    List.of(
+                            "stock order SHOP SHOP/proposal.csv",
+                            "stock order SHOP SHOP/proposal.csv --accept",
+                            "stock order SHOP SHOP/proposal.csv --accept; stock order SHOP --back")),
+            Map.entry(
                     "stock receive",
                     List.of(
                             "stock receive SHOP E11 LAID-14 110m --lot 16 --tolerance 1.5%",

@@ -44,6 +44,7 @@ final class PagesTest {
             "quote list",
             "quote revise",
             "quote show",
+            "reorder",
             "show",
             "stock claims",
             "stock count",
@@ -51,6 +52,7 @@ final class PagesTest {
             "stock history",
             "stock idle",
             "stock list",
+            "stock order",
             "stock receive",
             "stock short",
             "stock trace",
@@ -100,6 +102,9 @@ final class PagesTest {
         same("stock", "trace", "" + shop, "E-32/1.1");
         same("stock", "trace", "" + shop, "--lot", "12");
         same("stock", "verify", "" + shop);
+        same("reorder", "" + shop);
+        Path proposal = Files.writeString(folder.resolve("proposal.csv"), "offer,quantity\nB12-200,2\n");
+        same("stock", "order", "" + shop, "" + proposal);
         same("stock", "idle", "" + shop, "--weeks", "2");
         same("stock", "claims", "" + shop);
         Path counted = folder.resolve("count.csv");

@@ -22,6 +22,26 @@ public record Need(String rope, Position position, LocalDate until, ReorderPoint
         return position.leftBy(until);
     }
 
+    /** How much is to be left by then, so that enough is there. */
+    public Length enough() {
+        return point.point();
+    }
+
+    /** What is used by then as a rule. */
+    public Length use() {
+        return point.use();
+    }
+
+    /** How many weeks it is until then. */
+    public int weeks() {
+        return point.weeks();
+    }
+
+    /** Whether the use follows the season. */
+    public boolean isOfTheSeason() {
+        return shape.season();
+    }
+
     /** Whether it is to be ordered now. */
     public boolean isDue() {
         return left().isShorterThan(point.point());

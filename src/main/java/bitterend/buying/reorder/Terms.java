@@ -18,8 +18,8 @@ public record Terms(Ratio service, Money budget, int mostWeeks, Ratio interest, 
     /** Whatever it costs. */
     public static final Money NO_BUDGET = new Money(Long.MAX_VALUE);
 
-    /** However long it lasts. */
-    public static final int ANY_WEEKS = Integer.MAX_VALUE;
+    /** Half a year. Our own choice, no source. */
+    public static final int USUAL_WEEKS = 26;
 
     /** Nineteen metres of twenty. Our own choice, no source. */
     public static final Ratio USUAL_SERVICE = Ratio.percent(95);

@@ -1,6 +1,7 @@
 package bitterend.work.imports;
 
 import bitterend.exchange.WholeFile;
+import bitterend.work.FilesBefore;
 import bitterend.work.ShopAccess;
 import bitterend.work.imports.ImportSheets.Result.Looked;
 import bitterend.work.orders.EditOrders;
@@ -19,11 +20,11 @@ import java.util.TreeMap;
 /** Takes over what an import was looked at for, and takes the last one back whole. */
 public final class TakeOver {
     private final ShopAccess shop;
-    private final ImportLog log;
+    private final FilesBefore log;
 
     public TakeOver(ShopAccess shop) {
         this.shop = shop;
-        this.log = new ImportLog(shop.folder(), shop.clock());
+        this.log = new FilesBefore(shop.folder(), shop.clock(), "import-before");
     }
 
     /** What became of it. */

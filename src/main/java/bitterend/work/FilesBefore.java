@@ -1,4 +1,4 @@
-package bitterend.work.imports;
+package bitterend.work;
 
 import bitterend.exchange.WholeFile;
 import bitterend.exchange.form.InputFile;
@@ -18,33 +18,33 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * What imports wrote, one folder for each in {@code import-before}: the files as they were, and a list of what they became, by
- * which a later taking back knows that nobody changed them since.
+ * What was written into the files of a shop, one folder for each time: the files as they were, and a list of what they became,
+ * by which a later taking back knows that nobody changed them since.
  */
-final class ImportLog {
-    /** The folder in the shop. */
-    static final String FOLDER = "import-before";
-
+public final class FilesBefore {
     private static final String LIST = "written.txt";
     private static final String BACK = " taken back";
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HHmmss");
 
     private final Path shop;
     private final Clock clock;
+    private final String name;
 
-    ImportLog(Path shop, Clock clock) {
+    /** @param name of the folder in the shop that they are kept in */
+    public FilesBefore(Path shop, Clock clock, String name) {
         this.shop = shop;
         this.clock = clock;
+        this.name = name;
     }
 
     /** The files as they were, before the first is written; files that were not there have no text. */
-    Path begin(Map<String, String> before, String who) {
+    public Path begin(Map<String, String> before, String who) {
         String when = MOMENT.withZone(ZoneId.systemDefault()).format(clock.instant());
-        String name = when + " " + who.replaceAll("[^\\p{L}\\p{N} ._-]", "_");
+        String own = when + " " + who.replaceAll("[^\\p{L}\\p{N} ._-]", "_");
         try {
-            Path folder = shop.resolve(FOLDER).resolve(name);
+            Path folder = shop.resolve(name).resolve(own);
             for (int again = 2; Files.exists(folder); again++) {
-                folder = shop.resolve(FOLDER).resolve(name + " " + again);
+                folder = shop.resolve(name).resolve(own + " " + again);
             }
             Files.createDirectories(folder);
             for (String file : before.keySet()) {
@@ -59,7 +59,7 @@ final class ImportLog {
     }
 
     /** Says what became of the files, when all are written. */
-    void end(Path folder, List<String> files) {
+    public void end(Path folder, List<String> files) {
         StringBuilder list = new StringBuilder();
         files.forEach(file -> list.append(digest(file)).append(' ').append(file).append('\n'));
         WholeFile.write(folder.resolve(LIST), list.toString());
@@ -74,9 +74,22 @@ final class ImportLog {
         }
     }
 
-    /** The last import that was not taken back. */
-    Optional<Path> last() {
-        Path all = shop.resolve(FOLDER);
+    /** The folders with files as they were, and of what was taken back as they had become. */
+    public List<Path> all() {
+        Path all = shop.resolve(name);
+        if (!Files.isDirectory(all)) {
+            return List.of();
+        }
+        try (Stream<Path> folders = Files.walk(all, 2)) {
+            return folders.filter(Files::isDirectory).toList();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    /** The last of them that was not taken back. */
+    public Optional<Path> last() {
+        Path all = shop.resolve(name);
         if (!Files.isDirectory(all)) {
             return Optional.empty();
         }
@@ -89,8 +102,8 @@ final class ImportLog {
         }
     }
 
-    /** The files of an import with what they became. */
-    Map<String, String> written(Path folder) {
+    /** The files of one of them with what they became. */
+    public Map<String, String> written(Path folder) {
         Map<String, String> written = new TreeMap<>();
         try {
             for (String line : Files.readAllLines(folder.resolve(LIST), StandardCharsets.UTF_8)) {
@@ -103,8 +116,8 @@ final class ImportLog {
         }
     }
 
-    /** Files of an import that somebody changed since. */
-    List<String> changedSince(Path folder) {
+    /** Files of one of them that somebody changed since. */
+    public List<String> changedSince(Path folder) {
         List<String> changed = new ArrayList<>();
         written(folder).forEach((file, digest) -> {
             if (!digest(file).equals(digest)) {
@@ -115,7 +128,7 @@ final class ImportLog {
     }
 
     /** Puts a file back as it was; one that was not there goes. */
-    void restore(Path folder, String file) {
+    public void restore(Path folder, String file) {
         try {
             if (Files.exists(folder.resolve(file))) {
                 WholeFile.write(shop.resolve(file), Files.readAllBytes(folder.resolve(file)));
@@ -127,8 +140,8 @@ final class ImportLog {
         }
     }
 
-    /** Notes that an import was taken back. */
-    void takenBack(Path folder) {
+    /** Notes that one of them was taken back. */
+    public void takenBack(Path folder) {
         try {
             Files.move(folder, folder.resolveSibling(folder.getFileName() + BACK));
         } catch (IOException fault) {

@@ -1,0 +1,76 @@
+package bitterend.exchange;
+
+import bitterend.buying.reorder.Line;
+import bitterend.buying.reorder.Need;
+import bitterend.buying.reorder.Position;
+import bitterend.buying.reorder.Proposal;
+import bitterend.exchange.form.JsonTree;
+import bitterend.market.Bill;
+import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
+import java.time.LocalDate;
+import java.util.Locale;
+
+/** What to order again now, exact and for programs. */
+public final class ReorderJson {
+    private final MoneyText money;
+
+    public ReorderJson(MoneyText money) {
+        this.money = money;
+    }
+
+    public String text(Proposal proposal) {
+        return new JsonTree()
+                .with("format", "bitterend/reorder/1")
+                .with("day", proposal.day().toString())
+                .with("lines", proposal.lines().stream().map(this::line).toList())
+                .with("orders", proposal.bill().orders().stream().map(this::order).toList())
+                .with("sum", money.print(proposal.bill().sum()))
+                .with("allowed", proposal.bill().isAllowed())
+                .with("beyondBudget", proposal.unpaid().stream().map(this::line).toList())
+                .with("later", proposal.later().stream().map(this::line).toList())
+                .with(
+                        "bookedWithoutPast",
+                        proposal.booked().stream()
+                                .map(each -> position(each.position(), LocalDate.MAX)
+                                        .with("rope", each.rope())
+                                        .with("beyond", LengthText.exact(each.beyond())))
+                                .toList())
+                .with("notOffered", (Object) proposal.unoffered())
+                .text();
+    }
+
+    private JsonTree order(Bill.Order order) {
+        return new JsonTree()
+                .with("supplier", order.supplier().name())
+                .with("goods", money.print(order.goods()))
+                .with("freight", money.print(order.freight().sum()))
+                .with("sum", money.print(order.sum()));
+    }
+
+    private JsonTree line(Line line) {
+        Need need = line.need();
+        return position(need.position(), need.until())
+                .with("rope", need.rope())
+                .with("offer", line.offer().id())
+                .with("supplier", line.offer().supplier())
+                .with("reels", line.reels())
+                .with("length", line.offer().made().written().kept())
+                .with("price", money.print(line.each()))
+                .with("orderBy", line.orderBy().equals(LocalDate.MAX) ? "" : line.orderBy().toString())
+                .with("expected", line.expected().toString())
+                .with("why", line.why().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .with("left", LengthText.exact(need.left()))
+                .with("enough", LengthText.exact(need.enough()))
+                .with("weeks", need.weeks())
+                .with("use", LengthText.exact(need.use()))
+                .with("season", need.isOfTheSeason());
+    }
+
+    private static JsonTree position(Position position, LocalDate until) {
+        return new JsonTree()
+                .with("free", LengthText.exact(position.free()))
+                .with("comingInTime", LengthText.exact(position.comingBy(until)))
+                .with("booked", LengthText.exact(position.booked()));
+    }
+}
