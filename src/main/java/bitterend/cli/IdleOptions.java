@@ -152,14 +152,10 @@ final class IdleOptions {
                     "is of a booking; --sheet prints a list"),
             Rule.with(
                     "stock order",
-                    Set.of("--accept", "--html", "--pdf", "--day", "--units"),
+                    Set.of("--accept", "--html", "--pdf", "--day"),
                     Set.of("--back"),
                     "is of a FILE that is ordered by; --back takes the last order back"),
-            Rule.without(
-                    "stock order",
-                    Set.of("--who"),
-                    Set.of("--accept", "--back"),
-                    "says who orders; add --accept"),
+            Rule.without("stock order", Set.of("--who"), Set.of("--accept", "--back"), "says who orders; add --accept"),
             Rule.without(
                     "stock receive",
                     Set.of("--accept", "--sure", "--html", "--pdf"),

@@ -105,8 +105,9 @@ final class ReorderCommand implements Callable<Integer> {
         }
         Parsed<Money> most = most(now);
         if (most.value().isEmpty()) {
-            terminal.err().println("error: --budget: found \"" + budget + "\", expected "
-                    + most.refusal().orElse("an amount of money"));
+            terminal.err()
+                    .println("error: --budget: found \"" + budget + "\", expected "
+                            + most.refusal().orElse("an amount of money"));
             return ExitCode.BAD_COMMAND_LINE.number();
         }
         Proposal proposal = new ProposeOrder(read.get())
@@ -127,7 +128,8 @@ final class ReorderCommand implements Callable<Integer> {
                         () -> TradePages.of(now, proposal, figures)));
         tables.write(terminal, () -> new ReorderTable(figures).of(proposal));
         if (out != null) {
-            TableFiles.create(terminal, out, ProposalTable.of(proposal, now.settings().money()));
+            TableFiles.create(
+                    terminal, out, ProposalTable.of(proposal, now.settings().money()));
         }
     }
 
@@ -148,8 +150,7 @@ final class ReorderCommand implements Callable<Integer> {
         public Path convert(String text) {
             String name = text.toLowerCase(Locale.ROOT);
             if (!name.endsWith(".csv") && !name.endsWith(".xlsx")) {
-                throw new TypeConversionException(
-                        "found \"" + text + "\", expected a file that ends in .csv or .xlsx");
+                throw new TypeConversionException("found \"" + text + "\", expected a file that ends in .csv or .xlsx");
             }
             return TableFiles.fresh(text, name.endsWith(".csv") ? ".csv" : ".xlsx");
         }

@@ -33,9 +33,9 @@ import picocli.CommandLine.Spec;
 final class StockCommand extends StockReels implements Callable<Integer> {
     /** All commands as a day needs them: what comes, what is looked at, what is cut, what else befalls a reel, the ledger. */
     static final List<String> IN_THE_DAY = List.of(
-            "open", "order", "receive", "list", "short", "claims", "idle", "history", "trace", "hold", "release", "reserve",
-            "post", "cut", "spoil", "undo", "count", "gauge", "flaw", "correct", "move", "rewind", "split", "return",
-            "sell", "condemn", "send", "export", "verify", "backup", "restore");
+            "open", "order", "receive", "list", "short", "claims", "idle", "history", "trace", "hold", "release",
+            "reserve", "post", "cut", "spoil", "undo", "count", "gauge", "flaw", "correct", "move", "rewind", "split",
+            "return", "sell", "condemn", "send", "export", "verify", "backup", "restore");
 
     private final Terminal terminal;
 

@@ -91,8 +91,9 @@ final class StockOrderCommand implements Callable<Integer> {
             if (common.json) {
                 terminal.out().print(NewOrderJson.takenBack(taken.numbers()));
             } else {
-                say("Taken back: " + String.join(", ", taken.numbers())
-                        + ". If its text went out, tell the supplier. These numbers are not given again.");
+                terminal.out()
+                        .println(Wording.sentence("Taken back: " + String.join(", ", taken.numbers())
+                                + ". If its text went out, tell the supplier. These numbers are not given again."));
             }
             return ExitCode.DONE;
         }
@@ -129,23 +130,23 @@ final class StockOrderCommand implements Callable<Integer> {
                 new Answer(
                         () -> new NewOrderJson(now.settings().money()).text(ordered.order(), accept),
                         () -> new NewOrderPage(units.figures(now), now.catalogue())
-                                .of(now.settings().name(), now.settings().quote().letter(), ordered.order())));
+                                .of(
+                                        now.settings().name(),
+                                        now.settings().quote().letter(),
+                                        ordered.order())));
         String at = CommandWord.of(shop.folder.toString());
-        say(
-                accept
-                        ? "Written to on-order.csv; nothing is sent. To take it back: bitterend stock order " + at
-                                + " --back"
-                        : "Nothing is ordered yet. To write it down: bitterend stock order " + at + " "
-                                + CommandWord.of(named.toString()) + " --accept");
+        terminal.err()
+                .println(Wording.sentence(
+                        accept
+                                ? "Written to on-order.csv; nothing is sent. To take it back: bitterend stock order "
+                                        + at + " --back"
+                                : "Nothing is ordered yet. To write it down: bitterend stock order " + at + " "
+                                        + CommandWord.of(named.toString()) + " --accept"));
         return ordered.isAllowed() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
     private ExitCode refused(String why) {
         terminal.err().println(Wording.sentence("error: " + why));
         return ExitCode.BAD_INPUT;
-    }
-
-    private void say(String words) {
-        (common.json ? terminal.err() : terminal.out()).println(Wording.sentence(words));
     }
 }

@@ -48,7 +48,9 @@ public final class NewOrderJson {
                 .with("sum", money.print(each.sum()))
                 .with(
                         "lines",
-                        order.of(each.supplier().name()).stream().map(this::line).toList());
+                        order.of(each.supplier().name()).stream()
+                                .map(this::line)
+                                .toList());
     }
 
     private JsonTree line(NewOrder.Line line) {

@@ -18,8 +18,8 @@ public final class OnOrderText {
     public static final String FILE = OnOrderCsv.NAME;
 
     private static final String NUMBER = "number";
-    private static final List<String> ALL = List.of(
-            NUMBER, "rope", "length", "quantity", "expected", "certificate", "supplier", "price", "note");
+    private static final List<String> ALL =
+            List.of(NUMBER, "rope", "length", "quantity", "expected", "certificate", "supplier", "price", "note");
 
     private OnOrderText() {}
 
@@ -55,9 +55,8 @@ public final class OnOrderText {
         List<String> names = wide.header().stream().map(Readings::plain).toList();
         for (NewOrder.Line line : lines) {
             Map<String, String> cells = cells(line, money);
-            wide = wide.plus(names.stream()
-                    .map(name -> cells.getOrDefault(name, ""))
-                    .toList());
+            wide = wide.plus(
+                    names.stream().map(name -> cells.getOrDefault(name, "")).toList());
         }
         return wide;
     }

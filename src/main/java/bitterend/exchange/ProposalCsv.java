@@ -108,13 +108,15 @@ public final class ProposalCsv {
         }
         mustBe(row, "rope", offer.rope(), "the rope of offer " + offer.id());
         mustBe(row, "supplier", offer.supplier(), "the supplier of offer " + offer.id());
-        Written written = row.optional(
-                "length", Readings::presentAsWritten, offer.made().written());
+        Written written =
+                row.optional("length", Readings::presentAsWritten, offer.made().written());
         if (!written.equals(offer.made().written())) {
-            row.error("length", "the length of offer " + offer.id() + ", " + offer.made().written().kept());
+            row.error(
+                    "length",
+                    "the length of offer " + offer.id() + ", "
+                            + offer.made().written().kept());
         }
-        Money price = row.optional(
-                "price", this::money, offer.terms().price().at(reels));
+        Money price = row.optional("price", this::money, offer.terms().price().at(reels));
         return row(row, offer.costing(price), offer.id(), reels, offer.arrives(day));
     }
 
@@ -125,8 +127,8 @@ public final class ProposalCsv {
         }
     }
 
-    private static final Offer NONE = new Offer(
-            "none", "", "none", Offer.Made.plain(new Length(1)), Offer.Terms.of(Money.ZERO));
+    private static final Offer NONE =
+            new Offer("none", "", "none", Offer.Made.plain(new Length(1)), Offer.Terms.of(Money.ZERO));
 
     private Parsed<Offer> offer(String text) {
         Offer found = offers.get(text);
@@ -146,8 +148,7 @@ public final class ProposalCsv {
         Offer.Made made = new Offer.Made(
                 length, Ratio.ZERO, Reel.Known.NOMINAL, false, row.optional("certificate", Readings::text, ""), false);
         Money price = row.require("price", this::money, Money.ZERO);
-        Offer offer = new Offer(
-                "", row.optional("supplier", Readings::text, ""), rope, made, Offer.Terms.of(price));
+        Offer offer = new Offer("", row.optional("supplier", Readings::text, ""), rope, made, Offer.Terms.of(price));
         if (row.text("expected").isEmpty()) {
             row.error("expected", "the day they are wanted, since no offer says when they come");
         }
@@ -157,7 +158,8 @@ public final class ProposalCsv {
     private static Row row(Fields row, Offer offer, String of, int reels, LocalDate usual) {
         return new Row(
                 row.place(),
-                offer.certified(row.optional("certificate", Readings::text, offer.made().certificate())),
+                offer.certified(
+                        row.optional("certificate", Readings::text, offer.made().certificate())),
                 of,
                 reels,
                 row.optional("expected", Readings::dayOfTable, usual),

@@ -24,7 +24,9 @@ public final class ReorderJson {
                 .with("format", "bitterend/reorder/1")
                 .with("day", proposal.day().toString())
                 .with("lines", proposal.lines().stream().map(this::line).toList())
-                .with("orders", proposal.bill().orders().stream().map(this::order).toList())
+                .with(
+                        "orders",
+                        proposal.bill().orders().stream().map(this::order).toList())
                 .with("sum", money.print(proposal.bill().sum()))
                 .with("allowed", proposal.bill().isAllowed())
                 .with("beyondBudget", proposal.unpaid().stream().map(this::line).toList())
@@ -57,7 +59,11 @@ public final class ReorderJson {
                 .with("reels", line.reels())
                 .with("length", line.offer().made().written().kept())
                 .with("price", money.print(line.each()))
-                .with("orderBy", line.orderBy().equals(LocalDate.MAX) ? "" : line.orderBy().toString())
+                .with(
+                        "orderBy",
+                        line.orderBy().equals(LocalDate.MAX)
+                                ? ""
+                                : line.orderBy().toString())
                 .with("expected", line.expected().toString())
                 .with("why", line.why().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .with("left", LengthText.exact(need.left()))

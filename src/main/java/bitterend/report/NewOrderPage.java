@@ -40,10 +40,17 @@ public final class NewOrderPage {
 
     private void one(Writing page, String shop, Letter letter, NewOrder order, Bill.Order each) {
         TableRows facts = new TableRows(Column.words(""), Column.words(""));
-        fact(facts, "to", Stream.of(
-                each.supplier().name(), each.supplier().address(), each.supplier().contact()));
-        fact(facts, "from", Stream.concat(
-                Stream.of(shop), Stream.concat(letter.address().stream(), Stream.of(letter.contact()))));
+        fact(
+                facts,
+                "to",
+                Stream.of(
+                        each.supplier().name(),
+                        each.supplier().address(),
+                        each.supplier().contact()));
+        fact(
+                facts,
+                "from",
+                Stream.concat(Stream.of(shop), Stream.concat(letter.address().stream(), Stream.of(letter.contact()))));
         fact(facts, "day", Stream.of(order.day().toString()));
         page.table(facts);
         page.paragraph("We order:");
@@ -58,7 +65,8 @@ public final class NewOrderPage {
     }
 
     private static void fact(TableRows table, String what, Stream<String> words) {
-        String all = words.filter(each -> !each.isEmpty()).map(Wording::printable).collect(Collectors.joining("\n"));
+        String all =
+                words.filter(each -> !each.isEmpty()).map(Wording::printable).collect(Collectors.joining("\n"));
         if (!all.isEmpty()) {
             table.row(what, all);
         }
@@ -88,13 +96,18 @@ public final class NewOrderPage {
     }
 
     private String name(String rope) {
-        return catalogue.findRope(rope).map(Rope::name).filter(name -> !name.isEmpty()).orElse(rope) + " (" + rope + ")";
+        return catalogue
+                        .findRope(rope)
+                        .map(Rope::name)
+                        .filter(name -> !name.isEmpty())
+                        .orElse(rope) + " (" + rope + ")";
     }
 
     private String sum(Bill.Order each) {
         Bill.Freight freight = each.freight();
         String way = freight.free()
-                ? "Carriage is paid by you from " + figures.money(each.supplier().freight().freeFrom().fine()) + " on."
+                ? "Carriage is paid by you from "
+                        + figures.money(each.supplier().freight().freeFrom().fine()) + " on."
                 : freight.sum().equals(Money.ZERO)
                         ? "No carriage was agreed."
                         : "Carriage as agreed " + figures.money(freight.sum().fine()) + ", together "
@@ -107,8 +120,9 @@ public final class NewOrderPage {
         String number = Wording.printable(line.number()) + ": ";
         Length allowed = line.offer().made().length().minus(line.offer().usable());
         Stream<String> length = allowed.isPositive()
-                ? Stream.of("a reel may come shorter by " + RatioText.percent(line.offer().made().tolerance())
-                        + ", " + figures.length(allowed) + ", and no more")
+                ? Stream.of("a reel may come shorter by "
+                        + RatioText.percent(line.offer().made().tolerance()) + ", " + figures.length(allowed)
+                        + ", and no more")
                 : Stream.of("no reel may come shorter than this");
         Stream<String> lot = line.offer().made().oneLot() && line.reels() > 1
                 ? Stream.of("all reels of one production run")
@@ -133,7 +147,8 @@ public final class NewOrderPage {
         }
         return objection instanceof Bill.Objection.BelowMinimum few
                 ? few.offer().supplier().equals(supplier)
-                : objection instanceof Bill.Objection.AboveSupply many && many.offer().supplier().equals(supplier);
+                : objection instanceof Bill.Objection.AboveSupply many
+                        && many.offer().supplier().equals(supplier);
     }
 
     private String objection(Bill.Objection objection) {

@@ -33,9 +33,10 @@ public final class ReorderPage {
         Writing page = new Writing();
         page.heading(shop + ": what to order on " + proposal.day());
         if (proposal.isEmpty()) {
-            page.paragraph(proposal.unpaid().isEmpty()
-                    ? "Nothing is to be ordered today."
-                    : "Nothing is ordered: the budget pays for none of it.");
+            page.paragraph(
+                    proposal.unpaid().isEmpty()
+                            ? "Nothing is to be ordered today."
+                            : "Nothing is ordered: the budget pays for none of it.");
         }
         for (Bill.Order order : proposal.bill().orders()) {
             supplier(page, order, proposal, lateness);
@@ -61,8 +62,8 @@ public final class ReorderPage {
                 .toList();
         page.heading(supplierName(name));
         page.table(lines(lines));
-        lines.forEach(line -> page.paragraph(Wording.printable(line.need().rope()) + ": " + words.why(line.need())
-                + ReorderWords.pulledIn(line)));
+        lines.forEach(line -> page.paragraph(
+                Wording.printable(line.need().rope()) + ": " + words.why(line.need()) + ReorderWords.pulledIn(line)));
         page.paragraph(sum(order) + " Its reels usually come "
                 + FindingsPage.count(
                         lateness.of(name).late().days(),

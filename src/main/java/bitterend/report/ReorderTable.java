@@ -35,7 +35,9 @@ public final class ReorderTable {
                         day("order by", Line::orderBy),
                         day("expected", Line::expected),
                         columns.length("free", each -> each.need().position().free()),
-                        columns.length("coming", each -> each.need().position().comingBy(each.need().until())),
+                        columns.length("coming", each -> each.need()
+                                .position()
+                                .comingBy(each.need().until())),
                         columns.length("booked", each -> each.need().position().booked()),
                         columns.length("left", each -> each.need().left()),
                         columns.length("enough", each -> each.need().enough()),

@@ -43,8 +43,9 @@ final class ReorderWords {
     String there(Position position, LocalDate until) {
         List<String> parts = new ArrayList<>();
         parts.add(figures.length(position.free()) + " free");
-        position.coming().forEach(each -> parts.add(figures.length(each.length()) + " of " + plain(each.order())
-                + (each.day().isAfter(until) ? " come too late, on " : " come on ") + each.day()));
+        position.coming()
+                .forEach(each -> parts.add(figures.length(each.length()) + " of " + plain(each.order())
+                        + (each.day().isAfter(until) ? " come too late, on " : " come on ") + each.day()));
         parts.add(position.booked().isPositive() ? figures.length(position.booked()) + " booked" : "nothing booked");
         return parts.stream().collect(Collectors.joining(", "));
     }

@@ -37,8 +37,10 @@ final class ReorderWalkTest {
         write("orders.csv", "order,line,rope,quantity,length,end a,end b,due\n");
         reels("R1,BRAID-12,30 m", "R2,LAID-14,60 m");
         offers("B,Hawser Yard,BRAID-12,100 m,190 EUR,,2 %,7,1", "L,Hawser Yard,LAID-14,100 m,150 EUR,,,7,1");
-        write("suppliers.csv", "supplier,address,contact,freight by order,free freight from,minimum order\n"
-                + "Hawser Yard,\"3 Capstan Lane, Eider\",yard office,20 EUR,600 EUR,\n");
+        write(
+                "suppliers.csv",
+                "supplier,address,contact,freight by order,free freight from,minimum order\n"
+                        + "Hawser Yard,\"3 Capstan Lane, Eider\",yard office,20 EUR,600 EUR,\n");
     }
 
     private void write(String file, String text) throws IOException {
@@ -50,8 +52,10 @@ final class ReorderWalkTest {
     }
 
     private void offers(String... rows) throws IOException {
-        write("offers.csv", "offer,supplier,rope,length,price,breaks,tolerance,lead days,minimum\n"
-                + String.join("\n", rows) + "\n");
+        write(
+                "offers.csv",
+                "offer,supplier,rope,length,price,breaks,tolerance,lead days,minimum\n" + String.join("\n", rows)
+                        + "\n");
     }
 
     private Run run(int code, String... words) {
@@ -59,7 +63,8 @@ final class ReorderWalkTest {
         for (String word : words) {
             args.add(word.equals("SHOP") ? shop.toString() : word);
         }
-        if (words[0].equals("reorder") || (words.length > 3 && words[1].equals("order") && !words[3].equals("--back"))) {
+        if (words[0].equals("reorder")
+                || (words.length > 3 && words[1].equals("order") && !words[3].equals("--back"))) {
             args.addAll(List.of("--day", "" + DAY));
         }
         Run run = Run.of(args.toArray(String[]::new));
@@ -125,22 +130,32 @@ final class ReorderWalkTest {
     void position_mindsBookedOrders_andWhenRopeComes() throws IOException {
         reels("R1,BRAID-12,200 m", "R2,LAID-14,60 m");
         assertTrue(flat(run(0, "reorder", "SHOP")).contains("Nothing is to be ordered today"));
-        write("orders.csv", "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,9,20 m,sealed,sealed,2026-06-01\n");
+        write(
+                "orders.csv",
+                "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,9,20 m,sealed,sealed,2026-06-01\n");
         String booked = flat(run(0, "reorder", "SHOP"));
         assertTrue(booked.contains("BRAID-12 B 1 100.000"), booked);
         assertTrue(booked.contains("booked: 19."), booked);
-        write("on-order.csv", "number,rope,length,quantity,expected,supplier\nX-7,BRAID-12,100 m,1,2027-03-01,Hawser Yard\n");
+        write(
+                "on-order.csv",
+                "number,rope,length,quantity,expected,supplier\nX-7,BRAID-12,100 m,1,2027-03-01,Hawser Yard\n");
         String far = flat(run(0, "reorder", "SHOP"));
         assertTrue(far.contains("98.000 m of X-7 come too late, on 2027-03-03"), far);
         assertTrue(far.contains("BRAID-12 B 1 100.000"), far);
-        write("on-order.csv", "number,rope,length,quantity,expected,supplier\nX-7,BRAID-12,100 m,1,2026-03-06,Hawser Yard\n");
+        write(
+                "on-order.csv",
+                "number,rope,length,quantity,expected,supplier\nX-7,BRAID-12,100 m,1,2026-03-06,Hawser Yard\n");
         assertTrue(flat(run(0, "reorder", "SHOP")).contains("Nothing is to be ordered today"));
     }
 
     @Test
     void ropeWithoutAPast_isTold_whereMoreIsBookedThanThere() throws IOException {
-        write("history.csv", "order,line,placed,rope,quantity,length,end a,end b\nH-1,1,2026-02-02,LAID-14,1,2 m,sealed,sealed\n");
-        write("orders.csv", "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,2,20 m,sealed,sealed,2026-06-01\n");
+        write(
+                "history.csv",
+                "order,line,placed,rope,quantity,length,end a,end b\nH-1,1,2026-02-02,LAID-14,1,2 m,sealed,sealed\n");
+        write(
+                "orders.csv",
+                "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,2,20 m,sealed,sealed,2026-06-01\n");
         String told = flat(run(0, "reorder", "SHOP"));
         assertTrue(told.contains("Booked beyond what there is, without a past"), told);
         assertTrue(told.contains("BRAID-12: 30.000 m free, 40."), told);
@@ -178,9 +193,7 @@ final class ReorderWalkTest {
 
     @Test
     void offerThatComesInTime_goesBeforeACheaperOneThatDoesNot() throws IOException {
-        offers(
-                "CHEAP,Far Works,BRAID-12,100 m,100 EUR,,,70,1",
-                "QUICK,Hawser Yard,BRAID-12,100 m,190 EUR,,,7,1");
+        offers("CHEAP,Far Works,BRAID-12,100 m,100 EUR,,,70,1", "QUICK,Hawser Yard,BRAID-12,100 m,190 EUR,,,7,1");
         assertTrue(flat(run(0, "reorder", "SHOP")).contains("BRAID-12 QUICK"));
         reels("R1,BRAID-12,30 m", "R3,BRAID-12,200 m", "R2,LAID-14,60 m");
         assertTrue(flat(run(0, "reorder", "SHOP")).contains("BRAID-12 CHEAP"));
@@ -214,7 +227,8 @@ final class ReorderWalkTest {
 
     @Test
     void order_goesBelowWhatIsThere_cellByCell_underTheNextNumber() throws IOException {
-        String before = "number;rope;length;expected;supplier;mine\r\nA 9;BRAID-12;50 m;2026-03-04;\"Hawser Yard\";x\r\n";
+        String before =
+                "number;rope;length;expected;supplier;mine\r\nA 9;BRAID-12;50 m;2026-03-04;\"Hawser Yard\";x\r\n";
         write("on-order.csv", before.replace(";mine", "").replace(";x", ""));
         String kept = onOrder();
         Path proposal = Files.writeString(

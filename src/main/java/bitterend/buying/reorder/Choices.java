@@ -61,7 +61,8 @@ final class Choices {
                 .thenComparing(choice -> choice.line().offer().id())
                 .thenComparing(choice -> choice.line().reels());
         return (inTime.isEmpty()
-                        ? fitting.stream().min(Comparator.comparing(Choice::there).thenComparing(cheapest))
+                        ? fitting.stream()
+                                .min(Comparator.comparing(Choice::there).thenComparing(cheapest))
                         : inTime.stream().min(cheapest))
                 .map(Choice::line);
     }
@@ -87,7 +88,8 @@ final class Choices {
         Length lacking = need.point().point().minus(need.left());
         long fill = -Math.floorDiv(-Math.max(0, lacking.mm()), offer.usable().mm());
         int least = (int) Math.max(Math.max(need.point().reels(), offer.terms().minimum()), Math.min(fill, 1_000));
-        TreeSet<Integer> all = new TreeSet<>(offer.terms().price().breaks().tailMap(least).keySet());
+        TreeSet<Integer> all =
+                new TreeSet<>(offer.terms().price().breaks().tailMap(least).keySet());
         all.add(least);
         all.removeIf(reels -> reels > offer.terms().supply());
         return all.isEmpty() ? List.of(offer.terms().supply()) : List.copyOf(all);
@@ -95,7 +97,12 @@ final class Choices {
 
     private Choice choice(Offer offer, int reels, Need need) {
         Length rope = offer.usable().times(reels);
-        Cost goods = offer.terms().price().at(reels).plus(offer.terms().freight()).times(reels).fine();
+        Cost goods = offer.terms()
+                .price()
+                .at(reels)
+                .plus(offer.terms().freight())
+                .times(reels)
+                .fine();
         long weekly = Math.max(1, need.weekly().mm());
         long weeks = rope.mm() / weekly;
         long interest = terms.interest().timesRoundedUp(goods.millis()) / WEEKS_OF_A_YEAR / 2 * weeks;
@@ -104,8 +111,7 @@ final class Choices {
         LocalDate comes = offer.arrives(today);
         Line line = new Line(offer, reels, need.orderBy(today), comes, Line.Why.DUE, need);
         long cover = Math.max(0, need.left().plus(rope).mm()) / weekly;
-        return new Choice(
-                line, lateness.usual(offer.supplier(), comes), byMetre, cover > terms.mostWeeks());
+        return new Choice(line, lateness.usual(offer.supplier(), comes), byMetre, cover > terms.mostWeeks());
     }
 
     private static long perMetre(long millis, Length rope) {

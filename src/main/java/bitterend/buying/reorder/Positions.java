@@ -24,8 +24,7 @@ public final class Positions {
      * @param open what is ordered and not cut
      * @param onOrder reels on their way
      */
-    public Positions(
-            List<Reel> reels, List<Piece> open, List<OnOrder> onOrder, UsualLateness lateness, LocalDate day) {
+    public Positions(List<Reel> reels, List<Piece> open, List<OnOrder> onOrder, UsualLateness lateness, LocalDate day) {
         this.reels = List.copyOf(reels);
         this.open = List.copyOf(open);
         this.onOrder = List.copyOf(onOrder);
@@ -66,7 +65,8 @@ public final class Positions {
     /** Of a reel that is kept for an order as much as that order has booked; else what is not held, and what is held for such. */
     private Length free(Rope rope, Reel reel) {
         if (reel.custody().isReserved()) {
-            return Length.min(usable(rope, reel, Length.ZERO), booked(rope, reel.custody().order()));
+            return Length.min(
+                    usable(rope, reel, Length.ZERO), booked(rope, reel.custody().order()));
         }
         Length held = Length.ZERO;
         Length wanted = Length.ZERO;

@@ -66,7 +66,8 @@ public final class Reordering {
                         .ifPresent(all::add);
             }
         }
-        all.sort(Comparator.comparing(Line::orderBy).thenComparing(line -> line.need().rope(), NaturalOrder.IDS));
+        all.sort(Comparator.comparing(Line::orderBy)
+                .thenComparing(line -> line.need().rope(), NaturalOrder.IDS));
         return bundled(all, booked, unoffered);
     }
 
@@ -94,8 +95,8 @@ public final class Reordering {
 
     /** What is due of one supplier, with what would be ordered soon and goes along; nothing where nothing is due. */
     private List<Line> bundle(List<Line> ofOne) {
-        List<Line> now =
-                new ArrayList<>(ofOne.stream().filter(line -> line.need().isDue()).toList());
+        List<Line> now = new ArrayList<>(
+                ofOne.stream().filter(line -> line.need().isDue()).toList());
         if (now.isEmpty()) {
             return List.of();
         }

@@ -97,8 +97,9 @@ public final class PlaceOrder {
         }
         Optional<TableText> table = OnOrderText.find(at.folder());
         if (table.isEmpty()) {
-            return new Result.Refused(OnOrderText.FILE
-                    + " cannot be added to: it must be a table in UTF-8 that begins with its headings, and no workbook");
+            return new Result.Refused(
+                    OnOrderText.FILE
+                            + " cannot be added to: it must be a table in UTF-8 that begins with its headings, and no workbook");
         }
         return new Result.Ordered(order(now, rows, day, table.get()));
     }
@@ -114,9 +115,7 @@ public final class PlaceOrder {
     private Result write(ShopNow now, Result.Ordered ordered, String who) {
         TableText table = OnOrderText.find(at.folder()).orElseThrow();
         String text = OnOrderText.with(
-                        table,
-                        ordered.order().lines(),
-                        now.shop().settings().money())
+                        table, ordered.order().lines(), now.shop().settings().money())
                 .text();
         List<Finding> wrong = new DraftShop(at)
                 .with(Map.of(OnOrderText.FILE, text)).findings().stream()
@@ -187,16 +186,15 @@ public final class PlaceOrder {
         }
         Path folder = last.get();
         if (!log.changedSince(folder).isEmpty()) {
-            return new Result.Refused("somebody changed " + OnOrderText.FILE
-                    + " since the last order; take its rows out there by hand");
+            return new Result.Refused(
+                    "somebody changed " + OnOrderText.FILE + " since the last order; take its rows out there by hand");
         }
         List<String> numbers = new ArrayList<>(
                 OnOrderText.find(at.folder()).map(OnOrderText::numbers).orElse(List.of()));
         numbers.removeAll(OnOrderText.find(folder).map(OnOrderText::numbers).orElse(List.of()));
         Optional<String> came = numbers.stream()
-                .filter(number -> now.rack()
-                        .map(rack -> rack.came().containsKey(number))
-                        .orElse(false))
+                .filter(number ->
+                        now.rack().map(rack -> rack.came().containsKey(number)).orElse(false))
                 .findFirst();
         if (came.isPresent()) {
             return new Result.Refused("a reel of order " + came.get()

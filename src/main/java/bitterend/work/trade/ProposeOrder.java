@@ -46,8 +46,7 @@ public final class ProposeOrder {
         List<Piece> pieces = shop.pieces().stream()
                 .filter(piece -> open.contains(piece.id()))
                 .toList();
-        Positions there =
-                new Positions(shop.reels(), pieces, shop.supplies().onOrder(), lateness, request.day());
+        Positions there = new Positions(shop.reels(), pieces, shop.supplies().onOrder(), lateness, request.day());
         Map<String, Position> positions = new TreeMap<>();
         shop.catalogue().ropes().forEach(rope -> positions.put(rope.id(), there.of(rope)));
         Settings.Holding holding = shop.settings().holding();
