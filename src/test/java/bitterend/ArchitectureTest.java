@@ -136,7 +136,7 @@ final class ArchitectureTest {
                             + "work.trade"),
             Map.entry(
                     "serve",
-                    "buying catalogue day demand exchange exchange.mapping exchange.quotes finding front market measure packing "
+                    "buying buying.reorder catalogue day demand exchange exchange.mapping exchange.quotes finding front market measure packing "
                             + "packing.strategy quoting quoting.life report report.page report.sheet report.table stock work "
                             + "work.imports work.orders work.plans work.quotes work.rack work.trade"),
             Map.entry(

@@ -51,7 +51,10 @@ public final class IdleRope {
      * @param weeks it lasts longer than so many weeks of use
      * @param near its last day is within so many weeks
      */
-    public record Limits(int weeks, int near) {}
+    public record Limits(int weeks, int near) {
+        /** A year, and a quarter of one. Our own choice, no source. */
+        public static final Limits USUAL = new Limits(52, 13);
+    }
 
     /** Why a reel is idle, and for how many weeks it lasts. */
     public record Found(List<Why> why, long weeks) {

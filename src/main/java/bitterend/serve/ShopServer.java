@@ -87,6 +87,7 @@ public final class ShopServer implements AutoCloseable {
                 new BookScreen(loft, site, people),
                 new ImportScreen(loft, site, people),
                 new BuyingScreen(loft, site, runs),
+                new OrderAgainScreen(loft, site, people),
                 new QuotesScreen(loft, site, runs),
                 new QuoteBookScreen(loft, site, people),
                 new SplicingScreen(loft, site, people),

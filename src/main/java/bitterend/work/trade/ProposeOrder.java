@@ -1,5 +1,6 @@
 package bitterend.work.trade;
 
+import bitterend.buying.Spending;
 import bitterend.buying.reorder.Position;
 import bitterend.buying.reorder.Positions;
 import bitterend.buying.reorder.Proposal;
@@ -34,7 +35,7 @@ public final class ProposeOrder {
      *
      * @param day the day reels would be ordered
      * @param service share of the rope that is to be there in time
-     * @param budget the most that is paid now; {@link Terms#NO_BUDGET}
+     * @param budget the most that is paid now, where that is less than the budget of the shop; {@link Terms#NO_BUDGET}
      * @param seed of every draw
      */
     public record Request(LocalDate day, Ratio service, Money budget, long seed) {}
@@ -49,11 +50,14 @@ public final class ProposeOrder {
         Positions there = new Positions(shop.reels(), pieces, shop.supplies().onOrder(), lateness, request.day());
         Map<String, Position> positions = new TreeMap<>();
         shop.catalogue().ropes().forEach(rope -> positions.put(rope.id(), there.of(rope)));
+        Spending spending = shop.settings().spending();
         Settings.Holding holding = shop.settings().holding();
         Terms terms = new Terms(
                 request.service(),
-                request.budget(),
-                Terms.USUAL_WEEKS,
+                request.budget().compareTo(spending.budget()) < 0 || !spending.hasBudget()
+                        ? request.budget()
+                        : spending.budget(),
+                spending.hasMostWeeks() ? spending.mostWeeks() : Terms.USUAL_WEEKS,
                 holding.interest(),
                 holding.room(),
                 request.seed());
