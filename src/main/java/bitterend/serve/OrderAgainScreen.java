@@ -86,12 +86,12 @@ final class OrderAgainScreen implements Screen {
 
     private static String label(Line line, Figures figures) {
         return line.need().rope() + ": reels of " + line.offer().id() + ", "
-                + figures.written(line.offer().made().written()) + " at " + figures.money(line.each().fine());
+                + figures.written(line.offer().made().written()) + " at "
+                + figures.money(line.each().fine());
     }
 
     private static FormView back() {
-        return new FormView(
-                PATH, BACK, "Take the last order back", "", List.of(), "Take it back", Keys.random(), true);
+        return new FormView(PATH, BACK, "Take the last order back", "", List.of(), "Take it back", Keys.random(), true);
     }
 
     private void sent(Context request) {
@@ -182,10 +182,7 @@ final class OrderAgainScreen implements Screen {
         site.show(
                 request,
                 new ClaimsPage(loft.figures(now))
-                        .of(
-                                new AskClaims(now).ask(LocalDate.MIN, LocalDate.MAX, ""),
-                                LocalDate.MIN,
-                                LocalDate.MAX));
+                        .of(new AskClaims(now).ask(LocalDate.MIN, LocalDate.MAX, ""), LocalDate.MIN, LocalDate.MAX));
     }
 
     private void idle(Context request) {
