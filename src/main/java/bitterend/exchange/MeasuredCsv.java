@@ -94,7 +94,7 @@ public final class MeasuredCsv {
         row.optional("day", Readings::dayOfTable, LocalDate.MIN);
         Assembly assembly = new Assembly(
                 new Assembly.Origin(row.file(), row.place()),
-                new Assembly.Ordered(new Piece.Source(id, "1", LocalDate.MAX, 5), "", "", 1, 1),
+                new Assembly.Ordered(new Piece.Source(id.replace('/', '.'), "1", LocalDate.MAX, 5), "", "", 1, 1),
                 List.of(rope),
                 make,
                 Assembly.Terms.USUAL);
