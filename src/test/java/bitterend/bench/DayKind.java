@@ -11,8 +11,9 @@ import bitterend.measure.Length;
  * @param plain no matched sets, and an order may be split over lots for nothing: bounds know of neither
  * @param longPieces pieces of 20 m and more, remnants kept only when such a piece may be cut from them: hard to prove
  * @param sets of eight lines of several pieces so many are matched sets
+ * @param coilCurve coils are worth what the coil curve says, not what the older one did
  */
-record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int sets) {
+record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int sets, boolean coilCurve) {
     /** Of eight lines of several pieces one is a matched set. */
     static final int USUAL_SETS = 1;
 
@@ -34,22 +35,27 @@ record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int s
     }
 
     static DayKind of(int pieces, int lengths) {
-        return new DayKind(pieces, lengths, false, false, USUAL_SETS);
+        return new DayKind(pieces, lengths, false, false, USUAL_SETS, false);
     }
 
     /** Plain, too. */
     static DayKind ofLongPieces(int pieces) {
-        return new DayKind(pieces, ANY, true, true, USUAL_SETS);
+        return new DayKind(pieces, ANY, true, true, USUAL_SETS, false);
     }
 
     /** The same, made plain. */
     DayKind madePlain() {
-        return new DayKind(pieces, lengths, true, longPieces, sets);
+        return new DayKind(pieces, lengths, true, longPieces, sets, coilCurve);
     }
 
     /** The same with another share of matched sets, in eighths of the lines of several pieces. */
     DayKind withSets(int eighths) {
-        return new DayKind(pieces, lengths, plain, longPieces, eighths);
+        return new DayKind(pieces, lengths, plain, longPieces, eighths, coilCurve);
+    }
+
+    /** The same with coils worth what the coil curve says. */
+    DayKind byCoilCurve() {
+        return new DayKind(pieces, lengths, plain, longPieces, sets, true);
     }
 
     Length shortest() {

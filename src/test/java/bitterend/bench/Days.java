@@ -40,6 +40,9 @@ final class Days implements Callable<Integer> {
     @Option(names = "--plain")
     private boolean plain;
 
+    @Option(names = "--coils")
+    private boolean coils;
+
     @Option(names = "--sets")
     private int sets = DayKind.USUAL_SETS;
 
@@ -81,7 +84,8 @@ final class Days implements Callable<Integer> {
 
     /** In front of the number of pieces. */
     private String kind() {
-        return longPieces ? "long " : plain ? "plain " : "";
+        String kind = longPieces ? "long " : plain ? "plain " : "";
+        return coils ? kind + "coils " : kind;
     }
 
     private List<Integer> usualSizes() {
@@ -97,11 +101,12 @@ final class Days implements Callable<Integer> {
     private List<Map<Way, DayTrial.Judged>> days(int pieces) {
         DayKind usualKind = plain ? DayKind.usual(pieces).madePlain() : DayKind.usual(pieces);
         DayKind kind = longPieces ? DayKind.ofLongPieces(pieces) : usualKind.withSets(sets);
+        DayKind valued = coils ? kind.byCoilCurve() : kind;
         Stopwatch stopwatch = new Stopwatch(secondsFor(pieces), processor);
         int usual = Math.max(1, Math.min(USUAL_DAYS, USUAL_PIECES_IN_ALL / pieces));
         List<Map<Way, DayTrial.Judged>> judged = new ArrayList<>();
         for (long day = seed; day < seed + (days == null ? usual : days); day++) {
-            Map<Way, DayTrial.Judged> plans = day(day, kind, stopwatch);
+            Map<Way, DayTrial.Judged> plans = day(day, valued, stopwatch);
             judged.add(plans);
             if (each) {
                 tell(day, pieces, plans);

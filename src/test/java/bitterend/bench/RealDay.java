@@ -1,5 +1,9 @@
 package bitterend.bench;
 
+import bitterend.buying.RackWorth;
+import bitterend.stock.worth.CoilTerms;
+import bitterend.stock.worth.CoilValue;
+import bitterend.stock.worth.PastCuts;
 import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
@@ -41,6 +45,7 @@ public final class RealDay {
     private static final String NAVY = "navy-12";
     /** A rack has only so many places for coils: what large days want besides comes off full reels. */
     private static final int PART_REELS = 80;
+    private static final int WEEKS_PAST = 104;
     /** Up to so many different lengths lie on a grid of 10 mm; more need one of 1 mm. */
     private static final int LENGTHS_ON_THE_GRID = 1_000;
 
@@ -131,8 +136,30 @@ public final class RealDay {
                 new Length(200 * METRE));
     }
 
-    private static StockValue value(Rope rope) {
+    private StockValue value(Rope rope) {
+        if (kind.coilCurve()) {
+            return coilCurve(rope);
+        }
         return new RisingValue(rope.price(), rope.worth(), Ratio.percent(15), MINUTE);
+    }
+
+    /** By two years of one such day a week, and the coils that lie there. */
+    private StockValue coilCurve(Rope rope) {
+        List<Length> past = new ArrayList<>();
+        for (int n = 0; n < kind.pieces() * WEEKS_PAST; n++) {
+            past.add(new Length(pieceMm()));
+        }
+        Length metres = reels.stream()
+                .filter(reel -> reel.rope().equals(rope.id()) && !reel.full())
+                .map(Reel::length)
+                .reduce(Length.ZERO, Length::plus);
+        CoilTerms.Holding holding =
+                new CoilTerms.Holding(Ratio.percent(SteadyRack.INTEREST_PERCENT), SteadyRack.ROOM, Length.ZERO);
+        CoilValue value = CoilValue.of(
+                PastCuts.of(past, rope.cutting().loss(), WEEKS_PAST, PastCuts.Source.HISTORY),
+                CoilTerms.of(rope.price(), rope.usualReel(), rope.usualReel(), holding),
+                metres);
+        return RackWorth.of(value).on(metres);
     }
 
     private void takeOrders(int wanted) {
