@@ -25,8 +25,7 @@ final class ShopQuestions {
 
     /** What the bench has; as {@code usual} where nothing is answered, or where nobody sits there to answer. */
     NewBench answered(BenchTools usual) {
-        Optional<BenchTools> tools = tools(usual);
-        return tools.isEmpty() ? new NewBench(usual, List.of()) : new NewBench(tools.get(), fids());
+        return new NewBench(tools(usual), fids());
     }
 
     /** Metric or imperial. */
@@ -77,36 +76,30 @@ final class ShopQuestions {
         }
     }
 
-    private Optional<BenchTools> tools(BenchTools usual) {
-        while (true) {
-            Optional<String> answer =
-                    ask("Do your splicers measure with metric or inch tools? [" + usual.word() + "] ");
-            if (answer.isEmpty() || answer.get().isEmpty()) {
-                return answer.map(nothing -> usual);
-            }
-            for (BenchTools tools : BenchTools.values()) {
-                if (tools.word().startsWith(answer.get().toLowerCase(Locale.ROOT))) {
-                    return Optional.of(tools);
-                }
-            }
-            terminal.err().println("Expected metric or inch.");
-        }
+    private BenchTools tools(BenchTools usual) {
+        return answered(
+                "Do your splicers measure with metric or inch tools? [" + usual.word() + "] ", usual, text -> Stream.of(
+                                BenchTools.values())
+                        .filter(tools -> tools.word().startsWith(text.toLowerCase(Locale.ROOT)))
+                        .findFirst()
+                        .map(Parsed::of)
+                        .orElse(Parsed.refused("metric or inch")));
     }
 
     private List<TypedFid> fids() {
         List<TypedFid> fids = new ArrayList<>();
         while (true) {
-            Optional<String> answer = ask(
+            Optional<TypedFid> fid = answered(
                     fids.isEmpty()
                             ? "Fids of your own, such as 12 mm: 95 mm + 165 mm (rope: short + long section);"
                                     + " nothing for those of practice: "
-                            : "The next one, or nothing: ");
-            if (answer.isEmpty() || answer.get().isEmpty()) {
+                            : "The next one, or nothing: ",
+                    Optional.empty(),
+                    text -> TypedFid.parse(text).map(Optional::of));
+            if (fid.isEmpty()) {
                 return fids;
             }
-            Parsed<TypedFid> fid = TypedFid.parse(answer.get());
-            fid.value().ifPresent(fids::add);
-            fid.refusal().ifPresent(why -> terminal.err().println("Expected " + why + "."));
+            fids.add(fid.get());
         }
     }
 

@@ -1,9 +1,6 @@
 package bitterend.bench;
 
 import bitterend.buying.RackWorth;
-import bitterend.stock.worth.CoilTerms;
-import bitterend.stock.worth.CoilValue;
-import bitterend.stock.worth.PastCuts;
 import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Lay;
 import bitterend.catalogue.Rope;
@@ -24,6 +21,9 @@ import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
 import bitterend.stock.RisingValue;
 import bitterend.stock.StockValue;
+import bitterend.stock.worth.CoilTerms;
+import bitterend.stock.worth.CoilValue;
+import bitterend.stock.worth.PastCuts;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -45,6 +45,7 @@ public final class RealDay {
     private static final String NAVY = "navy-12";
     /** A rack has only so many places for coils: what large days want besides comes off full reels. */
     private static final int PART_REELS = 80;
+
     private static final int WEEKS_PAST = 104;
     /** Up to so many different lengths lie on a grid of 10 mm; more need one of 1 mm. */
     private static final int LENGTHS_ON_THE_GRID = 1_000;
