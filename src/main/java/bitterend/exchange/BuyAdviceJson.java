@@ -70,11 +70,7 @@ public final class BuyAdviceJson {
                         advice.tooLong().stream().map(BuyAdviceJson::tooLong).toList())
                 .with(
                         "leftOut",
-                        orders.market().leftOut().stream()
-                                .map(each -> new JsonTree()
-                                        .with("offer", each.offer().id())
-                                        .with("why", word(each.why())))
-                                .toList())
+                        BuyJson.leftOut(orders.market().leftOut()))
                 .with("unpaid", advice.unpaid())
                 .with("assumed", assumed(assumed))
                 .with("shortage", ShortageJson.tree(day, until, ropes))

@@ -6,6 +6,7 @@ import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.WayFound;
 import bitterend.exchange.form.JsonTree;
+import bitterend.market.LeftOut;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
@@ -60,7 +61,15 @@ public final class BuyJson {
                                 .map(each -> new JsonTree()
                                         .with("offer", each.offer().id())
                                         .with("why", word(each.why())))
-                                .toList());
+                                .toList())
+                .with("leftOut", leftOut(study.leftOut()));
+    }
+
+    /** Offers that nobody can order, each with the word for its reason. */
+    static List<JsonTree> leftOut(List<LeftOut> offers) {
+        return offers.stream()
+                .map(each -> new JsonTree().with("offer", each.offer().id()).with("why", word(each.why())))
+                .toList();
     }
 
     private JsonTree way(SteadyVerdict verdict, WayFound found) {

@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.WayFound;
+import bitterend.market.LeftOut;
 import bitterend.market.Offer;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
@@ -87,15 +88,20 @@ public final class BuyStudyPage {
                 figures,
                 Stream.concat(
                                 study.sizes().stream().map(size -> size.offer()),
-                                study.notBought().stream().map(SteadyStudy.NotBought::offer))
+                                Stream.concat(
+                                        study.notBought().stream().map(SteadyStudy.NotBought::offer),
+                                        study.leftOut().stream().map(LeftOut::offer)))
                         .toList());
-        return study.notBought().stream()
+        Stream<String> noWay = study.notBought().stream()
                 .map(each -> "Left out is " + words.size(each.offer()) + name(words, each.offer())
                         + switch (each.why()) {
                             case TOO_SHORT -> ": the longest past piece does not fit.";
                             case TOO_FEW -> ": there are fewer reels of it than a year uses.";
-                        })
-                .toList();
+                        });
+        Stream<String> notHad = study.leftOut().stream()
+                .map(each -> "Left out is " + words.size(each.offer()) + name(words, each.offer()) + ": "
+                        + BuyingWords.why(each) + ".");
+        return Stream.concat(noWay, notHad).toList();
     }
 
     private static String name(BuyWords words, Offer offer) {

@@ -149,6 +149,28 @@ final class BuyDayTest {
         assertTrue(Files.readString(folder.resolve("svg/BRAID-12-cost.svg")).startsWith("<svg"));
     }
 
+    @Test
+    void offersThatNobodyCanOrder_areNamedInAStudy() throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        String text = Files.readString(offers);
+        String first = text.lines().findFirst().orElseThrow();
+        assertTrue(first.startsWith("offer,supplier,rope,length,price"), first);
+        Files.writeString(
+                offers,
+                "offer,supplier,rope,length,price,joined,supply,valid until\n"
+                        + "JOINED,Ropewalk,BRAID-12,1000 m,900.00 EUR,yes,,\n"
+                        + "GONE,Ropewalk,BRAID-12,100 m,150.00 EUR,,0,\n"
+                        + "OVER,Ropewalk,BRAID-12,150 m,150.00 EUR,,,2025-01-31\n"
+                        + "THERE,Ropewalk,BRAID-12,200 m,350.00 EUR,,,\n");
+        String told = buy("--rope", "BRAID-12").out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("(JOINED): a reel may hold several lengths joined."), told);
+        assertTrue(told.contains("(GONE): nothing is left of it."), told);
+        assertTrue(told.contains("(OVER): valid until 2025-01-31."), told);
+        String json = buy("--rope", "BRAID-12", "--json").out();
+        assertTrue(json.contains("\"leftOut\""), json);
+        assertTrue(json.contains("\"no longer valid\""), json);
+    }
+
     private Run buy(String... more) {
         List<String> words = new ArrayList<>(List.of("buy", shop.toString()));
         words.addAll(List.of(STUDY));

@@ -3,6 +3,7 @@ package bitterend.buying.steady;
 import bitterend.buying.RackWorth;
 import bitterend.buying.Study;
 import bitterend.catalogue.Rope;
+import bitterend.market.LeftOut;
 import bitterend.market.Market;
 import bitterend.market.Offer;
 import bitterend.measure.Length;
@@ -29,6 +30,7 @@ import java.util.stream.Collectors;
  * @param size how many futures of how many weeks, and from which seed
  * @param day futures begin after it
  * @param notBought offers that are no way to supply the shop, and why
+ * @param leftOut offers of it that nobody can order
  * @param unheld cut lengths that no size holds, the longest first; they are left out
  */
 public record SteadyStudy(
@@ -41,12 +43,14 @@ public record SteadyStudy(
         Study.Size size,
         LocalDate day,
         List<NotBought> notBought,
+        List<LeftOut> leftOut,
         List<Length> unheld) {
 
     public SteadyStudy {
         sizes = List.copyOf(sizes);
         worth = Map.copyOf(worth);
         notBought = List.copyOf(notBought);
+        leftOut = List.copyOf(leftOut);
         unheld = List.copyOf(unheld);
     }
 
@@ -133,6 +137,7 @@ public record SteadyStudy(
                         .filter(lasts.and(holds).negate())
                         .map(offer -> new NotBought(offer, lasts.test(offer) ? Why.TOO_SHORT : Why.TOO_FEW))
                         .toList(),
+                terms.market().leftOut(rope.id()),
                 cuts.stream()
                         .flatMap(List::stream)
                         .filter(cut -> cut.isLongerThan(held))

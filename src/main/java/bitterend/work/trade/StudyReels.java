@@ -3,6 +3,7 @@ package bitterend.work.trade;
 import bitterend.buying.Reorder;
 import bitterend.buying.Share;
 import bitterend.buying.Simulation;
+import bitterend.buying.Spending;
 import bitterend.buying.Study;
 import bitterend.buying.steady.SteadySimulation;
 import bitterend.buying.steady.SteadyStudy;
@@ -48,12 +49,18 @@ public final class StudyReels {
         market = shop.shop().market(request.day());
         size = request.size();
         goal = new SteadyStudy.Goal(
-                request.findService().orElse(shop.shop().settings().service()), SteadyStudy.Goal.USUAL.mostWeeks());
+                request.findService().orElse(shop.shop().settings().service()),
+                mostWeeks(shop.shop().settings().spending()));
         studies = new StudiedRopes(shop.shop(), request.day())
                 .steady(
                         size,
                         rope -> request.ropes().isEmpty() || request.ropes().contains(rope),
                         goal);
+    }
+
+    /** As the shop says; a year where it says nothing. */
+    private static int mostWeeks(Spending spending) {
+        return spending.hasMostWeeks() ? spending.mostWeeks() : SteadyStudy.Goal.USUAL.mostWeeks();
     }
 
     /**

@@ -61,6 +61,7 @@ final class IntervalCoverTest {
                 found.size(),
                 found.day(),
                 found.notBought(),
+                found.leftOut(),
                 found.unheld());
         List<Way> ways = new ArrayList<>();
         for (SizeOnOffer size : study.sizes()) {
