@@ -1,5 +1,7 @@
 package bitterend.cli;
 
+import static java.util.Objects.requireNonNull;
+
 import bitterend.report.page.Ink;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -53,8 +55,8 @@ public final class Main {
         CommandLine commandLine = commandLine(terminal, args);
         commandLine.setParameterExceptionHandler((fault, given) -> notUnderstood(fault, given, terminal));
         AtomicReference<TypedCommand> asked = new AtomicReference<>(TypedCommand.NONE);
-        commandLine.setExecutionExceptionHandler(
-                (fault, command, parsed) -> new Faults(terminal, asked.get()).report(fault, isDebugging(args)));
+        commandLine.setExecutionExceptionHandler((fault, command, parsed) ->
+                new Faults(terminal, requireNonNull(asked.get())).report(fault, isDebugging(args)));
         commandLine.setExecutionStrategy(parsed -> {
             asked.set(TypedCommand.of(parsed, shop(parsed)));
             try {
@@ -62,7 +64,7 @@ public final class Main {
             } catch (CommandLine.PicocliException told) {
                 throw told;
             } catch (RuntimeException fault) {
-                return new Faults(terminal, asked.get()).report(fault, isDebugging(args));
+                return new Faults(terminal, requireNonNull(asked.get())).report(fault, isDebugging(args));
             }
         });
         if (args.length == 0) {
@@ -72,7 +74,7 @@ public final class Main {
         try {
             return commandLine.execute(args);
         } catch (Error fault) {
-            return new Faults(terminal, asked.get()).report(fault, isDebugging(args));
+            return new Faults(terminal, requireNonNull(asked.get())).report(fault, isDebugging(args));
         }
     }
 

@@ -73,6 +73,9 @@ final class QuoteShowCommand implements Callable<Integer> {
             }
             return ExitCode.BAD_INPUT;
         }
+        if (units.isAsked()) {
+            terminal.err().println("A kept page is in the units in which it was filed.");
+        }
         KeptQuote.Pages pages = kept.get().pages();
         files.show(
                 terminal,

@@ -18,6 +18,11 @@ final class UnitsOption {
         return new Figures(of(shop.settings().units()), shop.settings().money());
     }
 
+    /** Whether a system was asked for. */
+    boolean isAsked() {
+        return units != null;
+    }
+
     /** As asked for, else the usual system. */
     Units of(Units usual) {
         return units == null ? usual : units;

@@ -68,9 +68,7 @@ public final class BuyAdviceJson {
                 .with(
                         "tooLong",
                         advice.tooLong().stream().map(BuyAdviceJson::tooLong).toList())
-                .with(
-                        "leftOut",
-                        BuyJson.leftOut(orders.market().leftOut()))
+                .with("leftOut", BuyJson.leftOut(orders.market().leftOut()))
                 .with("unpaid", advice.unpaid())
                 .with("assumed", assumed(assumed))
                 .with("shortage", ShortageJson.tree(day, until, ropes))

@@ -60,7 +60,7 @@ public final class Quoter {
                 .filter(line -> !line.ownRope())
                 .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
                 .toList();
-        Variations variations = new Variations(basis, prices, ropes, quoted, priced);
+        Variations variations = new Variations(basis, prices, ropes, quoted);
         return new Quote(
                 request,
                 policy,

@@ -13,20 +13,16 @@ final class Variations {
     private final LinePrices prices;
     private final RopePrices ropes;
     private final List<LineQuote> quoted;
-    private final RopePrices.Priced priced;
 
     /**
      * @param ropes what prices its ropes
      * @param quoted the lines of the request with their prices
-     * @param priced its ropes
      */
-    Variations(
-            QuoteBasis basis, LinePrices prices, RopePrices ropes, List<LineQuote> quoted, RopePrices.Priced priced) {
+    Variations(QuoteBasis basis, LinePrices prices, RopePrices ropes, List<LineQuote> quoted) {
         this.basis = basis;
         this.prices = prices;
         this.ropes = ropes;
         this.quoted = quoted;
-        this.priced = priced;
     }
 
     /** The line ordered by itself. */

@@ -42,8 +42,8 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
     public WayFound advised() {
         return found.stream()
                 .filter(each -> each.standing() == WayFound.Standing.CHOSEN
-                        || each.standing() == WayFound.Standing.TIE
-                                && each.more().known())
+                        || (each.standing() == WayFound.Standing.TIE
+                                && each.more().known()))
                 .min(Comparator.<WayFound>comparingInt(
                                 each -> each.way().rules().size())
                         .thenComparingLong(each -> each.tied().value()))
