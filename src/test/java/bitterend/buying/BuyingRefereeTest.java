@@ -136,7 +136,7 @@ final class BuyingRefereeTest {
     }
 
     private Offer offer(String id, String rope, int shortest) {
-        long price = 20 + dice.nextInt(40);
+        long price = 20L + dice.nextInt(40);
         TreeMap<Integer, Money> breaks = new TreeMap<>();
         if (dice.nextBoolean()) {
             breaks.put(2 + dice.nextInt(2), new Money(price - 1 - dice.nextInt(12)));

@@ -364,8 +364,13 @@ final class CustomersPageTest {
         Path request = folder.resolve("some.csv");
         Files.writeString(
                 request,
-                "line,instead of,rope,length,minutes\n1,,DB12,5 m,5 min\n2,,DB12,900 m,5 min\n3,,NOSUCH,5 m,5 min\n"
-                        + "4,2,DB12,7 m,5 min\n");
+                """
+                line,instead of,rope,length,minutes
+                1,,DB12,5 m,5 min
+                2,,DB12,900 m,5 min
+                3,,NOSUCH,5 m,5 min
+                4,2,DB12,7 m,5 min
+                """);
         for (String[] more : new String[][] {{}, {"--customer"}}) {
             List<String> args =
                     new ArrayList<>(List.of("quote", shop.toString(), request.toString(), "--time", "300ms"));

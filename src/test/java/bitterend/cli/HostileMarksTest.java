@@ -30,12 +30,18 @@ final class HostileMarksTest {
         Path shop = TestShop.in(folder).path();
         Files.writeString(
                 shop.resolve("orders.csv"),
-                "order,line,customer,rope,length,quantity,set,match,certificate\n"
-                        + "1,1,boat,DB12,100 m,1,pair,lot,3.1\u00A0mill\n1,2,boat,DB12,100 m,1,pair,lot,3.1 mill\n");
+                """
+                order,line,customer,rope,length,quantity,set,match,certificate
+                1,1,boat,DB12,100 m,1,pair,lot,3.1\u00A0mill
+                1,2,boat,DB12,100 m,1,pair,lot,3.1 mill
+                """);
         Files.writeString(
                 shop.resolve("reels.csv"),
-                "reel,rope,lot,length,certificate\n"
-                        + "R\u00A0104,DB12,P 22,110 m,3.1 mill\nR-105,DB12,P\u202F22\u200B,110 m,3.1\u2007mill\uFEFF\n");
+                """
+                reel,rope,lot,length,certificate
+                R\u00A0104,DB12,P 22,110 m,3.1 mill
+                R-105,DB12,P\u202F22\u200B,110 m,3.1\u2007mill\uFEFF
+                """);
         Run check = Run.of("check", shop.toString());
         assertEquals(0, check.code(), check.out());
         assertTrue(check.out().contains("22[U+200B]\""), check.out());

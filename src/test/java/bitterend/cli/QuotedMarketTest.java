@@ -215,8 +215,10 @@ final class QuotedMarketTest {
         write("offers.csv", OFFERS + "A,Northquay,DB08,200 m,190 EUR,,1 EUR,,,,,,\n");
         write(
                 "suppliers.csv",
-                "supplier,freight by order,freight by weight,free freight from,minimum order\n"
-                        + "Northquay,8.00 EUR,0.30 EUR/kg,760 EUR,500 EUR\n");
+                """
+                supplier,freight by order,freight by weight,free freight from,minimum order
+                Northquay,8.00 EUR,0.30 EUR/kg,760 EUR,500 EUR
+                """);
         request("95 m", 2, "");
         JsonNode quote = quoted();
         assertEquals("196 EUR", quote.at("/ropes/0/costAlone").asText());

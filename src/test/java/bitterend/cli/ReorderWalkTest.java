@@ -39,8 +39,10 @@ final class ReorderWalkTest {
         offers("B,Hawser Yard,BRAID-12,100 m,190 EUR,,2 %,7,1", "L,Hawser Yard,LAID-14,100 m,150 EUR,,,7,1");
         write(
                 "suppliers.csv",
-                "supplier,address,contact,freight by order,free freight from,minimum order\n"
-                        + "Hawser Yard,\"3 Capstan Lane, Eider\",yard office,20 EUR,600 EUR,\n");
+                """
+                supplier,address,contact,freight by order,free freight from,minimum order
+                Hawser Yard,"3 Capstan Lane, Eider",yard office,20 EUR,600 EUR,
+                """);
     }
 
     private void write(String file, String text) throws IOException {

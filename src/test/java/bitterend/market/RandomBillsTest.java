@@ -63,7 +63,7 @@ final class RandomBillsTest {
         }
 
         private static Offer offer(String id, Random random) {
-            long price = 1_000 + random.nextInt(40_000);
+            long price = 1_000L + random.nextInt(40_000);
             TreeMap<Integer, Money> breaks = new TreeMap<>();
             for (int from = 2 + random.nextInt(5);
                     random.nextBoolean() && breaks.size() < 3;

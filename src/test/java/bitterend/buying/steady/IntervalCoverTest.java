@@ -78,8 +78,8 @@ final class IntervalCoverTest {
         figures.put("late of 200", large.late());
         figures.put("stock of 200", large.stock());
         figures.put("tied of 100", small.tied());
-        Figure more = verdict.found().get(0) == large ? small.more() : large.more();
-        boolean turned = verdict.found().get(0) != large;
+        boolean turned = !verdict.found().get(0).equals(large);
+        Figure more = !turned ? small.more() : large.more();
         figures.put("more of 100", turned ? new Figure(-more.value(), -more.high(), -more.low(), more.known()) : more);
         return figures;
     }

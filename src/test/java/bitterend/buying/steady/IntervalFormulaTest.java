@@ -23,8 +23,8 @@ final class IntervalFormulaTest {
         Figure figure = IntervalFormula.mean(turns(groups), ownGroups(groups), 1);
         double expected = 1e6 * t * Math.sqrt(groups / chiSquared * (1 + 1.0 / groups));
         assertEquals(0, figure.value());
-        assertEquals(expected, figure.high(), expected / 1_000);
-        assertEquals(-expected, figure.low(), expected / 1_000);
+        assertEquals(expected, (double) figure.high(), expected / 1_000);
+        assertEquals(-expected, (double) figure.low(), expected / 1_000);
     }
 
     @Test
@@ -43,8 +43,8 @@ final class IntervalFormulaTest {
         Arrays.setAll(many, i -> few[i / 100]);
         Arrays.setAll(groups, i -> i / 100);
         assertEquals(
-                IntervalFormula.mean(few, ownGroups(10), 1).high(),
-                IntervalFormula.mean(many, groups, 1).high(),
+                (double) IntervalFormula.mean(few, ownGroups(10), 1).high(),
+                (double) IntervalFormula.mean(many, groups, 1).high(),
                 1_000.0);
     }
 

@@ -34,7 +34,7 @@ final class SteadyStudyTest {
         Figure more = SteadyStall.of(verdict, "100").more();
         assertTrue(more.low() <= 20_000 && more.high() >= 20_000, more + " against 0.20 a metre");
         assertTrue(more.high() - more.low() < 1_000, "tight by the metre: " + more);
-        assertEquals(310_000, verdict.found().get(0).byMetre().value(), 1_000);
+        assertEquals(310_000.0, (double) verdict.found().get(0).byMetre().value(), 1_000.0);
     }
 
     @Test

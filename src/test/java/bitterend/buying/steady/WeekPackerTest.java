@@ -23,7 +23,35 @@ final class WeekPackerTest {
     static final int REEL = 200_000;
 
     /** A week on a rack: coils, reels of one size, pieces. */
-    record Weekly(int[] coils, int reels, int[] pieces, CoilTable worth) {
+    static final class Weekly {
+        private final int[] coils;
+        private final int reels;
+        private final int[] pieces;
+        private final CoilTable worth;
+
+        Weekly(int[] coils, int reels, int[] pieces, CoilTable worth) {
+            this.coils = coils.clone();
+            this.reels = reels;
+            this.pieces = pieces.clone();
+            this.worth = worth;
+        }
+
+        int[] coils() {
+            return coils.clone();
+        }
+
+        int reels() {
+            return reels;
+        }
+
+        int[] pieces() {
+            return pieces.clone();
+        }
+
+        CoilTable worth() {
+            return worth;
+        }
+
         static Weekly random(long seed, int mostPieces, int mostCoils) {
             SplittableRandom dice = new SplittableRandom(seed).split();
             boolean lengthy = dice.nextBoolean();
