@@ -50,10 +50,11 @@ final class ReorderWords {
         return parts.stream().collect(Collectors.joining(", "));
     }
 
-    /** Why it is ordered now although it is not due; empty where it is. */
+    /** Why it is ordered now although it is not due, or why no more of it; empty where neither is so. */
     static String pulledIn(Line line) {
         return switch (line.why()) {
             case DUE -> "";
+            case WITHIN_BUDGET -> " The least that is paid for it now: the budget allows no more.";
             case SAVES_FREIGHT -> " Not due before " + line.orderBy() + ", but its way costs less with the others.";
             case MINIMUM_ORDER -> " Not due before " + line.orderBy()
                     + ", but the order is then as large as its supplier asks.";

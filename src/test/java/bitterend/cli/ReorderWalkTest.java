@@ -193,6 +193,19 @@ final class ReorderWalkTest {
         run(2, "reorder", "SHOP", "--budget", "much");
     }
 
+    /** Four reels of B cost least by the metre; a budget that pays for one of each rope buys one of each. */
+    @Test
+    void smallBudget_paysForTheLeastOfEachRope_beforeOneRopeGetsNothing() throws IOException {
+        reels("R1,BRAID-12,30 m", "R2,LAID-14,1 m");
+        offers("B,Hawser Yard,BRAID-12,100 m,190 EUR,4: 150 EUR,2 %,7,1", "L,Hawser Yard,LAID-14,100 m,150 EUR,,,7,1");
+        String all = flat(run(0, "reorder", "SHOP"));
+        assertTrue(all.contains("LAID-14 L 1") && all.contains("BRAID-12 B 4"), all);
+        String some = flat(run(0, "reorder", "SHOP", "--budget", "360"));
+        assertTrue(some.contains("LAID-14 L 1") && some.contains("BRAID-12 B 1"), some);
+        assertTrue(some.contains("The least that is paid for it now: the budget allows no more."), some);
+        assertFalse(some.contains("beyond the budget"), some);
+    }
+
     @Test
     void offerThatComesInTime_goesBeforeACheaperOneThatDoesNot() throws IOException {
         offers("CHEAP,Far Works,BRAID-12,100 m,100 EUR,,,70,1", "QUICK,Hawser Yard,BRAID-12,100 m,190 EUR,,,7,1");

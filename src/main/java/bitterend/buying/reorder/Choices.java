@@ -40,8 +40,16 @@ final class Choices {
     /** So many reels of an offer, by their cost of a metre. */
     private record Choice(Line line, LocalDate there, Cost byMetre, boolean tooMany) {}
 
+    /**
+     * What is ordered of a rope.
+     *
+     * @param line at the least cost by the metre
+     * @param least for the least that is paid now
+     */
+    record Chosen(Line line, Line least) {}
+
     /** What to order of a rope with a past, now or later; nothing where nobody offers it. */
-    Optional<Line> line(Rope rope, PastWeeks past, Position position, List<Offer> offers) {
+    Optional<Chosen> chosen(Rope rope, PastWeeks past, Position position, List<Offer> offers) {
         DemandShape shape = DemandShape.of(past);
         Demand demand = new Demand(past, shape);
         List<Choice> all = new ArrayList<>();
@@ -60,11 +68,17 @@ final class Choices {
         Comparator<Choice> cheapest = Comparator.comparing(Choice::byMetre)
                 .thenComparing(choice -> choice.line().offer().id())
                 .thenComparing(choice -> choice.line().reels());
-        return (inTime.isEmpty()
-                        ? fitting.stream()
-                                .min(Comparator.comparing(Choice::there).thenComparing(cheapest))
-                        : inTime.stream().min(cheapest))
-                .map(Choice::line);
+        if (inTime.isEmpty()) {
+            return fitting.stream()
+                    .min(Comparator.comparing(Choice::there).thenComparing(cheapest))
+                    .map(soonest -> new Chosen(soonest.line(), soonest.line()));
+        }
+        Line best = inTime.stream().min(cheapest).orElseThrow().line();
+        Line least = inTime.stream()
+                .map(Choice::line)
+                .min(Comparator.comparing(Line::paid))
+                .orElseThrow();
+        return Optional.of(new Chosen(best, least.paid().compareTo(best.paid()) < 0 ? least : best));
     }
 
     private Need need(Rope rope, Demand demand, Position position, Offer offer) {

@@ -20,10 +20,22 @@ public record Line(Offer offer, int reels, LocalDate orderBy, LocalDate expected
     public enum Why {
         /** Less is left than the point. */
         DUE,
+        /** Less is left than the point; there would be more reels of it, or others, did the budget allow. */
+        WITHIN_BUDGET,
         /** It would have to be ordered soon, and with the others its way costs less. */
         SAVES_FREIGHT,
         /** It would have to be ordered soon, and with it the order is as large as its supplier asks. */
         MINIMUM_ORDER
+    }
+
+    /** Whether it was not pulled in for the sake of others. */
+    boolean isDue() {
+        return why == Why.DUE || why == Why.WITHIN_BUDGET;
+    }
+
+    /** What its reels cost without freight by order. */
+    Money paid() {
+        return each().plus(offer.terms().freight()).times(reels);
     }
 
     /** The same reels for another reason. */

@@ -15,12 +15,14 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** Which ropes are to be ordered again now, bundled by supplier against freight and minimum order, within a budget. */
 public final class Reordering {
@@ -50,6 +52,7 @@ public final class Reordering {
         Choices choices = new Choices(terms, lateness, market.day());
         Set<String> used = history.ropes();
         List<Line> all = new ArrayList<>();
+        Map<String, Line> least = new HashMap<>();
         List<Proposal.Booked> booked = new ArrayList<>();
         List<String> unoffered = new ArrayList<>();
         for (Rope rope : ropes) {
@@ -62,20 +65,24 @@ public final class Reordering {
             } else if (offers.isEmpty()) {
                 unoffered.add(rope.id());
             } else {
-                choices.line(rope, PastWeeks.of(history, rope.id()), position, offers)
-                        .ifPresent(all::add);
+                choices.chosen(rope, PastWeeks.of(history, rope.id()), position, offers)
+                        .ifPresent(chosen -> {
+                            all.add(chosen.line());
+                            least.put(rope.id(), chosen.least());
+                        });
             }
         }
         all.sort(Comparator.comparing(Line::orderBy)
                 .thenComparing(line -> line.need().rope(), NaturalOrder.IDS));
-        return bundled(all, booked, unoffered);
+        return bundled(all, least, booked, unoffered);
     }
 
-    private Proposal bundled(List<Line> all, List<Proposal.Booked> booked, List<String> unoffered) {
+    private Proposal bundled(
+            List<Line> all, Map<String, Line> least, List<Proposal.Booked> booked, List<String> unoffered) {
         List<Line> now = new ArrayList<>();
         bySupplier(all).values().forEach(ofOne -> now.addAll(bundle(ofOne)));
         List<Line> unpaid = new ArrayList<>();
-        List<Line> paid = affordable(now, unpaid);
+        List<Line> paid = affordable(now, least, unpaid);
         Set<String> ropes = new HashSet<>();
         now.forEach(line -> ropes.add(line.need().rope()));
         List<Line> later = all.stream()
@@ -135,21 +142,44 @@ public final class Reordering {
         return interest + terms.room().millis() * soon.reels() * days / DAYS_OF_A_WEEK;
     }
 
-    /** What the budget pays for: what was pulled in goes first, then what is left longest. */
-    private List<Line> affordable(List<Line> now, List<Line> unpaid) {
+    /**
+     * What the budget pays for. What was pulled in goes first; then ropes are bought for the least that is paid now, those
+     * where that saves most before the others; then goes what is left longest.
+     */
+    private List<Line> affordable(List<Line> now, Map<String, Line> least, List<Line> unpaid) {
         List<Line> paid = new ArrayList<>(now);
-        while (!paid.isEmpty() && bill(paid).sum().compareTo(terms.budget()) > 0) {
-            Line least = paid.stream()
-                    .max(Comparator.comparing((Line line) -> line.why() != Why.DUE)
-                            .thenComparing(line -> line.need().usedUp(market.day()))
+        leave(paid, line -> !line.isDue());
+        Comparator<Line> bySaving = Comparator.comparing(
+                line -> line.paid().minus(least.getOrDefault(line.need().rope(), line).paid()));
+        while (isBeyondBudget(paid)) {
+            Line dearest = paid.stream().max(bySaving).orElseThrow();
+            Line instead = least.getOrDefault(dearest.need().rope(), dearest);
+            if (instead.paid().compareTo(dearest.paid()) >= 0) {
+                break;
+            }
+            paid.set(paid.indexOf(dearest), instead.because(Line.Why.WITHIN_BUDGET));
+        }
+        unpaid.addAll(leave(paid, line -> true));
+        return paid;
+    }
+
+    /** Takes lines out until the budget pays for the rest, what is left longest first; those taken out, in the order of need. */
+    private List<Line> leave(List<Line> paid, Predicate<Line> may) {
+        List<Line> left = new ArrayList<>();
+        while (isBeyondBudget(paid) && paid.stream().anyMatch(may)) {
+            Line longest = paid.stream()
+                    .filter(may)
+                    .max(Comparator.comparing((Line line) -> line.need().usedUp(market.day()))
                             .thenComparing(line -> line.need().rope()))
                     .orElseThrow();
-            paid.remove(least);
-            if (least.why() == Why.DUE) {
-                unpaid.add(0, least);
-            }
+            paid.remove(longest);
+            left.add(0, longest);
         }
-        return paid;
+        return left;
+    }
+
+    private boolean isBeyondBudget(List<Line> lines) {
+        return bill(lines).sum().compareTo(terms.budget()) > 0;
     }
 
     private Bill bill(List<Line> lines) {
