@@ -13,13 +13,15 @@ import java.util.List;
  *
  * @param reel as it stands
  * @param why one reason at least
- * @param weeks how many weeks of the rope's past use go by until it is used up, what comes before it used first; rounded
- *     up, {@link #NEVER} where none of the rope was used
+ * @param weeks how many weeks of the rope's past use go by until it is used up, what comes before it used first and what
+ *     booked work uses not counted; rounded up, {@link #NEVER} where none of the rope was used
+ * @param booked whether orders in hand want its rope, though not this reel
  * @param worth by the curve that plans go by
  * @param holding what it costs to keep it another year
  * @param since the day on which something was last cut off it, else it came; {@link LocalDate#MIN} when not known
  */
-public record IdleReel(Reel reel, List<Why> why, long weeks, Cost worth, Cost holding, LocalDate since) {
+public record IdleReel(
+        Reel reel, List<Why> why, long weeks, boolean booked, Cost worth, Cost holding, LocalDate since) {
     /** Of a rope that nothing was cut of in the past. */
     public static final long NEVER = Long.MAX_VALUE;
 

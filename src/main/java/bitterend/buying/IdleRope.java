@@ -56,8 +56,12 @@ public final class IdleRope {
         public static final Limits USUAL = new Limits(52, 13);
     }
 
-    /** Why a reel is idle, and for how many weeks it lasts. */
-    public record Found(List<Why> why, long weeks) {
+    /**
+     * Why a reel is idle, and for how many weeks what booked work leaves of it lasts.
+     *
+     * @param booked whether orders in hand want this rope, though not this reel
+     */
+    public record Found(List<Why> why, long weeks, boolean booked) {
         public Found {
             why = List.copyOf(why);
         }
@@ -70,8 +74,8 @@ public final class IdleRope {
     }
 
     /**
-     * The idle ones of these reels, by id. A customer's own rope and what is kept for an order are wanted. What is used first
-     * is what must be, then coils before full reels, and short ones before long ones.
+     * The idle ones of these reels, by id. A customer's own rope, what is kept for an order and what booked work is cut from
+     * are wanted. What is used first is what must be, then coils before full reels, and short ones before long ones.
      */
     public Map<String, Found> of(List<Reel> reels) {
         List<Reel> ours = reels.stream()
@@ -84,19 +88,25 @@ public final class IdleRope {
                 .toList();
         Map<String, Found> idle = new TreeMap<>();
         Length before = Length.ZERO;
+        BookedCuts booked = new BookedCuts(use.ordered(), use.loss());
         for (Reel reel : ours) {
             List<Run> runs = reel.holding(held(reel)).runs();
             Length usable = runs.stream().map(Run::length).reduce(Length.ZERO, Length::plus);
-            Length until = before.plus(usable);
-            List<Why> why = why(reel, runs, weeks(until));
+            Length taken = mayBeCut(reel) ? booked.takenFrom(runs) : Length.ZERO;
+            Length until = before.plus(usable).minus(taken);
+            List<Why> why = taken.isPositive() ? List.of() : why(reel, runs, weeks(until));
             if (!why.isEmpty()) {
-                idle.put(reel.id(), new Found(why, weeks(until)));
+                idle.put(reel.id(), new Found(why, weeks(until), !use.ordered().isEmpty()));
             }
             if (!why.contains(Why.PAST) && !why.contains(Why.NOTHING_FITS)) {
                 before = until;
             }
         }
         return idle;
+    }
+
+    private boolean mayBeCut(Reel reel) {
+        return !reel.custody().isOnHold() && !reel.papers().useBy().isBefore(day);
     }
 
     private Length held(Reel reel) {

@@ -36,11 +36,13 @@ public final class IdlePage {
                 + "; to keep them another year costs "
                 + figures.money(idle.stream().map(IdleReel::holding).reduce(Cost.ZERO, Cost::plus))
                 + " in interest and room.");
-        page.paragraph("Idle is what lasts longer than " + FindingsPage.count(limits.weeks(), "week")
-                + " of the use of the past, what has its last day within "
-                + FindingsPage.count(limits.near(), "week")
-                + " or behind it, and what no past or ordered piece fits on. Coils are used before full reels, short"
-                + " ones first. What is kept for an order and a customer's own rope are not counted.");
+        page.paragraph(
+                "Idle is what lasts longer than " + FindingsPage.count(limits.weeks(), "week")
+                        + " of the use of the past, what has its last day within "
+                        + FindingsPage.count(limits.near(), "week")
+                        + " or behind it, and what no past or ordered piece fits on. Coils are used before full reels, short"
+                        + " ones first. What booked orders are cut from is not idle: their pieces are laid on the reels in that"
+                        + " order, the longest that fit first, and only what is left counts. What is kept for an order and a customer's own rope are not counted.");
         return page.document();
     }
 
@@ -73,7 +75,11 @@ public final class IdlePage {
             case PAST -> "last day was " + each.reel().papers().useBy();
             case NEAR -> "last day is " + each.reel().papers().useBy();
             case NOTHING_FITS -> why.words();
-            case LASTS -> each.weeks() == IdleReel.NEVER ? "none was ever cut" : "lasts " + each.weeks() + " weeks";
+            case LASTS -> lasts(each) + (each.booked() ? ", booked work needs none of it" : ", none is booked");
         };
+    }
+
+    private static String lasts(IdleReel each) {
+        return each.weeks() == IdleReel.NEVER ? "none was ever cut" : "lasts " + each.weeks() + " weeks";
     }
 }

@@ -99,4 +99,19 @@ final class StockIdleTest {
         assertTrue(told.contains("27.66 EUR") || told.contains("27.67 EUR"), told);
         assertTrue(told.indexOf("E1 BRAID") < told.indexOf("E2 BRAID"), told);
     }
+
+    /** Nothing of the rope was ever cut, but 3 pieces of 60 m are booked: one on E1, two on E2, none on E3. */
+    @Test
+    void reelThatBookedWorkIsCutFrom_isNotIdle_whatIsBeyondItIs() throws IOException {
+        Files.writeString(
+                shop.resolve("history.csv"), "order,line,customer,rope,quantity,length,end a,end b,due,placed\n");
+        reels("E1,BRAID-12,70 m,free,,,", "E2,BRAID-12,150 m,free,,,", "E3,BRAID-12,200 m,free,,,");
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,3,60 m,sealed,sealed,2026-06-01\n");
+        String told = flat(idle());
+        assertFalse(told.contains("E1 ") || told.contains("E2 "), told);
+        assertTrue(told.contains("E3 BRAID-12"), told);
+        assertTrue(told.contains("none was ever cut, booked work needs none of it"), told);
+    }
 }

@@ -149,8 +149,8 @@ public final class Reordering {
     private List<Line> affordable(List<Line> now, Map<String, Line> least, List<Line> unpaid) {
         List<Line> paid = new ArrayList<>(now);
         leave(paid, line -> !line.isDue());
-        Comparator<Line> bySaving = Comparator.comparing(
-                line -> line.paid().minus(least.getOrDefault(line.need().rope(), line).paid()));
+        Comparator<Line> bySaving = Comparator.comparing(line ->
+                line.paid().minus(least.getOrDefault(line.need().rope(), line).paid()));
         while (isBeyondBudget(paid)) {
             Line dearest = paid.stream().max(bySaving).orElseThrow();
             Line instead = least.getOrDefault(dearest.need().rope(), dearest);

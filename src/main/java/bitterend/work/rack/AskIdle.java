@@ -64,6 +64,7 @@ public final class AskIdle {
                 reel,
                 found.why(),
                 found.weeks(),
+                found.booked(),
                 worth.of(reel),
                 IdleReel.ofAYear(reel.length(), rope.price(), holding.interest(), holding.room()),
                 since(reel));
