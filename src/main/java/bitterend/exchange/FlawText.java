@@ -20,7 +20,7 @@ public final class FlawText {
             "(?<from>[^:]+?)(?: to (?<to>[^:]+?))?(?: *(?:\\+/-|\u00b1) *(?<uncertainty>[^:]+?))?(?: *: *(?<what>.*))?");
 
     /** Of one reel. */
-    static final int MOST = 200;
+    static final int MOST = 20_000;
 
     private FlawText() {}
 

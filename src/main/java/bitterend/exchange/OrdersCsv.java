@@ -39,7 +39,7 @@ final class OrdersCsv {
     /** Of one line. */
     static final int MOST_PIECES = 10_000;
     /** Of all lines together: a plan of more would take more memory and time than a shop has. */
-    static final int MOST_IN_ALL = 20_000;
+    static final int MOST_IN_ALL = 200_000;
 
     private static final Reading<Integer> PRIORITY = Readings.whole(1, 9);
     private static final Reading<Integer> FINISHING = Readings.whole(0, Piece.Source.MOST_DAYS);

@@ -206,14 +206,10 @@ public final class ShopFolder {
         }
         PinsCsv pins = new PinsCsv(
                 piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
+        Set<String> planned = new HashSet<>();
+        orders.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(planned::add));
         return files.findTable(PinsCsv.NAME).map(pins::read).orElse(List.of()).stream()
-                .filter(pin -> allRead || isPlanned(pin, orders))
+                .filter(pin -> allRead || planned.contains(pin.piece()))
                 .toList();
-    }
-
-    private static boolean isPlanned(Pin pin, List<OrderLine> orders) {
-        return orders.stream()
-                .flatMap(line -> line.demanded().pieces().stream())
-                .anyMatch(piece -> piece.id().equals(pin.piece()));
     }
 }

@@ -107,7 +107,7 @@ final class StatedLimitsTest {
                     new Probe(
                             REELS,
                             most -> REEL_HEAD.strip() + ",place\nE7,BRAID-12,71,62 m,," + many("x", most) + "\n",
-                            "at most 32767 characters in a cell")),
+                            "at most 1000000 characters in a cell")),
             Map.entry(
                     "brackets open at once",
                     new Probe(
@@ -172,10 +172,11 @@ final class StatedLimitsTest {
                     new Probe(
                             ORDERS,
                             most -> ORDER_HEAD
-                                    + order("A", "9 m", 10_000, 1, 0, "")
-                                    + order("B", "9 m", most - 10_000 - 1, 1, 0, "")
-                                    + order("C", "9 m", 1, 1, 0, ""),
-                            "at most 20000 pieces in all lines together; these would make 20001")),
+                                    + LongStream.range(0, most / 10_000)
+                                            .mapToObj(line -> order("A" + line, "9 m", 10_000, 1, 0, ""))
+                                            .collect(Collectors.joining())
+                                    + (most % 10_000 == 0 ? "" : order("Z", "9 m", most % 10_000, 1, 0, "")),
+                            "at most 200000 pieces in all lines together; these would make 200001")),
             Map.entry(
                     "legs of an assembly",
                     new Probe(ORDERS, most -> ORDER_HEAD + order("A", "9 m", 1, most, 0, ""), "from 1 to 100")),
@@ -188,10 +189,10 @@ final class StatedLimitsTest {
                             REELS,
                             most -> REEL_HEAD + "E7,BRAID-12,71,62 m,"
                                     + LongStream.range(0, most)
-                                            .mapToObj(at -> at * 5 + " mm")
+                                            .mapToObj(at -> at * 3 + " mm")
                                             .collect(Collectors.joining("; "))
                                     + "\n",
-                            "at most 200 flaws")),
+                            "at most 20000 flaws")),
             Map.entry(
                     "reels that one offer has",
                     new Probe(

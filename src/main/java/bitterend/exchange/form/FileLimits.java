@@ -10,8 +10,8 @@ public final class FileLimits {
     public static final int MOST_ROWS = 200_000;
     /** Cells of a row, those of a workbook. */
     public static final int MOST_COLUMNS = Limits.MOST_COLUMNS;
-    /** Characters of a cell, those of a workbook. */
-    public static final int LONGEST_CELL = Limits.LONGEST_CELL;
+    /** Characters of a cell of a CSV file: room for every flaw of a reel. */
+    public static final int LONGEST_CELL = 1_000_000;
     /** Names, values and brackets of a JSON file. */
     public static final int MOST_PARTS = 2_000_000;
     /** Brackets of a JSON file that are open at once. */
