@@ -186,7 +186,7 @@ final class QuoteCommand implements Callable<Integer> {
     /** Lines that are left out, those that could not be priced among them. */
     private static List<Finding> told(List<Finding> leftOut, Quote quote) {
         List<Finding> all = new ArrayList<>(leftOut);
-        quote.lacking().forEach(each -> all.add(each.finding().leavingOut()));
+        quote.lacking().forEach(each -> each.findings().forEach(finding -> all.add(finding.leavingOut())));
         return all;
     }
 

@@ -190,11 +190,15 @@ public final class QuoteRequestFile {
         List<QuoteLine> read = new ArrayList<>();
         Map<String, String> names = new HashMap<>();
         Recipient recipient = known;
-        List<String> leftOut = new ArrayList<>();
+        List<Fields> leftOut = new ArrayList<>();
         for (Fields row : rows) {
             recipient = completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
             row.text("line").ifPresent(line -> row.once("line", line, names));
+            row.text("instead of")
+                    .filter(line -> !isWanted(rows, line))
+                    .ifPresent(line ->
+                            row.error("instead of", "a line of this request that is not itself instead of another"));
             List<QuoteLine> priced = priced(row, asked);
             if (!priced.isEmpty()) {
                 Map<String, String> filled = row.filled();
@@ -204,13 +208,10 @@ public final class QuoteRequestFile {
                 kept.add(filled);
             }
             read.addAll(priced);
-            row.text("line").filter(line -> priced.isEmpty()).ifPresent(leftOut::add);
-        }
-        rows.forEach(row -> row.text("instead of").ifPresent(line -> {
-            if (!isWanted(rows, line)) {
-                row.error("instead of", "a line of this request that is not itself instead of another");
+            if (priced.isEmpty()) {
+                leftOut.add(row);
             }
-        }));
+        }
         new SharedHardware(read.stream().map(QuoteLine::assembly).toList()).check(findings);
         if (rows.isEmpty() && !findings.hasErrors()) {
             findings.add(Finding.error(id, "", "", "", "a request of at least one line"));
@@ -221,7 +222,12 @@ public final class QuoteRequestFile {
         String order = read.get(0).assembly().ordered().source().order();
         String asking = customer.isEmpty() ? read.get(0).assembly().ordered().customer() : customer;
         return Optional.of(new QuoteRequest(
-                order, asking, day, read, recipient, new QuoteRequest.Given(leftOut, "", Delivery.BY_ARRANGEMENT)));
+                order,
+                asking,
+                day,
+                read,
+                recipient,
+                new QuoteRequest.Given(UnpricedRows.lacking(leftOut, names, findings), "", Delivery.BY_ARRANGEMENT)));
     }
 
     private static boolean isWanted(List<Fields> rows, String line) {

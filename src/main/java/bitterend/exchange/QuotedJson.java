@@ -9,7 +9,6 @@ import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.Variation;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -57,16 +56,9 @@ final class QuotedJson {
 
     /** Lines that are not in it. */
     static List<JsonTree> lacking(Quote quote) {
-        List<JsonTree> lines = new ArrayList<>();
-        quote.lacking()
-                .forEach(each ->
-                        lines.add(new JsonTree().with("line", each.line()).with("why", each.why())));
-        quote.request()
-                .given()
-                .leftOut()
-                .forEach(line -> lines.add(
-                        new JsonTree().with("line", line).with("why", "it cannot be made as it is described")));
-        return lines;
+        return quote.notPriced().stream()
+                .map(each -> new JsonTree().with("line", each.line()).with("why", each.why()))
+                .toList();
     }
 
     /** A line and its price. */

@@ -125,7 +125,12 @@ public record Finding(
      */
     @Override
     public String toString() {
-        StringBuilder line = new StringBuilder(word()).append(": ").append(file);
+        return word() + ": " + told();
+    }
+
+    /** The same without what becomes of it: where it is, what was found there and what would have been right. */
+    public String told() {
+        StringBuilder line = new StringBuilder(file);
         if (!place.isEmpty()) {
             line.append(", ").append(place);
         }

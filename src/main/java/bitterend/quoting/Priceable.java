@@ -36,7 +36,10 @@ final class Priceable {
                 .toList();
         Set<String> ropes = wanted.stream().map(QuoteLine::rope).collect(Collectors.toCollection(TreeSet::new));
         ropes.forEach(parting::tooMany);
-        Set<String> left = parting.lines.stream().map(QuoteLine::name).collect(Collectors.toSet());
+        Set<String> left = parting.lines.stream()
+                .filter(line -> !line.isAlternative())
+                .map(QuoteLine::name)
+                .collect(Collectors.toSet());
         List.copyOf(parting.lines).stream()
                 .filter(line -> line.isAlternative()
                         && !left.contains(line.asked().terms().insteadOf()))
@@ -97,7 +100,13 @@ final class Priceable {
 
     private void leave(QuoteLine line, String why, Finding finding) {
         lines.remove(line);
-        lacking.add(new Lacking(line.name(), why, finding));
+        Lacking.Asked asked = new Lacking.Asked(
+                line.name(),
+                line.assembly().ordered().note(),
+                line.assembly().make().finished().kept(),
+                line.rope(),
+                false);
+        lacking.add(new Lacking(asked, why, List.of(finding)));
     }
 
     private static Finding finding(QuoteLine line, String field, String found, String expected) {

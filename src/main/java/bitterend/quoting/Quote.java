@@ -1,10 +1,13 @@
 package bitterend.quoting;
 
 import bitterend.finding.Finding;
+import bitterend.finding.NaturalOrder;
 import bitterend.market.Bill;
 import bitterend.measure.Money;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A price for a request, with all that stands behind it.
@@ -60,6 +63,14 @@ public record Quote(
         return lines.stream().anyMatch(line -> variations(Variation.Kind.APART).stream()
                 .anyMatch(apart -> apart.line().equals(line.line().name())
                         && apart.price().price().compareTo(line.buildUp().price()) > 0));
+    }
+
+    /** Every line that has no price, those among them that could not be read or made, in the order of the request. */
+    public List<Lacking> notPriced() {
+        return Stream.concat(lacking.stream(), request.given().leftOut().stream())
+                .sorted(Comparator.comparing(
+                        (Lacking each) -> each.findings().get(0).place(), NaturalOrder.IDS))
+                .toList();
     }
 
     /** All lines together, before tax. */

@@ -52,11 +52,11 @@ public record QuoteRequest(
     /**
      * What a request is priced with.
      *
-     * @param leftOut names of lines that could not be read or made
+     * @param leftOut lines that could not be read or made
      * @param accepted who accepts that minutes or prices are missing; empty when nobody does
      * @param delivery when it could be made
      */
-    public record Given(List<String> leftOut, String accepted, Delivery delivery) {
+    public record Given(List<Lacking> leftOut, String accepted, Delivery delivery) {
         /** Every line could be read, and nobody accepted anything. */
         public static final Given NOTHING = new Given(List.of(), "", Delivery.BY_ARRANGEMENT);
 

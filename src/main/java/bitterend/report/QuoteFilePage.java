@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
+import bitterend.finding.Finding;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.quoting.BuildUp;
@@ -15,6 +16,7 @@ import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A quote as the estimator files it: how every price comes about, the rope drawn, the waste and who pays for it. */
 public final class QuoteFilePage {
@@ -58,13 +60,9 @@ public final class QuoteFilePage {
 
     /** What is not priced, and who accepts that something is missing in a price. */
     private static void provisos(Writing page, Quote quote) {
-        quote.lacking()
-                .forEach(line -> page.caution("line " + line.line() + " is not priced: " + line.why() + ". It wants "
-                        + line.finding().expected() + "."));
-        quote.request()
-                .given()
-                .leftOut()
-                .forEach(line -> page.caution("line " + line + " is left out: it cannot be made"));
+        quote.notPriced()
+                .forEach(line -> page.caution(line.asked().forFile() + " is not priced: " + line.why() + " ("
+                        + line.findings().stream().map(Finding::told).collect(Collectors.joining("; ")) + ")."));
         int gaps = quote.gaps().size();
         if (gaps > 0) {
             String accepted = quote.request().given().accepted();

@@ -43,14 +43,9 @@ public final class QuotePage {
         say(page, letter.own().before());
         QuoteWords words = new QuoteWords(catalogue, figures);
         new QuoteLineTable(figures, words).write(page, quote);
-        quote.lacking()
+        quote.notPriced()
                 .forEach(line -> page.caution(
-                        "line " + line.line() + " is not in this quote and not in its total: " + line.why() + "."));
-        quote.request()
-                .given()
-                .leftOut()
-                .forEach(line -> page.caution("line " + line
-                        + " is not in this quote and not in its total: it cannot be made as it is described."));
+                        line.asked().forCustomer() + " is not priced and not in the total: " + line.why() + "."));
         if (quote.holdsTogetherAlone()) {
             page.paragraph("Prices hold for the whole request: a line may be dearer when it is ordered by itself.");
         }

@@ -380,10 +380,10 @@ final class CustomersPageTest {
             saysAll(
                     run.out(),
                     "left out: some.csv, row 3, length: found \"900 m\", expected pieces no longer than",
-                    "Caution: line 2 is not",
+                    "Caution: line 2 (900 m",
                     "a piece of it is longer than any reel",
-                    "Caution: line 3 is",
-                    "Caution: line 4 is not",
+                    "Caution: line 3 (5 m",
+                    "Caution: line 4 (7 m",
                     "line 2, whose place it would take, is not in this quote");
         }
         Run json = Run.of("quote", shop.toString(), request.toString(), "--customer", "--json", "--time", "300ms");

@@ -38,7 +38,7 @@ final class QuoterTest {
 
     private static List<Finding> findings(Counter counter) {
         return counter.quoter().lacking(counter.request()).stream()
-                .map(Lacking::finding)
+                .flatMap(each -> each.findings().stream())
                 .toList();
     }
 

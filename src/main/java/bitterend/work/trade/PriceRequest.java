@@ -83,7 +83,8 @@ public final class PriceRequest {
                 .anyMatch(line -> !line.isAlternative()
                         && lacking.stream().noneMatch(each -> each.line().equals(line.name())));
         if (!any) {
-            return new Result.NotPriced(lacking.stream().map(Lacking::finding).toList());
+            return new Result.NotPriced(
+                    lacking.stream().flatMap(each -> each.findings().stream()).toList());
         }
         Quote quote = quoter.quote(timed, quantities);
         DeliveryDay delivery = new DeliveryDay(now.shop().settings().bench().hours(), book);
