@@ -55,10 +55,9 @@ final class ReorderCommand implements Callable<Integer> {
     @Option(
             names = "--service",
             paramLabel = "PERCENT",
-            defaultValue = "95",
             converter = Typed.Service.class,
-            description = "So much of the rope is to be there in time. Default: ${DEFAULT-VALUE}.")
-    private Ratio service = Terms.USUAL_SERVICE;
+            description = "So much of the rope is to be there in time. Default: service of shop.json, else 97.")
+    private @Nullable Ratio service;
 
     @Option(
             names = "--budget",

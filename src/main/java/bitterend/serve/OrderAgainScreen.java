@@ -61,8 +61,8 @@ final class OrderAgainScreen implements Screen {
             site.tell(request, Loft.BROKEN);
             return;
         }
-        Proposal proposal = new ProposeOrder(now)
-                .propose(new ProposeOrder.Request(Loft.day(now), Terms.USUAL_SERVICE, Terms.NO_BUDGET, SEED));
+        Proposal proposal =
+                new ProposeOrder(now).propose(new ProposeOrder.Request(Loft.day(now), null, Terms.NO_BUDGET, SEED));
         List<FormView> forms = Stream.of(order(now, proposal), back())
                 .map(view -> view.of(form, refused))
                 .toList();

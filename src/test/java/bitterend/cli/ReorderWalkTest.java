@@ -206,6 +206,25 @@ final class ReorderWalkTest {
         assertFalse(some.contains("beyond the budget"), some);
     }
 
+    /** Rope cut in lumps: what the shop asks of its service is what is asked here, unless something else is typed. */
+    @Test
+    void service_isThatOfTheShop() throws IOException {
+        StringBuilder history = new StringBuilder("order,line,placed,rope,quantity,length,end a,end b\n");
+        for (int week = 1; week <= 40; week++) {
+            history.append("H-" + week + ",1," + DAY.minusWeeks(week) + ",BRAID-12," + (week % 7 == 0 ? 9 : 1)
+                    + ",9.8 m,sealed,sealed\n");
+        }
+        write("history.csv", history.toString());
+        String settings = Files.readString(shop.resolve("shop.json"));
+        write("shop.json", settings.replaceFirst("\\{", "{\"service\": \"80 %\", "));
+        String low = flat(run(0, "reorder", "SHOP"));
+        assertEquals(low, flat(run(0, "reorder", "SHOP", "--service", "80")));
+        write("shop.json", settings.replaceFirst("\\{", "{\"service\": \"99 %\", "));
+        String high = flat(run(0, "reorder", "SHOP"));
+        assertEquals(high, flat(run(0, "reorder", "SHOP", "--service", "99")));
+        assertFalse(high.equals(low), high);
+    }
+
     @Test
     void offerThatComesInTime_goesBeforeACheaperOneThatDoesNot() throws IOException {
         offers("CHEAP,Far Works,BRAID-12,100 m,100 EUR,,,70,1", "QUICK,Hawser Yard,BRAID-12,100 m,190 EUR,,,7,1");

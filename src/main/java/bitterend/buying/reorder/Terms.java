@@ -20,7 +20,4 @@ public record Terms(Ratio service, Money budget, int mostWeeks, Ratio interest, 
 
     /** Half a year. Our own choice, no source. */
     public static final int USUAL_WEEKS = 26;
-
-    /** Nineteen metres of twenty. Our own choice, no source. */
-    public static final Ratio USUAL_SERVICE = Ratio.percent(95);
 }

@@ -39,7 +39,8 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
 
     /**
      * The point of a rope on a day. What is missed on the average until an order comes may be the share of the order that need
-     * not be there in time (the usual definition of a fill rate).
+     * not be there in time (the usual definition of a fill rate); but it is never below what is used until then on the average: a
+     * large reel would else allow its rope to run dry before each order.
      *
      * @param demand of the rope
      * @param loss of a cut
@@ -54,8 +55,8 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
         long weekly = use / weeks;
         int reels = (int) Math.max(terms.minimum(), Math.min(1_000, (weekly + each - 1) / each));
         Ratio missed = Ratio.ONE.minus(terms.service());
-        return new ReorderPoint(
-                new Length(point(uses, missed.timesRoundedUp(each * reels))), reels, weeks, new Length(use));
+        long point = Math.max(use, point(uses, missed.timesRoundedUp(each * reels)));
+        return new ReorderPoint(new Length(point), reels, weeks, new Length(use));
     }
 
     /** Metres used in each of many futures until an order comes and a week longer, from the least. */

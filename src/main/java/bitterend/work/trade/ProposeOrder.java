@@ -17,8 +17,10 @@ import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Which ropes to order again now: a question that writes nothing. */
 public final class ProposeOrder {
@@ -34,11 +36,15 @@ public final class ProposeOrder {
      * What is asked.
      *
      * @param day the day reels would be ordered
-     * @param service share of the rope that is to be there in time
+     * @param service share of the rope that is to be there in time; null for what the shop says
      * @param budget the most that is paid now, where that is less than the budget of the shop; {@link Terms#NO_BUDGET}
      * @param seed of every draw
      */
-    public record Request(LocalDate day, Ratio service, Money budget, long seed) {}
+    public record Request(LocalDate day, @Nullable Ratio service, Money budget, long seed) {
+        Optional<Ratio> findService() {
+            return Optional.ofNullable(service);
+        }
+    }
 
     /** The proposal. */
     public Proposal propose(Request request) {
@@ -53,7 +59,7 @@ public final class ProposeOrder {
         Spending spending = shop.settings().spending();
         Settings.Holding holding = shop.settings().holding();
         Terms terms = new Terms(
-                request.service(),
+                request.findService().orElse(shop.settings().service()),
                 request.budget().compareTo(spending.budget()) < 0 || !spending.hasBudget()
                         ? request.budget()
                         : spending.budget(),

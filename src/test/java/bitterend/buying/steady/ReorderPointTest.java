@@ -13,16 +13,23 @@ final class ReorderPointTest {
     private static final Ratio SERVICE = Ratio.percent(97);
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
-    /** Three weeks of 40 m, since reels take two weeks and a week passes until the next look; 3 m of 100 may be missed. */
+    /** Three weeks of 40 m, since reels take two weeks and a week passes until the next look. */
     @Test
     void levelDemand_isCoveredUntilReelsCome() {
         ReorderPoint point = point(Orders.level(30, 30, 10), new LeadTime(10, 0, 2), 100, 1);
         assertEquals(3, point.weeks());
         assertEquals(Length.ofMetres(120), point.use());
-        assertEquals(Length.ofMetres(117), point.point());
+        assertEquals(Length.ofMetres(120), point.point());
         assertEquals(1, point.reels());
         assertEquals(
                 5, point(Orders.level(30, 30), new LeadTime(0, 0, 0), 100, 5).reels(), "the minimum");
+    }
+
+    /** 3 % of a large reel is more than three weeks of use: it would be ordered when nothing is left. */
+    @Test
+    void largeReel_isOrderedBeforeItsRopeRunsDry() {
+        ReorderPoint point = point(Orders.level(30, 30, 10), new LeadTime(10, 0, 2), 5_000, 1);
+        assertEquals(point.use(), point.point());
     }
 
     @Test
