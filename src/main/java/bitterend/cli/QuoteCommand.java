@@ -16,11 +16,17 @@ import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteTables;
 import bitterend.report.page.Document;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.quotes.KeepQuote;
 import bitterend.work.trade.PriceRequest;
 import bitterend.work.trade.PriceRequest.Result;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -136,6 +142,12 @@ final class QuoteCommand implements Callable<Integer> {
             terminal.err().println("Help: bitterend quote --help");
             return ExitCode.BAD_COMMAND_LINE.number();
         }
+        if (out != null && Files.exists(out, LinkOption.NOFOLLOW_LINKS)) {
+            terminal.err()
+                    .println(Wording.sentence("error: --out: found " + out + ", which is there already; expected a file"
+                            + " that is not there yet. Nothing was written."));
+            return ExitCode.BAD_INPUT.number();
+        }
         shop.folder = folder;
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get())).number();
@@ -177,6 +189,10 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         KeptQuote.Pages pages = kept.get().quote().pages();
+        if (customer && isUnfinished(kept.get().priced())) {
+            QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
+            return ExitCode.NOT_ALL_PLANNED;
+        }
         List<Finding> all = told(leftOut, kept.get().priced());
         show(now.shop(), kept.get().priced(), all, customer ? pages.forCustomer() : pages.forFile());
         QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
@@ -206,11 +222,7 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         Quote quote = ((Result.Priced) result).quote();
-        if (customer && quote.isUnfinished()) {
-            complain(quote.gaps());
-            terminal.err()
-                    .println("error: the price for the customer lacks what is said above; state it, or say who accepts"
-                            + " that with --accept");
+        if (customer && isUnfinished(quote)) {
             return ExitCode.BAD_INPUT;
         }
         List<Finding> all = told(leftOut, quote);
@@ -218,10 +230,21 @@ final class QuoteCommand implements Callable<Integer> {
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
+    /** Whether there is no page for the customer; what it lacks is told. */
+    private boolean isUnfinished(Quote quote) {
+        if (quote.isUnfinished()) {
+            complain(quote.gaps());
+            terminal.err()
+                    .println("error: the price for the customer lacks what is said above; state it, or say who accepts"
+                            + " that with --accept");
+        }
+        return quote.isUnfinished();
+    }
+
     private void show(Shop read, Quote quote, List<Finding> leftOut, Document page) {
         QuoteJson json = new QuoteJson(read.settings().money());
-        if (out != null) {
-            WholeFile.write(out, json.forTheFile(quote));
+        if (out != null && !WholeFile.create(out, json.forTheFile(quote).getBytes(StandardCharsets.UTF_8))) {
+            throw new UncheckedIOException(new FileAlreadyExistsException(out.toString()));
         }
         files.write(terminal, page, read.settings().quote().letter().paper());
         QuoteTables values = new QuoteTables(units.figures(read));

@@ -4,6 +4,7 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Findings;
 import bitterend.report.FindingsPage;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.quotes.QuoteBook;
 import java.util.Optional;
@@ -71,6 +72,11 @@ final class QuoteShowCommand implements Callable<Integer> {
             if (!findings.hasErrors()) {
                 terminal.err().println(QuoteAnswer.none(number, revision, book.names()));
             }
+            return ExitCode.BAD_INPUT;
+        }
+        Optional<String> bar = customer && common.json ? kept.get().barOfCustomer() : Optional.empty();
+        if (bar.isPresent()) {
+            terminal.err().println(Wording.sentence("error: " + bar.get() + "."));
             return ExitCode.BAD_INPUT;
         }
         if (units.isAsked()) {

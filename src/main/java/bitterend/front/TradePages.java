@@ -4,6 +4,7 @@ import bitterend.buying.reorder.Proposal;
 import bitterend.exchange.BuyAdviceJson;
 import bitterend.exchange.BuyJson;
 import bitterend.exchange.Shop;
+import bitterend.exchange.quotes.KeptQuote;
 import bitterend.quoting.Quote;
 import bitterend.report.BuyAdvicePage;
 import bitterend.report.BuyHintsPage;
@@ -96,11 +97,8 @@ public final class TradePages {
     /** In place of the customer's page, while its prices leave something out that nobody accepts. */
     private static Document unfinished(Shop shop, Quote quote) {
         Writing page = new Writing();
-        page.title(
-                "No page for the customer yet: quote",
-                quote.number(),
-                shop.settings().name());
-        page.paragraph("State what is missing, or say who accepts that.");
+        page.title(KeptQuote.Pages.NONE_YET, quote.number(), shop.settings().name());
+        page.paragraph(KeptQuote.Pages.STATE_IT);
         FindingsPage.text(quote.gaps(), Ink.PLAIN).lines().forEach(page::paragraph);
         return page.document();
     }

@@ -3,10 +3,13 @@ package bitterend.exchange.quotes;
 import bitterend.quoting.QuotedWork;
 import bitterend.quoting.life.QuoteEvent.Said;
 import bitterend.quoting.life.QuoteStanding.Head;
+import bitterend.report.page.Block;
 import bitterend.report.page.Document;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A quote as it was filed: with its prices, its pages and the request it answers, so that nothing in it changes whatever
@@ -31,5 +34,36 @@ public record KeptQuote(
      * @param forFile with every inside figure
      * @param forCustomer what the customer got
      */
-    public record Pages(Document forFile, Document forCustomer) {}
+    public record Pages(Document forFile, Document forCustomer) {
+        /** How the title of what is filed in place of a customer's page begins, while its prices leave something out. */
+        public static final String NONE_YET = "No page for the customer yet: quote";
+
+        /** The words above what is missing. */
+        public static final String STATE_IT = "State what is missing, or say who accepts that.";
+
+        /** What the prices leave out that nobody accepts; nothing where there is a page for the customer. */
+        public Optional<String> missing() {
+            boolean none = forCustomer.blocks().stream()
+                    .anyMatch(block ->
+                            block instanceof Block.Title title && title.kind().equals(NONE_YET));
+            return none
+                    ? Optional.of(forCustomer.blocks().stream()
+                            .filter(Block.Paragraph.class::isInstance)
+                            .map(block -> ((Block.Paragraph) block).words().strip())
+                            .dropWhile(words -> !words.equals(STATE_IT))
+                            .skip(1)
+                            .collect(Collectors.joining(" "))
+                            .replace(" error: ", "; ")
+                            .replaceFirst("^error: ", ""))
+                    : Optional.empty();
+        }
+    }
+
+    /** Why it may not go to the customer, and what helps; nothing when it may. */
+    public Optional<String> barOfCustomer() {
+        return pages.missing()
+                .map(missing -> "quote " + head.name().words() + " has no page for the customer, for its prices leave"
+                        + " something out: " + missing + "; state that and draw it up anew with quote revise, or say"
+                        + " who accepts it: quote revise with --accept NAME");
+    }
 }

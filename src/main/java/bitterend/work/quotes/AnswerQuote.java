@@ -101,7 +101,8 @@ public final class AnswerQuote {
         if (kept.isEmpty() || standing.isEmpty()) {
             return new Result.Refused(none(number));
         }
-        Optional<String> bar = bar(standing.get(), what);
+        Optional<String> bar = bar(standing.get(), what)
+                .or(() -> what == What.DECLINED ? Optional.empty() : kept.get().barOfCustomer());
         return bar.<Result>map(Result.Refused::new)
                 .orElseGet(() -> orRefused(() -> written(kept.get(), day, what, accepting)));
     }

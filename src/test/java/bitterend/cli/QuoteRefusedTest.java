@@ -1,0 +1,71 @@
+package bitterend.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What may not happen to a quote, on the command line. */
+final class QuoteRefusedTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path shop = Path.of("");
+
+    @BeforeEach
+    void copyShed() throws IOException {
+        shop = DemoShop.copy("eider-shed", folder);
+        Files.writeString(shop.resolve("asks.csv"), "line,customer,rope,length\n1,tug,LAID-14,5 m\n");
+    }
+
+    private Run run(int code, String words) {
+        String[] typed = words.split(" ");
+        for (int i = 0; i < typed.length; i++) {
+            typed[i] = typed[i].replace("_", " ").replace("SHOP", "" + shop);
+        }
+        Run run = Run.of(typed);
+        assertEquals(code, run.code(), words + "\n" + run.out() + run.err());
+        return run;
+    }
+
+    /** Ends without minutes: the shop would work for nothing. */
+    private void keepWithoutMinutes() throws IOException {
+        Files.writeString(
+                shop.resolve("lacks.csv"),
+                "line,customer,rope,length,end a,quantity\n1,tug,LAID-14,5 m,three-strand-eye length 20 cm,1\n");
+        run(0, "quote SHOP SHOP/lacks.csv --keep --time 100ms");
+    }
+
+    @Test
+    void quoteWithoutACustomersPage_isNeitherSentNorAccepted_untilSomebodyAcceptsWhatItLacks() throws IOException {
+        keepWithoutMinutes();
+        String orders = Files.readString(shop.resolve("orders.csv"));
+        for (String words : List.of("sent SHOP Q-2601", "accept SHOP Q-2601", "show SHOP Q-2601 --customer --json")) {
+            Run refused = run(3, "quote " + words);
+            assertEquals("", refused.out());
+            String why = refused.err().replaceAll("\\s+", " ");
+            assertTrue(why.contains("minutes: found \"none for 3-strand eye splice\""), why);
+            assertTrue(why.contains("quote revise with --accept NAME"), why);
+        }
+        assertEquals(orders, Files.readString(shop.resolve("orders.csv")));
+        run(0, "quote revise SHOP Q-2601 --accept Ada --time 100ms");
+        run(0, "quote sent SHOP Q-2601");
+        assertTrue(run(0, "quote show SHOP Q-2601 --customer --json").out().contains("\"total\""));
+    }
+
+    @Test
+    void fileOfAQuote_isNotWrittenOver() throws IOException {
+        Path filed = folder.resolve("filed.json");
+        Files.writeString(filed, "mine");
+        Run refused = Run.of("quote", "" + shop, shop + "/asks.csv", "--time", "100ms", "--out", "" + filed);
+        assertEquals(3, refused.code(), refused.err());
+        assertTrue(refused.err().replaceAll("\\s+", " ").contains("which is there already"), refused.err());
+        assertEquals("mine", Files.readString(filed));
+    }
+}
