@@ -83,7 +83,17 @@ final class TableFilesTest {
 
     @Test
     void customersQuote_hasNoInsideFigure() throws IOException {
-        Sheet quote = written("Quote", "quote", shop.toString(), "--order", "E-31", "--time", "100ms", "--customer");
+        Sheet quote = written(
+                "Quote",
+                "quote",
+                shop.toString(),
+                "--order",
+                "E-31",
+                "--time",
+                "100ms",
+                "--customer",
+                "--accept",
+                "Ada");
         assertFalse(quote.rows().get(0).texts().toString().contains("margin"));
     }
 
