@@ -8,7 +8,8 @@ import java.util.SplittableRandom;
 
 /**
  * When to order a rope again: once what is on the rack and on order, less what is booked, is below the point. It looks at
- * sums of lengths, not at remnants too short for a piece; the study, which lives it through, does.
+ * sums of lengths, not at remnants too short for a piece; the study, which lives it through, does. Point and share in time as in
+ * Silver, Pyke and Peterson (docs/bibliography.md, Buying).
  *
  * @param point the metres below which to order
  * @param reels how many at a time
