@@ -4,10 +4,12 @@ import bitterend.buying.reorder.Line;
 import bitterend.buying.reorder.Need;
 import bitterend.buying.reorder.Position;
 import bitterend.buying.reorder.Proposal;
+import bitterend.buying.reorder.Terms;
 import bitterend.exchange.form.JsonTree;
 import bitterend.market.Bill;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
+import bitterend.measure.RatioText;
 import java.time.LocalDate;
 import java.util.Locale;
 
@@ -39,7 +41,19 @@ public final class ReorderJson {
                                         .with("beyond", LengthText.exact(each.beyond())))
                                 .toList())
                 .with("notOffered", (Object) proposal.unoffered())
+                .with("leftOut", BuyJson.leftOut(proposal.leftOut()))
+                .with("restsOn", restsOn(proposal.terms()))
                 .text();
+    }
+
+    private JsonTree restsOn(Terms terms) {
+        return new JsonTree()
+                .with("service", RatioText.exact(terms.service()))
+                .with("budget", terms.hasBudget() ? money.print(terms.budget()) : "")
+                .with("budgetOfTheShopHolds", terms.isHeldByShop())
+                .with("mostWeeks", terms.mostWeeks())
+                .with("interest", RatioText.exact(terms.interest()))
+                .with("room", money.print(terms.room()));
     }
 
     private JsonTree order(Bill.Order order) {

@@ -3,6 +3,8 @@ package bitterend.report;
 import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Spending;
+import bitterend.measure.Cost;
+import bitterend.measure.Ratio;
 import bitterend.report.page.Writing;
 
 /** What an advice rests on, and what was not looked at. */
@@ -17,11 +19,8 @@ final class BuyAssumed {
         page.heading("What this rests on");
         page.paragraph("Reels ordered on " + orders.day().day() + "; searched no longer than "
                 + assumed.time().toSeconds() + " seconds; " + limits(assumed.spending()) + ".");
-        page.paragraph("Rope on the rack costs "
-                + figures.percent(
-                        assumed.interest().numerator(), assumed.interest().denominator(), 1)
-                + " % interest a year, and each coil " + figures.money(assumed.room())
-                + " a week for its room. Each new coil is worth what it is with the new ones that are shorter before it. Rope"
+        page.paragraph(holding(figures, assumed.interest(), assumed.room())
+                + ". Each new coil is worth what it is with the new ones that are shorter before it. Rope"
                 + " on the rack is worth no more than the cheapest offer of as much.");
         int days = assumed.lateness().days();
         page.paragraph("Reels are counted on as much later than their suppliers say as those usually are: " + days
@@ -31,6 +30,12 @@ final class BuyAssumed {
         page.paragraph(
                 "Not looked at: work that nobody has ordered yet, seasons, prices that change, a certificate that comes"
                         + " later than its reel, money for rope that is ordered already.");
+    }
+
+    /** What rope on the rack costs, without a full stop. */
+    static String holding(Figures figures, Ratio interest, Cost room) {
+        return "Rope on the rack costs " + figures.percent(interest.numerator(), interest.denominator(), 1)
+                + " % interest a year, and each coil " + figures.money(room) + " a week for its room";
     }
 
     private String limits(Spending spending) {

@@ -52,6 +52,9 @@ public final class ReorderPage {
             page.paragraph("Nobody offers: "
                     + proposal.unoffered().stream().map(Wording::printable).collect(Collectors.joining(", ")) + ".");
         }
+        ReorderAssumed assumed = new ReorderAssumed(figures);
+        assumed.leftOut(page, proposal);
+        assumed.write(page, proposal);
         return page.document();
     }
 

@@ -1,6 +1,7 @@
 package bitterend.buying.reorder;
 
 import bitterend.market.Bill;
+import bitterend.market.LeftOut;
 import bitterend.measure.Length;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.List;
  * @param unpaid what is due and goes beyond the budget
  * @param booked ropes without a past of which more is booked than there is and comes
  * @param unoffered ropes with a past that nobody offers
+ * @param leftOut offers of all these ropes that nobody can order, each with its reason
+ * @param terms what the shop asks
  */
 public record Proposal(
         LocalDate day,
@@ -23,13 +26,16 @@ public record Proposal(
         List<Line> later,
         List<Line> unpaid,
         List<Booked> booked,
-        List<String> unoffered) {
+        List<String> unoffered,
+        List<LeftOut> leftOut,
+        Terms terms) {
     public Proposal {
         lines = List.copyOf(lines);
         later = List.copyOf(later);
         unpaid = List.copyOf(unpaid);
         booked = List.copyOf(booked);
         unoffered = List.copyOf(unoffered);
+        leftOut = List.copyOf(leftOut);
     }
 
     /**

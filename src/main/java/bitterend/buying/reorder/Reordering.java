@@ -6,6 +6,7 @@ import bitterend.catalogue.Rope;
 import bitterend.finding.NaturalOrder;
 import bitterend.history.History;
 import bitterend.market.Bill;
+import bitterend.market.LeftOut;
 import bitterend.market.Market;
 import bitterend.market.Offer;
 import bitterend.market.UsualLateness;
@@ -89,7 +90,14 @@ public final class Reordering {
                 .filter(line -> !ropes.contains(line.need().rope()))
                 .filter(line -> !line.orderBy().equals(LocalDate.MAX))
                 .toList();
-        return new Proposal(market.day(), paid, bill(paid), later, unpaid, booked, unoffered);
+        later.forEach(line -> ropes.add(line.need().rope()));
+        booked.forEach(each -> ropes.add(each.rope()));
+        ropes.addAll(unoffered);
+        List<LeftOut> leftOut = market.leftOut().stream()
+                .filter(each -> ropes.contains(each.offer().rope()))
+                .toList();
+        return new Proposal(
+                market.day(), paid, bill(paid), later, unpaid, booked, unoffered, leftOut, terms);
     }
 
     private static Map<String, List<Line>> bySupplier(List<Line> lines) {

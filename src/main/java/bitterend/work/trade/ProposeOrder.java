@@ -63,6 +63,7 @@ public final class ProposeOrder {
                 request.budget().compareTo(spending.budget()) < 0 || !spending.hasBudget()
                         ? request.budget()
                         : spending.budget(),
+                request.budget(),
                 spending.hasMostWeeks() ? spending.mostWeeks() : Terms.USUAL_WEEKS,
                 holding.interest(),
                 holding.room(),
