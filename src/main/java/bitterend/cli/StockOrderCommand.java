@@ -128,12 +128,17 @@ final class StockOrderCommand implements Callable<Integer> {
                 terminal,
                 common.json,
                 new Answer(
-                        () -> new NewOrderJson(now.settings().money()).text(ordered.order(), accept),
+                        () -> new NewOrderJson(now.settings().money()).text(ordered.order(), accept, ordered.already()),
                         () -> new NewOrderPage(units.figures(now), now.catalogue())
                                 .of(
                                         now.settings().name(),
                                         now.settings().quote().letter(),
                                         ordered.order())));
+        if (!ordered.already().isEmpty()) {
+            terminal.err()
+                    .println(Wording.sentence("warning: the same was ordered today already: "
+                            + String.join(", ", ordered.already()) + "."));
+        }
         String at = CommandWord.of(shop.folder.toString());
         terminal.err()
                 .println(Wording.sentence(

@@ -14,8 +14,12 @@ public final class NewOrderJson {
         this.money = money;
     }
 
-    /** An order, and whether it is written to {@code on-order.csv}. */
-    public String text(NewOrder order, boolean written) {
+    /**
+     * An order, and whether it is written to {@code on-order.csv}.
+     *
+     * @param already numbers of the same reels that were ordered today before
+     */
+    public String text(NewOrder order, boolean written, List<String> already) {
         return new JsonTree()
                 .with("format", "bitterend/order/1")
                 .with("day", order.day().toString())
@@ -27,6 +31,7 @@ public final class NewOrderJson {
                                 .toList())
                 .with("sum", money.print(order.bill().sum()))
                 .with("allowed", order.bill().isAllowed())
+                .with("orderedToday", (Object) already)
                 .text();
     }
 

@@ -88,11 +88,13 @@ public final class ProposalCsv {
 
     private List<Row> rows(InputFile file) {
         List<Row> rows = new ArrayList<>();
+        ProposalDoubts doubts = new ProposalDoubts(offers, shop.settings().money(), day);
         for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
             int reels = row.optional("quantity", Readings.whole(0, MOST_REELS), 0);
             if (row.sound() && reels > 0) {
                 Row read = row.text("offer").isPresent() ? ofOffer(row, reels) : ofNone(row, reels);
                 if (row.sound()) {
+                    doubts.of(row, read);
                     rows.add(read);
                 }
             }

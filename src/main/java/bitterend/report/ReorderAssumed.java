@@ -24,7 +24,8 @@ final class ReorderAssumed {
     }
 
     private static String sentence(LeftOut each) {
-        return Wording.printable(each.offer().rope()) + ": " + Wording.printable(each.offer().id()) + " of "
+        return Wording.printable(each.offer().rope()) + ": "
+                + Wording.printable(each.offer().id()) + " of "
                 + ReorderPage.supplierName(each.offer().supplier()) + " is left out: " + BuyingWords.why(each) + ".";
     }
 

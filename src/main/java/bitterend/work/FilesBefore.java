@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -100,6 +101,15 @@ public final class FilesBefore {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    /** The first of a day, by the clock, that was not taken back. */
+    public Optional<Path> firstOf(LocalDate day) {
+        return all().stream()
+                .filter(folder -> folder.getFileName().toString().startsWith(day + " ")
+                        && Files.exists(folder.resolve(LIST))
+                        && !folder.toString().endsWith(BACK))
+                .min(Path::compareTo);
     }
 
     /** The files of one of them with what they became. */

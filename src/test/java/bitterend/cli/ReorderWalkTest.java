@@ -233,6 +233,37 @@ final class ReorderWalkTest {
         assertTrue(flat(run(0, "reorder", "SHOP")).contains("BRAID-12 CHEAP"));
     }
 
+    /** What nobody can order is named, and what the proposal rests on: the budget of the shop, though more is typed. */
+    @Test
+    void page_saysWhatCannotBeOrdered_andWhatItRestsOn() throws IOException {
+        write(
+                "offers.csv",
+                """
+                offer,supplier,rope,length,price,lead days,supply,valid until
+                B,Hawser Yard,BRAID-12,100 m,190 EUR,7,,
+                OLD,Hawser Yard,BRAID-12,100 m,90 EUR,7,,2026-02-01
+                GONE,Hawser Yard,LAID-14,100 m,150 EUR,7,0,
+                """);
+        String settings = Files.readString(shop.resolve("shop.json"));
+        write(
+                "shop.json",
+                settings.replaceFirst(
+                        "\\{", "{\"service\": \"96 %\", \"budget\": \"500.00 EUR\", \"mostWeeks\": 40, "));
+        String told = flat(run(0, "reorder", "SHOP", "--budget", "900"));
+        assertTrue(told.contains("BRAID-12: OLD of Hawser Yard is left out: valid until 2026-02-01."), told);
+        assertTrue(told.contains("LAID-14: GONE of Hawser Yard is left out: nothing is left of it."), told);
+        assertTrue(
+                told.contains(
+                        "Reels ordered on 2026-03-02, so that 96 % of the rope is there in time; a budget of 500.00"
+                                + " EUR, freight included; rope for 40 weeks at the most where an offer allows it."),
+                told);
+        assertTrue(told.contains("The budget of the shop holds: it is smaller than the 900.00 EUR of --budget."), told);
+        assertTrue(told.contains("% interest a year, and each coil"), told);
+        assertFalse(flat(run(0, "reorder", "SHOP", "--budget", "400")).contains("of the shop holds"));
+        String json = run(0, "reorder", "SHOP", "--json").out();
+        assertTrue(json.contains("\"leftOut\"") && json.contains("\"budget\": \"500.00 EUR\""), json);
+    }
+
     @Test
     void wrongRows_areNamed_andNothingIsWritten() throws IOException {
         Path proposal = Files.writeString(
@@ -257,6 +288,45 @@ final class ReorderWalkTest {
             assertTrue(err.contains(wrong), wrong + "\n" + err);
         }
         assertFalse(Files.exists(shop.resolve("on-order.csv")));
+    }
+
+    @Test
+    void oddRows_areWarnedOf_andLookedAt() throws IOException {
+        offers("B,Hawser Yard,BRAID-12,100 m,190 EUR,4: 150 EUR,2 %,7,1", "L,Hawser Yard,LAID-14,100 m,150 EUR,,,7,1");
+        Path proposal = Files.writeString(
+                folder.resolve("p.csv"),
+                """
+                offer,quantity,expected,price
+                B,3,2026-03-09,150.00 EUR
+                B,2,2026-02-27,190.00 EUR
+                L,1,2026-03-09,140.00 EUR
+                """);
+        Run run = run(0, "stock", "order", "SHOP", "" + proposal);
+        String err = run.err().replaceAll("\\s+", " ");
+        assertTrue(err.contains("190.00 EUR each, the price of 3 reels of B; 150.00 EUR is the price from 4 on"), err);
+        assertTrue(err.contains("row 3, expected: found \"2026-02-27\", expected a day from 2026-03-02 on"), err);
+        assertTrue(
+                err.contains("with those above it is 5 reels, and in one order of so many each costs 150.00 EUR"), err);
+        assertFalse(err.contains("row 4"), "a price that was agreed: " + err);
+    }
+
+    @Test
+    void sameOrderAgainToday_isWarnedOf() throws IOException {
+        Path proposal = Files.writeString(folder.resolve("p.csv"), "offer,quantity\nB,2\n");
+        assertFalse(run(0, "stock", "order", "SHOP", "" + proposal, "--accept")
+                .err()
+                .contains("already"));
+        Path other = Files.writeString(folder.resolve("o.csv"), "offer,quantity\nL,1\n");
+        assertFalse(run(0, "stock", "order", "SHOP", "" + other).err().contains("already"));
+        for (String[] more : new String[][] {{}, {"--accept"}}) {
+            List<String> args = new ArrayList<>(List.of("stock", "order", "SHOP", "" + proposal));
+            args.addAll(List.of(more));
+            String err = run(0, args.toArray(String[]::new)).err();
+            assertTrue(err.contains("warning: the same was ordered today already: P-1."), err);
+        }
+        run(0, "stock", "order", "SHOP", "--back");
+        run(0, "stock", "order", "SHOP", "--back");
+        assertFalse(run(0, "stock", "order", "SHOP", "" + proposal).err().contains("already"));
     }
 
     @Test

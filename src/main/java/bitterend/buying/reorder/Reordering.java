@@ -96,8 +96,7 @@ public final class Reordering {
         List<LeftOut> leftOut = market.leftOut().stream()
                 .filter(each -> ropes.contains(each.offer().rope()))
                 .toList();
-        return new Proposal(
-                market.day(), paid, bill(paid), later, unpaid, booked, unoffered, leftOut, terms);
+        return new Proposal(market.day(), paid, bill(paid), later, unpaid, booked, unoffered, leftOut, terms);
     }
 
     private static Map<String, List<Line>> bySupplier(List<Line> lines) {

@@ -9,6 +9,8 @@ import bitterend.exchange.WholeFile;
 import bitterend.finding.Finding;
 import bitterend.market.Market;
 import bitterend.market.NewOrder;
+import bitterend.market.Offer;
+import bitterend.market.OnOrder;
 import bitterend.measure.LinearMass;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
@@ -21,6 +23,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,8 +51,16 @@ public final class PlaceOrder {
 
     /** What became of it. */
     public sealed interface Result {
-        /** It is in the file. */
-        record Ordered(NewOrder order) implements Result {
+        /**
+         * It is in the file.
+         *
+         * @param already numbers of reels that were ordered today before, of the same rope, length and supplier as one of these
+         */
+        record Ordered(NewOrder order, List<String> already) implements Result {
+            public Ordered {
+                already = List.copyOf(already);
+            }
+
             /** Whether the suppliers take it so. */
             public boolean isAllowed() {
                 return order.bill().isAllowed();
@@ -101,7 +112,27 @@ public final class PlaceOrder {
                     OnOrderText.FILE
                             + " cannot be added to: it must be a table in UTF-8 that begins with its headings, and no workbook");
         }
-        return new Result.Ordered(order(now, rows, day, table.get()));
+        NewOrder order = order(now, rows, day, table.get());
+        return new Result.Ordered(order, already(now, order, OnOrderText.numbers(table.get())));
+    }
+
+    private List<String> already(ShopNow now, NewOrder order, List<String> numbers) {
+        List<String> today = new ArrayList<>(numbers);
+        Optional<Path> first = log.firstOf(LocalDate.ofInstant(at.clock().instant(), ZoneId.systemDefault()));
+        first.flatMap(OnOrderText::find).map(OnOrderText::numbers).ifPresent(today::removeAll);
+        return first.isEmpty()
+                ? List.of()
+                : now.shop().supplies().onOrder().stream()
+                        .filter(each -> today.contains(each.id())
+                                && order.lines().stream().anyMatch(line -> isAlike(line.offer(), each)))
+                        .map(OnOrder::id)
+                        .toList();
+    }
+
+    private static boolean isAlike(Offer offer, OnOrder other) {
+        return offer.rope().equals(other.rope())
+                && offer.supplier().equals(other.supplier())
+                && offer.made().length().equals(other.made().length());
     }
 
     /** Orders it. */
