@@ -16,6 +16,7 @@ import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteTables;
 import bitterend.report.page.Document;
+import bitterend.report.page.PageMark;
 import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
@@ -253,7 +254,8 @@ final class QuoteCommand implements Callable<Integer> {
             terminal.out()
                     .print(
                             customer
-                                    ? new CustomerQuoteJson(read.settings().money()).of(quote, apart)
+                                    ? new CustomerQuoteJson(read.settings().money())
+                                            .of(quote, apart, PageMark.printedOn(page))
                                     : json.forTheFile(quote));
         } else {
             terminal.out().print(FindingsPage.text(leftOut, terminal.ink()));

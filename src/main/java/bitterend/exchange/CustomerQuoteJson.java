@@ -27,13 +27,14 @@ public final class CustomerQuoteJson {
      * Format {@code bitterend/quote-for-customer/1}: prices and what they are for.
      *
      * @param apart whether it says what each line costs by itself
+     * @param mark the mark on its page, which binds a signature to that
      */
-    public String of(Quote quote, boolean apart) {
-        return tree(quote, apart).text();
+    public String of(Quote quote, boolean apart, String mark) {
+        return tree(quote, apart, mark).text();
     }
 
     /** The same as an object of another document. */
-    public JsonTree tree(Quote quote, boolean apart) {
+    public JsonTree tree(Quote quote, boolean apart, String mark) {
         Letter letter = quote.policy().letter();
         Recipient recipient = quote.request().recipient();
         return QuotedJson.head("bitterend/quote-for-customer/1", quote)
@@ -51,7 +52,7 @@ public final class CustomerQuoteJson {
                 .with("totalWithTax", money.print(quote.totalWithTax()))
                 .with("variations", quoted.variations(quote, kind -> apart || kind != Variation.Kind.APART))
                 .with("notPriced", QuotedJson.lacking(quote))
-                .with("mark", quote.digest());
+                .with("mark", mark);
     }
 
     private JsonTree tax(TaxSum tax) {

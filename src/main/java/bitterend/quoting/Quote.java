@@ -93,11 +93,6 @@ public record Quote(
         return taxes().stream().map(TaxSum::tax).reduce(total(), Money::plus);
     }
 
-    /** What binds a signature to this quote: letters and digits that change with anything the customer was told. */
-    public String digest() {
-        return QuoteDigest.of(this);
-    }
-
     /** The last day it stands. */
     public LocalDate validUntil() {
         return request.day().plusDays(policy.validDays());

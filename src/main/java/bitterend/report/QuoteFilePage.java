@@ -30,6 +30,7 @@ public final class QuoteFilePage {
     public Document of(String shop, Catalogue catalogue, Quote quote) {
         Writing page = new Writing();
         page.title("For the file, not for the customer: quote", quote.request().id(), shop);
+        QuotePage.revision(page, quote);
         QuotePage.head(page, quote);
         page.tableApart(lines(quote));
         provisos(page, quote);

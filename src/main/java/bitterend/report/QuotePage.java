@@ -8,6 +8,7 @@ import bitterend.quoting.Recipient;
 import bitterend.report.page.Block;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
+import bitterend.report.page.PageMark;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
@@ -37,6 +38,7 @@ public final class QuotePage {
         Writing page = new Writing();
         Letter letter = quote.policy().letter();
         page.title("Quote", quote.number(), shop);
+        revision(page, quote);
         say(page, String.join(", ", letter.address()));
         say(page, letter.contact());
         page.tableApart(facts(quote));
@@ -113,8 +115,9 @@ public final class QuotePage {
     }
 
     private static void acceptance(Writing page, Quote quote) {
-        page.heading("Accepted");
-        page.paragraph("Quote " + quote.number() + ", revision " + quote.revision() + ", mark " + quote.digest()
+        String mark = PageMark.of(page.document());
+        page.heading(PageMark.SIGNED_BELOW);
+        page.paragraph("Quote " + quote.number() + ", revision " + quote.revision() + ", mark " + mark
                 + ". The mark changes with anything that is said above.");
         TableRows table = new TableRows(Column.words(""), Column.words(""));
         table.row("place and date", BLANK);
@@ -130,6 +133,14 @@ public final class QuotePage {
                 .forEach(line ->
                         codes.add("line " + line.line().name(), line.line().demanded()));
         return codes.sentences();
+    }
+
+    /** Which revision a later one takes the place of; it is said on both pages. */
+    static void revision(Writing page, Quote quote) {
+        if (quote.revision() > 1) {
+            page.paragraph("Revision " + quote.revision() + "; it takes the place of revision " + (quote.revision() - 1)
+                    + ".");
+        }
     }
 
     static void head(Writing page, Quote quote) {

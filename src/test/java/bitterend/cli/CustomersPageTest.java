@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -219,8 +220,25 @@ final class CustomersPageTest {
         saysAll(quote(demo("Q-2602.json"), "--customer").out(), "Quote Q-2602, revision 1, mark ", "signature ____");
     }
 
-    private String mark(String request) throws IOException {
-        return JSON.readTree(quote(request, "--customer", "--json").out())
+    /** Whatever else is printed above the signature: choices, units, where the shop is; the page and the JSON agree. */
+    @Test
+    void mark_isOverTheVeryTextOfThePage() throws IOException {
+        String request = demo("Q-2602.json");
+        Set<String> marks = new HashSet<>();
+        marks.add(mark(request));
+        assertTrue(marks.add(mark(request, "--apart")), "a line by itself");
+        assertTrue(marks.add(mark(request, "--quantities", "2,5")), "other quantities");
+        assertTrue(marks.add(mark(request, "--units", "imperial")), "units");
+        inShop("Tar Yard 3", "Tar Yard 4");
+        String moved = mark(request);
+        assertTrue(marks.add(moved), "the address of the shop");
+        saysAll(quote(request, "--customer").out(), "mark " + moved);
+    }
+
+    private String mark(String request, String... more) throws IOException {
+        List<String> args = new ArrayList<>(List.of("--customer", "--json"));
+        args.addAll(List.of(more));
+        return JSON.readTree(quote(request, args.toArray(String[]::new)).out())
                 .path("mark")
                 .asText();
     }

@@ -17,6 +17,7 @@ import bitterend.quoting.Quote;
 import bitterend.quoting.life.QuoteEvent.Said;
 import bitterend.quoting.life.QuoteName;
 import bitterend.quoting.life.QuoteStanding.Head;
+import bitterend.report.page.PageMark;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -54,7 +55,9 @@ final class KeptQuoteJson {
                 .with("total", money.print(quote.total()))
                 .with("request", draft.rows().stream().map(KeptQuoteJson::row).toList())
                 .with("inside", json.inside(quote))
-                .with("forCustomer", new CustomerQuoteJson(money).tree(quote, false))
+                .with(
+                        "forCustomer",
+                        new CustomerQuoteJson(money).tree(quote, false, PageMark.printedOn(pages.forCustomer())))
                 .with("pageForFile", PageForm.blocks(pages.forFile()))
                 .with("pageForCustomer", PageForm.blocks(pages.forCustomer()))
                 .text();
