@@ -68,6 +68,7 @@ public final class AfterJson {
         return new JsonTree()
                 .with("rope", money.print(bill.rope()))
                 .with("waste", money.print(bill.waste()))
+                .with("spoilage", money.print(bill.spoilage()))
                 .with("wastePerMille", bill.wastePerMille());
     }
 
@@ -124,6 +125,7 @@ public final class AfterJson {
                 .with("minutesBookedForPieces", line.pieces().timed())
                 .with("items", items)
                 .with("price", money.print(line.quoted().price()))
+                .with("freightQuoted", money.print(line.freight()))
                 .with("marginQuoted", money.print(line.quotedMargin()))
                 .with("marginEarned", money.print(line.earned()));
     }

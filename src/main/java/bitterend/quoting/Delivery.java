@@ -1,6 +1,10 @@
 package bitterend.quoting;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * When the work of a request could be done, if it were ordered on the day of the quote.
@@ -11,6 +15,18 @@ import java.time.LocalDate;
 public record Delivery(LocalDate day, LocalDate rope) {
     /** No day can be said. */
     public static final Delivery BY_ARRANGEMENT = new Delivery(LocalDate.MAX, LocalDate.MIN);
+
+    private static final Pattern MADE_BY = Pattern.compile("made by ([0-9]{4}-[0-9]{2}-[0-9]{2}) .*");
+
+    /** The day that {@link #words} named; nothing where they name none. */
+    public static Optional<LocalDate> dayOf(String words) {
+        Matcher made = MADE_BY.matcher(words);
+        try {
+            return made.matches() ? Optional.of(LocalDate.parse(made.group(1))) : Optional.empty();
+        } catch (DateTimeParseException nonsense) {
+            return Optional.empty();
+        }
+    }
 
     /** For the customer, with what the day takes for granted. */
     public String words() {

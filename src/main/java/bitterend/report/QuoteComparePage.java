@@ -122,17 +122,23 @@ public final class QuoteComparePage {
         Money quoted = Money.ZERO;
         Money posted = Money.ZERO;
         Money price = Money.ZERO;
+        Money freight = Money.ZERO;
         for (AfterLine line : lines) {
             quoted = quoted.plus(line.quotedCost());
             posted = posted.plus(line.postedCost());
             price = price.plus(line.quoted().price());
+            freight = freight.plus(line.freight());
         }
         row(table, "all costs", quoted, posted);
-        row(table, "margin", price.minus(quoted), price.minus(posted));
+        if (!freight.equals(Money.ZERO)) {
+            table.row(Kind.FREIGHT.words(), figures.bare(freight), "not booked", "");
+        }
+        Money left = price.minus(freight);
+        row(table, "margin", left.minus(quoted), left.minus(posted));
         table.row(
                 "margin, % of the price",
-                figures.percent(price.minus(quoted).minor(), price.minor(), 1),
-                figures.percent(price.minus(posted).minor(), price.minor(), 1),
+                figures.percent(left.minus(quoted).minor(), price.minor(), 1),
+                figures.percent(left.minus(posted).minor(), price.minor(), 1),
                 "");
     }
 

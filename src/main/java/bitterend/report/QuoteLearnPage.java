@@ -32,8 +32,15 @@ public final class QuoteLearnPage {
         if (!learned.ropes().isEmpty()) {
             page.heading("Rope");
             page.tableApart(ropes(learned));
-            page.paragraph("Waste is that of the pieces with reel handling and spoiled rope, in percent of the rope in"
-                    + " the pieces.");
+            page.paragraph(
+                    "Waste is that of the good pieces with reel handling, in percent of the rope in them. Spoiled"
+                            + " rope is not among it.");
+            learned.ropes().stream()
+                    .filter(rope -> rope.quoted().spoilage().minor() != 0
+                            || rope.posted().spoilage().minor() != 0)
+                    .forEach(rope -> page.paragraph(rope.rope() + ": spoilage quoted, of rope and work, "
+                            + figures.currency().print(rope.quoted().spoilage()) + "; rope that was spoiled "
+                            + figures.currency().print(rope.posted().spoilage()) + "."));
         }
         if (!learned.ends().isEmpty()) {
             page.heading("Ends");
@@ -110,6 +117,8 @@ public final class QuoteLearnPage {
                 typed.money("posted", rope -> rope.posted().all()),
                 words("waste quoted (%)", rope -> share(rope.quoted().wastePerMille())),
                 words("waste posted (%)", rope -> share(rope.posted().wastePerMille())),
+                typed.money("spoilage quoted", rope -> rope.quoted().spoilage()),
+                typed.money("spoiled rope", rope -> rope.posted().spoilage()),
                 words("proposed waste (%)", rope -> rope.proposed().isEmpty() ? "" : proposed(rope.proposed(), true))));
         List<DataTable.Column<Learned.OfEnd>> ends = List.of(
                 words("end", Learned.OfEnd::end),

@@ -53,7 +53,7 @@ final class QuoteLearnPicture {
 
     private static void add(List<Bar> bars, String name, long posted, long quoted) {
         if (quoted > 0) {
-            bars.add(new Bar(name, Math.floorDiv(AGREES * posted, quoted)));
+            bars.add(new Bar(name, Math.floorDiv(2 * AGREES * posted + quoted, 2 * quoted)));
         }
     }
 

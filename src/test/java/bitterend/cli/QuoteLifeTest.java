@@ -245,6 +245,7 @@ final class QuoteLifeTest {
             run(0, "quote SHOP SHOP/small.csv --keep --time 100ms");
             run(0, "quote sent SHOP " + quote);
             run(0, "quote revise SHOP " + quote + " --time 100ms");
+            run(0, "quote sent SHOP " + quote);
             run(0, "quote accept SHOP " + quote + " --order " + order + " --due 2026-03-20");
             assertTrue(run(4, "quote compare SHOP " + quote).out().contains("is posted yet"));
             run(0, "stock cut SHOP E10 2.6m --piece " + order + "/1.1");

@@ -68,4 +68,37 @@ final class QuoteRefusedTest {
         assertTrue(refused.err().replaceAll("\\s+", " ").contains("which is there already"), refused.err());
         assertEquals("mine", Files.readString(filed));
     }
+
+    @Test
+    void revisionThatWasSent_isTheOneAccepted_andTheOneThatNeverWentOutIsNot() throws IOException {
+        run(0, "quote SHOP SHOP/asks.csv --keep --time 50ms");
+        run(0, "quote sent SHOP Q-2601");
+        run(0, "quote revise SHOP Q-2601 --time 50ms");
+        String told = run(0, "quote accept SHOP Q-2601 --order E-60").out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("revision 1, which was sent; revision 2 never went out"), told);
+        assertTrue(Files.readString(shop.resolve("orders.csv")).contains("Q-2601/1/1"));
+        assertTrue(run(0, "quote list SHOP").out().contains("accepted"));
+        run(3, "quote accept SHOP Q-2601 --order E-61");
+        run(3, "quote revise SHOP Q-2601 --time 50ms");
+        run(0, "quote back SHOP Q-2601");
+        run(0, "quote sent SHOP Q-2601");
+        run(0, "quote accept SHOP Q-2601 --order E-60");
+        assertTrue(Files.readString(shop.resolve("orders.csv")).contains("Q-2601/2/1"));
+    }
+
+    @Test
+    void orderIsNotDueBeforeItIsAccepted_elseWhenTheQuoteSaysItIsMade() throws IOException {
+        run(0, "quote SHOP SHOP/asks.csv --keep --time 50ms");
+        Path kept = shop.resolve("quotes/Q-2601.1.json");
+        Files.writeString(
+                kept,
+                Files.readString(kept)
+                        .replaceFirst(
+                                "(\"made\" *: *)\"[^\"]*\"", "$1\"made by 2026-03-18 if it is ordered on the day\""));
+        String why = run(3, "quote accept SHOP Q-2601 --due 2026-03-01").err().replaceAll("\\s+", " ");
+        assertTrue(why.contains("due on 2026-03-01, before the day it is accepted, 2026-03-02"), why);
+        String told = run(0, "quote accept SHOP Q-2601").out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("due on 2026-03-18, as the quote says"), told);
+        assertTrue(Files.readString(shop.resolve("orders.csv")).contains(",2026-03-18"), told);
+    }
 }

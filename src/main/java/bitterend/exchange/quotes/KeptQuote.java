@@ -6,6 +6,7 @@ import bitterend.quoting.life.QuoteStanding.Head;
 import bitterend.report.page.Block;
 import bitterend.report.page.Document;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,16 @@ import java.util.stream.Collectors;
  * @param work what it says about its rope, labour and prices
  * @param rows the lines of the request: what is filled, by column of a request
  * @param pages its two pages, word for word
+ * @param made the day by which it is made, as it says; nothing by arrangement
  */
 public record KeptQuote(
-        Head head, Instant at, Said said, QuotedWork work, List<Map<String, String>> rows, Pages pages) {
+        Head head,
+        Instant at,
+        Said said,
+        QuotedWork work,
+        List<Map<String, String>> rows,
+        Pages pages,
+        Optional<LocalDate> made) {
     public KeptQuote {
         rows = rows.stream().map(Map::copyOf).toList();
     }

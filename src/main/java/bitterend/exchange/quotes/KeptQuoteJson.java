@@ -13,6 +13,7 @@ import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.quoting.Delivery;
 import bitterend.quoting.Quote;
 import bitterend.quoting.life.QuoteEvent.Said;
 import bitterend.quoting.life.QuoteName;
@@ -92,7 +93,14 @@ final class KeptQuoteJson {
                         fields.text("once").orElse("")),
                 new QuotedWorkJson(money).read(object.object("inside")),
                 rows,
-                new KeptQuote.Pages(PageForm.read(object, "pageForFile"), PageForm.read(object, "pageForCustomer")));
+                new KeptQuote.Pages(PageForm.read(object, "pageForFile"), PageForm.read(object, "pageForCustomer")),
+                made(object.object("forCustomer")));
+    }
+
+    private static Optional<LocalDate> made(JsonObject forCustomer) {
+        String words = forCustomer.fields().text("made").orElse("");
+        forCustomer.leave();
+        return Delivery.dayOf(words);
     }
 
     private Head head(Fields fields) {

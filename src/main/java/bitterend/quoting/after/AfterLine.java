@@ -79,13 +79,18 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
         return posted().values().stream().reduce(Money.ZERO, Money::plus);
     }
 
-    /** What is left of the price as quoted. */
-    public Money quotedMargin() {
-        return quoted.price().minus(quotedCost());
+    /** Freight by order that was quoted: what it came to nobody books, so it is neither a cost here nor earned. */
+    public Money freight() {
+        return quoted.of(Kind.FREIGHT);
     }
 
-    /** What is left of the price. */
+    /** What is left of the price as quoted, freight by order apart. */
+    public Money quotedMargin() {
+        return quoted.price().minus(freight()).minus(quotedCost());
+    }
+
+    /** What is left of the price, freight by order apart. */
     public Money earned() {
-        return quoted.price().minus(postedCost());
+        return quoted.price().minus(freight()).minus(postedCost());
     }
 }

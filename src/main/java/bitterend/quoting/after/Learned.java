@@ -51,21 +51,24 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
      * Rope of some lines.
      *
      * @param rope rope in the pieces
-     * @param waste waste and reel handling, with what was spoiled
+     * @param waste waste and reel handling
+     * @param spoilage what was counted on for spoilage, or the rope that was spoiled; apart from the waste
      */
-    public record Bill(Money rope, Money waste) {
+    public record Bill(Money rope, Money waste, Money spoilage) {
         Bill plus(Bill other) {
-            return new Bill(rope.plus(other.rope), waste.plus(other.waste));
+            return new Bill(rope.plus(other.rope), waste.plus(other.waste), spoilage.plus(other.spoilage));
         }
 
-        /** Both. */
+        /** Rope and waste. */
         public Money all() {
             return rope.plus(waste);
         }
 
-        /** Waste in thousandths of the rope in the pieces, rounded down; 0 without rope. */
+        /** Waste in thousandths of the rope in the pieces, to the nearest, halves up; 0 without rope. */
         public long wastePerMille() {
-            return rope.minor() == 0 ? 0 : Math.floorDiv(PER_MILLE * waste.minor(), rope.minor());
+            return rope.minor() == 0
+                    ? 0
+                    : Math.floorDiv(2 * PER_MILLE * waste.minor() + rope.minor(), 2 * rope.minor());
         }
     }
 
@@ -114,15 +117,18 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
     }
 
     private static OfRope ofRope(String rope, List<AfterLine> lines) {
-        Bill quoted = new Bill(Money.ZERO, Money.ZERO);
+        Bill quoted = new Bill(Money.ZERO, Money.ZERO, Money.ZERO);
         Bill posted = quoted;
         for (AfterLine line : lines) {
             Map<Kind, Money> took = line.posted();
-            quoted = quoted.plus(
-                    new Bill(line.quoted().of(Kind.ROPE), line.quoted().of(Kind.WASTE)));
+            quoted = quoted.plus(new Bill(
+                    line.quoted().of(Kind.ROPE),
+                    line.quoted().of(Kind.WASTE),
+                    line.quoted().of(Kind.SPOILAGE)));
             posted = posted.plus(new Bill(
                     took.getOrDefault(Kind.ROPE, Money.ZERO),
-                    took.getOrDefault(Kind.WASTE, Money.ZERO).plus(took.getOrDefault(Kind.SPOILAGE, Money.ZERO))));
+                    took.getOrDefault(Kind.WASTE, Money.ZERO),
+                    took.getOrDefault(Kind.SPOILAGE, Money.ZERO)));
         }
         return new OfRope(rope, 1, quoted, posted);
     }

@@ -20,7 +20,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
@@ -90,14 +89,23 @@ public final class AnswerQuote {
         }
     }
 
-    /** The customer orders it: its lines are in the order book from now on, each with the line of the quote it came of. */
+    /**
+     * The customer orders it: the revision that was sent to him last, where that still holds, else the last one. Its lines are
+     * in the order book from now on, each with the line of the quote it came of.
+     */
     public Result accepted(String number, LocalDate day, Accepting accepting) {
         return said(number, day, What.ACCEPTED, accepting);
     }
 
     private Result said(String number, LocalDate day, What what, Accepting accepting) {
-        Optional<KeptQuote> kept = book.read(number, 0);
         Optional<QuoteStanding> standing = book.standing(number, day);
+        if (what == What.ACCEPTED
+                && standing.isPresent()
+                && !standing.get().state().isAnswered()) {
+            standing = book.held(number, day).or(() -> book.standing(number, day));
+        }
+        Optional<KeptQuote> kept =
+                standing.flatMap(each -> book.read(number, each.head().name().revision()));
         if (kept.isEmpty() || standing.isEmpty()) {
             return new Result.Refused(none(number));
         }
@@ -128,32 +136,28 @@ public final class AnswerQuote {
     private Result written(KeptQuote kept, LocalDate day, What what, Accepting accepting) {
         QuoteName name = kept.head().name();
         String order = accepting.order().isEmpty() ? name.number() : accepting.order();
-        Accepted rows = new Accepted(name.toString(), order, rows(kept, accepting));
+        OrderedLines lines = new OrderedLines(kept, day, accepting.stated());
+        Optional<String> early = accepting.stated().isEmpty() ? Optional.empty() : lines.tooEarly();
+        if (early.isPresent()) {
+            return new Result.Refused(early.get());
+        }
+        Accepted rows = new Accepted(name.toString(), order, lines.rows());
         boolean accepts = what == What.ACCEPTED;
         List<String> told = new ArrayList<>();
+        book.read(name.number(), 0)
+                .filter(last -> accepts && !last.head().name().equals(name))
+                .ifPresent(last -> told.add("it is revision " + name.revision() + ", which was sent; revision "
+                        + last.head().name().revision() + " never went out"));
         if (accepts) {
             told.add("order " + order + " is in orders.csv, "
                     + (rows.rows().size() == 1 ? "one line" : rows.rows().size() + " lines"));
+            told.addAll(lines.told());
         }
         Event.Act act = caller.apply(QuoteLog.act(what, name, day, note));
         long number = now.at().keepsLedger()
                 ? ofLedger(accepts ? act.with(AcceptedRows.ORDER, order) : act, accepts, rows)
                 : ofFiles(act, what, name, day, accepts, rows);
         return new Result.Done(book.standing(name.number(), day).orElseThrow(), number, told);
-    }
-
-    /** The lines that are wanted themselves; what would be offered instead of one is not ordered. */
-    private static List<Map<String, String>> rows(KeptQuote kept, Accepting accepting) {
-        List<Map<String, String>> rows = new ArrayList<>();
-        for (Map<String, String> row : kept.rows()) {
-            if (row.containsKey("instead of")) {
-                continue;
-            }
-            Map<String, String> more = new TreeMap<>(row);
-            more.putAll(accepting.stated());
-            rows.add(more);
-        }
-        return rows;
     }
 
     /** The rows are written inside the event: where it is not booked they are taken out again. */

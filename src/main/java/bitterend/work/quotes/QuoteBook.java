@@ -7,6 +7,7 @@ import bitterend.measure.MoneyText;
 import bitterend.quoting.life.QuoteEvent;
 import bitterend.quoting.life.QuoteName;
 import bitterend.quoting.life.QuoteStanding;
+import bitterend.quoting.life.QuoteState;
 import bitterend.work.ShopAccess;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,21 +31,44 @@ public final class QuoteBook {
         this.findings = findings;
     }
 
-    /** How every quote stands on a day, in the order of their numbers. */
+    /** How every quote stands on a day, in the order of their numbers; an accepted revision counts before any later one. */
     public List<QuoteStanding> standing(LocalDate day) {
         List<QuoteEvent> events = log.events();
         List<QuoteStanding> standing = new ArrayList<>();
         for (QuoteName name : folder.last()) {
-            folder.read(name, findings).ifPresent(kept -> standing.add(QuoteStanding.of(kept.head(), events, day)));
+            folder.read(counting(name, events), findings)
+                    .ifPresent(kept -> standing.add(QuoteStanding.of(kept.head(), events, day)));
         }
         return standing;
     }
 
     /** How one quote stands on a day. */
     public Optional<QuoteStanding> standing(String number, LocalDate day) {
+        List<QuoteEvent> events = log.events();
         return folder.last(number)
-                .flatMap(name -> folder.read(name, findings))
-                .map(kept -> QuoteStanding.of(kept.head(), log.events(), day));
+                .flatMap(name -> folder.read(counting(name, events), findings))
+                .map(kept -> QuoteStanding.of(kept.head(), events, day));
+    }
+
+    /** The revision by which a quote stands: the accepted one, else the last. */
+    private static QuoteName counting(QuoteName last, List<QuoteEvent> events) {
+        return events.stream()
+                .filter(event -> event.what() == QuoteEvent.What.ACCEPTED
+                        && event.quote().number().equals(last.number()))
+                .reduce((earlier, later) -> later)
+                .map(QuoteEvent::quote)
+                .orElse(last);
+    }
+
+    /** What the customer holds on a day: the last revision that was sent and still holds; nothing where there is none. */
+    public Optional<QuoteStanding> held(String number, LocalDate day) {
+        List<QuoteEvent> events = log.events();
+        return folder.names().stream()
+                .filter(name -> name.number().equals(number))
+                .flatMap(name -> folder.read(name, findings).stream())
+                .map(kept -> QuoteStanding.of(kept.head(), events, day))
+                .filter(standing -> standing.state() == QuoteState.SENT)
+                .reduce((earlier, later) -> later);
     }
 
     /** A kept quote: its last revision where none is named; nothing where there is none or its file cannot be read. */

@@ -100,11 +100,13 @@ final class AfterCalculationTest {
                 List.of(
                         new Item(Kind.ROPE, new Money(300L * quantity)),
                         new Item(Kind.WASTE, new Money(100)),
+                        new Item(Kind.FREIGHT, new Money(40)),
+                        new Item(Kind.SPOILAGE, new Money(30)),
                         new Item(Kind.HARDWARE, new Money(50)),
                         new Item(Kind.LABOUR, new Money(1_000)),
                         new Item(Kind.OVERHEAD, new Money(70)),
                         new Item(Kind.MARGIN, new Money(500))),
-                new Money(300L * quantity + 1_720));
+                new Money(300L * quantity + 1_790));
         QuotedWork work = new QuotedWork("Q", List.of(), List.of(line));
         JobBooks.Rates rates = new JobBooks.Rates(
                 Map.of("A", new OfRope(ONE, new RopePrice(ONE, Source.OFFER), ONE::of)),
@@ -141,6 +143,33 @@ final class AfterCalculationTest {
         AfterCalculation after = after(1);
         assertEquals(Set.of(Source.PAID), after.sources());
         assertEquals(new Money(600), after.lines().get(0).posted().get(Kind.ROPE));
+    }
+
+    /** Price 20.90, costs 15.50, freight by order 0.40: the margin of 5.00 has no freight in it. */
+    @Test
+    void freightByOrder_isNoMargin() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        AfterLine line = after(1).lines().get(0);
+        assertEquals(new Money(40), line.freight());
+        assertEquals(new Money(500), line.quotedMargin());
+    }
+
+    /** Waste of 0.70 on rope of 3.00 is 233 thousandths, spoiled rope apart; 1.00 quoted is 333. */
+    @Test
+    void learnedWaste_hasNoSpoiledRopeInIt_onEitherSide() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        spoiled("R1", "p", "1041/7.1", 2_000);
+        cut("R1", "q", "1041/7.1", 3_000);
+        Learned.OfRope rope = Learned.of(List.of(after(1))).ropes().get(0);
+        assertEquals(new Money(30), rope.quoted().spoilage());
+        assertEquals(new Money(170), rope.posted().spoilage());
+        assertEquals(333, rope.quoted().wastePerMille());
+        assertEquals(
+                rope.posted().waste(), after(1).lines().get(0).posted().get(Kind.WASTE), "spoiled rope is not in it");
+        assertEquals(
+                667, new Learned.Bill(new Money(300), new Money(200), Money.ZERO).wastePerMille(), "to the nearest");
     }
 
     @Test
