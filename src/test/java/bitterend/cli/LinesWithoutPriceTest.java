@@ -71,8 +71,12 @@ class LinesWithoutPriceTest {
     /** The page for the file says what is wrong, where; the customer's names no file. */
     @Test
     void numberMetTwice_leavesOutItsSecondRowByWhatThatAsksFor() throws IOException {
-        String rows = "1,DB12,5 m,sealed,sealed,3,5 min,,\n1,DB12,6 m,sealed,sealed,2,5 min,,sail ties\n"
-                + "2,DB12,7 m,sealed,sealed,2,5 min,,\n";
+        String rows =
+                """
+        1,DB12,5 m,sealed,sealed,3,5 min,,
+        1,DB12,6 m,sealed,sealed,2,5 min,,sail ties
+        2,DB12,7 m,sealed,sealed,2,5 min,,
+        """;
         String customer = page(rows, "--customer");
         says(customer, "Caution: another line 1 (sail ties, 6 m) is not priced and not in the total");
         assertEquals(1, customer.split("asked.csv", -1).length - 1, customer);
@@ -85,8 +89,12 @@ class LinesWithoutPriceTest {
     @Test
     void linesWithoutPrice_areToldInTheirOrder() throws IOException {
         String page = page(
-                "1,DB12,5 m,sealed,sealed,3,5 min,,\n2,NOSUCH,6 m,sealed,sealed,2,5 min,,\n"
-                        + "3,DB12,900 m,sealed,sealed,2,5 min,,\n4,NOSUCH,6 m,sealed,sealed,2,5 min,,\n",
+                """
+                1,DB12,5 m,sealed,sealed,3,5 min,,
+                2,NOSUCH,6 m,sealed,sealed,2,5 min,,
+                3,DB12,900 m,sealed,sealed,2,5 min,,
+                4,NOSUCH,6 m,sealed,sealed,2,5 min,,
+                """,
                 "--customer");
         int second = page.indexOf("Caution: line 2");
         int third = page.indexOf("Caution: line 3");
