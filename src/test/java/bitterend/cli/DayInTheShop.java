@@ -140,7 +140,7 @@ record DayInTheShop(Path shop, Path out, String note) {
         Files.writeString(
                 day.shop.resolve("asks.csv"),
                 "line,customer,rope,length,end a,quantity\n1,sloop Redshank,LAID-14,5 m,whipped,2\n");
-        day.book("quote SHOP SHOP/asks.csv --keep --time 200ms");
+        day.book("quote SHOP SHOP/asks.csv --keep --accept Ada --time 200ms");
         return new DayInTheShop(day.shop, day.out, note);
     }
 

@@ -42,19 +42,19 @@ final class OrderAgainScreenTest {
         assertTrue(loft.ada().get("/buying").page().contains("/buying/again"));
         Seen page = loft.ada().get("/buying/again");
         assertTrue(page.text().contains("what to order on 2026-03-02"), page.text());
-        assertTrue(page.page().contains("reels of DB12-200"), page.page());
+        assertTrue(page.page().contains("reels of DB12-50"), page.page());
         Map<String, String> typed =
-                Map.of("what", "order", "reels of DB12-200", "2", "reels of DB10-200", "0", "booking", "form-0001");
+                Map.of("what", "order", "reels of DB12-50", "2", "reels of DB10-200", "0", "booking", "form-0001");
         Seen ordered = loft.ada().post("/buying/again", typed);
         assertTrue(ordered.text().contains("P-89"), ordered.text());
-        assertTrue(onOrder().contains("P-89,DB12,200 m,2,"), onOrder());
+        assertTrue(onOrder().contains("P-89,DB12,50 m,2,"), onOrder());
         String once = onOrder();
         assertTrue(loft.ada().post("/buying/again", typed).text().contains("done already"));
         assertEquals(once, onOrder());
         loft.ada().post("/buying/again", Map.of("what", "back", "booking", "form-0002"));
         assertEquals(before, onOrder());
         Seen wrong = loft.ada()
-                .post("/buying/again", Map.of("what", "order", "reels of DB12-200", "some", "booking", "form-0003"));
+                .post("/buying/again", Map.of("what", "order", "reels of DB12-50", "some", "booking", "form-0003"));
         assertTrue(wrong.text().contains("whole number of reels"), wrong.page());
         assertEquals(before, onOrder());
         assertFalse(loft.ada().get("/buying/idle").text().contains("That did not go"));
