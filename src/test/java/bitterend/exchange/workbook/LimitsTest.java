@@ -37,7 +37,7 @@ final class LimitsTest {
                         "filled cells of a sheet", (long) Limits.MOST_CELLS,
                         "texts that cells share", (long) Limits.MOST_TEXTS,
                         "cells in a row", (long) Limits.MOST_COLUMNS,
-                        "characters in a cell", (long) Limits.LONGEST_CELL)
+                        "characters in a cell of a workbook", (long) Limits.LONGEST_CELL)
                 .forEach((limit, most) -> assertEquals(LimitsPage.most(limit), most, limit));
         assertEquals(4_000_000, Limits.ANY_RATIO);
     }
