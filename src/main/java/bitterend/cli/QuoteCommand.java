@@ -29,7 +29,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,13 +114,8 @@ final class QuoteCommand implements Callable<Integer> {
     @Mixin
     private DayOption day = new DayOption();
 
-    @Option(
-            names = "--time",
-            paramLabel = "TIME",
-            converter = DurationText.class,
-            defaultValue = "2s",
-            description = "Pack no longer than this at a time; there are many packings. Default: ${DEFAULT-VALUE}.")
-    private Duration time = Duration.ofSeconds(2);
+    @Mixin
+    private PackingTime time = new PackingTime();
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -185,7 +179,7 @@ final class QuoteCommand implements Callable<Integer> {
                 terminal,
                 now,
                 papers,
-                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time, quantities.each())));
+                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time.most(), quantities.each())));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -217,7 +211,8 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut) {
-        Result result = new PriceRequest(now).price(request, request.day(), time, quantities.each(), Watcher.NOBODY);
+        Result result =
+                new PriceRequest(now).price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());
             return ExitCode.BAD_INPUT;

@@ -62,17 +62,17 @@ final class QuoteKeeping {
 
     /** The lines of a kept quote as a request of today; nothing where there is none. */
     Optional<QuoteRequestReading> again(Terminal terminal, ShopNow now, String number, LocalDate today) {
-        return read(terminal, now, number).map(kept -> KeepQuote.again(now, kept, today));
+        return read(terminal, now, number, 0).map(kept -> KeepQuote.again(now, kept, today));
     }
 
-    /** A kept quote, its last revision; the reason why there is none is told. */
-    static Optional<KeptQuote> read(Terminal terminal, ShopNow now, String number) {
+    /** A kept quote; the reason why there is none is told. {@code revision} 0 asks for its last one. */
+    static Optional<KeptQuote> read(Terminal terminal, ShopNow now, String number, int revision) {
         Findings findings = new Findings();
         QuoteBook book = new QuoteBook(now.at(), now.shop().settings().money(), findings);
-        Optional<KeptQuote> kept = book.read(number, 0);
+        Optional<KeptQuote> kept = book.read(number, revision);
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         if (kept.isEmpty() && !findings.hasErrors()) {
-            terminal.err().println(QuoteAnswer.none(number, 0, book.names()));
+            terminal.err().println(QuoteAnswer.none(number, revision, book.names()));
         }
         return kept;
     }

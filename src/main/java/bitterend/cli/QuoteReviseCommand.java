@@ -18,7 +18,6 @@ import bitterend.work.Watcher;
 import bitterend.work.quotes.AnswerQuote;
 import bitterend.work.quotes.KeepQuote;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code quote revise SHOP QUOTE [REQUEST]}: the next revision of a kept quote, and what it changed. */
@@ -63,13 +61,8 @@ final class QuoteReviseCommand implements Callable<Integer> {
     @Mixin
     private DayOption day = new DayOption();
 
-    @Option(
-            names = "--time",
-            paramLabel = "TIME",
-            converter = DurationText.class,
-            defaultValue = "2s",
-            description = "Pack no longer than this at a time; there are many packings. Default: ${DEFAULT-VALUE}.")
-    private Duration time = Duration.ofSeconds(2);
+    @Mixin
+    private PackingTime time = new PackingTime();
 
     @Mixin
     private PageFiles files = new PageFiles();
@@ -95,7 +88,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
 
     private ExitCode revise(ShopNow now) {
         LocalDate today = day.of(now.shop());
-        Optional<KeptQuote> before = QuoteKeeping.read(terminal, now, number);
+        Optional<KeptQuote> before = QuoteKeeping.read(terminal, now, number, 0);
         if (before.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -120,7 +113,11 @@ final class QuoteReviseCommand implements Callable<Integer> {
                 terminal,
                 verb.revise(
                         number,
-                        by.asked(request, reading.rows(), before.head().from(), new KeepQuote.Effort(time, List.of())),
+                        by.asked(
+                                request,
+                                reading.rows(),
+                                before.head().from(),
+                                new KeepQuote.Effort(time.most(), List.of())),
                         Watcher.NOBODY));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;

@@ -3,7 +3,6 @@ package bitterend.cli;
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Findings;
-import bitterend.report.FindingsPage;
 import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.quotes.QuoteBook;
@@ -64,14 +63,8 @@ final class QuoteShowCommand implements Callable<Integer> {
     }
 
     private ExitCode show(ShopNow now) {
-        Findings findings = new Findings();
-        QuoteBook book = new QuoteBook(now.at(), now.shop().settings().money(), findings);
-        Optional<KeptQuote> kept = book.read(number, revision);
-        terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
+        Optional<KeptQuote> kept = QuoteKeeping.read(terminal, now, number, revision);
         if (kept.isEmpty()) {
-            if (!findings.hasErrors()) {
-                terminal.err().println(QuoteAnswer.none(number, revision, book.names()));
-            }
             return ExitCode.BAD_INPUT;
         }
         Optional<String> bar = customer && common.json ? kept.get().barOfCustomer() : Optional.empty();
@@ -87,7 +80,8 @@ final class QuoteShowCommand implements Callable<Integer> {
                 terminal,
                 common.json,
                 new Answer(
-                        () -> book.json(kept.get().head().name(), customer),
+                        () -> new QuoteBook(now.at(), now.shop().settings().money(), new Findings())
+                                .json(kept.get().head().name(), customer),
                         () -> customer ? pages.forCustomer() : pages.forFile()));
         return ExitCode.DONE;
     }

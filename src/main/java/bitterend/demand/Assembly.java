@@ -70,6 +70,11 @@ public record Assembly(
                 throw new IllegalArgumentException("quantity " + quantity + ", legs " + legs);
             }
         }
+
+        /** Pieces of rope in all of them. */
+        public int pieces() {
+            return quantity * legs;
+        }
     }
 
     /**

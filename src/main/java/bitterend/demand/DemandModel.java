@@ -160,7 +160,7 @@ public final class DemandModel {
             words.add(Sentence.of("a piece holds the strands of " + leg.rings() + " rings: "
                     + PieceMaker.ids(assembly, leg.rings()).size()
                     + " for "
-                    + assembly.ordered().quantity() * assembly.ordered().legs()
+                    + assembly.ordered().pieces()
                     + "; strands that are left are no stock"));
         }
         codes.inForce(leg, assembly.terms()).map(CodeInForce::asks).ifPresent(words::addAll);

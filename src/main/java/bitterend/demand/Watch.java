@@ -29,7 +29,7 @@ final class Watch {
     }
 
     private static void batch(Leg leg, Assembly assembly, Problems problems) {
-        int pieces = assembly.ordered().quantity() * assembly.ordered().legs();
+        int pieces = assembly.ordered().pieces();
         if (pieces < 2) {
             return;
         }

@@ -13,6 +13,7 @@ import bitterend.buying.Spending;
 import bitterend.buying.Tie;
 import bitterend.buying.TooLong;
 import bitterend.buying.Way;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.market.Bill;
 import bitterend.market.Bill.Objection;
@@ -23,7 +24,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What {@code buy} answers for the orders in hand to other programs. */
 public final class BuyAdviceJson {
@@ -68,7 +68,7 @@ public final class BuyAdviceJson {
                 .with(
                         "tooLong",
                         advice.tooLong().stream().map(BuyAdviceJson::tooLong).toList())
-                .with("leftOut", BuyJson.leftOut(orders.market().leftOut()))
+                .with("leftOut", MarketJson.leftOut(orders.market().leftOut()))
                 .with("unpaid", advice.unpaid())
                 .with("assumed", assumed(assumed))
                 .with("shortage", ShortageJson.tree(day, until, ropes))
@@ -79,7 +79,7 @@ public final class BuyAdviceJson {
         return new JsonTree()
                 .with("aims", words(way.aims()))
                 .with("purchase", purchase(way.purchase()))
-                .with("orders", orders(way.bill()))
+                .with("orders", MarketJson.orders(way.bill(), money, "goods"))
                 .with("belowMinimumOrder", belowMinimumOrder(way.bill()))
                 .with("covers", way.covers().stream().map(BuyAdviceJson::cover).toList())
                 .with("overBudget", money.exact(way.overBudget()))
@@ -87,24 +87,7 @@ public final class BuyAdviceJson {
     }
 
     private static List<String> words(List<Aim> aims) {
-        return aims.stream().map(BuyAdviceJson::word).toList();
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    private List<JsonTree> orders(Bill bill) {
-        return bill.orders().stream()
-                .map(order -> new JsonTree()
-                        .with("supplier", order.supplier().name())
-                        .with("goods", money.print(order.goods()))
-                        .with("freightByReel", money.print(order.freight().byReel()))
-                        .with("freightByWeight", money.print(order.freight().byMass()))
-                        .with("freightByOrder", money.print(order.freight().byOrder()))
-                        .with("freightPaid", order.freight().free())
-                        .with("sum", money.print(order.sum())))
-                .toList();
+        return aims.stream().map(Codec::word).toList();
     }
 
     private List<JsonTree> belowMinimumOrder(Bill bill) {

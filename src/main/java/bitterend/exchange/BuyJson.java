@@ -5,8 +5,8 @@ import bitterend.buying.steady.Figure;
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.WayFound;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
-import bitterend.market.LeftOut;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
@@ -14,7 +14,6 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.LongFunction;
 
 /** What a study of {@code buy} answers to other programs. */
@@ -60,16 +59,9 @@ public final class BuyJson {
                         study.notBought().stream()
                                 .map(each -> new JsonTree()
                                         .with("offer", each.offer().id())
-                                        .with("why", word(each.why())))
+                                        .with("why", Codec.word(each.why())))
                                 .toList())
-                .with("leftOut", leftOut(study.leftOut()));
-    }
-
-    /** Offers that nobody can order, each with the word for its reason. */
-    static List<JsonTree> leftOut(List<LeftOut> offers) {
-        return offers.stream()
-                .map(each -> new JsonTree().with("offer", each.offer().id()).with("why", word(each.why())))
-                .toList();
+                .with("leftOut", MarketJson.leftOut(study.leftOut()));
     }
 
     private JsonTree way(SteadyVerdict verdict, WayFound found) {
@@ -81,7 +73,7 @@ public final class BuyJson {
                 .toList();
         return new JsonTree()
                 .with("rules", rules)
-                .with("standing", word(found.standing()))
+                .with("standing", Codec.word(found.standing()))
                 .with("costPerMetre", ends(found.byMetre(), millis -> money.exact(new Cost(millis))))
                 .with("morePerMetre", ends(found.more(), millis -> money.exact(new Cost(millis))))
                 .with(
@@ -101,10 +93,6 @@ public final class BuyJson {
                 .with("value", text.apply(figure.value()))
                 .with("low", figure.known() ? text.apply(figure.low()) : "")
                 .with("high", figure.known() ? text.apply(figure.high()) : "");
-    }
-
-    private static String word(Enum<?> word) {
-        return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static JsonTree hint(Reorder hint) {

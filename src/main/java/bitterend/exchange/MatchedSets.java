@@ -29,9 +29,8 @@ final class MatchedSets {
     void check(Findings findings) {
         bySet.forEach((set, lines) -> {
             Assembly first = lines.get(0);
-            int pieces = lines.stream()
-                    .mapToInt(line -> line.ordered().quantity() * line.ordered().legs())
-                    .sum();
+            int pieces =
+                    lines.stream().mapToInt(line -> line.ordered().pieces()).sum();
             if (pieces < 2) {
                 findings.add(
                         problem(first, "set", set, "a set of at least two pieces: one alone has nothing to match"));

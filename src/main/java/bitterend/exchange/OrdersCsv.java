@@ -112,7 +112,7 @@ final class OrdersCsv {
             List<Assembly> made = assemblies(row, ids);
             int more = made.stream()
                     .map(Assembly::ordered)
-                    .mapToInt(each -> each.quantity() * each.legs())
+                    .mapToInt(Assembly.Ordered::pieces)
                     .sum();
             if (pieces + more > MOST_IN_ALL) {
                 row.error(

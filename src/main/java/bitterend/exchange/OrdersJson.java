@@ -5,12 +5,12 @@ import bitterend.day.OrderStatus;
 import bitterend.day.PieceStatus;
 import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
 /** What is said of orders under {@code --json}. */
 public final class OrdersJson {
@@ -36,7 +36,7 @@ public final class OrdersJson {
         return new JsonTree()
                 .with("piece", change.piece())
                 .with("customer", change.was().wish().customer())
-                .with("what", change.what().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .with("what", Codec.word(change.what()))
                 .with("finishedWas", change.was().make().finished())
                 .with("finishedNow", change.now().make().finished())
                 .with("endsWere", change.was().make().ends())

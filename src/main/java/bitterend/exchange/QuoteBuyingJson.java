@@ -1,13 +1,10 @@
 package bitterend.exchange;
 
 import bitterend.exchange.form.JsonTree;
-import bitterend.market.Bill;
-import bitterend.market.LeftOut;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.quoting.RopeBuying;
 import bitterend.quoting.RopeBuying.Why;
-import java.util.List;
 
 /** The new reels of a quote as JSON: what is taken, what was left out and why, and what the orders come to. */
 final class QuoteBuyingJson {
@@ -20,13 +17,7 @@ final class QuoteBuyingJson {
     JsonTree buying(RopeBuying buying) {
         return new JsonTree()
                 .with("sizes", buying.sizes().stream().map(this::size).toList())
-                .with(
-                        "leftOut",
-                        buying.leftOut().stream()
-                                .map(each -> new JsonTree()
-                                        .with("offer", each.offer().id())
-                                        .with("why", word(each.why())))
-                                .toList())
+                .with("leftOut", MarketJson.leftOut(buying.leftOut()))
                 .with(
                         "notTaken",
                         buying.notTaken().stream()
@@ -46,29 +37,6 @@ final class QuoteBuyingJson {
                 .with("paid", money.exact(size.paid()))
                 .with("reels", size.reels())
                 .with("but", size.but().stream().map(QuoteBuyingJson::word).toList());
-    }
-
-    List<JsonTree> orders(Bill bill) {
-        return bill.orders().stream()
-                .map(order -> new JsonTree()
-                        .with("supplier", order.supplier().name())
-                        .with("reels", money.print(order.goods()))
-                        .with("freightByReel", money.print(order.freight().byReel()))
-                        .with("freightByWeight", money.print(order.freight().byMass()))
-                        .with("freightByOrder", money.print(order.freight().byOrder()))
-                        .with("freightPaid", order.freight().free())
-                        .with("sum", money.print(order.sum())))
-                .toList();
-    }
-
-    /** The word of a reason that any part of the program writes. */
-    static String word(LeftOut.Why why) {
-        return switch (why) {
-            case JOINED -> "joined";
-            case NO_LONGER_VALID -> "no longer valid";
-            case NOTHING_LEFT -> "nothing left";
-            case SUPPLY_BELOW_MINIMUM -> "supply below minimum";
-        };
     }
 
     private static String word(Why why) {

@@ -47,7 +47,7 @@ public final class QuoteJson {
                                 .toList())
                 .with("total", money.print(quote.total()))
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
-                .with("orders", new QuoteBuyingJson(money).orders(quote.bill()))
+                .with("orders", MarketJson.orders(quote.bill(), money, "reels"))
                 .with(
                         "neighbours",
                         quote.neighbours().stream().map(this::neighbour).toList())

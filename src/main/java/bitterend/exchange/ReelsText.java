@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.finding.Formula;
 import bitterend.measure.Length;
 import bitterend.measure.LengthText;
@@ -12,7 +13,6 @@ import bitterend.stock.RopeWork;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -67,7 +67,7 @@ final class ReelsText {
         cells.put("use by", reel -> day(reel.papers().useBy()));
         cells.put("received", reel -> day(reel.papers().received()));
         cells.put("owner", reel -> reel.custody().owner());
-        cells.put("state", reel -> word(state(reel.custody())));
+        cells.put("state", reel -> Codec.word(state(reel.custody())));
         cells.put("for order", reel -> reel.custody().order());
         cells.put("held", reel -> Held.text(reel.custody().held()));
         cells.put("full", reel -> reel.full() ? "yes" : "no");
@@ -77,7 +77,7 @@ final class ReelsText {
                 reel -> reel.where().mass().equals(Mass.ZERO)
                         ? ""
                         : MassText.exact(reel.where().mass()));
-        cells.put("draw", reel -> word(reel.where().draw()));
+        cells.put("draw", reel -> Codec.word(reel.where().draw()));
         cells.put("note", reel -> reel.where().note());
         return cells;
     }
@@ -99,10 +99,6 @@ final class ReelsText {
 
     private static String day(LocalDate day) {
         return day.equals(LocalDate.MAX) || day.equals(LocalDate.MIN) ? "" : day.toString();
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** What an older ledger took without looking is written so that it can be read: on one line, no longer than a cell. */

@@ -5,13 +5,13 @@ import bitterend.buying.reorder.Need;
 import bitterend.buying.reorder.Position;
 import bitterend.buying.reorder.Proposal;
 import bitterend.buying.reorder.Terms;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.market.Bill;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.measure.RatioText;
 import java.time.LocalDate;
-import java.util.Locale;
 
 /** What to order again now, exact and for programs. */
 public final class ReorderJson {
@@ -41,7 +41,7 @@ public final class ReorderJson {
                                         .with("beyond", LengthText.exact(each.beyond())))
                                 .toList())
                 .with("notOffered", (Object) proposal.unoffered())
-                .with("leftOut", BuyJson.leftOut(proposal.leftOut()))
+                .with("leftOut", MarketJson.leftOut(proposal.leftOut()))
                 .with("restsOn", restsOn(proposal.terms()))
                 .text();
     }
@@ -79,7 +79,7 @@ public final class ReorderJson {
                                 ? ""
                                 : line.orderBy().toString())
                 .with("expected", line.expected().toString())
-                .with("why", line.why().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .with("why", Codec.word(line.why()))
                 .with("left", LengthText.exact(need.left()))
                 .with("enough", LengthText.exact(need.enough()))
                 .with("weeks", need.weeks())

@@ -197,8 +197,7 @@ public final class ShopFolder {
     /** While other files have errors, a pin may speak of what could not be read. */
     private List<Pin> pins(List<OrderLine> wanted, List<OrderLine> orders, List<Reel> reels) {
         boolean allRead = !findings.hasErrors() && findings.sorted().stream().noneMatch(Finding::leavesOut);
-        Set<String> pieceIds = new HashSet<>();
-        wanted.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(pieceIds::add));
+        Set<String> pieceIds = idsOf(wanted);
         Set<String> reelIds = new HashSet<>();
         reels.forEach(reel -> reelIds.add(reel.id()));
         if (ledger != null) {
@@ -206,10 +205,17 @@ public final class ShopFolder {
         }
         PinsCsv pins = new PinsCsv(
                 piece -> !allRead || pieceIds.contains(piece), reel -> !allRead || reelIds.contains(reel), findings);
-        Set<String> planned = new HashSet<>();
-        orders.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(planned::add));
-        return files.findTable(PinsCsv.NAME).map(pins::read).orElse(List.of()).stream()
-                .filter(pin -> allRead || planned.contains(pin.piece()))
-                .toList();
+        List<Pin> read = files.findTable(PinsCsv.NAME).map(pins::read).orElse(List.of());
+        if (allRead) {
+            return read;
+        }
+        Set<String> planned = idsOf(orders);
+        return read.stream().filter(pin -> planned.contains(pin.piece())).toList();
+    }
+
+    private static Set<String> idsOf(List<OrderLine> lines) {
+        Set<String> ids = new HashSet<>();
+        lines.forEach(line -> line.demanded().pieces().stream().map(Piece::id).forEach(ids::add));
+        return ids;
     }
 }

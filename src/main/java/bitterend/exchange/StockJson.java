@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.LengthText;
 import bitterend.stock.Balance;
@@ -12,7 +13,6 @@ import bitterend.stock.Reel;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** What the ledger answers under {@code --json}, exact and for programs. */
@@ -121,9 +121,7 @@ public final class StockJson {
                 .with("useBy", day(reel.papers().useBy()))
                 .with("received", day(reel.papers().received()))
                 .with("owner", reel.custody().owner())
-                .with(
-                        "state",
-                        reel.custody().state().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .with("state", Codec.word(reel.custody().state()))
                 .with("forOrder", reel.custody().order())
                 .with(
                         "held",
@@ -145,8 +143,7 @@ public final class StockJson {
     public static String balance(Balance balance, Head head) {
         JsonTree accounts = new JsonTree();
         for (Balance.Account account : Balance.Account.values()) {
-            accounts.with(
-                    account.name().toLowerCase(Locale.ROOT).replace('_', ' '), LengthText.exact(balance.of(account)));
+            accounts.with(Codec.word(account), LengthText.exact(balance.of(account)));
         }
         return new JsonTree()
                 .with("format", "bitterend/balance/1")

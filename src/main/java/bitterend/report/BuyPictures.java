@@ -1,7 +1,5 @@
 package bitterend.report;
 
-import bitterend.buying.steady.SizeOnOffer;
-import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.WayFound;
 import bitterend.market.Offer;
@@ -128,10 +126,7 @@ public final class BuyPictures {
     }
 
     private List<Offer> offers() {
-        SteadyStudy study = verdict.study();
-        return Stream.concat(
-                        study.sizes().stream().map(SizeOnOffer::offer),
-                        study.notBought().stream().map(SteadyStudy.NotBought::offer))
+        return verdict.study().offers().stream()
                 .sorted(Comparator.comparing(Offer::usable))
                 .toList();
     }

@@ -86,11 +86,7 @@ public final class BuyStudyPage {
     public static List<String> notBought(SteadyStudy study, Figures figures) {
         BuyWords words = new BuyWords(
                 figures,
-                Stream.concat(
-                                study.sizes().stream().map(size -> size.offer()),
-                                Stream.concat(
-                                        study.notBought().stream().map(SteadyStudy.NotBought::offer),
-                                        study.leftOut().stream().map(LeftOut::offer)))
+                Stream.concat(study.offers().stream(), study.leftOut().stream().map(LeftOut::offer))
                         .toList());
         Stream<String> noWay = study.notBought().stream()
                 .map(each -> "Left out is " + words.size(each.offer()) + name(words, each.offer())

@@ -1,7 +1,6 @@
 package bitterend.report;
 
 import bitterend.buying.steady.Figure;
-import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.Way;
 import bitterend.buying.steady.WayFound;
@@ -10,7 +9,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The figures of one rope's study as they are printed: a value, and below it from where to where it may be. */
 final class StudyFigures {
@@ -23,13 +21,7 @@ final class StudyFigures {
     StudyFigures(Figures figures, SteadyVerdict verdict) {
         this.figures = figures;
         this.verdict = verdict;
-        SteadyStudy study = verdict.study();
-        words = new BuyWords(
-                figures,
-                Stream.concat(
-                                study.sizes().stream().map(size -> size.offer()),
-                                study.notBought().stream().map(SteadyStudy.NotBought::offer))
-                        .toList());
+        words = new BuyWords(figures, verdict.study().offers());
     }
 
     BuyWords words() {

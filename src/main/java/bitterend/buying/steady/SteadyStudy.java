@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The question which reels of one rope suit a shop that goes on as it did. Pieces stand alone in it: matched sets, certificates
@@ -102,6 +103,14 @@ public record SteadyStudy(
             Goal goal,
             Study.Size size,
             LocalDate day) {}
+
+    /** Every offer that can be had, bought or not: the sizes first. */
+    public List<Offer> offers() {
+        return Stream.concat(
+                        sizes.stream().map(SizeOnOffer::offer),
+                        notBought.stream().map(NotBought::offer))
+                .toList();
+    }
 
     /** The study of what the market offers of one rope; it has no size where none of it can supply the shop. */
     public static SteadyStudy of(Rope rope, PastWeeks past, Terms terms) {

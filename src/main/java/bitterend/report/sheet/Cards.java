@@ -161,7 +161,7 @@ final class Cards {
         add(facts, "product", ordered.product());
         add(facts, "use", use(line.assembly().terms().use()));
         add(facts, "note", ordered.note());
-        int rings = ordered.quantity() * ordered.legs();
+        int rings = ordered.pieces();
         add(facts, "rings", card(line).filter(Cards::isRing).isPresent() ? Integer.toString(rings) : "");
         String legs = ordered.legs() > 1 ? ", " + ordered.legs() + " legs each" : "";
         add(facts, "pieces", pieces.size() + " of " + line.demanded().pieces().size() + " in this plan" + legs);
