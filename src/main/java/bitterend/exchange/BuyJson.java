@@ -1,6 +1,5 @@
 package bitterend.exchange;
 
-import bitterend.buying.Reorder;
 import bitterend.buying.steady.Figure;
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
@@ -24,12 +23,11 @@ public final class BuyJson {
         this.money = money;
     }
 
-    /** {@code {"format": "bitterend/buy-study/2", ...}}: every way to buy, for each rope. */
-    public String study(List<SteadyVerdict> verdicts, List<Reorder> hints) {
+    /** {@code {"format": "bitterend/buy-study/3", ...}}: every way to buy, for each rope. */
+    public String study(List<SteadyVerdict> verdicts) {
         return new JsonTree()
-                .with("format", "bitterend/buy-study/2")
+                .with("format", "bitterend/buy-study/3")
                 .with("ropes", verdicts.stream().map(this::verdict).toList())
-                .with("reorder", hints.stream().map(BuyJson::hint).toList())
                 .text();
     }
 
@@ -93,15 +91,5 @@ public final class BuyJson {
                 .with("value", text.apply(figure.value()))
                 .with("low", figure.known() ? text.apply(figure.low()) : "")
                 .with("high", figure.known() ? text.apply(figure.high()) : "");
-    }
-
-    private static JsonTree hint(Reorder hint) {
-        return new JsonTree()
-                .with("rope", hint.rope())
-                .with("due", hint.isDue())
-                .with("weeks", hint.weeks())
-                .with("wanted", LengthText.exact(hint.wanted()))
-                .with("there", LengthText.exact(hint.there()))
-                .with("onOrder", LengthText.exact(hint.onOrder()));
     }
 }

@@ -7,9 +7,7 @@ import bitterend.exchange.Shop;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.quoting.Quote;
 import bitterend.report.BuyAdvicePage;
-import bitterend.report.BuyHintsPage;
 import bitterend.report.BuyStudyPage;
-import bitterend.report.BuyTables;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteFilePage;
@@ -49,13 +47,13 @@ public final class TradePages {
                         advised.forecast().ropes());
     }
 
-    /** Which reels to keep on the rack, what was not studied, and when to order again. */
+    /** Which reels to keep on the rack, what was not studied, and where it says what to order now. */
     public static Document of(Shop shop, StudyReels.Found found, Figures figures) {
         Writing unsaid = new Writing();
         unsaid(found, figures).forEach(unsaid::paragraph);
+        unsaid.paragraph("What to order now, with what is there, booked and on order: bitterend reorder SHOP.");
         return BuyStudyPage.of(shop.settings().name(), found.verdicts(), figures)
-                .with(unsaid.document())
-                .then(new BuyHintsPage(figures).of(found.hints()));
+                .with(unsaid.document());
     }
 
     /** The ropes of which nothing can be said, a sentence each. */
@@ -70,12 +68,12 @@ public final class TradePages {
 
     /** What a study found, for programs. */
     public static String json(Shop shop, StudyReels.Found found) {
-        return new BuyJson(shop.settings().money()).study(found.verdicts(), found.hints());
+        return new BuyJson(shop.settings().money()).study(found.verdicts());
     }
 
     /** The same for a spreadsheet. */
     public static List<DataTable> tables(StudyReels.Found found, Figures figures) {
-        return List.of(new StudyTable(figures).of(found.verdicts()), new BuyTables(figures).again(found.hints()));
+        return List.of(new StudyTable(figures).of(found.verdicts()));
     }
 
     /** A quote as the customer gets it: no figure of the shop's own. */

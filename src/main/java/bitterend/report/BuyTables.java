@@ -7,11 +7,10 @@ import static bitterend.report.TableFigures.words;
 
 import bitterend.buying.Advice;
 import bitterend.buying.ReelLine;
-import bitterend.buying.Reorder;
 import bitterend.report.table.DataTable;
 import java.util.List;
 
-/** What to buy, for a spreadsheet: the reels to order now, and ropes to order again. */
+/** What to buy, for a spreadsheet: the reels to order now. */
 public final class BuyTables {
     private final TableFigures figures;
 
@@ -36,19 +35,5 @@ public final class BuyTables {
                                 "paid", line -> line.each().plus(line.freight()).times(line.reels())),
                         truth("one lot", ReelLine::oneLot),
                         day("order by", ReelLine::orderBy))));
-    }
-
-    /** When to order again. */
-    public DataTable again(List<Reorder> hints) {
-        return DataTable.of(
-                "Order again",
-                hints,
-                List.of(
-                        words("rope", Reorder::rope),
-                        truth("order now", Reorder::isDue),
-                        count("weeks", Reorder::weeks),
-                        figures.length("wanted", Reorder::wanted),
-                        figures.length("there", Reorder::there),
-                        figures.fine("on order", Reorder::onOrder)));
     }
 }

@@ -3,16 +3,12 @@ package bitterend.buying;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.market.Offer;
-import bitterend.market.OnOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
-import bitterend.measure.Money;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 final class KnotValueTest {
@@ -34,25 +30,5 @@ final class KnotValueTest {
             Cost apart = value.of(a).plus(value.of(b));
             assertTrue(apart.compareTo(value.of(a.plus(b))) <= 0, a + " and " + b);
         }
-    }
-
-    @Test
-    void reorder_isDueWhenNineScenariosInTenWantMore() {
-        List<List<Length>> weeks = IntStream.range(0, 10)
-                .mapToObj(week -> List.of(Length.ofMetres(week < 2 ? 100 : 10)))
-                .toList();
-        Reorder plenty = Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 150)), List.of(), 1, 3);
-        assertEquals(Length.ofMetres(100), plenty.wanted(), "two weeks in ten want 100");
-        assertEquals(false, plenty.isDue());
-        assertEquals(
-                true,
-                Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(), 1, 3)
-                        .isDue());
-        OnOrder coming =
-                new OnOrder("P", "", Stall.ROPE, Offer.Made.plain(Length.ofMetres(20)), 1, 0, Stall.DAY, Money.ZERO);
-        assertEquals(
-                false,
-                Reorder.of(Stall.rope(), weeks, List.of(Stall.reel("R", 90)), List.of(coming), 1, 3)
-                        .isDue());
     }
 }

@@ -28,7 +28,8 @@ final class BuyDayTest {
         Run whole = buy("--threads", "1");
         assertEquals(0, whole.code(), whole.err());
         assertTrue(whole.out().contains("Keep 200 m."), whole.out());
-        assertTrue(whole.out().contains("LAID-14"), "the laid rope is due: " + whole.out());
+        assertTrue(whole.out().contains("bitterend reorder " + shop), whole.out());
+        assertFalse(whole.out().contains("Order soon"), "what is due is worked out by reorder alone");
         assertEquals(whole.out(), buy("--threads", "2").out());
         List<String> merge = new ArrayList<>(List.of("--merge"));
         for (int part = 1; part <= 3; part++) {

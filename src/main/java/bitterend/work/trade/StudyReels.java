@@ -1,6 +1,5 @@
 package bitterend.work.trade;
 
-import bitterend.buying.Reorder;
 import bitterend.buying.Share;
 import bitterend.buying.Simulation;
 import bitterend.buying.Spending;
@@ -15,7 +14,6 @@ import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
-import bitterend.market.Market;
 import bitterend.measure.Ratio;
 import bitterend.work.Release;
 import bitterend.work.ShopNow;
@@ -32,10 +30,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Which reels to buy for work like the past: worked out, shared out or put together. It writes nothing. */
 public final class StudyReels {
-    private static final int DAYS_OF_A_WEEK = 7;
-
     private final Shop shop;
-    private final Market market;
     private final Study.Size size;
     private final SteadyStudy.Goal goal;
     private final List<SteadyStudy> studies;
@@ -46,7 +41,6 @@ public final class StudyReels {
      */
     public StudyReels(ShopNow shop, Request request) {
         this.shop = shop.shop();
-        market = shop.shop().market(request.day());
         size = request.size();
         goal = new SteadyStudy.Goal(
                 request.findService().orElse(shop.shop().settings().service()),
@@ -96,17 +90,11 @@ public final class StudyReels {
      * @param verdicts of each rope with enough scenarios
      * @param tooFew how many scenarios there are, of each rope with too few of them to say anything
      * @param unsupplied ropes of which no offer can supply the shop
-     * @param hints when to order again, of each rope
      */
-    public record Found(
-            List<SteadyVerdict> verdicts,
-            Map<String, Integer> tooFew,
-            List<SteadyStudy> unsupplied,
-            List<Reorder> hints) {
+    public record Found(List<SteadyVerdict> verdicts, Map<String, Integer> tooFew, List<SteadyStudy> unsupplied) {
         public Found {
             verdicts = List.copyOf(verdicts);
             unsupplied = List.copyOf(unsupplied);
-            hints = List.copyOf(hints);
         }
     }
 
@@ -181,23 +169,6 @@ public final class StudyReels {
         return new Found(
                 verdicts,
                 tooFew,
-                studies.stream().filter(study -> study.sizes().isEmpty()).toList(),
-                studies.stream().map(this::hint).toList());
-    }
-
-    /** The weeks until the quickest offer could be on the rack, begun weeks in full, and one more. */
-    private Reorder hint(SteadyStudy study) {
-        int lead = market.offered(study.rope().id()).stream()
-                .mapToInt(offer -> offer.terms().lead().days())
-                .min()
-                .orElse(0);
-        int weeks = (lead + DAYS_OF_A_WEEK - 1) / DAYS_OF_A_WEEK + 1;
-        return Reorder.of(
-                study.rope(),
-                study.demand().past().cuts(),
-                shop.reels(),
-                shop.supplies().onOrder(),
-                weeks,
-                size.seed());
+                studies.stream().filter(study -> study.sizes().isEmpty()).toList());
     }
 }
