@@ -11,6 +11,7 @@ import bitterend.measure.Written;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -23,8 +24,9 @@ import java.util.regex.Pattern;
  */
 public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<EndTime> booked) {
     /** Parts that a customer gets and sees; twine and tape go without saying. */
-    private static final Pattern FITTINGS = Pattern.compile("(thimble|fitting|shackle|hook|ring|swivel|link|master link"
-            + "|intermediate link|turnbuckle|wire rope clip|sleeve)\\b.*");
+    private static final Pattern FITTINGS =
+            Pattern.compile("(?<thing>thimble|fitting|shackle|hook|ring|swivel|link|master link"
+                    + "|intermediate link|turnbuckle|wire rope clip|sleeve)\\b.*");
 
     public QuoteLine {
         booked = List.copyOf(booked);
@@ -38,6 +40,14 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<
     /** Whether a part is one that the customer gets and sees, not twine or tape. */
     public static boolean isFitting(EndWork.Picked part) {
         return FITTINGS.matcher(part.item()).matches();
+    }
+
+    /** The words of so many of such parts: {@code 8 thimbles T20}. */
+    public static String counted(EndWork.Picked part, String words) {
+        Matcher fitting = FITTINGS.matcher(words);
+        boolean several = part.count() > 1 && fitting.matches();
+        return part.count() + " "
+                + (several ? fitting.group("thing") + "s" + words.substring(fitting.end("thing")) : words);
     }
 
     /**

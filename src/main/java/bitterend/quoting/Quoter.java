@@ -61,14 +61,16 @@ public final class Quoter {
                 .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())
                 .toList();
         Variations variations = new Variations(basis, prices, ropes, quoted);
+        Nearby nearby = new Nearby(basis, variations, quoted);
+        List<Nearby.Offer> offers = nearby.offers(near);
         return new Quote(
                 request,
                 policy,
                 quoted,
                 List.copyOf(priced.ropes().values()),
                 priced.bill(),
-                near,
-                varied(request, quoted, near, quantities, variations),
+                offers.stream().map(Nearby.Offer::neighbour).toList(),
+                varied(request, quoted, offers, quantities, variations),
                 parted.lacking(),
                 1);
     }
@@ -76,7 +78,7 @@ public final class Quoter {
     private List<Variation> varied(
             QuoteRequest request,
             List<LineQuote> quoted,
-            List<Neighbour> near,
+            List<Nearby.Offer> near,
             List<Integer> quantities,
             Variations variations) {
         List<Variation> all = new ArrayList<>();
@@ -86,18 +88,8 @@ public final class Quoter {
                 .ifPresent(all::add));
         for (LineQuote line : quoted) {
             near.stream()
+                    .map(Nearby.Offer::variation)
                     .filter(each -> each.line().equals(line.line().name()))
-                    .flatMap(each -> variations
-                            .inPlace(
-                                    Kind.CHEAPER,
-                                    each.line(),
-                                    line.line()
-                                            .changed(
-                                                    each.better().finished(),
-                                                    each.better().quantity(),
-                                                    basis.model()))
-                            .stream())
-                    .filter(each -> each.price().each().compareTo(line.buildUp().each()) < 0)
                     .forEach(all::add);
             quantities.forEach(quantity -> variations
                     .inPlace(

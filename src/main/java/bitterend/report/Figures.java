@@ -40,6 +40,13 @@ public record Figures(Units units, MoneyText currency) {
         return length.print(units, this::length);
     }
 
+    /** The same with no more digits than it needs when nobody wrote it: {@code 11.3 m}. */
+    public String briefly(Written length) {
+        return length.print(
+                units,
+                exact -> length(exact).replaceFirst("(\\.\\d*?)0+( m)$", "$1$2").replaceFirst("\\.( m)$", "$1"));
+    }
+
     /** Words as they were written that hold lengths, such as the ends of an order: {@code length 14 in (356 mm)}. */
     public String written(String words) {
         return sentence(LengthsInWords.sentence(words));

@@ -49,7 +49,7 @@ final class QuoteChoices {
                 Column.figure("how many"),
                 Column.figure("each\n" + currency),
                 Column.figure("price\n" + currency),
-                Column.figure("all lines\nthen, " + currency));
+                Column.figure("all lines then\nbefore tax, " + currency));
         for (Variation each : variations) {
             table.row(
                     "line " + each.line(),
@@ -69,10 +69,10 @@ final class QuoteChoices {
     private String nearby(Quote quote, Variation variation) {
         String asked = quote.lines().stream()
                 .filter(line -> line.line().name().equals(variation.line()))
-                .map(line -> figures.written(line.line().assembly().make().finished()))
+                .map(line -> figures.briefly(line.line().assembly().make().finished()))
                 .findFirst()
                 .orElse("");
-        String now = figures.written(variation.changed().assembly().make().finished());
+        String now = figures.briefly(variation.changed().assembly().make().finished());
         return now.equals(asked) ? "the same, as many as said here" : now + " finished instead of " + asked;
     }
 }

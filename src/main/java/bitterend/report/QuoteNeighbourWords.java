@@ -25,7 +25,7 @@ final class QuoteNeighbourWords {
                                 better.waste().millis(),
                                 0) + " % more waste than "
                 : "more waste than ";
-        return figures.written(asked.finished()) + " costs " + more + figures.written(better.finished()) + " ("
+        return figures.briefly(asked.finished()) + " costs " + more + figures.briefly(better.finished()) + " ("
                 + figures.money(asked.waste()) + " against " + figures.money(better.waste())
                 + " for all pieces of this rope).";
     }

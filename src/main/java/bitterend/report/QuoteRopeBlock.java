@@ -44,6 +44,11 @@ final class QuoteRopeBlock {
                 + " cut by itself from new reels that can be had so, what is left going back to the rack at its"
                 + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
                 + " added to past weeks.");
+        if (rope.charged().total().compareTo(rope.worth()) < 0) {
+            page.paragraph("That is less than the rope in the pieces at the price of the catalogue, "
+                    + figures.money(rope.worth()) + ": waste is below nothing, and no line can be held to its rope at"
+                    + " that price.");
+        }
         if (rope.waste().usual() instanceof WasteView.Span usual) {
             page.paragraph(PastWeekWords.of(usual.weeks()));
         }

@@ -65,7 +65,7 @@ final class QuoteWords {
         List<String> included = new ArrayList<>();
         for (Picked part : line.picked()) {
             if (QuoteLine.isFitting(part)) {
-                included.add(part.count() + " " + figures.sentence(part.words()));
+                included.add(QuoteLine.counted(part, figures.sentence(part.words())));
             }
         }
         String certificate = line.assembly().terms().certificate();

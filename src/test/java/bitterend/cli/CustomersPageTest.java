@@ -112,8 +112,8 @@ final class CustomersPageTest {
                 "41 ft 6 in (12.649 m) finished, pin to end",
                 "end A: 12-strand bury eye, 14 in (356 mm) long, for a pin of 4 in (102 mm) end B: whipped end",
                 "both ends: hand-tucked wire eye, on a thimble TW13",
-                "with 8 thimble TW13, certificate inspection 3.1, a sample of 1 m for a break test, testing and papers",
-                "Rope of another colour is as dear",
+                "with 8 thimbles TW13, certificate inspection 3.1, a sample of 1 m for a break test, testing and papers",
+                "Ask us for other colours",
                 "in place of what",
                 "line 1 the same in double braid");
     }
@@ -233,6 +233,28 @@ final class CustomersPageTest {
         String moved = mark(request);
         assertTrue(marks.add(moved), "the address of the shop");
         saysAll(quote(request, "--customer").out(), "mark " + moved);
+    }
+
+    /** What is nearby would save waste by the catalogue's price of the rope, but all lines would cost more by its offers. */
+    @Test
+    void nearby_isOfferedOnlyWhereAllLinesCostLess() throws IOException {
+        assertEquals(List.of(), dearer("Q-2601.csv"));
+        String page = Run.of("quote", shop.toString(), demo("Q-2601.csv"), "--time", "300ms")
+                .out();
+        assertFalse(page.contains("Cheaper nearby"), page);
+    }
+
+    private List<String> dearer(String request) throws IOException {
+        JsonNode page =
+                JSON.readTree(quote(demo(request), "--customer", "--json").out());
+        List<String> dearer = new ArrayList<>();
+        for (JsonNode each : page.path("variations")) {
+            if (each.path("kind").asText().equals("cheaper")
+                    && cents(each.path("total")) >= cents(page.path("total"))) {
+                dearer.add(each.toString());
+            }
+        }
+        return dearer;
     }
 
     private String mark(String request, String... more) throws IOException {

@@ -213,7 +213,7 @@ final class QuoteDayTest {
         assertTrue(
                 run.out()
                         .replaceAll("\\s+", " ")
-                        .contains("Line 1: 36.2 m costs 261 % more waste than 35.600 m (72.92 EUR against 20.18"),
+                        .contains("Line 1: 36.2 m costs 261 % more waste than 35.6 m (72.92 EUR against 20.18"),
                 run.out());
     }
 
