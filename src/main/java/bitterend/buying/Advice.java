@@ -3,20 +3,22 @@ package bitterend.buying;
 import bitterend.measure.Cost;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What to buy for the orders in hand, ropes left out that nobody offers.
  *
  * @param ways from the least paid to the least cost, each once
- * @param recommended number of the recommended one among them, from 0; -1 where none is within the budget, or none of those within
- *     the weeks while another way is
+ * @param recommended number of the recommended one among them, from 0; -1 where none is within the budget
  * @param paidBound proven: no way that leaves no more unplanned pays less
  * @param ties what the least cost was chosen over
- * @param next up to two sets that do without a reel of those of the least cost and of one another, cheapest first
+ * @param next up to two sets that do without a size of those of the least cost and of one another, cheapest first
  * @param unheld pieces that nothing on offer can hold
  * @param late ids of pieces whose rope comes after they are due, whatever is ordered
- * @param tooLong offers whose single reel lasts too long
- * @param unpaid where even the least paid is above the budget: ids of the pieces that have no rope if no more is paid
+ * @param tooLong what would cost less, if rope might last longer
+ * @param affordable where even the least paid is above the budget: what the budget can pay for, the most urgent work first
+ * @param unpaid ids of the pieces that have no rope then
  * @param allCompared whether there was time for all that was to be looked at
  */
 public record Advice(
@@ -28,6 +30,7 @@ public record Advice(
         List<Unheld> unheld,
         List<String> late,
         List<TooLong> tooLong,
+        @Nullable Way affordable,
         List<String> unpaid,
         boolean allCompared) {
     static final int MOST_NEXT = 2;
@@ -60,8 +63,29 @@ public record Advice(
         return way(Aim.LEAST_COST).purchase();
     }
 
-    /** What is bought by the recommended way, by the least paid where none is. */
+    /** What the budget can pay for, where even the least paid is above it. */
+    public Optional<Way> findAffordable() {
+        return Optional.ofNullable(affordable);
+    }
+
+    /** What is shown side by side: what the budget can pay for before the ways that serve all orders. */
+    public List<Way> shown() {
+        return Stream.concat(findAffordable().filter(way -> way.purchase().set().reels() > 0).stream(), ways.stream())
+                .toList();
+    }
+
+    /** Ids of the pieces that could have rope and have none in a way. */
+    public List<String> withoutRope(Way way) {
+        return way.equals(affordable) ? unpaid : way.purchase().unplanned();
+    }
+
+    /** The way to go: the recommended one; what the budget can pay for where none is. */
+    public Way acted() {
+        return findRecommended().or(this::findAffordable).orElseGet(() -> ways.get(0));
+    }
+
+    /** What is bought by it. */
     public Purchase act() {
-        return findRecommended().orElseGet(() -> ways.get(0)).purchase();
+        return acted().purchase();
     }
 }

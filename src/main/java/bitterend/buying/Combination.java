@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.market.Bill;
 import bitterend.market.Market;
+import bitterend.market.Supplier;
 import bitterend.measure.Cost;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -57,11 +58,44 @@ final class Combination {
         return best;
     }
 
-    /** The best between a way and nothing: of those that pay no more. */
-    List<Purchase> between(List<Purchase> most) {
-        Whole least = whole(most);
+    /** The best between two ways: what weighs both by halves; where that is one of them, what costs least for half the money. */
+    List<Purchase> between(List<Purchase> least, List<Purchase> most) {
         List<Purchase> best = best(Aim.BETWEEN);
-        return whole(best).paid().compareTo(least.paid()) > 0 ? most : best;
+        Cost paid = whole(best).paid();
+        Cost low = whole(least).paid();
+        Cost high = whole(most).paid();
+        if (paid.compareTo(low) > 0 && paid.compareTo(high) < 0) {
+            return best;
+        }
+        List<Purchase> half = within(new Cost(Math.floorDiv(low.millis() + high.millis(), 2)));
+        Whole found = whole(half);
+        boolean lies = found.paid().compareTo(low) > 0
+                && found.paid().compareTo(high) < 0
+                && found.unplanned() <= whole(most).unplanned();
+        return lies ? half : paid.compareTo(high) > 0 ? most : best;
+    }
+
+    /**
+     * What costs least for no more money than this, over all parts: of every choice that is worth its money, see {@link
+     * MoneyFront}. Where none pays so little, what pays least.
+     */
+    List<Purchase> within(Cost budget) {
+        Combination limited = new Combination(market, parts, (set, paid) -> paid.compareTo(budget) <= 0);
+        List<Purchase> best = limited.best(Aim.LEAST_PAID);
+        for (Set<String> suppliers : limited.allExclusions()) {
+            MoneyFront front = new MoneyFront(
+                    parts.stream().map(part -> some(part, suppliers)).toList());
+            for (List<Purchase> each : front.within(mayComeFree() ? MoneyFront.ANY : budget)) {
+                best = limited.whole(each).isBetterThan(limited.whole(best), Aim.LEAST_COST) ? each : best;
+            }
+        }
+        return limited.improved(best, Aim.LEAST_COST);
+    }
+
+    /** Whether a supplier sends large orders freight paid, so that one more reel may pay less. */
+    private boolean mayComeFree() {
+        return suppliers().stream()
+                .anyMatch(name -> market.supplier(name).freight().freeFrom().compareTo(Supplier.Freight.NEVER) < 0);
     }
 
     /**
@@ -133,25 +167,21 @@ final class Combination {
 
     /** Of each part the best that does without some suppliers, where there is one that leaves no more unplanned. */
     private List<Purchase> start(Aim aim, Set<String> suppliers) {
-        return parts.stream()
-                .map(part -> {
-                    Purchase any = best(part.found(), aim);
-                    List<Purchase> some = part.found().stream()
-                            .filter(each ->
-                                    each.unplanned().size() <= any.unplanned().size())
-                            .filter(each -> each.set().counts().keySet().stream()
-                                    .noneMatch(offer -> suppliers.contains(
-                                            market.offer(offer).supplier())))
-                            .toList();
-                    return some.isEmpty() ? any : best(some, aim);
-                })
-                .toList();
+        return parts.stream().map(part -> Pool.best(some(part, suppliers), aim)).toList();
     }
 
-    private static Purchase best(List<Purchase> some, Aim aim) {
-        return some.stream()
-                .reduce((one, other) -> other.isBetterThan(one, aim) ? other : one)
-                .orElseThrow();
+    /** Of a part what leaves the least unplanned, without some suppliers where there is such. */
+    private List<Purchase> some(PartFound part, Set<String> suppliers) {
+        int unplanned = Pool.best(part.found(), Aim.LEAST_COST).unplanned().size();
+        List<Purchase> serving = part.found().stream()
+                .filter(each -> each.unplanned().size() <= unplanned)
+                .toList();
+        List<Purchase> some = serving.stream()
+                .filter(each -> each.set().sizes().stream()
+                        .noneMatch(
+                                offer -> suppliers.contains(market.offer(offer).supplier())))
+                .toList();
+        return some.isEmpty() ? serving : some;
     }
 
     /** Part by part, until no other set of one part makes the whole better. */
@@ -183,13 +213,7 @@ final class Combination {
 
     /** Each choice of suppliers to do without, one at least left; of many suppliers each alone. */
     private List<Set<String>> exclusions() {
-        List<String> all = parts.stream()
-                .flatMap(part -> part.found().stream())
-                .flatMap(each -> each.set().counts().keySet().stream())
-                .map(offer -> market.offer(offer).supplier())
-                .distinct()
-                .sorted()
-                .toList();
+        List<String> all = suppliers();
         List<Set<String>> exclusions = new ArrayList<>();
         if (all.size() > MOST_SUPPLIERS) {
             all.forEach(supplier -> exclusions.add(Set.of(supplier)));
@@ -205,5 +229,22 @@ final class Combination {
             exclusions.add(some);
         }
         return exclusions;
+    }
+
+    /** The same, and none. */
+    private List<Set<String>> allExclusions() {
+        List<Set<String>> all = new ArrayList<>(exclusions());
+        all.add(Set.of());
+        return all;
+    }
+
+    private List<String> suppliers() {
+        return parts.stream()
+                .flatMap(part -> part.found().stream())
+                .flatMap(each -> each.set().sizes().stream())
+                .map(offer -> market.offer(offer).supplier())
+                .distinct()
+                .sorted()
+                .toList();
     }
 }

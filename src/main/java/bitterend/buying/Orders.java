@@ -1,6 +1,8 @@
 package bitterend.buying;
 
+import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.market.LeftOut;
 import bitterend.market.Market;
 import bitterend.market.Offer;
 import bitterend.market.OnOrder;
@@ -12,6 +14,8 @@ import bitterend.stock.StockValue;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Firm demand: what is ordered of us, what is there, what is on its way, and what can be had.
@@ -41,6 +45,18 @@ public record Orders(
                 .filter(offer -> offer.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no offer " + id));
+    }
+
+    /** The offers that nobody can order, of ropes that pieces may be cut from. */
+    public List<LeftOut> leftOut() {
+        Set<String> wanted = day.pieces().stream()
+                .filter(piece -> !piece.ownRope())
+                .flatMap(piece -> piece.choices().stream())
+                .map(Piece.RopeChoice::rope)
+                .collect(Collectors.toSet());
+        return market.leftOut().stream()
+                .filter(each -> wanted.contains(each.offer().rope()))
+                .toList();
     }
 
     /** The same of other pieces, of a rack, of orders and offers that are part of these. */

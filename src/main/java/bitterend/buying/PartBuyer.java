@@ -28,13 +28,16 @@ final class PartBuyer {
     private final Orders orders;
     private final Packer packer;
     private final EffortShare pace;
+    private final CoverLimit weeks;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Unheld> unheld = new ArrayList<>();
     private final Set<String> late = new HashSet<>();
     private @Nullable SetSearch search;
     private Purchase rack = Purchase.NONE;
 
-    PartBuyer(Orders orders, Packer packer, Effort effort) {
+    /** @param weeks how long rope that is bought may last */
+    PartBuyer(Orders orders, Packer packer, Effort effort, CoverLimit weeks) {
+        this.weeks = weeks;
         this.orders = orders;
         this.packer = packer;
         this.pace = new EffortShare(effort);
@@ -73,8 +76,20 @@ final class PartBuyer {
         Map<Freight, Cost> paid = sets.proven(Aim.LEAST_PAID);
         sets.solved(Aim.BETWEEN, Limits.NONE);
         withoutSuppliers(sets);
-        List<Purchase> nearest = nearest(sets, sets.pool().best(Aim.LEAST_COST));
-        return new PartFound(sets.pool().all(), bound, paid, orders.offers(), nearest, unheld, sorted(late));
+        Purchase longest = sets.pool().best(Aim.LEAST_COST);
+        WithinWeeks within = new WithinWeeks(sets, weeks);
+        Proof proof = within.look(new Proof(bound, paid));
+        List<Purchase> found = within.found();
+        Purchase best = Pool.best(found, Aim.LEAST_COST);
+        return new PartFound(
+                found,
+                proof.cost(),
+                proof.paid(),
+                orders.offers(),
+                nearest(sets, best),
+                unheld,
+                sorted(late),
+                within.tooLong(longest, best));
     }
 
     /** Looks for the least cost: no set costs less, whatever freight is charged. */
@@ -108,7 +123,7 @@ final class PartBuyer {
         if (search != null && !search.pool().holds(set)) {
             search.told(set);
         }
-        return search == null ? List.of() : search.pool().all();
+        return search == null ? List.of() : new WithinWeeks(search, weeks).found();
     }
 
     /** Ways that were chosen, with what each of their reels is needed for. */
@@ -119,6 +134,12 @@ final class PartBuyer {
                     purchase.set(), set -> search == null ? purchase : new Needs(search, rack, pace).of(purchase));
         }
         return needed;
+    }
+
+    /** The same of one way. */
+    Purchase needed(Purchase purchase, Effort effort) {
+        pace.grant(effort);
+        return needed(List.of(purchase)).getOrDefault(purchase.set(), purchase);
     }
 
     /** Whether there was time for all that was to be looked at. */
@@ -133,22 +154,29 @@ final class PartBuyer {
         SetSearch sets = search(wanted.stream().filter(whenever::holds).toList(), mayBeLate);
         Purchase alone = sets.rackAlone();
         if (!alone.unplanned().isEmpty() && !orders.offers().isEmpty()) {
+            search = sets;
+            rack = alone;
             sets.solved(Aim.LEAST_PAID, Limits.NONE);
-            return sets.pool().best(Aim.LEAST_PAID);
+            WithinWeeks within = new WithinWeeks(sets, weeks);
+            within.look(Proof.NOTHING);
+            return Pool.best(within.found(), Aim.LEAST_PAID);
         }
         return alone;
     }
 
-    /** The two nearest sets that do without a reel of those before them, where there are such. */
+    /** The two nearest sets that do without a size of those before them, where there are such. */
     private List<Purchase> nearest(SetSearch search, Purchase best) {
-        List<Branch> without = without(best.set(), Limits.NONE, search);
+        List<Branch> without = without(best.set(), search.within(weeks, Limits.NONE), search);
         Optional<Branch> second = cheapest(without, best);
         List<Purchase> next = new ArrayList<>();
         second.ifPresent(branch -> {
             next.add(branch.purchase());
             List<Branch> third = new ArrayList<>();
             for (Branch other : without) {
-                if (other.purchase().set().covers(branch.purchase().set())) {
+                if (other.purchase()
+                        .set()
+                        .sizes()
+                        .containsAll(branch.purchase().set().sizes())) {
                     third.addAll(without(branch.purchase().set(), other.limits(), search));
                 } else {
                     third.add(other);
@@ -161,23 +189,24 @@ final class PartBuyer {
 
     private record Branch(Limits limits, Purchase purchase) {}
 
-    /** For each offer of a set, the best that has at least one reel less of it. */
+    /** For each offer of a set, the best that has no reel of it. */
     private List<Branch> without(ReelSet set, Limits limits, SetSearch search) {
         List<Branch> branches = new ArrayList<>();
-        set.counts().forEach((offer, count) -> {
+        for (String offer : set.sizes()) {
             if (branches.size() < MOST_BRANCHES && pace.goesOn()) {
-                Limits fewer = search.fewer(limits, offer, count - 1);
+                Limits fewer = search.fewer(limits, offer, 0);
                 branches.add(
                         new Branch(fewer, search.solved(Aim.LEAST_COST, fewer).purchase()));
             }
-        });
+        }
         return branches;
     }
 
-    private static Optional<Branch> cheapest(List<Branch> branches, Purchase best) {
+    private Optional<Branch> cheapest(List<Branch> branches, Purchase best) {
         return branches.stream()
                 .filter(branch ->
                         branch.purchase().unplanned().size() <= best.unplanned().size())
+                .filter(branch -> weeks.isKept(branch.purchase().set()))
                 .reduce((a, b) -> b.purchase().isBetterThan(a.purchase(), Aim.LEAST_COST) ? b : a);
     }
 

@@ -12,9 +12,10 @@ import java.util.Map;
  * @param costBound proven: no set that leaves no more unplanned costs less
  * @param paidBound proven: none pays less, where the freight of reels is charged and whatever it is
  * @param offers what could be bought
- * @param next sets that do without a reel of those before them, cheapest first
+ * @param next sets that do without a size of those before them, cheapest first
  * @param unheld pieces that nothing on offer can hold
  * @param late ids of pieces whose rope comes after they are due
+ * @param tooLong what would cost less, if rope might last longer
  */
 record PartFound(
         List<Purchase> found,
@@ -23,13 +24,15 @@ record PartFound(
         List<Offer> offers,
         List<Purchase> next,
         List<Unheld> unheld,
-        List<String> late) {
+        List<String> late,
+        List<TooLong> tooLong) {
     PartFound {
         found = List.copyOf(found);
         offers = List.copyOf(offers);
         next = List.copyOf(next);
         unheld = List.copyOf(unheld);
         late = List.copyOf(late);
+        tooLong = List.copyOf(tooLong);
     }
 
     /** One way, whatever the aim. */
@@ -41,19 +44,17 @@ record PartFound(
                 List.of(),
                 List.of(),
                 unheld,
-                late);
+                late,
+                List.of());
     }
 
     /** The least cost that was found. */
     Cost leastCost() {
-        return found.stream()
-                .reduce((one, other) -> other.isBetterThan(one, Aim.LEAST_COST) ? other : one)
-                .map(Purchase::cost)
-                .orElse(Cost.ZERO);
+        return Pool.best(found, Aim.LEAST_COST).cost();
     }
 
     /** The same with every set that is known by now. */
     PartFound with(List<Purchase> all) {
-        return new PartFound(all, costBound, paidBound, offers, next, unheld, late);
+        return new PartFound(all, costBound, paidBound, offers, next, unheld, late, tooLong);
     }
 }

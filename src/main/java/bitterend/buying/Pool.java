@@ -1,6 +1,7 @@
 package bitterend.buying;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,12 @@ final class Pool {
 
     /** The best of all for an aim; there must be one. */
     Purchase best(Aim aim) {
-        return found.values().stream()
+        return best(found.values(), aim);
+    }
+
+    /** The best of some for an aim; there must be one. */
+    static Purchase best(Collection<Purchase> some, Aim aim) {
+        return some.stream()
                 .reduce((one, other) -> other.isBetterThan(one, aim) ? other : one)
                 .orElseThrow();
     }

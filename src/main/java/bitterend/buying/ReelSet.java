@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.finding.NaturalOrder;
 import java.util.Collections;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -45,9 +46,16 @@ public record ReelSet(SortedMap<String, Integer> counts) {
         return new ReelSet(rest);
     }
 
-    /** Whether this holds at least the reels of the other. */
-    boolean covers(ReelSet other) {
-        return other.counts.entrySet().stream().allMatch(entry -> of(entry.getKey()) >= entry.getValue());
+    /** The reels that another set does not have. */
+    public ReelSet beyond(ReelSet other) {
+        TreeMap<String, Integer> more = new TreeMap<>(counts);
+        more.replaceAll((offer, count) -> Math.max(0, count - other.of(offer)));
+        return new ReelSet(more);
+    }
+
+    /** The ids of the offers of which there is a reel. */
+    Set<String> sizes() {
+        return counts.keySet();
     }
 
     /** All reels together. */

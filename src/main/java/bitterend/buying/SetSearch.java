@@ -3,7 +3,9 @@ package bitterend.buying;
 import bitterend.buying.PurchasePacker.Found;
 import bitterend.market.Offer;
 import bitterend.measure.Cost;
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +15,12 @@ import java.util.Optional;
  * looked for both ways, without that price and with as many reels as it wants; what is proven of both is proven of all.
  */
 final class SetSearch {
+    /** Sets that are looked at to come within the weeks. */
+    private static final int MOST_LOOKS = 40;
+
+    /** Nobody orders more reels of an offer than this at once. */
+    private static final int MOST_REELS = 10_000;
+
     private final Orders orders;
     private final PurchasePacker packs;
     private final EffortShare pace;
@@ -55,6 +63,63 @@ final class SetSearch {
     /** The best set for an aim within limits. */
     Solved solved(Aim aim, Limits limits) {
         return solved(aim, limits, charged);
+    }
+
+    /**
+     * The best set for an aim of those that keep within the weeks, each time with a reel less of what goes beyond them.
+     *
+     * @param unplanned pieces that have no rope whatever is bought: sets that leave more are not looked at further
+     */
+    Optional<Solved> within(Aim aim, CoverLimit weeks, int unplanned) {
+        Deque<Limits> open = new ArrayDeque<>(List.of(within(weeks, Limits.NONE)));
+        Optional<Solved> best = Optional.empty();
+        Cost proven = new Cost(Long.MAX_VALUE);
+        for (int looked = 0; looked < MOST_LOOKS && !open.isEmpty() && (looked == 0 || pace.goesOn()); looked++) {
+            Limits limits = open.removeFirst();
+            Solved found = solved(aim, limits);
+            ReelSet set = found.purchase().set();
+            if (found.purchase().unplanned().size() > unplanned) {
+                continue;
+            }
+            if (weeks.isKept(set)) {
+                best = Optional.of(best.map(before -> before.or(found, aim)).orElse(found));
+                proven = least(proven, found.bound());
+            } else {
+                set.counts().forEach((offer, reels) -> open.addLast(fewer(limits, offer, reels - 1)));
+            }
+        }
+        Cost bound = open.isEmpty() ? proven : Cost.ZERO;
+        return best.map(found -> new Solved(found.purchase(), bound));
+    }
+
+    private static Cost least(Cost one, Cost other) {
+        return other.compareTo(one) < 0 ? other : one;
+    }
+
+    /** Limits with no more reels of any offer than keep within the weeks alone. */
+    Limits within(CoverLimit weeks, Limits limits) {
+        Limits fewer = limits;
+        for (Offer offer : orders.offers()) {
+            fewer = fewer(
+                    fewer, offer.id(), weeks.most(offer, Math.min(offer.terms().supply(), MOST_REELS)));
+        }
+        return fewer;
+    }
+
+    /** Looks for the set that lasts for the fewest weeks. */
+    void shortest(CoverLimit weeks) {
+        solved(
+                Aim.LEAST_PAID,
+                Limits.NONE,
+                charged.stream()
+                        .map(tier ->
+                                new Tier(tier.offer(), tier.from(), new Cost(weeks.weight(tier.offer())), Cost.ZERO))
+                        .toList());
+    }
+
+    /** Whether the freight of reels is what it is, however large the order. */
+    boolean isFreightFixed() {
+        return free.equals(charged);
     }
 
     /** Every set that was found. */

@@ -1,12 +1,13 @@
 package bitterend.buying;
 
-import bitterend.market.Offer;
+import bitterend.measure.Cost;
 
 /**
- * An offer whose single reel lasts longer than rope may.
+ * A set of reels that is not offered, since its rope lasts longer than it may.
  *
- * @param offer the offer
- * @param tenths tenths of a week that one reel lasts, rounded down
- * @param piece id of a piece that nothing shorter holds, for which it may be bought all the same; empty when there is none
+ * @param set the reels
+ * @param rope the id of the rope that lasts too long
+ * @param tenths tenths of a week that it lasts, rounded down
+ * @param saved so much less than the least within the weeks it would cost
  */
-public record TooLong(Offer offer, long tenths, String piece) {}
+public record TooLong(ReelSet set, String rope, long tenths, Cost saved) {}

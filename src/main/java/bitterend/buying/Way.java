@@ -29,9 +29,4 @@ public record Way(
         all.add(aim);
         return new Way(all, purchase, bill, covers, overBudget, overWeeks);
     }
-
-    /** Whether it keeps within what the shop may spend. */
-    public boolean isWithin() {
-        return overBudget.millis() <= 0 && overWeeks.isEmpty();
-    }
 }

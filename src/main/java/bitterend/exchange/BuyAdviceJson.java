@@ -65,10 +65,11 @@ public final class BuyAdviceJson {
                 .with("allCompared", advice.allCompared())
                 .with("unheld", unheld)
                 .with("late", advice.late())
+                .with("tooLong", advice.tooLong().stream().map(this::tooLong).toList())
+                .with("leftOut", MarketJson.leftOut(orders.leftOut()))
                 .with(
-                        "tooLong",
-                        advice.tooLong().stream().map(BuyAdviceJson::tooLong).toList())
-                .with("leftOut", MarketJson.leftOut(orders.market().leftOut()))
+                        "affordable",
+                        advice.findAffordable().map(this::way).stream().toList())
                 .with("unpaid", advice.unpaid())
                 .with("assumed", assumed(assumed))
                 .with("shortage", ShortageJson.tree(day, until, ropes))
@@ -130,11 +131,12 @@ public final class BuyAdviceJson {
                 .toList();
     }
 
-    private static JsonTree tooLong(TooLong each) {
+    private JsonTree tooLong(TooLong each) {
         return new JsonTree()
-                .with("offer", each.offer().id())
+                .with("set", set(each.set()))
+                .with("rope", each.rope())
                 .with("weeks", BigDecimal.valueOf(each.tenths(), 1).toPlainString())
-                .with("neededFor", each.piece());
+                .with("saved", money.exact(each.saved()));
     }
 
     private JsonTree assumed(Assumed assumed) {

@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.buying.Advice;
+import bitterend.buying.Aim;
 import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
@@ -8,8 +9,8 @@ import bitterend.buying.ReelSet;
 import bitterend.buying.Shortage;
 import bitterend.buying.Spending;
 import bitterend.buying.Tie;
-import bitterend.buying.TooLong;
 import bitterend.buying.Unheld;
+import bitterend.buying.Way;
 import bitterend.market.LeftOut;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
@@ -43,40 +44,57 @@ public final class BuyAdvicePage {
         page.heading(
                 shop + ": reels to buy for the orders in hand, " + orders.day().day());
         BuyWaysBlock ways = new BuyWaysBlock(figures, words, orders, advice, assumed);
-        page.paragraph(act(orders, advice) + ways.proof());
+        page.paragraph(act(orders, advice, assumed.spending()) + ways.proof());
         advice.ties().forEach(tie -> page.paragraph(tie(orders, tie)));
-        beyond(page, advice, assumed.spending());
+        unpaid(page, advice);
         ways.write(page);
         next(page, orders, advice);
-        troubles(page, orders, advice, assumed.spending());
+        troubles(page, orders, advice);
         new ShortagePage(figures).section(page, until, ropes);
         new BuyAssumed(figures).write(page, orders, assumed);
         return page.document();
     }
 
-    private String act(Orders orders, Advice advice) {
+    private String act(Orders orders, Advice advice, Spending spending) {
         Purchase act = advice.act();
         if (advice.findRecommended().isEmpty()) {
-            return "No way keeps within what may be spent. The least paid would be " + words.set(act.set(), orders)
-                    + " for " + figures.money(act.paid()) + ".";
+            return beyond(orders, advice, spending);
         }
         if (act.set().reels() == 0) {
             return "Buy nothing: the rack and the rope on order hold every piece that rope can be had for.";
         }
-        return "Order " + words.set(act.set(), orders) + " for " + figures.money(act.paid()) + called(advice)
+        return "Order " + words.briefly(act.set(), orders) + " for " + figures.money(act.paid()) + called(advice)
                 + ". What is left of " + (act.set().reels() == 1 ? "it" : "them") + " afterwards is worth "
                 + figures.money(act.left())
                 + ". With what is taken off the rack and the work at the bench, the orders for"
                 + " rope that is offered cost " + figures.money(act.cost()) + ".";
     }
 
-    /** What the recommended way is, where there are others. */
+    /** What the recommended way is. */
     private static String called(Advice advice) {
-        return advice.ways().size() == 1
-                ? ": the least paid and the least cost alike"
-                : advice.findRecommended()
-                        .map(way -> ": " + BuyWayWords.name(way))
-                        .orElse("");
+        String tie = advice.ties().isEmpty() ? "" : advice.ties().size() == 1 ? ", but for a tie" : ", but for ties";
+        Way way = advice.findRecommended().orElseThrow();
+        if (advice.ways().size() == 1) {
+            return tie.isEmpty()
+                    ? ": the least paid and the least cost alike"
+                    : ": the least paid, and the least cost" + tie;
+        }
+        return ": the " + BuyWayWords.name(advice, way) + (way.aims().contains(Aim.LEAST_COST) ? tie : "");
+    }
+
+    /** What the budget can pay for, where it is below the least paid. */
+    private String beyond(Orders orders, Advice advice, Spending spending) {
+        Way least = advice.ways().get(0);
+        Purchase act = advice.act();
+        return "The budget of " + figures.money(spending.budget().fine())
+                + " does not pay for all orders: the least paid comes to "
+                + figures.money(least.purchase().paid()) + ", " + figures.money(least.overBudget()) + " above it. "
+                + (act.set().reels() == 0
+                        ? "It pays for no reel of the work that comes first."
+                        : "The most urgent work first, order " + words.briefly(act.set(), orders) + " for "
+                                + figures.money(act.paid()) + ". What is left of "
+                                + (act.set().reels() == 1 ? "it" : "them") + " afterwards is worth "
+                                + figures.money(act.left()) + ".");
     }
 
     private String tie(Orders orders, Tie tie) {
@@ -91,20 +109,19 @@ public final class BuyAdvicePage {
     }
 
     /** What has no rope if no more is paid than may be. */
-    private void beyond(Writing page, Advice advice, Spending spending) {
+    private static void unpaid(Writing page, Advice advice) {
         if (advice.unpaid().isEmpty()) {
             return;
         }
-        Map<String, Long> byOrder = advice.unpaid().stream()
+        Map<String, Long> byLine = advice.unpaid().stream()
                 .collect(Collectors.groupingBy(
-                        piece -> piece.substring(0, piece.lastIndexOf('/')),
+                        piece -> piece.contains(".") ? piece.substring(0, piece.lastIndexOf('.')) : piece,
                         java.util.LinkedHashMap::new,
                         Collectors.counting()));
-        page.paragraph("If no more than " + figures.money(spending.budget().fine())
-                + " is paid and the most urgent work is served first, these stay without rope: "
-                + byOrder.entrySet().stream()
-                        .map(order -> order.getKey() + " (" + order.getValue()
-                                + (order.getValue() == 1 ? " piece)" : " pieces)"))
+        page.paragraph("These stay without rope then: "
+                + byLine.entrySet().stream()
+                        .map(line -> line.getKey() + " (" + line.getValue()
+                                + (line.getValue() == 1 ? " piece)" : " pieces)"))
                         .collect(Collectors.joining(", "))
                 + ".");
     }
@@ -122,25 +139,24 @@ public final class BuyAdvicePage {
         }
         page.heading("Next best");
         TableRows table = new TableRows(
-                Column.words("Reels"),
+                Column.words("In the least cost"),
                 Column.figure("costs more,\n" + figures.currency().currency()),
                 Column.figure("paid,\n" + figures.currency().currency()));
         for (Purchase next : others) {
             table.row(
-                    words.set(next.set(), orders),
+                    words.change(advice.best().set(), next.set(), orders),
                     words.bare(next.cost().minus(advice.best().cost())),
                     words.bare(next.paid()));
         }
         page.table(table);
-        page.paragraph("Costs more than the least cost of all.");
+        page.paragraph("Costs more than the least cost of all; paid is for all reels together.");
     }
 
-    private void troubles(Writing page, Orders orders, Advice advice, Spending spending) {
+    private void troubles(Writing page, Orders orders, Advice advice) {
         boolean none = advice.unheld().isEmpty()
                 && advice.late().isEmpty()
                 && advice.best().unplanned().isEmpty()
-                && advice.tooLong().isEmpty()
-                && orders.market().leftOut().isEmpty();
+                && orders.leftOut().isEmpty();
         if (none) {
             return;
         }
@@ -155,23 +171,12 @@ public final class BuyAdvicePage {
         if (!advice.late().isEmpty()) {
             page.paragraph("Rope comes after the due day for " + String.join(", ", advice.late()) + ".");
         }
-        advice.tooLong().forEach(each -> page.paragraph(tooLong(each, spending)));
         for (LeftOut.Why why : LeftOut.Why.values()) {
-            List<LeftOut> out = orders.market().leftOut().stream()
-                    .filter(each -> each.why() == why)
-                    .toList();
+            List<LeftOut> out =
+                    orders.leftOut().stream().filter(each -> each.why() == why).toList();
             if (!out.isEmpty()) {
                 page.paragraph(BuyBillWords.leftOut(why, out));
             }
         }
-    }
-
-    private String tooLong(TooLong each, Spending spending) {
-        String lasts = each.offer().id() + ": one reel lasts " + words.tenths(each.tenths()) + " weeks, and "
-                + spending.mostWeeks() + " are the most. ";
-        return lasts
-                + (each.piece().isEmpty()
-                        ? "It is not bought for stock."
-                        : "It may be bought all the same: nothing shorter holds " + each.piece() + ".");
     }
 }

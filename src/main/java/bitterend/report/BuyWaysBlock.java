@@ -6,17 +6,14 @@ import bitterend.buying.Cover;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
 import bitterend.buying.ReelLine;
+import bitterend.buying.TooLong;
 import bitterend.buying.Way;
-import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** The ways to buy side by side: what each pays, what it costs, what is left of it and how long that lasts. */
 final class BuyWaysBlock {
@@ -35,19 +32,20 @@ final class BuyWaysBlock {
     }
 
     void write(Writing page) {
-        boolean several = advice.ways().size() > 1;
-        if (several) {
+        if (advice.shown().size() > 1) {
             page.heading("Ways to buy");
             table(page);
+        }
+        if (advice.ways().size() > 1) {
             page.picture(new BuyWaysPicture(figures, advice, assumed.spending()).svg());
         }
-        advice.ways().forEach(way -> over(page, way));
-        covers(page);
-        Way first = advice.findRecommended().orElse(advice.ways().get(0));
-        lines(page, first, List.of(), advice.findRecommended().isPresent() ? "To order" : BuyWayWords.begun(first));
+        over(page);
+        ropes(page);
+        Way first = advice.acted();
+        lines(page, first, List.of(), "To order");
         for (Way way : advice.ways()) {
             if (!way.equals(first)) {
-                lines(page, way, first.purchase().lines(), BuyWayWords.begun(way));
+                lines(page, way, first.purchase().lines(), BuyWayWords.begun(advice, way));
             }
         }
     }
@@ -62,80 +60,96 @@ final class BuyWaysBlock {
                 Column.figure("left,\n" + figures.unit()),
                 Column.figure("in\ncoils"),
                 Column.figure("worth,\n" + currency));
-        for (Way way : advice.ways()) {
+        for (Way way : advice.shown()) {
             Purchase purchase = way.purchase();
             table.row(
-                    BuyWayWords.name(way)
-                            + (advice.findRecommended().filter(way::equals).isPresent() ? " *" : ""),
+                    BuyWayWords.name(advice, way) + (advice.acted().equals(way) ? " *" : ""),
                     words.bare(purchase.paid()),
                     words.bare(purchase.bill().freight()),
-                    words.bare(purchase.cost()),
+                    advice.findAffordable().filter(way::equals).isPresent() ? "" : words.bare(purchase.cost()),
                     figures.bareTotal(purchase.rest().metres()),
                     Integer.toString(purchase.rest().coils()),
                     words.bare(purchase.left()));
         }
         page.table(table);
-        page.paragraph((advice.findRecommended().isPresent() ? "* is recommended. " : "")
+        page.paragraph((advice.findRecommended().isPresent()
+                        ? "* is recommended. "
+                        : "* leaves work without rope, so that its cost is not set beside that of the others. ")
                 + "Paid is the money that suppliers get now. Cost is that money less the worth of what is left of the new"
                 + " reels, with the worth drawn from the rack and the work at the bench.");
     }
 
-    private void over(Writing page, Way way) {
-        String name = advice.ways().size() == 1 ? "This" : BuyWayWords.begun(way);
-        if (way.overBudget().millis() > 0) {
-            page.paragraph(name + " is above the budget of "
-                    + figures.money(assumed.spending().budget().fine()) + " by " + figures.money(way.overBudget())
-                    + ".");
+    /** What goes beyond what the shop may spend. */
+    private void over(Writing page) {
+        for (Way way : advice.ways()) {
+            if (way.overBudget().millis() > 0 && advice.findRecommended().isPresent()) {
+                page.paragraph(BuyWayWords.begun(advice, way) + " is above the budget of "
+                        + figures.money(assumed.spending().budget().fine()) + " by " + figures.money(way.overBudget())
+                        + ".");
+            }
         }
-        for (String rope : way.overWeeks()) {
-            Cover cover = way.covers().stream()
-                    .filter(each -> each.rope().equals(rope))
-                    .findFirst()
-                    .orElseThrow();
-            page.paragraph(name + " is over the weeks: " + rope + " would last " + words.tenths(cover.tenths())
-                    + " weeks, and " + assumed.spending().mostWeeks() + " are the most"
-                    + (advice.ways().size() == 1 ? "; no way that serves the orders has fewer." : "."));
+        for (Cover cover : advice.acted().covers()) {
+            if (advice.acted().overWeeks().contains(cover.rope())) {
+                page.paragraph(cover.rope() + " lasts " + words.tenths(cover.tenths()) + " weeks then, and "
+                        + assumed.spending().mostWeeks()
+                        + " are the most: no way that serves the orders leaves less of it.");
+            }
+        }
+        for (TooLong each : advice.tooLong()) {
+            page.paragraph("Not offered: " + words.set(each.set(), orders) + " would cost "
+                    + figures.money(each.saved())
+                    + " less, but " + each.rope() + " would last " + words.tenths(each.tenths()) + " weeks then, and "
+                    + assumed.spending().mostWeeks() + " are the most.");
         }
     }
 
-    private void covers(Writing page) {
-        SortedSet<String> ropes = new TreeSet<>(NaturalOrder.IDS);
-        advice.ways().forEach(way -> way.covers().forEach(cover -> ropes.add(cover.rope())));
-        if (ropes.isEmpty()) {
+    private void ropes(Writing page) {
+        List<BuyRow> rows = BuyRow.of(advice);
+        if (rows.isEmpty()) {
             return;
         }
-        page.heading("How many weeks rope lasts then");
-        List<Column> columns = new ArrayList<>();
-        columns.add(Column.words("rope"));
-        columns.add(Column.figure("a week,\n" + figures.unit()));
-        advice.ways()
-                .forEach(way -> columns.add(Column.figure(
-                        advice.ways().size() == 1
-                                ? "weeks"
-                                : BuyWayWords.name(way).replace(" and ", "\nand "))));
+        boolean several = advice.shown().size() > 1;
+        page.heading("Rope by rope");
+        List<Column> columns = new ArrayList<>(List.of(Column.words("rope")));
+        if (several) {
+            columns.add(Column.words("way"));
+        }
+        columns.addAll(List.of(
+                Column.words("reels"),
+                Column.figure("paid,\n" + figures.currency().currency()),
+                Column.figure("free\nthen, " + figures.unit()),
+                Column.figure("used a\nweek, " + figures.unit()),
+                Column.figure("weeks")));
         TableRows table = new TableRows(columns.toArray(Column[]::new));
-        for (String rope : ropes) {
-            List<String> cells = new ArrayList<>();
-            cells.add(rope);
-            Cover any = advice.ways().stream()
-                    .flatMap(way -> find(way, rope).stream())
-                    .findFirst()
-                    .orElseThrow();
-            cells.add(any.isKnown() ? figures.bareTotal(any.weekly()) : "not known");
-            advice.ways()
-                    .forEach(way -> cells.add(find(way, rope)
-                            .map(cover -> cover.isKnown() ? words.tenths(cover.tenths()) : "not known")
-                            .orElse("")));
+        for (BuyRow row : rows) {
+            List<String> cells = new ArrayList<>(List.of(row.rope()));
+            if (several) {
+                cells.add(ways(row) + (row.recommended() ? " *" : ""));
+            }
+            Cover cover = row.cover();
+            cells.addAll(List.of(
+                    row.reels(),
+                    row.isBought() ? words.bare(row.paid()) : "",
+                    row.isBought() ? figures.bareTotal(cover.left()) : "",
+                    cover.isKnown() ? figures.bareTotal(cover.weekly()) : "not known",
+                    !row.isBought() ? "" : cover.isKnown() ? words.tenths(cover.tenths()) : "not known"));
             table.row(cells.toArray(String[]::new));
         }
         page.table(table);
-        page.paragraph(
-                "Free rope on the rack, on order and bought, less what the orders in hand take, by what work took of"
-                        + " it in a week of the past. A way that buys none of a rope has no figure there.");
+        page.paragraph("Free then: free rope on the rack, on order and bought, less what the orders in hand take."
+                + " Weeks: that by what work took of it in a week of the past."
+                + (advice.shown().stream().anyMatch(BuyWaysBlock::hasFreightByOrder)
+                        ? " Paid is without freight by order."
+                        : ""));
     }
 
-    private static Optional<Cover> find(Way way, String rope) {
-        return way.covers().stream().filter(cover -> cover.rope().equals(rope)).findFirst();
+    private String ways(BuyRow row) {
+        return row.ways().size() == advice.shown().size() ? "every way" : String.join(", ", row.ways());
+    }
+
+    private static boolean hasFreightByOrder(Way way) {
+        return way.bill().orders().stream()
+                .anyMatch(order -> order.freight().byOrder().minor() > 0);
     }
 
     private void lines(Writing page, Way way, List<ReelLine> before, String heading) {
@@ -158,25 +172,37 @@ final class BuyWaysBlock {
         bill.objections(way.bill()).forEach(page::caution);
     }
 
-    /** What is proven of the least paid and of the least cost, where anything is bought. */
+    /** What is proven of the least paid and of the recommended way, where anything is bought. */
     String proof() {
         Purchase least = advice.ways().get(0).purchase();
-        return least.set().reels() == 0 ? "" : paid(least) + cost(advice.act());
+        return least.set().reels() == 0
+                ? ""
+                : paid(least)
+                        + advice.findRecommended()
+                                .map(way -> cost(way.purchase()))
+                                .orElse("");
     }
 
     private String paid(Purchase least) {
-        return least.paid().compareTo(advice.paidBound()) <= 0
-                ? " Proven: no way pays less than " + figures.money(least.paid()) + "."
-                : " Proven: no way pays less than " + figures.atLeast(advice.paidBound()) + ".";
+        return " Proven: no way" + within() + " pays less than "
+                + (least.paid().compareTo(advice.paidBound()) <= 0
+                        ? figures.money(least.paid())
+                        : figures.atLeast(advice.paidBound()))
+                + ".";
+    }
+
+    /** Where rope may last no longer: what is left out is not spoken of. */
+    private String within() {
+        return advice.tooLong().isEmpty() ? "" : " within the weeks";
     }
 
     private String cost(Purchase best) {
         if (best.isProven()) {
-            return " Proven: no other set costs less.";
+            return " Proven: no other set" + within() + " costs less.";
         }
         return best.bound().equals(Cost.ZERO)
                 ? " Nothing is proven about how much less another set could cost."
-                : " Proven: no set costs less than " + figures.atLeast(best.bound()) + ", so at most "
+                : " Proven: no set" + within() + " costs less than " + figures.atLeast(best.bound()) + ", so at most "
                         + figures.atMost(best.unproven()) + " could be saved.";
     }
 }

@@ -45,7 +45,7 @@ final class BuyWaysPicture {
             long y = up.place(way.purchase().cost().millis());
             svg.dot(x, y, advice.findRecommended().filter(way::equals).isEmpty());
             boolean far = x > (LEFT + RIGHT) / 2;
-            svg.text(far ? x - 9 : x + 9, y - 7, far ? "end" : "start", BuyWayWords.name(way));
+            svg.text(far ? x - 9 : x + 9, y - 7, far ? "end" : "start", BuyWayWords.name(advice, way));
         }
         return svg.toString();
     }

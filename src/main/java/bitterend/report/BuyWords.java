@@ -13,10 +13,12 @@ import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The words of pages about buying. */
 final class BuyWords {
+    /** More sizes than this are counted in a sentence, and listed below. */
+    private static final int MOST_SIZES = 3;
+
     private final Figures figures;
     private final Set<Length> ambiguous = new HashSet<>();
 
@@ -30,14 +32,30 @@ final class BuyWords {
         }
     }
 
-    /** {@code 2 reels of 100.000 m (GL-100)}, joined by "and". */
+    /** {@code 2 reels of 100.000 m (GL-100)}, joined by commas and "and". */
     String set(ReelSet set, List<Offer> offers) {
         if (set.reels() == 0) {
             return "nothing";
         }
-        return set.counts().entrySet().stream()
+        List<String> each = set.counts().entrySet().stream()
                 .map(entry -> reels(entry.getValue(), offer(offers, entry.getKey())))
-                .collect(Collectors.joining(" and "));
+                .toList();
+        String last = each.get(each.size() - 1);
+        return each.size() == 1 ? last : String.join(", ", each.subList(0, each.size() - 1)) + " and " + last;
+    }
+
+    /** The same of a few sizes; of many how many reels of how many ropes. */
+    String briefly(ReelSet set, Orders orders) {
+        long ropes = set.counts().keySet().stream()
+                .map(offer -> offer(orders.offers(), offer).rope())
+                .distinct()
+                .count();
+        return set.counts().size() <= MOST_SIZES ? set(set, orders) : set.reels() + " reels of " + ropes + " ropes";
+    }
+
+    /** What another set has in place of reels of this one. */
+    String change(ReelSet from, ReelSet to, Orders orders) {
+        return set(to.beyond(from), orders) + " in place of " + set(from.beyond(to), orders);
     }
 
     String set(ReelSet set, Orders orders) {

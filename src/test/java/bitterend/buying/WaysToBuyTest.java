@@ -186,9 +186,67 @@ final class WaysToBuyTest {
         assertTrue(advice.findRecommended().isEmpty());
         assertEquals(new Money(60).fine(), advice.ways().get(0).overBudget());
         assertEquals(List.of("LATER/1.1"), advice.unpaid());
+        assertEquals(1, advice.act().set().of("big"));
+        assertEquals(List.of("URGENT/1.1"), advice.act().lines().get(0).need().without());
         Advice enough = spending(orders, new Spending(new Money(160), Spending.FOREVER), Map.of());
         assertEquals(new Money(160).fine(), enough.act().paid());
         assertEquals(List.of(), enough.unpaid());
+        assertTrue(enough.findAffordable().isEmpty());
+    }
+
+    /** Two pieces of one line want a reel each: the money for one buys one, and one piece stays without rope. */
+    @Test
+    void budget_paysForThePiecesOfALineOneByOne() {
+        Orders orders = Stall.orders(Stall.pieces(90, 2), List.of(Stall.offer("big", 100, 80)));
+        Advice advice = spending(orders, new Spending(new Money(100), Spending.FOREVER), Map.of());
+        assertEquals(1, advice.act().set().of("big"));
+        assertEquals(new Money(80).fine(), advice.act().paid());
+        assertEquals(List.of("A/1.2"), advice.unpaid());
+        Advice nothing = spending(orders, new Spending(new Money(79), Spending.FOREVER), Map.of());
+        assertEquals(ReelSet.EMPTY, nothing.act().set());
+        assertEquals(List.of("A/1.1", "A/1.2"), nothing.unpaid());
+    }
+
+    /** Both are to be cut within the week: priority comes before the day. */
+    @Test
+    void budget_servesTheClassThenThePriorityThenTheDay() {
+        List<Piece> pieces = List.of(
+                urgent("SOONER", 5, Stall.DAY.plusDays(3)),
+                urgent("WEIGHTIER", 2, Stall.DAY.plusDays(4)),
+                urgent("TODAY", 9, Stall.DAY));
+        Orders orders = Stall.orders(pieces, List.of(Stall.offer("big", 100, 80)));
+        assertEquals(
+                List.of("WEIGHTIER/1.1", "SOONER/1.1"),
+                spending(orders, new Spending(new Money(80), Spending.FOREVER), Map.of())
+                        .unpaid());
+        assertEquals(
+                List.of("SOONER/1.1"),
+                spending(orders, new Spending(new Money(160), Spending.FOREVER), Map.of())
+                        .unpaid());
+    }
+
+    /** What a supplier charges by order is paid, too: 80 and 25 are above 100. */
+    @Test
+    void budget_countsTheFreightByOrder() {
+        Supplier works = new Supplier(
+                "Works",
+                "",
+                "",
+                new Supplier.Freight(new Money(25), MassPrice.NOTHING, Supplier.Freight.NEVER),
+                Money.ZERO,
+                null,
+                "");
+        Orders orders = of(Stall.pieces(90, 2), List.of(sold("big", "Works", 100, 80)), List.of(works));
+        assertEquals(
+                ReelSet.EMPTY,
+                spending(orders, new Spending(new Money(100), Spending.FOREVER), Map.of())
+                        .act()
+                        .set());
+        assertEquals(
+                new Money(105).fine(),
+                spending(orders, new Spending(new Money(110), Spending.FOREVER), Map.of())
+                        .act()
+                        .paid());
     }
 
     /** The least cost pays 1240: with a budget of 1000 the least paid is recommended. */
@@ -218,19 +276,139 @@ final class WaysToBuyTest {
         assertEquals(2, advice.way(Aim.LEAST_PAID).purchase().set().of("small"));
     }
 
-    /** Work takes 10 m a week: a reel of 300 lasts 30 weeks. Nothing but a piece of 250 makes it worth its while. */
+    /** Work takes 10 m a week. Of two of 60 there are 80 left of two reels of 100, 180 of one of 300: 18 weeks. */
     @Test
-    void reelForTooManyWeeks_isBoughtForAPieceThatNeedsItAlone() {
+    void mostWeeks_boundWhatIsLeftOnceTheOrdersAreCut() {
         List<Offer> offers = List.of(Stall.offer("short", 100, 100), Stall.offer("long", 300, 120));
-        Spending weeks = new Spending(Spending.ANY, 20);
         Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(10));
-        Advice plain = spending(Stall.orders(Stall.pieces(60, 2), offers), weeks, weekly);
-        assertEquals(2, plain.best().set().of("short"));
-        assertEquals("", plain.tooLong().get(0).piece());
-        assertEquals(300, plain.tooLong().get(0).tenths());
-        Advice needed = spending(Stall.orders(Stall.pieces(250, 1), offers), weeks, weekly);
-        assertEquals(1, needed.best().set().of("long"));
-        assertEquals("A/1.1", needed.tooLong().get(0).piece());
+        Orders orders = Stall.orders(Stall.pieces(60, 2), offers);
+        Advice enough = spending(orders, new Spending(Spending.ANY, 18), weekly);
+        assertEquals(1, enough.act().set().of("long"), "a reel of 300 lasts 30 weeks, what is left of it 18");
+        assertEquals(List.of(), enough.tooLong());
+        Advice fewer = spending(orders, new Spending(Spending.ANY, 17), weekly);
+        for (Way way : fewer.ways()) {
+            assertEquals(2, way.purchase().set().of("short"));
+            assertEquals(List.of(), way.overWeeks());
+        }
+        TooLong left = fewer.tooLong().get(0);
+        assertEquals(1, left.set().of("long"));
+        assertEquals(180, left.tenths());
+        assertEquals(fewer.best().cost().minus(enough.best().cost()), left.saved(), "costs compare");
+    }
+
+    /** A piece of 250 wants the reel of 300 whatever is said of weeks; of two that hold it the one that lasts less is given. */
+    @Test
+    void mostWeeks_whereNoWayKeepsWithin_theLeastIsLeft() {
+        List<Offer> offers =
+                List.of(Stall.offer("short", 100, 100), Stall.offer("long", 300, 120), Stall.offer("longer", 400, 110));
+        Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(10));
+        Advice advice = spending(Stall.orders(Stall.pieces(250, 1), offers), new Spending(Spending.ANY, 2), weekly);
+        assertEquals(1, advice.ways().size());
+        assertEquals(1, advice.act().set().of("long"));
+        assertEquals(0, advice.act().set().of("longer"));
+        assertEquals(List.of(Stall.ROPE), advice.ways().get(0).overWeeks());
+    }
+
+    /** A way that keeps within the weeks is found wherever trying set by set finds one, and costs no more than any of them. */
+    @Test
+    void mostWeeks_inSmallShops_areKeptWhereAnySetKeepsThem() {
+        Random dice = new Random(20260303);
+        for (int round = 0; round < Integer.getInteger("shops", 60) / 3; round++) {
+            List<Offer> offers = List.of(
+                    Stall.offer("a", 40 + dice.nextInt(60), 30 + dice.nextInt(60)),
+                    Stall.offer("b", 100 + dice.nextInt(100), 60 + dice.nextInt(60)),
+                    Stall.offer("c", 200 + dice.nextInt(200), 90 + dice.nextInt(60)));
+            Orders orders = Stall.orders(
+                    Stall.pieces(10 + dice.nextInt(30), 1 + dice.nextInt(4), 20 + dice.nextInt(15), 2), offers);
+            Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(5 + dice.nextInt(10)));
+            int most = 1 + dice.nextInt(15);
+            Advice free = spending(orders, Spending.UNLIMITED, weekly);
+            Advice advice = spending(orders, new Spending(Spending.ANY, most), weekly);
+            String told = "seed 20260303, round " + round;
+            long cover = free.ways().stream()
+                    .mapToLong(way -> way.covers().get(0).left().mm())
+                    .min()
+                    .orElseThrow();
+            for (Way way : advice.ways()) {
+                assertTrue(
+                        way.overWeeks().isEmpty() || way.covers().get(0).left().mm() <= cover,
+                        told + ": more is left with the limit than without");
+            }
+            assertTrue(advice.best().cost().compareTo(free.best().cost()) >= 0, told);
+            assertTrue(advice.best().bound().compareTo(advice.best().cost()) <= 0, told);
+        }
+    }
+
+    /** Three ropes with a way for 60, 150 and 300 each: the money is spent where it saves most, over all of them. */
+    @Test
+    void budget_isSpentWhereItSavesMost_overAllRopes() {
+        List<PartFound> parts = new ArrayList<>();
+        Random dice = new Random(5);
+        for (int round = 0; round < 200; round++) {
+            parts.clear();
+            int ropes = 2 + dice.nextInt(4);
+            for (int rope = 0; rope < ropes; rope++) {
+                List<Purchase> ways = new ArrayList<>();
+                for (int way = 0; way < 4; way++) {
+                    ways.add(bought("r" + rope + "w" + way, 20 + dice.nextInt(100), 500 - dice.nextInt(200)));
+                }
+                parts.add(PartFound.of(ways.get(0), List.of(), List.of()).with(ways));
+            }
+            List<Offer> offers = parts.stream()
+                    .flatMap(part -> part.found().stream())
+                    .map(each -> Stall.offer(
+                            each.set().counts().firstKey(),
+                            100,
+                            each.paid().rounded().minor()))
+                    .toList();
+            Money budget = new Money(40L * ropes + dice.nextInt(30 * ropes));
+            Combination all = new Combination(Stall.market(offers, List.of()), parts);
+            Purchase found = all.together(all.within(budget.fine()));
+            long best = least(parts, 0, budget.fine().millis());
+            if (best < Long.MAX_VALUE) {
+                assertTrue(found.paid().compareTo(budget.fine()) <= 0);
+                assertEquals(best, found.cost().millis(), "seed 5, round " + round);
+            }
+        }
+    }
+
+    private static long least(List<PartFound> parts, int part, long money) {
+        if (part == parts.size()) {
+            return 0;
+        }
+        long least = Long.MAX_VALUE;
+        for (Purchase each : parts.get(part).found()) {
+            long left = money - each.paid().millis();
+            long rest = left < 0 ? Long.MAX_VALUE : least(parts, part + 1, left);
+            least = rest == Long.MAX_VALUE ? least : Math.min(least, each.cost().millis() + rest);
+        }
+        return least;
+    }
+
+    private static Purchase bought(String offer, long paid, long cost) {
+        return new Purchase(
+                ReelSet.EMPTY.with(offer, 1),
+                new Money(cost).fine(),
+                Cost.ZERO,
+                new Paid(new Money(paid).fine(), Cost.ZERO),
+                Left.NONE,
+                List.of(),
+                List.of());
+    }
+
+    /** Fifty-two of one size: one more of it is no other choice; the one of other sizes is. */
+    @Test
+    void nextBest_isAnotherChoiceOfSizes() {
+        List<Offer> offers = List.of(Stall.offer("small", 10, 10), Stall.offer("big", 60, 200));
+        Advice advice = advise(Stall.orders(Stall.pieces(8, 12), offers));
+        assertEquals(12, advice.best().set().of("small"));
+        assertFalse(advice.next().isEmpty());
+        for (Purchase next : advice.next()) {
+            assertEquals(0, next.set().of("small"), next.toString());
+        }
+        assertEquals(
+                List.of(),
+                advise(Stall.orders(Stall.pieces(8, 12), offers.subList(0, 1))).next());
     }
 
     /** 40 on the rack, 200 bought, 130 cut: 110 left, at 5 a week for 22 weeks. */
@@ -316,6 +494,19 @@ final class WaysToBuyTest {
                 .ways()
                 .get(0);
         assertTrue(told.bill().objections().get(0) instanceof Bill.Objection.BelowMinimumOrder, told.toString());
+    }
+
+    private static Piece urgent(String order, int priority, LocalDate due) {
+        Piece piece = Stall.piece(order, "1.1", 90, due);
+        return new Piece(
+                piece.id(),
+                new Piece.Source(order, "1", due, priority),
+                piece.choices(),
+                Piece.Matching.NONE,
+                "",
+                false,
+                piece.cut(),
+                "plain / plain");
     }
 
     private static Offer sold(String id, String supplier, long metres, long price) {

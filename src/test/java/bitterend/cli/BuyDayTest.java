@@ -88,11 +88,58 @@ final class BuyDayTest {
         Run weeks = Run.of("buy", shop.toString(), "--most-weeks", "0");
         assertEquals(2, weeks.code());
         assertTrue(weeks.err().contains("expected a number of weeks from 1 to 520"), weeks.err());
-        String page = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "10 EUR")
-                .out()
-                .replaceAll("\\s+", " ");
-        assertTrue(page.contains("No way keeps within what may be spent. The least paid would be"), page);
-        assertTrue(page.contains("these stay without rope: E-40 (6 pieces)"), page);
+        Run poor = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "10 EUR");
+        assertEquals(4, poor.code(), poor.err());
+        String page = poor.out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("The budget of 10.00 EUR does not pay for all orders: the least paid comes to"), page);
+        assertTrue(page.contains("It pays for no reel of the work that comes first."), page);
+        assertTrue(page.contains("These stay without rope then: E-40/1 (2 pieces)"), page);
+    }
+
+    /** Of two pieces that the rack has no rope for one comes off the reel that the budget can pay for. */
+    @Test
+    void budgetBelowTheLeastPaid_ordersWhatItCanPayFor() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                """);
+        Run run = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "200 EUR");
+        assertEquals(4, run.code(), run.err());
+        String page = run.out().replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains("The most urgent work first, order 1 reel of 100 m BRAID-12 (B12-100) for 196.00"), page);
+        assertTrue(page.contains("These stay without rope then: E-40/1 (1 piece)"), page);
+        assertTrue(page.contains("within the budget * 196.00"), page);
+        String json = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "200 EUR", "--json")
+                .out();
+        assertTrue(json.contains("\"affordable\""), json);
+    }
+
+    /** A rope that is not ordered may have offers that nobody can order: they do not belong on the page. */
+    @Test
+    void offersThatNobodyCanOrder_areNamedForRopesWithWorkAlone() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                """);
+        Path offers = shop.resolve("offers.csv");
+        Files.writeString(
+                offers,
+                """
+                offer,supplier,rope,length,price,joined,supply,valid until
+                JOINED,Ropewalk,BRAID-12,1000 m,900.00 EUR,yes,,
+                OTHER,Ropewalk,LAID-14,1000 m,900.00 EUR,yes,,
+                THERE,Ropewalk,BRAID-12,200 m,350.00 EUR,,,
+                """);
+        Run run = Run.of("buy", shop.toString(), "--time", "2s");
+        assertTrue(run.out().contains("JOINED"), run.out());
+        assertFalse(run.out().contains("OTHER"), run.out());
+        String json = Run.of("buy", shop.toString(), "--time", "2s", "--json").out();
+        assertTrue(json.contains("JOINED") && !json.contains("OTHER"), json);
     }
 
     /** What is off the reel needs no rope any more, though its order is in the book until it is delivered. */

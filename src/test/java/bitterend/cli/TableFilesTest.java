@@ -101,6 +101,9 @@ final class TableFilesTest {
     void studiesAndAdvice_areThere() throws IOException {
         Files.writeString(shop.resolve("reels.csv"), "reel,rope,length\n");
         written("Reels to order", "buy", shop.toString(), "--time", "100ms");
+        assertEquals(
+                List.of("Reels to order", "Ways to buy", "Rope by rope"),
+                sheets().stream().map(Sheet::name).toList());
         Files.delete(folder.resolve("table.xlsx"));
         Files.delete(folder.resolve("table.csv"));
         Sheet ways =

@@ -56,9 +56,11 @@ public final class AdviseReels {
     public sealed interface Result {
         /** The ways to buy, what they were found for and rest on, and on which of the days ahead rope is short without. */
         record Advised(Orders orders, Advice advice, Assumed assumed, Forecast forecast) implements Result {
-            /** Whether all work that is ordered would be planned. */
+            /** Whether all work that is ordered would be planned, within the budget. */
             public boolean isWhole() {
-                return advice.unheld().isEmpty() && advice.best().unplanned().isEmpty();
+                return advice.unheld().isEmpty()
+                        && advice.best().unplanned().isEmpty()
+                        && advice.unpaid().isEmpty();
             }
         }
 
