@@ -114,7 +114,7 @@ final class ArchitectureTest {
                             + "work.orders"),
             Map.entry(
                     "work.quotes",
-                    "catalogue day demand exchange exchange.quotes finding market measure packing quoting quoting.after "
+                    "catalogue day demand exchange exchange.quotes finding measure packing quoting quoting.after "
                             + "quoting.life stock work work.orders work.rack work.trade"),
             Map.entry(
                     "work.trade",

@@ -176,11 +176,17 @@ final class IdleOptions {
                             "--certificate-number",
                             "--use-by",
                             "--received",
+                            "--paid",
                             "--place",
                             "--part",
                             "--reel-note"),
                     Set.of("--file"),
                     "is of one reel; a list says it in its rows"),
+            Rule.without(
+                    "stock receive",
+                    Set.of("--freight"),
+                    Set.of("--paid", "--on-order", "--file"),
+                    "counts with what was paid for the reel; add --paid"),
             Rule.with(
                     "stock receive",
                     Set.of("--owner", "--order"),

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -71,8 +72,10 @@ final class StockAccess {
 
     /** Figures in those units. */
     Figures figures() {
-        Units system = units.of(access().settings().map(Settings::units).orElse(Units.METRIC));
-        return new Figures(system, MoneyText.NO_CURRENCY);
+        Optional<Settings> settings = access().settings();
+        return new Figures(
+                units.of(settings.map(Settings::units).orElse(Units.METRIC)),
+                settings.map(Settings::money).orElse(MoneyText.NO_CURRENCY));
     }
 
     /** Warns, as of a new id that looks like one that is there. */

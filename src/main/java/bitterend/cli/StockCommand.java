@@ -2,12 +2,16 @@ package bitterend.cli;
 
 import bitterend.cli.PageFiles.Answer;
 import bitterend.exchange.StockJson;
+import bitterend.report.Figures;
+import bitterend.report.PaidFacts;
 import bitterend.report.RackTable;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.AskRack.Found;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -99,9 +103,17 @@ final class StockCommand extends StockReels implements Callable<Integer> {
     @Command(name = "history", header = "Lists every movement of a reel.")
     int history(
             @Mixin StockAccess at, @Mixin PageFiles files, @Parameters(index = "1", paramLabel = "REEL") String reel) {
-        Found found = StockTraceCommand.there(new AskRack(at.access()).history(reel));
+        AskRack rack = new AskRack(at.access());
+        Found found = StockTraceCommand.there(rack.history(reel));
         List<Movement> history = ((Found.History) found).movements();
-        return at.show(terminal, files, "Reel " + reel, new Answer(() -> StockJson.movements(history), () -> at.page()
-                .movements(history)));
+        Optional<Paid.OfReel> paid = rack.paid(reel);
+        Figures figures = at.figures();
+        return at.show(
+                terminal,
+                files,
+                "Reel " + reel,
+                new Answer(() -> StockJson.history(history, paid, figures.currency()), () -> paid.map(
+                                known -> at.page().movements(history).with(PaidFacts.below(known, figures)))
+                        .orElseGet(() -> at.page().movements(history))));
     }
 }

@@ -6,12 +6,17 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.day.Receipt;
 import bitterend.exchange.ReceiptCsv;
 import bitterend.exchange.ReceiptJson;
+import bitterend.exchange.StockText;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
+import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
 import bitterend.report.ReceiptPage;
 import bitterend.stock.LedgerException.Contradictory;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
@@ -23,6 +28,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,10 +50,10 @@ import picocli.CommandLine.Spec;
             "Booked as one event:  stock receive SHOP --file came.csv --accept",
             "",
             "A list has a row for each reel: reel, rope, length, and where they help the",
-            "other columns of reels.csv, tolerance, and on order. What is far off the order",
-            "or the usual reel, or of a lot that is there under another rope, is set apart,",
-            "and booked with --sure alone. An id that is there already and a rope that nobody",
-            "knows are never booked.",
+            "other columns of reels.csv, tolerance, paid, and on order. What is far off the",
+            "order or the usual reel, or of a lot that is there under another rope, is set",
+            "apart, and booked with --sure alone. An id that is there already and a rope that",
+            "nobody knows are never booked.",
             "",
             "LENGTH is what the label or the meter says. A supplier who may deliver 2 %% short",
             "is --tolerance \"2 %%\": so much of the length is booked as uncertain, and plans",
@@ -187,6 +193,19 @@ final class StockReceiveCommand implements Callable<Integer> {
     private String onOrder = "";
 
     @Option(
+            names = "--paid",
+            paramLabel = "PRICE",
+            description = "What was paid for the reel without freight, such as \"410 EUR\" or \"1.85 EUR/m\"."
+                    + " Default: the price of its order.")
+    private @Nullable String paid;
+
+    @Option(
+            names = "--freight",
+            paramLabel = "AMOUNT",
+            description = "What bringing the delivery cost; of a list, shared by what was paid for each reel.")
+    private @Nullable String freight;
+
+    @Option(
             names = "--place",
             paramLabel = "PLACE",
             defaultValue = "",
@@ -233,7 +252,11 @@ final class StockReceiveCommand implements Callable<Integer> {
     }
 
     private int one(ShopNow now, Written typed) {
-        Result result = new ReceiveReel(at.desk(note), now.shop()).receive(request(typed));
+        MoneyText money = now.shop().settings().money();
+        Paid said = new Paid(
+                amount("--paid", paid, text -> StockText.paid(text, typed.roundedDown(), money)),
+                amount("--freight", freight, text -> StockText.amount(text, money)));
+        Result result = new ReceiveReel(at.desk(note), now.shop()).receive(request(typed, said));
         result.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
         if (result instanceof Result.NotReceived not) {
             throw Faults.of(not.why());
@@ -244,25 +267,38 @@ final class StockReceiveCommand implements Callable<Integer> {
         return code;
     }
 
+    /** An amount of money as it was typed; null where it was not. */
+    private @Nullable Money amount(String option, @Nullable String text, Function<String, Parsed<Money>> reading) {
+        if (text == null) {
+            return null;
+        }
+        Parsed<Money> amount = reading.apply(text);
+        return amount.value()
+                .orElseThrow(() -> new Contradictory(option + ": found \"" + text + "\", expected "
+                        + amount.refusal().orElse("an amount of money")));
+    }
+
     private int list(ShopNow now, Path list) {
+        MoneyText money = now.shop().settings().money();
+        Money bringing = amount("--freight", freight, text -> StockText.amount(text, money));
         ReceiveList verb = new ReceiveList(at.desk(note), now);
         ReceiptCsv.Read read = verb.read(list, onOrder);
         terminal.err().print(FindingsPage.text(read.findings(), terminal.ink()));
         if (read.findings().stream().anyMatch(finding -> finding.isError())) {
             return ExitCode.BAD_INPUT.number();
         }
-        Receipt receipt = verb.compare(read.rows());
         Set<String> said =
-                sure ? receipt.lines().stream().map(Receipt.Line::reel).collect(Collectors.toSet()) : Set.of();
+                sure ? read.rows().stream().map(row -> row.reel().id()).collect(Collectors.toSet()) : Set.of();
+        Receipt receipt = verb.compare(read.rows(), said, bringing);
         Optional<Booking.Booked> booked =
-                accept ? Optional.of(StockAccess.done(verb.accept(read.rows(), said))) : Optional.empty();
+                accept ? Optional.of(StockAccess.done(verb.accept(read.rows(), said, bringing))) : Optional.empty();
         long event = booked.map(each -> each.event().number()).orElse(0L);
         at.show(
                 terminal,
                 files,
                 "Received",
                 new Answer(
-                        () -> new ReceiptJson(now.shop().settings().money()).text(receipt, said, event),
+                        () -> new ReceiptJson(money).text(receipt, said, event),
                         () -> new ReceiptPage(at.units.figures(now.shop())).of(receipt)));
         booked.ifPresent(each -> {
             at.toldAsOne(terminal, each);
@@ -274,7 +310,7 @@ final class StockReceiveCommand implements Callable<Integer> {
         return ExitCode.DONE.number();
     }
 
-    private ReceiveReel.Request request(Written typed) {
+    private ReceiveReel.Request request(Written typed, Paid said) {
         return new ReceiveReel.Request(
                 reel,
                 rope,
@@ -286,6 +322,7 @@ final class StockReceiveCommand implements Callable<Integer> {
                 !part,
                 place,
                 reelNote,
-                onOrder);
+                onOrder,
+                said);
     }
 }

@@ -2,6 +2,7 @@ package bitterend.day;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.Sentence;
 import bitterend.measure.UnitPrice;
 import bitterend.measure.Written;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a list says that came in, against what was ordered and what is on the rack.
@@ -74,6 +76,7 @@ public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKn
      * @param ordered what was ordered, where it is of an order
      * @param by how much longer it is than was ordered; negative for shorter; nothing where it was not ordered
      * @param money what so much of the rope costs to replace; negative for less
+     * @param paid what was paid for it; null where nobody knows
      * @param apart why it is looked at again; nothing where it is booked
      */
     public record Line(
@@ -84,6 +87,7 @@ public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKn
             Ordered ordered,
             Length by,
             Cost money,
+            @Nullable Money paid,
             List<Apart> apart) {
         public Line {
             apart = List.copyOf(apart);
@@ -101,7 +105,12 @@ public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKn
             Length by = ordered.isThere()
                     ? length.roundedDown().minus(ordered.length().roundedDown())
                     : Length.ZERO;
-            return new Line(place, reel, rope, length, ordered, by, CountedRack.worth(by, price), apart);
+            return new Line(place, reel, rope, length, ordered, by, CountedRack.worth(by, price), null, apart);
+        }
+
+        /** The same with what was paid for it. */
+        public Line paid(Optional<Money> price) {
+            return new Line(place, reel, rope, length, ordered, by, money, price.orElse(null), apart);
         }
 
         /** Whether it is booked, by a word of who accepts the list where it is set apart. */

@@ -110,6 +110,7 @@ public final class AfterJson {
                 .with("pieces", line.pieces().ordered())
                 .with("good", line.pieces().good())
                 .with("spoiled", line.pieces().spoiled())
+                .with("scrap", LengthText.exact(line.rope().scrap()))
                 .with("compared", line.pieces().isWhole());
         if (!line.pieces().isWhole()) {
             return tree;
@@ -126,6 +127,9 @@ public final class AfterJson {
                 .with("items", items)
                 .with("price", money.print(line.quoted().price()))
                 .with("freightQuoted", money.print(line.freight()))
+                .with(
+                        "freightBooked",
+                        money.print(line.rope().freight().booked().rounded()))
                 .with("marginQuoted", money.print(line.quotedMargin()))
                 .with("marginEarned", money.print(line.earned()));
     }

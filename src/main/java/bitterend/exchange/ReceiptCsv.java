@@ -9,7 +9,9 @@ import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.finding.LookAlike;
 import bitterend.measure.Length;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,6 +40,7 @@ public final class ReceiptCsv {
                     "received",
                     "place",
                     "on order",
+                    "paid",
                     "full",
                     "note"));
 
@@ -53,8 +56,9 @@ public final class ReceiptCsv {
      * @param reel what came; its rope need not be in the catalogue
      * @param tolerance it may be so much short
      * @param onOrder number of the order of reels that it is of; empty for none
+     * @param paid what was paid for it
      */
-    public record Row(String place, Reel reel, Ratio tolerance, String onOrder) {}
+    public record Row(String place, Reel reel, Ratio tolerance, String onOrder, Paid paid) {}
 
     /**
      * What a list says.
@@ -77,19 +81,19 @@ public final class ReceiptCsv {
     public static Read read(Path file, Settings settings, String onOrder) {
         Findings findings = new Findings();
         List<Row> rows = InputFile.named(file, findings)
-                .map(input -> rows(input.in(settings.locale()), onOrder, findings))
+                .map(input -> rows(input.in(settings.locale()), settings.money(), onOrder, findings))
                 .orElse(List.of());
         return new Read(findings.hasErrors() ? List.of() : rows, findings.sorted());
     }
 
-    private static List<Row> rows(InputFile file, String onOrder, Findings findings) {
+    private static List<Row> rows(InputFile file, MoneyText money, String onOrder, Findings findings) {
         ReelsCsv reels = new ReelsCsv(Ropes.UNREAD, findings);
         LookAlike met = new LookAlike();
         Map<String, LookAlike> lots = new HashMap<>();
         List<Row> rows = new ArrayList<>();
         for (Fields typed : new CsvTable(file, COLUMNS, findings).rows()) {
             Fields fields = typed.over(USUAL);
-            Row row = row(fields, reels, onOrder);
+            Row row = row(fields, reels, money, onOrder);
             fields.unlike("reel", row.reel().id(), met);
             fields.unlike(
                     "lot", row.reel().lot(), lots.computeIfAbsent(row.reel().rope(), rope -> new LookAlike()));
@@ -100,12 +104,14 @@ public final class ReceiptCsv {
         return rows;
     }
 
-    private static Row row(Fields fields, ReelsCsv reels, String onOrder) {
+    private static Row row(Fields fields, ReelsCsv reels, MoneyText money, String onOrder) {
         Reel reel = reels.reel(fields);
         Ratio tolerance = fields.optional("tolerance", StockText::tolerance, Ratio.ZERO);
         if (tolerance.isPositive() && !reel.contents().uncertainty().equals(Length.ZERO)) {
             fields.error("tolerance", "a tolerance, or an uncertainty in its column, not both");
         }
-        return new Row(fields.place(), reel, tolerance, fields.optional("on order", Readings::id, onOrder));
+        Paid paid = fields.optional(
+                "paid", text -> StockText.paid(text, reel.length(), money).map(Paid::of), Paid.NOT_SAID);
+        return new Row(fields.place(), reel, tolerance, fields.optional("on order", Readings::id, onOrder), paid);
     }
 }

@@ -51,6 +51,9 @@ public final class ReceiptJson {
                     .with("difference", LengthText.exact(line.by()))
                     .with("worth", money.print(line.money()));
         }
+        if (line.paid() != null) {
+            tree.with("paid", money.print(line.paid()));
+        }
         return tree.with(
                         "apart",
                         line.apart().stream().map(apart -> apart.why().exact()).toList())

@@ -3,17 +3,20 @@ package bitterend.exchange;
 import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.LengthText;
+import bitterend.measure.MoneyText;
 import bitterend.stock.Balance;
 import bitterend.stock.Head;
 import bitterend.stock.Held;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the ledger answers under {@code --json}, exact and for programs. */
 public final class StockJson {
@@ -35,10 +38,29 @@ public final class StockJson {
 
     /** Movements, oldest first, each with its reel as it stood afterwards. */
     public static String movements(List<Movement> movements) {
+        return tree(movements).text();
+    }
+
+    /** The same of a reel, with what was paid for it where that is known. */
+    public static String history(List<Movement> movements, Optional<Paid.OfReel> paid, MoneyText money) {
+        JsonTree tree = tree(movements);
+        paid.ifPresent(known -> tree.with("paid", tree(known, money)));
+        return tree.text();
+    }
+
+    private static JsonTree tree(Paid.OfReel reel, MoneyText money) {
+        JsonTree tree = new JsonTree()
+                .with("byMetre", money.exact(reel.byMetre()))
+                .with("overLength", LengthText.exact(reel.found()));
+        Optional.ofNullable(reel.paid().price()).ifPresent(price -> tree.with("price", money.print(price)));
+        Optional.ofNullable(reel.paid().freight()).ifPresent(freight -> tree.with("freight", money.print(freight)));
+        return tree;
+    }
+
+    private static JsonTree tree(List<Movement> movements) {
         return new JsonTree()
                 .with("format", "bitterend/movements/1")
-                .with("movements", movements.stream().map(StockJson::tree).toList())
-                .text();
+                .with("movements", movements.stream().map(StockJson::tree).toList());
     }
 
     /** The pieces that came of a lot, and what is on the rack of it. */

@@ -2,6 +2,8 @@ package bitterend.exchange;
 
 import bitterend.exchange.form.Readings;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
@@ -60,6 +62,16 @@ public final class StockText {
     /** An uncertainty, a trim, wraps that cannot be used: not negative, rounded up. */
     public static Parsed<Length> allowance(String text) {
         return Readings.allowance(text);
+    }
+
+    /** What was paid for a reel of a length: for the reel, or by length, then rounded up to the smallest coin. */
+    public static Parsed<Money> paid(String text, Length length, MoneyText money) {
+        return OffersCsv.price(text, length, money);
+    }
+
+    /** An amount of money that is not negative. */
+    public static Parsed<Money> amount(String text, MoneyText money) {
+        return OffersCsv.amount(text, money);
     }
 
     /** A day. */

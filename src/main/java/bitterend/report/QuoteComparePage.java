@@ -48,7 +48,7 @@ public final class QuoteComparePage {
                 + "; waste by the rule of the quote: value that left the rack, opening and fetching of reels, shared by"
                 + " what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
-                + " back to the rack. Setting up, samples and tests, packing and overhead are not booked: they count as"
+                + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what was booked for the reels that were cut, by the length drawn; where nothing was booked, as quoted. Setting up, samples and tests, packing and overhead are not booked: they count as"
                 + " quoted.");
         return page.document();
     }
@@ -122,23 +122,17 @@ public final class QuoteComparePage {
         Money quoted = Money.ZERO;
         Money posted = Money.ZERO;
         Money price = Money.ZERO;
-        Money freight = Money.ZERO;
         for (AfterLine line : lines) {
             quoted = quoted.plus(line.quotedCost());
             posted = posted.plus(line.postedCost());
             price = price.plus(line.quoted().price());
-            freight = freight.plus(line.freight());
         }
         row(table, "all costs", quoted, posted);
-        if (!freight.equals(Money.ZERO)) {
-            table.row(Kind.FREIGHT.words(), figures.bare(freight), "not booked", "");
-        }
-        Money left = price.minus(freight);
-        row(table, "margin", left.minus(quoted), left.minus(posted));
+        row(table, "margin", price.minus(quoted), price.minus(posted));
         table.row(
                 "margin, % of the price",
-                figures.percent(left.minus(quoted).minor(), price.minor(), 1),
-                figures.percent(left.minus(posted).minor(), price.minor(), 1),
+                figures.percent(price.minus(quoted).minor(), price.minor(), 1),
+                figures.percent(price.minus(posted).minor(), price.minor(), 1),
                 "");
     }
 

@@ -10,6 +10,7 @@ import bitterend.report.page.TableRows;
 import bitterend.report.page.Wording;
 import bitterend.report.page.Writing;
 import java.util.List;
+import java.util.Optional;
 
 /** What a list says that came in: against what was ordered, in rope and money; what is looked at again, what did not come. */
 public final class ReceiptPage {
@@ -69,6 +70,7 @@ public final class ReceiptPage {
 
     private TableRows table(List<Line> lines) {
         boolean ordered = lines.stream().anyMatch(line -> line.ordered().isThere());
+        boolean paid = lines.stream().anyMatch(line -> line.paid() != null);
         TableRows table = new TableRows(
                 Column.words("reel"),
                 Column.words("rope"),
@@ -76,7 +78,8 @@ public final class ReceiptPage {
                 Column.words(ordered ? "of order" : ""),
                 Column.figure(ordered ? "ordered,\n" + figures.unit() : ""),
                 Column.figure(ordered ? "difference,\n" + figures.unit() : ""),
-                Column.figure(ordered ? "money" : ""));
+                Column.figure(ordered ? "money" : ""),
+                Column.figure(paid ? "paid" : ""));
         for (Line line : lines) {
             boolean known = line.ordered().isThere();
             table.row(
@@ -86,7 +89,10 @@ public final class ReceiptPage {
                     Wording.printable(line.ordered().number()),
                     known ? figures.bare(line.ordered().length().roundedDown()) : "",
                     known ? plus(line.by()) + figures.bare(line.by()) : "",
-                    known ? figures.money(line.money()) : "");
+                    known ? figures.money(line.money()) : "",
+                    Optional.ofNullable(line.paid())
+                            .map(figures.currency()::print)
+                            .orElse(""));
         }
         return table;
     }

@@ -4,12 +4,14 @@ import bitterend.exchange.FlawText;
 import bitterend.exchange.StockText;
 import bitterend.exchange.TypedText;
 import bitterend.measure.Length;
+import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
 import bitterend.stock.Counted;
 import bitterend.stock.Event;
 import bitterend.stock.Held;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
@@ -216,7 +218,8 @@ final class ReelDeeds {
                 !form.text("part").equals("yes"),
                 form.or("place", StockText::words, ""),
                 form.or("reelNote", StockText::words, ""),
-                form.text("onOrder"));
+                form.text("onOrder"),
+                paid());
         if (!form.sound()) {
             return Done.NOTHING;
         }
@@ -225,6 +228,17 @@ final class ReelDeeds {
                 ? received.booked()
                 : ((ReceiveReel.Result.NotReceived) result).why();
         return Done.of(booking).telling(result.warnings());
+    }
+
+    private Paid paid() {
+        MoneyText money = now.shop().settings().money();
+        Written length = form.may("length", typed.figures(StockText::asTyped));
+        return new Paid(
+                form.may(
+                        "paid",
+                        typed.figures(
+                                text -> StockText.paid(text, (length == null ? SOME : length).roundedDown(), money))),
+                form.may("freight", typed.figures(text -> StockText.amount(text, money))));
     }
 
     private ReceiveReel.Amount amount() {

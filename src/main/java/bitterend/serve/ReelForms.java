@@ -215,6 +215,8 @@ final class ReelForms {
                         typed("tolerance", "May be so much short", "1.5 %"),
                         typed("uncertainty", "or short by a length", ""),
                         typed("lot", "Lot", ""),
+                        typed("paid", "Paid for it, without freight", "410 or 1.85/m"),
+                        typed("freight", "and for bringing it", ""),
                         typed("place", "Place", "").offering(places()),
                         typed("certificate", "Certificate", ""),
                         typed("number", "Its number", ""),

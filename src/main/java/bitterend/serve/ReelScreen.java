@@ -2,6 +2,7 @@ package bitterend.serve;
 
 import bitterend.report.Fact;
 import bitterend.report.Figures;
+import bitterend.report.PaidFacts;
 import bitterend.report.StockPage;
 import bitterend.report.sheet.PagePart;
 import bitterend.stock.Holding;
@@ -70,6 +71,9 @@ final class ReelScreen implements Screen {
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
         Holding holding = holding(id);
         List<Fact> facts = new ArrayList<>(page.facts(holding));
+        if (office.isOpen(request)) {
+            new AskRack(loft.access()).paid(id).ifPresent(paid -> facts.addAll(PaidFacts.of(paid, figures)));
+        }
         if (!holding.gone() && office.isOpen(request)) {
             facts.add(new Fact(
                     "worth on the rack today", figures.money(new ReelWorth(now, Loft.day(now)).of(holding.reel()))));

@@ -49,10 +49,7 @@ public record Delivery(
 
     /** Every reel that came of an order whose terms its event keeps, and was not taken back; in the order of the ledger. */
     public static List<Delivery> of(Ledger.Stock stock) {
-        Map<String, List<Movement>> histories = new HashMap<>();
-        Standing.movements(stock.movements()).forEach(movement -> histories
-                .computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
-                .add(movement));
+        Map<String, List<Movement>> histories = histories(stock);
         List<Delivery> all = new ArrayList<>();
         for (Event event : stock.standing(Event.Kind.RECEIVED)) {
             for (String order : event.named(Event.ON_ORDER)) {
@@ -61,6 +58,15 @@ public record Delivery(
             }
         }
         return all;
+    }
+
+    /** Movements that were not taken back, by reel. */
+    static Map<String, List<Movement>> histories(Ledger.Stock stock) {
+        Map<String, List<Movement>> histories = new HashMap<>();
+        Standing.movements(stock.movements()).forEach(movement -> histories
+                .computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
+                .add(movement));
+        return histories;
     }
 
     private static void add(List<Delivery> all, Event event, Promised promised, List<Movement> history) {
@@ -75,10 +81,11 @@ public record Delivery(
                         came.rope(),
                         promised,
                         came.length(),
-                        found(came, history))));
+                        found(history))));
     }
 
-    private static Length found(Reel came, List<Movement> history) {
+    /** The length of a reel by its first count before anything was cut from it; what it came with where nobody counted it. */
+    static Length found(List<Movement> history) {
         for (Movement movement : history.subList(1, history.size())) {
             Kind kind = movement.entry().kind();
             if (kind == Kind.COUNTED) {
@@ -88,6 +95,6 @@ public record Delivery(
                 break;
             }
         }
-        return came.length();
+        return history.get(0).entry().after().length();
     }
 }

@@ -48,7 +48,7 @@ public final class Rack {
 
     /** The same of a reel that may have been on order. */
     public Event receive(Reel reel, Promised promised, String note) {
-        return receive(List.of(new CameIn(reel, promised)), note);
+        return receive(List.of(new CameIn(reel, promised, Paid.NOT_SAID)), note);
     }
 
     /** The same of several reels at once. */

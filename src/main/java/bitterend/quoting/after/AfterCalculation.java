@@ -134,7 +134,8 @@ public record AfterCalculation(
                 kept.stream().map(Took::scrap).reduce(Length.ZERO, Length::plus),
                 own ? Cost.ZERO : inPieces(kept),
                 own ? Cost.ZERO : cost(kept),
-                own ? Cost.ZERO : cost(spoiled));
+                own ? Cost.ZERO : cost(spoiled),
+                freight(ours));
         return new AfterLine(
                 quoted,
                 pieces,
@@ -143,6 +144,17 @@ public record AfterCalculation(
                         minutes,
                         Amounts.labour(books.rates().labour(), minutes),
                         fittings.getOrDefault(quoted.name(), quoted.of(Kind.HARDWARE))));
+    }
+
+    private static AfterLine.Freight freight(List<Took> ours) {
+        List<Took> known =
+                ours.stream().filter(took -> took.price().freight() != null).toList();
+        return new AfterLine.Freight(
+                known.stream().map(Took::freight).reduce(Cost.ZERO, Cost::plus), drawn(known), drawn(ours));
+    }
+
+    private static Length drawn(List<Took> some) {
+        return some.stream().map(Took::drawn).reduce(Length.ZERO, Length::plus);
     }
 
     private static Cost inPieces(List<Took> kept) {

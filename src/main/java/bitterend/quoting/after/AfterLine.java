@@ -45,8 +45,24 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
      * @param inPieces good pieces without cut losses, at what their rope is counted at
      * @param all what cutting them cost: value that left the rack, opening, fetching
      * @param spoiled the same for pieces that were spoiled, less the rope of them that came back
+     * @param freight what bringing it cost
      */
-    public record Rope(Length taken, Length scrap, Cost inPieces, Cost all, Cost spoiled) {}
+    public record Rope(Length taken, Length scrap, Cost inPieces, Cost all, Cost spoiled, Freight freight) {}
+
+    /**
+     * What bringing the rope of a line cost, by the length that was drawn, scrap and spoiled pieces included.
+     *
+     * @param booked of reels of which it is booked
+     * @param known rope that was drawn off these
+     * @param drawn all rope that was drawn
+     */
+    public record Freight(Cost booked, Length known, Length drawn) {
+        /** What is booked, and for the rest a share of what was quoted. */
+        Money of(Money quoted) {
+            long rest = drawn.mm() - known.mm();
+            return drawn.isPositive() ? booked.rounded().plus(new Money(quoted.minor() * rest / drawn.mm())) : quoted;
+        }
+    }
 
     /**
      * The work it took.
@@ -65,6 +81,7 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
         posted.put(Kind.HARDWARE, work.fittings());
         posted.put(Kind.LABOUR, work.labour());
         posted.put(Kind.SPOILAGE, rope.spoiled().rounded());
+        posted.put(Kind.FREIGHT, rope.freight().of(freight()));
         AS_QUOTED.forEach(kind -> posted.put(kind, quoted.of(kind)));
         return posted;
     }
@@ -79,18 +96,18 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
         return posted().values().stream().reduce(Money.ZERO, Money::plus);
     }
 
-    /** Freight by order that was quoted: what it came to nobody books, so it is neither a cost here nor earned. */
+    /** Freight by order that was quoted. */
     public Money freight() {
         return quoted.of(Kind.FREIGHT);
     }
 
-    /** What is left of the price as quoted, freight by order apart. */
+    /** What is left of the price as quoted. */
     public Money quotedMargin() {
-        return quoted.price().minus(freight()).minus(quotedCost());
+        return quoted.price().minus(quotedCost());
     }
 
-    /** What is left of the price, freight by order apart. */
+    /** What is left of the price. */
     public Money earned() {
-        return quoted.price().minus(freight()).minus(postedCost());
+        return quoted.price().minus(postedCost());
     }
 }

@@ -4,6 +4,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.stock.StockValue;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +29,13 @@ public record JobBooks(List<Movement> standing, Set<String> good, Map<String, Lo
      * What things cost.
      *
      * @param ropes by rope
-     * @param reels price by the metre of reels of which it is known what was paid, by reel
+     * @param reels those of which it is known what was paid, by reel
      * @param opening opening a full reel
      * @param fetching fetching a reel and putting it back
      * @param labour rate of an hour
      */
     public record Rates(
-            Map<String, OfRope> ropes, Map<String, UnitPrice> reels, Cost opening, Cost fetching, Money labour) {
+            Map<String, OfRope> ropes, Map<String, Paid.OfReel> reels, Cost opening, Cost fetching, Money labour) {
         public Rates {
             ropes = Map.copyOf(ropes);
             reels = Map.copyOf(reels);

@@ -5,14 +5,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Of which line of a quote a piece is, by its id: {@code ORDER/LINE.n}, a part of a product and a leg behind it. */
-final class PieceLine {
+public final class PieceLine {
     private static final Pattern PIECE =
             Pattern.compile("([^/]+/[^/]+)\\.[0-9]+(?:-(\\p{L}[\\p{L}\\p{N}_#+()-]*?))?(?:-[0-9]+)?");
 
     private PieceLine() {}
 
     /** The line of the quote, with the part; empty where the piece is of none. */
-    static String of(String piece, Map<String, String> lineOf) {
+    public static String of(String piece, Map<String, String> lineOf) {
         Matcher parts = PIECE.matcher(piece);
         if (!parts.matches()) {
             return "";

@@ -5,6 +5,7 @@ import bitterend.measure.Length;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
+import bitterend.stock.Paid;
 import bitterend.stock.Standing;
 import bitterend.stock.StockValue;
 import java.math.BigInteger;
@@ -53,6 +54,16 @@ final class RopeTaken {
     record Took(Movement cut, String rope, Length length, Length scrap, Cost cost, RopePrice price) {
         String piece() {
             return cut.entry().origin().piece();
+        }
+
+        /** What bringing the rope cost that it took, its part of the scrap included; nothing where that is not booked. */
+        Cost freight() {
+            UnitPrice freight = price.freight();
+            return freight == null ? Cost.ZERO : freight.of(drawn());
+        }
+
+        Length drawn() {
+            return length.plus(scrap);
         }
 
         Took less(Length back, Cost worth) {
@@ -162,9 +173,12 @@ final class RopeTaken {
     private RopePrice price(String reel, String rope) {
         String at = reel;
         while (!at.isEmpty()) {
-            UnitPrice paid = books.rates().reels().get(at);
+            Paid.OfReel paid = books.rates().reels().get(at);
             if (paid != null) {
-                return new RopePrice(paid, RopePrice.Source.PAID);
+                return new RopePrice(
+                        paid.byMetre(),
+                        RopePrice.Source.PAID,
+                        paid.freightByMetre().orElse(null));
             }
             at = parents.getOrDefault(at, "");
         }

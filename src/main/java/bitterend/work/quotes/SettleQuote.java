@@ -8,9 +8,9 @@ import bitterend.exchange.Shop;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Findings;
 import bitterend.market.Market;
-import bitterend.market.Offer;
+import bitterend.measure.Length;
 import bitterend.measure.Money;
-import bitterend.measure.UnitPrice;
+import bitterend.quoting.PriceInReach;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
@@ -18,16 +18,17 @@ import bitterend.quoting.after.AfterCalculation;
 import bitterend.quoting.after.JobBooks;
 import bitterend.quoting.after.JobBooks.OfRope;
 import bitterend.quoting.after.Learned;
+import bitterend.quoting.after.PieceLine;
 import bitterend.quoting.after.RopePrice;
 import bitterend.quoting.life.QuoteEvent;
 import bitterend.quoting.life.QuoteName;
-import bitterend.stock.Delivery;
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.stock.Standing;
 import bitterend.stock.StockValue;
 import bitterend.work.ShopNow;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Holds quotes against what was cut and worked for their orders: questions that write nothing. */
 public final class SettleQuote {
@@ -185,7 +187,7 @@ public final class SettleQuote {
         if (!now.at().keepsLedger()) {
             return new Result.NothingCut("the shop keeps no ledger, so nothing is posted: there is nothing to compare");
         }
-        JobBooks books = now.at().reading(ledger -> ledger.read(this::books));
+        JobBooks books = now.at().reading(ledger -> ledger.read(stock -> books(stock, lineOf)));
         AfterCalculation after = AfterCalculation.of(name, work, lineOf, fittings(lineOf, stated), books);
         return after.whole().isEmpty() ? new Result.NothingCut(why(after)) : new Result.Settled(after);
     }
@@ -215,15 +217,16 @@ public final class SettleQuote {
         return fittings;
     }
 
-    private JobBooks books(Ledger.Stock stock) {
+    private JobBooks books(Ledger.Stock stock, Map<String, String> lineOf) {
         Shop shop = now.shop();
+        List<Movement> standing = Standing.movements(stock.movements());
         return new JobBooks(
-                Standing.movements(stock.movements()),
+                standing,
                 new CutPieces(stock).good().keySet(),
                 minutes(stock),
                 new JobBooks.Rates(
-                        ropes(),
-                        paid(shop),
+                        ropes(cuts(standing, lineOf)),
+                        Paid.of(stock),
                         shop.settings().prices().opening(),
                         shop.settings().prices().changing(),
                         shop.settings().quote().work().labour()));
@@ -241,14 +244,24 @@ public final class SettleQuote {
         return minutes;
     }
 
-    private Map<String, OfRope> ropes() {
+    /** The cut lengths of a job, by rope. */
+    private static Map<String, List<Length>> cuts(List<Movement> standing, Map<String, String> lineOf) {
+        return standing.stream()
+                .map(Movement::entry)
+                .filter(entry -> entry.kind() == Movement.Kind.CUT
+                        && !PieceLine.of(entry.origin().piece(), lineOf).isEmpty())
+                .collect(Collectors.groupingBy(
+                        entry -> entry.after().rope(),
+                        Collectors.mapping(entry -> entry.piece().length(), Collectors.toList())));
+    }
+
+    private Map<String, OfRope> ropes(Map<String, List<Length>> cuts) {
         Map<String, StockValue> values = now.open(day).values();
         Market market = now.shop().market(day);
         Map<String, OfRope> ropes = new TreeMap<>();
         for (Rope rope : now.shop().catalogue().ropes()) {
-            RopePrice usual = market.cheapest(rope.id())
-                    .map(Offer::byMetre)
-                    .map(price -> new RopePrice(price, RopePrice.Source.OFFER))
+            RopePrice usual = PriceInReach.of(market, rope.id(), cuts.getOrDefault(rope.id(), List.of()))
+                    .map(SettleQuote::offered)
                     .orElse(new RopePrice(rope.price(), RopePrice.Source.LIST));
             StockValue value = values.getOrDefault(rope.id(), rope.price()::of);
             ropes.put(rope.id(), new OfRope(rope.price(), usual, value));
@@ -256,18 +269,7 @@ public final class SettleQuote {
         return ropes;
     }
 
-    /** What a metre of each reel was paid for, by the length it was found to have; freight is not known by reel. */
-    private static Map<String, UnitPrice> paid(Shop shop) {
-        Map<String, UnitPrice> paid = new TreeMap<>();
-        for (Delivery came : shop.supplies().deliveries()) {
-            if (came.promised().price().minor() > 0 && came.found().isPositive()) {
-                BigInteger millis = BigInteger.valueOf(
-                                came.promised().price().fine().millis())
-                        .multiply(BigInteger.valueOf(1000))
-                        .divide(BigInteger.valueOf(came.found().mm()));
-                paid.put(came.reel(), new UnitPrice(millis.longValueExact()));
-            }
-        }
-        return paid;
+    private static RopePrice offered(PriceInReach found) {
+        return new RopePrice(found.price(), found.inReach() ? RopePrice.Source.OFFER : RopePrice.Source.OUT_OF_REACH);
     }
 }

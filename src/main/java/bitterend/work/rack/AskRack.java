@@ -6,10 +6,12 @@ import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopAccess;
 import java.util.List;
+import java.util.Optional;
 
 /** What is on the rack and how it came there: questions that write nothing. */
 public final class AskRack {
@@ -70,6 +72,11 @@ public final class AskRack {
         return history.isEmpty()
                 ? nothing("there is no reel " + reel + "; see bitterend stock list SHOP --all")
                 : new Found.History(history);
+    }
+
+    /** What was paid for a reel and for bringing it; nothing where the ledger does not know. */
+    public Optional<Paid.OfReel> paid(String reel) {
+        return Optional.ofNullable(at.reading(ledger -> ledger.read(Paid::of)).get(reel));
     }
 
     /** A piece to its reel, lot, certificate and plan. */

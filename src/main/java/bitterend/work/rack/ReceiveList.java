@@ -8,10 +8,12 @@ import bitterend.exchange.ReceiptCsv;
 import bitterend.exchange.ReceiptCsv.Row;
 import bitterend.market.OnOrder;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.Sentence;
 import bitterend.stock.CameIn;
 import bitterend.stock.Holding;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Paid;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
@@ -25,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Books reels that came in by a supplier's list, all of them as one event. */
 public final class ReceiveList {
@@ -47,9 +50,19 @@ public final class ReceiveList {
         return ReceiptCsv.read(file, now.shop().settings(), onOrder);
     }
 
-    /** Holds a list against what was ordered and what is on the rack: a question that writes nothing. */
-    public Receipt compare(List<Row> rows) {
-        return looked(rows).receipt();
+    /**
+     * Holds a list against what was ordered and what is on the rack: a question that writes nothing.
+     *
+     * @param sure reels that are set apart and would be booked all the same
+     * @param freight what bringing them cost; null where nobody says so
+     */
+    public Receipt compare(List<Row> rows, Set<String> sure, @Nullable Money freight) {
+        Looked looked = looked(rows);
+        Receipt receipt = looked.receipt();
+        List<String> toKnow = new ArrayList<>(receipt.toKnow());
+        toKnow.addAll(PaidTold.shares(
+                looked.booked(sure), freight, now.shop().settings().money()));
+        return new Receipt(receipt.lines(), receipt.missing(), toKnow);
     }
 
     /**
@@ -57,20 +70,26 @@ public final class ReceiveList {
      * cannot be is left out whatever is said.
      *
      * @param sure reels that are set apart and booked all the same
+     * @param freight what bringing them cost, shared by what was paid for each; null where nobody says so
      */
-    public Booking accept(List<Row> rows, Set<String> sure) {
-        Looked looked = looked(rows);
-        List<CameIn> booked = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            if (looked.receipt().lines().get(i).isBooked(sure)) {
-                booked.add(looked.coming().get(i).orElseThrow());
-            }
-        }
-        return desk.rack(rack -> rack.receive(booked, desk.note()));
+    public Booking accept(List<Row> rows, Set<String> sure, @Nullable Money freight) {
+        List<CameIn> booked = looked(rows).booked(sure);
+        return desk.rack(rack -> rack.receive(freight == null ? booked : Paid.shared(booked, freight), desk.note()));
     }
 
     /** A list that was looked at, with what can be booked of each row. */
-    private record Looked(Receipt receipt, List<Optional<CameIn>> coming) {}
+    private record Looked(Receipt receipt, List<Optional<CameIn>> coming) {
+        /** What is booked, by a word of who accepts the list where it is set apart. */
+        List<CameIn> booked(Set<String> sure) {
+            List<CameIn> booked = new ArrayList<>();
+            for (int i = 0; i < coming.size(); i++) {
+                if (receipt.lines().get(i).isBooked(sure)) {
+                    booked.add(coming.get(i).orElseThrow());
+                }
+            }
+            return booked;
+        }
+    }
 
     private Looked looked(List<Row> rows) {
         List<Holding> there = new AskRack(desk.at()).holdings(false);
@@ -89,13 +108,14 @@ public final class ReceiveList {
             }
             apart.addAll(lots(reel, rows, there));
             lines.add(Receipt.Line.of(
-                    row.place(),
-                    reel.id(),
-                    reel.rope(),
-                    reel.contents().written(),
-                    ordered,
-                    rope.map(Rope::price),
-                    apart));
+                            row.place(),
+                            reel.id(),
+                            reel.rope(),
+                            reel.contents().written(),
+                            ordered,
+                            rope.map(Rope::price),
+                            apart)
+                    .paid(came.flatMap(CameIn::price)));
             coming.add(came);
         }
         return new Looked(new Receipt(lines, orders.missing(), toKnow(rows, coming)), coming);
@@ -128,7 +148,7 @@ public final class ReceiveList {
     /** The reel as it would be booked; where it cannot be, why is told. */
     private Optional<CameIn> coming(Row row, List<Apart> apart) {
         try {
-            return Optional.of(new CameIn(one.coming(request(row)), one.promised(row.onOrder())));
+            return Optional.of(new CameIn(one.coming(request(row)), one.promised(row.onOrder()), row.paid()));
         } catch (LedgerException fault) {
             apart.add(Apart.never(fault.sentence()));
             return Optional.empty();
@@ -161,7 +181,8 @@ public final class ReceiveList {
                 reel.full(),
                 reel.where().place(),
                 reel.where().note(),
-                row.onOrder());
+                row.onOrder(),
+                row.paid());
     }
 
     /** A lot that is of another rope: one of the two is not what the label says. */

@@ -12,6 +12,7 @@ import bitterend.packing.Words;
 import bitterend.stock.CameIn;
 import bitterend.stock.Flaw;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Paid;
 import bitterend.stock.Promised;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Books a reel that came in. */
 public final class ReceiveReel {
+    private static final String FREIGHT_ALONE =
+            "freight counts with what was paid for the reel, and that is not known: say --paid, too";
+
     private final RackDesk desk;
     private final Shop shop;
 
@@ -46,6 +50,7 @@ public final class ReceiveReel {
      * @param place where it stands; may be empty
      * @param note what is to be known of it; may be empty
      * @param onOrder number of the order of reels that it is of; empty for none
+     * @param paid what was paid for it, and for bringing it
      */
     public record Request(
             String reel,
@@ -58,7 +63,8 @@ public final class ReceiveReel {
             boolean full,
             String place,
             String note,
-            String onOrder) {
+            String onOrder,
+            Paid paid) {
         public Request {
             flaws = List.copyOf(flaws);
         }
@@ -130,7 +136,10 @@ public final class ReceiveReel {
                         looks.reel(coming.id()), looks.lot(coming.rope(), coming.lot()), stillOnOrder(request))
                 .flatMap(warning -> warning.stream())
                 .toList();
-        CameIn came = new CameIn(coming, promised(request.onOrder()));
+        CameIn came = new CameIn(coming, promised(request.onOrder()), request.paid());
+        if (request.paid().freight() != null && came.price().isEmpty()) {
+            return new Result.NotReceived(new Booking.Refused(FREIGHT_ALONE), warnings);
+        }
         Booking booking = desk.rack(rack -> rack.receive(List.of(came), desk.note()));
         return booking instanceof Booking.Booked booked
                 ? new Result.Received(new Booking.Booked(booked.event(), told(came)), coming, warnings)
@@ -139,6 +148,7 @@ public final class ReceiveReel {
 
     private List<String> told(CameIn came) {
         List<String> told = new ArrayList<>(PromiseTold.of(came));
+        told.addAll(PaidTold.of(came, shop.settings().money()));
         shop.supplies().onOrder().stream()
                 .filter(order -> order.id().equals(came.order()) && order.quantity() > 1)
                 .forEach(order -> told.add((order.quantity() - 1) + " more of order " + order.id() + " "
@@ -159,6 +169,9 @@ public final class ReceiveReel {
         Owner owner = request.owner();
         if (owner.customer().isEmpty() != owner.order().isEmpty()) {
             throw new LedgerException.Contradictory("a customer's own rope needs both --owner and --order");
+        }
+        if (!owner.customer().isEmpty() && !request.paid().equals(Paid.NOT_SAID)) {
+            throw new LedgerException.Contradictory("the shop pays nothing for a customer's own rope");
         }
         Reel.Contents contents = contents(request.amount());
         if (request.flaws().stream().anyMatch(flaw -> flaw.to().isLongerThan(contents.length()))) {

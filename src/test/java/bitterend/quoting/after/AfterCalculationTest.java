@@ -18,6 +18,7 @@ import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Origin;
 import bitterend.stock.Ordered;
+import bitterend.stock.Paid;
 import bitterend.stock.PieceCut;
 import bitterend.stock.Reel;
 import java.time.Instant;
@@ -32,12 +33,11 @@ import org.junit.jupiter.api.Test;
 /** A job settled by movements written down by hand: rope at 1.00 a metre in the catalogue, cut losses of nothing. */
 final class AfterCalculationTest {
     private static final UnitPrice ONE = new UnitPrice(100_000);
-    private static final UnitPrice TWO = new UnitPrice(200_000);
 
     private final List<Movement> movements = new ArrayList<>();
     private final Map<String, Long> left = new HashMap<>();
     private final Map<String, Long> minutes = new HashMap<>();
-    private final Map<String, UnitPrice> paid = new HashMap<>();
+    private final Map<String, Paid.OfReel> paid = new HashMap<>();
     private final Set<String> good = new HashSet<>();
     private long event;
 
@@ -138,7 +138,7 @@ final class AfterCalculationTest {
     @Test
     void rope_isCountedAtWhatItsReelWasPaidFor() {
         received("R1", 50_000);
-        paid.put("R1", TWO);
+        paid.put("R1", new Paid.OfReel("R1", Paid.of(new Money(10_000)), new Length(50_000)));
         cut("R1", "", "1041/7.1", 3_000);
         AfterCalculation after = after(1);
         assertEquals(Set.of(Source.PAID), after.sources());
@@ -147,12 +147,27 @@ final class AfterCalculationTest {
 
     /** Price 20.90, costs 15.50, freight by order 0.40: the margin of 5.00 has no freight in it. */
     @Test
-    void freightByOrder_isNoMargin() {
+    void freightByOrder_isNoMargin_andCountsAsQuotedWhereNobodyBookedIt() {
         received("R1", 50_000);
         cut("R1", "p", "1041/7.1", 3_000);
         AfterLine line = after(1).lines().get(0);
         assertEquals(new Money(40), line.freight());
         assertEquals(new Money(500), line.quotedMargin());
+        assertEquals(new Money(40), line.posted().get(Kind.FREIGHT));
+    }
+
+    /** 10.00 for bringing 50 m: 3 m of it came for 0.60. The other piece is off a reel of which nothing is booked. */
+    @Test
+    void freightThatWasBooked_countsByTheLengthDrawn_theRestAsQuoted() {
+        received("R1", 50_000);
+        received("R2", 50_000);
+        paid.put("R1", new Paid.OfReel("R1", new Paid(new Money(10_000), new Money(1_000)), new Length(50_000)));
+        cut("R1", "", "1041/7.1", 3_000);
+        AfterLine one = after(1).lines().get(0);
+        assertEquals(new Money(60), one.posted().get(Kind.FREIGHT));
+        assertEquals(new Money(600), one.posted().get(Kind.ROPE), "freight is not in the rope");
+        cut("R2", "", "1041/7.2", 3_000);
+        assertEquals(new Money(60 + 20), after(2).lines().get(0).posted().get(Kind.FREIGHT));
     }
 
     /** Waste of 0.70 on rope of 3.00 is 233 thousandths, spoiled rope apart; 1.00 quoted is 333. */
