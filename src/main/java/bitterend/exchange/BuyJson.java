@@ -37,6 +37,7 @@ public final class BuyJson {
                 .with("rope", study.rope().id())
                 .with("day", study.day().toString())
                 .with("seed", study.size().seed())
+                .with("warmUpWeeks", study.warmUp())
                 .with("weeks", study.size().weeks())
                 .with("pastWeeks", study.demand().past().count())
                 .with("season", study.demand().shape().season())

@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 
 /** What the figures of a study rest on. */
@@ -40,11 +41,19 @@ final class StudyAssumed {
                 + " that is used: reels with freight, opening and changing, interest and room, less what the rack gains.";
     }
 
+    /** The weeks of the ropes, from the fewest to the most. */
+    private String warmUp() {
+        IntSummaryStatistics weeks =
+                verdicts.stream().mapToInt(verdict -> verdict.study().warmUp()).summaryStatistics();
+        return (weeks.getMin() == weeks.getMax() ? "" : weeks.getMin() + " to ") + weeks.getMax()
+                + " weeks to warm up (half a year, and no less than twice the longest lead of the rope)";
+    }
+
     List<String> plan() {
         SteadyVerdict first = verdicts.get(0);
         return List.of(
-                first.scenarios() + " of " + study.size().scenarios() + " scenarios of half a year to warm up and "
-                        + study.size().weeks() + " weeks that count, seed "
+                first.scenarios() + " of " + study.size().scenarios() + " scenarios of "
+                        + warmUp() + " and " + study.size().weeks() + " weeks that count, seed "
                         + study.size().seed() + "; the same orders for every choice. "
                         + (first.scenarios() - first.reporting()) + " of them chose, the other " + first.reporting()
                         + " report. A rack that has warmed up is compared, not the rack of today, so that what is there by"

@@ -25,6 +25,11 @@ public record Figure(long value, long low, long high, boolean known) {
         return new Figure(Math.max(0, value), Math.max(0, low), Math.max(0, high), known);
     }
 
+    /** The same with no end above this. */
+    Figure notAbove(long most) {
+        return new Figure(Math.min(most, value), Math.min(most, low), Math.min(most, high), known);
+    }
+
     /** The same reaching up to at least this. */
     Figure reaching(long least) {
         return new Figure(value, low, Math.max(high, least), known);

@@ -50,7 +50,7 @@ final class IntervalFormula {
 
     /**
      * A share that is often near nothing, with its interval: up by as many times as down, since such shares are skewed, and never
-     * less than without.
+     * less than without, nor more than all.
      */
     static Figure share(long[] above, long[] below, long scale, int[] groups) {
         Figure plain = ratio(above, below, scale, groups, 1).notNegative();
@@ -58,7 +58,7 @@ final class IntervalFormula {
             return plain;
         }
         double times = Math.min(MOST_TIMES, Math.exp((double) (plain.high() - plain.value()) / plain.value()));
-        return plain.reaching((long) Math.ceil(plain.value() * times));
+        return plain.reaching((long) Math.ceil(plain.value() * times)).notAbove(scale);
     }
 
     /** A mean with its interval. */

@@ -65,10 +65,11 @@ final class LivedRack {
         }
     }
 
-    /** A rack as it may be found on any day: a coil of any length of a reel, and reels up to the reorder point. */
+    /** A rack as it may be found on any day: a coil of any length of a reel, reels up to the reorder point, and some of an order. */
     void stock() {
         addCoil(1 + dice.nextInt(usable[0]));
-        full[0] = (int) Math.min(MOST_REELS_AT_ONCE, rule(0).point().mm() / usable[0]);
+        long upToThePoint = rule(0).point().mm() / usable[0];
+        full[0] = (int) Math.min(MOST_REELS_AT_ONCE, upToThePoint + dice.nextInt(rule(0).reels()));
     }
 
     /** From now on what happens counts. */

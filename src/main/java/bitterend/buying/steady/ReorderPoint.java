@@ -62,11 +62,16 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
 
     /** Metres used in each of many futures until an order comes and a week longer, from the least. */
     static long[] uses(Demand demand, Length loss, LeadTime lead, int place, long seed) {
-        long[] uses = new long[FUTURES];
-        for (int i = 0; i < FUTURES; i++) {
+        return uses(demand.asRecorded(), loss, lead, place, seed, FUTURES);
+    }
+
+    /** The same of so many futures, drawn from a past that may be another than the one recorded. */
+    static long[] uses(Demand.Source source, Length loss, LeadTime lead, int place, long seed, int futures) {
+        long[] uses = new long[futures];
+        for (int i = 0; i < futures; i++) {
             SplittableRandom dice = Demand.dice(seed, i);
             int from = place == ANY_PLACE ? dice.nextInt(PastWeeks.PLACES) : place + 1;
-            for (int[] week : demand.asRecorded().weeks(dice, from, lead.weeks(dice) + 1)) {
+            for (int[] week : source.weeks(dice, from, lead.weeks(dice) + 1)) {
                 for (int cut : week) {
                     uses[i] = Math.addExact(uses[i], cut + loss.mm());
                 }

@@ -20,9 +20,6 @@ import java.util.stream.IntStream;
  * for any number of threads, and however futures are shared out.
  */
 public final class SteadySimulation {
-    /** Half a year before anything counts: a rack forgets within it how it began. */
-    static final int WARM_UP = 26;
-
     /** Four that choose share one past, and four that report another. */
     private static final int OF_A_PAST = 8;
 
@@ -86,10 +83,11 @@ public final class SteadySimulation {
     }
 
     private Optional<List<Lived>> lived(List<Way> ways, long seed, int number, int group) {
-        int from = Math.floorMod(PastWeeks.placeOf(study.day()) + 1 - WARM_UP, PastWeeks.PLACES);
+        int warmUp = study.warmUp();
+        int from = Math.floorMod(PastWeeks.placeOf(study.day()) + 1 - warmUp, PastWeeks.PLACES);
         int[][] weeks = study.demand()
                 .drawn(seed, group)
-                .weeks(Demand.dice(seed, number), from, WARM_UP + study.size().weeks());
+                .weeks(Demand.dice(seed, number), from, warmUp + study.size().weeks());
         List<Lived> lived = new ArrayList<>();
         for (Way way : ways) {
             if (cancelled.getAsBoolean()) {
@@ -105,8 +103,9 @@ public final class SteadySimulation {
                 Objects.requireNonNull(curves.get(way.usual().size().offer().id()));
         LivedRack rack = new LivedRack(study.keeping(), way, worth, Demand.dice(seed ^ LEADS, number));
         rack.stock();
+        int warmUp = study.warmUp();
         for (int week = 0; week < weeks.length; week++) {
-            if (week == WARM_UP) {
+            if (week == warmUp) {
                 rack.measure();
             }
             rack.live(weeks[week]);

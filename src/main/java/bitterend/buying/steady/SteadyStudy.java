@@ -46,6 +46,10 @@ public record SteadyStudy(
         List<NotBought> notBought,
         List<LeftOut> leftOut,
         List<Length> unheld) {
+    /** Half a year. */
+    static final int LEAST_WARM_UP = 26;
+
+    private static final int LEADS_TO_WARM_UP = 2;
 
     public SteadyStudy {
         sizes = List.copyOf(sizes);
@@ -177,5 +181,15 @@ public record SteadyStudy(
     /** Metres a week uses on the average at the level of today, the loss of cuts in it, rounded down. */
     public Length weekly() {
         return demand.weekly(rope.cutting().loss());
+    }
+
+    /**
+     * Weeks before anything counts, so that a rack forgets how it began: half a year, and twice the longest lead with its spread
+     * where that is more, since orders of the first weeks must have come and been used.
+     */
+    public int warmUp() {
+        return sizes.stream()
+                .mapToInt(size -> LEADS_TO_WARM_UP * size.lead().mostWeeks())
+                .reduce(LEAST_WARM_UP, Math::max);
     }
 }

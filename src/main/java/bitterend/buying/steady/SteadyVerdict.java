@@ -164,7 +164,7 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
             long pieces = Arrays.stream(values(way, Lived::pieces)).sum();
             Figure late = IntervalFormula.share(
                             values(way, Lived::late), values(way, Lived::pieces), PER_TEN_THOUSAND, groups)
-                    .reaching(pieces == 0 ? 0 : 1 + 3 * PER_TEN_THOUSAND / weeks);
+                    .reaching(pieces == 0 ? 0 : Math.min(PER_TEN_THOUSAND, 1 + 3 * PER_TEN_THOUSAND / weeks));
             return new WayFound(
                     ways.get(way),
                     standing(way, chosen, more),

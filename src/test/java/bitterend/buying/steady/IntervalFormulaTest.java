@@ -49,6 +49,14 @@ final class IntervalFormulaTest {
     }
 
     @Test
+    void share_isNeverMoreThanAll() {
+        Figure share = IntervalFormula.share(
+                new long[] {9, 0, 0, 1}, new long[] {10, 10, 10, 10}, 10_000, new int[] {0, 1, 2, 3});
+        assertEquals(2_500, share.value());
+        assertEquals(10_000, share.high());
+    }
+
+    @Test
     void oneGroup_saysNothingOfItsError() {
         assertFalse(IntervalFormula.mean(new long[] {1, 2}, new int[] {0, 0}, 1).known());
     }

@@ -92,6 +92,29 @@ final class SteadyStudyTest {
         assertTrue(late.tied().value() > soon.tied().value());
     }
 
+    /** What a year counts after the warm-up is what ten years count: nothing is left of how the rack began. */
+    @Test
+    void warmUp_outlastsALongLead() {
+        Figure year = thereWithLead(400, 52);
+        Figure tenYears = thereWithLead(400, 520);
+        assertTrue(year.value() < tenYears.value() * 5 / 4, year + " against " + tenYears);
+        assertTrue(year.value() > tenYears.value() * 4 / 5, year + " against " + tenYears);
+    }
+
+    private static Figure thereWithLead(int days, int weeks) {
+        SteadyStudy study = SteadyStall.study(
+                Orders.past(3, 104, week -> 2),
+                List.of(SteadyStall.offer("200", 200, 62_000, days)),
+                new Study.Size(5, 64, weeks));
+        SizeOnOffer size = study.sizes().get(0);
+        Length use = study.weekly().times(size.lead().mostWeeks() + 1);
+        List<Way> ways = List.of(new Way(List.of(new Way.Rule(size, use, 1))));
+        return SteadyVerdict.of(study, ways, SteadyStall.simulation(study).scenarios(ways, Share.ALL))
+                .found()
+                .get(0)
+                .stock();
+    }
+
     private static WayFound alone(PastWeeks past, int days) {
         return SteadyStall.verdict(SteadyStall.study(past, List.of(SteadyStall.offer("200", 200, 62_000, days)), SIZE))
                 .found()
