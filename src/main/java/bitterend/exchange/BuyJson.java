@@ -1,8 +1,10 @@
 package bitterend.exchange;
 
 import bitterend.buying.steady.Figure;
+import bitterend.buying.steady.LeadTime;
 import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
+import bitterend.buying.steady.Way;
 import bitterend.buying.steady.WayFound;
 import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
@@ -14,6 +16,7 @@ import bitterend.measure.Ratio;
 import bitterend.measure.RatioText;
 import java.util.List;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
 
 /** What a study of {@code buy} answers to other programs. */
 public final class BuyJson {
@@ -64,14 +67,14 @@ public final class BuyJson {
     }
 
     private JsonTree way(SteadyVerdict verdict, WayFound found) {
-        List<JsonTree> rules = found.way().rules().stream()
-                .map(rule -> new JsonTree()
-                        .with("offer", rule.size().offer().id())
-                        .with("below", LengthText.exact(rule.point()))
-                        .with("reels", rule.reels()))
-                .toList();
         return new JsonTree()
-                .with("rules", rules)
+                .with(
+                        "rules",
+                        IntStream.range(0, found.points().size())
+                                .mapToObj(i -> rule(
+                                        found.way().rules().get(i),
+                                        found.points().get(i)))
+                                .toList())
                 .with("standing", Codec.word(found.standing()))
                 .with("costPerMetre", ends(found.byMetre(), millis -> money.exact(new Cost(millis))))
                 .with("morePerMetre", ends(found.more(), millis -> money.exact(new Cost(millis))))
@@ -85,6 +88,17 @@ public final class BuyJson {
                 .with("scrapAYear", LengthText.exact(found.year().scrap()))
                 .with("reelTenthsAYear", found.year().reelTenths())
                 .with("coilTenths", found.year().coilTenths());
+    }
+
+    private static JsonTree rule(Way.Rule rule, Figure point) {
+        LeadTime lead = rule.size().lead();
+        return new JsonTree()
+                .with("offer", rule.size().offer().id())
+                .with("leadDays", lead.days())
+                .with("leadSpread", lead.spread())
+                .with("usuallyLate", lead.late())
+                .with("below", ends(point, mm -> LengthText.exact(new Length(mm))))
+                .with("reels", rule.reels());
     }
 
     private static JsonTree ends(Figure figure, LongFunction<String> text) {

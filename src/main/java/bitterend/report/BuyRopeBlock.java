@@ -29,6 +29,7 @@ final class BuyRopeBlock {
         page.heading("Which reels of " + verdict.study().rope().name() + " to keep");
         page.paragraph(act());
         page.paragraph(demand());
+        page.paragraph("From the order to the rack: " + words.leads() + ".");
         cautions().forEach(page::caution);
         page.tableApart(table());
         folded().forEach(page::paragraph);
@@ -42,7 +43,7 @@ final class BuyRopeBlock {
         StringBuilder text = new StringBuilder("Keep ")
                 .append(words.sizes(advised))
                 .append(". When less than ")
-                .append(figures.length(usual.point()))
+                .append(figures.wholeUp(usual.point()))
                 .append(" is there and on order, waiting pieces taken off, order ")
                 .append(reels(usual.reels()))
                 .append(" of ")
@@ -50,7 +51,7 @@ final class BuyRopeBlock {
         if (advised.way().hasStopgap()) {
             Way.Rule stopgap = advised.way().rules().get(1);
             text.append("; when less than ")
-                    .append(figures.length(stopgap.point()))
+                    .append(figures.wholeUp(stopgap.point()))
                     .append(" is there or comes before it could, ")
                     .append(reels(stopgap.reels()))
                     .append(" of ")
@@ -98,7 +99,7 @@ final class BuyRopeBlock {
         String money = figures.currency().currency();
         TableRows table = new TableRows(
                 Column.words("Reels"),
-                Column.figure("order\nbelow,\n" + figures.unit()),
+                Column.figure("order\nbelow,\n" + figures.wholeUnit()),
                 Column.figure("at a\ntime"),
                 Column.figure("weeks\nthere"),
                 Column.figure("cash\ntied up,\n" + money),

@@ -50,7 +50,7 @@ public final class BuyStudyPage {
         TableRows table = new TableRows(
                 Column.words("Rope"),
                 Column.words("Reels to keep"),
-                Column.figure("order\nbelow,\n" + figures.unit()),
+                Column.figure("order\nbelow,\n" + figures.wholeUnit()),
                 Column.figure("at a\ntime"),
                 Column.figure("weeks\nthere"),
                 Column.figure("cash\ntied up,\n" + money),

@@ -23,6 +23,10 @@ import java.math.RoundingMode;
  * @param currency the shop's currency
  */
 public record Figures(Units units, MoneyText currency) {
+    private static final BigDecimal MM_OF_A_METRE = BigDecimal.valueOf(1_000);
+    /** 0.3048 m, exact by its definition. */
+    private static final BigDecimal MM_OF_A_FOOT = new BigDecimal("304.8");
+
     private static final long UNITS_PER_TENTH = FineLength.UNITS_PER_MM / 10;
 
     /** {@code 12.340 m}, or {@code 40 ft 5 13/16 in}. */
@@ -85,6 +89,23 @@ public record Figures(Units units, MoneyText currency) {
 
     private static FeetAndInches inches(Length length) {
         return FeetAndInches.toNearestInch(length.fine());
+    }
+
+    /** A length that is to be there, which nobody counts more finely: up to a whole metre or foot. */
+    public String wholeUp(Length length) {
+        return bareWhole(length, RoundingMode.CEILING) + " " + wholeUnit();
+    }
+
+    /** The same for a column that names {@link #wholeUnit its unit}, rounded as it is asked for. */
+    public String bareWhole(Length length, RoundingMode rounding) {
+        return BigDecimal.valueOf(length.mm())
+                .divide(units == Units.METRIC ? MM_OF_A_METRE : MM_OF_A_FOOT, 0, rounding)
+                .toPlainString();
+    }
+
+    /** The unit of a column of whole metres or feet. */
+    public String wholeUnit() {
+        return units == Units.METRIC ? "m" : "ft";
     }
 
     /** The unit of a column of lengths. */

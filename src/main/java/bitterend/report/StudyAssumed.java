@@ -37,7 +37,8 @@ final class StudyAssumed {
 
     String reading() {
         return "Below each figure is from where to where it may be, nineteen times in twenty: chance and the few weeks"
-                + " recorded together. \"Not seen\" is a difference that these weeks cannot show. \"Cost\" is by the length"
+                + " recorded together. \"Not seen\" is a difference that these weeks cannot show. The ends of \"order below\" are the lengths that would cover as many"
+                + " of the weeks to come, had other weeks been recorded. \"Cost\" is by the length"
                 + " that is used: reels with freight, opening and changing, interest and room, less what the rack gains.";
     }
 

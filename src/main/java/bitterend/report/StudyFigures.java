@@ -1,10 +1,11 @@
 package bitterend.report;
 
 import bitterend.buying.steady.Figure;
+import bitterend.buying.steady.LeadTime;
 import bitterend.buying.steady.SteadyVerdict;
-import bitterend.buying.steady.Way;
 import bitterend.buying.steady.WayFound;
 import bitterend.measure.Cost;
+import bitterend.measure.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.LongFunction;
@@ -35,17 +36,38 @@ final class StudyFigures {
                 .collect(Collectors.joining(", stopgap "));
     }
 
-    /** The lengths below which its sizes are ordered, one below the other. */
+    /** The lengths below which its sizes are ordered, each with its ends, one below the other. */
     String points(WayFound found) {
-        return rules(found, rule -> figures.bare(rule.point()));
+        return found.points().stream()
+                .map(point -> whole(point.value(), RoundingMode.CEILING)
+                        + "\n" + whole(point.low(), RoundingMode.FLOOR)
+                        + "\n- " + whole(point.high(), RoundingMode.CEILING))
+                .collect(Collectors.joining("\n"));
     }
 
+    private String whole(long mm, RoundingMode rounding) {
+        return figures.bareWhole(new Length(mm), rounding);
+    }
+
+    /** How many reels at a time, each beside its length. */
     String numbers(WayFound found) {
-        return rules(found, rule -> Integer.toString(rule.reels()));
+        return found.way().rules().stream()
+                .map(rule -> Integer.toString(rule.reels()))
+                .collect(Collectors.joining("\n\n\n"));
     }
 
-    private static String rules(WayFound found, java.util.function.Function<Way.Rule, String> text) {
-        return found.way().rules().stream().map(text).collect(Collectors.joining("\n"));
+    /** How long each size is on its way: {@code 200 m 14 to 19 days; 500 m 21 days, and usually 3 more}. */
+    String leads() {
+        return verdict.study().sizes().stream()
+                .map(size -> words.size(size.offer()) + " " + lead(size.lead()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String lead(LeadTime lead) {
+        int most = lead.days() + lead.spread();
+        return (lead.spread() > 0 ? lead.days() + " to " : "")
+                + FindingsPage.count(most, "day")
+                + (lead.late() > 0 ? ", and usually " + lead.late() + " more" : "");
     }
 
     String weeks(Figure mm) {

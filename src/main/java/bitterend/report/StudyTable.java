@@ -4,6 +4,7 @@ import static bitterend.report.TableFigures.count;
 import static bitterend.report.TableFigures.words;
 
 import bitterend.buying.steady.Figure;
+import bitterend.buying.steady.LeadTime;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.WayFound;
 import bitterend.measure.Cost;
@@ -48,6 +49,15 @@ public final class StudyTable {
                                 .replace('_', ' ')),
                         figures.length(
                                 "order below", way -> way.found().way().usual().point()),
+                        figures.length(
+                                "order below, low",
+                                way -> new Length(way.found().points().get(0).low())),
+                        figures.length(
+                                "order below, high",
+                                way -> new Length(way.found().points().get(0).high())),
+                        count("lead days", way -> lead(way).days()),
+                        count("lead spread days", way -> lead(way).spread()),
+                        count("usually late days", way -> lead(way).late()),
                         count(
                                 "reels at a time",
                                 way -> way.found().way().usual().reels()),
@@ -82,6 +92,10 @@ public final class StudyTable {
                         new Column<>(
                                 "reels a year", way -> tenths(way.found().year().reelTenths())),
                         new Column<>("coils", way -> tenths(way.found().year().coilTenths()))));
+    }
+
+    private static LeadTime lead(Way way) {
+        return way.found().way().usual().size().lead();
     }
 
     private Column<Way> cost(String heading, ToLongFunction<Way> millis) {

@@ -40,6 +40,20 @@ final class BuyDayTest {
         assertEquals(whole.out(), buy(merge.toArray(String[]::new)).out());
     }
 
+    /** How long reels are on their way, and from where to where the length to order below may be: on the page and for programs. */
+    @Test
+    void study_saysItsLeads_andHowSureThePointIs() {
+        Run page = buy("--rope", "BRAID-12");
+        assertTrue(page.out().contains("From the order to the rack: "), page.out());
+        assertTrue(page.out().replaceAll("\\s+", " ").matches("(?s).*When less than [0-9]+ m is there.*"), page.out());
+        String json = buy("--rope", "BRAID-12", "--json").out();
+        assertTrue(json.contains("\"leadDays\": ") && json.contains("\"leadSpread\": "), json);
+        assertTrue(
+                json.replaceAll("\\s+", "")
+                        .matches("(?s).*\"below\":\\{\"value\":\"[0-9]+mm\",\"low\":\"[0-9]+mm\",\"high\":.*"),
+                json);
+    }
+
     @Test
     void shareOfAnotherStudy_isRefusedWithItsPlace() throws IOException {
         Path file = folder.resolve("share.json");

@@ -61,6 +61,27 @@ final class IntervalFormula {
         return plain.reaching((long) Math.ceil(plain.value() * times)).notAbove(scale);
     }
 
+    /**
+     * A positive length with its interval: by as many times up as down, by how far it spreads over pasts that might have been
+     * recorded, which is taken at its upper end like the spread between groups.
+     *
+     * @param drawn the same length by each of those pasts
+     * @param least lengths below it are taken for it; positive
+     */
+    static Figure times(long value, long[] drawn, long least) {
+        double[] logs = Arrays.stream(drawn)
+                .mapToDouble(each -> Math.log(Math.max(least, each)))
+                .toArray();
+        double mean = Arrays.stream(logs).average().orElse(0);
+        double squares =
+                Arrays.stream(logs).map(each -> (each - mean) * (each - mean)).sum();
+        int freedom = logs.length - 1;
+        double spread = Math.sqrt(squares / new ChiSquaredDistribution(freedom).inverseCumulativeProbability(DOUBT));
+        double reach = spread * new TDistribution(freedom).inverseCumulativeProbability(1 - RISK / 2);
+        double times = Math.min(MOST_TIMES, Math.exp(reach));
+        return new Figure(value, (long) Math.floor(value / times), (long) Math.ceil(value * times), true);
+    }
+
     /** A mean with its interval. */
     static Figure mean(long[] values, int[] groups, int claims) {
         long[] ones = new long[values.length];

@@ -20,7 +20,7 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
     /** At any time of the year. */
     static final int ANY_PLACE = -1;
 
-    private static final int FUTURES = 2_000;
+    static final int FUTURES = 2_000;
 
     /**
      * What is asked of a supply.
@@ -62,18 +62,28 @@ public record ReorderPoint(Length point, int reels, int weeks, Length use) {
 
     /** Metres used in each of many futures until an order comes and a week longer, from the least. */
     static long[] uses(Demand demand, Length loss, LeadTime lead, int place, long seed) {
-        return uses(demand.asRecorded(), loss, lead, place, seed, FUTURES);
+        return uses(demand.asRecorded(), new Draw(loss, lead, place, seed), FUTURES);
     }
 
+    /**
+     * How futures are drawn.
+     *
+     * @param loss of a cut
+     * @param lead until an order comes
+     * @param place of the year of the first week's eve; {@link #ANY_PLACE}
+     * @param seed of every draw
+     */
+    record Draw(Length loss, LeadTime lead, int place, long seed) {}
+
     /** The same of so many futures, drawn from a past that may be another than the one recorded. */
-    static long[] uses(Demand.Source source, Length loss, LeadTime lead, int place, long seed, int futures) {
+    static long[] uses(Demand.Source source, Draw draw, int futures) {
         long[] uses = new long[futures];
         for (int i = 0; i < futures; i++) {
-            SplittableRandom dice = Demand.dice(seed, i);
-            int from = place == ANY_PLACE ? dice.nextInt(PastWeeks.PLACES) : place + 1;
-            for (int[] week : source.weeks(dice, from, lead.weeks(dice) + 1)) {
+            SplittableRandom dice = Demand.dice(draw.seed(), i);
+            int from = draw.place() == ANY_PLACE ? dice.nextInt(PastWeeks.PLACES) : draw.place() + 1;
+            for (int[] week : source.weeks(dice, from, draw.lead().weeks(dice) + 1)) {
                 for (int cut : week) {
-                    uses[i] = Math.addExact(uses[i], cut + loss.mm());
+                    uses[i] = Math.addExact(uses[i], cut + draw.loss().mm());
                 }
             }
         }

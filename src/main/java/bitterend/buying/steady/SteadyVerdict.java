@@ -101,10 +101,12 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
         private final List<SteadyScenario> choosing;
         private final List<SteadyScenario> reporting;
         private final int[] groups;
+        private final SurePoints points;
 
         Choice(SteadyStudy study, List<Way> ways, List<SteadyScenario> scenarios) {
             this.study = study;
             this.ways = ways;
+            points = new SurePoints(study);
             choosing = scenarios.stream().filter(each -> each.number() % 2 == 0).toList();
             reporting =
                     scenarios.stream().filter(each -> each.number() % 2 == 1).toList();
@@ -167,6 +169,7 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
                     .reaching(pieces == 0 ? 0 : Math.min(PER_TEN_THOUSAND, 1 + 3 * PER_TEN_THOUSAND / weeks));
             return new WayFound(
                     ways.get(way),
+                    ways.get(way).rules().stream().map(points::of).toList(),
                     standing(way, chosen, more),
                     IntervalFormula.ratio(costs(way)[0], costs(way)[1], 1_000, groups, 1),
                     more,

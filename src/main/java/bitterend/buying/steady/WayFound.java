@@ -4,11 +4,13 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Ratio;
 import bitterend.measure.UnitPrice;
+import java.util.List;
 
 /**
  * What a way to buy came to in the futures that report. Every figure has its interval.
  *
  * @param way the way: of those with its sizes the cheapest by the futures that choose, of those in time
+ * @param points the lengths below which its sizes are ordered, in millimetres
  * @param standing how it compares with the one that is chosen
  * @param byMetre cost of a metre used, in 1/1000 minor unit
  * @param more the same beyond that of the chosen one; may be negative
@@ -18,7 +20,18 @@ import bitterend.measure.UnitPrice;
  * @param year means of a year
  */
 public record WayFound(
-        Way way, Standing standing, Figure byMetre, Figure more, Figure late, Figure stock, Figure tied, Year year) {
+        Way way,
+        List<Figure> points,
+        Standing standing,
+        Figure byMetre,
+        Figure more,
+        Figure late,
+        Figure stock,
+        Figure tied,
+        Year year) {
+    public WayFound {
+        points = List.copyOf(points);
+    }
 
     /**
      * Means of a year.
