@@ -124,6 +124,7 @@ public final class QuoteJson {
                 .with("cutLoss", LengthText.exact(rope.book().cutLoss()))
                 .with("scrap", LengthText.exact(rope.book().scrap()))
                 .with("drawn", LengthText.exact(rope.book().drawn()))
+                .with("pricePerMetre", money.exact(rope.price()))
                 .with("ropeInPieces", money.exact(rope.worth()))
                 .with("costAlone", money.exact(rope.shares().cost()))
                 .with("provenAlone", money.exact(rope.shares().proven()))

@@ -40,7 +40,10 @@ final class ChargedShares {
                 .toList();
     }
 
-    /** No line below the rope in its pieces; what lies above the rope shrinks in proportion. As they are if there is too little. */
+    /**
+     * No line below the rope in its pieces; what lies above the rope shrinks in proportion. As they are if there is too little,
+     * which the cost alone never is.
+     */
     private List<BigFraction> floored(List<BigFraction> shares) {
         List<BigFraction> floors =
                 parties.stream().map(party -> fraction(price.of(party.cut()))).toList();

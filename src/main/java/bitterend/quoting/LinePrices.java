@@ -7,11 +7,9 @@ import bitterend.measure.UnitPrice;
 /** The prices of lines once their ropes are quoted. */
 final class LinePrices {
     private final QuotePolicy policy;
-    private final QuoteBasis basis;
 
-    LinePrices(QuotePolicy policy, QuoteBasis basis) {
+    LinePrices(QuotePolicy policy) {
         this.policy = policy;
-        this.basis = basis;
     }
 
     /** The price of a line; a customer's own rope costs nothing. */
@@ -24,7 +22,7 @@ final class LinePrices {
                     Money.ZERO,
                     LinePrice.of(policy, line, Money.ZERO, Money.ZERO, LinePrice.Paid.NOTHING));
         }
-        UnitPrice price = basis.rope(line.rope()).price();
+        UnitPrice price = rope.price();
         Length drawn = rope.drawnFor(line.name());
         Length sample = line.assembly().make().extras().sample().roundedUp();
         return new LineQuote(

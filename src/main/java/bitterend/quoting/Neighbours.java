@@ -3,6 +3,8 @@ package bitterend.quoting;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.FineLength;
+import bitterend.measure.Length;
+import bitterend.measure.UnitPrice;
 import bitterend.measure.Written;
 import bitterend.quoting.Neighbour.Variant;
 import bitterend.quoting.sharing.CostRange;
@@ -24,9 +26,12 @@ final class Neighbours {
 
     private final QuoteBasis basis;
     private final SizeSearch sizes;
+    private final Set<String> freightPaid;
 
-    Neighbours(QuoteBasis basis, Sharing sharing) {
+    /** @param freightPaid suppliers whose freight the request is not charged */
+    Neighbours(QuoteBasis basis, Sharing sharing, Set<String> freightPaid) {
         this.basis = basis;
+        this.freightPaid = freightPaid;
         sizes = new SizeSearch(basis, sharing::cutQuickly);
     }
 
@@ -37,20 +42,39 @@ final class Neighbours {
                 .flatMap(other -> other.pieces().stream())
                 .toList();
         Written finished = line.assembly().make().finished();
-        List<Variant> lengths = lengths(line).stream()
-                .flatMap(length -> variant(line, others, length, line.quantity()).stream())
+        List<Trial> lengths = lengths(line).stream()
+                .flatMap(length -> trial(line, others, length, line.quantity()).stream())
                 .toList();
-        List<Variant> quantities = quantities(line).stream()
-                .flatMap(quantity -> variant(line, others, finished, quantity).stream())
+        List<Trial> quantities = quantities(line).stream()
+                .flatMap(quantity -> trial(line, others, finished, quantity).stream())
                 .toList();
         List<Neighbour> found = new ArrayList<>();
         if (!lengths.isEmpty() || !quantities.isEmpty()) {
-            variant(line, others, finished, line.quantity()).ifPresent(asked -> {
-                best(asked, lengths).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
-                best(asked, quantities).ifPresent(best -> found.add(new Neighbour(line.name(), asked, best)));
+            trial(line, others, finished, line.quantity()).ifPresent(asked -> {
+                Variant now = asked.at(asked.price());
+                for (List<Trial> trials : List.of(lengths, quantities)) {
+                    List<Variant> variants =
+                            trials.stream().map(each -> each.at(asked.price())).toList();
+                    best(now, variants).ifPresent(best -> found.add(new Neighbour(line.name(), now, best)));
+                }
             });
         }
         return found;
+    }
+
+    /**
+     * A way of making the line, packed.
+     *
+     * @param cost of cutting all pieces of the rope
+     * @param cut all their cut lengths together
+     * @param price of a metre on the reels that are cut then
+     */
+    private record Trial(Written finished, int quantity, Cost cost, Length cut, UnitPrice price) {
+        /** Beside others, with the rope in the pieces at one price for all of them. */
+        Variant at(UnitPrice price) {
+            Cost worth = price.of(cut);
+            return new Variant(finished, quantity, cost.minus(worth), worth);
+        }
     }
 
     /** The least waste for the rope in the pieces; of several the nearest to what was asked. */
@@ -106,7 +130,7 @@ final class Neighbours {
     }
 
     /** What the rope of the line costs when the line is changed; nothing when it could not be made so. */
-    private Optional<Variant> variant(QuoteLine line, List<Piece> others, Written finished, int quantity) {
+    private Optional<Trial> trial(QuoteLine line, List<Piece> others, Written finished, int quantity) {
         NewRope rope = basis.anySize(line.rope());
         List<Piece> own = line.changed(finished, quantity, basis.model()).pieces();
         List<Piece> pieces = new ArrayList<>(others);
@@ -114,11 +138,11 @@ final class Neighbours {
         if (own.isEmpty() || !pieces.stream().allMatch(rope::holds)) {
             return Optional.empty();
         }
-        CostRange cost = sizes.bought(line.rope(), pieces, Set.of()).cutting().cost();
-        if (cost.isUnknown()) {
-            return Optional.empty();
-        }
-        Cost worth = rope.rope().price().of(new Party("", pieces).cut());
-        return Optional.of(new Variant(finished, quantity, new Cost(cost.found()).minus(worth), worth));
+        BoughtRope bought = sizes.bought(line.rope(), pieces, freightPaid);
+        CostRange cost = bought.cutting().cost();
+        return cost.isUnknown()
+                ? Optional.empty()
+                : Optional.of(new Trial(
+                        finished, quantity, new Cost(cost.found()), new Party("", pieces).cut(), bought.byMetre()));
     }
 }

@@ -27,7 +27,7 @@ public record PriceInReach(UnitPrice price, boolean inReach) {
                 .toList();
         return (reached.isEmpty() ? tiers : reached)
                 .stream()
-                        .map(Tier::byMetre)
+                        .map(tier -> tier.reel().byMetre())
                         .min(Comparator.comparingLong(UnitPrice::millisPerMetre))
                         .map(price -> new PriceInReach(price, !reached.isEmpty()));
     }

@@ -102,7 +102,7 @@ public record QuoteBasis(
     UnitPrice lowest(String id) {
         return market.offered(id).stream()
                 .flatMap(offer -> Tier.of(market, offer, Set.of()).stream())
-                .map(Tier::byMetre)
+                .map(tier -> tier.reel().byMetre())
                 .min(Comparator.comparingLong(UnitPrice::millisPerMetre))
                 .orElse(new UnitPrice(0));
     }

@@ -52,10 +52,10 @@ public final class Quoter {
         SortedMap<String, List<QuoteLine>> byRope = RopePrices.byRope(wanted);
         RopePrices ropes = new RopePrices(policy, basis, sharing, lightly, marginal);
         RopePrices.Priced priced = ropes.whole(byRope);
-        LinePrices prices = new LinePrices(policy, basis);
+        LinePrices prices = new LinePrices(policy);
         List<LineQuote> quoted =
                 wanted.stream().map(line -> prices.of(line, priced)).toList();
-        Neighbours neighbours = new Neighbours(basis, sharing);
+        Neighbours neighbours = new Neighbours(basis, sharing, RopePrices.freightPaid(priced.bill()));
         List<Neighbour> near = wanted.stream()
                 .filter(line -> !line.ownRope())
                 .flatMap(line -> neighbours.of(line, byRope.getOrDefault(line.rope(), List.of())).stream())

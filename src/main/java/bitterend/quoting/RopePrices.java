@@ -95,7 +95,8 @@ final class RopePrices {
         return freightPaid(bill(byRope, free, sizes)).containsAll(free) ? free : Set.of();
     }
 
-    private static Set<String> freightPaid(Bill bill) {
+    /** The suppliers of whom so much is taken that nothing is charged for the way. */
+    static Set<String> freightPaid(Bill bill) {
         return bill.orders().stream()
                 .filter(order -> order.freight().free())
                 .map(order -> order.supplier().name())

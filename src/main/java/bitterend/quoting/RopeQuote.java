@@ -3,6 +3,7 @@ package bitterend.quoting;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
+import bitterend.measure.UnitPrice;
 import bitterend.packing.LengthBook;
 import bitterend.quoting.sharing.RopeShares;
 import java.util.List;
@@ -16,7 +17,8 @@ import java.util.List;
  * @param drawn rope drawn for each line, in the order of the lines: pieces, cut losses and scrap in proportion to what its
  *     pieces take
  * @param book where the rope goes when the lines are cut by themselves from new reels
- * @param worth the rope in the pieces at its price
+ * @param price what a metre comes to of the reel cut that is the cheapest by the metre, rounded down
+ * @param worth the rope in the pieces at that price
  * @param shares the cost of cutting the lines by themselves, shared out
  * @param waste the three views of the waste
  * @param buying the new reels that it is priced on
@@ -28,6 +30,7 @@ public record RopeQuote(
         Length finished,
         List<Length> drawn,
         LengthBook book,
+        UnitPrice price,
         Cost worth,
         RopeShares shares,
         Waste waste,

@@ -3,6 +3,7 @@ package bitterend.quoting;
 import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.UnitPrice;
 import bitterend.packing.LengthBook;
 import bitterend.packing.order.CuttingOrder;
 import bitterend.quoting.RopeQuote.Charged;
@@ -51,7 +52,8 @@ final class RopeQuoter {
         List<Piece> pieces =
                 lines.stream().flatMap(line -> line.pieces().stream()).toList();
         RopeShares shares = sharing.share(bought.cutting(), parties);
-        Cost worth = rope.rope().price().of(new Party("", pieces).cut());
+        UnitPrice price = bought.byMetre();
+        Cost worth = price.of(new Party("", pieces).cut());
         LengthBook book =
                 new CuttingOrder(shares.problem()).plan(shares.packing()).book();
         RopeQuote.Waste waste = new RopeQuote.Waste(
@@ -64,11 +66,12 @@ final class RopeQuoter {
                 lines.stream().map(QuoteLine::finished).reduce(Length.ZERO, Length::plus),
                 drawn(rope, book, parties),
                 book,
+                price,
                 worth,
                 shares,
                 waste,
                 bought.told(basis),
-                charged(rope, shares, waste, worth, parties));
+                charged(price, shares, waste, worth, parties));
     }
 
     private static List<Length> drawn(NewRope rope, LengthBook book, List<Party> parties) {
@@ -91,14 +94,15 @@ final class RopeQuoter {
         return new WasteView.Span(shares.proven().minus(worth), found, found, 1);
     }
 
-    private Charged charged(NewRope rope, RopeShares shares, RopeQuote.Waste waste, Cost worth, List<Party> parties) {
+    private Charged charged(
+            UnitPrice price, RopeShares shares, RopeQuote.Waste waste, Cost worth, List<Party> parties) {
         WasteBasis taken = WasteBasis.ALONE;
         Cost total = shares.cost();
         if (policy.waste() != WasteBasis.ALONE && waste.of(policy.waste()) instanceof WasteView.Span span) {
             taken = policy.waste();
             total = worth.plus(taken == WasteBasis.MARGINAL ? span.high() : span.middle());
         }
-        ChargedShares charged = new ChargedShares(parties, rope.rope().price(), total);
+        ChargedShares charged = new ChargedShares(parties, price, total);
         return new Charged(taken, total, charged.coins(shares, policy.floorAtRope()));
     }
 }

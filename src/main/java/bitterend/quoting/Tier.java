@@ -6,9 +6,7 @@ import bitterend.market.Supplier;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Mass;
-import bitterend.measure.UnitPrice;
 import bitterend.quoting.sharing.NewReel;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -56,14 +54,6 @@ record Tier(Offer offer, int from, Cost paid) {
 
     NewReel reel() {
         return new NewReel(length(), paid);
-    }
-
-    /** What is paid by the metre that can be counted on, rounded down. */
-    UnitPrice byMetre() {
-        return new UnitPrice(BigInteger.valueOf(paid.millis())
-                .multiply(BigInteger.valueOf(1000))
-                .divide(BigInteger.valueOf(length().mm()))
-                .longValueExact());
     }
 
     boolean isTooFew(int reels) {

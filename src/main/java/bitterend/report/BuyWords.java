@@ -110,6 +110,11 @@ final class BuyWords {
                 .toPlainString();
     }
 
+    /** The same with its unit. */
+    String price(UnitPrice price) {
+        return perLength(price) + " " + perLengthUnit();
+    }
+
     String perLengthUnit() {
         return figures.currency().currency() + (figures.units() == bitterend.measure.Units.METRIC ? "/m" : "/ft");
     }

@@ -57,8 +57,7 @@ final class QuoteBuyingBlock {
     }
 
     private String perLength(UnitPrice price) {
-        BuyWords words = new BuyWords(figures, List.of());
-        return words.perLength(price) + " " + words.perLengthUnit();
+        return new BuyWords(figures, List.of()).price(price);
     }
 
     private TableRows sizes(RopeBuying buying) {

@@ -1,6 +1,8 @@
 package bitterend.report;
 
+import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteLine;
 import bitterend.quoting.Variation;
 import bitterend.quoting.Variation.Kind;
 import bitterend.report.page.Column;
@@ -67,12 +69,15 @@ final class QuoteChoices {
     }
 
     private String nearby(Quote quote, Variation variation) {
-        String asked = quote.lines().stream()
-                .filter(line -> line.line().name().equals(variation.line()))
-                .map(line -> figures.briefly(line.line().assembly().make().finished()))
+        QuoteLine asked = quote.lines().stream()
+                .map(LineQuote::line)
+                .filter(line -> line.name().equals(variation.line()))
                 .findFirst()
-                .orElse("");
+                .orElse(variation.changed());
+        String before = figures.briefly(asked.assembly().make().finished());
         String now = figures.briefly(variation.changed().assembly().make().finished());
-        return now.equals(asked) ? "the same, as many as said here" : now + " finished instead of " + asked;
+        return now.equals(before)
+                ? "the same, " + variation.changed().quantity() + " instead of " + asked.quantity()
+                : now + " finished instead of " + before;
     }
 }

@@ -44,10 +44,15 @@ final class QuoteRopeBlock {
                 + " cut by itself from new reels that can be had so, what is left going back to the rack at its"
                 + " value. Marginal: what it adds to the booked work on today's rack. Usual: what it would have"
                 + " added to past weeks.");
+        page.paragraph("Rope in the pieces: " + figures.money(rope.worth()) + " at "
+                + new BuyWords(figures, List.of()).price(rope.price())
+                + (rope.buying().isAtRopesPrice()
+                        ? ", the price of the rope itself."
+                        : ", what the cheapest of the reels taken comes to with its freight. The price of the rope itself"
+                                + " decides only what a leftover is worth: never more than was paid for it."));
         if (rope.charged().total().compareTo(rope.worth()) < 0) {
-            page.paragraph("That is less than the rope in the pieces at the price of the catalogue, "
-                    + figures.money(rope.worth()) + ": waste is below nothing, and no line can be held to its rope at"
-                    + " that price.");
+            page.paragraph(
+                    "What is charged is less than that: waste is below nothing, and no line is held to its" + " rope.");
         }
         if (rope.waste().usual() instanceof WasteView.Span usual) {
             page.paragraph(PastWeekWords.of(usual.weeks()));
@@ -107,9 +112,9 @@ final class QuoteRopeBlock {
         if (!one) {
             page.paragraph("Alone, a group of lines is cut from new reels of these same sizes at these same prices.");
         }
-        page.paragraph((one ? "This line costs " : "The lines of this rope cost ")
+        page.paragraph("Rope, waste and reel handling of " + (one ? "this line" : "these lines") + ", cut by "
+                + (one ? "itself, come to " : "themselves, come to ")
                 + figures.money(shares.cost())
-                + (one ? " by itself" : " by themselves")
                 + (shares.isProvenBest()
                         ? ", proven the least."
                         : "; no cutting costs less than " + figures.money(shares.proven()) + "."));

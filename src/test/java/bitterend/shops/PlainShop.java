@@ -38,6 +38,11 @@ public final class PlainShop {
 
     /** Rope {@code R} at 1 minor unit per millimetre, kept from {@code keepFromMm}, good as new from the same length. */
     public static PlainShop of(long lossMm, long keepFromMm) {
+        return of(lossMm, keepFromMm, new UnitPrice(1_000_000));
+    }
+
+    /** The same at another price. */
+    public static PlainShop of(long lossMm, long keepFromMm, UnitPrice price) {
         RopeIdentity identity = new RopeIdentity(
                 Kinds.THREE_STRAND,
                 Kinds.POLYESTER,
@@ -53,7 +58,7 @@ public final class PlainShop {
                 "plain rope",
                 identity,
                 new LinearMass(0),
-                new UnitPrice(1_000_000),
+                price,
                 new Rope.Cutting(new Length(lossMm), new Length(1)),
                 new Rope.Worth(new Length(keepFromMm), new Length(keepFromMm)),
                 Length.ofMetres(200)));

@@ -23,6 +23,14 @@ public record NewReel(Length length, Cost paid) {
         return new NewReel(length, price.of(length));
     }
 
+    /** What is paid for a metre of it, rounded down. */
+    public UnitPrice byMetre() {
+        return new UnitPrice(BigInteger.valueOf(paid.millis())
+                .multiply(BigInteger.valueOf(1000))
+                .divide(BigInteger.valueOf(length.mm()))
+                .longValueExact());
+    }
+
     /** The share of the price that falls to a length of it, rounded down. */
     Cost share(Length part) {
         return new Cost(BigInteger.valueOf(paid.millis())
