@@ -1,8 +1,11 @@
 package bitterend.buying;
 
+import bitterend.market.LeftOut;
 import bitterend.measure.Cost;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +80,23 @@ public record Advice(
     /** Ids of the pieces that could have rope and have none in a way. */
     public List<String> withoutRope(Way way) {
         return way.equals(affordable) ? unpaid : way.purchase().unplanned();
+    }
+
+    /** The offers that nobody can order of ropes that are bought or lacking: what is there is not bought again. */
+    public List<LeftOut> leftOut(Orders orders) {
+        Set<String> wanting = new HashSet<>(late);
+        unheld.forEach(piece -> wanting.add(piece.piece()));
+        Set<String> ropes = new HashSet<>();
+        for (Way way : shown()) {
+            way.covers().forEach(cover -> ropes.add(cover.rope()));
+            wanting.addAll(way.purchase().unplanned());
+        }
+        orders.day().pieces().stream()
+                .filter(piece -> wanting.contains(piece.id()))
+                .forEach(piece -> piece.choices().forEach(choice -> ropes.add(choice.rope())));
+        return orders.leftOut().stream()
+                .filter(each -> ropes.contains(each.offer().rope()))
+                .toList();
     }
 
     /** The way to go: the recommended one; what the budget can pay for where none is. */

@@ -61,9 +61,10 @@ final class Affordable {
      * What is bought.
      *
      * @param purchase the least paid that serves what can be served
+     * @param served the work that it serves
      * @param left ids of the pieces that stay without rope, in the order in which they were looked at
      */
-    record Found(Purchase purchase, List<String> left) {}
+    record Found(Purchase purchase, Orders served, List<String> left) {}
 
     private record Bought(PartBuyer buyer, Purchase purchase) {}
 
@@ -73,7 +74,7 @@ final class Affordable {
         List<Purchase> needed = least(served).stream()
                 .map(each -> each.buyer().needed(each.purchase(), share()))
                 .toList();
-        return new Found(together(needed), left);
+        return new Found(together(needed), only(served), left);
     }
 
     /** All of some ropes, as their suppliers bill it. */
@@ -129,7 +130,7 @@ final class Affordable {
 
     /** The least paid of each group of ropes. */
     private List<Bought> least(List<Piece> pieces) {
-        Orders some = orders.part(orders.day().about(pieces), orders.onOrder(), orders.offers());
+        Orders some = only(pieces);
         List<Bought> all = new ArrayList<>();
         for (Orders part : IndependentRopes.of(some)) {
             List<String> ids = part.day().pieces().stream().map(Piece::id).toList();
@@ -142,6 +143,10 @@ final class Affordable {
             all.add(bought);
         }
         return all;
+    }
+
+    private Orders only(List<Piece> pieces) {
+        return orders.part(orders.day().about(pieces), orders.onOrder(), orders.offers());
     }
 
     /** Most packings are proven in a moment; none takes more than a quarter of what is left. */

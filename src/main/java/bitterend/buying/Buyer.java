@@ -19,7 +19,7 @@ public final class Buyer {
     private final Packer packer;
     private final Effort effort;
     private final Spending spending;
-    private final Covers covers;
+    private final Map<String, Length> weekly;
     private final CoverLimit weeks;
 
     /** With no limit to what may be spent, and nothing known of the past. */
@@ -36,8 +36,8 @@ public final class Buyer {
         this.effort = effort;
         this.spending = spending;
         this.orders = orders;
-        covers = new Covers(orders, weekly);
-        weeks = new CoverLimit(covers, spending);
+        this.weekly = Map.copyOf(weekly);
+        weeks = new CoverLimit(new Covers(orders, weekly), spending);
     }
 
     /** What to buy. */
@@ -51,7 +51,7 @@ public final class Buyer {
                 .toList();
         List<PartFound> found = found(buyers, parts);
         found = new LeastOrders(parts, buyers).reached(new Combination(orders.market(), found), found);
-        return new WaysChosen(orders, buyers, found, new WaysChosen.Bounds(covers, weeks, spending, effort.threads()))
+        return new WaysChosen(orders, buyers, found, new WaysChosen.Bounds(weekly, spending, effort.threads()))
                 .advice(this::affordable);
     }
 

@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
+import bitterend.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -23,8 +24,8 @@ final class WaysChosen {
     private final Map<Aim, List<Purchase>> byAim = new EnumMap<>(Aim.class);
     private final List<Tie> ties = new ArrayList<>();
 
-    /** How far the shop may go, and how many ropes are looked at side by side. */
-    record Bounds(Covers covers, CoverLimit weeks, Spending spending, int threads) {
+    /** What work took of ropes in a week, how far the shop may go, and how many ropes are looked at side by side. */
+    record Bounds(Map<String, Length> weekly, Spending spending, int threads) {
         boolean isWithin(Cost paid) {
             return over(paid).millis() <= 0;
         }
@@ -35,7 +36,10 @@ final class WaysChosen {
                     : Cost.ZERO;
         }
 
+        /** @param orders the work that is served */
         Way way(Orders orders, Aim aim, Purchase purchase) {
+            Covers covers = new Covers(orders, weekly);
+            CoverLimit weeks = new CoverLimit(covers, spending);
             return new Way(
                     List.of(aim),
                     purchase,
@@ -103,7 +107,7 @@ final class WaysChosen {
                 unheld,
                 late,
                 found.stream().flatMap(part -> part.tooLong().stream()).toList(),
-                paid == null ? null : bounds.way(orders, Aim.LEAST_PAID, paid.purchase()),
+                paid == null ? null : bounds.way(paid.served(), Aim.LEAST_PAID, paid.purchase()),
                 paid == null ? List.of() : paid.left(),
                 buyers.stream().allMatch(PartBuyer::allCompared));
     }

@@ -1,11 +1,9 @@
 package bitterend.report;
 
 import bitterend.buying.Advice;
-import bitterend.buying.Aim;
 import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
-import bitterend.buying.ReelSet;
 import bitterend.buying.Shortage;
 import bitterend.buying.Spending;
 import bitterend.buying.Tie;
@@ -45,13 +43,13 @@ public final class BuyAdvicePage {
                 shop + ": reels to buy for the orders in hand, " + orders.day().day());
         BuyWaysBlock ways = new BuyWaysBlock(figures, words, orders, advice, assumed);
         page.paragraph(act(orders, advice, assumed.spending()) + ways.proof());
-        advice.ties().forEach(tie -> page.paragraph(tie(orders, tie)));
         unpaid(page, advice);
+        advice.ties().forEach(tie -> page.paragraph(tie(orders, tie)));
         ways.write(page);
         next(page, orders, advice);
         troubles(page, orders, advice);
         new ShortagePage(figures).section(page, until, ropes);
-        new BuyAssumed(figures).write(page, orders, assumed);
+        new BuyAssumed(figures).write(page, orders, assumed, others(orders, advice));
         return page.document();
     }
 
@@ -72,14 +70,12 @@ public final class BuyAdvicePage {
 
     /** What the recommended way is. */
     private static String called(Advice advice) {
-        String tie = advice.ties().isEmpty() ? "" : advice.ties().size() == 1 ? ", but for a tie" : ", but for ties";
-        Way way = advice.findRecommended().orElseThrow();
         if (advice.ways().size() == 1) {
-            return tie.isEmpty()
+            return advice.ties().isEmpty()
                     ? ": the least paid and the least cost alike"
-                    : ": the least paid, and the least cost" + tie;
+                    : ": the least paid, and but for a tie the least cost";
         }
-        return ": the " + BuyWayWords.name(advice, way) + (way.aims().contains(Aim.LEAST_COST) ? tie : "");
+        return ": the " + BuyWayWords.name(advice, advice.findRecommended().orElseThrow());
     }
 
     /** What the budget can pay for, where it is below the least paid. */
@@ -98,14 +94,10 @@ public final class BuyAdvicePage {
     }
 
     private String tie(Orders orders, Tie tie) {
-        return "A tie: " + bought(tie.cheaper(), orders) + " in place of " + bought(tie.taken(), orders)
-                + " would cost " + figures.money(tie.difference()) + " less and pay " + figures.money(tie.saved())
+        return "A tie: " + words.change(tie.taken(), tie.cheaper(), orders) + " would cost "
+                + figures.money(tie.difference()) + " less and pay " + figures.money(tie.saved())
                 + " more. The difference of " + figures.money(tie.difference()) + " lies inside what is unproven ("
                 + figures.atMost(tie.unproven()) + "), so the least paid is taken.";
-    }
-
-    private String bought(ReelSet set, Orders orders) {
-        return words.set(set, orders);
     }
 
     /** What has no rope if no more is paid than may be. */
@@ -139,7 +131,7 @@ public final class BuyAdvicePage {
         }
         page.heading("Next best");
         TableRows table = new TableRows(
-                Column.words("In the least cost"),
+                Column.words("Other sizes"),
                 Column.figure("costs more,\n" + figures.currency().currency()),
                 Column.figure("paid,\n" + figures.currency().currency()));
         for (Purchase next : others) {
@@ -152,11 +144,16 @@ public final class BuyAdvicePage {
         page.paragraph("Costs more than the least cost of all; paid is for all reels together.");
     }
 
+    private static List<LeftOut> others(Orders orders, Advice advice) {
+        List<LeftOut> told = advice.leftOut(orders);
+        return orders.leftOut().stream().filter(each -> !told.contains(each)).toList();
+    }
+
     private void troubles(Writing page, Orders orders, Advice advice) {
         boolean none = advice.unheld().isEmpty()
                 && advice.late().isEmpty()
                 && advice.best().unplanned().isEmpty()
-                && orders.leftOut().isEmpty();
+                && advice.leftOut(orders).isEmpty();
         if (none) {
             return;
         }
@@ -172,8 +169,9 @@ public final class BuyAdvicePage {
             page.paragraph("Rope comes after the due day for " + String.join(", ", advice.late()) + ".");
         }
         for (LeftOut.Why why : LeftOut.Why.values()) {
-            List<LeftOut> out =
-                    orders.leftOut().stream().filter(each -> each.why() == why).toList();
+            List<LeftOut> out = advice.leftOut(orders).stream()
+                    .filter(each -> each.why() == why)
+                    .toList();
             if (!out.isEmpty()) {
                 page.paragraph(BuyBillWords.leftOut(why, out));
             }

@@ -3,9 +3,12 @@ package bitterend.report;
 import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Spending;
+import bitterend.market.LeftOut;
 import bitterend.measure.Cost;
 import bitterend.measure.Ratio;
 import bitterend.report.page.Writing;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** What an advice rests on, and what was not looked at. */
 final class BuyAssumed {
@@ -15,7 +18,8 @@ final class BuyAssumed {
         this.figures = figures;
     }
 
-    void write(Writing page, Orders orders, Assumed assumed) {
+    /** @param others offers left out of ropes of which nothing is bought and nothing is lacking */
+    void write(Writing page, Orders orders, Assumed assumed, List<LeftOut> others) {
         page.heading("What this rests on");
         page.paragraph("Reels ordered on " + orders.day().day() + "; searched no longer than "
                 + assumed.time().toSeconds() + " seconds; " + limits(assumed.spending()) + ".");
@@ -29,7 +33,14 @@ final class BuyAssumed {
                 + " the cut.");
         page.paragraph(
                 "Not looked at: work that nobody has ordered yet, seasons, prices that change, a certificate that comes"
-                        + " later than its reel, money for rope that is ordered already.");
+                        + " later than its reel, money for rope that is ordered already"
+                        + (others.isEmpty()
+                                ? ""
+                                : ", offers of rope that is there: "
+                                        + others.stream()
+                                                .map(each -> each.offer().id() + " (" + BuyingWords.why(each) + ")")
+                                                .collect(Collectors.joining(", ")))
+                        + ".");
     }
 
     /** What rope on the rack costs, without a full stop. */

@@ -26,7 +26,7 @@ final class BuyWayWords {
         };
     }
 
-    /** The same beside the others; the least cost that a budget has room for is called so. */
+    /** The same beside the others; the least cost that a budget has room for is called so, and one that a tie costs less than. */
     static String name(Advice advice, Way way) {
         if (advice.findAffordable().filter(way::equals).isPresent()) {
             return "within the budget";
@@ -34,7 +34,8 @@ final class BuyWayWords {
         boolean within = way.aims().equals(List.of(Aim.BETWEEN))
                 && way.overBudget().millis() <= 0
                 && advice.way(Aim.LEAST_COST).overBudget().millis() > 0;
-        return within ? "least cost in the budget" : name(way);
+        boolean tied = !advice.ties().isEmpty() && way.aims().contains(Aim.LEAST_COST);
+        return within ? "least cost in the budget" : name(way) + (tied ? " (tie)" : "");
     }
 
     /** The same at the beginning of a sentence. */

@@ -129,7 +129,7 @@ final class BuyWaysBlock {
             Cover cover = row.cover();
             cells.addAll(List.of(
                     row.reels(),
-                    row.isBought() ? words.bare(row.paid()) : "",
+                    row.isBought() ? figures.bare(row.paid().roundedUp()) : "",
                     row.isBought() ? figures.bareTotal(cover.left()) : "",
                     cover.isKnown() ? figures.bareTotal(cover.weekly()) : "not known",
                     !row.isBought() ? "" : cover.isKnown() ? words.tenths(cover.tenths()) : "not known"));

@@ -53,9 +53,16 @@ final class BuyWords {
         return set.counts().size() <= MOST_SIZES ? set(set, orders) : set.reels() + " reels of " + ropes + " ropes";
     }
 
-    /** What another set has in place of reels of this one. */
+    /** What another set has in place of reels of this one: {@code 1 reel of ... more}. */
     String change(ReelSet from, ReelSet to, Orders orders) {
-        return set(to.beyond(from), orders) + " in place of " + set(from.beyond(to), orders);
+        ReelSet more = to.beyond(from);
+        ReelSet fewer = from.beyond(to);
+        if (fewer.reels() == 0) {
+            return set(more, orders) + " more";
+        }
+        return more.reels() == 0
+                ? set(fewer, orders) + " fewer"
+                : set(more, orders) + " in place of " + set(fewer, orders);
     }
 
     String set(ReelSet set, Orders orders) {

@@ -32,6 +32,7 @@ final class OrderAgainScreen implements Screen {
     private static final String PATH = "/buying/again";
     private static final String ORDER = "order";
     private static final String BACK = "back";
+    private static final String ONCE_MORE = "once more";
     private static final String REELS = "reels of ";
     private static final int MOST_REELS = 1_000;
     private static final long SEED = 1;
@@ -49,13 +50,14 @@ final class OrderAgainScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH, request -> show(request, Form.blank(), ""));
+        config.routes.get(PATH, request -> show(request, Form.blank(), "", false));
         config.routes.post(PATH, this::sent);
         config.routes.get("/buying/claims", this::claims);
         config.routes.get("/buying/idle", this::idle);
     }
 
-    private void show(Context request, Form form, String refused) {
+    /** @param twice whether the same was ordered today already, so that somebody must say that it is to be ordered once more */
+    private void show(Context request, Form form, String refused, boolean twice) {
         ShopNow now = loft.now().orElse(null);
         if (now == null) {
             site.tell(request, Loft.BROKEN);
@@ -63,7 +65,7 @@ final class OrderAgainScreen implements Screen {
         }
         Proposal proposal =
                 new ProposeOrder(now).propose(new ProposeOrder.Request(Loft.day(now), null, Terms.NO_BUDGET, SEED));
-        List<FormView> forms = Stream.of(order(now, proposal), back())
+        List<FormView> forms = Stream.of(order(now, proposal, twice), back())
                 .map(view -> view.of(form, refused))
                 .toList();
         Document page = TradePages.of(now.shop(), proposal, loft.figures(now));
@@ -74,12 +76,18 @@ final class OrderAgainScreen implements Screen {
                 Map.of("blocks", PagePart.blocks(page), "forms", forms));
     }
 
-    private FormView order(ShopNow now, Proposal proposal) {
+    private FormView order(ShopNow now, Proposal proposal, boolean twice) {
         Figures figures = loft.figures(now);
-        List<FormField> fields = Stream.of(proposal.lines(), proposal.unpaid(), proposal.later())
-                .flatMap(List::stream)
-                .map(line -> FormField.typed(REELS + line.offer().id(), label(line, figures), "0")
-                        .with(proposal.lines().contains(line) ? "" + line.reels() : "0"))
+        List<FormField> fields = Stream.concat(
+                        Stream.of(proposal.lines(), proposal.unpaid(), proposal.later())
+                                .flatMap(List::stream)
+                                .map(line -> FormField.typed(
+                                                REELS + line.offer().id(), label(line, figures), "0")
+                                        .with(proposal.lines().contains(line) ? "" + line.reels() : "0")),
+                        twice
+                                ? Stream.of(FormField.ticked(
+                                        ONCE_MORE, "The same was ordered today already. Order it once more."))
+                                : Stream.empty())
                 .toList();
         return new FormView(PATH, ORDER, "Order it", "", fields, "Write it to on-order.csv", Keys.random(), true);
     }
@@ -105,7 +113,7 @@ final class OrderAgainScreen implements Screen {
         boolean back = form.text("what").equals(BACK);
         List<ProposalCsv.Row> rows = back ? List.of() : rows(now, form);
         if (!form.sound()) {
-            show(request, form, "");
+            show(request, form, "", false);
             return;
         }
         String booking = Sent.id(request);
@@ -114,8 +122,27 @@ final class OrderAgainScreen implements Screen {
             return;
         }
         PlaceOrder verb = new PlaceOrder(now.at());
+        if (isDoubtful(request, now, form, verb.look(now, rows, Loft.day(now)))) {
+            done.forget(booking);
+            return;
+        }
         PlaceOrder.Result result = back ? verb.back(now) : verb.accept(now, rows, Loft.day(now), who);
         told(request, now, form, result, booking);
+    }
+
+    /** Whether the same was ordered today, and nobody said that it is meant once more: then it is asked. */
+    private boolean isDoubtful(Context request, ShopNow now, Form form, PlaceOrder.Result looked) {
+        List<String> already = looked instanceof PlaceOrder.Result.Ordered ordered ? ordered.already() : List.of();
+        if (already.isEmpty() || form.text(ONCE_MORE).equals("yes")) {
+            return false;
+        }
+        request.status(ReelScreen.NOT_BOOKED);
+        show(
+                request,
+                form,
+                "Nothing was written: the same was ordered today already, " + String.join(", ", already) + ".",
+                true);
+        return true;
     }
 
     /** What is ordered of each offer that can be had, as it was typed. */
@@ -158,7 +185,7 @@ final class OrderAgainScreen implements Screen {
             return;
         }
         if (result instanceof PlaceOrder.Result.TakenBack) {
-            show(request, Form.blank(), "");
+            show(request, Form.blank(), "", false);
             return;
         }
         done.forget(booking);
@@ -170,7 +197,8 @@ final class OrderAgainScreen implements Screen {
                         ? "Nothing was written: " + refused.why() + "."
                         : result instanceof PlaceOrder.Result.Wrong
                                 ? "Nothing was written: on-order.csv could not be read with it."
-                                : "Nothing was written: there is nothing to order or to take back.");
+                                : "Nothing was written: there is nothing to order or to take back.",
+                false);
     }
 
     private void claims(Context request) {

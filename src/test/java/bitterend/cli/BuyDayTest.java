@@ -131,6 +131,34 @@ final class BuyDayTest {
         assertTrue(json.contains("\"affordable\""), json);
     }
 
+    /** A set that costs less by less than is proven apart is a tie: what is taken is not called the least cost alone then. */
+    @Test
+    void headline_agreesWithTheTieBelowIt() throws IOException {
+        Path loft = DemoShop.copy("gannet-loft", folder);
+        String page = Run.of("buy", loft.toString(), "--time", "5s").out().replaceAll("\\s+", " ");
+        assertEquals(page.contains("A tie: "), !page.contains("the least cost alike"), page);
+        assertEquals(page.contains("A tie: "), page.contains("and but for a tie the least cost"), page);
+        assertFalse(page.contains("in place of 1 reel of 220 m ES32 (ES32-220) would"), page);
+        assertTrue(
+                page.contains("offers of rope that is there: DB12-1000 (a reel may hold several lengths joined)"),
+                page);
+    }
+
+    /** The option, what was found, and what is expected; the shop's own form of money. */
+    @Test
+    void wrongBudgetOrWeeks_areToldByTheirOption() {
+        for (String[] wrong : new String[][] {
+            {"--budget", "-5 EUR", "expected an amount from 0.00 EUR on"},
+            {"--budget", "5000 USD", "expected an amount of money such as 12.50 EUR"},
+            {"--most-weeks", "600", "expected a number of weeks from 1 to 520"},
+            {"--most-weeks", "2.5", "expected a number of weeks from 1 to 520"}
+        }) {
+            Run run = Run.of("buy", shop.toString(), wrong[0], wrong[1]);
+            assertEquals(2, run.code());
+            assertTrue(run.err().contains(wrong[0] + ": found \"" + wrong[1] + "\", " + wrong[2]), run.err());
+        }
+    }
+
     /** A rope that is not ordered may have offers that nobody can order: they do not belong on the page. */
     @Test
     void offersThatNobodyCanOrder_areNamedForRopesWithWorkAlone() throws IOException {

@@ -60,4 +60,22 @@ final class OrderAgainScreenTest {
         assertFalse(loft.ada().get("/buying/idle").text().contains("That did not go"));
         assertTrue(loft.ada().get("/buying").page().contains("/buying/idle"));
     }
+
+    /** Somebody else ordered it this morning: nothing is written until it is said that it is meant once more. */
+    @Test
+    void sameOrderOfToday_isOrderedOnceMoreOnlyWhereThatIsSaid() throws Exception {
+        Map<String, String> typed = Map.of("what", "order", "reels of DB12-50", "2", "booking", "form-0001");
+        loft.ada().post("/buying/again", typed);
+        String once = onOrder();
+        Map<String, String> again = Map.of("what", "order", "reels of DB12-50", "2", "booking", "form-0002");
+        Seen warned = loft.ada().post("/buying/again", again);
+        assertTrue(warned.text().contains("the same was ordered today already, P-89"), warned.text());
+        assertTrue(warned.page().contains("name=\"once more\""), warned.page());
+        assertEquals(once, onOrder());
+        loft.ada()
+                .post(
+                        "/buying/again",
+                        Map.of("what", "order", "reels of DB12-50", "2", "once more", "yes", "booking", "form-0003"));
+        assertTrue(onOrder().contains("P-90,DB12,50 m,2,"), onOrder());
+    }
 }
