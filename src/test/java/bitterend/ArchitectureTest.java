@@ -83,7 +83,7 @@ final class ArchitectureTest {
             Map.entry("history", "demand measure"),
             Map.entry("market", "finding measure packing stock"),
             Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
-            Map.entry("buying.reorder", "buying.steady catalogue demand finding history market measure stock"),
+            Map.entry("buying.reorder", "buying buying.steady catalogue demand finding history market measure stock"),
             Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
             Map.entry("quoting", "catalogue demand finding market measure packing packing.order quoting.sharing stock"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),

@@ -1,9 +1,7 @@
 package bitterend.buying;
 
-import bitterend.demand.Piece;
+import bitterend.catalogue.Rope;
 import bitterend.measure.Length;
-import bitterend.stock.Reel;
-import bitterend.stock.Run;
 import java.util.List;
 import java.util.Map;
 
@@ -42,28 +40,9 @@ final class Covers {
                 .filter(entry -> orders.offer(entry.getKey()).rope().equals(rope))
                 .map(entry -> orders.offer(entry.getKey()).usable().times(entry.getValue()))
                 .reduce(Length.ZERO, Length::plus);
-        Length loss = orders.day().rope(rope).cutting().loss();
-        Length wanted = orders.day().pieces().stream()
-                .filter(piece -> piece.orderedRope().equals(rope) && !piece.ownRope())
-                .map(Piece::cut)
-                .map(loss::plus)
-                .reduce(Length.ZERO, Length::plus);
-        return new Cover(rope, free(rope), onOrder, bought, wanted, weekly(rope));
-    }
-
-    /** Sound rope that any order may have; rope that is held for an order in hand is wanted by it, and counts. */
-    private Length free(String rope) {
-        return orders.day().reels().stream()
-                .filter(reel -> reel.rope().equals(rope) && isUsable(reel))
-                .flatMap(reel -> reel.runs().stream())
-                .map(Run::length)
-                .reduce(Length.ZERO, Length::plus);
-    }
-
-    private boolean isUsable(Reel reel) {
-        return !reel.custody().isOnHold()
-                && !reel.custody().isCustomersOwn()
-                && !reel.custody().isReserved()
-                && !reel.papers().useBy().isBefore(orders.day().day());
+        FreeRope free = new FreeRope(
+                orders.day().reels(), orders.day().pieces(), orders.day().day());
+        Rope known = orders.day().rope(rope);
+        return new Cover(rope, free.of(known), onOrder, bought, free.booked(known), weekly(rope));
     }
 }

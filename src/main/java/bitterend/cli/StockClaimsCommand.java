@@ -6,6 +6,7 @@ import bitterend.market.Claims;
 import bitterend.report.ClaimsPage;
 import bitterend.report.ClaimsTable;
 import bitterend.report.Figures;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.AskClaims;
 import java.time.LocalDate;
@@ -78,7 +79,16 @@ final class StockClaimsCommand implements Callable<Integer> {
         if (read.isEmpty()) {
             return ExitCode.BAD_INPUT.number();
         }
-        Claims claims = new AskClaims(read.get()).ask(since, until, supplier);
+        AskClaims verb = new AskClaims(read.get());
+        if (!supplier.isEmpty() && !verb.suppliers().contains(supplier)) {
+            terminal.err()
+                    .println(Wording.sentence("error: --supplier: found \"" + supplier + "\", expected "
+                            + (verb.suppliers().isEmpty()
+                                    ? "nothing: no supplier is known"
+                                    : "one of " + String.join(", ", verb.suppliers()))));
+            return ExitCode.BAD_COMMAND_LINE.number();
+        }
+        Claims claims = verb.ask(since, until, supplier);
         Figures figures = units.figures(read.get().shop());
         files.show(
                 terminal,

@@ -166,7 +166,11 @@ final class StockReceiveCommand implements Callable<Integer> {
     @Option(names = "--use-by", paramLabel = "DATE", converter = Typed.Day.class, description = "Last day to cut it.")
     private @Nullable LocalDate useBy;
 
-    @Option(names = "--received", paramLabel = "DATE", converter = Typed.Day.class, description = "Default: today.")
+    @Option(
+            names = "--received",
+            paramLabel = "DATE",
+            converter = Typed.Day.class,
+            description = "The day it came. Default: the day in shop.json, else today.")
     private @Nullable LocalDate received;
 
     @Option(

@@ -81,6 +81,18 @@ final class StockClaimsTest {
         run(0, "verify");
     }
 
+    /** It comes on the day of the shop, as everything at its rack is done, whatever the clock says; and that day is told. */
+    @Test
+    void reelWithoutAStatedDay_cameOnTheDayOfTheShop() throws IOException {
+        Run one = run(0, "receive", "E11", "BRAID-12", "200 m", "--on-order", "B-9");
+        assertTrue(flat(one).contains("received on 2026-03-02"), one.out());
+        assertTrue(flat(run(0, "claims")).contains("Hawser Yard 1 0 0.000 0.000 0.00 EUR 0"), "not late");
+        String list = Files.writeString(folder.resolve("came.csv"), "reel,rope,length\nE12,BRAID-12,200 m\n")
+                .toString();
+        Run some = run(0, "receive", "--file", list, "--on-order", "B-9", "--accept");
+        assertTrue(flat(some).contains("received on 2026-03-02"), some.out());
+    }
+
     @Test
     void claim_isWhatWasPaidForBeyondTheTolerance_evenWhenTheOrderIsOutOfTheFile() throws IOException {
         receive("E11", "BRAID-12", "198.5 m", "B-9", "2026-03-04");
@@ -94,6 +106,8 @@ final class StockClaimsTest {
         assertTrue(claims.contains("B-9 E12 BRAID-12 2026-03-09 200.000 195.000 5.000 3.000 5.70 EUR"), claims);
         assertTrue(claims.contains("B-9 BRAID-12 2026-03-04 2026-03-09 5 1"), claims);
         assertFalse(flat(run(0, "claims", "--supplier", "Tarred Hemp")).contains("B-9"));
+        String typo = run(2, "claims", "--supplier", "Tarred Hamp").err().replaceAll("\\s+", " ");
+        assertTrue(typo.contains("found \"Tarred Hamp\", expected one of Hawser Yard, Tarred Hemp"), typo);
         String march = flat(run(0, "claims", "--since", "2026-03-06", "--until", "2026-03-31"));
         assertTrue(march.contains("Hawser Yard 1 1 5.000 3.000"), march);
         assertFalse(march.contains("L-4"), march);

@@ -5,6 +5,8 @@ import bitterend.stock.Delivery;
 import bitterend.work.ComingReels;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** What suppliers delivered short or late: a question that writes nothing. */
 public final class AskClaims {
@@ -12,6 +14,19 @@ public final class AskClaims {
 
     public AskClaims(ShopNow now) {
         this.now = now;
+    }
+
+    /** Every supplier that the shop knows or that a reel came of, by name. */
+    public SortedSet<String> suppliers() {
+        SortedSet<String> names = new TreeSet<>();
+        now.shop().supplies().suppliers().forEach(each -> names.add(each.name()));
+        now.shop().supplies().offers().forEach(each -> names.add(each.supplier()));
+        now.shop().supplies().onOrder().forEach(each -> names.add(each.supplier()));
+        now.at()
+                .reading(ledger -> ledger.read(Delivery::of))
+                .forEach(came -> names.add(came.promised().supplier()));
+        names.remove("");
+        return names;
     }
 
     /**

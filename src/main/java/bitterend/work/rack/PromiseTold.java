@@ -8,7 +8,7 @@ import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How a reel that came differs from what was ordered: shorter, or late. */
+/** When a reel came, and how it differs from what was ordered: shorter, or late. */
 final class PromiseTold {
     private PromiseTold() {}
 
@@ -21,6 +21,11 @@ final class PromiseTold {
         Reel reel = came.reel();
         return of(new Delivery(
                 0, reel.papers().received(), reel.id(), reel.rope(), promised, reel.length(), reel.length()));
+    }
+
+    /** The day it is booked for, where nobody stated one. */
+    static String day(CameIn came) {
+        return "received on " + came.reel().papers().received();
     }
 
     private static List<String> of(Delivery came) {

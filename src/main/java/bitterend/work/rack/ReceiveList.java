@@ -74,7 +74,13 @@ public final class ReceiveList {
      */
     public Booking accept(List<Row> rows, Set<String> sure, @Nullable Money freight) {
         List<CameIn> booked = looked(rows).booked(sure);
-        return desk.rack(rack -> rack.receive(freight == null ? booked : Paid.shared(booked, freight), desk.note()));
+        Booking booking =
+                desk.rack(rack -> rack.receive(freight == null ? booked : Paid.shared(booked, freight), desk.note()));
+        return booking instanceof Booking.Booked done
+                ? new Booking.Booked(
+                        done.event(),
+                        booked.stream().map(PromiseTold::day).distinct().toList())
+                : booking;
     }
 
     /** A list that was looked at, with what can be booked of each row. */

@@ -94,7 +94,7 @@ public final class ReceiveReel {
      * @param certificate kind of certificate; may be empty
      * @param number its number; may be empty
      * @param useBy last day to cut it; null where it has none
-     * @param received null for today
+     * @param received null for the day of the shop
      */
     public record Papers(String certificate, String number, @Nullable LocalDate useBy, @Nullable LocalDate received) {}
 
@@ -142,12 +142,15 @@ public final class ReceiveReel {
         }
         Booking booking = desk.rack(rack -> rack.receive(List.of(came), desk.note()));
         return booking instanceof Booking.Booked booked
-                ? new Result.Received(new Booking.Booked(booked.event(), told(came)), coming, warnings)
+                ? new Result.Received(new Booking.Booked(booked.event(), told(came, request)), coming, warnings)
                 : new Result.NotReceived((Booking.Refused) booking, warnings);
     }
 
-    private List<String> told(CameIn came) {
+    private List<String> told(CameIn came, Request request) {
         List<String> told = new ArrayList<>(PromiseTold.of(came));
+        if (request.papers().received() == null) {
+            told.add(0, PromiseTold.day(came));
+        }
         told.addAll(PaidTold.of(came, shop.settings().money()));
         shop.supplies().onOrder().stream()
                 .filter(order -> order.id().equals(came.order()) && order.quantity() > 1)
@@ -272,6 +275,6 @@ public final class ReceiveReel {
                 papers.certificate(),
                 papers.number(),
                 useBy == null ? LocalDate.MAX : useBy,
-                received == null ? desk.today() : received);
+                received == null ? desk.shopDay() : received);
     }
 }
