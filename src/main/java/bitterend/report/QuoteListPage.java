@@ -28,10 +28,21 @@ public final class QuoteListPage {
             return page.document();
         }
         page.tableApart(list(quotes));
-        page.heading("Sums");
-        page.tableApart(sums(quotes));
-        page.paragraph("Sums are before tax, of the last revision of each quote.");
+        sums(page, quotes);
         return page.document();
+    }
+
+    /** The sums alone. */
+    public Document sums(List<QuoteStanding> quotes) {
+        Writing page = new Writing();
+        sums(page, quotes);
+        return page.document();
+    }
+
+    private void sums(Writing page, List<QuoteStanding> quotes) {
+        page.heading("Sums");
+        page.tableApart(table(quotes));
+        page.paragraph("Sums are before tax, of the last revision of each quote.");
     }
 
     private TableRows list(List<QuoteStanding> quotes) {
@@ -67,7 +78,7 @@ public final class QuoteListPage {
                 + (event.said().note().isEmpty() ? "" : ": " + event.said().note());
     }
 
-    private TableRows sums(List<QuoteStanding> quotes) {
+    private TableRows table(List<QuoteStanding> quotes) {
         TableRows table = new TableRows(
                 Column.words("state"),
                 Column.figure("quotes"),

@@ -27,8 +27,13 @@ final class KeptPages {
      * @param title what it is
      * @param at when it was worked out, as people read it
      * @param pages its pages by a word each, the usual one first
+     * @param ways to what it led to
      */
-    record Kept(String id, String title, String at, Map<String, Document> pages) {
+    record Kept(String id, String title, String at, Map<String, Document> pages, List<Way> ways) {
+        Kept(String id, String title, String at, Map<String, Document> pages) {
+            this(id, title, at, pages, List.of());
+        }
+
         /** The page of a word; the usual one where there is no such page. */
         Document page(String word) {
             Document usual = pages.values().iterator().next();

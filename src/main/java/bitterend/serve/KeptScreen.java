@@ -8,6 +8,7 @@ import bitterend.serve.KeptPages.Kept;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,10 +110,10 @@ final class KeptScreen {
                 : kept.pages().keySet().iterator().next();
         String one = path + "/kept?id=" + kept.id() + "&page=";
         String asked = "?id=" + kept.id() + "&page=" + Sent.path(shown);
-        List<Way> others = kept.pages().keySet().stream()
+        List<Way> others = new ArrayList<>(kept.ways());
+        kept.pages().keySet().stream()
                 .filter(each -> !each.equals(shown))
-                .map(each -> new Way(one + Sent.path(each), "For the " + each))
-                .toList();
+                .forEach(each -> others.add(new Way(one + Sent.path(each), "For the " + each)));
         Map<String, Object> values = new HashMap<>();
         values.put("at", kept.at());
         values.put("ways", others);

@@ -7,13 +7,12 @@ import bitterend.finding.NaturalOrder;
 import bitterend.front.TradePages;
 import bitterend.measure.Moments;
 import bitterend.quoting.QuoteRequest;
+import bitterend.quoting.life.QuoteEvent.Said;
 import bitterend.report.Figures;
-import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
-import bitterend.report.page.Ink;
-import bitterend.report.page.Writing;
 import bitterend.serve.KeptPages.Kept;
 import bitterend.work.ShopNow;
+import bitterend.work.quotes.AnswerQuote;
 import bitterend.work.trade.PriceRequest;
 import bitterend.work.trade.PriceRequest.Result;
 import io.javalin.config.JavalinConfig;
@@ -36,28 +35,41 @@ final class QuotesScreen implements Screen {
     private static final int LINES = 3;
     private final Loft loft;
     private final Site site;
+    private final People people;
     private final KeptScreen pages;
+    private final Once done = new Once();
 
-    QuotesScreen(Loft loft, Site site, Runs runs) {
+    QuotesScreen(Loft loft, Site site, People people, Runs runs) {
         this.loft = loft;
         this.site = site;
+        this.people = people;
         pages = new KeptScreen(site, runs, PATH, "Quote", "The quote is being drawn up.");
     }
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH, request -> show(request, TypedRequest.NOTHING, List.of()));
+        config.routes.get(PATH, this::asked);
         config.routes.post(PATH, this::sent);
         pages.serve(config);
     }
 
-    private void show(Context request, TypedRequest typed, List<String> told) {
+    /** Nothing yet, or the lines of a kept quote. */
+    private void asked(Context request) {
+        String revised = Sent.asked(request, "revise");
+        EarlierQuote earlier = loft.now()
+                .map(now -> EarlierQuote.of(
+                        now, revised.isEmpty() ? Sent.asked(request, "from") : revised, !revised.isEmpty()))
+                .orElse(EarlierQuote.NONE);
+        show(request, earlier.typed(), earlier, List.of());
+    }
+
+    private void show(Context request, TypedRequest typed, EarlierQuote earlier, List<String> told) {
         ShopNow now = loft.now().orElse(null);
         if (now == null) {
             site.tell(request, Loft.BROKEN);
             return;
         }
-        RowNotes notes = notes(now, typed);
+        RowNotes notes = notes(now, typed, earlier);
         List<BookRow> rows = new ArrayList<>();
         typed.lines().forEach(line -> rows.add(notes.row(rows.size() + 1, line)));
         List<String> all = new ArrayList<>(told);
@@ -82,15 +94,18 @@ final class QuotesScreen implements Screen {
         values.put("columns", shown(typed));
         values.put("rows", rows);
         values.put("told", all);
+        values.put("earlier", earlier.number());
+        values.put("revised", earlier.revised());
+        values.put("booking", Keys.random());
         values.put("kept", pages.ways());
         site.show(request, "Quotes", "serve/quotes.jte", values);
     }
 
-    private RowNotes notes(ShopNow now, TypedRequest typed) {
+    private RowNotes notes(ShopNow now, TypedRequest typed, EarlierQuote earlier) {
         if (typed.lines().isEmpty()) {
             return new RowNotes(List.of(), QuoteRequestFile.TYPED);
         }
-        LocalCells cells = typed.inFileForm(loft.typed());
+        LocalCells cells = typed.inFileForm(loft.typed(), earlier);
         List<Finding> found = new ArrayList<>();
         cells.wrong()
                 .forEach(each -> found.add(Finding.error(
@@ -132,6 +147,7 @@ final class QuotesScreen implements Screen {
                             () -> show(
                                     request,
                                     TypedRequest.NOTHING,
+                                    EarlierQuote.NONE,
                                     List.of("There is no order " + order + " in the order book.")));
         } else {
             drawn(request, now);
@@ -141,6 +157,10 @@ final class QuotesScreen implements Screen {
     private void drawn(Context request, ShopNow now) {
         PastedRows pasted = PastedRows.of(request.formParam("paste"), TypedRequest.COLUMNS, List.of("rope", "length"));
         TypedRequest typed = TypedRequest.of(request, pasted);
+        EarlierQuote earlier = EarlierQuote.of(
+                now,
+                Sent.text(request, "earlier"),
+                Sent.text(request, "revised").equals("yes"));
         List<String> told = new ArrayList<>();
         if (!pasted.unknown().isEmpty()) {
             told.add("A request has no column " + String.join(", ", pasted.unknown())
@@ -154,15 +174,44 @@ final class QuotesScreen implements Screen {
         if (typed.lines().isEmpty()) {
             told.add("Type or paste at least one line.");
         }
-        boolean draw = Sent.text(request, "what").equals("draw") && told.isEmpty();
-        Optional<QuoteRequest> asked = draw && notes(now, typed).isSound()
-                ? typed.of(typed.inFileForm(loft.typed())).reading(now).request()
+        String what = Sent.text(request, "what");
+        Optional<QuoteRequestReading> reading = (what.equals("draw") || what.equals("keep"))
+                        && told.isEmpty()
+                        && notes(now, typed, earlier).isSound()
+                ? Optional.of(typed.of(typed.inFileForm(loft.typed(), earlier)).reading(now))
                 : Optional.empty();
-        if (asked.isPresent()) {
-            begin(request, now, asked.get(), typed.accept());
+        Optional<QuoteRequest> asked = reading.flatMap(QuoteRequestReading::request);
+        if (asked.isEmpty()) {
+            show(request, typed, earlier, told);
+        } else if (what.equals("keep")) {
+            keep(request, now, earlier, reading.get());
         } else {
-            show(request, typed, told);
+            begin(request, now, asked.get(), typed.accept());
         }
+    }
+
+    /** Prices it and files it, under the name of who stands at the page. */
+    private void keep(Context request, ShopNow now, EarlierQuote earlier, QuoteRequestReading reading) {
+        String who = people.who(request);
+        Optional<String> bar = who.isEmpty()
+                ? Optional.of(People.FIRST)
+                : pages.isBusy()
+                        ? Optional.of("Another quote is being drawn up. Wait until it is, then keep this one.")
+                        : earlier.revised()
+                                ? new AnswerQuote(now, act -> act, "")
+                                        .barOfRevision(earlier.number(), Loft.day(now))
+                                        .map(why -> "Nothing was kept: " + Wrong.onPage(why) + ".")
+                                : Optional.empty();
+        String booking = Sent.id(request);
+        if (bar.isPresent() || done.was(booking)) {
+            site.tell(request, bar.orElse("This was done already: nothing was done a second time."));
+            return;
+        }
+        Said said = new Said(who, Sent.text(request, "note"), booking);
+        QuoteRequest asked = reading.request().orElseThrow().acceptedBy(Sent.text(request, "accept"));
+        QuoteToKeep keeping = new QuoteToKeep(
+                now, loft.figures(now), earlier, !Sent.text(request, "number").isEmpty(), said);
+        pages.begin(request, ear -> keeping.kept(asked, reading, TIME, ear));
     }
 
     private void begin(Context request, ShopNow now, QuoteRequest asked, String accept) {
@@ -184,19 +233,13 @@ final class QuotesScreen implements Screen {
         } else {
             made.put(
                     "file",
-                    told("Request " + asked.id() + " cannot be priced", ((Result.NotPriced) result).problems()));
+                    QuoteToKeep.told(
+                            "Request " + asked.id() + " cannot be priced", ((Result.NotPriced) result).problems()));
         }
         return new Kept(
                 Keys.random(),
                 "Quote " + asked.id() + (asked.customer().isEmpty() ? "" : " for " + asked.customer()),
                 Moments.text(now.at().clock().instant()),
                 made);
-    }
-
-    private static Document told(String what, List<Finding> problems) {
-        Writing page = new Writing();
-        page.heading(what);
-        FindingsPage.text(problems, Ink.PLAIN).lines().forEach(page::paragraph);
-        return page.document();
     }
 }

@@ -88,7 +88,7 @@ public final class ShopServer implements AutoCloseable {
                 new ImportScreen(loft, site, people),
                 new BuyingScreen(loft, site, runs),
                 new OrderAgainScreen(loft, site, people),
-                new QuotesScreen(loft, site, runs),
+                new QuotesScreen(loft, site, people, runs),
                 new QuoteBookScreen(loft, site, people),
                 new SplicingScreen(loft, site, people),
                 news,

@@ -47,9 +47,9 @@ record TypedRequest(String number, String customer, String accept, List<List<Str
     }
 
     /** The lines as they are typed where the shop is, in the form of a file. */
-    LocalCells inFileForm(TypedText typed) {
+    LocalCells inFileForm(TypedText typed, EarlierQuote earlier) {
         Book none = new Book(new TableText(',', "\n", List.of()).plus(COLUMNS), "");
-        return LocalCells.of(new Edit(none, Map.of(), lines), typed);
+        return LocalCells.of(new Edit(none, Map.of(), lines), typed, earlier.asFile(lines));
     }
 
     /** The same with the lines in the form of a file. */

@@ -22,6 +22,15 @@ final class Wrong {
                 "Book piece by piece what came out");
         TYPED.put(Pattern.compile("post what was cut with --piece, and plan the rest again"), "plan the rest again");
         TYPED.put(Pattern.compile("book that first; how: bitterend stock count --help"), "count it on the rack first");
+        TYPED.put(Pattern.compile("; quote back takes that back first"), "; take that step back first");
+        TYPED.put(Pattern.compile("; quote back takes that back"), "; take that step back first");
+        TYPED.put(Pattern.compile("; quote revise draws it up anew"), "; revise it");
+        TYPED.put(Pattern.compile("; quote list shows those there are"), "");
+        TYPED.put(Pattern.compile("; quote accept notes it, --order names one"), "");
+        TYPED.put(
+                Pattern.compile(
+                        "draw it up anew with quote revise, or say who accepts it: quote revise with --accept NAME"),
+                "revise it, or say there who accepts it");
         TYPED.put(Pattern.compile("; see bitterend stock [^;.]*"), "");
     }
 

@@ -67,6 +67,39 @@ final class QuoteBookScreenTest {
         does("accept", "order", "G-2190", "due", "2026-03-20");
         assertTrue(Files.readString(orders).contains("Q-2600/1/4"));
         assertTrue(loft.ada().get(BOOK).text().contains("order G-2190"));
-        assertTrue(does("decline").text().contains("is accepted already"));
+        assertTrue(does("decline").text().contains("is accepted already; take that step back first"));
+    }
+
+    @Test
+    void list_hasItsSums() {
+        String text = loft.ada().get(BOOK).text();
+        assertTrue(text.contains("Sums"), text);
+        assertTrue(text.contains("Sums are before tax, of the last revision of each quote."), text);
+    }
+
+    /** What follows from an answer is said: what is in the order book, and a day that is earlier than the quote promised. */
+    @Test
+    void oneQuote_hasItsLife_andIsAnsweredThere() {
+        String one = loft.ada().get(BOOK + "/one?id=Q-2600").text();
+        assertTrue(one.contains("2026-02-20, revision 1: sent, booked by"), one);
+        assertTrue(one.contains("2026-02-25, revision 1: accepted, order G-2105, booked by"), one);
+        assertTrue(one.contains("Hold it against what was cut"), one);
+        assertFalse(one.contains("Revise it"), "not once it is accepted");
+        does("back", "where", "one");
+        assertTrue(loft.ada().get(BOOK + "/one?id=Q-2600").text().contains("Revise it"));
+        String told = does("accept", "order", "G-2191", "where", "one").text();
+        assertTrue(told.contains("Order G-2191 is in orders.csv"), told);
+        assertTrue(told.contains("Quote Q-2600"), "on its own page");
+        assertTrue(loft.ada().get(BOOK + "/one?id=nobody").text().contains("There is no such quote"));
+        String page = loft.ada().get(BOOK + "/page?id=Q-2600&page=file&rev=1").text();
+        assertTrue(page.contains("margin"), page);
+    }
+
+    @Test
+    void quoteIsHeldAgainstWhatWasCut_andWhatJobsTeachIsShown() {
+        String nothing = loft.ada().get(BOOK + "/compare?id=Q-2600").text();
+        assertTrue(nothing.contains("there is nothing to compare"), nothing);
+        assertTrue(loft.ada().get(BOOK + "/compare?id=nobody").text().contains("There is no kept quote nobody."));
+        assertTrue(loft.ada().get(BOOK + "/learn").text().contains("What jobs teach the next quote: 0 jobs"));
     }
 }

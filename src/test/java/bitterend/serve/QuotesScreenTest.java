@@ -92,6 +92,44 @@ final class QuotesScreenTest {
         assertTrue(loft.ada().get(path(kept, "/quotes/kept/pdf")).page().startsWith("%PDF"));
     }
 
+    /** Kept once however often it is sent, revised from its own lines, and another is drawn up from it. */
+    @Test
+    void typedRequest_isKept_revised_andDrawnUpFrom() throws Exception {
+        Map<String, String> form = new HashMap<>(Map.of("what", "keep", "number", "Q-7", "customer", "Port Pilots"));
+        form.putAll(Map.of("accept", "Ada", "note", "by telephone", "booking", "keep-once-7"));
+        form.put("paste", "line\trope\tlength\tquantity\n1\tLAID-14\t6.5 m\t2\n");
+        loft.ada().post("/quotes", form);
+        Seen over = over();
+        assertTrue(over.text().contains("Kept as quote Q-7"), over.text());
+        assertTrue(Files.exists(loft.file("quotes").resolve("Q-7.1.json")));
+        assertTrue(loft.ada().post("/quotes", form).text().contains("This was done already"));
+        assertFalse(Files.exists(loft.file("quotes").resolve("Q-2601.1.json")), "no second one");
+        String one = loft.ada().get("/quotes/book/one?id=Q-7").text();
+        assertTrue(one.contains("for Port Pilots") && one.contains("Ada: by telephone"), one);
+        assertTrue(one.contains("Nothing yet: it is drawn up."), one);
+        Seen revise = loft.ada().get("/quotes?revise=Q-7");
+        assertTrue(revise.page().contains("value=\"6.5 m\""), revise.page());
+        assertTrue(revise.text().contains("becomes the next revision of quote Q-7"), revise.text());
+        Map<String, String> revised = new HashMap<>(Map.of("what", "keep", "earlier", "Q-7", "revised", "yes"));
+        revised.putAll(Map.of("number", "Q-7", "customer", "Port Pilots", "accept", "Ada", "paste", ""));
+        revised.putAll(Map.of("c1.0", "1", "c1.1", "LAID-14", "c1.2", "6.5 m", "c1.5", "3"));
+        loft.ada().post("/quotes", revised);
+        over();
+        one = loft.ada().get("/quotes/book/one?id=Q-7").text();
+        assertTrue(one.contains("What changed in quote Q-7, revision 2"), one);
+        assertTrue(one.contains("quantity"), one);
+        Map<String, String> other =
+                new HashMap<>(Map.of("what", "keep", "earlier", "Q-7", "number", "", "accept", "Ada"));
+        other.putAll(Map.of("paste", "1,LAID-14,6.5 m"));
+        loft.ada().post("/quotes", other);
+        over();
+        String list = loft.ada().get("/quotes/book").text();
+        String number = list.replaceAll("(?s).*(Q-26[0-9]{2}).*", "$1");
+        assertTrue(
+                loft.ada().get("/quotes/book/one?id=" + number).text().contains("It was drawn up from quote Q-7."),
+                list);
+    }
+
     @Test
     void errors_areSaidAtTheirRows_andNothingIsDrawnUp() {
         Seen page = sent("draw", "Q-8", "", "1,LAID-14,6 m\n2,NOSUCH,7 m\n3,LAID-14,far\n");

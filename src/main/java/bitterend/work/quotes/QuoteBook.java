@@ -81,6 +81,14 @@ public final class QuoteBook {
         return name.flatMap(known -> folder.read(known, findings));
     }
 
+    /** Every revision of a quote that can be read, the first first. */
+    public List<KeptQuote> revisions(String number) {
+        return folder.names().stream()
+                .filter(name -> name.number().equals(number))
+                .flatMap(name -> folder.read(name, findings).stream())
+                .toList();
+    }
+
     /** Every quote and revision there is. */
     public List<QuoteName> names() {
         return folder.names();
