@@ -2,8 +2,8 @@ package bitterend.buying;
 
 import bitterend.measure.Cost;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -39,10 +39,11 @@ final class MoneyFront {
         }
 
         List<Purchase> all() {
-            LinkedList<Purchase> all = new LinkedList<>();
+            List<Purchase> all = new ArrayList<>();
             for (Sum each = this; each != null; each = each.before) {
-                all.addFirst(each.last);
+                all.add(each.last);
             }
+            Collections.reverse(all);
             return all;
         }
     }

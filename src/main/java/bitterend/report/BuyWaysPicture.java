@@ -15,6 +15,8 @@ final class BuyWaysPicture {
     private static final int RIGHT = 600;
     private static final int TOP = 40;
     private static final int BOTTOM = 200;
+    private static final int ABOVE = 7;
+    private static final int TALL = 10;
 
     private final Figures figures;
     private final Advice advice;
@@ -45,9 +47,16 @@ final class BuyWaysPicture {
             long y = up.place(way.purchase().cost().millis());
             svg.dot(x, y, advice.findRecommended().filter(way::equals).isEmpty());
             boolean far = x > (LEFT + RIGHT) / 2;
-            svg.text(far ? x - 9 : x + 9, y - 7, far ? "end" : "start", BuyWayWords.name(advice, way));
+            svg.text(far ? x - 9 : x + 9, beside(y, up), far ? "end" : "start", BuyWayWords.name(advice, way));
         }
         return svg.toString();
+    }
+
+    /** Above a dot, or below it where a line would go through the words. */
+    private static long beside(long y, BuyAxis up) {
+        boolean struck =
+                up.ticks().stream().map(up::place).anyMatch(line -> line > y - ABOVE - TALL && line < y - ABOVE + 2);
+        return struck ? y + ABOVE + TALL : y - ABOVE;
     }
 
     private void budget(BuySvg svg, BuyAxis along) {
