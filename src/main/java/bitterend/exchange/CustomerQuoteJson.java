@@ -45,7 +45,7 @@ public final class CustomerQuoteJson {
                 .with("shopContact", letter.contact())
                 .with("payment", letter.terms().payment())
                 .with("delivery", letter.terms().delivery())
-                .with("made", quote.request().given().delivery().words())
+                .with("made", quote.made())
                 .with("lines", quote.lines().stream().map(this::toldLine).toList())
                 .with("total", money.print(quote.total()))
                 .with("taxes", quote.taxes().stream().map(this::tax).toList())

@@ -46,6 +46,8 @@ public final class QuoteJson {
                                 .map(line -> inside(line, quote.policy().parts()))
                                 .toList())
                 .with("total", money.print(quote.total()))
+                .with("made", quote.made())
+                .with("byArrangementSince", quote.request().given().delivery().why())
                 .with("ropes", quote.ropes().stream().map(this::rope).toList())
                 .with("orders", MarketJson.orders(quote.bill(), money, "reels"))
                 .with(

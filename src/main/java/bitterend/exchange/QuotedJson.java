@@ -9,6 +9,7 @@ import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
 import bitterend.quoting.Variation;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -74,6 +75,7 @@ final class QuotedJson {
                 .with("ends", line.pieces().get(0).ends())
                 .with("code", code(line))
                 .with("quantity", line.quantity())
+                .with("due", line.due().equals(LocalDate.MAX) ? "" : line.due().toString())
                 .with("each", money.print(quoted.buildUp().each()))
                 .with("price", money.print(quoted.buildUp().price()));
     }

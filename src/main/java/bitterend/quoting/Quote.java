@@ -7,6 +7,9 @@ import bitterend.measure.Money;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -63,6 +66,20 @@ public record Quote(
         return lines.stream().anyMatch(line -> variations(Variation.Kind.APART).stream()
                 .anyMatch(apart -> apart.line().equals(line.line().name())
                         && apart.price().price().compareTo(line.buildUp().price()) > 0));
+    }
+
+    /** The lines by the day by which the request asks for them; lines that it names no day for are left out. */
+    public SortedMap<LocalDate, List<String>> askedBy() {
+        return lines.stream()
+                .map(LineQuote::line)
+                .filter(line -> !line.due().equals(LocalDate.MAX))
+                .collect(Collectors.groupingBy(
+                        QuoteLine::due, TreeMap::new, Collectors.mapping(QuoteLine::name, Collectors.toList())));
+    }
+
+    /** When it could be made, in words for the customer. */
+    public String made() {
+        return request.given().delivery().words(askedBy());
     }
 
     /** Every line that has no price, those among them that could not be read or made, in the order of the request. */

@@ -8,6 +8,7 @@ import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.Written;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -136,6 +137,11 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<
     /** The rope as asked for. */
     public String rope() {
         return assembly.ropes().get(0);
+    }
+
+    /** The day by which it is asked for; {@link LocalDate#MAX} when none is named. */
+    public LocalDate due() {
+        return assembly.ordered().source().due();
     }
 
     public int quantity() {

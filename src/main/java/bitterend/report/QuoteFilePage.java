@@ -32,6 +32,7 @@ public final class QuoteFilePage {
         page.title("For the file, not for the customer: quote", quote.request().id(), shop);
         QuotePage.revision(page, quote);
         QuotePage.head(page, quote);
+        delivery(page, quote);
         page.tableApart(lines(quote));
         provisos(page, quote);
         if (quote.holdsTogetherAlone()) {
@@ -57,6 +58,15 @@ public final class QuoteFilePage {
         }
         new QuoteChoices(figures, new QuoteWords(catalogue, figures)).write(page, quote, false);
         return page.document();
+    }
+
+    /** When it could be made, against the day by which it is asked for; why no day can be said. */
+    private static void delivery(Writing page, Quote quote) {
+        String asked = QuotePage.asked(quote);
+        String why = quote.request().given().delivery().why();
+        page.paragraph((asked.isEmpty() ? "Delivery: " : "Asked for by " + asked + ". Delivery: ")
+                + quote.made()
+                + (why.isEmpty() ? "." : ", since " + why + "."));
     }
 
     /** What is not priced, and who accepts that something is missing in a price. */

@@ -11,10 +11,13 @@ import bitterend.report.page.Document;
 import bitterend.report.page.PageMark;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.stream.Collectors;
 
 /**
  * A quote as the customer gets it: who offers what to whom, at what price, on which terms, and where to sign. No figure of
@@ -78,10 +81,25 @@ public final class QuotePage {
         fact(table, "quote", quote.number() + ", revision " + quote.revision());
         fact(table, "date", quote.request().day().toString());
         fact(table, "valid until", quote.validUntil().toString());
-        fact(table, "delivery", quote.request().given().delivery().words());
+        fact(table, "asked for by", asked(quote));
+        fact(table, "delivery", quote.made());
         fact(table, "payment", quote.policy().letter().terms().payment());
         fact(table, "delivery terms", quote.policy().letter().terms().delivery());
         return table;
+    }
+
+    /** The days by which lines are asked for: {@code 2026-03-20}, or {@code 2026-03-20 for line 1, 2026-04-10 for line 2}. */
+    static String asked(Quote quote) {
+        SortedMap<LocalDate, List<String>> asked = quote.askedBy();
+        if (asked.size() == 1
+                && asked.get(asked.firstKey()).size() == quote.lines().size()) {
+            return asked.firstKey().toString();
+        }
+        return asked.entrySet().stream()
+                .map(each -> each.getKey()
+                        + (each.getValue().size() == 1 ? " for line " : " for lines ")
+                        + String.join(", ", each.getValue()))
+                .collect(Collectors.joining("; "));
     }
 
     private static void fact(TableRows table, String what, String words) {

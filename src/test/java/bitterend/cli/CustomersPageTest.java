@@ -449,6 +449,46 @@ final class CustomersPageTest {
                 "delivery by arrangement");
     }
 
+    /** The booked work takes the bench beyond the first of the days, not beyond the second. */
+    @Test
+    void dayAskedFor_isHeldAgainstTheDayOfDelivery() throws IOException {
+        Path request = folder.resolve("due.csv");
+        String head = "line,rope,length,end a,minutes,quantity,due\n";
+        Files.writeString(request, head + "1,DB12,5 m,whipped,30 min,1,2026-03-03\n");
+        saysAll(
+                quote(request.toString(), "--customer").out(),
+                "asked for by 2026-03-03 delivery made by 2026-",
+                ", later than asked for, if it is ordered on the day of this quote");
+        Files.writeString(
+                request, head + "1,DB12,5 m,whipped,30 min,1,2026-03-03\n2,DB12,6 m,whipped,30 min,1,2026-05-04\n");
+        saysAll(
+                quote(request.toString(), "--customer").out(),
+                "asked for by 2026-03-03 for line 1; 2026-05-04 for line 2 delivery made by",
+                ", later than asked for line 1, if it is ordered");
+        saysAll(quote(request.toString()).out(), "Asked for by 2026-03-03 for line 1; 2026-05-04 for line 2.");
+        Files.writeString(request, head + "1,DB12,5 m,whipped,30 min,1,2026-05-04\n");
+        saysAll(quote(request.toString(), "--customer").out(), ", by the day asked for, if it is ordered");
+    }
+
+    @Test
+    void deliveryByArrangement_saysWhyOnThePageForTheFileAlone() {
+        String why =
+                "since nobody offers CD10 so that it can be ordered today, and neither the rack nor what is on order"
+                        + " holds these pieces";
+        saysAll(quote(demo("Q-2603.csv")).out(), "Delivery: by arrangement, " + why);
+        String customers = quote(demo("Q-2603.csv"), "--customer").out().replaceAll("\\s+", " ");
+        assertTrue(customers.contains("delivery by arrangement payment"), customers);
+        assertFalse(customers.contains("nobody offers"), customers);
+    }
+
+    /** 200 m of a rope without an offer and with nothing of it on the rack come on a day that is known. */
+    @Test
+    void ropeOnOrder_setsTheDayOfDelivery() throws IOException {
+        Path orders = shop.resolve("on-order.csv");
+        Files.writeString(orders, Files.readString(orders) + "P-99,CD10,300 m,1,2026-06-01,,Northquay Cordage,,\n");
+        saysAll(quote(demo("Q-2603.csv"), "--customer").out(), "with rope that is here on 2026-06-");
+    }
+
     private LocalDate delivery(Path request) {
         String page = quote(request.toString(), "--customer").out().replaceAll("\\s+", " ");
         Matcher day = Pattern.compile(

@@ -2,18 +2,16 @@ package bitterend.work.trade;
 
 import bitterend.day.BenchHours;
 import bitterend.demand.Piece;
-import bitterend.market.Bill;
-import bitterend.measure.Length;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.WorkingDays;
 import bitterend.quoting.Delivery;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.RopeQuote;
-import bitterend.stock.Reel;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * The earliest day on which a request could be made: the bench does the work that is booked first, then this, in its stated
@@ -24,26 +22,34 @@ final class DeliveryDay {
 
     private final BenchHours hours;
     private final PackingProblem book;
+    private final RopeThere ropes;
 
     DeliveryDay(BenchHours hours, PackingProblem book) {
         this.hours = hours;
         this.book = book;
+        ropes = new RopeThere(book);
     }
 
-    /** By arrangement where the shop states no hours, where rope is not offered, or where it would be more than a year. */
+    /** By arrangement where the shop states no hours, where rope is not to be had, or where it would be more than a year. */
     Delivery of(Quote quote) {
+        if (!hours.areStated()) {
+            return Delivery.byArrangement("the shop states no hours of its bench (benchHours in shop.json)");
+        }
         LocalDate rope = LocalDate.MIN;
+        List<String> lacking = new ArrayList<>();
         for (RopeQuote each : quote.ropes()) {
-            if (!isOnTheRack(each)) {
-                OptionalInt lead = lead(quote.bill(), each.rope());
-                if (lead.isEmpty()) {
-                    return Delivery.BY_ARRANGEMENT;
-                }
-                LocalDate there = book.day().plusDays(lead.getAsInt());
-                rope = there.isAfter(rope) ? there : rope;
+            Optional<LocalDate> there = ropes.day(each, quote.bill());
+            if (there.isEmpty()) {
+                lacking.add(each.rope());
+            } else if (there.get().isAfter(rope)) {
+                rope = there.get();
             }
         }
-        return hours.areStated() ? on(rope, quote) : Delivery.BY_ARRANGEMENT;
+        return lacking.isEmpty()
+                ? on(rope, quote)
+                : Delivery.byArrangement("nobody offers " + String.join(" or ", lacking)
+                        + " so that it can be ordered today, and neither the rack nor what is on order holds these pieces"
+                        + " beside the booked work");
     }
 
     private Delivery on(LocalDate rope, Quote quote) {
@@ -61,7 +67,7 @@ final class DeliveryDay {
             }
             day = working.after(day, 1);
         }
-        return Delivery.BY_ARRANGEMENT;
+        return Delivery.byArrangement("the bench would not be done with it within a year");
     }
 
     private long minutes(List<Piece> pieces) {
@@ -79,33 +85,5 @@ final class DeliveryDay {
                     + quote.policy().work().setUpMinutes();
         }
         return minutes;
-    }
-
-    /** Whether the rack holds it beside the booked work; joints and flaws are left to the plan. */
-    private boolean isOnTheRack(RopeQuote rope) {
-        List<Reel> reels = book.reels().stream()
-                .filter(reel -> reel.rope().equals(rope.rope())
-                        && !reel.custody().isCustomersOwn()
-                        && !book.isComing(reel.id()))
-                .toList();
-        Length there = reels.stream().map(Reel::length).reduce(Length.ZERO, Length::plus);
-        Length booked = book.pieces().stream()
-                .filter(piece ->
-                        !piece.ownRope() && piece.choices().get(0).rope().equals(rope.rope()))
-                .map(Piece::cut)
-                .reduce(Length.ZERO, Length::plus);
-        Length longest = rope.shares().problem().pieces().stream()
-                .map(Piece::cut)
-                .max(Length::compareTo)
-                .orElse(Length.ZERO);
-        boolean held = reels.stream().anyMatch(reel -> !longest.isLongerThan(reel.length()));
-        return held && !rope.book().drawn().plus(booked).isLongerThan(there);
-    }
-
-    private static OptionalInt lead(Bill bill, String rope) {
-        return bill.lines().stream()
-                .filter(line -> line.offer().rope().equals(rope))
-                .mapToInt(line -> line.offer().terms().lead().countedOn())
-                .max();
     }
 }

@@ -19,6 +19,7 @@ import bitterend.quoting.Quoter;
 import bitterend.quoting.sharing.NewReel;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.StockValue;
+import bitterend.work.ComingReels;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import java.time.Duration;
@@ -87,7 +88,8 @@ public final class PriceRequest {
                     lacking.stream().flatMap(each -> each.findings().stream()).toList());
         }
         Quote quote = quoter.quote(timed, quantities);
-        DeliveryDay delivery = new DeliveryDay(now.shop().settings().bench().hours(), book);
+        DeliveryDay delivery =
+                new DeliveryDay(now.shop().settings().bench().hours(), ComingReels.with(book, now.shop()));
         return new Result.Priced(quote.delivered(delivery.of(quote)));
     }
 
