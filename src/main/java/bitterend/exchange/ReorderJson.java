@@ -23,7 +23,7 @@ public final class ReorderJson {
 
     public String text(Proposal proposal) {
         return new JsonTree()
-                .with("format", "bitterend/reorder/1")
+                .with("format", "bitterend/reorder/2")
                 .with("day", proposal.day().toString())
                 .with("lines", proposal.lines().stream().map(this::line).toList())
                 .with(
@@ -34,7 +34,7 @@ public final class ReorderJson {
                 .with("beyondBudget", proposal.unpaid().stream().map(this::line).toList())
                 .with("later", proposal.later().stream().map(this::line).toList())
                 .with(
-                        "bookedWithoutPast",
+                        "bookedNotOffered",
                         proposal.booked().stream()
                                 .map(each -> position(each.position(), LocalDate.MAX)
                                         .with("rope", each.rope())
@@ -82,7 +82,8 @@ public final class ReorderJson {
                 .with("why", Codec.word(line.why()))
                 .with("left", LengthText.exact(need.left()))
                 .with("enough", LengthText.exact(need.enough()))
-                .with("weeks", need.weeks())
+                .with("past", need.hasPast())
+                .with("weeks", need.hasPast() ? need.weeks() : 0)
                 .with("use", LengthText.exact(need.use()))
                 .with("season", need.isOfTheSeason());
     }
@@ -91,6 +92,11 @@ public final class ReorderJson {
         return new JsonTree()
                 .with("free", LengthText.exact(position.free()))
                 .with("comingInTime", LengthText.exact(position.comingBy(until)))
-                .with("booked", LengthText.exact(position.booked()));
+                .with("booked", LengthText.exact(position.booked()))
+                .with(
+                        "shortFrom",
+                        position.shortFrom().equals(LocalDate.MAX)
+                                ? ""
+                                : position.shortFrom().toString());
     }
 }

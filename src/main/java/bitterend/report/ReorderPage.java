@@ -10,7 +10,7 @@ import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Wording;
 import bitterend.report.page.Writing;
-import java.time.LocalDate;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -65,8 +65,7 @@ public final class ReorderPage {
                 .toList();
         page.heading(supplierName(name));
         page.table(lines(lines));
-        lines.forEach(line -> page.paragraph(
-                Wording.printable(line.need().rope()) + ": " + words.why(line.need()) + ReorderWords.pulledIn(line)));
+        lines.forEach(line -> page.paragraph(Wording.printable(line.need().rope()) + ": " + words.why(line)));
         page.paragraph(sum(order) + " Its reels usually come "
                 + FindingsPage.count(
                         lateness.of(name).late().days(),
@@ -96,8 +95,8 @@ public final class ReorderPage {
                 Column.words("offer"),
                 Column.figure("reels"),
                 Column.figure("of\n" + figures.unit()),
-                Column.figure("each"),
-                Column.figure("comes to"),
+                Column.figure("each\n" + figures.currency().currency()),
+                Column.figure("comes to\n" + figures.currency().currency()),
                 Column.words("order by"),
                 Column.words("expected"));
         for (Line line : lines) {
@@ -105,9 +104,9 @@ public final class ReorderPage {
                     Wording.printable(line.need().rope()),
                     Wording.printable(line.offer().id()),
                     "" + line.reels(),
-                    figures.bare(line.offer().made().length()),
-                    figures.money(line.each().fine()),
-                    figures.money(line.each().times(line.reels()).fine()),
+                    figures.bareTotal(line.offer().made().length()),
+                    figures.bare(line.each()),
+                    figures.bare(line.each().times(line.reels())),
                     "" + line.orderBy(),
                     "" + line.expected());
         }
@@ -145,11 +144,10 @@ public final class ReorderPage {
         if (ropes.isEmpty()) {
             return;
         }
-        page.heading("Booked beyond what there is, without a past");
+        page.heading("Booked beyond what there is, and nobody offers it");
         for (Proposal.Booked each : ropes) {
-            page.paragraph(Wording.printable(each.rope()) + ": " + words.there(each.position(), LocalDate.MAX) + ".");
+            page.paragraph(Wording.printable(each.rope()) + ": " + words.beyond(each.position()));
         }
-        page.paragraph("Which reels to order for these: bitterend buy SHOP.");
     }
 
     private void later(Writing page, List<Line> lines) {
@@ -160,14 +158,14 @@ public final class ReorderPage {
         TableRows table = new TableRows(
                 Column.words("rope"),
                 Column.figure("left\n" + figures.unit()),
-                Column.figure("enough\n" + figures.unit()),
+                Column.figure("enough\n" + figures.wholeUnit()),
                 Column.words("order by"),
                 Column.words("then"));
         for (Line line : lines) {
             table.row(
                     Wording.printable(line.need().rope()),
                     figures.bareTotal(line.need().left()),
-                    figures.bareTotal(line.need().enough()),
+                    figures.bareWhole(line.need().enough(), RoundingMode.CEILING),
                     "" + line.orderBy(),
                     line.reels() + " of " + Wording.printable(line.offer().id()));
         }

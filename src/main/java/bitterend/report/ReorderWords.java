@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** Why a rope is to be ordered again, in words. */
 final class ReorderWords {
+    private static final String WITHOUT_PAST =
+            " Nothing is recorded of its past: it is the least that the orders in hand need.";
+
     private final Figures figures;
 
     ReorderWords(Figures figures) {
@@ -19,39 +22,55 @@ final class ReorderWords {
     }
 
     /**
-     * {@code 34.000 m free, 149.000 m of P-88 come on 2026-03-06, 120.000 m booked: 63.000 m left; 3 weeks of this season use
-     * 150.000 m on the average, and from 210.000 m on enough is there.}
+     * {@code 34.0 m free, 149.0 m of P-88 come on 2026-03-06, 120.0 m booked: 63.0 m left; 3 weeks of this season use
+     * 150.0 m as a rule; to have enough it takes 210 m.}
      */
-    String why(Need need) {
-        String weeks = FindingsPage.count(need.weeks(), "week") + (need.isOfTheSeason() ? " of this season" : "");
-        return there(need.position(), need.until()) + ": " + left(need.left()) + ". " + weeks + " use "
-                + figures.length(need.use()) + " as a rule; to have enough it takes "
-                + figures.length(need.enough()) + ".";
+    String why(Line line) {
+        Need need = line.need();
+        LocalDate shortFrom = need.position().shortFrom();
+        String there = there(need.position(), need.until()) + ": " + left(need.position(), need.left()) + ".";
+        String soon = line.expected().isAfter(shortFrom) ? " No offer comes before that day." : "";
+        return there + soon + (need.hasPast() ? use(need) : WITHOUT_PAST) + pulledIn(line);
+    }
+
+    private String use(Need need) {
+        return " " + FindingsPage.count(need.weeks(), "week") + (need.isOfTheSeason() ? " of this season" : "")
+                + " use "
+                + figures.total(need.use()) + " as a rule; to have enough it takes "
+                + figures.wholeUp(need.enough()) + ".";
+    }
+
+    /** Of a rope that nobody offers: what is there and comes, and how much more is booked. */
+    String beyond(Position position) {
+        return there(position, LocalDate.MAX) + ": " + left(position, position.leftBy(LocalDate.MAX)) + ".";
     }
 
     private static String plain(String words) {
         return Wording.printable(words);
     }
 
-    private String left(Length left) {
-        return left.isNegative()
-                ? figures.length(Length.ZERO.minus(left)) + " more booked than there is"
-                : figures.length(left) + " left";
+    private String left(Position position, Length left) {
+        String first =
+                position.shortFrom().equals(LocalDate.MAX) ? "" : ", wanted from " + position.shortFrom() + " on";
+        return (left.isNegative()
+                        ? figures.total(Length.ZERO.minus(left)) + " more booked than there is"
+                        : figures.total(left) + " left")
+                + first;
     }
 
     /** What is there, comes and is booked. */
-    String there(Position position, LocalDate until) {
+    private String there(Position position, LocalDate until) {
         List<String> parts = new ArrayList<>();
-        parts.add(figures.length(position.free()) + " free");
+        parts.add(figures.total(position.free()) + " free");
         position.coming()
-                .forEach(each -> parts.add(figures.length(each.length()) + " of " + plain(each.order())
+                .forEach(each -> parts.add(figures.total(each.length()) + " of " + plain(each.order())
                         + (each.day().isAfter(until) ? " come too late, on " : " come on ") + each.day()));
-        parts.add(position.booked().isPositive() ? figures.length(position.booked()) + " booked" : "nothing booked");
+        parts.add(position.booked().isPositive() ? figures.total(position.booked()) + " booked" : "nothing booked");
         return parts.stream().collect(Collectors.joining(", "));
     }
 
     /** Why it is ordered now although it is not due, or why no more of it; empty where neither is so. */
-    static String pulledIn(Line line) {
+    private static String pulledIn(Line line) {
         return switch (line.why()) {
             case DUE -> "";
             case WITHIN_BUDGET -> " The least that is paid for it now: the budget allows no more.";

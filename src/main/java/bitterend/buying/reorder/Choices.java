@@ -81,12 +81,48 @@ final class Choices {
         return Optional.of(new Chosen(best, least.paid().compareTo(best.paid()) < 0 ? least : best));
     }
 
+    /**
+     * What to order of a rope without a past of which more is booked than there is: the least that is paid for as much rope, of
+     * what comes before it is wanted; the first to come where nothing does. Nothing where nobody offers it.
+     */
+    Optional<Line> booked(String rope, Position position, List<Offer> offers) {
+        Need need = Need.booked(rope, position);
+        List<Line> all = new ArrayList<>();
+        for (Offer offer : offers) {
+            quantities(offer, need)
+                    .forEach(reels -> all.add(new Line(offer, reels, today, offer.arrives(today), Line.Why.DUE, need)));
+        }
+        boolean someCover = all.stream().anyMatch(Choices::covers);
+        all.removeIf(line -> someCover && !covers(line));
+        Comparator<Line> least = Comparator.comparing(Line::paid)
+                .thenComparing(Line::expected)
+                .thenComparing(line -> line.offer().id());
+        return all.stream()
+                .filter(line -> !there(line.offer()).isAfter(position.shortFrom()))
+                .min(least)
+                .or(() -> all.stream()
+                        .min(Comparator.comparing((Line line) -> there(line.offer()))
+                                .thenComparing(least)));
+    }
+
+    private static boolean covers(Line line) {
+        return !line.offer()
+                .usable()
+                .times(line.reels())
+                .isShorterThan(line.need().position().beyond());
+    }
+
+    /** The day from which reels of an offer that are ordered today are counted on. */
+    private LocalDate there(Offer offer) {
+        LocalDate usual = lateness.usual(offer.supplier(), offer.arrives(today));
+        LocalDate spread = offer.countedOn(today);
+        return usual.isAfter(spread) ? usual : spread;
+    }
+
     private Need need(Rope rope, Demand demand, Position position, Offer offer) {
         LocalDate comes = offer.arrives(today);
-        LeadTime lead = new LeadTime(
-                offer.terms().lead().days(),
-                offer.terms().lead().spread(),
-                Math.toIntExact(ChronoUnit.DAYS.between(comes, lateness.usual(offer.supplier(), comes))));
+        long late = ChronoUnit.DAYS.between(comes, lateness.usual(offer.supplier(), comes));
+        LeadTime lead = LeadTime.of(offer.terms().lead(), Math.toIntExact(late));
         ReorderPoint point = ReorderPoint.of(
                 demand,
                 rope.cutting().loss(),
@@ -124,8 +160,9 @@ final class Choices {
         Cost byMetre = new Cost(perMetre(goods.millis() + interest + room, rope));
         LocalDate comes = offer.arrives(today);
         Line line = new Line(offer, reels, need.orderBy(today), comes, Line.Why.DUE, need);
-        long cover = Math.max(0, need.left().plus(rope).mm()) / weekly;
-        return new Choice(line, lateness.usual(offer.supplier(), comes), byMetre, cover > terms.mostWeeks());
+        Length then = need.isDue() ? need.left() : need.enough();
+        long cover = Math.max(0, then.plus(rope).mm()) / weekly;
+        return new Choice(line, there(offer), byMetre, cover > terms.mostWeeks());
     }
 
     private static long perMetre(long millis, Length rope) {

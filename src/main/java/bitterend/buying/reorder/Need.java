@@ -10,12 +10,24 @@ import java.time.LocalDate;
  *
  * @param rope its id
  * @param position what there is of it, and what is booked
- * @param until the day up to which it is looked: an order that goes out when the next look is due is there by then
+ * @param until the day up to which it is looked: an order that goes out when the next look is due is there by then;
+ *     {@link LocalDate#MAX} for a rope without a past
  * @param point below how much that is left by then it is ordered again
  * @param shape what its past shows of seasons and trend
  */
 public record Need(String rope, Position position, LocalDate until, ReorderPoint point, DemandShape shape) {
     private static final int DAYS_OF_A_WEEK = 7;
+
+    /** Of a rope without a past: what is booked is all that is known of it. */
+    static Need booked(String rope, Position position) {
+        return new Need(
+                rope, position, LocalDate.MAX, new ReorderPoint(Length.ZERO, 1, 1, Length.ZERO), DemandShape.LEVEL);
+    }
+
+    /** Whether weeks of the past tell what is used. */
+    public boolean hasPast() {
+        return !until.equals(LocalDate.MAX);
+    }
 
     /** What is left by then for work that nobody has ordered yet; negative where more is booked. */
     public Length left() {
@@ -63,10 +75,13 @@ public record Need(String rope, Position position, LocalDate until, ReorderPoint
                 : today.plusDays(left().minus(point.point()).mm() * DAYS_OF_A_WEEK / weekly);
     }
 
-    /** The day on which all that is left is used up; {@link LocalDate#MAX} where nothing of it is used. */
+    /** The day on which all that is left is used up; {@link LocalDate#MAX} where nothing of it is used or booked. */
     LocalDate usedUp(LocalDate today) {
         long weekly = weekly().mm();
         long left = Math.max(0, left().mm());
+        if (left().isNegative()) {
+            return today;
+        }
         return weekly == 0 ? LocalDate.MAX : today.plusDays(left * DAYS_OF_A_WEEK / weekly);
     }
 }

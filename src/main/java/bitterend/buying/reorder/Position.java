@@ -11,8 +11,14 @@ import java.util.List;
  * @param free certain rope on the rack that any order may have, and what is kept for orders that are booked
  * @param coming reels on order, by the day on which each is counted on
  * @param booked what is ordered and not cut, with the loss of every cut
+ * @param longest the longest piece that is booked; nothing where none is
+ * @param shortFrom the first day for which more is booked than there is and comes by then; {@link LocalDate#MAX} where there is
+ *     none, and where what is booked has no day
  */
-public record Position(Length free, List<Coming> coming, Length booked) {
+public record Position(Length free, List<Coming> coming, Length booked, Length longest, LocalDate shortFrom) {
+    /** Of which nothing is there and nothing is booked. */
+    static final Position NOTHING = new Position(Length.ZERO, List.of(), Length.ZERO, Length.ZERO, LocalDate.MAX);
+
     public Position {
         coming = coming.stream().sorted(Comparator.comparing(Coming::day)).toList();
     }
@@ -32,6 +38,11 @@ public record Position(Length free, List<Coming> coming, Length booked) {
                 .filter(each -> !each.day().isAfter(day))
                 .map(Coming::length)
                 .reduce(Length.ZERO, Length::plus);
+    }
+
+    /** How much more is booked than there is and ever comes; nothing where that is not so. */
+    public Length beyond() {
+        return Length.max(Length.ZERO, Length.ZERO.minus(leftBy(LocalDate.MAX)));
     }
 
     /** What is left by a day for work that nobody has ordered yet; negative where more is booked. */

@@ -5,13 +5,16 @@ import bitterend.catalogue.Rope;
 import bitterend.demand.Piece;
 import bitterend.market.OnOrder;
 import bitterend.market.UsualLateness;
+import bitterend.measure.Length;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 
 /** What there is of each rope against what is booked, on a day. */
 public final class Positions {
     private final FreeRope free;
+    private final List<Piece> open;
     private final List<OnOrder> onOrder;
     private final UsualLateness lateness;
     private final LocalDate day;
@@ -23,6 +26,7 @@ public final class Positions {
      */
     public Positions(List<Reel> reels, List<Piece> open, List<OnOrder> onOrder, UsualLateness lateness, LocalDate day) {
         free = new FreeRope(reels, open, day);
+        this.open = List.copyOf(open);
         this.onOrder = List.copyOf(onOrder);
         this.lateness = lateness;
         this.day = day;
@@ -30,7 +34,35 @@ public final class Positions {
 
     /** Of one rope. */
     public Position of(Rope rope) {
-        return new Position(free.of(rope), coming(rope), free.booked(rope));
+        List<Position.Coming> coming = coming(rope);
+        Length there = free.of(rope);
+        List<Piece> pieces = open.stream()
+                .filter(piece -> piece.orderedRope().equals(rope.id()) && !piece.ownRope())
+                .sorted(Comparator.comparing(piece -> piece.source().due()))
+                .toList();
+        return new Position(
+                there,
+                coming,
+                free.booked(rope),
+                pieces.stream().map(Piece::cut).reduce(Length.ZERO, Length::max),
+                shortFrom(pieces, there, coming, rope.cutting().loss()));
+    }
+
+    /** The first day for which what is wanted by then is more than there is and comes by then. */
+    private static LocalDate shortFrom(List<Piece> byDay, Length there, List<Position.Coming> coming, Length loss) {
+        Length left = there;
+        for (Piece piece : byDay) {
+            left = left.minus(piece.cut()).minus(loss);
+            LocalDate due = piece.source().due();
+            Length come = coming.stream()
+                    .filter(each -> !each.day().isAfter(due))
+                    .map(Position.Coming::length)
+                    .reduce(Length.ZERO, Length::plus);
+            if (left.plus(come).isNegative()) {
+                return due;
+            }
+        }
+        return LocalDate.MAX;
     }
 
     private List<Position.Coming> coming(Rope rope) {

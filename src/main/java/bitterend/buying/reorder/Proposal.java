@@ -14,8 +14,8 @@ import java.util.List;
  * @param bill what that comes to, an order to each supplier, and what still forbids it
  * @param later what is not to be ordered yet, the first to come first
  * @param unpaid what is due and goes beyond the budget
- * @param booked ropes without a past of which more is booked than there is and comes
- * @param unoffered ropes with a past that nobody offers
+ * @param booked ropes that nobody offers, of which more is booked than there is and comes
+ * @param unoffered the other ropes with a past that nobody offers
  * @param leftOut offers of all these ropes that nobody can order, each with its reason
  * @param terms what the shop asks
  */
@@ -39,7 +39,7 @@ public record Proposal(
     }
 
     /**
-     * A rope without a past.
+     * A rope that nobody offers.
      *
      * @param rope its id
      * @param position what there is of it, and what is booked
@@ -47,7 +47,7 @@ public record Proposal(
     public record Booked(String rope, Position position) {
         /** How much more is booked than there is and comes. */
         public Length beyond() {
-            return Length.ZERO.minus(position.leftBy(LocalDate.MAX));
+            return position.beyond();
         }
     }
 

@@ -10,7 +10,6 @@ import bitterend.market.LeftOut;
 import bitterend.market.Market;
 import bitterend.market.Offer;
 import bitterend.market.UsualLateness;
-import bitterend.measure.Length;
 import bitterend.measure.Money;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -57,25 +56,34 @@ public final class Reordering {
         List<Proposal.Booked> booked = new ArrayList<>();
         List<String> unoffered = new ArrayList<>();
         for (Rope rope : ropes) {
-            Position position = positions.getOrDefault(rope.id(), new Position(Length.ZERO, List.of(), Length.ZERO));
-            List<Offer> offers = market.offered(rope.id());
-            if (!used.contains(rope.id())) {
-                if (position.leftBy(LocalDate.MAX).isNegative()) {
-                    booked.add(new Proposal.Booked(rope.id(), position));
-                }
-            } else if (offers.isEmpty()) {
+            Position position = positions.getOrDefault(rope.id(), Position.NOTHING);
+            List<Offer> offers = holding(position, market.offered(rope.id()));
+            boolean beyond = position.beyond().isPositive();
+            if (offers.isEmpty() && beyond) {
+                booked.add(new Proposal.Booked(rope.id(), position));
+            } else if (offers.isEmpty() && used.contains(rope.id())) {
                 unoffered.add(rope.id());
-            } else {
+            } else if (used.contains(rope.id())) {
                 choices.chosen(rope, PastWeeks.of(history, rope.id()), position, offers)
                         .ifPresent(chosen -> {
                             all.add(chosen.line());
                             least.put(rope.id(), chosen.least());
                         });
+            } else if (beyond) {
+                choices.booked(rope.id(), position, offers).ifPresent(all::add);
             }
         }
         all.sort(Comparator.comparing(Line::orderBy)
                 .thenComparing(line -> line.need().rope(), NaturalOrder.IDS));
         return bundled(all, least, booked, unoffered);
+    }
+
+    /** Of rope that the rack is short of the offers whose reels hold the longest piece booked; all where none does. */
+    private static List<Offer> holding(Position position, List<Offer> offers) {
+        List<Offer> holding = offers.stream()
+                .filter(offer -> !offer.usable().isShorterThan(position.longest()))
+                .toList();
+        return holding.isEmpty() || !position.beyond().isPositive() ? offers : holding;
     }
 
     private Proposal bundled(

@@ -1,5 +1,6 @@
 package bitterend.buying.steady;
 
+import bitterend.market.Offer;
 import java.util.SplittableRandom;
 
 /**
@@ -16,6 +17,16 @@ public record LeadTime(int days, int spread, int late) {
         if (days < 0 || spread < 0 || late < 0) {
             throw new IllegalArgumentException("days " + days + ", spread " + spread + ", late " + late);
         }
+    }
+
+    /**
+     * That of an offer.
+     *
+     * @param lead as its supplier says, and what orders of it were later
+     * @param usual how many days reels of its supplier usually are later; what the spread does not cover of it counts
+     */
+    public static LeadTime of(Offer.Lead lead, int usual) {
+        return new LeadTime(lead.days(), lead.spread(), Math.max(0, usual - lead.spread()));
     }
 
     /** The longest that is counted on, in weeks; an order goes out when a week is done, and is there for the next at best. */

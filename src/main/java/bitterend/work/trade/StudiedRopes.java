@@ -12,9 +12,11 @@ import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
 import bitterend.market.Market;
 import bitterend.market.Offer;
+import bitterend.market.UsualLateness;
 import bitterend.packing.ShopCalendar;
 import bitterend.stock.StockValue;
 import bitterend.work.CoilCurves;
+import bitterend.work.ComingReels;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
@@ -28,11 +30,13 @@ final class StudiedRopes {
     private final Shop shop;
     private final CoilCurves curves;
     private final Market market;
+    private final UsualLateness lateness;
 
     StudiedRopes(Shop shop, LocalDate day) {
         this.shop = shop;
         curves = new CoilCurves(shop, day);
         market = shop.market(day);
+        lateness = ComingReels.lateness(shop);
     }
 
     /** Their studies, coils being worth what is given for their rope. */
@@ -82,14 +86,13 @@ final class StudiedRopes {
                 : RackWorth.always(typed, offer.byMetre());
     }
 
-    /** Later than its supplier says by what is known of the offer, else by what the shop says of all. */
+    /** Later than its supplier says by what is known of the offer, of the supplier, or of all. */
     private LeadTime lead(Offer offer) {
-        ShopCalendar.Ahead usual = shop.settings().lateness();
+        ShopCalendar.Ahead usual = lateness.of(offer.supplier()).late();
         int late = usual.working()
                 ? (usual.days() * DAYS_OF_A_WEEK + WORKING_DAYS_OF_A_WEEK - 1) / WORKING_DAYS_OF_A_WEEK
                 : usual.days();
-        Offer.Lead lead = offer.terms().lead();
-        return new LeadTime(lead.days(), lead.spread(), lead.spread() > 0 ? 0 : late);
+        return LeadTime.of(offer.terms().lead(), late);
     }
 
     /** By a curve of the shop's own, never more than the cheapest offer by the metre. */
