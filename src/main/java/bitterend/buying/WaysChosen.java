@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -57,20 +58,38 @@ final class WaysChosen {
         this.bounds = bounds;
         all = new Combination(orders.market(), found);
         byAim.put(Aim.LEAST_PAID, all.best(Aim.LEAST_PAID));
-        byAim.put(Aim.LEAST_COST, all.tied(all.best(Aim.LEAST_COST), ties));
-        byAim.put(Aim.BETWEEN, between());
+        List<Purchase> taken = all.tied(all.best(Aim.LEAST_COST), ties);
+        byAim.put(Aim.LEAST_COST, taken);
+        byAim.put(Aim.BETWEEN, between(new Combination(orders.market(), settled(taken))));
+    }
+
+    /** Where a tie was settled nothing that pays more is looked at any more: it would cost less than the least cost. */
+    private List<PartFound> settled(List<Purchase> taken) {
+        Set<ReelSet> tied = ties.stream().map(Tie::taken).collect(Collectors.toSet());
+        List<PartFound> settled = new ArrayList<>();
+        for (int part = 0; part < found.size(); part++) {
+            Purchase chosen = taken.get(part);
+            settled.add(
+                    tied.contains(chosen.set())
+                            ? found.get(part)
+                                    .with(found.get(part).found().stream()
+                                            .filter(each -> each.paid().compareTo(chosen.paid()) <= 0)
+                                            .toList())
+                            : found.get(part));
+        }
+        return settled;
     }
 
     /** Where the least cost is above the budget, the least cost within it; else what weighs both by halves. */
-    private List<Purchase> between() {
+    private List<Purchase> between(Combination settled) {
         List<Purchase> cost = of(Aim.LEAST_COST);
         if (!bounds.isWithin(all.together(cost).paid())) {
-            List<Purchase> within = all.within(bounds.spending().budget().fine());
+            List<Purchase> within = settled.within(bounds.spending().budget().fine());
             if (bounds.isWithin(all.together(within).paid())) {
                 return within;
             }
         }
-        return all.between(of(Aim.LEAST_PAID), cost);
+        return settled.between(of(Aim.LEAST_PAID), cost);
     }
 
     private List<Purchase> of(Aim aim) {

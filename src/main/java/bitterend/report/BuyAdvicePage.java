@@ -158,9 +158,12 @@ public final class BuyAdvicePage {
             return;
         }
         page.heading("What cannot be had");
-        for (Unheld unheld : advice.unheld()) {
-            page.paragraph(unheld.piece() + ": " + figures.sentence(unheld.why()) + ".");
-        }
+        advice.unheld().stream()
+                .collect(Collectors.groupingBy(
+                        unheld -> figures.sentence(unheld.why()),
+                        java.util.LinkedHashMap::new,
+                        Collectors.mapping(Unheld::piece, Collectors.joining(", "))))
+                .forEach((why, pieces) -> page.paragraph(pieces + ": " + why + "."));
         if (!advice.best().unplanned().isEmpty()) {
             page.paragraph("Not enough rope is offered for "
                     + String.join(", ", advice.best().unplanned()) + ".");

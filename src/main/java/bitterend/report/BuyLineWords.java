@@ -37,7 +37,7 @@ final class BuyLineWords {
         if (!made.certificate().isEmpty()) {
             text.append(", with certificate ").append(made.certificate());
         }
-        if (line.oneLot()) {
+        if (line.oneLot() && line.reels() > 1) {
             text.append(", all from one lot, for a matched set");
         }
         if (line.mass().grams() > 0) {

@@ -37,8 +37,9 @@ record BuyRow(String rope, List<String> ways, boolean recommended, List<ReelLine
         for (String rope : ropes) {
             Map<String, List<Way>> bySet = new LinkedHashMap<>();
             for (Way way : advice.shown()) {
-                bySet.computeIfAbsent(reels(linesOf(way, rope)), set -> new ArrayList<>())
-                        .add(way);
+                String choice = reels(linesOf(way, rope))
+                        + findCover(way, rope).map(cover -> cover.left().mm()).orElse(0L);
+                bySet.computeIfAbsent(choice, set -> new ArrayList<>()).add(way);
             }
             bySet.values().forEach(ways -> rows.add(row(advice, rope, ways)));
         }

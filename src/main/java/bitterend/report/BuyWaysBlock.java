@@ -14,6 +14,7 @@ import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The ways to buy side by side: what each pays, what it costs, what is left of it and how long that lasts. */
 final class BuyWaysBlock {
@@ -124,11 +125,11 @@ final class BuyWaysBlock {
         for (BuyRow row : rows) {
             List<String> cells = new ArrayList<>(List.of(row.rope()));
             if (several) {
-                cells.add(ways(row) + (row.recommended() ? " *" : ""));
+                cells.add(ways(row));
             }
             Cover cover = row.cover();
             cells.addAll(List.of(
-                    row.reels(),
+                    row.reels().replace(" x ", "\u00a0x\u00a0"),
                     row.isBought() ? figures.bare(row.paid().roundedUp()) : "",
                     row.isBought() ? figures.bareTotal(cover.left()) : "",
                     cover.isKnown() ? figures.bareTotal(cover.weekly()) : "not known",
@@ -143,8 +144,14 @@ final class BuyWaysBlock {
                         : ""));
     }
 
+    /** The way to go has a star among the others, as in the table of ways. */
     private String ways(BuyRow row) {
-        return row.ways().size() == advice.shown().size() ? "every way" : String.join(", ", row.ways());
+        String acted = BuyWayWords.name(advice, advice.acted());
+        return row.ways().size() == advice.shown().size()
+                ? "every way"
+                : row.ways().stream()
+                        .map(name -> name.equals(acted) ? name + " *" : name)
+                        .collect(Collectors.joining(", "));
     }
 
     private static boolean hasFreightByOrder(Way way) {

@@ -372,6 +372,44 @@ final class WaysToBuyTest {
         }
     }
 
+    /** The tie of one rope is settled for the least paid: no way between may have it the other way and cost less. */
+    @Test
+    void tieThatIsSettled_isSettledForEveryWay() {
+        List<Purchase> tied = List.of(bought("a1", 100, 60), bought("a2", 200, 50));
+        List<Purchase> other = List.of(bought("b1", 100, 60), bought("b2", 300, 55));
+        Orders orders = Stall.orders(
+                List.of(),
+                List.of(
+                        Stall.offer("a1", 100, 100),
+                        Stall.offer("a2", 200, 200),
+                        Stall.offer("b1", 100, 100),
+                        Stall.offer("b2", 300, 300)));
+        List<PartFound> parts = List.of(found(tied, 35), found(other, 55));
+        PartBuyer none = new PartBuyer(
+                orders,
+                FullStrategy.patternsAlone(),
+                Effort.of(Duration.ofSeconds(1)),
+                new CoverLimit(new Covers(orders, Map.of()), Spending.UNLIMITED));
+        Advice advice = new WaysChosen(
+                        orders, List.of(none, none), parts, new WaysChosen.Bounds(Map.of(), Spending.UNLIMITED, 1))
+                .advice((anyway, late) -> {
+                    throw new IllegalStateException("there is no budget");
+                });
+        assertEquals(1, advice.ties().size());
+        assertEquals(2, advice.ways().size(), advice.ways().toString());
+        assertTrue(advice.ways()
+                        .get(1)
+                        .purchase()
+                        .cost()
+                        .compareTo(advice.ways().get(0).purchase().cost())
+                < 0);
+    }
+
+    private static PartFound found(List<Purchase> all, long bound) {
+        PartFound any = PartFound.of(all.get(0).boundedBy(new Money(bound).fine()), List.of(), List.of());
+        return any.with(all);
+    }
+
     private static long least(List<PartFound> parts, int part, long money) {
         if (part == parts.size()) {
             return 0;

@@ -126,6 +126,7 @@ final class BuyDayTest {
                 page.contains("The most urgent work first, order 1 reel of 100 m BRAID-12 (B12-100) for 196.00"), page);
         assertTrue(page.contains("These stay without rope then: E-40/1 (1 piece)"), page);
         assertTrue(page.contains("within the budget * 196.00"), page);
+        assertTrue(page.contains("BRAID-12 within the budget * 1 x B12-100 196.00"), page);
         String json = Run.of("buy", shop.toString(), "--time", "2s", "--budget", "200 EUR", "--json")
                 .out();
         assertTrue(json.contains("\"affordable\""), json);
@@ -157,6 +158,20 @@ final class BuyDayTest {
             assertEquals(2, run.code());
             assertTrue(run.err().contains(wrong[0] + ": found \"" + wrong[1] + "\", " + wrong[2]), run.err());
         }
+    }
+
+    /** Why they cannot be had is said once for all pieces of which it is true; a single reel is of one lot anyway. */
+    @Test
+    void piecesThatNothingHolds_areNamedTogether() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                E-40,2,LAID-14,230 m,2,
+                """);
+        String page = Run.of("buy", shop.toString(), "--time", "2s").out().replaceAll("\\s+", " ");
+        assertTrue(page.contains("E-40/2.1, E-40/2.2: takes 230.000 m in one length"), page);
     }
 
     /** A rope that is not ordered may have offers that nobody can order: they do not belong on the page. */
