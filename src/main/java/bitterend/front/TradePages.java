@@ -51,7 +51,8 @@ public final class TradePages {
     public static Document of(Shop shop, StudyReels.Found found, Figures figures) {
         Writing unsaid = new Writing();
         unsaid(found, figures).forEach(unsaid::paragraph);
-        unsaid.paragraph("What to order now, with what is there, booked and on order: bitterend reorder SHOP.");
+        unsaid.heading("What to order now");
+        unsaid.paragraph("By what is there, booked and on order: bitterend reorder SHOP.");
         return BuyStudyPage.of(shop.settings().name(), found.verdicts(), figures)
                 .with(unsaid.document());
     }

@@ -94,7 +94,7 @@ public final class ReorderPage {
                 Column.words("rope"),
                 Column.words("offer"),
                 Column.figure("reels"),
-                Column.figure("of\n" + figures.unit()),
+                Column.figure("length\n" + figures.unit()),
                 Column.figure("each\n" + figures.currency().currency()),
                 Column.figure("comes to\n" + figures.currency().currency()),
                 Column.words("order by"),

@@ -63,7 +63,7 @@ final class StudyAssumed {
                         + " where one year is above or below the last, older weeks are brought to the level of today, and no"
                         + " further.",
                 "Orders go out at the end of a week, as many reels as it takes to be at the reorder point again, and are"
-                        + " there after the lead of the offer, its spread, or what its supplier is usually late, counted in begun weeks;"
+                        + " there after the lead of the offer, its spread, or what its supplier is usually late where that is more, counted in begun weeks;"
                         + " freight by order is counted as though one rope were ordered alone. A piece with no rope in the"
                         + " week of its order is late and waits.",
                 "Pieces are cut where they cost least by the coil curve of the week. The quick division of a week costs about"

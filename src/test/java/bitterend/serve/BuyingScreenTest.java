@@ -90,7 +90,7 @@ final class BuyingScreenTest {
         loft.ada().post("/buying/run/stop", Map.of("run", running.field("run")));
         Seen page = over();
         assertTrue(page.text().contains("Which reels to keep on the rack"), page.text());
-        assertTrue(page.text().contains("What to order now, with what is there, booked and on order"), page.text());
+        assertTrue(page.text().contains("By what is there, booked and on order"), page.text());
         assertFalse(page.text().contains("Order soon"), "what is due is worked out in one place");
     }
 

@@ -70,7 +70,7 @@ final class IntervalFormula {
      */
     static Figure times(long value, long[] drawn, long least) {
         double[] logs = Arrays.stream(drawn)
-                .mapToDouble(each -> Math.log(Math.max(least, each)))
+                .mapToDouble(each -> Math.log((double) Math.max(least, each)))
                 .toArray();
         double mean = Arrays.stream(logs).average().orElse(0);
         double squares =
