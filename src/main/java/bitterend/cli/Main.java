@@ -209,17 +209,26 @@ public final class Main {
 
     private static int notUnderstood(ParameterException fault, String[] given, Terminal terminal) {
         CommandLine command = fault.getCommandLine();
-        String found = Arrays.stream(given)
-                .filter(word -> word.matches("-[0-9.,].*"))
-                .findFirst()
-                .map(word -> "found \"" + word + "\", expected no figure below nothing")
-                .orElseGet(() -> new Misread(fault).sentence());
+        String found = belowNothing(given).orElseGet(() -> new Misread(fault).sentence());
         terminal.err().println("error: " + Faults.printable(found));
         if (fault instanceof UnmatchedArgumentException unmatched) {
             unmatched.getSuggestions().stream().findFirst().ifPresent(word -> terminal.err()
                     .println("Did you mean " + word + "?"));
         }
         return help(command.getCommandSpec(), terminal);
+    }
+
+    /** A figure below nothing, with the option that it was typed behind; nothing where there is none. */
+    private static Optional<String> belowNothing(String[] given) {
+        for (int i = 0; i < given.length; i++) {
+            if (given[i].matches("-[0-9.,].*")) {
+                String before = i > 0 && given[i - 1].startsWith("--") && given[i - 1].indexOf('=') < 0
+                        ? given[i - 1] + ": "
+                        : "";
+                return Optional.of(before + "found \"" + given[i] + "\", expected no figure below nothing");
+            }
+        }
+        return Optional.empty();
     }
 
     private static int refused(String why, CommandSpec command, Terminal terminal) {

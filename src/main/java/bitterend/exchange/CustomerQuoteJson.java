@@ -46,7 +46,11 @@ public final class CustomerQuoteJson {
                 .with("payment", letter.terms().payment())
                 .with("delivery", letter.terms().delivery())
                 .with("made", quote.made())
-                .with("lines", quote.lines().stream().map(this::toldLine).toList())
+                .with(
+                        "lines",
+                        quote.lines().stream()
+                                .map(line -> toldLine(quote, line))
+                                .toList())
                 .with("total", money.print(quote.total()))
                 .with("taxes", quote.taxes().stream().map(this::tax).toList())
                 .with("totalWithTax", money.print(quote.totalWithTax()))
@@ -64,10 +68,15 @@ public final class CustomerQuoteJson {
     }
 
     /** A line with what else the customer is told of it. */
-    private JsonTree toldLine(LineQuote quoted) {
+    private JsonTree toldLine(Quote quote, LineQuote quoted) {
         Assembly assembly = quoted.line().assembly();
         return this.quoted
                 .line(quoted)
+                .with(
+                        "tax",
+                        quote.policy().letter().taxes().isEmpty()
+                                ? ""
+                                : TaxSum.rate(quote, quoted).name())
                 .with("note", assembly.ordered().note())
                 .with("asWritten", assembly.make().finished().kept())
                 .with("certificate", assembly.terms().certificate())

@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -45,6 +46,9 @@ public final class QuoteRequestFile {
             List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most", "tax", "instead of");
     /** What the first row that states it says of the customer, for all. */
     private static final List<String> OF_CUSTOMER = List.of("customer number", "address", "contact", "customer tax");
+
+    /** What a file may be called so that its name is the number of the quote: {@code Q-2601}. */
+    private static final Pattern NUMBER = Pattern.compile("Q-[0-9]{1,9}");
 
     private static final Reading<Integer> QUANTITY = Readings.whole(1, 10_000);
     private static final CsvColumns COLUMNS = columns();
@@ -191,6 +195,7 @@ public final class QuoteRequestFile {
         Map<String, String> names = new HashMap<>();
         Recipient recipient = known;
         List<Fields> leftOut = new ArrayList<>();
+        ofOneCustomer(customer, rows);
         for (Fields row : rows) {
             recipient = completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
@@ -227,7 +232,31 @@ public final class QuoteRequestFile {
                 day,
                 read,
                 recipient,
-                new QuoteRequest.Given(UnpricedRows.lacking(leftOut, names, findings), "", Delivery.BY_ARRANGEMENT)));
+                new QuoteRequest.Given(
+                        UnpricedRows.lacking(leftOut, names, findings),
+                        "",
+                        Delivery.BY_ARRANGEMENT,
+                        !stated && !NUMBER.matcher(order).matches())));
+    }
+
+    /** A quote goes to one customer, who must not see what another one asks for. */
+    private void ofOneCustomer(String stated, List<Fields> rows) {
+        for (String column : List.of("customer", "customer number")) {
+            String first = column.equals("customer") ? stated : "";
+            for (Fields row : rows) {
+                String here = row.text(column).orElse("");
+                first = first.isEmpty() ? here : first;
+                if (!here.isEmpty() && !here.equals(first)) {
+                    ofFile.add(Finding.error(
+                            row.file(),
+                            row.place(),
+                            column,
+                            here,
+                            "\"" + first + "\", as in the lines before it: what another customer asks for is a request"
+                                    + " of its own"));
+                }
+            }
+        }
     }
 
     private static boolean isWanted(List<Fields> rows, String line) {

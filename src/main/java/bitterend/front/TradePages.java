@@ -96,7 +96,7 @@ public final class TradePages {
     /** In place of the customer's page, while its prices leave something out that nobody accepts. */
     private static Document unfinished(Shop shop, Quote quote) {
         Writing page = new Writing();
-        page.title(KeptQuote.Pages.NONE_YET, quote.number(), shop.settings().name());
+        page.title(KeptQuote.Pages.NONE_YET, quote.name(), shop.settings().name());
         page.paragraph(KeptQuote.Pages.STATE_IT);
         FindingsPage.text(quote.gaps(), Ink.PLAIN).lines().forEach(page::paragraph);
         return page.document();

@@ -95,9 +95,14 @@ public record Quote(
         return lines.stream().map(line -> line.buildUp().price()).reduce(Money.ZERO, Money::plus);
     }
 
-    /** The number that the customer knows it by. */
+    /** The number that the customer knows it by; empty for a draft. */
     public String number() {
-        return request.id();
+        return request.given().draft() ? "" : request.id();
+    }
+
+    /** What it is called: its number, or that it has none. */
+    public String name() {
+        return request.given().draft() ? "draft" : request.id();
     }
 
     /** Tax by rate; empty where the shop states no rates, and prices are before tax alone. */

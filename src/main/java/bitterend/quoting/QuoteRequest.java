@@ -29,7 +29,13 @@ public record QuoteRequest(
 
     /** The same under another number. */
     public QuoteRequest numbered(String other) {
-        return new QuoteRequest(other, customer, day, lines, recipient, given);
+        return new QuoteRequest(
+                other,
+                customer,
+                day,
+                lines,
+                recipient,
+                new Given(given.leftOut(), given.accepted(), given.delivery(), false));
     }
 
     /** The same with these lines alone. */
@@ -40,13 +46,18 @@ public record QuoteRequest(
     /** The same, with who accepts that minutes or prices are missing; empty for nobody. */
     public QuoteRequest acceptedBy(String name) {
         return new QuoteRequest(
-                id, customer, day, lines, recipient, new Given(given.leftOut(), name, given.delivery()));
+                id, customer, day, lines, recipient, new Given(given.leftOut(), name, given.delivery(), given.draft()));
     }
 
     /** The same, with when it could be made. */
     QuoteRequest delivered(Delivery delivery) {
         return new QuoteRequest(
-                id, customer, day, lines, recipient, new Given(given.leftOut(), given.accepted(), delivery));
+                id,
+                customer,
+                day,
+                lines,
+                recipient,
+                new Given(given.leftOut(), given.accepted(), delivery, given.draft()));
     }
 
     /**
@@ -55,10 +66,11 @@ public record QuoteRequest(
      * @param leftOut lines that could not be read or made
      * @param accepted who accepts that minutes or prices are missing; empty when nobody does
      * @param delivery when it could be made
+     * @param draft whether nobody has given it a number yet, so that its id only stands in for one
      */
-    public record Given(List<Lacking> leftOut, String accepted, Delivery delivery) {
+    public record Given(List<Lacking> leftOut, String accepted, Delivery delivery, boolean draft) {
         /** Every line could be read, and nobody accepted anything. */
-        public static final Given NOTHING = new Given(List.of(), "", Delivery.BY_ARRANGEMENT);
+        public static final Given NOTHING = new Given(List.of(), "", Delivery.BY_ARRANGEMENT, false);
 
         public Given {
             leftOut = List.copyOf(leftOut);

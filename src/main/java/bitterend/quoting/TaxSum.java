@@ -31,8 +31,8 @@ public record TaxSum(TaxRate rate, Money net, Money tax) {
         return sums;
     }
 
-    /** The rate that a line names, else the customer's, else the usual one. */
-    static TaxRate rate(Quote quote, LineQuote line) {
+    /** The rate that a line names, else the customer's, else the usual one; not of a shop that states no rates. */
+    public static TaxRate rate(Quote quote, LineQuote line) {
         Letter letter = quote.policy().letter();
         String own = line.line().asked().terms().tax();
         String named = own.isEmpty() ? quote.request().recipient().tax() : own;

@@ -40,7 +40,7 @@ public final class QuotePage {
     public Document of(String shop, Catalogue catalogue, Quote quote, boolean apart) {
         Writing page = new Writing();
         Letter letter = quote.policy().letter();
-        page.title("Quote", quote.number(), shop);
+        page.title("Quote", quote.name(), shop);
         revision(page, quote);
         say(page, String.join(", ", letter.address()));
         say(page, letter.contact());
@@ -78,7 +78,7 @@ public final class QuotePage {
         whom.removeIf(String::isEmpty);
         fact(table, "for", String.join("\n", whom));
         fact(table, "your number with us", recipient.number());
-        fact(table, "quote", quote.number() + ", revision " + quote.revision());
+        fact(table, "quote", named(quote));
         fact(table, "date", quote.request().day().toString());
         fact(table, "valid until", quote.validUntil().toString());
         fact(table, "asked for by", asked(quote));
@@ -100,6 +100,12 @@ public final class QuotePage {
                         + (each.getValue().size() == 1 ? " for line " : " for lines ")
                         + String.join(", ", each.getValue()))
                 .collect(Collectors.joining("; "));
+    }
+
+    private static String named(Quote quote) {
+        return quote.request().given().draft()
+                ? "draft, not numbered yet"
+                : quote.number() + ", revision " + quote.revision();
     }
 
     private static void fact(TableRows table, String what, String words) {
@@ -135,8 +141,8 @@ public final class QuotePage {
     private static void acceptance(Writing page, Quote quote) {
         String mark = PageMark.of(page.document());
         page.heading(PageMark.SIGNED_BELOW);
-        page.paragraph("Quote " + quote.number() + ", revision " + quote.revision() + ", mark " + mark
-                + ". The mark changes with anything that is said above.");
+        page.paragraph(
+                "Quote " + named(quote) + ", mark " + mark + ". The mark changes with anything that is said above.");
         TableRows table = new TableRows(Column.words(""), Column.words(""));
         table.row("place and date", BLANK);
         table.row("name", BLANK);

@@ -118,7 +118,8 @@ final class QuoteLifeTest {
         request("more.csv", 5);
         Files.writeString(
                 shop.resolve("more.csv"),
-                Files.readString(shop.resolve("more.csv")).replaceAll("(?m)^2,.*\n", "3,sloop,LAID-14,2 m,,1,,\n"));
+                Files.readString(shop.resolve("more.csv"))
+                        .replaceAll("(?m)^2,.*\n", "3,sloop Redshank,LAID-14,2 m,,1,,\n"));
         String told =
                 run(0, "quote revise SHOP Q-2601 SHOP/more.csv --time 100ms").out();
         for (String words : List.of("1     quantity  2 ", "2     dropped", "3     new line", "Total before tax:")) {
