@@ -43,7 +43,7 @@ public final class CustomerQuoteJson {
                 .with("customerContact", recipient.contact())
                 .with("shopAddress", letter.address())
                 .with("shopContact", letter.contact())
-                .with("payment", letter.terms().payment())
+                .with("payment", recipient.payment(letter))
                 .with("delivery", letter.terms().delivery())
                 .with("made", quote.made())
                 .with(

@@ -62,6 +62,7 @@ public final class QuoteRequestFile {
     private final Units units;
     private final LocalForm form;
     private final Reading<String> taxes;
+    private final Map<String, Recipient> customers;
     private final List<Map<String, String>> kept = new ArrayList<>();
     /** Whether the request states its number itself, or has the name of its file. */
     private boolean stated;
@@ -73,6 +74,7 @@ public final class QuoteRequestFile {
         units = shop.settings().units();
         form = shop.settings().locale();
         taxes = LetterJson.taxOf(shop.settings().quote().letter());
+        customers = shop.customers();
         FolderFiles files = new FolderFiles(folder, findings);
         files.in(form);
         Products products = files.either(ProductsJson.NAME, ProductsJson.TABLE_NAME)
@@ -123,13 +125,16 @@ public final class QuoteRequestFile {
         if (found.isEmpty()) {
             return Optional.empty();
         }
+        String customer = found.get(0).assembly().ordered().customer();
         return Optional.of(new QuoteRequest(
                 order,
-                found.get(0).assembly().ordered().customer(),
+                customer,
                 day,
                 found.stream()
                         .map(line -> new QuoteLine(line.assembly(), line.demanded(), QuoteLine.Asked.NOTHING))
-                        .toList()));
+                        .toList(),
+                shop.customers().getOrDefault(customer, Recipient.UNKNOWN),
+                QuoteRequest.Given.NOTHING));
     }
 
     private QuoteRequestReading read(Path file) {
@@ -157,7 +162,8 @@ public final class QuoteRequestFile {
                             document.fields().optional("customerNumber", Readings::text, ""),
                             document.fields().optional("address", LetterJson::addressInACell, List.of()),
                             document.fields().optional("contact", Readings::text, ""),
-                            document.fields().optional("tax", taxes, ""));
+                            document.fields().optional("tax", taxes, ""),
+                            "");
                     List<Fields> rows = new ArrayList<>();
                     for (JsonObject line : document.objects("lines")) {
                         rows.add(row(line, id));
@@ -231,7 +237,7 @@ public final class QuoteRequestFile {
                 asking,
                 day,
                 read,
-                recipient,
+                recipient.completedBy(customers.getOrDefault(asking, Recipient.UNKNOWN)),
                 new QuoteRequest.Given(
                         UnpricedRows.lacking(leftOut, names, findings),
                         "",
@@ -271,7 +277,8 @@ public final class QuoteRequestFile {
                 row.optional("customer number", Readings::text, ""),
                 row.optional("address", LetterJson::addressInACell, List.of()),
                 row.optional("contact", Readings::text, ""),
-                row.optional("customer tax", taxes, ""));
+                row.optional("customer tax", taxes, ""),
+                "");
         return known.completedBy(here);
     }
 

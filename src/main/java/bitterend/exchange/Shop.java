@@ -7,6 +7,7 @@ import bitterend.market.Market;
 import bitterend.measure.Length;
 import bitterend.measure.LinearMass;
 import bitterend.packing.Pin;
+import bitterend.quoting.Recipient;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -25,6 +26,7 @@ import java.util.stream.Stream;
  * @param reels what is on the rack
  * @param pins draws that must stay
  * @param supplies offers, rope on order, past orders, learned values
+ * @param customers whom the shop writes to, by name
  * @param digests SHA-256 of every file read, by file name
  * @param leftOut why order lines were left out; empty when all of them can be made
  */
@@ -35,6 +37,7 @@ public record Shop(
         List<Reel> reels,
         List<Pin> pins,
         Supplies supplies,
+        Map<String, Recipient> customers,
         Map<String, String> digests,
         List<Finding> leftOut) {
 
@@ -43,6 +46,7 @@ public record Shop(
         reels = List.copyOf(reels);
         pins = List.copyOf(pins);
         leftOut = List.copyOf(leftOut);
+        customers = Map.copyOf(customers);
         digests = Collections.unmodifiableMap(new TreeMap<>(digests));
     }
 

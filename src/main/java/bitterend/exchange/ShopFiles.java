@@ -34,6 +34,7 @@ public final class ShopFiles {
             PinsCsv.NAME,
             OffersCsv.NAME,
             SuppliersCsv.NAME,
+            CustomersCsv.NAME,
             OnOrderCsv.NAME,
             HistoryCsv.NAME,
             ValuesJson.NAME,

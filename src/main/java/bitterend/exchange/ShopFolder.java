@@ -13,6 +13,7 @@ import bitterend.market.Offer;
 import bitterend.market.Supplier;
 import bitterend.measure.Units;
 import bitterend.packing.Pin;
+import bitterend.quoting.Recipient;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,6 +92,9 @@ public final class ShopFolder {
         List<Reel> reels = reels(ropes);
         List<Pin> pins = pins(wanted, orders, reels);
         Supplies supplies = supplies(settings, ropes, products, catalogue);
+        Map<String, Recipient> customers = files.findTable(CustomersCsv.NAME)
+                .map(new CustomersCsv(settings.quote().letter(), findings)::read)
+                .orElse(Map.of());
         Shop shop = findings.hasErrors()
                 ? null
                 : new Shop(
@@ -102,6 +106,7 @@ public final class ShopFolder {
                                 .toList(),
                         pins,
                         supplies,
+                        customers,
                         files.digests(),
                         Stream.concat(rowsLeftOut.stream(), leftOut.findings().stream())
                                 .filter(Finding::leavesOut)

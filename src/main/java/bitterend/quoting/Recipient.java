@@ -9,10 +9,11 @@ import java.util.List;
  * @param address a line each; empty when not stated
  * @param contact who asked; empty when not stated
  * @param tax rate of tax of every line that names none; empty for the shop's usual one
+ * @param payment terms of payment; empty for those of the shop
  */
-public record Recipient(String number, List<String> address, String contact, String tax) {
+public record Recipient(String number, List<String> address, String contact, String tax, String payment) {
     /** Nothing is known of the customer but the name. */
-    public static final Recipient UNKNOWN = new Recipient("", List.of(), "", "");
+    public static final Recipient UNKNOWN = new Recipient("", List.of(), "", "", "");
 
     public Recipient {
         address = List.copyOf(address);
@@ -24,6 +25,12 @@ public record Recipient(String number, List<String> address, String contact, Str
                 number.isEmpty() ? other.number : number,
                 address.isEmpty() ? other.address : address,
                 contact.isEmpty() ? other.contact : contact,
-                tax.isEmpty() ? other.tax : tax);
+                tax.isEmpty() ? other.tax : tax,
+                payment.isEmpty() ? other.payment : payment);
+    }
+
+    /** The terms of payment of this customer, else those of the shop. */
+    public String payment(Letter letter) {
+        return payment.isEmpty() ? letter.terms().payment() : payment;
     }
 }

@@ -48,7 +48,7 @@ public final class QuoteComparePage {
                 + "; waste by the rule of the quote: value that left the rack, opening and fetching of reels, shared by"
                 + " what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
-                + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what was booked for the reels that were cut, by the length drawn; where nothing was booked, as quoted. Setting up, samples and tests, packing and overhead are not booked: they count as"
+                + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what was booked for the reels that were cut, by the length drawn; where nothing was booked, it counts as quoted, freight by reel being in the rope. Setting up, samples and tests, packing and overhead are not booked: they count as"
                 + " quoted.");
         return page.document();
     }
@@ -98,7 +98,7 @@ public final class QuoteComparePage {
             Money amount = posted.getOrDefault(kind, Money.ZERO);
             Money quoted = posted.containsKey(kind) ? line.quoted().of(kind) : Money.ZERO;
             if (!amount.equals(Money.ZERO) || !quoted.equals(Money.ZERO)) {
-                row(table, kind.words(), quoted, amount);
+                row(table, kind == Kind.FREIGHT ? "freight" : kind.words(), quoted, amount);
             }
         }
         foot(table, List.of(line));

@@ -42,7 +42,7 @@ public final class QuoteListPage {
     private void sums(Writing page, List<QuoteStanding> quotes) {
         page.heading("Sums");
         page.tableApart(table(quotes));
-        page.paragraph("Sums are before tax, of the last revision of each quote.");
+        page.paragraph("Sums are before tax, of the accepted revision of each quote, else of its last.");
     }
 
     private TableRows list(List<QuoteStanding> quotes) {

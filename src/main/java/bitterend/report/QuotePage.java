@@ -83,7 +83,7 @@ public final class QuotePage {
         fact(table, "valid until", quote.validUntil().toString());
         fact(table, "asked for by", asked(quote));
         fact(table, "delivery", quote.made());
-        fact(table, "payment", quote.policy().letter().terms().payment());
+        fact(table, "payment", recipient.payment(quote.policy().letter()));
         fact(table, "delivery terms", quote.policy().letter().terms().delivery());
         return table;
     }

@@ -83,6 +83,7 @@ final class QuotesScreen implements Screen {
             customers.add(line.assembly().ordered().customer());
             orders.add(line.assembly().ordered().source().order());
         });
+        customers.addAll(now.shop().customers().keySet());
         customers.remove("");
         Map<String, Object> values = new HashMap<>();
         values.put("running", pages.isBusy());

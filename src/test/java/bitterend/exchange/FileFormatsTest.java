@@ -27,6 +27,7 @@ final class FileFormatsTest {
                 MeasuredCsv.COLUMNS,
                 OffersCsv.COLUMNS,
                 SuppliersCsv.COLUMNS,
+                CustomersCsv.COLUMNS,
                 OnOrderCsv.COLUMNS,
                 OrdersCsv.columnsWith("placed"))) {
             List<String> names = new ArrayList<>(columns.required());

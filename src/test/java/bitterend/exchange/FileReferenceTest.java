@@ -32,6 +32,7 @@ final class FileReferenceTest {
             ReelsCsv.NAME, ReelsCsv.COLUMNS,
             OffersCsv.NAME, OffersCsv.COLUMNS,
             SuppliersCsv.NAME, SuppliersCsv.COLUMNS,
+            CustomersCsv.NAME, CustomersCsv.COLUMNS,
             OnOrderCsv.NAME, OnOrderCsv.COLUMNS,
             MeasuredCsv.NAME, MeasuredCsv.COLUMNS);
 
@@ -48,7 +49,8 @@ final class FileReferenceTest {
 
     @Test
     void requiredColumns_areMarked() {
-        for (String file : List.of(ReelsCsv.NAME, OffersCsv.NAME, SuppliersCsv.NAME, OnOrderCsv.NAME)) {
+        for (String file :
+                List.of(ReelsCsv.NAME, OffersCsv.NAME, SuppliersCsv.NAME, CustomersCsv.NAME, OnOrderCsv.NAME)) {
             Set<String> marked = REFERENCE.members(file).stream()
                     .filter(member -> member.usual().equals("required"))
                     .map(Member::name)

@@ -128,6 +128,7 @@ final class SameShopTest {
                 shop.reels(),
                 shop.pins(),
                 shop.supplies(),
+                shop.customers(),
                 Map.of(),
                 shop.leftOut());
     }

@@ -74,7 +74,8 @@ final class QuoteBookScreenTest {
     void list_hasItsSums() {
         String text = loft.ada().get(BOOK).text();
         assertTrue(text.contains("Sums"), text);
-        assertTrue(text.contains("Sums are before tax, of the last revision of each quote."), text);
+        assertTrue(
+                text.contains("Sums are before tax, of the accepted revision of each quote, else of its last."), text);
     }
 
     /** What follows from an answer is said: what is in the order book, and a day that is earlier than the quote promised. */

@@ -111,6 +111,7 @@ public final class AskLate {
                         now.reels(),
                         now.pins(),
                         supplies.expecting(orders),
+                        now.customers(),
                         now.digests(),
                         now.leftOut()),
                 shop.rack(),

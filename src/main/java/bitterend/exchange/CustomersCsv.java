@@ -1,0 +1,58 @@
+package bitterend.exchange;
+
+import bitterend.exchange.form.CsvColumns;
+import bitterend.exchange.form.CsvTable;
+import bitterend.exchange.form.Fields;
+import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.Reading;
+import bitterend.exchange.form.Readings;
+import bitterend.finding.Findings;
+import bitterend.finding.LookAlike;
+import bitterend.quoting.Letter;
+import bitterend.quoting.Recipient;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads {@code customers.csv}: one row for each customer whom the shop writes to. */
+final class CustomersCsv {
+    static final String NAME = "customers.csv";
+    static final CsvColumns COLUMNS =
+            new CsvColumns(List.of("customer"), List.of("number", "address", "contact", "tax", "payment", "note"));
+
+    private final Reading<String> taxes;
+    private final Findings findings;
+
+    /** @param letter the rates of tax that a customer may have */
+    CustomersCsv(Letter letter, Findings findings) {
+        taxes = LetterJson.taxOf(letter);
+        this.findings = findings;
+    }
+
+    /** The customers by name. */
+    Map<String, Recipient> read(InputFile file) {
+        Map<String, Recipient> customers = new HashMap<>();
+        Map<String, String> names = new HashMap<>();
+        Map<String, String> numbers = new HashMap<>();
+        LookAlike alike = new LookAlike();
+        for (Fields row : new CsvTable(file, COLUMNS, findings).rows()) {
+            String name = row.require("customer", Readings::text, "?" + row.place());
+            Recipient recipient = new Recipient(
+                    row.optional("number", Readings::text, ""),
+                    row.optional("address", LetterJson::addressInACell, List.of()),
+                    row.optional("contact", Readings::text, ""),
+                    row.optional("tax", taxes, ""),
+                    row.optional("payment", Readings::text, ""));
+            row.optional("note", Readings::text, "");
+            row.once("customer", name, names);
+            row.unlike("customer", name, alike);
+            if (!recipient.number().isEmpty()) {
+                row.once("number", recipient.number(), numbers);
+            }
+            if (row.sound()) {
+                customers.put(name, recipient);
+            }
+        }
+        return customers;
+    }
+}
