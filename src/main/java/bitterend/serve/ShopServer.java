@@ -15,6 +15,8 @@ import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.function.Predicate;
+import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -109,6 +111,8 @@ public final class ShopServer implements AutoCloseable {
             config.routes.before(office::check);
             screens.forEach(screen -> screen.serve(config));
             config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
+            config.routes.exception(EofException.class, (gone, request) -> cutShort(request));
+            config.routes.exception(BadMessageException.class, (wrong, request) -> cutShort(request));
             config.routes.exception(Exception.class, (fault, request) -> {
                 request.status(500);
                 site.tell(request, noted.noted(request, fault));
@@ -151,6 +155,13 @@ public final class ShopServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16_384);
         });
+    }
+
+    /** What was sent ends in its midst or is no request: whoever sent it has gone, or is no browser. */
+    private static void cutShort(Context request) {
+        request.status(400)
+                .contentType("text/plain; charset=utf-8")
+                .result("This request is not whole. Nothing was booked.\n");
     }
 
     private static void told(Site site, Context request, HttpResponseException fault) {

@@ -86,6 +86,11 @@ final class EveryCommandTest {
             Map.entry("stock condemn", List.of("stock condemn SHOP E9 --note wet_since_the_roof_let_rain_in")),
             Map.entry("stock send", List.of("stock send SHOP E9 North_Quay"))));
 
+    /** What is typed to write, with what comes before. */
+    static List<String> writing() {
+        return WRITING.values().stream().flatMap(List::stream).toList();
+    }
+
     /** What is no page, with the reason; every other command that prints a result offers it as HTML and as PDF. */
     private static final Map<String, Set<String>> NO_PAGE = Map.of(
             "writes the file that it is there for, and prints where",

@@ -19,8 +19,9 @@ import java.util.stream.Collectors;
 final class Visitor {
     private static final Pattern TOKEN = Pattern.compile("data-token=\"([^\"]+)\"");
 
+    private final CookieManager cookies = new CookieManager();
     private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager())
+            .cookieHandler(cookies)
             .followRedirects(HttpClient.Redirect.ALWAYS)
             .build();
     private final String url;
@@ -125,6 +126,13 @@ final class Visitor {
     String token() {
         Matcher token = TOKEN.matcher(get("/find").page());
         return token.find() ? token.group(1) : "";
+    }
+
+    /** What it was given to keep, as it sends it. */
+    String cookies() {
+        return cookies.getCookieStore().getCookies().stream()
+                .map(cookie -> cookie.getName() + "=" + cookie.getValue())
+                .collect(Collectors.joining("; "));
     }
 
     private static String encoded(String text) {

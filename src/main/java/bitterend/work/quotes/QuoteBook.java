@@ -76,7 +76,7 @@ public final class QuoteBook {
         Optional<QuoteName> name = revision == 0
                 ? folder.last(number)
                 : folder.names().stream()
-                        .filter(new QuoteName(number, revision)::equals)
+                        .filter(known -> known.number().equals(number) && known.revision() == revision)
                         .findFirst();
         return name.flatMap(known -> folder.read(known, findings));
     }

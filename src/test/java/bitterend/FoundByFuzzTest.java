@@ -1,0 +1,27 @@
+package bitterend;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What the fuzzer begins with, and what it ever found, without the fuzzer. */
+final class FoundByFuzzTest {
+    static final Path FOUND = Path.of("src/test/resources/fuzz");
+
+    @ParameterizedTest
+    @EnumSource
+    void whatWasFound_isToldOrBorne(FuzzIT.Target target) throws IOException {
+        target.seeds().forEach(target::tried);
+        Path found = target.found();
+        if (Files.isDirectory(found)) {
+            try (Stream<Path> files = Files.list(found)) {
+                for (Path file : files.sorted().toList()) {
+                    target.tried(Files.readAllBytes(file));
+                }
+            }
+        }
+    }
+}

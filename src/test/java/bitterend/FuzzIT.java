@@ -1,0 +1,128 @@
+package bitterend;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.cli.FilesFuzz;
+import bitterend.cli.PapersFuzz;
+import bitterend.cli.WordsFuzz;
+import bitterend.cli.WorkbookFuzz;
+import bitterend.serve.RequestFuzz;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * A fuzzer that is led by coverage (Jazzer) tries whatever it comes upon on every reader, the command line and the page: nothing is
+ * a fault of the program, and nothing goes on without end. {@code -Dfuzz.seconds=3600} tries each for an hour, {@code -Dfuzz.seed=7}
+ * begins otherwise. What it finds goes into {@code src/test/resources/fuzz}, where {@link FoundByFuzzTest} tries it ever after.
+ */
+final class FuzzIT {
+    private static final int SECONDS = Integer.getInteger("fuzz.seconds", 10);
+    private static final int BEGIN_SECONDS = 180;
+    private static final int ONE_SECONDS = 60;
+    private static final int LONGEST = 20_000;
+    private static final Path WORDS = FoundByFuzzTest.FOUND.resolve("words.dict");
+
+    private final Path folder;
+
+    FuzzIT(@TempDir Path folder) {
+        this.folder = folder;
+    }
+
+    /** What is tried on, and what it begins with. */
+    enum Target {
+        FILES(FilesFuzz.class, FilesFuzz::seeds, FilesFuzz::fuzzerTestOneInput),
+        PAPERS(PapersFuzz.class, PapersFuzz::seeds, PapersFuzz::fuzzerTestOneInput),
+        WORKBOOK(WorkbookFuzz.class, WorkbookFuzz::seeds, WorkbookFuzz::fuzzerTestOneInput),
+        COMMANDS(WordsFuzz.class, WordsFuzz::seeds, WordsFuzz::fuzzerTestOneInput),
+        REQUESTS(RequestFuzz.class, RequestFuzz::seeds, RequestFuzz::fuzzerTestOneInput);
+
+        private final Class<?> type;
+        private final Supplier<List<byte[]>> seeds;
+        private final Try one;
+
+        /** One try of it. */
+        interface Try {
+            void with(byte[] data);
+        }
+
+        Target(Class<?> type, Supplier<List<byte[]>> seeds, Try one) {
+            this.type = type;
+            this.seeds = seeds;
+            this.one = one;
+        }
+
+        void tried(byte[] data) {
+            one.with(data);
+        }
+
+        List<byte[]> seeds() {
+            return seeds.get();
+        }
+
+        /** Where what was found of it is kept. */
+        Path found() {
+            return FoundByFuzzTest.FOUND.resolve(type.getSimpleName());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whateverIsTried_isToldOrBorne(Target target) throws IOException, InterruptedException {
+        Path begin = Files.createDirectory(folder.resolve("seeds"));
+        int count = 0;
+        for (byte[] seed : target.seeds()) {
+            Files.write(begin.resolve("seed-" + count++), seed);
+        }
+        Path grown = Files.createDirectory(folder.resolve("grown"));
+        Path log = folder.resolve("log");
+        Process fuzzer = new ProcessBuilder(List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx1500m",
+                        "-Djava.io.tmpdir=" + Files.createDirectory(folder.resolve("tmp")),
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        "com.code_intelligence.jazzer.Jazzer",
+                        "--target_class=" + target.type.getName(),
+                        "--instrumentation_includes=bitterend.**",
+                        "--custom_hook_excludes=**",
+                        // The tries themselves call the page at its own address.
+                        "--disabled_hooks=com.code_intelligence.jazzer.sanitizers.ServerSideRequestForgery",
+                        "--reproducer_path=" + folder,
+                        "-max_total_time=" + SECONDS,
+                        "-len_control=0",
+                        "-max_len=" + LONGEST,
+                        "-timeout=" + ONE_SECONDS,
+                        "-seed=" + Long.getLong("fuzz.seed", 1),
+                        "-dict=" + WORDS.toAbsolutePath(),
+                        "-artifact_prefix=" + folder + "/",
+                        "-print_final_stats=1",
+                        grown.toString(),
+                        begin.toString()))
+                .redirectErrorStream(true)
+                .redirectOutput(log.toFile())
+                .start();
+        try {
+            assertTrue(fuzzer.waitFor(SECONDS + BEGIN_SECONDS, TimeUnit.SECONDS), () -> told(log));
+        } finally {
+            fuzzer.destroyForcibly();
+        }
+        assertEquals(0, fuzzer.exitValue(), () -> told(log));
+        assertTrue(Files.readString(log).contains("stat::number_of_executed_units"), () -> told(log));
+    }
+
+    private static String told(Path log) {
+        try {
+            return Files.readString(log);
+        } catch (IOException fault) {
+            return fault.toString();
+        }
+    }
+}
