@@ -125,4 +125,14 @@ final class Stall {
                 false,
                 Reel.Where.UNKNOWN);
     }
+
+    static Offer sold(String id, String supplier, long metres, long price) {
+        Offer offer = offer(id, metres, price);
+        return new Offer(id, supplier, offer.rope(), offer.made(), offer.terms());
+    }
+
+    static Orders sent(List<Piece> pieces, List<Offer> offers, List<Supplier> suppliers) {
+        Orders plain = orders(pieces, offers);
+        return new Orders(plain.day(), List.of(), market(offers, suppliers), late(0));
+    }
 }

@@ -175,265 +175,6 @@ final class WaysToBuyTest {
                 LocalDate.of(2026, 3, 13), advise(closed).best().lines().get(0).orderBy());
     }
 
-    /** Two orders of a reel of 100 each: with money for one, the urgent one is served and the other has no rope. */
-    @Test
-    void budget_servesTheUrgentOrdersAndNamesTheOthers() {
-        List<Piece> pieces = List.of(
-                Stall.piece("LATER", "1.1", 90, Stall.DAY.plusDays(60)),
-                Stall.piece("URGENT", "1.1", 90, Stall.DAY.plusDays(2)));
-        Orders orders = Stall.orders(pieces, List.of(Stall.offer("big", 100, 80)));
-        Advice advice = spending(orders, new Spending(new Money(100), Spending.FOREVER), Map.of());
-        assertTrue(advice.findRecommended().isEmpty());
-        assertEquals(new Money(60).fine(), advice.ways().get(0).overBudget());
-        assertEquals(List.of("LATER/1.1"), advice.unpaid());
-        assertEquals(1, advice.act().set().of("big"));
-        assertEquals(List.of("URGENT/1.1"), advice.act().lines().get(0).need().without());
-        Advice enough = spending(orders, new Spending(new Money(160), Spending.FOREVER), Map.of());
-        assertEquals(new Money(160).fine(), enough.act().paid());
-        assertEquals(List.of(), enough.unpaid());
-        assertTrue(enough.findAffordable().isEmpty());
-    }
-
-    /** Two pieces of one line want a reel each: the money for one buys one, and one piece stays without rope. */
-    @Test
-    void budget_paysForThePiecesOfALineOneByOne() {
-        Orders orders = Stall.orders(Stall.pieces(90, 2), List.of(Stall.offer("big", 100, 80)));
-        Advice advice = spending(orders, new Spending(new Money(100), Spending.FOREVER), Map.of());
-        assertEquals(1, advice.act().set().of("big"));
-        assertEquals(new Money(80).fine(), advice.act().paid());
-        assertEquals(List.of("A/1.2"), advice.unpaid());
-        Advice nothing = spending(orders, new Spending(new Money(79), Spending.FOREVER), Map.of());
-        assertEquals(ReelSet.EMPTY, nothing.act().set());
-        assertEquals(List.of("A/1.1", "A/1.2"), nothing.unpaid());
-    }
-
-    /** Both are to be cut within the week: priority comes before the day. */
-    @Test
-    void budget_servesTheClassThenThePriorityThenTheDay() {
-        List<Piece> pieces = List.of(
-                urgent("SOONER", 5, Stall.DAY.plusDays(3)),
-                urgent("WEIGHTIER", 2, Stall.DAY.plusDays(4)),
-                urgent("TODAY", 9, Stall.DAY));
-        Orders orders = Stall.orders(pieces, List.of(Stall.offer("big", 100, 80)));
-        assertEquals(
-                List.of("WEIGHTIER/1.1", "SOONER/1.1"),
-                spending(orders, new Spending(new Money(80), Spending.FOREVER), Map.of())
-                        .unpaid());
-        assertEquals(
-                List.of("SOONER/1.1"),
-                spending(orders, new Spending(new Money(160), Spending.FOREVER), Map.of())
-                        .unpaid());
-    }
-
-    /** What a supplier charges by order is paid, too: 80 and 25 are above 100. */
-    @Test
-    void budget_countsTheFreightByOrder() {
-        Supplier works = new Supplier(
-                "Works",
-                "",
-                "",
-                new Supplier.Freight(new Money(25), MassPrice.NOTHING, Supplier.Freight.NEVER),
-                Money.ZERO,
-                null,
-                "");
-        Orders orders = of(Stall.pieces(90, 2), List.of(sold("big", "Works", 100, 80)), List.of(works));
-        assertEquals(
-                ReelSet.EMPTY,
-                spending(orders, new Spending(new Money(100), Spending.FOREVER), Map.of())
-                        .act()
-                        .set());
-        assertEquals(
-                new Money(105).fine(),
-                spending(orders, new Spending(new Money(110), Spending.FOREVER), Map.of())
-                        .act()
-                        .paid());
-    }
-
-    /** The least cost pays 1240: with a budget of 1000 the least paid is recommended. */
-    @Test
-    void wayAboveTheBudget_isShownButNotRecommended() {
-        Offer long200 = tolerant("A200", 200, 620 * EURO, Ratio.percent(5));
-        List<Piece> pieces = new ArrayList<>();
-        for (int n = 1; n <= 4; n++) {
-            pieces.add(millimetres("A/1." + n, 47_600, LocalDate.MAX));
-        }
-        Orders orders = Stall.orders(pieces, List.of(), DEAR, List.of(long200, Stall.offer("B100", 100, 350 * EURO)));
-        Advice advice = spending(orders, new Spending(new Money(800 * EURO), Spending.FOREVER), Map.of());
-        assertEquals(new Money(700 * EURO).fine(), advice.act().paid());
-        assertEquals(new Money(440 * EURO).fine(), advice.way(Aim.LEAST_COST).overBudget());
-    }
-
-    /** Three ways to have two pieces: 120, 150 and 300 are paid, the dearer the less it costs; 200 may be paid. */
-    @Test
-    void leastCostWithinTheBudget_isTheOneBetween() {
-        StockValue all = length -> new UnitPrice(1000).of(length);
-        List<Offer> offers =
-                List.of(Stall.offer("small", 60, 60), Stall.offer("middle", 210, 150), Stall.offer("large", 600, 300));
-        Orders orders = Stall.orders(Stall.pieces(60, 2), List.of(), all, offers);
-        Advice advice = spending(orders, new Spending(new Money(200), Spending.FOREVER), Map.of());
-        assertEquals(1, advice.way(Aim.LEAST_COST).purchase().set().of("large"));
-        assertEquals(1, advice.act().set().of("middle"));
-        assertEquals(2, advice.way(Aim.LEAST_PAID).purchase().set().of("small"));
-    }
-
-    /** Work takes 10 m a week. Of two of 60 there are 80 left of two reels of 100, 180 of one of 300: 18 weeks. */
-    @Test
-    void mostWeeks_boundWhatIsLeftOnceTheOrdersAreCut() {
-        List<Offer> offers = List.of(Stall.offer("short", 100, 100), Stall.offer("long", 300, 120));
-        Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(10));
-        Orders orders = Stall.orders(Stall.pieces(60, 2), offers);
-        Advice enough = spending(orders, new Spending(Spending.ANY, 18), weekly);
-        assertEquals(1, enough.act().set().of("long"), "a reel of 300 lasts 30 weeks, what is left of it 18");
-        assertEquals(List.of(), enough.tooLong());
-        Advice fewer = spending(orders, new Spending(Spending.ANY, 17), weekly);
-        for (Way way : fewer.ways()) {
-            assertEquals(2, way.purchase().set().of("short"));
-            assertEquals(List.of(), way.overWeeks());
-        }
-        TooLong left = fewer.tooLong().get(0);
-        assertEquals(1, left.set().of("long"));
-        assertEquals(180, left.tenths());
-        assertEquals(fewer.best().cost().minus(enough.best().cost()), left.saved(), "costs compare");
-    }
-
-    /** A piece of 250 wants the reel of 300 whatever is said of weeks; of two that hold it the one that lasts less is given. */
-    @Test
-    void mostWeeks_whereNoWayKeepsWithin_theLeastIsLeft() {
-        List<Offer> offers =
-                List.of(Stall.offer("short", 100, 100), Stall.offer("long", 300, 120), Stall.offer("longer", 400, 110));
-        Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(10));
-        Advice advice = spending(Stall.orders(Stall.pieces(250, 1), offers), new Spending(Spending.ANY, 2), weekly);
-        assertEquals(1, advice.ways().size());
-        assertEquals(1, advice.act().set().of("long"));
-        assertEquals(0, advice.act().set().of("longer"));
-        assertEquals(List.of(Stall.ROPE), advice.ways().get(0).overWeeks());
-    }
-
-    /** A way that keeps within the weeks is found wherever trying set by set finds one, and costs no more than any of them. */
-    @Test
-    void mostWeeks_inSmallShops_areKeptWhereAnySetKeepsThem() {
-        Random dice = new Random(20260303);
-        for (int round = 0; round < Integer.getInteger("shops", 60) / 3; round++) {
-            List<Offer> offers = List.of(
-                    Stall.offer("a", 40 + dice.nextInt(60), 30 + dice.nextInt(60)),
-                    Stall.offer("b", 100 + dice.nextInt(100), 60 + dice.nextInt(60)),
-                    Stall.offer("c", 200 + dice.nextInt(200), 90 + dice.nextInt(60)));
-            Orders orders = Stall.orders(
-                    Stall.pieces(10 + dice.nextInt(30), 1 + dice.nextInt(4), 20 + dice.nextInt(15), 2), offers);
-            Map<String, Length> weekly = Map.of(Stall.ROPE, Length.ofMetres(5 + dice.nextInt(10)));
-            int most = 1 + dice.nextInt(15);
-            Advice free = spending(orders, Spending.UNLIMITED, weekly);
-            Advice advice = spending(orders, new Spending(Spending.ANY, most), weekly);
-            String told = "seed 20260303, round " + round;
-            long cover = free.ways().stream()
-                    .mapToLong(way -> way.covers().get(0).left().mm())
-                    .min()
-                    .orElseThrow();
-            for (Way way : advice.ways()) {
-                assertTrue(
-                        way.overWeeks().isEmpty() || way.covers().get(0).left().mm() <= cover,
-                        told + ": more is left with the limit than without");
-            }
-            assertTrue(advice.best().cost().compareTo(free.best().cost()) >= 0, told);
-            assertTrue(advice.best().bound().compareTo(advice.best().cost()) <= 0, told);
-        }
-    }
-
-    /** Three ropes with a way for 60, 150 and 300 each: the money is spent where it saves most, over all of them. */
-    @Test
-    void budget_isSpentWhereItSavesMost_overAllRopes() {
-        List<PartFound> parts = new ArrayList<>();
-        Random dice = new Random(5);
-        for (int round = 0; round < 200; round++) {
-            parts.clear();
-            int ropes = 2 + dice.nextInt(4);
-            for (int rope = 0; rope < ropes; rope++) {
-                List<Purchase> ways = new ArrayList<>();
-                for (int way = 0; way < 4; way++) {
-                    ways.add(bought("r" + rope + "w" + way, 20 + dice.nextInt(100), 500 - dice.nextInt(200)));
-                }
-                parts.add(PartFound.of(ways.get(0), List.of(), List.of()).with(ways));
-            }
-            List<Offer> offers = parts.stream()
-                    .flatMap(part -> part.found().stream())
-                    .map(each -> Stall.offer(
-                            each.set().counts().firstKey(),
-                            100,
-                            each.paid().rounded().minor()))
-                    .toList();
-            Money budget = new Money(40L * ropes + dice.nextInt(30 * ropes));
-            Combination all = new Combination(Stall.market(offers, List.of()), parts);
-            Purchase found = all.together(all.within(budget.fine()));
-            long best = least(parts, 0, budget.fine().millis());
-            if (best < Long.MAX_VALUE) {
-                assertTrue(found.paid().compareTo(budget.fine()) <= 0);
-                assertEquals(best, found.cost().millis(), "seed 5, round " + round);
-            }
-        }
-    }
-
-    /** The tie of one rope is settled for the least paid: no way between may have it the other way and cost less. */
-    @Test
-    void tieThatIsSettled_isSettledForEveryWay() {
-        List<Purchase> tied = List.of(bought("a1", 100, 60), bought("a2", 200, 50));
-        List<Purchase> other = List.of(bought("b1", 100, 60), bought("b2", 300, 55));
-        Orders orders = Stall.orders(
-                List.of(),
-                List.of(
-                        Stall.offer("a1", 100, 100),
-                        Stall.offer("a2", 200, 200),
-                        Stall.offer("b1", 100, 100),
-                        Stall.offer("b2", 300, 300)));
-        List<PartFound> parts = List.of(found(tied, 35), found(other, 55));
-        PartBuyer none = new PartBuyer(
-                orders,
-                FullStrategy.patternsAlone(),
-                Effort.of(Duration.ofSeconds(1)),
-                new CoverLimit(new Covers(orders, Map.of()), Spending.UNLIMITED));
-        Advice advice = new WaysChosen(
-                        orders, List.of(none, none), parts, new WaysChosen.Bounds(Map.of(), Spending.UNLIMITED, 1))
-                .advice((anyway, late) -> {
-                    throw new IllegalStateException("there is no budget");
-                });
-        assertEquals(1, advice.ties().size());
-        assertEquals(2, advice.ways().size(), advice.ways().toString());
-        assertTrue(advice.ways()
-                        .get(1)
-                        .purchase()
-                        .cost()
-                        .compareTo(advice.ways().get(0).purchase().cost())
-                < 0);
-    }
-
-    private static PartFound found(List<Purchase> all, long bound) {
-        PartFound any = PartFound.of(all.get(0).boundedBy(new Money(bound).fine()), List.of(), List.of());
-        return any.with(all);
-    }
-
-    private static long least(List<PartFound> parts, int part, long money) {
-        if (part == parts.size()) {
-            return 0;
-        }
-        long least = Long.MAX_VALUE;
-        for (Purchase each : parts.get(part).found()) {
-            long left = money - each.paid().millis();
-            long rest = left < 0 ? Long.MAX_VALUE : least(parts, part + 1, left);
-            least = rest == Long.MAX_VALUE ? least : Math.min(least, each.cost().millis() + rest);
-        }
-        return least;
-    }
-
-    private static Purchase bought(String offer, long paid, long cost) {
-        return new Purchase(
-                ReelSet.EMPTY.with(offer, 1),
-                new Money(cost).fine(),
-                Cost.ZERO,
-                new Paid(new Money(paid).fine(), Cost.ZERO),
-                Left.NONE,
-                List.of(),
-                List.of());
-    }
-
     /** Fifty-two of one size: one more of it is no other choice; the one of other sizes is. */
     @Test
     void nextBest_isAnotherChoiceOfSizes() {
@@ -449,26 +190,6 @@ final class WaysToBuyTest {
                 advise(Stall.orders(Stall.pieces(8, 12), offers.subList(0, 1))).next());
     }
 
-    /** 40 on the rack, 200 bought, 130 cut: 110 left, at 5 a week for 22 weeks. */
-    @Test
-    void cover_isWhatIsLeftByTheWeek() {
-        Orders orders = Stall.orders(
-                Stall.pieces(65, 2), List.of(Stall.reel("R1", 40)), DEAR, List.of(Stall.offer("a", 200, 100)));
-        Advice advice = spending(orders, new Spending(Spending.ANY, 20), Map.of(Stall.ROPE, Length.ofMetres(5)));
-        assertEquals(List.of(Stall.ROPE), advice.ways().get(0).overWeeks());
-        assertEquals(1, advice.act().set().of("a"), "no way has fewer weeks");
-        advice = spending(orders, new Spending(Spending.ANY, 40), Map.of(Stall.ROPE, Length.ofMetres(5)));
-        Cover cover = advice.ways().get(0).covers().get(0);
-        assertEquals(Length.ofMetres(110), cover.left());
-        assertEquals(220, cover.tenths());
-        assertFalse(spending(orders, Spending.UNLIMITED, Map.of())
-                .ways()
-                .get(0)
-                .covers()
-                .get(0)
-                .isKnown());
-    }
-
     /** Two ropes of one supplier: his freight by order is paid once; the one by reel and weight for each reel. */
     @Test
     void freightByOrder_isPaidOnce() {
@@ -480,7 +201,7 @@ final class WaysToBuyTest {
                 Money.ZERO,
                 null,
                 "");
-        Orders orders = of(Stall.pieces(80, 2), List.of(sold("a", "Works", 100, 70)), List.of(works));
+        Orders orders = Stall.sent(Stall.pieces(80, 2), List.of(Stall.sold("a", "Works", 100, 70)), List.of(works));
         Purchase purchase = advise(orders).best();
         assertEquals(new Paid(new Money(140).fine(), new Money(25).fine()), purchase.bill());
         assertEquals(new Money(165).fine(), advise(orders).paidBound());
@@ -497,16 +218,16 @@ final class WaysToBuyTest {
                 Money.ZERO,
                 null,
                 "");
-        List<Offer> offers = List.of(sold("far", "Works", 100, 70), sold("near", "Loft", 100, 80));
+        List<Offer> offers = List.of(Stall.sold("far", "Works", 100, 70), Stall.sold("near", "Loft", 100, 80));
         assertEquals(
                 1,
-                advise(of(Stall.pieces(80, 1), offers, List.of(works)))
+                advise(Stall.sent(Stall.pieces(80, 1), offers, List.of(works)))
                         .best()
                         .set()
                         .of("near"));
         assertEquals(
                 3,
-                advise(of(Stall.pieces(80, 3), offers, List.of(works)))
+                advise(Stall.sent(Stall.pieces(80, 3), offers, List.of(works)))
                         .best()
                         .set()
                         .of("far"));
@@ -516,45 +237,22 @@ final class WaysToBuyTest {
     @Test
     void leastOrder_isReachedOrTold() {
         Supplier works = new Supplier("Works", "", "", Supplier.Freight.NONE, new Money(150), null, "");
-        Purchase alone = advise(of(Stall.pieces(80, 1), List.of(sold("far", "Works", 100, 80)), List.of(works)))
+        Purchase alone = advise(Stall.sent(Stall.pieces(80, 1), List.of(Stall.sold("far", "Works", 100, 80)), List.of(works)))
                 .best();
         assertEquals(2, alone.set().of("far"));
-        List<Offer> both = List.of(sold("far", "Works", 100, 80), sold("near", "Loft", 100, 95));
+        List<Offer> both = List.of(Stall.sold("far", "Works", 100, 80), Stall.sold("near", "Loft", 100, 95));
         assertEquals(
                 1,
-                advise(of(Stall.pieces(80, 1), both, List.of(works)))
+                advise(Stall.sent(Stall.pieces(80, 1), both, List.of(works)))
                         .way(Aim.LEAST_PAID)
                         .purchase()
                         .set()
                         .of("near"));
-        Offer last = Stall.limited(sold("far", "Works", 100, 80), 1, 1, 0);
-        Way told = advise(of(Stall.pieces(80, 1), List.of(last), List.of(works)))
+        Offer last = Stall.limited(Stall.sold("far", "Works", 100, 80), 1, 1, 0);
+        Way told = advise(Stall.sent(Stall.pieces(80, 1), List.of(last), List.of(works)))
                 .ways()
                 .get(0);
         assertTrue(told.bill().objections().get(0) instanceof Bill.Objection.BelowMinimumOrder, told.toString());
-    }
-
-    private static Piece urgent(String order, int priority, LocalDate due) {
-        Piece piece = Stall.piece(order, "1.1", 90, due);
-        return new Piece(
-                piece.id(),
-                new Piece.Source(order, "1", due, priority),
-                piece.choices(),
-                Piece.Matching.NONE,
-                "",
-                false,
-                piece.cut(),
-                "plain / plain");
-    }
-
-    private static Offer sold(String id, String supplier, long metres, long price) {
-        Offer offer = Stall.offer(id, metres, price);
-        return new Offer(id, supplier, offer.rope(), offer.made(), offer.terms());
-    }
-
-    private static Orders of(List<Piece> pieces, List<Offer> offers, List<Supplier> suppliers) {
-        Orders plain = Stall.orders(pieces, offers);
-        return new Orders(plain.day(), List.of(), Stall.market(offers, suppliers), Stall.late(0));
     }
 
     private static PackingProblem closing(Orders orders, LocalDate day) {
@@ -592,11 +290,6 @@ final class WaysToBuyTest {
                 new Offer.Made(
                         Written.worked(Length.ofMetres(metres)), tolerance, Reel.Known.METERED, false, "", false),
                 Offer.Terms.of(new Money(price)));
-    }
-
-    private static Advice spending(Orders orders, Spending spending, Map<String, Length> weekly) {
-        return new Buyer(orders, FullStrategy.patternsAlone(), Effort.of(Duration.ofSeconds(10)), spending, weekly)
-                .advise();
     }
 
     private static Advice advise(Orders orders) {
