@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.buying.Advice;
+import bitterend.buying.Aim;
 import bitterend.buying.Assumed;
 import bitterend.buying.Orders;
 import bitterend.buying.Purchase;
@@ -44,9 +45,12 @@ public final class BuyAdvicePage {
         BuyWaysBlock ways = new BuyWaysBlock(figures, words, orders, advice, assumed);
         page.paragraph(act(orders, advice, assumed.spending()) + ways.proof());
         unpaid(page, advice);
-        advice.ties().forEach(tie -> page.paragraph(tie(orders, tie)));
+        if (advice.ties().size() == 1) {
+            page.paragraph(tie(orders, advice.ties().get(0)));
+        }
         ways.write(page);
         next(page, orders, advice);
+        ties(page, orders, advice);
         troubles(page, orders, advice);
         new ShortagePage(figures).section(page, until, ropes);
         new BuyAssumed(figures).write(page, orders, assumed, others(orders, advice));
@@ -70,12 +74,15 @@ public final class BuyAdvicePage {
 
     /** What the recommended way is. */
     private static String called(Advice advice) {
-        if (advice.ways().size() == 1) {
-            return advice.ties().isEmpty()
+        Way way = advice.findRecommended().orElseThrow();
+        boolean tied = !advice.ties().isEmpty() && way.aims().contains(Aim.LEAST_COST);
+        if (!tied) {
+            return advice.ways().size() == 1
                     ? ": the least paid and the least cost alike"
-                    : ": the least paid, and but for a tie the least cost";
+                    : ": the " + BuyWayWords.name(advice, way);
         }
-        return ": the " + BuyWayWords.name(advice, advice.findRecommended().orElseThrow());
+        return ": " + (advice.ways().size() == 1 ? "the least paid, and " : "") + "but for "
+                + (advice.ties().size() == 1 ? "a tie" : "ties") + " the least cost";
     }
 
     /** What the budget can pay for, where it is below the least paid. */
@@ -98,6 +105,30 @@ public final class BuyAdvicePage {
                 + figures.money(tie.difference()) + " less and pay " + figures.money(tie.saved())
                 + " more. The difference of " + figures.money(tie.difference()) + " lies inside what is unproven ("
                 + figures.atMost(tie.unproven()) + "), so the least paid is taken.";
+    }
+
+    /** Several ties, a row each. */
+    private void ties(Writing page, Orders orders, Advice advice) {
+        if (advice.ties().size() < 2) {
+            return;
+        }
+        String currency = figures.currency().currency();
+        page.heading("Ties");
+        TableRows table = new TableRows(
+                Column.words("Other reels"),
+                Column.figure("cost\nless,\n" + currency),
+                Column.figure("pay\nmore,\n" + currency),
+                Column.figure("unproven,\n" + currency));
+        for (Tie tie : advice.ties()) {
+            table.row(
+                    words.change(tie.taken(), tie.cheaper(), orders),
+                    words.bare(tie.difference()),
+                    words.bare(tie.saved()),
+                    words.bare(tie.unproven()));
+        }
+        page.table(table);
+        page.paragraph(
+                "What each would cost less lies inside what is unproven of its rope, so the least paid is taken.");
     }
 
     /** What has no rope if no more is paid than may be. */

@@ -237,7 +237,8 @@ final class WaysToBuyTest {
     @Test
     void leastOrder_isReachedOrTold() {
         Supplier works = new Supplier("Works", "", "", Supplier.Freight.NONE, new Money(150), null, "");
-        Purchase alone = advise(Stall.sent(Stall.pieces(80, 1), List.of(Stall.sold("far", "Works", 100, 80)), List.of(works)))
+        Purchase alone = advise(
+                        Stall.sent(Stall.pieces(80, 1), List.of(Stall.sold("far", "Works", 100, 80)), List.of(works)))
                 .best();
         assertEquals(2, alone.set().of("far"));
         List<Offer> both = List.of(Stall.sold("far", "Works", 100, 80), Stall.sold("near", "Loft", 100, 95));
