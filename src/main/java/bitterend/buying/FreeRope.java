@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Rope on the rack that is there for the orders in hand and for those to come: sound, in stretches that are worth keeping. What is
@@ -57,6 +58,29 @@ public final class FreeRope {
                 .reduce(Length.ZERO, Length::plus);
     }
 
+    /** Its stretches, for whoever lays pieces on them; what is kept for an order is among them where that has something booked. */
+    public List<Length> stretches(Rope rope) {
+        return reels.stream()
+                .filter(reel -> reel.rope().equals(rope.id()) && mayBeCut(reel))
+                .flatMap(reel -> stretches(rope, reel))
+                .toList();
+    }
+
+    private Stream<Length> stretches(Rope rope, Reel reel) {
+        if (reel.custody().isReserved()) {
+            return isBooked(rope, reel.custody().order()) ? runs(rope, reel, Length.ZERO) : Stream.empty();
+        }
+        Length held = reel.custody().heldOn(day).stream()
+                .filter(each -> !isBooked(rope, each.name()))
+                .map(Held::length)
+                .reduce(Length.ZERO, Length::plus);
+        return runs(rope, reel, held);
+    }
+
+    private boolean isBooked(Rope rope, String order) {
+        return !order.isEmpty() && booked(rope, order).isPositive();
+    }
+
     private boolean mayBeCut(Reel reel) {
         return !reel.custody().isCustomersOwn()
                 && !reel.custody().isOnHold()
@@ -87,9 +111,12 @@ public final class FreeRope {
 
     /** Certain rope without flaws, in stretches that are worth keeping. */
     private static Length usable(Rope rope, Reel reel, Length held) {
+        return runs(rope, reel, held).reduce(Length.ZERO, Length::plus);
+    }
+
+    private static Stream<Length> runs(Rope rope, Reel reel, Length held) {
         return reel.holding(held).runs().stream()
                 .map(Run::length)
-                .filter(length -> !length.isShorterThan(rope.worth().keepFrom()))
-                .reduce(Length.ZERO, Length::plus);
+                .filter(length -> !length.isShorterThan(rope.worth().keepFrom()));
     }
 }

@@ -55,6 +55,13 @@ final class BuyCommand implements Callable<Integer> {
     @Option(names = "--from-history", description = "Study work like that of history.csv.")
     private boolean fromHistory;
 
+    @Option(
+            names = "--from-rack",
+            description =
+                    "For a study: start from the rack of the day, what is on order and what is booked; else from a rack"
+                            + " that has warmed up.")
+    private boolean fromRack;
+
     @Mixin
     private DayOption day = new DayOption();
 
@@ -162,8 +169,8 @@ final class BuyCommand implements Callable<Integer> {
             return ExitCode.BAD_COMMAND_LINE;
         }
         Shop read = now.shop();
-        StudyReels verb =
-                new StudyReels(now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service));
+        StudyReels verb = new StudyReels(
+                now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service, fromRack));
         if (verb.isEmpty()) {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;

@@ -69,7 +69,7 @@ final class IdleOptions {
                     "is for the customer's page, and the page for the file always says it; add --customer"),
             Rule.without(
                     "buy",
-                    Set.of("--rope", "--scenarios", "--weeks", "--service"),
+                    Set.of("--rope", "--scenarios", "--weeks", "--service", "--from-rack"),
                     STUDIED,
                     "is for a study of the past; add --from-history"),
             Rule.without(

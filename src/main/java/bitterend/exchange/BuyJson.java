@@ -40,6 +40,7 @@ public final class BuyJson {
                 .with("rope", study.rope().id())
                 .with("day", study.day().toString())
                 .with("seed", study.size().seed())
+                .with("fromRack", study.start().today())
                 .with("warmUpWeeks", study.warmUp())
                 .with("weeks", study.size().weeks())
                 .with("pastWeeks", study.demand().past().count())

@@ -25,7 +25,8 @@ final class StudyAssumed {
     }
 
     String when() {
-        return "For " + study.day() + ". What is kept on the rack is to have rope for "
+        return "For " + study.day() + (study.start().today() ? ", from the rack there is" : "")
+                + ". What is kept on the rack is to have rope for "
                 + figures.percent(
                                 study.goal().service().numerator(),
                                 study.goal().service().denominator(),
@@ -44,21 +45,33 @@ final class StudyAssumed {
 
     /** The weeks of the ropes, from the fewest to the most. */
     private String warmUp() {
+        if (study.start().today()) {
+            return "";
+        }
         IntSummaryStatistics weeks =
                 verdicts.stream().mapToInt(verdict -> verdict.study().warmUp()).summaryStatistics();
         return (weeks.getMin() == weeks.getMax() ? "" : weeks.getMin() + " to ") + weeks.getMax()
-                + " weeks to warm up (half a year, and no less than twice the longest lead of the rope)";
+                + " weeks to warm up (half a year, and no less than twice the longest lead of the rope) and ";
+    }
+
+    private String start() {
+        return study.start().today()
+                ? "They start from what may be cut on " + study.day()
+                        + ", what is on order and what is ordered and not cut;"
+                        + " pieces that wait then are none of the late ones. What is there by chance favours the size that goes"
+                        + " with it: the figures are of the weeks to come, and not of a shop in steady state."
+                : "A rack that has warmed up is compared, not the rack of today, so that what is there by chance favours no"
+                        + " size.";
     }
 
     List<String> plan() {
         SteadyVerdict first = verdicts.get(0);
         return List.of(
                 first.scenarios() + " of " + study.size().scenarios() + " scenarios of "
-                        + warmUp() + " and " + study.size().weeks() + " weeks that count, seed "
+                        + warmUp() + study.size().weeks() + " weeks that count, seed "
                         + study.size().seed() + "; the same orders for every choice. "
                         + (first.scenarios() - first.reporting()) + " of them chose, the other " + first.reporting()
-                        + " report. A rack that has warmed up is compared, not the rack of today, so that what is there by"
-                        + " chance favours no size.",
+                        + " report. " + start(),
                 "Weeks of the past are taken whole. Where a season is seen, a week comes from about the same time of a year;"
                         + " where one year is above or below the last, older weeks are brought to the level of today, and no"
                         + " further.",

@@ -156,7 +156,8 @@ final class BuyingScreen implements Screen {
                         new Study.Size(0, scenarios, weeks),
                         rope.isEmpty() ? List.of() : List.of(rope),
                         Loft.day(now),
-                        null));
+                        null,
+                        false));
         if (verb.isEmpty()) {
             form.wrong("rope", TradePages.NOTHING_TO_STUDY);
             return Optional.empty();

@@ -54,6 +54,24 @@ final class BuyDayTest {
                 json);
     }
 
+    /** From the rack there is: the page says so, shares put together print the same, and none is of a study that warms up. */
+    @Test
+    void study_startsFromTheRackThereIs() throws IOException {
+        Run whole = buy("--from-rack", "--threads", "1");
+        assertEquals(0, whole.code(), whole.err());
+        assertTrue(whole.out().contains("For 2026-03-02, from the rack there is."), whole.out());
+        assertFalse(whole.out().contains("to warm up"), whole.out());
+        List<String> merge = new ArrayList<>(List.of("--from-rack", "--merge"));
+        for (int part = 1; part <= 2; part++) {
+            Path file = folder.resolve("rack" + part + ".json");
+            Files.writeString(file, buy("--from-rack", "--share", part + "/2").out());
+            merge.add(file.toString());
+        }
+        assertEquals(whole.out(), buy(merge.toArray(String[]::new)).out());
+        assertEquals(3, buy("--merge", merge.get(2), merge.get(3)).code(), "a study that warms up is another one");
+        assertTrue(buy("--from-rack", "--json").out().contains("\"fromRack\": true"));
+    }
+
     @Test
     void shareOfAnotherStudy_isRefusedWithItsPlace() throws IOException {
         Path file = folder.resolve("share.json");

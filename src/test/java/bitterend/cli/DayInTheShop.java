@@ -61,7 +61,7 @@ record DayInTheShop(Path shop, Path out, String note) {
             Map.entry(
                     "stock gauge",
                     List.of("stock gauge SHOP E7 --barrel 150mm --traverse 300mm --depth 120mm --flange 500mm")),
-            Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW)),
+            Map.entry("buy", List.of("buy SHOP --time 200ms", "buy SHOP" + FEW, "buy SHOP" + FEW + " --from-rack")),
             Map.entry("reorder", List.of("reorder SHOP", "reorder SHOP --service 90 --budget 5")),
             Map.entry("value", List.of("value SHOP" + FEW))));
 

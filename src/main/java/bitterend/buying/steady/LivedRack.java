@@ -13,6 +13,7 @@ final class LivedRack {
     private final Keeping keeping;
     private final Way way;
     private final CoilTable.OfRacks curves;
+    private StartingRack start = StartingRack.WARMS_UP;
     private final SplittableRandom dice;
     private final WeekBins bins;
     private final WeekPacker packer;
@@ -72,6 +73,15 @@ final class LivedRack {
         full[0] = (int) Math.min(MOST_REELS_AT_ONCE, upToThePoint + dice.nextInt(rule(0).reels()));
     }
 
+    /** The rack there is: its reels as coils, and what waits to be cut. */
+    void begin(StartingRack rack) {
+        start = rack;
+        rack.coils().forEach(coil -> addCoil(StartingRack.millimetres(coil)));
+        waiting = rack.waiting().stream().mapToInt(StartingRack::millimetres).toArray();
+        waitingCount = waiting.length;
+        waitingSum = Arrays.stream(waiting).asLongStream().sum() + (long) waitingCount * keeping.loss();
+    }
+
     /** From now on what happens counts. */
     void measure() {
         spent = 0;
@@ -91,7 +101,7 @@ final class LivedRack {
     /** A week: what comes is put up, what waits and what was ordered is cut, and what runs short is ordered. */
     void live(int[] ordered) {
         arrive();
-        int[] cuts = all(ordered);
+        int[] cuts = LongestFirst.of(waiting, waitingCount, ordered);
         int count = waitingCount + ordered.length;
         int waited = waitingCount;
         pieces += ordered.length;
@@ -106,6 +116,7 @@ final class LivedRack {
     }
 
     private void arrive() {
+        putUp(start.arriving(week));
         for (int size = 0; size < full.length; size++) {
             int slot = week % coming[size].length;
             int come = coming[size][slot];
@@ -118,30 +129,21 @@ final class LivedRack {
         }
     }
 
-    /** What waits, then the week's, each from the longest. */
-    private int[] all(int[] ordered) {
-        int[] cuts = Arrays.copyOf(waiting, waitingCount + ordered.length);
-        System.arraycopy(ordered, 0, cuts, waitingCount, ordered.length);
-        longestFirst(cuts, 0, waitingCount);
-        longestFirst(cuts, waitingCount, cuts.length);
-        return cuts;
-    }
-
-    private static void longestFirst(int[] cuts, int from, int to) {
-        Arrays.sort(cuts, from, to);
-        for (int a = from, b = to - 1; a < b; a++, b--) {
-            int cut = cuts[a];
-            cuts[a] = cuts[b];
-            cuts[b] = cut;
+    /** Reels that were on order at the beginning cost what they are worth, whatever is bought beside them. */
+    private void putUp(int[] reelsOnOrder) {
+        if (reelsOnOrder.length == 0) {
+            return;
         }
+        long before = worth();
+        for (int mm : reelsOnOrder) {
+            addCoil(mm);
+            bought += mm;
+        }
+        spent += worth() - before;
     }
 
     private void cut(int[] cuts, int count, int waited) {
-        long metres = 0;
-        for (int i = 0; i < coilCount; i++) {
-            metres += coils[i];
-        }
-        CoilTable today = curves.on(metres);
+        CoilTable today = curves.on(lying());
         bins.rack(today);
         for (int i = 0; i < coilCount; i++) {
             bins.coil(coils[i]);
@@ -205,22 +207,20 @@ final class LivedRack {
             tied += full[size] * paid[size];
             places += full[size];
         }
-        long lying = 0;
-        for (int i = 0; i < coilCount; i++) {
-            lying += coils[i];
-        }
-        worthWeeks += tied + lying * paid[0] / usable[0];
+        worthWeeks += tied + lying() * paid[0] / usable[0];
         stockWeeks += stock(0);
         placeWeeks += places;
         measured++;
     }
 
+    /** Metres of coils. */
+    private long lying() {
+        return Arrays.stream(coils, 0, coilCount).asLongStream().sum();
+    }
+
     /** Metres of coils and reels, and of reels that are there within so many weeks. */
     private long stock(int weeks) {
-        long stock = 0;
-        for (int i = 0; i < coilCount; i++) {
-            stock += coils[i];
-        }
+        long stock = lying() + start.later(week, weeks);
         for (int size = 0; size < full.length; size++) {
             long there = full[size];
             int slots = coming[size].length;
@@ -261,7 +261,7 @@ final class LivedRack {
                 return false;
             }
         }
-        return longest <= usable[size];
+        return longest <= usable[size] && !start.holdsLater(week, longest);
     }
 
     private long worth() {

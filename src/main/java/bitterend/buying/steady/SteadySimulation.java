@@ -102,7 +102,11 @@ public final class SteadySimulation {
         CoilTable.OfRacks worth =
                 Objects.requireNonNull(curves.get(way.usual().size().offer().id()));
         LivedRack rack = new LivedRack(study.keeping(), way, worth, Demand.dice(seed ^ LEADS, number));
-        rack.stock();
+        if (study.start().today()) {
+            rack.begin(study.start());
+        } else {
+            rack.stock();
+        }
         int warmUp = study.warmUp();
         for (int week = 0; week < weeks.length; week++) {
             if (week == warmUp) {

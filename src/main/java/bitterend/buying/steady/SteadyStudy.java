@@ -33,6 +33,7 @@ import java.util.stream.Stream;
  * @param notBought offers that are no way to supply the shop, and why
  * @param leftOut offers of it that nobody can order
  * @param unheld cut lengths that no size holds, the longest first; they are left out
+ * @param start the rack that futures start from
  */
 public record SteadyStudy(
         Rope rope,
@@ -45,7 +46,8 @@ public record SteadyStudy(
         LocalDate day,
         List<NotBought> notBought,
         List<LeftOut> leftOut,
-        List<Length> unheld) {
+        List<Length> unheld,
+        StartingRack start) {
     /** Half a year. */
     static final int LEAST_WARM_UP = 26;
 
@@ -155,7 +157,26 @@ public record SteadyStudy(
                         .flatMap(List::stream)
                         .filter(cut -> cut.isLongerThan(held))
                         .sorted(Comparator.reverseOrder())
-                        .toList());
+                        .toList(),
+                StartingRack.WARMS_UP);
+    }
+
+    /** The same from another rack; what waits there and fits on nothing is left out. */
+    public SteadyStudy from(StartingRack other) {
+        Length longest = sizes.stream().map(size -> size.offer().usable()).reduce(Length.ZERO, Length::max);
+        return new SteadyStudy(
+                rope,
+                demand,
+                sizes,
+                worth,
+                keeping,
+                goal,
+                size,
+                day,
+                notBought,
+                leftOut,
+                unheld,
+                other.makeable(longest));
     }
 
     /** A way to buy from its note; nothing is known of other offers. */
@@ -185,11 +206,13 @@ public record SteadyStudy(
 
     /**
      * Weeks before anything counts, so that a rack forgets how it began: half a year, and twice the longest lead with its spread
-     * where that is more, since orders of the first weeks must have come and been used.
+     * where that is more, since orders of the first weeks must have come and been used; none from the rack there is.
      */
     public int warmUp() {
-        return sizes.stream()
-                .mapToInt(size -> LEADS_TO_WARM_UP * size.lead().mostWeeks())
-                .reduce(LEAST_WARM_UP, Math::max);
+        return start.today()
+                ? 0
+                : sizes.stream()
+                        .mapToInt(size -> LEADS_TO_WARM_UP * size.lead().mostWeeks())
+                        .reduce(LEAST_WARM_UP, Math::max);
     }
 }

@@ -34,6 +34,7 @@ public final class StudyReels {
     private final Study.Size size;
     private final SteadyStudy.Goal goal;
     private final List<SteadyStudy> studies;
+    private final Request request;
 
     /**
      * @param shop the shop
@@ -45,11 +46,18 @@ public final class StudyReels {
         goal = new SteadyStudy.Goal(
                 request.findService().orElse(shop.shop().settings().service()),
                 mostWeeks(shop.shop().settings().spending()));
-        studies = new StudiedRopes(shop.shop(), request.day())
+        this.request = request;
+        List<SteadyStudy> steady = new StudiedRopes(shop.shop(), request.day())
                 .steady(
                         size,
                         rope -> request.ropes().isEmpty() || request.ropes().contains(rope),
                         goal);
+        RackThereIs rack = new RackThereIs(shop, request.day());
+        studies = request.fromRack()
+                ? steady.stream()
+                        .map(study -> study.from(rack.of(study.rope())))
+                        .toList()
+                : steady;
     }
 
     /** As the shop says; a year where it says nothing. */
@@ -64,8 +72,10 @@ public final class StudyReels {
      * @param ropes ids of the ropes; empty for all that have offers and a past
      * @param day the day on which reels are ordered, after which the futures begin
      * @param service share of the pieces for which rope is to be there in time; null for what the shop says
+     * @param fromRack whether futures start from the rack of that day; else from one that has warmed up
      */
-    public record Request(Study.Size size, List<String> ropes, LocalDate day, @Nullable Ratio service) {
+    public record Request(
+            Study.Size size, List<String> ropes, LocalDate day, @Nullable Ratio service, boolean fromRack) {
         public Request {
             ropes = List.copyOf(ropes);
         }
@@ -149,7 +159,12 @@ public final class StudyReels {
     }
 
     private StudyPart part(Map<String, StudyPart.OfRope> ropes) {
-        return new StudyPart(StudyPart.key(shop, Release.number(), goal.toString()), size, ropes);
+        return new StudyPart(StudyPart.key(shop, Release.number(), asked()), size, ropes);
+    }
+
+    /** What must be the same in all shares: the goal, and the day where the rack of it is started from. */
+    private String asked() {
+        return goal + (request.fromRack() ? ", from the rack of " + request.day() : "");
     }
 
     /** What the scenarios of a study say. */

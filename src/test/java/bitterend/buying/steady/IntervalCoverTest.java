@@ -62,7 +62,8 @@ final class IntervalCoverTest {
                 found.day(),
                 found.notBought(),
                 found.leftOut(),
-                found.unheld());
+                found.unheld(),
+                found.start());
         List<Way> ways = new ArrayList<>();
         for (SizeOnOffer size : study.sizes()) {
             ways.add(new Way(List.of(new Way.Rule(size, Length.ofMetres(160), 1))));

@@ -101,6 +101,39 @@ final class SteadyStudyTest {
         assertTrue(year.value() > tenYears.value() * 4 / 5, year + " against " + tenYears);
     }
 
+    /** A rack that lasts for a year has nothing late and orders nothing; an empty one with a long lead has pieces late; in the long run both are alike. */
+    @Test
+    void rackThereIs_isWhatTheFuturesStartFrom() {
+        Lived full = livedFrom(new StartingRack(true, List.of(Length.ofMetres(9_000)), List.of(), List.of()));
+        assertEquals(0, full.late());
+        assertEquals(0, full.reels());
+        assertTrue(full.stock().isLongerThan(Length.ofMetres(5_000)));
+        Lived empty = livedFrom(new StartingRack(true, List.of(), List.of(), List.of()));
+        assertTrue(empty.late() > 0 && empty.reels() > 0, empty.toString());
+        StartingRack.Coming soon = new StartingRack.Coming(1, Length.ofMetres(9_000));
+        Lived coming = livedFrom(new StartingRack(true, List.of(), List.of(soon), List.of()));
+        assertEquals(0, coming.reels(), "what is on order counts");
+        assertTrue(coming.late() < empty.late(), coming + " against " + empty);
+        List<Length> orders = List.of(Length.ofMetres(20), Length.ofMetres(20));
+        Lived waiting = livedFrom(new StartingRack(true, List.of(Length.ofMetres(9_000)), List.of(), orders));
+        assertEquals(full.pieces(), waiting.pieces(), "what waited before is none of the pieces");
+        assertEquals(full.used().plus(Length.ofMetres(40)), waiting.used());
+    }
+
+    private static Lived livedFrom(StartingRack rack) {
+        SteadyStudy study = SteadyStall.study(
+                        Orders.past(3, 104, week -> 2),
+                        List.of(SteadyStall.offer("200", 200, 62_000, 40)),
+                        new Study.Size(5, 4, 52))
+                .from(rack);
+        List<Way> ways = List.of(new Way(List.of(new Way.Rule(study.sizes().get(0), Length.ofMetres(400), 1))));
+        return SteadyStall.simulation(study)
+                .scenarios(ways, Share.ALL)
+                .get(0)
+                .lived()
+                .get(0);
+    }
+
     private static Figure thereWithLead(int days, int weeks) {
         SteadyStudy study = SteadyStall.study(
                 Orders.past(3, 104, week -> 2),
