@@ -76,13 +76,15 @@ public final class BuyAdvicePage {
     private static String called(Advice advice) {
         Way way = advice.findRecommended().orElseThrow();
         boolean tied = !advice.ties().isEmpty() && way.aims().contains(Aim.LEAST_COST);
+        String within = advice.tooLong().isEmpty() || !way.overWeeks().isEmpty() ? "" : " within the weeks";
         if (!tied) {
-            return advice.ways().size() == 1
-                    ? ": the least paid and the least cost alike"
-                    : ": the " + BuyWayWords.name(advice, way);
+            return (advice.ways().size() == 1
+                            ? ": the least paid and the least cost alike"
+                            : ": the " + BuyWayWords.name(advice, way))
+                    + within;
         }
         return ": " + (advice.ways().size() == 1 ? "the least paid, and " : "") + "but for "
-                + (advice.ties().size() == 1 ? "a tie" : "ties") + " the least cost";
+                + (advice.ties().size() == 1 ? "a tie" : "ties") + " the least cost" + within;
     }
 
     /** What the budget can pay for, where it is below the least paid. */

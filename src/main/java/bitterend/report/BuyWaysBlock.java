@@ -89,12 +89,13 @@ final class BuyWaysBlock {
                         + ".");
             }
         }
-        for (Cover cover : advice.acted().covers()) {
-            if (advice.acted().overWeeks().contains(cover.rope())) {
-                page.paragraph(cover.rope() + " lasts " + words.tenths(cover.tenths()) + " weeks then, and "
-                        + assumed.spending().mostWeeks()
-                        + " are the most: no way that serves the orders leaves less of it.");
-            }
+        String longer = advice.acted().covers().stream()
+                .filter(cover -> advice.acted().overWeeks().contains(cover.rope()))
+                .map(cover -> cover.rope() + " " + words.tenths(cover.tenths()))
+                .collect(Collectors.joining(", "));
+        if (!longer.isEmpty()) {
+            page.paragraph("Above the most weeks, " + assumed.spending().mostWeeks()
+                    + ", since no way that serves the orders leaves less of it: " + longer + ".");
         }
         for (TooLong each : advice.tooLong()) {
             page.paragraph("Not offered: " + words.set(each.set(), orders) + " would cost "
@@ -200,7 +201,10 @@ final class BuyWaysBlock {
 
     /** Where rope may last no longer: what is left out is not spoken of. */
     private String within() {
-        return advice.tooLong().isEmpty() ? "" : " within the weeks";
+        if (advice.tooLong().isEmpty()) {
+            return "";
+        }
+        return advice.acted().overWeeks().isEmpty() ? " within the weeks" : " that leaves so little";
     }
 
     private String cost(Purchase best) {

@@ -163,6 +163,25 @@ final class BuyDayTest {
                 page);
     }
 
+    /** Two pieces want 200 m however they are bought, which lasts longer than asked for: it is given, and that is said. */
+    @Test
+    void weeksThatNoWayKeeps_areTold_withTheWayThatLeavesTheLeast() throws IOException {
+        Files.writeString(
+                shop.resolve("orders.csv"),
+                """
+                order,line,rope,length,quantity,due
+                E-40,1,BRAID-12,60 m,6,2026-03-20
+                """);
+        Run run = Run.of("buy", shop.toString(), "--time", "2s", "--most-weeks", "2");
+        assertEquals(0, run.code(), run.out());
+        String page = run.out().replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains(
+                        "Above the most weeks, 2, since no way that serves the orders leaves less of it: BRAID-12 2.9."),
+                page);
+        assertTrue(page.contains("for 370.00 EUR"), page);
+    }
+
     /** With every fourth reel of the rack six ropes are bought: several ties are a table, and the headline speaks of them. */
     @Test
     void severalTies_areATable() throws IOException {
