@@ -27,6 +27,12 @@ public final class QuoteChangesPage {
     public Document of(QuoteName quote, List<QuoteChange> changes, Money before, Money now) {
         Writing page = new Writing();
         page.title("What changed in quote", quote.words(), "");
+        write(page, changes, before, now);
+        return page.document();
+    }
+
+    /** The same as a part of another page. */
+    void write(Writing page, List<QuoteChange> changes, Money before, Money now) {
         if (changes.isEmpty()) {
             page.paragraph("Nothing: every line is as it was, at the same price.");
         } else {
@@ -38,7 +44,6 @@ public final class QuoteChangesPage {
         }
         page.paragraph("Total before tax: " + figures.currency().print(before) + " before, "
                 + figures.currency().print(now) + " now.");
-        return page.document();
     }
 
     private String words(QuoteChange change, List<QuotedLine> lines) {

@@ -45,16 +45,15 @@ public final class QuoteLifePage {
             page.paragraph("Nothing yet: it is drawn up.");
         }
         quote.events().forEach(event -> page.paragraph(sentence(event)));
-        Document all = page.document();
         for (int i = 1; i < revisions.size(); i++) {
-            all = all.with(changed(revisions.get(i - 1), revisions.get(i)));
+            changed(page, revisions.get(i - 1), revisions.get(i));
         }
-        return all;
+        return page.document();
     }
 
     private TableRows revisions(List<Revision> revisions) {
         TableRows table = new TableRows(
-                Column.figure("revision"),
+                Column.words("revision"),
                 Column.words("drawn up"),
                 Column.words("valid until"),
                 Column.figure("total\n" + figures.currency().currency()),
@@ -81,10 +80,11 @@ public final class QuoteLifePage {
                 + (event.said().note().isEmpty() ? "" : ": " + event.said().note()) + ".";
     }
 
-    private Document changed(Revision before, Revision now) {
-        return new QuoteChangesPage(figures)
-                .of(
-                        now.head().name(),
+    private void changed(Writing page, Revision before, Revision now) {
+        page.heading("What changed in revision " + now.head().name().revision());
+        new QuoteChangesPage(figures)
+                .write(
+                        page,
                         QuoteChange.between(before.work(), now.work()),
                         before.head().total(),
                         now.head().total());

@@ -125,7 +125,8 @@ final class QuoteBookScreen implements Screen {
         }
     }
 
-    private static String capital(String words) {
+    /** What the work says, as a sentence of a page. */
+    static String capital(String words) {
         String said = Wrong.onPage(words);
         return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1) + ".";
     }

@@ -60,7 +60,9 @@ final class QuotesScreen implements Screen {
                 .map(now -> EarlierQuote.of(
                         now, revised.isEmpty() ? Sent.asked(request, "from") : revised, !revised.isEmpty()))
                 .orElse(EarlierQuote.NONE);
-        show(request, earlier.typed(), earlier, List.of());
+        List<String> told = loft.now().flatMap(now -> earlier.revised() ? bar(now, earlier) : Optional.empty()).stream()
+                .toList();
+        show(request, earlier.typed(), told.isEmpty() ? earlier : EarlierQuote.NONE, told);
     }
 
     private void show(Context request, TypedRequest typed, EarlierQuote earlier, List<String> told) {
@@ -191,6 +193,13 @@ final class QuotesScreen implements Screen {
         }
     }
 
+    /** Why a quote gets no other revision; nothing where it may. */
+    private static Optional<String> bar(ShopNow now, EarlierQuote earlier) {
+        return new AnswerQuote(now, act -> act, "")
+                .barOfRevision(earlier.number(), Loft.day(now))
+                .map(QuoteBookScreen::capital);
+    }
+
     /** Prices it and files it, under the name of who stands at the page. */
     private void keep(Context request, ShopNow now, EarlierQuote earlier, QuoteRequestReading reading) {
         String who = people.who(request);
@@ -199,9 +208,7 @@ final class QuotesScreen implements Screen {
                 : pages.isBusy()
                         ? Optional.of("Another quote is being drawn up. Wait until it is, then keep this one.")
                         : earlier.revised()
-                                ? new AnswerQuote(now, act -> act, "")
-                                        .barOfRevision(earlier.number(), Loft.day(now))
-                                        .map(why -> "Nothing was kept: " + Wrong.onPage(why) + ".")
+                                ? bar(now, earlier).map(why -> "Nothing was kept. " + why)
                                 : Optional.empty();
         String booking = Sent.id(request);
         if (bar.isPresent() || done.was(booking)) {

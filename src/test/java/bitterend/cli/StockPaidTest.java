@@ -96,6 +96,29 @@ final class StockPaidTest {
         has(history("E12"), "\"price\": \"100.00 EUR\", \"freight\": \"2.51 EUR\"");
     }
 
+    private static String quote(String... args) {
+        Run run = Run.of(args);
+        assertEquals(0, run.code(), run.out() + run.err());
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    /** 6.2 m off 100 m: at 2.00 a metre 12.40, and of 30.00 for bringing the reel 1.86. */
+    @Test
+    void quoteIsCompared_atWhatItsReelWasPaidFor_andBroughtFor() throws IOException {
+        String asked = Files.writeString(
+                        folder.resolve("asked.csv"),
+                        "line,customer,rope,length,minutes\n1,Port Pilots,LAID-14,6 m,5 min\n")
+                .toString();
+        quote("quote", shop.toString(), asked, "--keep");
+        quote("quote", "accept", shop.toString(), "Q-2601");
+        run(0, "receive", "E11", "LAID-14", "100 m", "--paid", "200 EUR", "--freight", "30 EUR");
+        run(0, "cut", "E11", "6.2 m", "--piece", "Q-2601/1.1");
+        String page = quote("quote", "compare", shop.toString(), "Q-2601");
+        assertTrue(page.matches(".*rope in the pieces [0-9.]+ 12.40 .*"), page);
+        assertTrue(page.matches(".*freight [0-9.]+ 1.86 .*"), page);
+        assertTrue(page.contains("Rope is counted at what its reel was paid for;"), page);
+    }
+
     @Test
     void whatCannotBe_isRefused() throws IOException {
         String file = Files.writeString(folder.resolve("came.csv"), "reel,rope,length,paid\nE11,LAID-14,50 m,dear\n")

@@ -86,6 +86,9 @@ final class QuoteBookScreenTest {
         assertTrue(one.contains("2026-02-25, revision 1: accepted, order G-2105, booked by"), one);
         assertTrue(one.contains("Hold it against what was cut"), one);
         assertFalse(one.contains("Revise it"), "not once it is accepted");
+        String revise = loft.ada().get("/quotes?revise=Q-2600").text();
+        assertTrue(revise.contains("Quote Q-2600 is accepted; take that step back first."), revise);
+        assertFalse(revise.contains("next revision"), revise);
         does("back", "where", "one");
         assertTrue(loft.ada().get(BOOK + "/one?id=Q-2600").text().contains("Revise it"));
         String told = does("accept", "order", "G-2191", "where", "one").text();
