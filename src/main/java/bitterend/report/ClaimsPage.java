@@ -3,6 +3,8 @@ package bitterend.report;
 import bitterend.market.Claims;
 import bitterend.market.Claims.OfSupplier;
 import bitterend.market.UsualLateness;
+import bitterend.measure.Length;
+import bitterend.measure.Units;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -115,20 +117,27 @@ public final class ClaimsPage {
                 Column.figure("received\n" + figures.unit()),
                 Column.figure("short by\n" + figures.unit()),
                 Column.figure("beyond\n" + figures.unit()),
-                Column.figure("claim"));
+                Column.figure("claim\n" + figures.currency().currency()));
         for (Delivery came : some) {
             table.row(
                     Wording.printable(came.promised().order()),
                     Wording.printable(came.reel()),
                     Wording.printable(came.rope()),
                     "" + came.day(),
-                    figures.bare(came.promised().length()),
-                    figures.bare(came.found()),
-                    figures.bare(came.shortBy()),
-                    came.beyond().isPositive() ? figures.bare(came.beyond()) : "",
-                    came.beyond().isPositive() ? figures.money(came.paidFor(came.beyond())) : "");
+                    roughly(came.promised().length()),
+                    roughly(came.found()),
+                    roughly(came.shortBy()),
+                    came.beyond().isPositive() ? roughly(came.beyond()) : "",
+                    came.beyond().isPositive()
+                            ? figures.bare(came.paidFor(came.beyond()).rounded())
+                            : "");
         }
         return table;
+    }
+
+    /** To the inch, so that a row stays whole; the sum below is exact. In metres as booked. */
+    private String roughly(Length length) {
+        return figures.units() == Units.METRIC ? figures.bare(length) : figures.bareTotal(length);
     }
 
     /** What came late: the reels of one order that came on one day are one row. */
