@@ -29,7 +29,7 @@ public final class QuoteFilePage {
     /** The page of a quote of this shop; for the file, not for the customer. */
     public Document of(String shop, Catalogue catalogue, Quote quote) {
         Writing page = new Writing();
-        page.title("For the file, not for the customer: quote", quote.name(), shop);
+        page.title("For the file, not for the customer: quote", QuotePage.named(quote), shop);
         QuotePage.revision(page, quote);
         QuotePage.head(page, quote);
         delivery(page, quote);

@@ -17,12 +17,10 @@ import java.util.List;
  * sheet of paper each carries the sum of those before it.
  */
 final class QuoteLineTable {
-    /** Lines of type that a sheet holds below its margins, A4 and Letter alike. */
-    private static final int SHEET = 44;
-    /** What the head of the first sheet takes of them, beside its facts. */
-    private static final int HEAD = 16;
     /** So many letters of the column of words fill a line of it, on the safe side. */
-    private static final int LETTERS = 62;
+    private static final int LETTERS = 84;
+    /** The heads of the columns, and what is brought and carried forward. */
+    private static final int AROUND = 45;
 
     private final Figures figures;
     private final QuoteWords words;
@@ -33,7 +31,7 @@ final class QuoteLineTable {
     }
 
     void write(Writing page, Quote quote) {
-        List<List<LineQuote>> sheets = sheets(quote);
+        List<List<LineQuote>> sheets = sheets(quote, SheetRoom.of(page.document()));
         Money carried = Money.ZERO;
         for (int i = 0; i < sheets.size(); i++) {
             TableRows table = table();
@@ -91,27 +89,23 @@ final class QuoteLineTable {
         }
     }
 
-    /** The lines by the sheet of paper that holds them. */
-    private List<List<LineQuote>> sheets(Quote quote) {
-        int facts = quote.request().recipient().address().size();
-        int room = SHEET - HEAD - facts;
+    /**
+     * The lines by the sheet of paper that holds them.
+     *
+     * @param taken what is above them on the first
+     */
+    private List<List<LineQuote>> sheets(Quote quote, int taken) {
+        int room = SheetRoom.WHOLE - AROUND - taken;
         List<List<LineQuote>> sheets = new ArrayList<>(List.of(new ArrayList<>()));
         for (LineQuote line : quote.lines()) {
-            int high = high(words.cell(line.line()));
-            List<LineQuote> last = sheets.get(sheets.size() - 1);
-            if (high > room && !last.isEmpty()) {
+            int high = SheetRoom.of(words.cell(line.line()), LETTERS);
+            if (high > room && !sheets.get(sheets.size() - 1).isEmpty()) {
                 sheets.add(new ArrayList<>());
-                room = SHEET - 2;
+                room = SheetRoom.WHOLE - AROUND;
             }
             sheets.get(sheets.size() - 1).add(line);
             room -= high;
         }
         return sheets;
-    }
-
-    private static int high(String cell) {
-        return cell.lines()
-                .mapToInt(line -> 1 + Math.max(0, line.length() - 1) / LETTERS)
-                .sum();
     }
 }

@@ -4,6 +4,7 @@ import bitterend.catalogue.Catalogue;
 import bitterend.quoting.Letter;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
+import bitterend.quoting.QuoteLine;
 import bitterend.quoting.Recipient;
 import bitterend.report.page.Block;
 import bitterend.report.page.Column;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -40,7 +42,7 @@ public final class QuotePage {
     public Document of(String shop, Catalogue catalogue, Quote quote, boolean apart) {
         Writing page = new Writing();
         Letter letter = quote.policy().letter();
-        page.title("Quote", quote.name(), shop);
+        page.title("Quote", named(quote), shop);
         revision(page, quote);
         say(page, String.join(", ", letter.address()));
         say(page, letter.contact());
@@ -78,7 +80,7 @@ public final class QuotePage {
         whom.removeIf(String::isEmpty);
         fact(table, "for", String.join("\n", whom));
         fact(table, "your number with us", recipient.number());
-        fact(table, "quote", named(quote));
+        fact(table, "quote", named(quote) + (quote.request().given().draft() ? ", not numbered yet" : ""));
         fact(table, "date", quote.request().day().toString());
         fact(table, "valid until", quote.validUntil().toString());
         fact(table, "asked for by", asked(quote));
@@ -102,10 +104,9 @@ public final class QuotePage {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String named(Quote quote) {
-        return quote.request().given().draft()
-                ? "draft, not numbered yet"
-                : quote.number() + ", revision " + quote.revision();
+    /** What each sheet of it is known by. */
+    static String named(Quote quote) {
+        return quote.request().given().draft() ? "draft" : quote.number() + ", revision " + quote.revision();
     }
 
     private static void fact(TableRows table, String what, String words) {
@@ -114,19 +115,44 @@ public final class QuotePage {
         }
     }
 
-    /** A drawing of each assembly that is not drawn yet, with the lines that it is of. */
+    /** A drawing of each kind of assembly, with the lines that it is of; where their lengths differ it has a letter for them. */
     private void drawings(Writing page, Quote quote) {
-        Map<String, List<String>> drawn = new LinkedHashMap<>();
+        Map<String, List<QuoteLine>> alike = new LinkedHashMap<>();
         for (LineQuote line : quote.lines()) {
-            QuoteDrawing.of(figures, line.line()).ifPresent(svg -> drawn.computeIfAbsent(svg, any -> new ArrayList<>())
-                    .add(line.line().name()));
+            QuoteDrawing.of(line.line(), "L").ifPresent(svg -> alike.computeIfAbsent(svg, any -> new ArrayList<>())
+                    .add(line.line()));
         }
-        if (!drawn.isEmpty()) {
+        if (!alike.isEmpty()) {
             page.heading("From where to where");
-            page.paragraph("Lengths are measured between the points that each line names.");
+            page.paragraph("Lengths are measured between the points that each line names. Drawings are not to scale.");
         }
-        drawn.forEach((svg, lines) -> page.picture(new Block.Picture(
-                svg, (lines.size() == 1 ? "Line " : "Lines ") + String.join(", ", lines) + ", not to scale")));
+        alike.forEach((svg, lines) -> {
+            Map<String, List<String>> lengths = new LinkedHashMap<>();
+            lines.forEach(line -> lengths.computeIfAbsent(length(line), any -> new ArrayList<>())
+                    .add(line.name()));
+            String one = lengths.keySet().iterator().next();
+            page.picture(
+                    lengths.size() == 1
+                            ? new Block.Picture(
+                                    QuoteDrawing.of(lines.get(0), one).orElse(svg), capital(lines(lengths.get(one))))
+                            : new Block.Picture(
+                                    svg,
+                                    capital(lengths.entrySet().stream()
+                                            .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
+                                            .collect(Collectors.joining("; ")))));
+        });
+    }
+
+    private String length(QuoteLine line) {
+        return figures.written(line.assembly().make().finished());
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private static String lines(List<String> names) {
+        return (names.size() == 1 ? "line " : "lines ") + String.join(", ", names);
     }
 
     private static void notes(Writing page, Quote quote) {

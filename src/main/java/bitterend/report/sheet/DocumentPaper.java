@@ -14,8 +14,9 @@ public final class DocumentPaper {
 
     /** The same page on paper, without lines drawn in type: its faces have none, and sheets draw reels to scale. */
     public byte[] pdf(Document document, Paper paper) {
-        return SheetPdf.pdf(
-                render(document.undrawn().unlinked(), SheetPage.style("sheet") + SheetPdf.pageStyle(paper)));
+        return SheetPdf.pdf(render(
+                document.undrawn().unlinked(),
+                SheetPage.style("sheet") + SheetPdf.pageStyle(paper) + SheetPdf.nameStyle(document.name())));
     }
 
     private String render(Document document, String style) {

@@ -71,6 +71,12 @@ public final class SheetPdf {
                         + "\"; font-family: \"Sheet\"; font-weight: bold; font-size: 20px; } }\n";
     }
 
+    /** What the page is about, at the foot of every sheet of it. */
+    static String nameStyle(String name) {
+        return "@page { @bottom-left { content: \"" + name.replaceAll("[\\\\\"<>&\\p{Cntrl}]", " ")
+                + "\"; font-family: \"Sheet\"; font-size: 11px; white-space: nowrap; } }\n";
+    }
+
     /** The paper, and the type of text and drawings: a drawing knows only what the style names. */
     static String pageStyle(Paper paper) {
         return SheetPage.fonts() + "@page { size: " + paper.css()
