@@ -15,7 +15,7 @@ import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.function.Predicate;
-import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -112,7 +112,7 @@ public final class ShopServer implements AutoCloseable {
             screens.forEach(screen -> screen.serve(config));
             config.routes.exception(HttpResponseException.class, (fault, request) -> told(site, request, fault));
             config.routes.exception(EofException.class, (gone, request) -> cutShort(request));
-            config.routes.exception(BadMessageException.class, (wrong, request) -> cutShort(request));
+            config.routes.exception(HttpException.RuntimeException.class, (wrong, request) -> cutShort(request));
             config.routes.exception(Exception.class, (fault, request) -> {
                 request.status(500);
                 site.tell(request, noted.noted(request, fault));
