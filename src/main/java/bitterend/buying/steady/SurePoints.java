@@ -3,6 +3,7 @@ package bitterend.buying.steady;
 import bitterend.measure.Length;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -32,17 +33,16 @@ final class SurePoints {
      * @param recorded in futures of the weeks as they were
      * @param drawn the same, by the past they are drawn from
      */
-    private record Uses(long[] recorded, long[][] drawn) {}
+    private record Uses(List<Long> recorded, List<List<Long>> drawn) {}
 
     /** The point with its interval, in millimetres. */
     Figure of(Way.Rule rule) {
         Uses uses = known.computeIfAbsent(rule.size().lead(), this::uses);
-        long below = Arrays.stream(uses.recorded())
-                .filter(use -> use < rule.point().mm())
-                .count();
-        int share = (int) Math.min(MOST, below * OF_ALL / uses.recorded().length);
-        long[] points = Arrays.stream(uses.drawn())
-                .mapToLong(drawn -> drawn[drawn.length * share / OF_ALL])
+        long below =
+                uses.recorded().stream().filter(use -> use < rule.point().mm()).count();
+        int share = (int) Math.min(MOST, below * OF_ALL / uses.recorded().size());
+        long[] points = uses.drawn().stream()
+                .mapToLong(drawn -> drawn.get(drawn.size() * share / OF_ALL))
                 .toArray();
         return IntervalFormula.times(
                 rule.point().mm(), points, Length.ofMetres(1).mm());
@@ -50,20 +50,22 @@ final class SurePoints {
 
     private Uses uses(LeadTime lead) {
         long seed = study.size().seed();
-        IntFunction<long[]> ofPast = past -> uses(study.demand().drawn(seed, past), lead, FUTURES);
+        IntFunction<List<Long>> ofPast = past -> uses(study.demand().drawn(seed, past), lead, FUTURES);
         return new Uses(
                 uses(study.demand().asRecorded(), lead, ReorderPoint.FUTURES),
-                IntStream.range(0, PASTS).mapToObj(ofPast).toArray(long[][]::new));
+                IntStream.range(0, PASTS).mapToObj(ofPast).toList());
     }
 
-    private long[] uses(Demand.Source source, LeadTime lead, int futures) {
-        return ReorderPoint.uses(
-                source,
-                new ReorderPoint.Draw(
-                        study.rope().cutting().loss(),
-                        lead,
-                        ReorderPoint.ANY_PLACE,
-                        study.size().seed()),
-                futures);
+    private List<Long> uses(Demand.Source source, LeadTime lead, int futures) {
+        return Arrays.stream(ReorderPoint.uses(
+                        source,
+                        new ReorderPoint.Draw(
+                                study.rope().cutting().loss(),
+                                lead,
+                                ReorderPoint.ANY_PLACE,
+                                study.size().seed()),
+                        futures))
+                .boxed()
+                .toList();
     }
 }
