@@ -94,7 +94,7 @@ public final class QuotePage {
     static String asked(Quote quote) {
         SortedMap<LocalDate, List<String>> asked = quote.askedBy();
         if (asked.size() == 1
-                && asked.get(asked.firstKey()).size() == quote.lines().size()) {
+                && asked.values().iterator().next().size() == quote.lines().size()) {
             return asked.firstKey().toString();
         }
         return asked.entrySet().stream()
@@ -130,11 +130,12 @@ public final class QuotePage {
             Map<String, List<String>> lengths = new LinkedHashMap<>();
             lines.forEach(line -> lengths.computeIfAbsent(length(line), any -> new ArrayList<>())
                     .add(line.name()));
-            String one = lengths.keySet().iterator().next();
+            Map.Entry<String, List<String>> one = lengths.entrySet().iterator().next();
             page.picture(
                     lengths.size() == 1
                             ? new Block.Picture(
-                                    QuoteDrawing.of(lines.get(0), one).orElse(svg), capital(lines(lengths.get(one))))
+                                    QuoteDrawing.of(lines.get(0), one.getKey()).orElse(svg),
+                                    capital(lines(one.getValue())))
                             : new Block.Picture(
                                     svg,
                                     capital(lengths.entrySet().stream()

@@ -122,7 +122,7 @@ final class OrderAgainScreen implements Screen {
             return;
         }
         PlaceOrder verb = new PlaceOrder(now.at());
-        if (isDoubtful(request, now, form, verb.look(now, rows, Loft.day(now)))) {
+        if (isDoubtful(request, form, verb.look(now, rows, Loft.day(now)))) {
             done.forget(booking);
             return;
         }
@@ -131,7 +131,7 @@ final class OrderAgainScreen implements Screen {
     }
 
     /** Whether the same was ordered today, and nobody said that it is meant once more: then it is asked. */
-    private boolean isDoubtful(Context request, ShopNow now, Form form, PlaceOrder.Result looked) {
+    private boolean isDoubtful(Context request, Form form, PlaceOrder.Result looked) {
         List<String> already = looked instanceof PlaceOrder.Result.Ordered ordered ? ordered.already() : List.of();
         if (already.isEmpty() || form.text(ONCE_MORE).equals("yes")) {
             return false;
