@@ -5,21 +5,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the fuzzer begins with, and what it ever found, without the fuzzer. */
 final class FoundByFuzzTest {
     static final Path FOUND = Path.of("src/test/resources/fuzz");
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("bitterend.FuzzIT#targets")
     void whatWasFound_isToldOrBorne(FuzzIT.Target target) throws IOException {
-        target.seeds().forEach(target::tried);
+        target.seeds().get().forEach(target.one()::with);
         Path found = target.found();
         if (Files.isDirectory(found)) {
             try (Stream<Path> files = Files.list(found)) {
                 for (Path file : files.sorted().toList()) {
-                    target.tried(Files.readAllBytes(file));
+                    target.one().with(Files.readAllBytes(file));
                 }
             }
         }

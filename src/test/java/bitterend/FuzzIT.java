@@ -16,7 +16,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A fuzzer that is led by coverage (Jazzer) tries whatever it comes upon on every reader, the command line and the page: nothing is
@@ -36,49 +36,43 @@ final class FuzzIT {
         this.folder = folder;
     }
 
-    /** What is tried on, and what it begins with. */
-    enum Target {
-        FILES(FilesFuzz.class, FilesFuzz::seeds, FilesFuzz::fuzzerTestOneInput),
-        PAPERS(PapersFuzz.class, PapersFuzz::seeds, PapersFuzz::fuzzerTestOneInput),
-        WORKBOOK(WorkbookFuzz.class, WorkbookFuzz::seeds, WorkbookFuzz::fuzzerTestOneInput),
-        COMMANDS(WordsFuzz.class, WordsFuzz::seeds, WordsFuzz::fuzzerTestOneInput),
-        REQUESTS(RequestFuzz.class, RequestFuzz::seeds, RequestFuzz::fuzzerTestOneInput);
+    /** One try. */
+    interface Try {
+        void with(byte[] data);
+    }
 
-        private final Class<?> type;
-        private final Supplier<List<byte[]>> seeds;
-        private final Try one;
-
-        /** One try of it. */
-        interface Try {
-            void with(byte[] data);
-        }
-
-        Target(Class<?> type, Supplier<List<byte[]>> seeds, Try one) {
-            this.type = type;
-            this.seeds = seeds;
-            this.one = one;
-        }
-
-        void tried(byte[] data) {
-            one.with(data);
-        }
-
-        List<byte[]> seeds() {
-            return seeds.get();
-        }
-
+    /**
+     * What is tried on.
+     *
+     * @param seeds what it begins with
+     */
+    record Target(Class<?> type, Supplier<List<byte[]>> seeds, Try one) {
         /** Where what was found of it is kept. */
         Path found() {
-            return FoundByFuzzTest.FOUND.resolve(type.getSimpleName());
+            return FoundByFuzzTest.FOUND.resolve(toString());
+        }
+
+        @Override
+        public String toString() {
+            return type.getSimpleName();
         }
     }
 
+    static List<Target> targets() {
+        return List.of(
+                new Target(FilesFuzz.class, FilesFuzz::seeds, FilesFuzz::fuzzerTestOneInput),
+                new Target(PapersFuzz.class, PapersFuzz::seeds, PapersFuzz::fuzzerTestOneInput),
+                new Target(WorkbookFuzz.class, WorkbookFuzz::seeds, WorkbookFuzz::fuzzerTestOneInput),
+                new Target(WordsFuzz.class, WordsFuzz::seeds, WordsFuzz::fuzzerTestOneInput),
+                new Target(RequestFuzz.class, RequestFuzz::seeds, RequestFuzz::fuzzerTestOneInput));
+    }
+
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("targets")
     void whateverIsTried_isToldOrBorne(Target target) throws IOException, InterruptedException {
         Path begin = Files.createDirectory(folder.resolve("seeds"));
         int count = 0;
-        for (byte[] seed : target.seeds()) {
+        for (byte[] seed : target.seeds().get()) {
             Files.write(begin.resolve("seed-" + count++), seed);
         }
         Path grown = Files.createDirectory(folder.resolve("grown"));
@@ -90,7 +84,7 @@ final class FuzzIT {
                         "-cp",
                         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                         "com.code_intelligence.jazzer.Jazzer",
-                        "--target_class=" + target.type.getName(),
+                        "--target_class=" + target.type().getName(),
                         "--instrumentation_includes=bitterend.**",
                         "--custom_hook_excludes=**",
                         // The tries themselves call the page at its own address.

@@ -23,8 +23,11 @@ final class CustomersFileTest {
         shop = DemoShop.copy("eider-shed", folder);
         Files.writeString(
                 shop.resolve("customers.csv"),
-                "customer,number,address,contact,payment\n"
-                        + "Port Pilots,P-7,Pilot House; Eider Quay,the coxswain,at once\nHarbour,P-8,,,\n");
+                """
+                customer,number,address,contact,payment
+                Port Pilots,P-7,Pilot House; Eider Quay,the coxswain,at once
+                Harbour,P-8,,,
+                """);
     }
 
     private static String run(int code, String... args) {

@@ -76,8 +76,10 @@ final class QuoteDraftTest {
     void customersJson_saysTheTaxOfALineAndAlternativesInWords() throws IOException {
         JsonNode json = new JsonMapper()
                 .readTree(quote(
-                                ",1,yacht Tern,DB12,5 m,whipped,30 min,1,reduced sales tax,,halyard\n"
-                                        + ",1a,yacht Tern,DN20,5 m,whipped,30 min,1,,1,the same in nylon\n",
+                                """
+                                ,1,yacht Tern,DB12,5 m,whipped,30 min,1,reduced sales tax,,halyard
+                                ,1a,yacht Tern,DN20,5 m,whipped,30 min,1,,1,the same in nylon
+                                """,
                                 "--customer",
                                 "--json")
                         .out());

@@ -138,11 +138,12 @@ public final class RequestFuzz {
         String[] lines = text.split("\n", 2);
         String[] words = lines[0].split(" ", 2);
         boolean asks = words[0].equals("GET");
-        if (words.length < 2 || !asks && !words[0].equals("POST") || words[1].contains("HTTP/")) {
+        if (words.length < 2 || !(asks || words[0].equals("POST")) || words[1].contains("HTTP/")) {
             return data;
         }
         String path = words[1].replaceAll("[\\s\\p{Cntrl}]", "+");
-        if (HEAVY.contains(path.replaceAll("[?;].*", "")) && !asks || path.startsWith("/news")) {
+        boolean isHeavy = !asks && HEAVY.contains(path.replaceAll("[?;].*", ""));
+        if (isHeavy || path.startsWith("/news")) {
             return new byte[0];
         }
         String at = "127.0.0.1:" + URI.create(server.url()).getPort();
