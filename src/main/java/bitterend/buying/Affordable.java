@@ -21,9 +21,12 @@ import java.util.TreeMap;
 /**
  * What a budget can pay for that lies below the least paid of all: pieces are served one by one, the most urgent class first,
  * within it by priority and then by the day by which they must be cut; a matched set at once. What would be paid beyond the
- * budget is left, and those behind it may still have what it did not take.
+ * budget is left, and those behind it may still have what it did not take. What there is no time to look at is left, too.
  */
 final class Affordable {
+    /** So much is looked at, however late it is. */
+    private static final int LEAST_LOOKS = 16;
+
     private final Orders orders;
     private final Packer packer;
     private final Effort effort;
@@ -34,6 +37,8 @@ final class Affordable {
     private final List<Piece> served = new ArrayList<>();
     private final List<String> left = new ArrayList<>();
     private final long deadline;
+    private int looks;
+    private boolean ranOut;
 
     /**
      * @param effort for all of it
@@ -63,8 +68,9 @@ final class Affordable {
      * @param purchase the least paid that serves what can be served
      * @param served the work that it serves
      * @param left ids of the pieces that stay without rope, in the order in which they were looked at
+     * @param ranOut whether some of them were not looked at for want of time
      */
-    record Found(Purchase purchase, Orders served, List<String> left) {}
+    record Found(Purchase purchase, Orders served, List<String> left, boolean ranOut) {}
 
     private record Bought(PartBuyer buyer, Purchase purchase) {}
 
@@ -74,7 +80,7 @@ final class Affordable {
         List<Purchase> needed = least(served).stream()
                 .map(each -> each.buyer().needed(each.purchase(), share()))
                 .toList();
-        return new Found(together(needed), only(served), left);
+        return new Found(together(needed), only(served), left, ranOut);
     }
 
     /** All of some ropes, as their suppliers bill it. */
@@ -89,17 +95,26 @@ final class Affordable {
             return;
         }
         List<Piece> all = some.stream().flatMap(List::stream).toList();
+        if (looks++ >= LEAST_LOOKS && System.nanoTime() >= deadline) {
+            ranOut = true;
+            leave(all);
+            return;
+        }
         List<Piece> with = new ArrayList<>(served);
         with.addAll(all);
         Purchase purchase = together(least(with).stream().map(Bought::purchase).toList());
         if (purchase.unplanned().isEmpty() && purchase.paid().compareTo(budget) <= 0) {
             served.addAll(all);
         } else if (some.size() == 1) {
-            all.stream().map(Piece::id).sorted(NaturalOrder.IDS).forEach(left::add);
+            leave(all);
         } else {
             serve(some.subList(0, some.size() / 2), budget);
             serve(some.subList(some.size() / 2, some.size()), budget);
         }
+    }
+
+    private void leave(List<Piece> pieces) {
+        pieces.stream().map(Piece::id).sorted(NaturalOrder.IDS).forEach(left::add);
     }
 
     /** Single pieces and matched sets. */

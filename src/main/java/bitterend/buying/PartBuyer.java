@@ -74,7 +74,9 @@ final class PartBuyer {
         }
         search = sets;
         Map<Freight, Cost> paid = sets.proven(Aim.LEAST_PAID);
-        sets.solved(Aim.BETWEEN, Limits.NONE);
+        if (pace.goesOn()) {
+            sets.solved(Aim.BETWEEN, Limits.NONE);
+        }
         withoutSuppliers(sets);
         Purchase longest = sets.pool().best(Aim.LEAST_COST);
         WithinWeeks within = new WithinWeeks(sets, weeks);
@@ -127,7 +129,8 @@ final class PartBuyer {
     }
 
     /** Ways that were chosen, with what each of their reels is needed for. */
-    Map<ReelSet, Purchase> needed(Collection<Purchase> chosen) {
+    Map<ReelSet, Purchase> needed(Collection<Purchase> chosen, Effort effort) {
+        pace.grant(effort);
         Map<ReelSet, Purchase> needed = new HashMap<>();
         for (Purchase purchase : chosen) {
             needed.computeIfAbsent(
@@ -138,8 +141,7 @@ final class PartBuyer {
 
     /** The same of one way. */
     Purchase needed(Purchase purchase, Effort effort) {
-        pace.grant(effort);
-        return needed(List.of(purchase)).getOrDefault(purchase.set(), purchase);
+        return needed(List.of(purchase), effort).getOrDefault(purchase.set(), purchase);
     }
 
     /** Whether there was time for all that was to be looked at. */

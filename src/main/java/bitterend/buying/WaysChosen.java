@@ -3,6 +3,7 @@ package bitterend.buying;
 import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.packing.Effort;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -11,7 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -96,10 +99,15 @@ final class WaysChosen {
         return byAim.getOrDefault(aim, List.of());
     }
 
-    /** @param affordable what serves the most urgent work alone, by pieces that have no rope anyway and pieces that are late */
-    Advice advice(BiFunction<List<String>, List<String>, Affordable> affordable) {
+    /**
+     * What is to be told.
+     *
+     * @param toNeeds the effort of seeing what the reels of one group of ropes are needed for, of so many
+     * @param affordable what serves the most urgent work alone, by pieces that have no rope anyway and pieces that are late
+     */
+    Advice advice(IntFunction<Effort> toNeeds, BiFunction<List<String>, List<String>, Affordable> affordable) {
         Proven proven = new Proven(orders, found, all.together(of(Aim.LEAST_PAID)));
-        needs();
+        needs(toNeeds);
         List<Way> ways = ways(proven);
         List<Unheld> unheld =
                 found.stream().flatMap(part -> part.unheld().stream()).toList();
@@ -128,18 +136,20 @@ final class WaysChosen {
                 found.stream().flatMap(part -> part.tooLong().stream()).toList(),
                 paid == null ? null : bounds.way(paid.served(), Aim.LEAST_PAID, paid.purchase()),
                 paid == null ? List.of() : paid.left(),
-                buyers.stream().allMatch(PartBuyer::allCompared));
+                buyers.stream().allMatch(PartBuyer::allCompared) && (paid == null || !paid.ranOut()));
     }
 
     /** Every purchase with what each of its reels is needed for. */
-    private void needs() {
+    private void needs(IntFunction<Effort> toNeeds) {
+        long buying = IntStream.range(0, buyers.size())
+                .filter(part ->
+                        chosen(part).stream().anyMatch(each -> each.set().reels() > 0))
+                .count();
+        Effort each = toNeeds.apply((int) Math.max(1, buying));
         List<Callable<Map<ReelSet, Purchase>>> tasks = new ArrayList<>();
         for (int part = 0; part < buyers.size(); part++) {
             int number = part;
-            tasks.add(() -> buyers.get(number)
-                    .needed(byAim.values().stream()
-                            .map(each -> each.get(number))
-                            .toList()));
+            tasks.add(() -> buyers.get(number).needed(chosen(number), each));
         }
         List<Map<ReelSet, Purchase>> needed = SideBySide.all(tasks, bounds.threads());
         byAim.replaceAll((aim, chosen) -> {
@@ -150,6 +160,11 @@ final class WaysChosen {
             }
             return told;
         });
+    }
+
+    /** What was chosen of one group of ropes. */
+    private List<Purchase> chosen(int part) {
+        return byAim.values().stream().map(each -> each.get(part)).toList();
     }
 
     private List<Way> ways(Proven proven) {

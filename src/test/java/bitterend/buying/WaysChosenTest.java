@@ -70,7 +70,7 @@ final class WaysChosenTest {
                 new CoverLimit(new Covers(orders, Map.of()), Spending.UNLIMITED));
         Advice advice = new WaysChosen(
                         orders, List.of(none, none), parts, new WaysChosen.Bounds(Map.of(), Spending.UNLIMITED, 1))
-                .advice((anyway, late) -> {
+                .advice(buying -> Effort.of(Duration.ofSeconds(1)), (anyway, late) -> {
                     throw new IllegalStateException("there is no budget");
                 });
         assertEquals(1, advice.ties().size());

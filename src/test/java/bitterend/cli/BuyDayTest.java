@@ -182,27 +182,6 @@ final class BuyDayTest {
         assertTrue(page.contains("for 370.00 EUR"), page);
     }
 
-    /** With every fourth reel of the rack six ropes are bought: several ties are a table, and the headline speaks of them. */
-    @Test
-    void severalTies_areATable() throws IOException {
-        Path loft = DemoShop.copy("gannet-loft", folder);
-        Files.delete(loft.resolve("pins.csv"));
-        List<String> reels = Files.readAllLines(loft.resolve("reels.csv"));
-        List<String> some = new ArrayList<>();
-        for (int row = 0; row < reels.size(); row++) {
-            if (row == 0 || row % 4 == 1) {
-                some.add(reels.get(row));
-            }
-        }
-        Files.write(loft.resolve("reels.csv"), some);
-        String page = Run.of("buy", loft.toString(), "--budget", "9000 EUR", "--time", "5s")
-                .out();
-        if (page.contains("Ties\n----")) {
-            assertTrue(page.replaceAll("\\s+", " ").contains("but for ties the least cost"), page);
-            assertFalse(page.contains("A tie: "), page);
-        }
-    }
-
     /** The option, what was found, and what is expected; the shop's own form of money. */
     @Test
     void wrongBudgetOrWeeks_areToldByTheirOption() {

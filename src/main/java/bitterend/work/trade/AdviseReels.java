@@ -4,6 +4,7 @@ import bitterend.buying.Advice;
 import bitterend.buying.Assumed;
 import bitterend.buying.Buyer;
 import bitterend.buying.Orders;
+import bitterend.buying.SharedTime;
 import bitterend.buying.Spending;
 import bitterend.catalogue.Rope;
 import bitterend.exchange.Settings;
@@ -33,6 +34,9 @@ public final class AdviseReels {
     /** The days ahead are planned no longer than this. */
     private static final Duration FORECAST = Duration.ofSeconds(5);
 
+    /** Hundredths of the time that are kept for it. */
+    private static final int FOR_FORECAST = 20;
+
     private final ShopNow now;
     private final Shop shop;
 
@@ -45,7 +49,7 @@ public final class AdviseReels {
      * What is asked.
      *
      * @param day the day reels would be ordered
-     * @param time search no longer than this
+     * @param time search for ways to buy and plan the days ahead no longer than this together
      * @param seed of every random choice
      * @param threads ropes looked at side by side
      * @param spending how far the shop may go; what its settings say where nothing else is asked
@@ -73,16 +77,22 @@ public final class AdviseReels {
         if (!isOffered(shop)) {
             return new Result.NothingOffered();
         }
+        SharedTime time = SharedTime.fromNow(request.time());
         Orders orders = new Orders(
                 DayProblem.serving(shop, now.open(request.day())),
                 countedOn(request.day()),
                 shop.market(request.day()),
                 ComingReels.lateness(shop));
         Effort effort = new Effort(
-                request.time(), Long.MAX_VALUE, request.seed(), request.threads(), watcher.stop(), watcher.progress());
+                time.keeping(FOR_FORECAST),
+                Long.MAX_VALUE,
+                request.seed(),
+                request.threads(),
+                watcher.stop(),
+                watcher.progress());
         Advice advice =
                 new Buyer(orders, FullStrategy.at(EffortLevel.QUICK), effort, request.spending(), weekly()).advise();
-        return new Result.Advised(orders, advice, assumed(request), forecast(request, watcher));
+        return new Result.Advised(orders, advice, assumed(request), forecast(request, time.left(), watcher));
     }
 
     private Assumed assumed(Request request) {
@@ -111,8 +121,8 @@ public final class AdviseReels {
         return weekly;
     }
 
-    private Forecast forecast(Request request, Watcher watcher) {
-        Duration time = request.time().compareTo(FORECAST) < 0 ? request.time() : FORECAST;
+    private Forecast forecast(Request request, Duration left, Watcher watcher) {
+        Duration time = left.compareTo(FORECAST) < 0 ? left : FORECAST;
         return new ForecastShortage(now)
                 .forecast(
                         new ForecastShortage.Request(request.day(), null),
