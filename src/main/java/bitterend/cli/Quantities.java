@@ -1,5 +1,7 @@
 package bitterend.cli;
 
+import bitterend.quoting.Quote;
+import bitterend.report.page.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -16,6 +18,17 @@ record Quantities(List<Integer> each) {
 
     Quantities {
         each = List.copyOf(each);
+    }
+
+    /** Says it where every line is asked for just so often: then there is no other price. */
+    void toldIfAsked(Terminal terminal, Quote quote) {
+        if (!each.isEmpty()
+                && quote.lines().stream()
+                        .allMatch(line -> each.equals(List.of(line.line().quantity())))) {
+            terminal.err()
+                    .println(Wording.sentence("--quantities: every line is asked for " + each.get(0)
+                            + " times already, which the quote prices."));
+        }
     }
 
     /** Reads them. */

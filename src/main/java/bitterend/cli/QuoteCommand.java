@@ -242,6 +242,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (out != null && !WholeFile.create(out, json.forTheFile(quote).getBytes(StandardCharsets.UTF_8))) {
             throw new UncheckedIOException(new FileAlreadyExistsException(out.toString()));
         }
+        quantities.toldIfAsked(terminal, quote);
         files.write(terminal, page, read.settings().quote().letter().paper());
         QuoteTables values = new QuoteTables(units.figures(read));
         tables.write(terminal, () -> customer ? values.forCustomer(quote) : values.forFile(quote));

@@ -42,7 +42,7 @@ public final class Quoter {
     /**
      * The price of a request of which at least one line can be priced; what the others lack is told with it.
      *
-     * @param quantities how often each line is priced besides, as often as that
+     * @param quantities how often each line is priced besides, as often as that; one that is asked for is not priced again
      */
     public Quote quote(QuoteRequest whole, List<Integer> quantities) {
         Priceable.Parted parted = Priceable.of(basis, whole);
@@ -91,12 +91,21 @@ public final class Quoter {
                     .map(Nearby.Offer::variation)
                     .filter(each -> each.line().equals(line.line().name()))
                     .forEach(all::add);
-            quantities.forEach(quantity -> variations
-                    .inPlace(
-                            Kind.QUANTITY,
-                            line.line().name(),
-                            line.line().changed(line.line().assembly().make().finished(), quantity, basis.model()))
-                    .ifPresent(all::add));
+            quantities.stream()
+                    .filter(quantity -> quantity != line.line().quantity())
+                    .forEach(quantity -> variations
+                            .inPlace(
+                                    Kind.QUANTITY,
+                                    line.line().name(),
+                                    line.line()
+                                            .changed(
+                                                    line.line()
+                                                            .assembly()
+                                                            .make()
+                                                            .finished(),
+                                                    quantity,
+                                                    basis.model()))
+                            .ifPresent(all::add));
         }
         return all;
     }

@@ -5,6 +5,7 @@ import bitterend.market.Bill;
 import bitterend.market.Offer;
 import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
+import bitterend.measure.Written;
 import bitterend.quoting.Quote;
 import bitterend.quoting.RopeBuying;
 import bitterend.quoting.RopeBuying.NotTaken;
@@ -34,7 +35,7 @@ final class QuoteBuyingBlock {
     void ofRope(Writing page, RopeBuying buying, Rope rope) {
         if (buying.isAtRopesPrice()) {
             page.paragraph("Nobody offers this rope so that it can be ordered today: priced on reels of "
-                    + figures.length(rope.usualReel()) + " at the price of the rope.");
+                    + figures.briefly(Written.worked(rope.usualReel())) + " at the price of the rope.");
         } else {
             page.tableApart(sizes(buying));
         }

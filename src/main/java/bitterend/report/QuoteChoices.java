@@ -8,6 +8,7 @@ import bitterend.quoting.Variation.Kind;
 import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What the customer could have instead, with its price: other lines, cheaper ones nearby, other quantities, a line by itself. */
@@ -27,11 +28,11 @@ final class QuoteChoices {
         if (other || apart) {
             page.heading("What you could have instead");
         }
-        table(page, "in place of", quote.variations(Kind.INSTEAD), this::what);
-        table(page, "in place of", quote.variations(Kind.CHEAPER), variation -> nearby(quote, variation));
-        table(page, "quantities", quote.variations(Kind.QUANTITY), variation -> "as above");
+        table(page, quote, Kind.INSTEAD, this::what);
+        table(page, quote, Kind.CHEAPER, variation -> nearby(quote, variation));
+        table(page, quote, Kind.QUANTITY, variation -> "as above");
         if (apart) {
-            table(page, "by itself", quote.variations(Kind.APART), variation -> "as above, ordered alone");
+            table(page, quote, Kind.APART, variation -> "as above, ordered alone");
         }
     }
 
@@ -40,28 +41,48 @@ final class QuoteChoices {
         String of(Variation variation);
     }
 
-    private void table(Writing page, String title, List<Variation> variations, Saying saying) {
+    private void table(Writing page, Quote quote, Kind kind, Saying saying) {
+        List<Variation> variations = quote.variations(kind);
         if (variations.isEmpty()) {
             return;
         }
-        String currency = figures.currency().currency();
-        TableRows table = new TableRows(
-                Column.words(title),
-                Column.words("what"),
-                Column.figure("how many"),
-                Column.figure("each\n" + currency),
-                Column.figure("price\n" + currency),
-                Column.figure("all lines then\nbefore tax, " + currency));
+        TableRows table = new TableRows(columns(kind).toArray(Column[]::new));
         for (Variation each : variations) {
-            table.row(
+            List<String> cells = new ArrayList<>(List.of(
                     "line " + each.line(),
                     saying.of(each),
                     Integer.toString(each.changed().quantity()),
                     figures.bare(each.price().each()),
-                    figures.bare(each.price().price()),
-                    each.kind() == Kind.APART ? "" : figures.bare(each.total()));
+                    figures.bare(each.price().price())));
+            if (kind != Kind.APART) {
+                cells.add(figures.bare(each.total()));
+            }
+            table.row(cells.toArray(String[]::new));
         }
         page.tableApart(table);
+    }
+
+    /** What all lines come to is said of choices that leave the others as they are: not of a line by itself. */
+    private List<Column> columns(Kind kind) {
+        String currency = figures.currency().currency();
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.words(title(kind)),
+                Column.words("what"),
+                Column.figure("how many"),
+                Column.figure("each\n" + currency),
+                Column.figure("price\n" + currency)));
+        if (kind != Kind.APART) {
+            columns.add(Column.figure("all lines then\nbefore tax, " + currency));
+        }
+        return columns;
+    }
+
+    private static String title(Kind kind) {
+        return switch (kind) {
+            case INSTEAD, CHEAPER -> "in place of";
+            case QUANTITY -> "quantities";
+            case APART -> "by itself";
+        };
     }
 
     private String what(Variation variation) {

@@ -124,7 +124,7 @@ public final class QuotePage {
         }
         if (!alike.isEmpty()) {
             page.heading("From where to where");
-            page.paragraph("Lengths are measured between the points that each line names. Drawings are not to scale.");
+            page.paragraph("Lengths are measured between the points that each line names.");
         }
         alike.forEach((svg, lines) -> {
             Map<String, List<String>> lengths = new LinkedHashMap<>();
@@ -135,12 +135,13 @@ public final class QuotePage {
                     lengths.size() == 1
                             ? new Block.Picture(
                                     QuoteDrawing.of(lines.get(0), one.getKey()).orElse(svg),
-                                    capital(lines(one.getValue())))
+                                    capital(lines(one.getValue())) + ", not to scale")
                             : new Block.Picture(
                                     svg,
                                     capital(lengths.entrySet().stream()
-                                            .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
-                                            .collect(Collectors.joining("; ")))));
+                                                    .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
+                                                    .collect(Collectors.joining("; ")))
+                                            + "; not to scale"));
         });
     }
 

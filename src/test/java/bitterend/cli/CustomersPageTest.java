@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -314,6 +315,42 @@ final class CustomersPageTest {
                         .matcher(page)
                         .find(),
                 page);
+    }
+
+    /** What a line costs as often as it is asked for is in the table of lines. */
+    @Test
+    void quantityThatIsAskedFor_isNotListedAgain() throws IOException {
+        Path request = folder.resolve("six.csv");
+        Files.writeString(request, "line,rope,length,minutes,quantity\n1,DB12,5 m,5 min,6\n");
+        String page =
+                quote(request.toString(), "--customer", "--quantities", "2,6").out();
+        assertTrue(Pattern.compile("line 1 +as above +2 ").matcher(page).find(), page);
+        assertFalse(Pattern.compile("line 1 +as above +6 ").matcher(page).find(), page);
+        Run only = quote(request.toString(), "--customer", "--quantities", "6");
+        assertFalse(only.out().contains("What you could have instead"), only.out());
+        saysAll(only.err(), "--quantities: every line is asked for 6 times already");
+        assertFalse(quote(request.toString(), "--quantities", "5,6").err().contains("--quantities"));
+    }
+
+    /** A line by itself has no other lines that come to anything with it. */
+    @Test
+    void lineByItself_hasNoColumnOfAllLines() throws IOException {
+        String page = quote(demo("Q-2605.csv"), "--customer", "--apart").out();
+        String table = page.substring(page.lastIndexOf("\n", page.indexOf("by itself  ") - 1));
+        saysAll(page, "all lines then");
+        assertFalse(page.substring(page.indexOf("by itself  ")).contains("all lines then"), page);
+        assertFalse(table.lines().limit(4).anyMatch(line -> line.contains("before tax,")), table);
+    }
+
+    /** Text has no drawings; a page has them, each with what it is not. */
+    @Test
+    void drawings_areSpokenOfOnlyWhereTheyAre() throws IOException {
+        Path html = folder.resolve("drawn.html");
+        String page = quote(demo("Q-2605.csv"), "--customer", "--html", html.toString())
+                .out();
+        saysAll(page, "Lengths are measured between the points that each line names.");
+        assertFalse(page.toLowerCase(Locale.ROOT).contains("scale"), page);
+        saysAll(Files.readString(html), "not to scale</p>");
     }
 
     @Test

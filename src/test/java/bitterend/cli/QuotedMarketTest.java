@@ -207,6 +207,8 @@ final class QuotedMarketTest {
         request("190 m", 1, "");
         assertEquals("192 EUR", rope().get("costAlone").asText());
         assertTrue(page().contains("Nobody offers this rope so that it can be ordered today"), page());
+        assertTrue(
+                page().replaceAll("\\s+", " ").contains("priced on reels of 200 m at the price of the rope"), page());
     }
 
     /** 200 m weigh 10 kg: 10 x 0.30 = 3 EUR a reel; with 1 EUR of freight a reel of 190 EUR comes to 194 EUR. */
