@@ -102,7 +102,7 @@ final class ValueCommand implements Callable<Integer> {
             pages = pages.with(page.of(shown(each))).with(trial(page, verb, each, size, interrupt));
         }
         Document whole =
-                pages.titled("Stock", "What coils are worth", read.settings().name());
+                pages.titled("", "What coils are worth", read.settings().name());
         Map<String, CoilValue> values = new TreeMap<>(NaturalOrder.IDS);
         coils.forEach(each -> values.put(each.rope().id(), each.today()));
         ShopValues own = read.supplies().values();

@@ -72,7 +72,10 @@ final class BuyRopeBlock {
                 .append(words.sizes(worst))
                 .append(", costs ")
                 .append(figures.money(worst.moreAYear()))
-                .append(" more in a year."));
+                .append(
+                        advised.standing() != WayFound.Standing.TIE
+                                ? " more in a year."
+                                : " more in a year than the cheapest."));
         return text.toString();
     }
 

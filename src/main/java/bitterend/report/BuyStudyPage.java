@@ -25,7 +25,7 @@ public final class BuyStudyPage {
     /** The ropes on one page, then each by itself, then how the figures came about. */
     public static Document of(String shop, List<SteadyVerdict> verdicts, Figures figures) {
         Writing page = new Writing();
-        page.title("Buying", "Which reels to keep on the rack", shop);
+        page.title("", "Which reels to keep on the rack", shop);
         if (!verdicts.isEmpty()) {
             new BuyStudyPage(figures, verdicts).write(page);
         }

@@ -141,7 +141,7 @@ final class BuyWaysBlock {
         page.paragraph("Free then: free rope on the rack, on order and bought, less what the orders in hand take."
                 + " Weeks: that by what work took of it in a week of the past."
                 + (advice.shown().stream().anyMatch(BuyWaysBlock::hasFreightByOrder)
-                        ? " Paid is without freight by order."
+                        ? " Paid is with freight by reel and weight, as though no order came freight paid, and without freight by order; what each supplier gets is below."
                         : ""));
     }
 

@@ -40,10 +40,9 @@ public final class ClaimsPage {
             return page.document();
         }
         page.table(totals(claims));
-        page.paragraph(
-                "Beyond is what a reel came shorter than its supplier may send it; the claim is what was paid for"
-                        + " that, without freight. Of a reel that was counted before anything was cut from it the count holds,"
-                        + " else its label.");
+        page.paragraph("Beyond is what a reel came shorter than its supplier may send it; the claim is what that"
+                + " comes to at the price it was ordered at, without freight. Of a reel that was counted before anything was cut from it the count holds,"
+                + " else its label.");
         claims.suppliers().forEach(supplier -> supplier(page, supplier));
         return page.document();
     }
@@ -98,7 +97,7 @@ public final class ClaimsPage {
         page.heading(name(each));
         if (!each.shorter().isEmpty()) {
             page.table(shorter(each.shorter()));
-            page.paragraph("Short by " + figures.length(each.shortBy()) + ", paid for with "
+            page.paragraph("Short by " + figures.length(each.shortBy()) + ", ordered for "
                     + figures.money(each.paidForShort()) + "; to claim "
                     + figures.money(each.claim()) + " for " + figures.length(each.beyond()) + " beyond.");
         }

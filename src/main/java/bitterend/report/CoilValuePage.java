@@ -119,7 +119,7 @@ public final class CoilValuePage {
     private String costs(CoilValue today) {
         return "A coil costs "
                 + RatioText.percent(today.terms().interest()) + " of its price a year and "
-                + figures.money(today.terms().room()) + " a week for its room. A metre cut elsewhere costs "
+                + figures.money(today.terms().room()) + " a week for its room. Rope cut elsewhere costs "
                 + words.perLength(today.own()) + " " + words.perLengthUnit()
                 + ", the scrap, interest and room of a reel in it; new it costs "
                 + words.perLength(today.terms().price()) + ".";

@@ -4,6 +4,8 @@ import bitterend.buying.IdleReel;
 import bitterend.buying.IdleReel.Why;
 import bitterend.buying.IdleRope;
 import bitterend.measure.Cost;
+import bitterend.measure.Length;
+import bitterend.measure.Units;
 import bitterend.report.page.Column;
 import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
@@ -53,21 +55,26 @@ public final class IdlePage {
                 Column.words("place"),
                 Column.figure("length\n" + figures.unit()),
                 Column.words("since"),
-                Column.figure("worth"),
-                Column.figure("a year\ncosts"),
+                Column.figure("worth\n" + figures.currency().currency()),
+                Column.figure("a year\ncosts, " + figures.currency().currency()),
                 Column.words("why"));
         for (IdleReel each : idle) {
             table.row(
                     Wording.printable(each.reel().id()),
                     Wording.printable(each.reel().rope()),
                     Wording.printable(each.reel().where().place()),
-                    figures.bare(each.reel().length()),
+                    roughly(each.reel().length()),
                     each.since().equals(LocalDate.MIN) ? "" : each.since().toString(),
-                    figures.money(each.worth()),
-                    figures.money(each.holding()),
+                    figures.bare(each.worth().rounded()),
+                    figures.bare(each.holding().rounded()),
                     each.why().stream().map(why -> why(each, why)).collect(Collectors.joining("; ")));
         }
         return table;
+    }
+
+    /** To the inch, so that a row stays whole; in metres as booked. */
+    private String roughly(Length length) {
+        return figures.units() == Units.METRIC ? figures.bare(length) : figures.bareTotal(length);
     }
 
     private static String why(IdleReel each, Why why) {

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /** Why a rope is to be ordered again, in words. */
 final class ReorderWords {
     private static final String WITHOUT_PAST =
-            " Nothing is recorded of its past: it is the least that the orders in hand need.";
+            " Nothing is recorded of its past: it is as much as is missing of the sum; whether every piece fits on a reel is not looked at.";
 
     private final Figures figures;
 
@@ -73,7 +73,7 @@ final class ReorderWords {
     private static String pulledIn(Line line) {
         return switch (line.why()) {
             case DUE -> "";
-            case WITHIN_BUDGET -> " The least that is paid for it now: the budget allows no more.";
+            case WITHIN_BUDGET -> " The least that is paid for it now, since its usual order is above the budget.";
             case SAVES_FREIGHT -> " Not due before " + line.orderBy() + ", but its way costs less with the others.";
             case MINIMUM_ORDER -> " Not due before " + line.orderBy()
                     + ", but the order is then as large as its supplier asks.";
