@@ -77,6 +77,9 @@ final class FuzzIT {
         }
         Path grown = Files.createDirectory(folder.resolve("grown"));
         Path log = folder.resolve("log");
+        // What a command line writes beside itself goes into the folder of the test.
+        Path here = Files.createDirectory(folder.resolve("here"));
+        Files.createSymbolicLink(here.resolve("demo-data"), Path.of("demo-data").toAbsolutePath());
         Process fuzzer = new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx1500m",
@@ -100,6 +103,7 @@ final class FuzzIT {
                         "-print_final_stats=1",
                         grown.toString(),
                         begin.toString()))
+                .directory(here.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile())
                 .start();
