@@ -14,13 +14,15 @@ import java.util.List;
 
 /**
  * The lines of a quote as the customer sees them, their total below their prices, and tax. Where they need more than one
- * sheet of paper each carries the sum of those before it.
+ * sheet of paper each carries the sum of those before it. What is below the total is kept on a sheet with it and a line.
  */
 final class QuoteLineTable {
     /** So many letters of the column of words fill a line of it, on the safe side. */
     private static final int LETTERS = 84;
     /** The heads of the columns, and what is brought and carried forward. */
     private static final int AROUND = 45;
+    /** A row of one line, such as a sum: nothing is carried forward from the last sheet. */
+    private static final int ROW = 15;
 
     private final Figures figures;
     private final QuoteWords words;
@@ -30,8 +32,9 @@ final class QuoteLineTable {
         this.words = words;
     }
 
-    void write(Writing page, Quote quote) {
-        List<List<LineQuote>> sheets = sheets(quote, SheetRoom.of(page.document()));
+    /** @param behind what all that is said below the total takes */
+    void write(Writing page, Quote quote, int behind) {
+        List<List<LineQuote>> sheets = sheets(quote, SheetRoom.of(page.document()), behind);
         Money carried = Money.ZERO;
         for (int i = 0; i < sheets.size(); i++) {
             TableRows table = table();
@@ -90,15 +93,16 @@ final class QuoteLineTable {
     }
 
     /**
-     * The lines by the sheet of paper that holds them.
+     * The lines by the sheet of paper that holds them. The last is taken to a sheet with the total where what is behind that
+     * would else be parted from it, and where it is not too much for one sheet.
      *
      * @param taken what is above them on the first
      */
-    private List<List<LineQuote>> sheets(Quote quote, int taken) {
+    private List<List<LineQuote>> sheets(Quote quote, int taken, int behind) {
         int room = SheetRoom.WHOLE - AROUND - taken;
         List<List<LineQuote>> sheets = new ArrayList<>(List.of(new ArrayList<>()));
         for (LineQuote line : quote.lines()) {
-            int high = SheetRoom.of(words.cell(line.line()), LETTERS);
+            int high = high(line);
             if (high > room && !sheets.get(sheets.size() - 1).isEmpty()) {
                 sheets.add(new ArrayList<>());
                 room = SheetRoom.WHOLE - AROUND;
@@ -106,6 +110,18 @@ final class QuoteLineTable {
             sheets.get(sheets.size() - 1).add(line);
             room -= high;
         }
+        List<LineQuote> last = sheets.get(sheets.size() - 1);
+        int below =
+                behind + ROW * (quote.taxes().isEmpty() ? 1 : 2 + quote.taxes().size());
+        if (last.size() > 1
+                && below > room + ROW
+                && high(last.get(last.size() - 1)) + below <= SheetRoom.WHOLE - AROUND + ROW) {
+            sheets.add(new ArrayList<>(List.of(last.remove(last.size() - 1))));
+        }
         return sheets;
+    }
+
+    private int high(LineQuote line) {
+        return SheetRoom.of(words.cell(line.line()), LETTERS);
     }
 }

@@ -49,19 +49,26 @@ public final class QuotePage {
         page.tableApart(facts(quote));
         say(page, letter.own().before());
         QuoteWords words = new QuoteWords(catalogue, figures);
-        new QuoteLineTable(figures, words).write(page, quote);
+        Writing behind = new Writing();
+        behind(behind, quote, words, apart);
+        new QuoteLineTable(figures, words).write(page, quote, SheetRoom.of(behind.document()));
+        behind(page, quote, words, apart);
+        return page.document();
+    }
+
+    /** All that is said below the total, to the place of the signature. */
+    private void behind(Writing page, Quote quote, QuoteWords words, boolean apart) {
         quote.notPriced()
                 .forEach(line -> page.caution(
                         line.asked().forCustomer() + " is not priced and not in the total: " + line.why() + "."));
         if (quote.holdsTogetherAlone()) {
             page.paragraph("Prices hold for the whole request: a line may be dearer when it is ordered by itself.");
         }
-        say(page, letter.own().after());
+        say(page, quote.policy().letter().own().after());
         new QuoteChoices(figures, words).write(page, quote, apart);
         drawings(page, quote);
         notes(page, quote);
         acceptance(page, quote);
-        return page.document();
     }
 
     private static void say(Writing page, String words) {
@@ -166,11 +173,16 @@ public final class QuotePage {
                         + " lifting and life safety a competent person and the local code decide.");
     }
 
-    private static void acceptance(Writing page, Quote quote) {
+    private void acceptance(Writing page, Quote quote) {
         String mark = PageMark.of(page.document());
         page.heading(PageMark.SIGNED_BELOW);
         page.paragraph(
                 "Quote " + named(quote) + ", mark " + mark + ". The mark changes with anything that is said above.");
+        page.paragraph(FindingsPage.count(quote.lines().size(), "line") + ", "
+                + (quote.taxes().isEmpty()
+                        ? "total before tax " + figures.currency().print(quote.total())
+                        : "total with tax " + figures.currency().print(quote.totalWithTax()))
+                + ".");
         TableRows table = new TableRows(Column.words(""), Column.words(""));
         table.row("place and date", BLANK);
         table.row("name", BLANK);

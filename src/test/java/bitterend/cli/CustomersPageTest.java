@@ -317,6 +317,36 @@ final class CustomersPageTest {
                 page);
     }
 
+    /** Nine lines filled two sheets to the last, and the place of the signature was left over. */
+    @Test
+    void signature_isOnASheetWithTheTotalAndALine() throws IOException {
+        for (int lines = 8; lines <= 11; lines++) {
+            StringBuilder rows = new StringBuilder("line,rope,length,end a,end b,quantity,minutes,note\n");
+            for (int i = 1; i <= lines; i++) {
+                rows.append(i).append(",DB12,").append(2 + i).append(" m,sealed,sealed,1,5 min,line for a locker\n");
+            }
+            Path request = folder.resolve(lines + ".csv");
+            Files.writeString(request, rows.toString());
+            for (String paper : List.of("A4", "Letter")) {
+                Path pdf = folder.resolve(lines + paper + ".pdf");
+                quote(request.toString(), "--customer", "--pdf", pdf.toString(), "--paper", paper);
+                try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+                    PDFTextStripper last = new PDFTextStripper();
+                    last.setStartPage(document.getNumberOfPages());
+                    saysAll(
+                            last.getText(document),
+                            "brought forward",
+                            "line for a locker",
+                            "total with tax",
+                            "Please note",
+                            "Accepted",
+                            lines + " lines, total with tax",
+                            "signature");
+                }
+            }
+        }
+    }
+
     /** What a line costs as often as it is asked for is in the table of lines. */
     @Test
     void quantityThatIsAskedFor_isNotListedAgain() throws IOException {

@@ -52,14 +52,17 @@ public record Document(List<Block> blocks) {
 
     /**
      * What should stay on one sheet of paper, in order: a heading with the words below it and their first table or drawing, so
-     * that no heading is left at the foot of a page; each other block by itself.
+     * that no heading is left at the foot of a page; each other block by itself. The place of a signature stays with the words
+     * before it.
      */
     public List<List<Block>> together() {
         List<List<Block>> groups = new ArrayList<>();
         boolean open = false;
         for (Block block : blocks) {
             boolean begins =
-                    block instanceof Block.Heading || block instanceof Block.Title || block instanceof Block.NextSheet;
+                    (block instanceof Block.Heading heading && !heading.words().equals(PageMark.SIGNED_BELOW))
+                            || block instanceof Block.Title
+                            || block instanceof Block.NextSheet;
             if (!open || begins) {
                 groups.add(new ArrayList<>());
             }
