@@ -16,8 +16,10 @@ import bitterend.report.page.Document;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What to buy for the orders in hand. */
@@ -63,13 +65,27 @@ public final class BuyAdvicePage {
             return beyond(orders, advice, spending);
         }
         if (act.set().reels() == 0) {
-            return "Buy nothing: the rack and the rope on order hold every piece that rope can be had for.";
+            return nothing(orders, advice);
         }
         return "Order " + words.briefly(act.set(), orders) + " for " + figures.money(act.paid()) + called(advice)
                 + ". What is left of " + (act.set().reels() == 1 ? "it" : "them") + " afterwards is worth "
                 + figures.money(act.left())
                 + ". With what is taken off the rack and the work at the bench, the orders for"
                 + " rope that is offered cost " + figures.money(act.cost()) + ".";
+    }
+
+    /** Why nothing is bought: nothing needs to be, or nothing on offer would do for what is wanting. */
+    private static String nothing(Orders orders, Advice advice) {
+        Set<String> without = new HashSet<>(advice.act().unplanned());
+        advice.unheld().forEach(unheld -> without.add(unheld.piece()));
+        if (without.isEmpty()) {
+            return "Buy nothing: the rack and the rope on order hold every piece.";
+        }
+        String stay = without.size() == 1 ? "1 piece stays" : without.size() + " pieces stay";
+        boolean others = orders.day().pieces().stream().anyMatch(piece -> !without.contains(piece.id()));
+        return "Nothing can be bought: " + stay + " without rope, and no offer would do for "
+                + (without.size() == 1 ? "it" : "them") + "."
+                + (others ? " The rack and the rope on order hold every other piece." : "");
     }
 
     /** What the recommended way is. */
