@@ -31,9 +31,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +67,7 @@ final class QuoteCommand implements Callable<Integer> {
     private static final String FOR_FILE = "With the inside figures: write the quote here as JSON.";
 
     private final Terminal terminal;
+    private final Set<Finding> told = new HashSet<>();
 
     private final ShopArgument shop = new ShopArgument();
 
@@ -254,7 +257,7 @@ final class QuoteCommand implements Callable<Integer> {
                                             .of(quote, apart, PageMark.printedOn(page))
                                     : json.forTheFile(quote));
         } else {
-            terminal.out().print(FindingsPage.text(leftOut, terminal.ink()));
+            complain(leftOut);
             terminal.out().print(page.text(terminal.ink()));
         }
     }
@@ -266,7 +269,9 @@ final class QuoteCommand implements Callable<Integer> {
                 : TradePages.forFile(read, quote, figures);
     }
 
+    /** Each finding once, and never among what is printed for the customer. */
     private void complain(List<Finding> findings) {
-        terminal.err().print(FindingsPage.text(findings, terminal.ink()));
+        List<Finding> fresh = findings.stream().filter(told::add).toList();
+        terminal.err().print(FindingsPage.text(fresh, terminal.ink()));
     }
 }

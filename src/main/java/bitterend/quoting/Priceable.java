@@ -2,6 +2,7 @@ package bitterend.quoting;
 
 import bitterend.finding.Finding;
 import bitterend.measure.LengthText;
+import bitterend.measure.Units;
 import bitterend.quoting.sharing.NewRope;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,7 +59,7 @@ final class Priceable {
                             "length",
                             line.assembly().make().finished().kept(),
                             "pieces no longer than the longest reel of " + line.rope() + " that can be had, "
-                                    + LengthText.exact(rope.longest())));
+                                    + LengthText.print(rope.longest(), Units.METRIC)));
         }
     }
 

@@ -248,6 +248,18 @@ final class QuoteDayTest {
     }
 
     @Test
+    void lineThatIsLeftOut_isSaidOnce_andNotAboveTheCustomersPage() throws IOException {
+        Path mixed = folder.resolve("mixed.csv");
+        Files.writeString(
+                mixed,
+                "line,rope,length,end a,end b\n1,DB12,5 m,sealed,sealed\n2,DB13,5 m,,\n3,DB12,900 m,sealed,sealed\n");
+        Run run = run(4, "quote", shop, mixed.toString(), "--customer", "--accept", "Ann");
+        assertEquals(2, run.err().split("left out: ", -1).length - 1, run.err());
+        assertFalse(run.out().contains("left out: "), run.out());
+        assertTrue(run.err().contains("that can be had, ") && run.err().contains(" m\n"), run.err());
+    }
+
+    @Test
     void quoteWithoutARequest_isABadCommandLine() {
         assertTrue(run(2, "quote", shop).err().contains("--help"));
         assertTrue(run(2, "quote").err().contains("--help"));
