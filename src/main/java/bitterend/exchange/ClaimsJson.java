@@ -63,6 +63,7 @@ public final class ClaimsJson {
                 .with("allowed", LengthText.exact(came.promised().allowed()))
                 .with("beyond", LengthText.exact(came.beyond()))
                 .with("price", money.print(came.promised().price()))
+                .with("paid", money.print(came.paid()))
                 .with("claim", money.print(came.paidFor(came.beyond())));
     }
 }

@@ -41,8 +41,8 @@ public final class ClaimsPage {
         }
         page.table(totals(claims));
         page.paragraph("Beyond is what a reel came shorter than its supplier may send it; the claim is what that"
-                + " comes to at the price it was ordered at, without freight. Of a reel that was counted before anything was cut from it the count holds,"
-                + " else its label.");
+                + " comes to at what was paid for the reel, as booked, else at the price of its order, without freight. Of a"
+                + " reel that was counted before anything was cut from it the count holds, else its label.");
         claims.suppliers().forEach(supplier -> supplier(page, supplier));
         return page.document();
     }
@@ -97,7 +97,7 @@ public final class ClaimsPage {
         page.heading(name(each));
         if (!each.shorter().isEmpty()) {
             page.table(shorter(each.shorter()));
-            page.paragraph("Short by " + figures.length(each.shortBy()) + ", ordered for "
+            page.paragraph("Short by " + figures.length(each.shortBy()) + ", paid for with "
                     + figures.money(each.paidForShort()) + "; to claim "
                     + figures.money(each.claim()) + " for " + figures.length(each.beyond()) + " beyond.");
         }

@@ -43,6 +43,7 @@ public final class ClaimsTable {
                         figures.length("allowed", each -> each.promised().allowed()),
                         figures.length("beyond", Delivery::beyond),
                         figures.money("price", each -> each.promised().price()),
+                        figures.money("paid", Delivery::paid),
                         figures.cost("claim", each -> each.paidFor(each.beyond()))));
     }
 

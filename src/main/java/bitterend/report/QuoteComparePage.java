@@ -48,8 +48,11 @@ public final class QuoteComparePage {
                 + "; waste by the rule of the quote: value that left the rack, opening and fetching of reels, shared by"
                 + " what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
-                + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what was booked for the reels that were cut, by the length drawn; where nothing was booked, it counts as quoted, freight by reel being in the rope. Setting up, samples and tests, packing and overhead are not booked: they count as"
-                + " quoted.");
+                + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what"
+                + " was booked for the reels that were cut, by the length drawn; where nothing was booked, it counts as"
+                + " quoted. Freight by reel and by weight is in quoted rope, and, of reels that are counted at what they"
+                + " were paid for, in posted freight: compare rope and freight together there. Setting up, samples and"
+                + " tests, packing and overhead are not booked: they count as quoted.");
         return page.document();
     }
 

@@ -34,7 +34,8 @@ public final class QuoteLearnPage {
             page.tableApart(ropes(learned));
             page.paragraph(
                     "Waste is that of the good pieces with reel handling, in percent of the rope in them. Spoiled"
-                            + " rope is not among it.");
+                            + " rope is not among it. Quoted rope has freight by reel and by weight in it; rope at what its"
+                            + " reel was paid for has none, so the same waste is more percent of it.");
             learned.ropes().stream()
                     .filter(rope -> rope.quoted().spoilage().minor() != 0
                             || rope.posted().spoilage().minor() != 0)

@@ -2,6 +2,7 @@ package bitterend.stock;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.stock.Movement.Kind;
 import java.math.BigInteger;
 import java.time.LocalDate;
@@ -20,10 +21,18 @@ import java.util.Map;
  * @param rope id of its rope
  * @param promised what was ordered
  * @param labelled what its label or the meter said
+ * @param paid what was paid for it, without freight: as was said when it came, else the price of its order
  * @param found its length by the first count before anything was cut; {@code labelled} where nobody counted it
  */
 public record Delivery(
-        long event, LocalDate day, String reel, String rope, Promised promised, Length labelled, Length found) {
+        long event,
+        LocalDate day,
+        String reel,
+        String rope,
+        Promised promised,
+        Money paid,
+        Length labelled,
+        Length found) {
     /** How much shorter it is than was ordered; nothing where it is not. */
     public Length shortBy() {
         return Length.max(Length.ZERO, promised.length().minus(found));
@@ -34,9 +43,9 @@ public record Delivery(
         return Length.max(Length.ZERO, shortBy().minus(promised.allowed()));
     }
 
-    /** What so much of it was paid for: its share of the price of the reel, rounded down to 1/1000 of the smallest coin. */
+    /** What so much of it was paid for: its share of what the reel was paid for, rounded down to 1/1000 of the smallest coin. */
     public Cost paidFor(Length length) {
-        return new Cost(BigInteger.valueOf(promised.price().fine().millis())
+        return new Cost(BigInteger.valueOf(paid.fine().millis())
                 .multiply(BigInteger.valueOf(length.mm()))
                 .divide(BigInteger.valueOf(promised.length().mm()))
                 .longValueExact());
@@ -80,6 +89,7 @@ public record Delivery(
                         came.id(),
                         came.rope(),
                         promised,
+                        Paid.said(event, came.id()).orElse(promised.price()),
                         came.length(),
                         found(history))));
     }

@@ -95,6 +95,11 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
         return known;
     }
 
+    /** The price that was said of a reel with the event that brought it; nothing where none was. */
+    static Optional<Money> said(Event event, String reel) {
+        return event.named(PRICE).contains(reel) ? Optional.of(money(event, PRICE, reel)) : Optional.empty();
+    }
+
     private static Money money(Event event, String fact, String reel) {
         return new Money(event.number(fact + " " + reel));
     }

@@ -120,6 +120,18 @@ final class StockClaimsTest {
                 feet.contains("B-9 E12 BRAID-12 2026-03-09 656' 2\" 639' 9\" 16' 5\" 9' 10\" 5.70 "), "a row: " + feet);
     }
 
+    /** 3 m of the 200 m that were ordered, at the 300 EUR that were paid and not at the 380 EUR of the order: 4.50 EUR. */
+    @Test
+    void claim_isByWhatWasPaid_whereThatIsBooked() {
+        run(0, "receive", "E11", "BRAID-12", "195 m", "--on-order", "B-9", "--paid", "300 EUR");
+        run(0, "receive", "E12", "BRAID-12", "195 m", "--on-order", "B-9");
+        String claims = flat(run(0, "claims"));
+        assertTrue(claims.contains("200.000 195.000 5.000 3.000 4.50 "), claims);
+        assertTrue(claims.contains("200.000 195.000 5.000 3.000 5.70 "), claims);
+        String json = flat(run(0, "claims", "--json"));
+        assertTrue(json.contains("\"price\": \"380.00 EUR\", \"paid\": \"300.00 EUR\""), json);
+    }
+
     @Test
     void reelThatIsCountedBeforeItIsCut_isClaimedByTheCount_andTakenBackItIsNot() {
         receive("E11", "BRAID-12", "200 m", "B-9", "2026-03-04");

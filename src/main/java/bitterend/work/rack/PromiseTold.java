@@ -1,5 +1,6 @@
 package bitterend.work.rack;
 
+import bitterend.measure.Money;
 import bitterend.packing.Words;
 import bitterend.stock.CameIn;
 import bitterend.stock.Delivery;
@@ -20,7 +21,14 @@ final class PromiseTold {
         }
         Reel reel = came.reel();
         return of(new Delivery(
-                0, reel.papers().received(), reel.id(), reel.rope(), promised, reel.length(), reel.length()));
+                0,
+                reel.papers().received(),
+                reel.id(),
+                reel.rope(),
+                promised,
+                came.price().orElse(Money.ZERO),
+                reel.length(),
+                reel.length()));
     }
 
     /** The day it is booked for, where nobody stated one. */
