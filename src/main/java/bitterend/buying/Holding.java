@@ -9,6 +9,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,11 @@ final class Holding {
         this.problem = problem;
         rules = new Eligibility(problem);
         pieces = problem.pieces().stream().collect(Collectors.toMap(Piece::id, piece -> piece));
+    }
+
+    /** Whether no reel could hold any of some pieces, none of which must match another: what is cut elsewhere does not matter. */
+    boolean holdsNone(Collection<String> ids) {
+        return ids.stream().map(pieces::get).allMatch(piece -> piece != null && !piece.isMatched() && !holds(piece));
     }
 
     boolean holds(Piece piece) {

@@ -128,6 +128,11 @@ final class PartBuyer {
         return search == null ? List.of() : new WithinWeeks(search, weeks).found();
     }
 
+    /** A way that was chosen, with what those of its reels are needed for that take no time to see. */
+    Purchase neededAtOnce(Purchase purchase) {
+        return search == null ? purchase : new Needs(search, rack, pace).atOnce(purchase);
+    }
+
     /** Ways that were chosen, with what each of their reels is needed for. */
     Map<ReelSet, Purchase> needed(Collection<Purchase> chosen, Effort effort) {
         pace.grant(effort);

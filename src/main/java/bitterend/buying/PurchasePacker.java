@@ -45,6 +45,11 @@ final class PurchasePacker {
         return new Found(bought.purchase(), bought.byTier(), bound);
     }
 
+    /** Which pieces the rack, the rope on order and these reels could hold, each piece alone. */
+    Holding holding(List<Tier> tiers, Limits limits) {
+        return new Holding(new PurchaseProblem(orders, tiers, late, Aim.LEAST_COST).problem(pieces, limits));
+    }
+
     /** What a reel bought whatever happens loses on the way to the rack: the price paid above its value there. */
     private static Cost sunk(PurchaseProblem weighed, Tier tier) {
         return tier.each().minus(weighed.value(tier, true).of(tier.offer().usable()));

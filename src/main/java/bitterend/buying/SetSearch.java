@@ -209,15 +209,27 @@ final class SetSearch {
 
     /** The best packing of the orders in hand with exactly these reels bought. */
     Found bought(ReelSet set) {
-        List<Tier> each = set.counts().entrySet().stream()
+        return packs.found(Aim.LEAST_COST, tiers(set), exactly(set), pace.next());
+    }
+
+    /** Which pieces could be held with exactly these reels bought, each piece alone: nothing is packed. */
+    Holding holding(ReelSet set) {
+        return packs.holding(tiers(set), exactly(set));
+    }
+
+    private List<Tier> tiers(ReelSet set) {
+        return set.counts().entrySet().stream()
                 .map(entry -> Tier.of(orders, orders.offer(entry.getKey()), entry.getValue()))
                 .toList();
+    }
+
+    private Limits exactly(ReelSet set) {
         Limits all = Limits.NONE;
-        for (Map.Entry<String, Integer> entry : set.counts().entrySet()) {
-            Tier tier = Tier.of(orders, orders.offer(entry.getKey()), entry.getValue());
-            all = all.committing(tier.id(), entry.getValue()).atMost(tier.id(), entry.getValue());
+        for (Tier tier : tiers(set)) {
+            int reels = set.of(tier.offer().id());
+            all = all.committing(tier.id(), reels).atMost(tier.id(), reels);
         }
-        return packs.found(Aim.LEAST_COST, each, all, pace.next());
+        return all;
     }
 
     /** Looks for the best set of every aim that does without some suppliers. */

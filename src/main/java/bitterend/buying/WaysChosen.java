@@ -139,13 +139,17 @@ final class WaysChosen {
                 buyers.stream().allMatch(PartBuyer::allCompared) && (paid == null || !paid.ranOut()));
     }
 
-    /** Every purchase with what each of its reels is needed for. */
+    /** Every purchase with what each of its reels is needed for: what takes no time first, so that the others share it. */
     private void needs(IntFunction<Effort> toNeeds) {
-        long buying = IntStream.range(0, buyers.size())
-                .filter(part ->
-                        chosen(part).stream().anyMatch(each -> each.set().reels() > 0))
+        byAim.replaceAll((aim, chosen) -> IntStream.range(0, chosen.size())
+                .mapToObj(part -> buyers.get(part).neededAtOnce(chosen.get(part)))
+                .toList());
+        long open = IntStream.range(0, buyers.size())
+                .filter(part -> chosen(part).stream()
+                        .flatMap(each -> each.lines().stream())
+                        .anyMatch(line -> !line.need().known()))
                 .count();
-        Effort each = toNeeds.apply((int) Math.max(1, buying));
+        Effort each = toNeeds.apply((int) Math.max(1, open));
         List<Callable<Map<ReelSet, Purchase>>> tasks = new ArrayList<>();
         for (int part = 0; part < buyers.size(); part++) {
             int number = part;
