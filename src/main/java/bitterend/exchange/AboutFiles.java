@@ -18,7 +18,7 @@ final class AboutFiles {
 
     private AboutFiles() {}
 
-    /** What the files of these names hold, and the settings, which come first. */
+    /** What the files of these names hold, the settings, which come first, and the customers, whom a new shop does not list. */
     static String text(Collection<String> files) {
         FileReference reference = FileReference.builtIn();
         List<String> lines = new ArrayList<>(List.of(
@@ -26,11 +26,12 @@ final class AboutFiles {
                 "Only what is marked \"required\" must be filled in; behind \"usually\" is what holds otherwise."));
         List<String> told = new ArrayList<>(List.of(ShopJson.NAME));
         told.addAll(files);
+        told.add(CustomersCsv.NAME);
         for (String file : told) {
             List<Member> members = reference.members(TOLD_BY.getOrDefault(file, file));
             if (!members.isEmpty()) {
                 lines.add("");
-                lines.add(file);
+                lines.add(file.equals(CustomersCsv.NAME) ? file + ", which you may add: whom quotes go to" : file);
                 members.forEach(member -> lines.addAll(lines(file, member)));
             }
         }
