@@ -85,10 +85,16 @@ public final class BuyPictures {
         long width = longest.mm() / BARS + 1;
         Map<Long, Long> counts = cuts.stream()
                 .collect(Collectors.groupingBy(cut -> cut.mm() / width, TreeMap::new, Collectors.counting()));
-        BuySvg svg = picture("past pieces by cut length, and the reels on offer (dashed)", BOTTOM + 50);
         BuyAxis along = BuyAxis.holding(0, longest.mm(), LEFT, RIGHT);
+        BuyLabels labels = new BuyLabels();
+        for (Offer offer : offers()) {
+            labels.add(
+                    along.place(offer.usable().mm()), words.shortly(offer.made().written()));
+        }
+        BuySvg svg = picture("past pieces by cut length, and the reels on offer (dashed)", BOTTOM + 50);
+        int top = TOP + BuyLabels.ROW * labels.more();
         BuyAxis up =
-                BuyAxis.holding(0, counts.values().stream().max(Long::compare).orElse(1L), BOTTOM, TOP + 20);
+                BuyAxis.holding(0, counts.values().stream().max(Long::compare).orElse(1L), BOTTOM, top + 9);
         frame(svg, along, up);
         up.ticks().forEach(tick -> svg.text(LEFT - 8, up.place(tick) + 4, "end", tick.toString()));
         counts.forEach((bar, count) -> {
@@ -102,16 +108,13 @@ public final class BuyPictures {
         });
         along.ticks()
                 .forEach(tick -> svg.text(along.place(tick), BOTTOM + 20, "middle", words.shortly(new Length(tick))));
-        int high = 0;
         for (Offer offer : offers()) {
             long x = along.place(offer.usable().mm());
-            svg.dashed(x, TOP + 14, x, BOTTOM);
-            svg.text(
-                    x,
-                    TOP + (high++ % 2 == 0 ? 0 : 11),
-                    "middle",
-                    words.shortly(offer.made().written()));
+            svg.dashed(x, top + 3, x, BOTTOM);
         }
+        labels.all()
+                .forEach(label ->
+                        svg.text(label.x(), TOP + (long) BuyLabels.ROW * label.row(), "middle", label.words()));
         return svg.toString();
     }
 

@@ -135,6 +135,12 @@ final class BuyRopeBlock {
                 .filter(found -> !shown().contains(found))
                 .map(words::sizes)
                 .toList();
+        if (!verdict.tellsTies()) {
+            return ties.isEmpty()
+                    ? List.of()
+                    : List.of("Too few scenarios to tell ties; these may cost as little: " + String.join("; ", ties)
+                            + ".");
+        }
         return ties.isEmpty()
                 ? List.of()
                 : List.of(ties.size() + (ties.size() == 1 ? " more way ties: " : " more ways tie: ")

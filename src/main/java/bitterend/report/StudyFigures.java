@@ -120,8 +120,11 @@ final class StudyFigures {
         return withEnds(found.more(), millis -> words.bare(new Cost(millis * metres)));
     }
 
-    private static String withEnds(Figure figure, LongFunction<String> text) {
-        return text.apply(figure.value())
-                + (figure.known() ? "\n" + text.apply(figure.low()) + "\n- " + text.apply(figure.high()) : "\n?");
+    /** Ends below nothing are set off by words, since a dash before a minus cannot be read. */
+    static String withEnds(Figure figure, LongFunction<String> text) {
+        String low = text.apply(figure.low());
+        String high = text.apply(figure.high());
+        String ends = figure.low() < 0 ? "\nfrom " + low + "\nto " + high : "\n" + low + "\n- " + high;
+        return text.apply(figure.value()) + (figure.known() ? ends : "\n?");
     }
 }

@@ -17,16 +17,18 @@ import java.util.function.ToLongFunction;
  * @param study the question
  * @param scenarios how many futures were worked out
  * @param reporting how many of them report
+ * @param pasts from how many pasts those that report draw
  * @param found every option with its best point and number: the chosen one first, then those that may be recommended by cost,
  *     then the others
  */
-public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, List<WayFound> found) {
+public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, int pasts, List<WayFound> found) {
     public static final long PER_TEN_THOUSAND = 10_000;
 
     /** Below half a year of weeks a history is thin; common practice, no source. */
     public static final int THIN_BELOW_WEEKS = 26;
 
     private static final int ENOUGH = 2;
+    private static final int ENOUGH_PASTS = 8;
 
     public SteadyVerdict {
         found = List.copyOf(found);
@@ -38,16 +40,33 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
         return odd >= ENOUGH && scenarios.size() - odd >= ENOUGH;
     }
 
-    /** The way to act on: of the chosen one and those that cannot be told from it the one with the fewest sizes that ties least money. */
+    /**
+     * The way to act on: of the chosen one and those that cannot be told from it the one with the fewest sizes that ties least
+     * money; with too few pasts to {@linkplain #tellsTies tell}, the chosen one. One with more late pieces than are allowed gives
+     * way to those without.
+     */
     public WayFound advised() {
-        return found.stream()
+        List<WayFound> ties = found.stream()
                 .filter(each -> each.standing() == WayFound.Standing.CHOSEN
                         || (each.standing() == WayFound.Standing.TIE
                                 && each.more().known()))
-                .min(Comparator.<WayFound>comparingInt(
-                                each -> each.way().rules().size())
-                        .thenComparingLong(each -> each.tied().value()))
-                .orElse(found.get(0));
+                .toList();
+        List<WayFound> inTime = ties.stream()
+                .filter(each -> each.late().value() <= study.goal().mostLate())
+                .toList();
+        List<WayFound> may = inTime.isEmpty() ? ties : inTime;
+        Comparator<WayFound> simplest = Comparator.<WayFound>comparingInt(
+                        each -> each.way().rules().size())
+                .thenComparingLong(each -> each.tied().value());
+        return (tellsTies() ? may.stream().min(simplest) : may.stream().findFirst()).orElse(found.get(0));
+    }
+
+    /**
+     * Whether enough pasts report to say of ways that they tie: with a few, intervals are so wide that nearly all do. Eight; our
+     * own choice, no source.
+     */
+    public boolean tellsTies() {
+        return pasts >= ENOUGH_PASTS;
     }
 
     /** Whether the chosen way keeps to what the shop asks; else none does. */
@@ -129,7 +148,8 @@ public record SteadyVerdict(SteadyStudy study, int scenarios, int reporting, Lis
             found.sort(Comparator.comparing(
                             (WayFound each) -> each.way().equals(ways.get(chosen)) ? 0 : each.isSuitable() ? 1 : 2)
                     .thenComparingLong(each -> each.byMetre().value()));
-            return new SteadyVerdict(study, choosing.size() + reporting.size(), reporting.size(), found);
+            int pasts = (int) Arrays.stream(groups).distinct().count();
+            return new SteadyVerdict(study, choosing.size() + reporting.size(), reporting.size(), pasts, found);
         }
 
         /** Of two ways the cheaper, if both are in time; else the one with fewer late pieces. */
