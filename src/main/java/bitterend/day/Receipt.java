@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param toKnow what else is to be known of it, in sentences
  */
 public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKnow) {
-    /** A reel may be so many times as long as it was ordered, or as many times shorter, before it is looked at again. */
-    private static final long OFF_ORDER = 2;
+    /** A reel may be one part in so many longer or shorter than it was ordered before it is looked at again. */
+    private static final long OFF_ORDER = 4;
+
     /** The same of a reel that nobody ordered, against the usual reel of its rope: longer, and shorter. */
     private static final long OVER_USUAL = 5;
 
@@ -125,7 +126,7 @@ public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKn
     }
 
     /**
-     * Why a length is hardly what came: over twice or under half of what was ordered; of a reel that was not ordered over five
+     * Why a length is hardly what came: more than a quarter longer or shorter than what was ordered; of a reel that was not ordered over five
      * times or under a twentieth of the usual reel. Our own choice, no source.
      *
      * @param usual the reel that is usually bought; nothing where that is not known
@@ -134,7 +135,7 @@ public record Receipt(List<Line> lines, List<Ordered> missing, List<String> toKn
         List<Apart> apart = new ArrayList<>();
         if (ordered.isThere()) {
             Length was = ordered.length().roundedDown();
-            if (is.mm() > OFF_ORDER * was.mm() || OFF_ORDER * is.mm() < was.mm()) {
+            if (OFF_ORDER * Math.abs(is.minus(was).mm()) > was.mm()) {
                 apart.add(Apart.unlessSure(
                         Sentence.of("far off the ").and(ordered.length()).and(" that were ordered")));
             }
