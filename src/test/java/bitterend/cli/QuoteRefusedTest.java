@@ -93,7 +93,7 @@ final class QuoteRefusedTest {
         Files.writeString(
                 kept,
                 Files.readString(kept)
-                        .replaceFirst(
+                        .replaceAll(
                                 "(\"made\" *: *)\"[^\"]*\"", "$1\"made by 2026-03-18 if it is ordered on the day\""));
         String why = run(3, "quote accept SHOP Q-2601 --due 2026-03-01").err().replaceAll("\\s+", " ");
         assertTrue(why.contains("due on 2026-03-01, before the day it is accepted, 2026-03-02"), why);
