@@ -44,7 +44,9 @@ final class ReorderAssumed {
             page.paragraph("The budget of the shop holds: it is smaller than the "
                     + figures.money(terms.asked().fine()) + " of --budget.");
         }
-        page.paragraph("Lengths are added up; which piece fits on which reel is worked out by bitterend buy SHOP.");
+        page.paragraph(
+                "Lengths are added up, but pieces that are booked of a rope without a past are laid on stretches one by one, each by itself;"
+                        + " sets, certificates and substitutes are worked out by bitterend buy SHOP.");
         page.paragraph(BuyAssumed.holding(figures, terms.interest(), terms.room()) + ".");
     }
 }

@@ -13,7 +13,10 @@ import java.util.stream.Collectors;
 /** Why a rope is to be ordered again, in words. */
 final class ReorderWords {
     private static final String WITHOUT_PAST =
-            " Nothing is recorded of its past: it is as much as is missing of the sum; whether every piece fits on a reel is not looked at.";
+            " Nothing is recorded of its past: with these reels every piece booked has its rope.";
+    private static final String NOT_BY_ONE_OFFER =
+            " Nothing is recorded of its past, and no one offer was found that holds every piece booked: it is as much as is missing;"
+                    + " bitterend buy SHOP works out which pieces can be cut.";
 
     private final Figures figures;
 
@@ -30,7 +33,10 @@ final class ReorderWords {
         LocalDate shortFrom = need.position().shortFrom();
         String there = there(need.position(), need.until()) + ": " + left(need.position(), need.left()) + ".";
         String soon = line.expected().isAfter(shortFrom) ? " No offer comes before that day." : "";
-        return there + soon + (need.hasPast() ? use(need) : WITHOUT_PAST) + pulledIn(line);
+        return there
+                + soon
+                + (need.hasPast() ? use(need) : line.holdsWhatIsBooked() ? WITHOUT_PAST : NOT_BY_ONE_OFFER)
+                + pulledIn(line);
     }
 
     private String use(Need need) {

@@ -62,7 +62,7 @@ final class ReorderTest {
         String told = ReorderShop.flat(at.run(0, "reorder", "SHOP"));
         assertTrue(told.contains("BRAID-12 B 1 100.0 190.00"), told);
         assertTrue(told.contains("more booked than there is, wanted from 2026-06-01 on."), told);
-        assertTrue(told.contains("whether every piece fits on a reel is not looked at"), told);
+        assertTrue(told.contains("with these reels every piece booked has its rope"), told);
         assertTrue(told.contains("Reels 340.00 EUR, freight 20.00 EUR"), "one freight: " + told);
         String json = at.run(0, "reorder", "SHOP", "--json").out();
         assertTrue(json.contains("\"past\": false") && json.contains("\"shortFrom\": \"2026-06-01\""), json);
@@ -70,6 +70,42 @@ final class ReorderTest {
         String nobody = ReorderShop.flat(at.run(0, "reorder", "SHOP"));
         assertTrue(nobody.contains("Booked beyond what there is, and nobody offers it"), nobody);
         assertTrue(nobody.contains("BRAID-12: 30.0 m free, 40.0 m booked: 10.0 m more booked than there is"), nobody);
+    }
+
+    /** Three of 30 m, 50 m there: 40 m are missing, but a reel of 50 m holds one more and not two. */
+    @Test
+    void ropeWithoutAPast_isOrderedSoThatEveryPieceHasItsReel() throws IOException {
+        at.write("history.csv", "order,line,placed,rope,quantity,length,end a,end b\n");
+        at.reels("R1,BRAID-12,50 m", "R2,LAID-14,60 m");
+        at.offers("SHORT,Hawser Yard,BRAID-12,50 m,90 EUR,,,7,1", "LONG,Hawser Yard,BRAID-12,100 m,170 EUR,,,7,1");
+        at.write(
+                "orders.csv",
+                "order,line,rope,quantity,length,end a,end b,due\nO-1,1,BRAID-12,3,30 m,sealed,sealed,2026-06-01\n");
+        String told = ReorderShop.flat(at.run(0, "reorder", "SHOP"));
+        assertTrue(told.contains("BRAID-12 LONG 1 100.0 170.00"), told);
+        assertTrue(told.contains("with these reels every piece booked has its rope"), told);
+        at.offers("SHORT,Hawser Yard,BRAID-12,50 m,80 EUR,,,7,1", "LONG,Hawser Yard,BRAID-12,100 m,170 EUR,,,7,1");
+        assertTrue(ReorderShop.flat(at.run(0, "reorder", "SHOP")).contains("BRAID-12 SHORT 2 50.0 80.00"));
+        at.offers("TINY,Hawser Yard,BRAID-12,25 m,80 EUR,,,7,1");
+        String none = ReorderShop.flat(at.run(0, "reorder", "SHOP"));
+        assertTrue(none.contains("no one offer was found that holds every piece booked"), none);
+    }
+
+    /** A small piece that is wanted before anything can come leaves too little of the rack for one of the two long ones. */
+    @Test
+    void pieceWantedSoon_isCutOffTheRackFirst() throws IOException {
+        at.write("history.csv", "order,line,placed,rope,quantity,length,end a,end b\n");
+        at.reels("R1,BRAID-12,100 m", "R2,LAID-14,60 m");
+        at.offers("B110,Hawser Yard,BRAID-12,110 m,905 EUR,,,10,1", "B220,Hawser Yard,BRAID-12,220 m,1716 EUR,,,10,1");
+        at.write(
+                "orders.csv",
+                """
+                order,line,rope,quantity,length,end a,end b,due
+                O-1,1,BRAID-12,2,18.5 m,sealed,sealed,2026-03-04
+                O-1,2,BRAID-12,2,64.3 m,sealed,sealed,2026-03-05
+                """);
+        String told = ReorderShop.flat(at.run(0, "reorder", "SHOP"));
+        assertTrue(told.contains("BRAID-12 B220 1 220.0"), told);
     }
 
     /** What is booked goes before what only may be wanted, where the budget pays for one of them. */

@@ -17,7 +17,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Which offer of a rope to order, and how many reels: of those that come before what is left is used up the one that costs least
@@ -82,18 +85,22 @@ final class Choices {
     }
 
     /**
-     * What to order of a rope without a past of which more is booked than there is: the least that is paid for as much rope, of
-     * what comes before it is wanted; the first to come where nothing does. Nothing where nobody offers it.
+     * What to order of a rope without a past of which more is booked than there is: the least that is paid so that every piece
+     * that is booked has its rope, where one offer can, else for as much rope; of what comes before it is wanted; the first to come where nothing does. Nothing where nobody offers it.
      */
     Optional<Line> booked(String rope, Position position, List<Offer> offers) {
         Need need = Need.booked(rope, position);
         List<Line> all = new ArrayList<>();
         for (Offer offer : offers) {
-            quantities(offer, need)
-                    .forEach(reels -> all.add(new Line(offer, reels, today, offer.arrives(today), Line.Why.DUE, need)));
+            holding(offer, position, quantities(offer, need))
+                    .forEach(reels -> all.add(
+                            new Line(offer, reels, today, offer.arrives(today), there(offer), Line.Why.DUE, need)));
         }
-        boolean someCover = all.stream().anyMatch(Choices::covers);
-        all.removeIf(line -> someCover && !covers(line));
+        for (Predicate<Line> does : List.<Predicate<Line>>of(Choices::covers, Line::holdsWhatIsBooked)) {
+            if (all.stream().anyMatch(does)) {
+                all.removeIf(does.negate());
+            }
+        }
         Comparator<Line> least = Comparator.comparing(Line::paid)
                 .thenComparing(Line::expected)
                 .thenComparing(line -> line.offer().id());
@@ -103,6 +110,16 @@ final class Choices {
                 .or(() -> all.stream()
                         .min(Comparator.comparing((Line line) -> there(line.offer()))
                                 .thenComparing(least)));
+    }
+
+    /** The fewest reels with which all that is booked can be cut, and the breaks above; as many as are asked for where none do. */
+    private List<Integer> holding(Offer offer, Position position, List<Integer> asked) {
+        OptionalInt fewest =
+                position.waiting().fewest(asked.get(0), offer.terms().supply(), offer.usable(), there(offer));
+        return fewest.isEmpty()
+                ? asked
+                : Stream.concat(Stream.of(fewest.getAsInt()), asked.stream().filter(reels -> reels > fewest.getAsInt()))
+                        .toList();
     }
 
     private static boolean covers(Line line) {
@@ -159,7 +176,7 @@ final class Choices {
         long room = terms.room().millis() * reels / 2 * weeks;
         Cost byMetre = new Cost(perMetre(goods.millis() + interest + room, rope));
         LocalDate comes = offer.arrives(today);
-        Line line = new Line(offer, reels, need.orderBy(today), comes, Line.Why.DUE, need);
+        Line line = new Line(offer, reels, need.orderBy(today), comes, there(offer), Line.Why.DUE, need);
         Length then = need.isDue() ? need.left() : need.enough();
         long cover = Math.max(0, then.plus(rope).mm()) / weekly;
         return new Choice(line, there(offer), byMetre, cover > terms.mostWeeks());

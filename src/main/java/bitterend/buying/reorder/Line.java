@@ -11,10 +11,12 @@ import java.time.LocalDate;
  * @param reels how many
  * @param orderBy by which day
  * @param expected the day on which they are there, as their supplier says
+ * @param counted the day from which they are counted on
  * @param why why now
  * @param need of the rope
  */
-public record Line(Offer offer, int reels, LocalDate orderBy, LocalDate expected, Why why, Need need) {
+public record Line(
+        Offer offer, int reels, LocalDate orderBy, LocalDate expected, LocalDate counted, Why why, Need need) {
 
     /** Why it is ordered now. */
     public enum Why {
@@ -40,12 +42,17 @@ public record Line(Offer offer, int reels, LocalDate orderBy, LocalDate expected
 
     /** The same reels for another reason. */
     Line because(Why other) {
-        return new Line(offer, reels, orderBy, expected, other, need);
+        return new Line(offer, reels, orderBy, expected, counted, other, need);
     }
 
     /** The same with so many reels. */
     Line of(int other) {
-        return new Line(offer, other, orderBy, expected, why, need);
+        return new Line(offer, other, orderBy, expected, counted, why, need);
+    }
+
+    /** Whether every piece that is booked can be cut with them, on one stretch each. */
+    public boolean holdsWhatIsBooked() {
+        return need.position().waiting().isHeldWith(reels, offer.usable(), counted);
     }
 
     /** What one of its reels costs in an order of so many. */

@@ -14,10 +14,13 @@ import java.util.List;
  * @param longest the longest piece that is booked; nothing where none is
  * @param shortFrom the first day for which more is booked than there is and comes by then; {@link LocalDate#MAX} where there is
  *     none, and where what is booked has no day
+ * @param waiting what is booked, piece by piece, and the stretches for it
  */
-public record Position(Length free, List<Coming> coming, Length booked, Length longest, LocalDate shortFrom) {
+public record Position(
+        Length free, List<Coming> coming, Length booked, Length longest, LocalDate shortFrom, Waiting waiting) {
     /** Of which nothing is there and nothing is booked. */
-    static final Position NOTHING = new Position(Length.ZERO, List.of(), Length.ZERO, Length.ZERO, LocalDate.MAX);
+    static final Position NOTHING =
+            new Position(Length.ZERO, List.of(), Length.ZERO, Length.ZERO, LocalDate.MAX, Waiting.NOTHING);
 
     public Position {
         coming = coming.stream().sorted(Comparator.comparing(Coming::day)).toList();

@@ -8,6 +8,8 @@ import bitterend.market.UsualLateness;
 import bitterend.measure.Length;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -45,7 +47,25 @@ public final class Positions {
                 coming,
                 free.booked(rope),
                 pieces.stream().map(Piece::cut).reduce(Length.ZERO, Length::max),
-                shortFrom(pieces, there, coming, rope.cutting().loss()));
+                shortFrom(pieces, there, coming, rope.cutting().loss()),
+                waiting(rope, pieces));
+    }
+
+    private Waiting waiting(Rope rope, List<Piece> pieces) {
+        List<Waiting.Stretch> stretches = new ArrayList<>();
+        free.stretches(rope).forEach(length -> stretches.add(new Waiting.Stretch(LocalDate.MIN, length)));
+        for (OnOrder order : onOrder) {
+            if (order.rope().equals(rope.id())) {
+                Waiting.Stretch reel = new Waiting.Stretch(lateness.from(order, day), order.usable());
+                stretches.addAll(Collections.nCopies(Math.min(order.quantity(), pieces.size()), reel));
+            }
+        }
+        return new Waiting(
+                stretches,
+                pieces.stream()
+                        .map(piece -> new Waiting.Wanted(piece.source().due(), piece.cut()))
+                        .toList(),
+                rope.cutting().loss());
     }
 
     /** The first day for which what is wanted by then is more than there is and comes by then. */
