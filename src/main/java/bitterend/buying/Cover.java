@@ -30,6 +30,11 @@ public record Cover(String rope, Length free, Length onOrder, Length bought, Len
         return isKnown() ? left().mm() * TENTHS / weekly.mm() : 0;
     }
 
+    /** The same rounded up, to be held against a most. */
+    public long tenthsRoundedUp() {
+        return isKnown() ? -Math.floorDiv(-left().mm() * TENTHS, weekly.mm()) : 0;
+    }
+
     /** Whether it lasts longer than so many weeks. */
     boolean isAbove(int weeks) {
         return isKnown() && left().mm() / weeks > weekly.mm();

@@ -7,7 +7,7 @@ import bitterend.measure.Cost;
  *
  * @param set the reels
  * @param rope the id of the rope that lasts too long
- * @param tenths tenths of a week that it lasts, rounded down
+ * @param tenths tenths of a week that it lasts, rounded up
  * @param saved so much less than the least within the weeks it would cost
  */
 public record TooLong(ReelSet set, String rope, long tenths, Cost saved) {}

@@ -61,7 +61,7 @@ final class WithinWeeks {
                         .map(cover -> new TooLong(
                                 longest.set(),
                                 cover.rope(),
-                                cover.tenths(),
+                                cover.tenthsRoundedUp(),
                                 best.cost().minus(longest.cost())))
                         .toList();
     }

@@ -13,6 +13,7 @@ import bitterend.report.table.DataTable.Column;
 import bitterend.report.table.Datum;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** What to buy, for a spreadsheet: the reels to order now, the ways side by side, and what each does rope by rope. */
 public final class BuyTables {
@@ -22,7 +23,7 @@ public final class BuyTables {
         this.figures = new TableFigures(figures);
     }
 
-    /** The reels to order, a row for each offer; a row for each way; a row for each rope and what ways buy of it. */
+    /** The reels to order, a row for each offer; a row for each way; a row for each rope and what ways buy of it, and for other freight. */
     public List<DataTable> of(Advice advice) {
         return List.of(toOrder(advice), ways(advice), ropes(advice));
     }
@@ -79,16 +80,16 @@ public final class BuyTables {
                         words("way", row -> String.join("; ", row.ways())),
                         truth("recommended", BuyRow::recommended),
                         words("reels", BuyRow::reels),
-                        figures.cost("paid", BuyRow::paid),
-                        bought(figures.length("free then", row -> row.cover().left())),
-                        figures.length("used a week", row -> row.cover().weekly()),
+                        figures.cost("paid", row -> row.paid().fine()),
+                        only(BuyRow::isBought, figures.length("free then", row -> row.cover().left())),
+                        only(BuyRow::isRope, figures.length("used a week", row -> row.cover().weekly())),
                         new Column<>("weeks", BuyTables::weeks)));
     }
 
-    /** The same column, blank where a way buys none. */
-    private static Column<BuyRow> bought(Column<BuyRow> column) {
+    /** The same column, blank in other rows. */
+    private static Column<BuyRow> only(Predicate<BuyRow> where, Column<BuyRow> column) {
         return new Column<>(
-                column.heading(), row -> row.isBought() ? column.value().apply(row) : Datum.blank());
+                column.heading(), row -> where.test(row) ? column.value().apply(row) : Datum.blank());
     }
 
     private static Datum weeks(BuyRow row) {

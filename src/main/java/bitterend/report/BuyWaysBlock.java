@@ -91,7 +91,7 @@ final class BuyWaysBlock {
         }
         String longer = advice.acted().covers().stream()
                 .filter(cover -> advice.acted().overWeeks().contains(cover.rope()))
-                .map(cover -> cover.rope() + " " + words.tenths(cover.tenths()))
+                .map(cover -> cover.rope() + " " + words.tenths(cover.tenthsRoundedUp()))
                 .collect(Collectors.joining(", "));
         if (!longer.isEmpty()) {
             page.paragraph("Above the most weeks, " + assumed.spending().mostWeeks()
@@ -131,18 +131,24 @@ final class BuyWaysBlock {
             Cover cover = row.cover();
             cells.addAll(List.of(
                     row.reels().replace(" x ", "\u00a0x\u00a0"),
-                    row.isBought() ? figures.bare(row.paid().roundedUp()) : "",
+                    row.paid().minor() == 0 ? "" : figures.bare(row.paid()),
                     row.isBought() ? figures.bareTotal(cover.left()) : "",
-                    cover.isKnown() ? figures.bareTotal(cover.weekly()) : "not known",
+                    used(row),
                     !row.isBought() ? "" : cover.isKnown() ? words.tenths(cover.tenths()) : "not known"));
             table.row(cells.toArray(String[]::new));
         }
         page.table(table);
         page.paragraph("Free then: free rope on the rack, on order and bought, less what the orders in hand take."
-                + " Weeks: that by what work took of it in a week of the past."
-                + (advice.shown().stream().anyMatch(BuyWaysBlock::hasFreightByOrder)
-                        ? " Paid is with freight by reel and weight, as though no order came freight paid, and without freight by order; what each supplier gets is below."
+                + " Weeks: that by what work took of it in a week of the past, rounded down."
+                + (rows.stream().anyMatch(row -> !row.isRope())
+                        ? " Paid is with the freight by reel and weight that is charged; other freight is by order, and the"
+                                + " coin to which freight by weight is rounded up. The rows of a way add up to what it pays."
                         : ""));
+    }
+
+    private String used(BuyRow row) {
+        Cover cover = row.cover();
+        return cover.isKnown() ? figures.bareTotal(cover.weekly()) : row.isRope() ? "not known" : "";
     }
 
     /** The way to go has a star among the others, as in the table of ways. */
@@ -153,11 +159,6 @@ final class BuyWaysBlock {
                 : row.ways().stream()
                         .map(name -> name.equals(acted) ? name + " *" : name)
                         .collect(Collectors.joining(", "));
-    }
-
-    private static boolean hasFreightByOrder(Way way) {
-        return way.bill().orders().stream()
-                .anyMatch(order -> order.freight().byOrder().minor() > 0);
     }
 
     private void lines(Writing page, Way way, List<ReelLine> before, String heading) {

@@ -177,7 +177,7 @@ final class BuyDayTest {
         String page = run.out().replaceAll("\\s+", " ");
         assertTrue(
                 page.contains(
-                        "Above the most weeks, 2, since no way that serves the orders leaves less of it: BRAID-12 2.9."),
+                        "Above the most weeks, 2, since no way that serves the orders leaves less of it: BRAID-12 3.0."),
                 page);
         assertTrue(page.contains("for 370.00 EUR"), page);
     }

@@ -57,4 +57,29 @@ final class BuyEmptyRackTest {
                         + " The rack and the rope on order hold every other piece."),
                 page);
     }
+
+    /** Of two suppliers one sends freight paid: the rows of the ropes and the other freight add up to what is paid. */
+    @Test
+    void ropeByRope_addsUpToWhatIsPaid_whereASupplierWaivesFreight() throws IOException {
+        emptyRack();
+        Files.writeString(
+                shop.resolve("offers.csv"),
+                """
+                offer,supplier,rope,length,price,freight
+                B12-200,Northquay Cordage,BRAID-12,200 m,370.00 EUR,15.00 EUR
+                L14-220,Longreach Ropeworks,LAID-14,220 m,319.00 EUR,
+                """);
+        Files.writeString(
+                shop.resolve("suppliers.csv"),
+                """
+                supplier,freight by order,freight by weight,free freight from
+                Northquay Cordage,6.50 EUR,,300.00 EUR
+                Longreach Ropeworks,9.00 EUR,0.18 EUR/kg,
+                """);
+        String page = page(0, "E-40,1,BRAID-12,60 m,3,", "E-40,2,LAID-14,20 m,2,");
+        assertTrue(page.contains("(L14-220) for 703.63 EUR"), page);
+        assertTrue(page.contains(" BRAID-12 1 x B12-200 370.00 "), page);
+        assertTrue(page.contains(" LAID-14 1 x L14-220 324.62 "), page);
+        assertTrue(page.contains(" other freight 9.01 "), "370.00 + 324.62 + 9.01 = 703.63: " + page);
+    }
 }
