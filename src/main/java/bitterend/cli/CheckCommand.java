@@ -30,9 +30,9 @@ import picocli.CommandLine.Mixin;
         description = {
             "",
             "Each line names the file, the row, the column, what was found and what was",
-            "expected; all problems of all files are shown in one run. Exit code 3 when one of",
-            "them is an error; 4 when an order line cannot be made, which leaves that line out",
-            "and no other; warnings alone leave it at 0.",
+            "expected; all problems of all files are shown in one run. Exit code 3 when one",
+            "of them is an error; 4 when an order line cannot be made, which leaves that",
+            "line out and no other; warnings alone leave it at 0.",
             ""
         },
         sortOptions = false)

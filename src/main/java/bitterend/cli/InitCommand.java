@@ -30,8 +30,9 @@ import picocli.CommandLine.Parameters;
             "",
             "Writes shop.json with every setting at its usual value, ropes.csv with examples",
             "of your kinds of rope, and orders.csv and reels.csv with every column there is.",
-            "The folder must be empty or not there yet; nothing is overwritten. On a terminal",
-            "it asks what is not said: units, currency, how days are typed, bench tools, ropes.",
+            "The folder must be empty or not there yet; nothing is overwritten. On a",
+            "terminal it asks what is not said: units, currency, how days are typed, bench",
+            "tools, ropes.",
             ""
         },
         sortOptions = false)

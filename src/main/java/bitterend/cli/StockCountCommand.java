@@ -44,8 +44,8 @@ import picocli.CommandLine.Parameters;
             "",
             "The list has no length of the books in it, and goes by place. A row that is left",
             "empty is not counted; empty and not found are words for it. What is far off the",
-            "books, and a reel that was not found, are set apart, and booked with --sure alone:",
-            "a reel that was not found is on hold until it is.",
+            "books, and a reel that was not found, are set apart, and booked with --sure",
+            "alone: a reel that was not found is on hold until it is.",
             ""
         },
         sortOptions = false)

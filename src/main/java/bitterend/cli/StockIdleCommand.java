@@ -25,7 +25,8 @@ import picocli.CommandLine.Option;
             "",
             "Reels and coils on which no piece of the past and none that is ordered fits,",
             "that last longer than the weeks of use given, or whose last day is past or near.",
-            "What is kept for an order and a customer's own rope are wanted. It writes nothing.",
+            "What is kept for an order and a customer's own rope are wanted. It writes",
+            "nothing to the shop.",
             ""
         },
         sortOptions = false)

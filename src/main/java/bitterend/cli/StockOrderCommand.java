@@ -31,8 +31,8 @@ import picocli.CommandLine.Parameters;
             "Written down:           stock order SHOP proposal.csv --accept",
             "The last taken back:    stock order SHOP --back",
             "",
-            "A row orders its quantity of an offer of offers.csv; one of quantity 0 nothing. A",
-            "row without an offer states rope, length, price and the day itself. What is",
+            "A row orders its quantity of an offer of offers.csv; one of quantity 0 nothing.",
+            "A row without an offer states rope, length, price and the day itself. What is",
             "accepted goes below the rows of on-order.csv, each line under a new number; the",
             "file as it was is kept. The text for each supplier is printed; nothing is sent.",
             ""

@@ -59,9 +59,8 @@ record BuyRow(String rope, List<String> ways, boolean recommended, List<ReelLine
     private static List<BuyRow> other(Advice advice) {
         Map<Money, List<Way>> byAmount = new LinkedHashMap<>();
         for (Way way : advice.shown()) {
-            Money ropes = way.covers().stream()
-                    .map(cover -> paid(way, cover.rope()))
-                    .reduce(Money.ZERO, Money::plus);
+            Money ropes =
+                    way.covers().stream().map(cover -> paid(way, cover.rope())).reduce(Money.ZERO, Money::plus);
             Money other = way.bill().sum().minus(ropes);
             if (other.minor() != 0) {
                 byAmount.computeIfAbsent(other, any -> new ArrayList<>()).add(way);

@@ -81,8 +81,10 @@ public final class BuyTables {
                         truth("recommended", BuyRow::recommended),
                         words("reels", BuyRow::reels),
                         figures.cost("paid", row -> row.paid().fine()),
-                        only(BuyRow::isBought, figures.length("free then", row -> row.cover().left())),
-                        only(BuyRow::isRope, figures.length("used a week", row -> row.cover().weekly())),
+                        only(BuyRow::isBought, figures.length("free then", row -> row.cover()
+                                .left())),
+                        only(BuyRow::isRope, figures.length("used a week", row -> row.cover()
+                                .weekly())),
                         new Column<>("weeks", BuyTables::weeks)));
     }
 

@@ -200,8 +200,8 @@ final class SpendingTest {
     /** 44.8 m at 41.6 m a week are 1.08 weeks: above a most of one week they are 1.1, not 1.0. */
     @Test
     void weeksAboveAMost_areRoundedUp() {
-        Cover cover = new Cover(
-                Stall.ROPE, Length.ZERO, Length.ZERO, new Length(44_800), Length.ZERO, new Length(41_600));
+        Cover cover =
+                new Cover(Stall.ROPE, Length.ZERO, Length.ZERO, new Length(44_800), Length.ZERO, new Length(41_600));
         assertTrue(cover.isAbove(1));
         assertEquals(10, cover.tenths());
         assertEquals(11, cover.tenthsRoundedUp());

@@ -29,6 +29,17 @@ final class StockHelpTest {
         Golden.check("cli/stock" + command + "-help.txt", run.out());
     }
 
+    /** A line that is too wide would be broken behind its last word. */
+    @Test
+    void whatACommandDoes_isWrittenInLinesThatAreNotBroken() {
+        EveryCommand.byWords().forEach((words, command) -> {
+            for (String line : command.getCommandSpec().usageMessage().description()) {
+                String told = line.replace("%%", "%");
+                assertTrue(told.length() <= 80, words + ": " + told);
+            }
+        });
+    }
+
     @Test
     void commands_areListedInTheOrderOfADay() {
         Terminal terminal = new Terminal(System.out, System.err, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
