@@ -22,7 +22,8 @@ final class BuyLabelsTest {
         assertEquals(5, all.size(), "a length is printed once");
         for (Label a : all) {
             for (Label b : all) {
-                assertTrue(a == b || a.row() != b.row() || a.to() < b.from() || b.to() < a.from(), a + " over " + b);
+                assertTrue(
+                        a.equals(b) || a.row() != b.row() || a.to() < b.from() || b.to() < a.from(), a + " over " + b);
             }
         }
         assertEquals(2, labels.more());
