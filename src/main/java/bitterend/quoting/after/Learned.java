@@ -166,17 +166,24 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
         boolean stated = ends.stream().anyMatch(end -> end.minutes() > 0);
         long sum = stated ? ends.stream().mapToLong(QuotedLine.End::minutes).sum() : ends.size();
         List<OfEnd> found = new ArrayList<>();
+        long quoted = line.quoted().allMinutes();
+        long posted = line.work().minutes();
         for (QuotedLine.End end : ends) {
             long part = stated ? end.minutes() : 1;
             if (part > 0) {
-                found.add(new OfEnd(
-                        end.name(),
-                        1,
-                        line.pieces().ordered(),
-                        line.quoted().allMinutes() * part / sum,
-                        line.work().minutes() * part / sum));
+                long ownQuoted = nearest(quoted, part, sum);
+                long ownPosted = nearest(posted, part, sum);
+                found.add(new OfEnd(end.name(), 1, line.pieces().ordered(), ownQuoted, ownPosted));
+                quoted -= ownQuoted;
+                posted -= ownPosted;
+                sum -= part;
             }
         }
         return found;
+    }
+
+    /** A part of minutes to the nearest, halves up; of two ends the other has the rest, so that no minute is lost. */
+    private static long nearest(long minutes, long part, long sum) {
+        return Math.floorDiv(2 * minutes * part + sum, 2 * sum);
     }
 }

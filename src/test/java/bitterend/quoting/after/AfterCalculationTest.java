@@ -96,7 +96,7 @@ final class AfterCalculationTest {
                 new Length(3_000L * quantity),
                 new Length(3_000L * quantity),
                 20,
-                List.of(),
+                List.of(new QuotedLine.End("whipped", 0), new QuotedLine.End("sealed", 0)),
                 List.of(
                         new Item(Kind.ROPE, new Money(300L * quantity)),
                         new Item(Kind.WASTE, new Money(100)),
@@ -198,6 +198,20 @@ final class AfterCalculationTest {
         assertEquals(new Length(3_000), line.rope().taken());
         assertEquals(new Cost(300_000 + 70_000 - 200_000), line.rope().spoiled());
         assertEquals(new Length(4_000), after(1).ropes().get(0).taken().posted());
+    }
+
+    /** 31 minutes for a piece of two ends: 16 and 15, not twice 15. */
+    @Test
+    void minutesOfItsEnds_addUpToWhatWasBooked() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        minutes.put("1041/7.1", 31L);
+        List<Learned.OfEnd> ends = Learned.of(List.of(after(1))).ends();
+        assertEquals(
+                List.of("sealed", "whipped"),
+                ends.stream().map(Learned.OfEnd::end).toList());
+        assertEquals(List.of(15L, 16L), ends.stream().map(Learned.OfEnd::posted).toList());
+        assertEquals(List.of(10L, 10L), ends.stream().map(Learned.OfEnd::quoted).toList());
     }
 
     @Test
