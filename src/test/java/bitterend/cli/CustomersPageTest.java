@@ -484,9 +484,9 @@ final class CustomersPageTest {
             args.addAll(List.of(more));
             Run run = Run.of(args.toArray(String[]::new));
             assertEquals(4, run.code(), run.err());
+            saysAll(run.err(), "left out: some.csv, row 3, length: found \"900 m\", expected pieces no longer than");
             saysAll(
                     run.out(),
-                    "left out: some.csv, row 3, length: found \"900 m\", expected pieces no longer than",
                     "Caution: line 2 (900 m",
                     "a piece of it is longer than any reel",
                     "Caution: line 3 (5 m",
