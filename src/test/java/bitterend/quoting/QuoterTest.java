@@ -213,7 +213,7 @@ final class QuoterTest {
         List<Finding> problems = findings(counter);
         assertEquals(1, problems.size());
         assertEquals("row 2", problems.get(0).place());
-        assertTrue(problems.get(0).expected().contains("10000 mm"));
+        assertTrue(problems.get(0).expected().contains("10.000 m"));
     }
 
     @Test
