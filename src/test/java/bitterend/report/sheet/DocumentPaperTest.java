@@ -103,7 +103,7 @@ final class DocumentPaperTest {
         return page.getText(document)
                 .lines()
                 .map(String::strip)
-                .filter(line -> !line.isEmpty() && !line.startsWith("page "))
+                .filter(line -> !line.isEmpty() && !line.matches("(.* )?page \\d+ of \\d+"))
                 .toList();
     }
 
