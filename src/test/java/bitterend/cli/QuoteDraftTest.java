@@ -90,4 +90,23 @@ final class QuoteDraftTest {
         assertEquals("DN20", json.at("/variations/0/rope").asText());
         assertTrue(json.at("/variations/0/ends").asText().contains("whipped"), json.toString());
     }
+
+    /** What was not proven in time may come out otherwise next time: whoever sends it keeps it. */
+    @Test
+    void splitThatIsNotProven_saysThatAnotherRunMaySplitOtherwise() throws IOException {
+        Path request = Files.writeString(
+                folder.resolve("W6.csv"),
+                """
+                line,customer,rope,length,end a,end b,quantity
+                1,ketch Sandpiper,W6,13.2 m,swaged fork-6,swaged stud-6,9
+                2,ketch Sandpiper,W6,10.9 m,swaged fork-6,swaged stud-6,5
+                3,ketch Sandpiper,W6,44 ft 6 in,swaged fork-6,swaged stud-6,9
+                4,ketch Sandpiper,W6,16.2 m,swaged fork-6,swaged stud-6,9
+                5,ketch Sandpiper,W6,5.5 m,swaged fork-6,swaged stud-6,1
+                """);
+        String page = Run.of("quote", shop.toString(), request.toString(), "--time", "1ms")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("on a faster machine, the same lines may be split otherwise"), page);
+    }
 }
