@@ -197,8 +197,9 @@ final class LeftOutTest {
                 """);
         Run quote = run("quote", request.toString());
         assertEquals(4, quote.code(), quote.err());
-        assertTrue(quote.out().startsWith("left out: request.csv, row 3, length"), quote.out());
-        assertInOrder(quote.out(), "row 3", "row 4", "Line 1");
+        assertTrue(quote.err().contains("left out: request.csv, row 3, length"), quote.err());
+        assertFalse(quote.out().contains("left out:"), quote.out());
+        assertInOrder(quote.out(), "Caution: line 2", "row 3", "Caution: line 3", "row 4", "Line 1");
         Run customer = run("quote", request.toString(), "--customer");
         assertEquals(4, customer.code(), customer.err());
         Path out = folder.resolve("filed.json");
