@@ -46,6 +46,8 @@ final class SampleWords {
             word("I/N", "the share", "1/4"),
             word("CODE", "the currency", "EUR"),
             word("MONEY", "the sum", "45"),
+            word("AMOUNT", "the sum", "\"24 EUR\""),
+            word("PRICE", "the price", "\"2.50 EUR/m\""),
             word("SYSTEM", "the units", "metric"),
             word("TOOLS", "the tools", "metric"),
             word("FID", "the fid", "\"12 mm: 95 mm + 165 mm\""),

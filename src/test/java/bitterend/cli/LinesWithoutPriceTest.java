@@ -45,7 +45,10 @@ class LinesWithoutPriceTest {
     void lineInsteadOfItself_isLeftOut() throws IOException {
         for (String[] more : new String[][] {{}, {"--customer"}}) {
             String page = page("1,DB12,5 m,sealed,sealed,3,5 min,,\n2,DB12,6 m,sealed,sealed,2,5 min,2,\n", more);
-            says(page, "left out: asked.csv, row 3, instead of: found \"2\", expected a line of this request");
+            assertEquals(
+                    more.length == 0,
+                    page.contains("asked.csv, row 3, instead of: found \"2\", expected a line of this request"),
+                    page);
             says(page, "Caution: line 2 (6 m");
             assertFalse(page.contains("What you could have instead"), page);
         }
@@ -79,7 +82,7 @@ class LinesWithoutPriceTest {
         """;
         String customer = page(rows, "--customer");
         says(customer, "Caution: another line 1 (sail ties, 6 m) is not priced and not in the total");
-        assertEquals(1, customer.split("asked.csv", -1).length - 1, customer);
+        assertFalse(customer.contains("asked.csv"), customer);
         says(
                 page(rows),
                 "Caution: another line 1 (sail ties, 6 m, DB12) is not priced: it cannot be priced as it is written"
