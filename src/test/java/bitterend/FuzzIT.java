@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -80,7 +79,7 @@ final class FuzzIT {
         Path log = folder.resolve("log");
         // What a command line writes beside itself goes into the folder of the test.
         Path here = Files.createDirectory(folder.resolve("here"));
-        copy(Path.of("demo-data"), here.resolve("demo-data"));
+        Folders.copy(Path.of("demo-data"), here.resolve("demo-data"));
         Process fuzzer = new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx1500m",
@@ -115,14 +114,6 @@ final class FuzzIT {
         }
         assertEquals(0, fuzzer.exitValue(), () -> told(log));
         assertTrue(Files.readString(log).contains("stat::number_of_executed_units"), () -> told(log));
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : all.toList()) {
-                Files.copy(each, to.resolve(from.relativize(each).toString()));
-            }
-        }
     }
 
     private static String told(Path log) {

@@ -2,6 +2,7 @@ package bitterend.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bitterend.Folders;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,7 +12,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -215,11 +215,7 @@ final class EveryCommandTest {
     private static DayInTheShop copy(DayInTheShop day, Path to) throws IOException {
         Path out = Files.createDirectories(to.resolve("out"));
         Path shop = to.resolve(Objects.requireNonNull(day.shop().getFileName()));
-        try (Stream<Path> all = Files.walk(day.shop())) {
-            for (Path each : all.toList()) {
-                Files.copy(each, shop.resolve(day.shop().relativize(each).toString()));
-            }
-        }
+        Folders.copy(day.shop(), shop);
         return new DayInTheShop(shop, out, day.note());
     }
 }

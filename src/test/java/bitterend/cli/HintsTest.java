@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.Folders;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -115,7 +116,7 @@ final class HintsTest {
             String hint = hints.group();
             assertFalse(PLACEHOLDER.matcher(hint).find(), List.of(words) + " says: " + hint);
             if (fitting.matcher(hint).find() && seen.add(hint)) {
-                copy(shop, kept);
+                Folders.copy(shop, kept);
                 Run pasted = Run.of(words(hint));
                 assertTrue(
                         pasted.code() == 0 || pasted.code() == 4,
@@ -138,14 +139,6 @@ final class HintsTest {
                     .orElseThrow());
         }
         return words.subList(1, words.size()).toArray(String[]::new);
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : all.toList()) {
-                Files.copy(each, to.resolve(from.relativize(each).toString()));
-            }
-        }
     }
 
     private static void delete(Path shop) throws IOException {

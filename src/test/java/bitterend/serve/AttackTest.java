@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Units;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -108,14 +107,10 @@ final class AttackTest {
 
     /** What is answered to lines that are sent as they are, {@code HOST} for the name of the server. */
     private String raw(String lines) throws IOException {
-        try (Socket socket = socket()) {
-            socket.setSoTimeout((int) SOON.toMillis());
-            OutputStream out = socket.getOutputStream();
-            out.write(lines.replace("\n", "\r\n").replace("HOST", host()).getBytes(StandardCharsets.UTF_8));
-            out.flush();
-            socket.shutdownOutput();
-            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        }
+        return Visitor.answered(
+                server().url(),
+                lines.replace("\n", "\r\n").replace("HOST", host()).getBytes(StandardCharsets.UTF_8),
+                SOON);
     }
 
     @Test
@@ -155,11 +150,8 @@ final class AttackTest {
             String form = "code=1&name=Eve&back=" + to + "&to=" + to;
             Visitor eve = new Visitor(server());
             for (String path : List.of("/office", "/who")) {
-                String answer = raw(
-                        "POST " + path + " HTTP/1.1\nHost: HOST\nOrigin: http://HOST\nX-Bitterend-Token: " + eve.token()
-                                + "\nCookie: " + eve.cookies()
-                                + "\nContent-Type: application/x-www-form-urlencoded\nConnection: close"
-                                + "\nContent-Length: " + form.length() + "\n\n" + form);
+                String answer = raw("POST " + path + " HTTP/1.1\n" + eve.headers()
+                        + "Connection: close\nContent-Length: " + form.length() + "\n\n" + form);
                 assertFalse(
                         answer.matches("(?is).*\nlocation: *(//|/\\\\|https://|javascript|http://elsewhere).*"),
                         answer);
@@ -240,9 +232,7 @@ final class AttackTest {
     @Test
     void slowSenders_keepNobodyWaiting() throws IOException {
         Visitor eve = new Visitor(server());
-        String begun =
-                "POST /who HTTP/1.1\nHost: HOST\nOrigin: http://HOST\nX-Bitterend-Token: " + eve.token() + "\nCookie: "
-                        + eve.cookies() + "\nContent-Type: application/x-www-form-urlencoded\nContent-Length: 5000\n";
+        String begun = "POST /who HTTP/1.1\n" + eve.headers() + "Content-Length: 5000\n";
         Visitor ada = new Visitor(server());
         List<Socket> slow = new ArrayList<>();
         try {
@@ -275,9 +265,7 @@ final class AttackTest {
                 Units.METRIC,
                 new PrintStream(faults, true, StandardCharsets.UTF_8)));
         Visitor eve = new Visitor(server());
-        String answer = raw("POST /who HTTP/1.1\nHost: HOST\nOrigin: http://HOST\nX-Bitterend-Token: " + eve.token()
-                + "\nCookie: " + eve.cookies()
-                + "\nContent-Type: application/x-www-form-urlencoded\nContent-Length: 50\n\nname=Eve");
+        String answer = raw("POST /who HTTP/1.1\n" + eve.headers() + "Content-Length: 50\n\nname=Eve");
         assertFalse(answer.startsWith("HTTP/1.1 5"), answer);
         assertEquals("", faults.toString(StandardCharsets.UTF_8));
     }

@@ -3,13 +3,13 @@ package bitterend.serve;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.Folders;
 import bitterend.serve.Visitor.Seen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,13 +28,7 @@ final class QuoteBookScreenTest {
     @BeforeEach
     void serve() throws IOException {
         loft = Served.copy("gannet-loft", folder);
-        Path demo = Path.of("demo-data", "gannet-loft", "quotes");
-        try (Stream<Path> files = Files.walk(demo)) {
-            for (Path file : files.toList()) {
-                Files.copy(
-                        file, loft.file("quotes").resolve(demo.relativize(file).toString()));
-            }
-        }
+        Folders.copy(Path.of("demo-data", "gannet-loft", "quotes"), loft.file("quotes"));
     }
 
     @AfterEach

@@ -3,15 +3,13 @@ package bitterend.serve;
 import bitterend.measure.Units;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
-import java.net.Socket;
 import java.net.SocketTimeoutException;
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +23,7 @@ import java.util.stream.Stream;
  * path, its form in the second line, is sent as a person at a page of the server would send it; everything else as it is.
  */
 public final class RequestFuzz {
-    private static final int ANSWER_MILLIS = 20_000;
+    private static final Duration SOON = Duration.ofSeconds(20);
     private static final int TRIES_OF_A_SERVER = 2_000;
     /** What is in the way may pass (503); a version of the protocol that nobody speaks is refused (505). */
     private static final Pattern FAULT = Pattern.compile("HTTP/1.1 5(?!03|05)");
@@ -36,8 +34,7 @@ public final class RequestFuzz {
 
     private final ByteArrayOutputStream faults = new ByteArrayOutputStream();
     private final ShopServer server;
-    private final String token;
-    private final String cookies;
+    private final String headers;
     private int tries;
 
     private RequestFuzz() throws IOException {
@@ -49,8 +46,7 @@ public final class RequestFuzz {
                 new PrintStream(faults, true, StandardCharsets.UTF_8));
         Visitor ada = new Visitor(server);
         ada.post("/who", Map.of("who", "Ada"));
-        token = ada.token();
-        cookies = ada.cookies();
+        headers = ada.headers();
     }
 
     /** What a person sends by each screen. */
@@ -146,12 +142,10 @@ public final class RequestFuzz {
         if (isHeavy || path.startsWith("/news")) {
             return new byte[0];
         }
-        String at = "127.0.0.1:" + URI.create(server.url()).getPort();
         byte[] body = (lines.length == 2 ? lines[1] : "").getBytes(StandardCharsets.UTF_8);
-        byte[] head = (words[0] + " " + path + " HTTP/1.1\r\nHost: " + at + "\r\nOrigin: http://" + at
-                        + "\r\nX-Bitterend-Token: " + token + "\r\nCookie: " + cookies
-                        + "\r\nContent-Type: application/x-www-form-urlencoded\r\nConnection: close\r\nContent-Length: "
-                        + body.length + "\r\n\r\n")
+        byte[] head = (words[0] + " " + path + " HTTP/1.1\n" + headers + "Connection: close\nContent-Length: "
+                        + body.length + "\n\n")
+                .replace("\n", "\r\n")
                 .getBytes(StandardCharsets.UTF_8);
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
         whole.writeBytes(head);
@@ -161,16 +155,10 @@ public final class RequestFuzz {
 
     private void tried(byte[] request) throws IOException {
         String answer;
-        try (Socket socket = new Socket(
-                InetAddress.getLoopbackAddress(), URI.create(server.url()).getPort())) {
-            socket.setSoTimeout(ANSWER_MILLIS);
-            OutputStream out = socket.getOutputStream();
-            out.write(request);
-            out.flush();
-            socket.shutdownOutput();
-            answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        try {
+            answer = Visitor.answered(server.url(), request, SOON);
         } catch (SocketTimeoutException slow) {
-            throw new AssertionError("no answer in " + ANSWER_MILLIS + " ms", slow);
+            throw new AssertionError("no answer in " + SOON.toSeconds() + " s", slow);
         } catch (IOException closed) {
             answer = "";
         }

@@ -1,5 +1,6 @@
 package bitterend.serve;
 
+import bitterend.Folders;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.ShopAccess;
 import bitterend.work.rack.BeginLedger;
@@ -14,7 +15,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A copy of a demo loft, served by a process of its own, which may be killed and started anew at the same address. */
@@ -25,22 +25,9 @@ final class ServedLoft implements AutoCloseable {
 
     ServedLoft(String name, Path into) throws IOException {
         folder = into.resolve(name);
-        copy(Path.of("demo-data", name), folder);
+        Folders.copy(Path.of("demo-data", name), folder);
         try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             port = free.getLocalPort();
-        }
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Path target = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
         }
     }
 

@@ -2,14 +2,18 @@ package bitterend.serve;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -128,8 +132,28 @@ final class Visitor {
         return token.find() ? token.group(1) : "";
     }
 
+    /** The lines that a form of a page is sent with, but for its length. */
+    String headers() {
+        String at = URI.create(url).getAuthority();
+        return "Host: " + at + "\nOrigin: http://" + at + "\nX-Bitterend-Token: " + token() + "\nCookie: " + kept()
+                + "\nContent-Type: application/x-www-form-urlencoded\n";
+    }
+
+    /** What is answered to bytes that are sent as they are; no more than these come. */
+    static String answered(String url, byte[] bytes, Duration soon) throws IOException {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), URI.create(url).getPort())) {
+            socket.setSoTimeout((int) soon.toMillis());
+            OutputStream out = socket.getOutputStream();
+            out.write(bytes);
+            out.flush();
+            socket.shutdownOutput();
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
     /** What it was given to keep, as it sends it. */
-    String cookies() {
+    private String kept() {
         return cookies.getCookieStore().getCookies().stream()
                 .map(cookie -> cookie.getName() + "=" + cookie.getValue())
                 .collect(Collectors.joining("; "));
