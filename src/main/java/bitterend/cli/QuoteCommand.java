@@ -31,11 +31,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +65,6 @@ final class QuoteCommand implements Callable<Integer> {
     private static final String FOR_FILE = "With the inside figures: write the quote here as JSON.";
 
     private final Terminal terminal;
-    private final Set<Finding> told = new HashSet<>();
 
     private final ShopArgument shop = new ShopArgument();
 
@@ -157,7 +154,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (order != null) {
             List<Finding> leftOut = read.leftOut();
             return booked(read, today)
-                    .map(each -> price(now, each.acceptedBy(accept.name()), leftOut))
+                    .map(each -> price(now, each.acceptedBy(accept.name()), leftOut, List.of()))
                     .orElse(ExitCode.BAD_INPUT);
         }
         Optional<QuoteRequestReading> reading = from == null
@@ -172,7 +169,9 @@ final class QuoteCommand implements Callable<Integer> {
                 reading.findings().stream().filter(Finding::leavesOut).toList();
         return reading.request()
                 .map(each -> each.acceptedBy(accept.name()))
-                .map(each -> keeping.keep ? keep(now, each, reading, leftOut) : price(now, each, leftOut))
+                .map(each -> keeping.keep
+                        ? keep(now, each, reading, leftOut)
+                        : price(now, each, leftOut, reading.findings()))
                 .orElse(ExitCode.BAD_INPUT);
     }
 
@@ -192,7 +191,11 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.NOT_ALL_PLANNED;
         }
         List<Finding> all = told(leftOut, kept.get().priced());
-        show(now.shop(), kept.get().priced(), all, customer ? pages.forCustomer() : pages.forFile());
+        show(
+                now.shop(),
+                kept.get().priced(),
+                unsaid(all, reading.findings()),
+                customer ? pages.forCustomer() : pages.forFile());
         QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
@@ -204,6 +207,14 @@ final class QuoteCommand implements Callable<Integer> {
         return all;
     }
 
+    /** What was not told of yet, each once. */
+    private static List<Finding> unsaid(List<Finding> all, List<Finding> said) {
+        return all.stream()
+                .distinct()
+                .filter(finding -> !said.contains(finding))
+                .toList();
+    }
+
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
         String number = String.valueOf(order);
         Optional<QuoteRequest> found = QuoteRequestFile.ofOrder(read, number, today);
@@ -213,7 +224,8 @@ final class QuoteCommand implements Callable<Integer> {
         return found;
     }
 
-    private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut) {
+    /** @param said what was told of already */
+    private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut, List<Finding> said) {
         Result result =
                 new PriceRequest(now).price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
@@ -225,7 +237,7 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         List<Finding> all = told(leftOut, quote);
-        show(now.shop(), quote, all, page(now.shop(), quote));
+        show(now.shop(), quote, unsaid(all, said), page(now.shop(), quote));
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 
@@ -240,7 +252,7 @@ final class QuoteCommand implements Callable<Integer> {
         return quote.isUnfinished();
     }
 
-    private void show(Shop read, Quote quote, List<Finding> leftOut, Document page) {
+    private void show(Shop read, Quote quote, List<Finding> unsaid, Document page) {
         QuoteJson json = new QuoteJson(read.settings().money());
         if (out != null && !WholeFile.create(out, json.forTheFile(quote).getBytes(StandardCharsets.UTF_8))) {
             throw new UncheckedIOException(new FileAlreadyExistsException(out.toString()));
@@ -257,7 +269,7 @@ final class QuoteCommand implements Callable<Integer> {
                                             .of(quote, apart, PageMark.printedOn(page))
                                     : json.forTheFile(quote));
         } else {
-            complain(leftOut);
+            complain(unsaid);
             terminal.out().print(page.text(terminal.ink()));
         }
     }
@@ -269,9 +281,8 @@ final class QuoteCommand implements Callable<Integer> {
                 : TradePages.forFile(read, quote, figures);
     }
 
-    /** Each finding once, and never among what is printed for the customer. */
+    /** Never among what is printed for the customer. */
     private void complain(List<Finding> findings) {
-        List<Finding> fresh = findings.stream().filter(told::add).toList();
-        terminal.err().print(FindingsPage.text(fresh, terminal.ink()));
+        terminal.err().print(FindingsPage.text(findings, terminal.ink()));
     }
 }

@@ -1,9 +1,7 @@
 package bitterend.serve;
 
 import bitterend.exchange.quotes.KeptQuote;
-import bitterend.finding.Findings;
 import bitterend.work.ShopNow;
-import bitterend.work.quotes.QuoteBook;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,7 +26,7 @@ record EarlierQuote(String number, boolean revised, List<List<String>> lines) {
     static EarlierQuote of(ShopNow now, String number, boolean revised) {
         return number.isEmpty()
                 ? NONE
-                : new QuoteBook(now.at(), now.shop().settings().money(), new Findings())
+                : QuoteBookScreen.book(now)
                         .read(number, 0)
                         .map(kept -> new EarlierQuote(number, revised, lines(kept)))
                         .orElse(NONE);

@@ -32,15 +32,10 @@ final class EveningScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH, this::show);
+        config.routes.get(PATH, request -> loft.whenRead(request, site, now -> show(request, now)));
     }
 
-    private void show(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void show(Context request, ShopNow now) {
         LocalDate day = Loft.day(now);
         List<PieceStatus> pieces = new AskOrders(now, day)
                 .status().orders().stream()

@@ -19,8 +19,10 @@ import bitterend.work.Plans;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** The shop that is served, as every screen asks for it. */
@@ -44,6 +46,11 @@ final class Loft {
     /** The shop as it is; nothing while its files have errors. */
     Optional<ShopNow> now() {
         return shelf.read().found();
+    }
+
+    /** Goes on with the shop as it is; while its files have errors the page says so. */
+    void whenRead(Context request, Site site, Consumer<ShopNow> then) {
+        now().ifPresentOrElse(then, () -> site.tell(request, BROKEN));
     }
 
     Shelf shelf() {

@@ -53,7 +53,7 @@ final class OrderAgainScreen implements Screen {
         config.routes.get(PATH, request -> show(request, Form.blank(), "", false));
         config.routes.post(PATH, this::sent);
         config.routes.get("/buying/claims", this::claims);
-        config.routes.get("/buying/idle", this::idle);
+        config.routes.get("/buying/idle", request -> loft.whenRead(request, site, now -> idle(request, now)));
     }
 
     /** @param twice whether the same was ordered today already, so that somebody must say that it is to be ordered once more */
@@ -213,12 +213,7 @@ final class OrderAgainScreen implements Screen {
                         .of(new AskClaims(now).ask(LocalDate.MIN, LocalDate.MAX, ""), LocalDate.MIN, LocalDate.MAX));
     }
 
-    private void idle(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void idle(Context request, ShopNow now) {
         LocalDate day = Loft.day(now);
         site.show(
                 request,

@@ -51,8 +51,8 @@ final class QuoteBookScreen implements Screen {
         config.routes.get(PATH, request -> show(request, List.of()));
         config.routes.get(ONE, request -> one(request, Sent.asked(request, "id"), List.of()));
         config.routes.get(PAGE, this::page);
-        config.routes.get(PATH + "/compare", this::compared);
-        config.routes.get(PATH + "/learn", this::learned);
+        config.routes.get(PATH + "/compare", request -> loft.whenRead(request, site, now -> compared(request, now)));
+        config.routes.get(PATH + "/learn", request -> loft.whenRead(request, site, now -> learned(request, now)));
         config.routes.post(PATH, this::booked);
     }
 
@@ -108,12 +108,7 @@ final class QuoteBookScreen implements Screen {
         site.show(request, "Quote " + number, "serve/quoteone.jte", values);
     }
 
-    private void compared(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void compared(Context request, ShopNow now) {
         String number = Sent.asked(request, "id");
         SettleQuote.Result found = new SettleQuote(now, Loft.day(now)).ofQuote(number);
         if (found instanceof SettleQuote.Result.Settled settled) {
@@ -131,16 +126,11 @@ final class QuoteBookScreen implements Screen {
         return said.substring(0, 1).toUpperCase(Locale.ROOT) + said.substring(1) + ".";
     }
 
-    private void learned(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-        } else {
-            site.show(
-                    request,
-                    new QuoteLearnPage(loft.figures(now))
-                            .of(now.shop().settings().name(), new SettleQuote(now, Loft.day(now)).learned()));
-        }
+    private void learned(Context request, ShopNow now) {
+        site.show(
+                request,
+                new QuoteLearnPage(loft.figures(now))
+                        .of(now.shop().settings().name(), new SettleQuote(now, Loft.day(now)).learned()));
     }
 
     static QuoteBook book(ShopNow now) {

@@ -20,19 +20,13 @@ final class SettingsScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH, this::show);
+        config.routes.get(PATH, request -> loft.whenRead(request, site, now -> show(request, now)));
     }
 
-    private void show(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-        } else {
-            site.show(
-                    request,
-                    SettingsPage.of(
-                            new AskSettings(now).settings(),
-                            now.shop().settings().name()));
-        }
+    private void show(Context request, ShopNow now) {
+        site.show(
+                request,
+                SettingsPage.of(
+                        new AskSettings(now).settings(), now.shop().settings().name()));
     }
 }

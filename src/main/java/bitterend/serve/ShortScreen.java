@@ -48,15 +48,10 @@ final class ShortScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get(PATH, this::show);
+        config.routes.get(PATH, request -> loft.whenRead(request, site, now -> show(request, now)));
     }
 
-    private void show(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void show(Context request, ShopNow now) {
         Asked one = asked(now);
         if ("true".equals(request.header("HX-Request"))) {
             request.html(site.part(request, "serve/short.jte", line(one)));

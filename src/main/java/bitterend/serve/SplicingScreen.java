@@ -50,16 +50,11 @@ final class SplicingScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/splicing", this::show);
+        config.routes.get("/splicing", request -> loft.whenRead(request, site, now -> show(request, now)));
         config.routes.post("/splicing", this::book);
     }
 
-    private void show(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void show(Context request, ShopNow now) {
         site.show(
                 request,
                 "Splicing",

@@ -49,7 +49,7 @@ final class TodayScreen implements Screen {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get("/", this::show);
-        config.routes.post("/plan", this::begin);
+        config.routes.post("/plan", request -> loft.whenRead(request, site, now -> begin(request, now)));
         config.routes.get("/plan", this::running);
         config.routes.post("/plan/stop", this::stop);
         config.routes.post("/plan/accept", this::accept);
@@ -107,12 +107,7 @@ final class TodayScreen implements Screen {
         return Optional.ofNullable(run);
     }
 
-    private void begin(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null) {
-            site.tell(request, Loft.BROKEN);
-            return;
-        }
+    private void begin(Context request, ShopNow now) {
         synchronized (this) {
             if (run == null || !run.run().fault().isEmpty()) {
                 run = PlanRun.begin(now, now.at().plans(new Findings()), runs).orElse(null);

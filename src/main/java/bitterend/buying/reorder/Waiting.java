@@ -35,6 +35,11 @@ public record Waiting(List<Stretch> there, List<Wanted> wanted, Length loss) {
     /** A piece and the day it is wanted, or several with the losses between them. */
     public record Wanted(LocalDate due, Length cut) {}
 
+    /** Whether all of them can be cut from what there is. */
+    public boolean isHeld() {
+        return isHeldWith(0, Length.ZERO, LocalDate.MAX);
+    }
+
     /** Whether all of them can be cut when so many reels of a usable length come on a day. */
     boolean isHeldWith(int reels, Length usable, LocalDate from) {
         List<Stretch> left = new ArrayList<>(there);

@@ -1,20 +1,17 @@
 package bitterend.work.trade;
 
-import bitterend.demand.Piece;
+import bitterend.buying.reorder.Waiting;
 import bitterend.market.Bill;
-import bitterend.measure.Length;
 import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.quoting.RopeQuote;
 import bitterend.stock.Reel;
-import bitterend.stock.Run;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** From which day on the rope of a request is there beside the booked work: on the rack, on order, or by the offers priced. */
 final class RopeThere {
@@ -35,7 +32,7 @@ final class RopeThere {
                 .filter(reel ->
                         reel.rope().equals(rope.rope()) && !reel.custody().isCustomersOwn())
                 .toList();
-        List<Length> pieces = pieces(rope);
+        List<Waiting.Wanted> pieces = pieces(rope);
         Optional<LocalDate> ours = new TreeSet<>(reels.stream().map(this::from).toList())
                 .stream()
                         .filter(day -> holds(
@@ -57,37 +54,27 @@ final class RopeThere {
         return arrival == null ? LocalDate.MIN : arrival.from();
     }
 
-    /** What is to be cut from it, the longest first: booked, and asked for. */
-    private List<Length> pieces(RopeQuote rope) {
-        List<Length> pieces = new ArrayList<>();
-        book.pieces().stream()
-                .filter(piece ->
-                        !piece.ownRope() && piece.choices().get(0).rope().equals(rope.rope()))
-                .map(Piece::cut)
-                .forEach(pieces::add);
-        rope.shares().problem().pieces().stream().map(Piece::cut).forEach(pieces::add);
-        pieces.sort(Comparator.reverseOrder());
-        return pieces;
+    /** What is to be cut from it: booked, and asked for. */
+    private List<Waiting.Wanted> pieces(RopeQuote rope) {
+        return Stream.concat(
+                        book.pieces().stream()
+                                .filter(piece -> !piece.ownRope()
+                                        && piece.choices().get(0).rope().equals(rope.rope())),
+                        rope.shares().problem().pieces().stream())
+                .map(piece -> new Waiting.Wanted(LocalDate.MAX, piece.cut()))
+                .toList();
     }
 
     /** Whether every piece finds a place, the longest first where least is left; lots and papers are left to the plan. */
-    private boolean holds(List<Reel> reels, List<Length> pieces) {
-        List<Length> rooms = new ArrayList<>();
-        for (Reel reel : reels) {
-            reel.runs().stream().map(Run::length).forEach(rooms::add);
-        }
-        for (Length piece : pieces) {
-            Optional<Length> room =
-                    rooms.stream().filter(each -> !each.isShorterThan(piece)).min(Comparator.naturalOrder());
-            if (room.isEmpty()) {
-                return false;
-            }
-            rooms.remove(room.get());
-            Length left = room.get().minus(piece);
-            Length loss = book.ropeOn(reels.get(0)).cutting().loss();
-            rooms.add(left.isShorterThan(loss) ? Length.ZERO : left.minus(loss));
-        }
-        return true;
+    private boolean holds(List<Reel> reels, List<Waiting.Wanted> pieces) {
+        return new Waiting(
+                        reels.stream()
+                                .flatMap(reel -> reel.runs().stream())
+                                .map(run -> new Waiting.Stretch(LocalDate.MIN, run.length()))
+                                .toList(),
+                        pieces,
+                        book.ropeOn(reels.get(0)).cutting().loss())
+                .isHeld();
     }
 
     private static OptionalInt lead(Bill bill, String rope) {
