@@ -15,13 +15,17 @@ import java.util.Set;
  */
 public final class SameSteps {
     /** Where no other plan is known. */
-    public static final SameSteps NONE = new SameSteps(Map.of());
+    public static final SameSteps NONE = new SameSteps(Map.of(), Map.of());
 
     /** By reel and name of the other plan: our step for each of theirs. */
     private final Map<String, Map<String, Map<String, String>>> ours;
 
-    private SameSteps(Map<String, Map<String, Map<String, String>>> ours) {
+    /** How many movements of each reel the plan saw when it was made: none of those is a step of it. */
+    private final Map<String, Long> seen;
+
+    private SameSteps(Map<String, Map<String, Map<String, String>>> ours, Map<String, Long> seen) {
         this.ours = ours;
+        this.seen = Map.copyOf(seen);
     }
 
     /**
@@ -33,11 +37,13 @@ public final class SameSteps {
     public record Other(String name, CutPlan plan) {}
 
     /**
-     * What a plan has in common with others.
+     * What a plan has in common with others. What was booked under another before the plan was made is no step of it: the
+     * plan knew of that, and asks for more.
      *
+     * @param seen how many movements of each reel the plan saw
      * @param cut every piece that is cut by now, off whichever reel
      */
-    public static SameSteps of(CutPlan plan, List<Other> others, Set<String> cut) {
+    public static SameSteps of(CutPlan plan, Map<String, Long> seen, List<Other> others, Set<String> cut) {
         Map<String, Map<String, Map<String, String>>> ours = new HashMap<>();
         for (ReelDraw draw : plan.draws()) {
             for (Other other : others) {
@@ -49,7 +55,7 @@ public final class SameSteps {
                                 .put(other.name(), steps));
             }
         }
-        return new SameSteps(ours);
+        return new SameSteps(ours, seen);
     }
 
     /** Our step for each of theirs, where one of two draws is the other less pieces that are cut. */
@@ -97,6 +103,9 @@ public final class SameSteps {
     }
 
     private Map<String, Map<String, String>> of(Movement movement) {
+        if (movement.count() <= seen.getOrDefault(movement.entry().reel(), 0L)) {
+            return Map.of();
+        }
         String parent = movement.entry().origin().parent();
         return ours.getOrDefault(parent.isEmpty() ? movement.entry().reel() : parent, Map.of());
     }

@@ -30,6 +30,10 @@ public final class SamePlans {
                         .ifPresent(others::add);
             }
         }
-        return SameSteps.of(plan.document().plan(), others, rack.today().cut().keySet());
+        return SameSteps.of(
+                plan.document().plan(),
+                plan.document().facts().movements(),
+                others,
+                rack.today().cut().keySet());
     }
 }

@@ -109,6 +109,7 @@ public final class WhichPlan {
             }
             SameSteps alike = SameSteps.of(
                     inForce.get().document().plan(),
+                    inForce.get().document().facts().movements(),
                     List.of(new SameSteps.Other(Gate.name(each), each.document().plan())),
                     rack.today().cut().keySet());
             SameSteps booked = SamePlans.of(each, plans, rack);

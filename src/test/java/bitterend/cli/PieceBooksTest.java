@@ -85,6 +85,40 @@ final class PieceBooksTest {
     }
 
     @Test
+    void pieceThatIsMadeAgain_isCutByTheNextPlanToo_thoughThatCutsItAtTheSamePlace() throws IOException {
+        write("orders.csv", LEGS + "9003,1,DB16,4 m,sealed,sealed,,1\n");
+        stock("hold", "W3");
+        String piece = "9003/1.1";
+        plan();
+        post("1");
+        String once = lengthOf("W1");
+        long spare = event(orders("spare", piece));
+        plan();
+        Run again = post("2");
+        assertFalse(again.out().contains("already"), again.out());
+        assertTrue(again.out().contains("piece " + piece), again.out());
+        assertFalse(once.equals(lengthOf("W1")), once);
+        assertTrue(post("2").out().contains("1 steps were in the ledger already"), again.out());
+        stock("undo", "--plan", "2", "--reel", "W1");
+        assertEquals(once, lengthOf("W1"));
+        assertTrue(flat(run(0, "stock", "trace", "" + shop, piece + " spare " + spare))
+                .contains("W1"));
+    }
+
+    private void plan() {
+        run(0, "plan", "" + shop, "--time", "1s");
+    }
+
+    private Run post(String plan) {
+        return stock("post", "--plan", plan, "--reel", "W1");
+    }
+
+    private String lengthOf(String reel) {
+        String list = stock("list", "--json").out();
+        return list.replaceAll("(?s).*\"reel\": \"" + reel + "\",.*?\"length\": \"([0-9]+ mm)\".*", "$1");
+    }
+
+    @Test
     void undo_namesTheLaterCutOffAnotherReel() {
         cut("W1", LEG);
         long spoiled = event(stock("spoil", LEG));
