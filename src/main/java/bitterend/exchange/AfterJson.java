@@ -31,6 +31,7 @@ public final class AfterJson {
                         .sorted()
                         .map(RopePrice.Source::words)
                         .toList())
+                .with("countedAsPlanned", after.asPlanned())
                 .with("ropes", after.ropes().stream().map(AfterJson::rope).toList())
                 .with("lines", after.lines().stream().map(this::line).toList())
                 .text();

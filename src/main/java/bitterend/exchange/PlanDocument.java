@@ -3,10 +3,12 @@ package bitterend.exchange;
 import bitterend.finding.Finding;
 import bitterend.measure.MoneyText;
 import bitterend.packing.CutPlan;
+import bitterend.packing.PackingProblem;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -41,6 +43,11 @@ public record PlanDocument(int number, CutPlan plan, MoneyText money, Made made,
             leftOut = List.copyOf(leftOut);
             inputs = Collections.unmodifiableMap(new TreeMap<>(inputs));
         }
+    }
+
+    /** What the plan was asked; nothing where its form does not say so. */
+    public Optional<PackingProblem> question() {
+        return facts instanceof PlanFacts.Whole whole ? Optional.of(whole.problem()) : Optional.empty();
     }
 
     /** The same plan under a number. */

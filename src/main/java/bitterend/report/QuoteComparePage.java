@@ -40,13 +40,17 @@ public final class QuoteComparePage {
             }
         }
         all(page, after.whole());
+        if (!after.asPlanned().isEmpty()) {
+            page.paragraph("More is to be cut off reel " + String.join(", ", after.asPlanned())
+                    + " by the plan of these pieces: until it is, their waste counts as planned.");
+        }
         page.paragraph("Rope is counted at "
                 + after.sources().stream()
                         .sorted()
                         .map(RopePrice.Source::words)
                         .collect(Collectors.joining(", else at "))
-                + "; waste by the rule of the quote: value that left the rack, opening and fetching of reels, shared by"
-                + " what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
+                + "; waste by the rule of the quote: value that left the rack by the worth of coils on the day of the cut,"
+                + " opening and fetching of reels, shared by what the pieces of a draw took. Fittings are those of the order as it is now, at the prices of"
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
                 + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what"
                 + " was booked for the reels that were cut, by the length drawn; where nothing was booked, it counts as"

@@ -6,6 +6,7 @@ import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
 import bitterend.measure.Length;
 import bitterend.measure.UnitPrice;
+import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import bitterend.stock.StockValue;
 import bitterend.stock.worth.CoilTerms;
@@ -29,10 +30,28 @@ public final class CoilCurves {
 
     private final Shop shop;
     private final LocalDate day;
+    private final List<Reel> reels;
+    private final List<Piece> inHand;
 
     public CoilCurves(Shop shop, LocalDate day) {
+        this(shop, day, shop.reels(), shop.pieces());
+    }
+
+    private CoilCurves(Shop shop, LocalDate day, List<Reel> reels, List<Piece> inHand) {
         this.shop = shop;
         this.day = day;
+        this.reels = reels;
+        this.inHand = inHand;
+    }
+
+    /** The curves of an earlier morning, on the rack as it was: what is in hand today tells nothing of it. */
+    public CoilCurves earlier(LocalDate morning, List<Reel> rack) {
+        return new CoilCurves(shop, morning, List.copyOf(rack), List.of());
+    }
+
+    /** What a length of a rope was worth by a curve of an earlier morning, with the coils of this one. */
+    public StockValue value(Rope rope, StockValue earlier) {
+        return earlier instanceof CoilValue curve ? curve.on(CoilsOnRack.of(rope.id(), reels, day)) : earlier;
     }
 
     /** What a length of a rope is worth: as the shop typed it, else by the coil curve. */
@@ -43,7 +62,7 @@ public final class CoilCurves {
 
     /** The curve of a rope with the coils that are on the rack. */
     public CoilValue of(Rope rope) {
-        return CoilValue.of(past(rope), terms(rope), CoilsOnRack.of(rope.id(), shop.reels(), day));
+        return CoilValue.of(past(rope), terms(rope), CoilsOnRack.of(rope.id(), reels, day));
     }
 
     /** The curve on an empty rack where reels of this price and length are bought. */
@@ -65,7 +84,7 @@ public final class CoilCurves {
         Stream<Length> offered = shop.supplies().offers().stream()
                 .filter(offer -> offer.rope().equals(rope.id()))
                 .map(offer -> offer.usable());
-        Stream<Length> there = shop.reels().stream()
+        Stream<Length> there = reels.stream()
                 .filter(reel -> reel.rope().equals(rope.id()))
                 .flatMap(reel -> reel.runs().stream())
                 .map(Run::length);
@@ -80,7 +99,7 @@ public final class CoilCurves {
         if (byWeek.size() >= FEWEST_WEEKS && cuts.size() >= PastCuts.ENOUGH) {
             return PastCuts.of(cuts, loss, byWeek.size(), PastCuts.Source.HISTORY);
         }
-        List<Piece> ordered = shop.pieces().stream()
+        List<Piece> ordered = inHand.stream()
                 .filter(piece -> piece.orderedRope().equals(rope.id()) && !piece.ownRope())
                 .toList();
         int weeks = (cuts.isEmpty() ? 0 : byWeek.size()) + weeksOf(ordered);

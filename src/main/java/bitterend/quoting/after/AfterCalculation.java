@@ -27,10 +27,17 @@ import java.util.TreeMap;
  * @param lines its lines in order
  * @param ropes its ropes and those that were cut in their place, by id
  * @param sources where the price of its rope is known from
+ * @param asPlanned the reels of which a draw for it counts as it is planned, since its last piece is not cut yet
  */
 public record AfterCalculation(
-        String quote, List<String> orders, List<AfterLine> lines, List<OfRope> ropes, Set<Source> sources) {
+        String quote,
+        List<String> orders,
+        List<AfterLine> lines,
+        List<OfRope> ropes,
+        Set<Source> sources,
+        List<String> asPlanned) {
     public AfterCalculation {
+        asPlanned = List.copyOf(asPlanned);
         ropes = List.copyOf(ropes);
         orders = List.copyOf(orders);
         lines = List.copyOf(lines);
@@ -63,7 +70,7 @@ public record AfterCalculation(
      */
     public static AfterCalculation of(
             String name, QuotedWork work, Map<String, String> lineOf, Map<String, Money> fittings, JobBooks books) {
-        List<Took> all = new RopeTaken(books).all();
+        List<Took> all = new RopeTaken(books, lineOf).all();
         List<AfterLine> lines = new ArrayList<>();
         Set<Source> sources = EnumSet.noneOf(Source.class);
         Set<String> orders = new HashSet<>();
@@ -78,7 +85,17 @@ public record AfterCalculation(
         List<Took> taken = all.stream()
                 .filter(took -> !PieceLine.of(took.piece(), lineOf).isEmpty())
                 .toList();
-        return new AfterCalculation(name, orders.stream().sorted().toList(), lines, ropes(work, taken), sources);
+        return new AfterCalculation(
+                name, orders.stream().sorted().toList(), lines, ropes(work, taken), sources, asPlanned(taken));
+    }
+
+    private static List<String> asPlanned(List<Took> taken) {
+        return taken.stream()
+                .filter(Took::asPlanned)
+                .map(took -> took.cut().entry().reel())
+                .distinct()
+                .sorted(NaturalOrder.IDS)
+                .toList();
     }
 
     private static List<OfRope> ropes(QuotedWork work, List<Took> taken) {

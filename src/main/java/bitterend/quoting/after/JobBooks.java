@@ -1,11 +1,8 @@
 package bitterend.quoting.after;
 
-import bitterend.measure.Cost;
 import bitterend.measure.Money;
-import bitterend.measure.UnitPrice;
 import bitterend.stock.Movement;
 import bitterend.stock.Paid;
-import bitterend.stock.StockValue;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,9 +13,11 @@ import java.util.Set;
  * @param standing every movement that still stands, oldest first
  * @param good pieces that are cut and good
  * @param minutes booked for each piece, spoiled and spliced again included
- * @param rates what things cost
+ * @param rates what things cost now
+ * @param then what held on the day of each cut
  */
-public record JobBooks(List<Movement> standing, Set<String> good, Map<String, Long> minutes, Rates rates) {
+public record JobBooks(
+        List<Movement> standing, Set<String> good, Map<String, Long> minutes, Rates rates, ThatDay then) {
     public JobBooks {
         standing = List.copyOf(standing);
         good = Set.copyOf(good);
@@ -28,26 +27,14 @@ public record JobBooks(List<Movement> standing, Set<String> good, Map<String, Lo
     /**
      * What things cost.
      *
-     * @param ropes by rope
+     * @param usual what rope is counted at where nobody knows what a reel was paid for, by rope
      * @param reels those of which it is known what was paid, by reel
-     * @param opening opening a full reel
-     * @param fetching fetching a reel and putting it back
      * @param labour rate of an hour
      */
-    public record Rates(
-            Map<String, OfRope> ropes, Map<String, Paid.OfReel> reels, Cost opening, Cost fetching, Money labour) {
+    public record Rates(Map<String, RopePrice> usual, Map<String, Paid.OfReel> reels, Money labour) {
         public Rates {
-            ropes = Map.copyOf(ropes);
+            usual = Map.copyOf(usual);
             reels = Map.copyOf(reels);
         }
     }
-
-    /**
-     * A rope.
-     *
-     * @param list its price in the catalogue
-     * @param usual what it is counted at where nobody knows what a reel was paid for
-     * @param value what a coil of it is worth
-     */
-    public record OfRope(UnitPrice list, RopePrice usual, StockValue value) {}
 }

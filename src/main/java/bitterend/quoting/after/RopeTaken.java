@@ -7,7 +7,6 @@ import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
 import bitterend.stock.Paid;
 import bitterend.stock.Standing;
-import bitterend.stock.StockValue;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -15,12 +14,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * What each cut took: its rope, its part of the scrap, and its part of what cutting cost by the rule of a quote, which is the
- * value that left the rack with the opening and the fetching of the reel. A draw is all that one plan cut off one reel, or one
- * cut off plan; it falls to its cuts by what they took.
+ * What each cut of a job took: its rope, its part of the scrap, and its part of what cutting cost by the rule of a quote, which
+ * is the value that left the rack on that day with the opening and the fetching of the reel. A draw is all that one plan cut off
+ * one reel, or one cut off plan; it falls to its cuts by what they took. Until the last piece of a planned draw is cut, the draw
+ * counts as it is planned, so that what a piece took is the same before the others are cut and after.
  */
 final class RopeTaken {
     private static final Set<Kind> CUTS = EnumSet.of(Kind.CUT, Kind.CUT_SHORT, Kind.CUT_SPARE);
@@ -30,15 +31,22 @@ final class RopeTaken {
     private final Map<String, List<Movement>> ofReel = new HashMap<>();
     private final List<Took> all = new ArrayList<>();
 
-    RopeTaken(JobBooks books) {
+    /** @param lineOf of which line of the quote each line of an order is: draws without a piece of these are left out */
+    RopeTaken(JobBooks books, Map<String, String> lineOf) {
         this.books = books;
         parents = Standing.parents(books.standing());
         books.standing().stream()
                 .filter(movement -> !movement.entry().kind().isOfPieceAlone())
                 .forEach(movement -> ofReel.computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
                         .add(movement));
-        draws().forEach(this::share);
+        draws().stream()
+                .filter(draw -> draw.stream().anyMatch(movement -> isOf(movement, lineOf)))
+                .forEach(this::share);
         credit();
+    }
+
+    private static boolean isOf(Movement movement, Map<String, String> lineOf) {
+        return !PieceLine.of(movement.entry().origin().piece(), lineOf).isEmpty();
     }
 
     /**
@@ -50,8 +58,9 @@ final class RopeTaken {
      * @param scrap its part of the scrap
      * @param cost its part of what the draw cost
      * @param price what a metre is counted at
+     * @param asPlanned whether its draw is not cut whole yet and counts as it is planned
      */
-    record Took(Movement cut, String rope, Length length, Length scrap, Cost cost, RopePrice price) {
+    record Took(Movement cut, String rope, Length length, Length scrap, Cost cost, RopePrice price, boolean asPlanned) {
         String piece() {
             return cut.entry().origin().piece();
         }
@@ -67,7 +76,7 @@ final class RopeTaken {
         }
 
         Took less(Length back, Cost worth) {
-            return new Took(cut, rope, length.minus(back), scrap, cost.minus(worth), price);
+            return new Took(cut, rope, length.minus(back), scrap, cost.minus(worth), price, asPlanned);
         }
     }
 
@@ -79,10 +88,8 @@ final class RopeTaken {
     private List<List<Movement>> draws() {
         Map<List<String>, List<Movement>> draws = new LinkedHashMap<>();
         for (Movement movement : books.standing()) {
-            boolean takes =
-                    CUTS.contains(movement.entry().kind()) || movement.entry().kind() == Kind.SCRAPPED;
             String plan = movement.entry().origin().plan();
-            if (takes) {
+            if (takes(movement)) {
                 draws.computeIfAbsent(
                                 List.of(movement.entry().reel(), plan, plan.isEmpty() ? "" + movement.number() : ""),
                                 key -> new ArrayList<>())
@@ -90,6 +97,13 @@ final class RopeTaken {
             }
         }
         return List.copyOf(draws.values());
+    }
+
+    private static boolean takes(Movement movement) {
+        Kind kind = movement.entry().kind();
+        boolean off =
+                kind == Kind.SCRAPPED || (kind == Kind.KEPT && movement.by().isNegative());
+        return off || CUTS.contains(kind);
     }
 
     private void share(List<Movement> draw) {
@@ -103,57 +117,85 @@ final class RopeTaken {
         Movement first = draw.get(0);
         String rope = first.entry().after().rope();
         RopePrice price = price(first.entry().reel(), rope);
-        long scrap = draw.stream()
-                .filter(movement -> movement.entry().kind() == Kind.SCRAPPED)
-                .mapToLong(RopeTaken::mm)
-                .sum();
-        Cost cost = cost(draw, rope, price, taken + scrap);
+        Optional<ThatDay.PlannedDraw> planned = asPlanned(draw);
+        ThatDay.Draw whole = planned.map(ThatDay.PlannedDraw::draw).orElseGet(() -> asCut(draw));
+        long of = planned.map(plan -> plan.taken().mm()).orElse(taken);
+        Cost cost = cost(first, whole, price, of);
         for (Movement cut : cuts) {
             all.add(new Took(
                     cut,
                     rope,
                     new Length(mm(cut)),
-                    new Length(part(scrap, mm(cut), taken)),
-                    new Cost(part(cost.millis(), mm(cut), taken)),
-                    price));
+                    new Length(part(whole.scrap().mm(), mm(cut), of)),
+                    new Cost(part(cost.millis(), mm(cut), of)),
+                    price,
+                    planned.isPresent()));
         }
     }
 
-    private Cost cost(List<Movement> draw, String rope, RopePrice price, long drawn) {
-        JobBooks.OfRope known = books.rates().ropes().get(rope);
-        boolean full = wasFull(draw.get(0));
-        Cost handling = full
-                ? books.rates().opening().plus(books.rates().fetching())
-                : books.rates().fetching();
-        if (known == null || known.list().millisPerMetre() == 0) {
-            return price.price().of(new Length(drawn)).plus(handling);
-        }
-        StockValue value = known.value();
+    /** What the plan has of the draw, while its last piece is not cut and rope is on the reel. */
+    private Optional<ThatDay.PlannedDraw> asPlanned(List<Movement> draw) {
+        Movement.Entry entry = draw.get(draw.size() - 1).entry();
+        String plan = entry.origin().plan();
+        return plan.isEmpty() || entry.gone()
+                ? Optional.empty()
+                : books.then().planned(plan, entry.reel()).filter(planned -> !isCut(draw, planned.last()));
+    }
+
+    private static boolean isCut(List<Movement> draw, String piece) {
+        return draw.stream().map(movement -> movement.entry().origin()).anyMatch(origin -> origin.step()
+                .equals(Movement.Origin.ofCut(origin.plan(), piece).step()));
+    }
+
+    /** What became of the reel; what others took off it in between is none of this draw. */
+    private ThatDay.Draw asCut(List<Movement> draw) {
         Movement first = draw.get(0);
-        Length before = first.entry().left().plus(new Length(mm(first)));
-        Length left = draw.get(draw.size() - 1).entry().left();
-        Cost was = full ? value.unopened(before) : value.of(before);
-        Cost gone = was.minus(value.of(left)).minus(kept(draw, value));
-        return new Cost(part(
-                        gone.millis(),
-                        price.price().millisPerMetre(),
-                        known.list().millisPerMetre()))
+        Movement last = draw.get(draw.size() - 1);
+        long others = ofReel.getOrDefault(first.entry().reel(), List.of()).stream()
+                .filter(movement -> movement.number() > first.number() && movement.number() < last.number())
+                .filter(movement -> takes(movement) && !draw.contains(movement))
+                .mapToLong(RopeTaken::mm)
+                .sum();
+        long scrap = draw.stream()
+                .filter(movement -> movement.entry().kind() == Kind.SCRAPPED)
+                .mapToLong(RopeTaken::mm)
+                .sum();
+        return new ThatDay.Draw(
+                wasFull(first),
+                first.entry().left().plus(new Length(mm(first))),
+                new Length(scrap),
+                last.entry().left().plus(new Length(others)),
+                kept(draw));
+    }
+
+    private Cost cost(Movement first, ThatDay.Draw draw, RopePrice price, long taken) {
+        ThatDay.Terms then = books.then().of(first);
+        Cost handling = draw.full() ? then.opening().plus(then.fetching()) : then.fetching();
+        return (then.list().millisPerMetre() == 0
+                        ? price.price().of(new Length(taken + draw.scrap().mm()))
+                        : scaled(draw.gone(then.value()), price, then))
                 .plus(handling);
     }
 
-    /** What coils are worth that the plan put aside off this reel. */
-    private Cost kept(List<Movement> draw, StockValue value) {
+    /** Worth goes by the price of the catalogue: of rope at another price it is as much more or less. */
+    private static Cost scaled(Cost worth, RopePrice price, ThatDay.Terms then) {
+        return new Cost(
+                part(worth.millis(), price.price().millisPerMetre(), then.list().millisPerMetre()));
+    }
+
+    /** The coils that the plan put aside off this reel. */
+    private List<Length> kept(List<Movement> draw) {
         String plan = draw.get(0).entry().origin().plan();
         String reel = draw.get(0).entry().reel();
         return plan.isEmpty()
-                ? Cost.ZERO
+                ? List.of()
                 : books.standing().stream()
                         .filter(movement -> movement.entry().kind() == Kind.KEPT
                                 && movement.entry().origin().plan().equals(plan)
                                 && movement.entry().origin().parent().equals(reel)
                                 && !isBack(movement))
-                        .map(movement -> value.of(movement.entry().left()))
-                        .reduce(Cost.ZERO, Cost::plus);
+                        .map(movement -> movement.entry().left())
+                        .toList();
     }
 
     /** Whether a coil is of a spoiled piece: then a movement of its event says so. */
@@ -182,8 +224,7 @@ final class RopeTaken {
             }
             at = parents.getOrDefault(at, "");
         }
-        JobBooks.OfRope known = books.rates().ropes().get(rope);
-        return known == null ? new RopePrice(new UnitPrice(0), RopePrice.Source.LIST) : known.usual();
+        return books.rates().usual().getOrDefault(rope, new RopePrice(new UnitPrice(0), RopePrice.Source.LIST));
     }
 
     /** Sound rope of spoiled pieces that came back is credited to the last cut of that piece before. */
@@ -212,13 +253,10 @@ final class RopeTaken {
     }
 
     private Cost worth(Took took, Length back) {
-        JobBooks.OfRope known = books.rates().ropes().get(took.rope());
-        return known == null || known.list().millisPerMetre() == 0
+        ThatDay.Terms then = books.then().of(took.cut());
+        return then.list().millisPerMetre() == 0
                 ? took.price().price().of(back)
-                : new Cost(part(
-                        known.value().of(back).millis(),
-                        took.price().price().millisPerMetre(),
-                        known.list().millisPerMetre()));
+                : scaled(then.value().of(back), took.price(), then);
     }
 
     private static long mm(Movement movement) {

@@ -153,19 +153,15 @@ public final class PlanDay {
     /** Coils are worth all day what an earlier plan of the day says they were in the morning. */
     private static PackingProblem morning(PackingProblem now, @Nullable Kept earlier) {
         return Optional.ofNullable(earlier)
-                .flatMap(plan -> questionOf(plan.document()))
+                .flatMap(plan -> plan.document().question())
                 .map(before -> Morning.kept(now, before))
                 .orElse(now);
     }
 
     /** What the plan in force was asked, if it can be read and says so. */
     public static Optional<PackingProblem> inForceAsked(Plans plans) {
-        return plans.inForce().flatMap(plans::needed).flatMap(plan -> questionOf(plan.document()));
-    }
-
-    /** What a plan was asked, where its file says so. */
-    private static Optional<PackingProblem> questionOf(PlanDocument plan) {
-        return plan.facts() instanceof PlanFacts.Whole whole ? Optional.of(whole.problem()) : Optional.empty();
+        return plans.inForce().flatMap(plans::needed).flatMap(plan -> plan.document()
+                .question());
     }
 
     private DayQuestion.Stock stock(PackingProblem day, PackingProblem open) {

@@ -4,11 +4,13 @@ import bitterend.catalogue.Rope;
 import bitterend.day.CutPieces;
 import bitterend.day.FinishedPieces;
 import bitterend.exchange.OrderLine;
+import bitterend.exchange.PlanFolder;
 import bitterend.exchange.Shop;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Findings;
 import bitterend.market.Market;
 import bitterend.measure.Length;
+import bitterend.measure.Moments;
 import bitterend.measure.Money;
 import bitterend.quoting.PriceInReach;
 import bitterend.quoting.QuoteLine;
@@ -16,7 +18,6 @@ import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
 import bitterend.quoting.after.AfterCalculation;
 import bitterend.quoting.after.JobBooks;
-import bitterend.quoting.after.JobBooks.OfRope;
 import bitterend.quoting.after.Learned;
 import bitterend.quoting.after.PieceLine;
 import bitterend.quoting.after.RopePrice;
@@ -27,7 +28,6 @@ import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Paid;
 import bitterend.stock.Standing;
-import bitterend.stock.StockValue;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -43,10 +43,11 @@ import java.util.stream.Collectors;
 public final class SettleQuote {
     private final ShopNow now;
     private final LocalDate day;
+    private final Map<Integer, Optional<PlanFolder.Kept>> plans = new HashMap<>();
 
     /**
      * @param shop the shop
-     * @param today the day on whose prices and worth of coils it is settled
+     * @param today the day on whose prices of parts and rates it is settled
      */
     public SettleQuote(ShopNow shop, LocalDate today) {
         now = shop;
@@ -225,11 +226,10 @@ public final class SettleQuote {
                 new CutPieces(stock).good().keySet(),
                 minutes(stock),
                 new JobBooks.Rates(
-                        ropes(cuts(standing, lineOf)),
+                        usual(standing, lineOf),
                         Paid.of(stock),
-                        shop.settings().prices().opening(),
-                        shop.settings().prices().changing(),
-                        shop.settings().quote().work().labour()));
+                        shop.settings().quote().work().labour()),
+                new WorthThen(now, stock, plans));
     }
 
     private static Map<String, Long> minutes(Ledger.Stock stock) {
@@ -244,29 +244,31 @@ public final class SettleQuote {
         return minutes;
     }
 
-    /** The cut lengths of a job, by rope. */
-    private static Map<String, List<Length>> cuts(List<Movement> standing, Map<String, String> lineOf) {
-        return standing.stream()
+    /** What the rope of a job is counted at where nobody knows what was paid: by what could be had on the day of its last cut. */
+    private Map<String, RopePrice> usual(List<Movement> standing, Map<String, String> lineOf) {
+        List<Movement> ours = standing.stream()
+                .filter(movement -> movement.entry().kind() == Movement.Kind.CUT
+                        && !PieceLine.of(movement.entry().origin().piece(), lineOf)
+                                .isEmpty())
+                .toList();
+        LocalDate last = ours.stream()
+                .map(movement -> Moments.day(movement.at()))
+                .reduce(LocalDate.MIN, (a, b) -> a.isAfter(b) ? a : b);
+        Market market = now.shop().market(last.isAfter(day) || ours.isEmpty() ? day : last);
+        Map<String, List<Length>> cuts = ours.stream()
                 .map(Movement::entry)
-                .filter(entry -> entry.kind() == Movement.Kind.CUT
-                        && !PieceLine.of(entry.origin().piece(), lineOf).isEmpty())
                 .collect(Collectors.groupingBy(
                         entry -> entry.after().rope(),
                         Collectors.mapping(entry -> entry.piece().length(), Collectors.toList())));
-    }
-
-    private Map<String, OfRope> ropes(Map<String, List<Length>> cuts) {
-        Map<String, StockValue> values = now.open(day).values();
-        Market market = now.shop().market(day);
-        Map<String, OfRope> ropes = new TreeMap<>();
+        Map<String, RopePrice> usual = new TreeMap<>();
         for (Rope rope : now.shop().catalogue().ropes()) {
-            RopePrice usual = PriceInReach.of(market, rope.id(), cuts.getOrDefault(rope.id(), List.of()))
-                    .map(SettleQuote::offered)
-                    .orElse(new RopePrice(rope.price(), RopePrice.Source.LIST));
-            StockValue value = values.getOrDefault(rope.id(), rope.price()::of);
-            ropes.put(rope.id(), new OfRope(rope.price(), usual, value));
+            usual.put(
+                    rope.id(),
+                    PriceInReach.of(market, rope.id(), cuts.getOrDefault(rope.id(), List.of()))
+                            .map(SettleQuote::offered)
+                            .orElse(new RopePrice(rope.price(), RopePrice.Source.LIST)));
         }
-        return ropes;
+        return usual;
     }
 
     private static RopePrice offered(PriceInReach found) {

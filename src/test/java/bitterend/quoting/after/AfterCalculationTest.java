@@ -12,7 +12,6 @@ import bitterend.quoting.BuildUp.Item;
 import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
-import bitterend.quoting.after.JobBooks.OfRope;
 import bitterend.quoting.after.RopePrice.Source;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Entry;
@@ -27,6 +26,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +38,7 @@ final class AfterCalculationTest {
     private final Map<String, Long> left = new HashMap<>();
     private final Map<String, Long> minutes = new HashMap<>();
     private final Map<String, Paid.OfReel> paid = new HashMap<>();
+    private final Map<String, ThatDay.PlannedDraw> plans = new HashMap<>();
     private final Set<String> good = new HashSet<>();
     private long event;
 
@@ -108,14 +109,65 @@ final class AfterCalculationTest {
                         new Item(Kind.MARGIN, new Money(500))),
                 new Money(300L * quantity + 1_790));
         QuotedWork work = new QuotedWork("Q", List.of(), List.of(line));
-        JobBooks.Rates rates = new JobBooks.Rates(
-                Map.of("A", new OfRope(ONE, new RopePrice(ONE, Source.OFFER), ONE::of)),
-                paid,
-                new Cost(50_000),
-                new Cost(20_000),
-                new Money(6_000));
+        JobBooks.Rates rates =
+                new JobBooks.Rates(Map.of("A", new RopePrice(ONE, Source.OFFER)), paid, new Money(6_000));
         return AfterCalculation.of(
-                "Q/1", work, Map.of("1041/7", "2"), Map.of(), new JobBooks(movements, good, minutes, rates));
+                "Q/1",
+                work,
+                Map.of("1041/7", "2"),
+                Map.of(),
+                new JobBooks(movements, good, minutes, rates, new Then(plans)));
+    }
+
+    /** Every day is alike: rope is worth its price, opening is 0.50 and fetching 0.20. */
+    private record Then(Map<String, PlannedDraw> plans) implements ThatDay {
+        @Override
+        public Terms of(Movement cut) {
+            return new Terms(ONE, ONE::of, new Cost(50_000), new Cost(20_000));
+        }
+
+        @Override
+        public Optional<PlannedDraw> planned(String plan, String reel) {
+            return Optional.ofNullable(plans.get(plan + " " + reel));
+        }
+    }
+
+    /** Two pieces of one plan, one of them of another job: what ours took is the same before the other is cut and after. */
+    @Test
+    void drawThatIsNotCutWhole_countsAsPlanned_soThatTheJobStaysAsItWasSettled() {
+        plans.put(
+                "p R1",
+                new ThatDay.PlannedDraw(
+                        "1042/1.1",
+                        new Length(7_000),
+                        new ThatDay.Draw(true, new Length(8_000), new Length(1_000), Length.ZERO, List.of())));
+        received("R1", 8_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        AfterCalculation before = after(1);
+        assertEquals(List.of("R1"), before.asPlanned());
+        assertEquals(new Length(428), before.lines().get(0).rope().scrap());
+        assertEquals(
+                new Money(300 + 43 + 30),
+                before.lines().get(0).rope().all().rounded(),
+                "three sevenths of 8.00 and of 0.70");
+        cut("R1", "p", "1042/1.1", 4_000);
+        scrapped("R1", "p", 1_000);
+        AfterCalculation whole = after(1);
+        assertEquals(List.of(), whole.asPlanned());
+        assertEquals(before.lines(), whole.lines());
+    }
+
+    /** What another job takes off the reel between two cuts of a plan is none of the draw. */
+    @Test
+    void whatOthersTakeInBetween_isNotOfTheDraw() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        AfterLine alone = after(1).lines().get(0);
+        cut("R1", "", "1043/1.1", 10_000);
+        cut("R1", "p", "1041/7.2", 3_000);
+        AfterLine both = after(2).lines().get(0);
+        assertEquals(
+                alone.rope().all().times(2).minus(new Cost(70_000)), both.rope().all());
     }
 
     /** 6 m of 10 m cut by the plan are ours, so 600 mm of 1 m of scrap, and six tenths of opening and fetching. */

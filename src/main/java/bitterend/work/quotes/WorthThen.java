@@ -1,0 +1,195 @@
+package bitterend.work.quotes;
+
+import bitterend.catalogue.Rope;
+import bitterend.exchange.PlanFolder.Kept;
+import bitterend.finding.Findings;
+import bitterend.measure.Length;
+import bitterend.measure.Moments;
+import bitterend.measure.UnitPrice;
+import bitterend.packing.Cut;
+import bitterend.packing.LengthBook;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.ReelDraw;
+import bitterend.packing.RunDraw;
+import bitterend.quoting.after.ThatDay;
+import bitterend.stock.Event;
+import bitterend.stock.Ledger;
+import bitterend.stock.Movement;
+import bitterend.stock.Reel;
+import bitterend.stock.Standing;
+import bitterend.stock.StockValue;
+import bitterend.work.CoilCurves;
+import bitterend.work.Gate;
+import bitterend.work.Plans;
+import bitterend.work.ShopNow;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What held on the day of a cut. Of a piece of a plan the file of that plan says it. Off plan it is the curve of the plan that was
+ * in force, with the coils that were on the rack that morning by the ledger; before any plan the past orders and the usual reel
+ * with these coils. The files of plans are never written again and the ledger only grows, so that it stays as it is.
+ */
+final class WorthThen implements ThatDay {
+    private static final Pattern NAME = Pattern.compile("([1-9][0-9]{0,8})-[0-9a-f]{16}");
+
+    private final ShopNow now;
+    private final Plans plans;
+    private final List<Movement> movements;
+    private final List<Event> events;
+    private final Map<Integer, Optional<Kept>> read;
+    private final Map<List<Object>, Terms> known = new HashMap<>();
+
+    /**
+     * @param stock what the ledger says, all of it
+     * @param read the plans that were read so far
+     */
+    WorthThen(ShopNow now, Ledger.Stock stock, Map<Integer, Optional<Kept>> read) {
+        this.now = now;
+        this.read = read;
+        plans = now.at().plans(new Findings());
+        movements = stock.movements();
+        events = stock.events();
+    }
+
+    @Override
+    public Terms of(Movement cut) {
+        String rope = cut.entry().after().rope();
+        String plan = cut.entry().origin().plan();
+        Optional<PackingProblem> asked =
+                plan(plan).flatMap(kept -> kept.document().question());
+        LocalDate day = Moments.day(cut.at());
+        return asked.isPresent()
+                ? known.computeIfAbsent(List.of(plan, rope), key -> planned(rope, asked.get()))
+                : offPlan(rope, day, inForce(cut));
+    }
+
+    private Terms planned(String rope, PackingProblem question) {
+        Rope then = question.ropes().get(rope);
+        return terms(
+                then == null ? new UnitPrice(0) : then.price(),
+                question.values().getOrDefault(rope, StockValue.NOTHING),
+                question);
+    }
+
+    private static Terms terms(UnitPrice list, StockValue value, PackingProblem question) {
+        return new Terms(
+                list, value, question.prices().opening(), question.prices().changing());
+    }
+
+    private Terms offPlan(String rope, LocalDate day, Optional<Kept> inForce) {
+        String plan = inForce.map(Gate::name).orElse("");
+        return known.computeIfAbsent(List.of(day, plan, rope), key -> inForce.flatMap(
+                        kept -> kept.document().question())
+                .filter(question ->
+                        question.ropes().containsKey(rope) && question.values().containsKey(rope))
+                .map(question -> since(rope, day, question))
+                .orElseGet(() -> without(rope, day)));
+    }
+
+    /** By the plan that was in force; on another day than its own with the coils of that morning. */
+    private Terms since(String rope, LocalDate day, PackingProblem question) {
+        StockValue value = question.values().getOrDefault(rope, StockValue.NOTHING);
+        Rope then = question.rope(rope);
+        return terms(
+                then.price(), question.day().equals(day) ? value : curves(day).value(then, value), question);
+    }
+
+    private Terms without(String rope, LocalDate day) {
+        Optional<Rope> there = now.shop().catalogue().findRope(rope);
+        return new Terms(
+                there.map(Rope::price).orElse(new UnitPrice(0)),
+                there.map(curves(day)::value).orElse(StockValue.NOTHING),
+                now.shop().settings().prices().opening(),
+                now.shop().settings().prices().changing());
+    }
+
+    private CoilCurves curves(LocalDate day) {
+        return new CoilCurves(now.shop(), day).earlier(day, rack(day));
+    }
+
+    /** The rack of a morning, by what stood in the ledger then; where it was begun that day, as it was begun. */
+    private List<Reel> rack(LocalDate day) {
+        Set<Long> begun = events.stream()
+                .filter(event -> event.act().kind() == Event.Kind.OPENED)
+                .map(Event::number)
+                .collect(Collectors.toSet());
+        List<Movement> before = movements.stream()
+                .filter(movement -> begun.contains(movement.event())
+                        || Moments.day(movement.at()).isBefore(day))
+                .toList();
+        Map<String, Movement> last = new LinkedHashMap<>();
+        Standing.movements(before).stream()
+                .filter(movement -> !movement.entry().kind().isOfPieceAlone())
+                .forEach(movement -> last.put(movement.entry().reel(), movement));
+        return last.values().stream()
+                .map(Movement::entry)
+                .filter(entry -> !entry.gone())
+                .map(Movement.Entry::after)
+                .toList();
+    }
+
+    /** The plan that was in force when something was cut. */
+    private Optional<Kept> inForce(Movement cut) {
+        List<Event> before =
+                events.stream().filter(event -> event.number() < cut.event()).toList();
+        List<Integer> numbers = new ArrayList<>();
+        Standing.events(before).stream()
+                .filter(event -> event.act().kind() == Event.Kind.IN_FORCE)
+                .forEach(event -> numbers.add((int) event.number("number")));
+        return numbers.isEmpty() ? Optional.empty() : read(numbers.get(numbers.size() - 1));
+    }
+
+    @Override
+    public Optional<PlannedDraw> planned(String plan, String reel) {
+        return plan(plan)
+                .flatMap(kept -> kept.document().question().flatMap(question -> kept.document().plan().draws().stream()
+                        .filter(draw -> draw.reel().equals(reel))
+                        .findFirst()
+                        .map(draw -> planned(draw, question.reel(reel).full()))));
+    }
+
+    private static PlannedDraw planned(ReelDraw draw, boolean full) {
+        LengthBook book = draw.book();
+        Length left = draw.leftOnReel().isPositive() ? book.left().plus(book.innerWraps()) : Length.ZERO;
+        Length taken = book.pieces().plus(book.cutLoss());
+        List<Length> kept = draw.runs().stream()
+                .filter(run -> run.rest() == RunDraw.Rest.REMNANT)
+                .map(RunDraw::left)
+                .toList();
+        List<Cut> cuts = draw.cuts();
+        return new PlannedDraw(
+                cuts.get(cuts.size() - 1).piece(),
+                taken,
+                new Draw(
+                        full,
+                        book.before(),
+                        book.before().minus(taken).minus(book.kept()).minus(left),
+                        left,
+                        kept));
+    }
+
+    private Optional<Kept> plan(String name) {
+        Matcher number = NAME.matcher(name);
+        return number.matches()
+                ? read(Integer.parseInt(number.group(1)))
+                        .filter(kept -> Gate.name(kept).equals(name))
+                : Optional.empty();
+    }
+
+    /** A plan whose file is not there, or cannot be read, says nothing. */
+    private Optional<Kept> read(int number) {
+        return read.computeIfAbsent(
+                number,
+                key -> plans.numbers().contains(number) ? plans.read(number, new Findings()) : Optional.empty());
+    }
+}
