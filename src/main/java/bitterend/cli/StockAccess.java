@@ -9,6 +9,8 @@ import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.StockPage;
 import bitterend.report.page.Document;
+import bitterend.report.page.Wording;
+import bitterend.stock.Event;
 import bitterend.stock.Movement;
 import bitterend.work.Booking;
 import bitterend.work.ShopAccess;
@@ -86,9 +88,21 @@ final class StockAccess {
     /** Prints what was booked, and what follows from it; what was refused goes to {@link Faults}. */
     int booked(Terminal terminal, Booking booking) {
         Booking.Booked booked = done(booking);
-        int code = booked(terminal, booked.event().movements());
-        booked.told().forEach(line -> say(terminal, line + "\n"));
+        Event event = booked.event();
+        boolean fact = event.movements().isEmpty();
+        int code = fact && !common.json ? ExitCode.DONE.number() : booked(terminal, event.movements());
+        if (fact) {
+            tell(
+                    terminal,
+                    "Booked as event " + event.number() + "; taken back with: bitterend stock undo SHOP "
+                            + event.number());
+        }
+        booked.told().forEach(line -> tell(terminal, line));
         return code;
+    }
+
+    private void tell(Terminal terminal, String line) {
+        say(terminal, Wording.sentence(line) + "\n");
     }
 
     /** Tells of several reels that were booked as one event. */
@@ -99,7 +113,7 @@ final class StockAccess {
                 terminal,
                 "Booked as event " + event + ", " + reels + ". Taken back whole: bitterend stock undo SHOP " + event
                         + "\n");
-        booked.told().forEach(line -> say(terminal, line + "\n"));
+        booked.told().forEach(line -> tell(terminal, line));
     }
 
     /** What was booked; what was refused goes to {@link Faults}. */

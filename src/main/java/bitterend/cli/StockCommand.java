@@ -10,6 +10,7 @@ import bitterend.stock.Movement;
 import bitterend.stock.Paid;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.AskRack.Found;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -107,13 +108,14 @@ final class StockCommand extends StockReels implements Callable<Integer> {
         Found found = StockTraceCommand.there(rack.history(reel));
         List<Movement> history = ((Found.History) found).movements();
         Optional<Paid.OfReel> paid = rack.paid(reel);
+        List<Paid.Corrected> corrected = rack.corrected(reel);
         Figures figures = at.figures();
         return at.show(
                 terminal,
                 files,
                 "Reel " + reel,
-                new Answer(() -> StockJson.history(history, paid, figures.currency()), () -> paid.map(
-                                known -> at.page().movements(history).with(PaidFacts.below(known, figures)))
-                        .orElseGet(() -> at.page().movements(history))));
+                new Answer(() -> StockJson.history(history, paid, corrected, figures.currency()), () -> at.page()
+                        .movements(history)
+                        .with(PaidFacts.below(paid, corrected, figures, ZoneId.systemDefault()))));
     }
 }

@@ -1,11 +1,18 @@
 package bitterend.cli;
 
+import bitterend.exchange.Shop;
+import bitterend.measure.Length;
+import bitterend.measure.MoneyText;
 import bitterend.stock.LedgerException.Contradictory;
+import bitterend.stock.Paid;
 import bitterend.work.ShopNow;
+import bitterend.work.rack.AskRack;
 import bitterend.work.rack.CorrectReel;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,12 +22,13 @@ import picocli.CommandLine.Parameters;
 /** {@code stock correct SHOP REEL}: what was written down wrongly of a reel. */
 @Command(
         name = "correct",
-        header = "Corrects the lot, the papers or the note of a reel.",
+        header = "Corrects the lot, the papers, the price or the note of a reel.",
         description = {
             "",
             "Only what is given changes. What was there before stays in stock history, and",
             "pieces that were cut meanwhile are found under both lots. A length is corrected",
-            "with stock count.",
+            "with stock count. What was paid is that of the reel as it came, whatever is left",
+            "of it.",
             ""
         },
         sortOptions = false)
@@ -72,6 +80,15 @@ final class StockCorrectCommand implements Callable<Integer> {
             description = "What is to be known of the reel.")
     private @Nullable String reelNote;
 
+    @Option(
+            names = "--paid",
+            paramLabel = "PRICE",
+            description = "What was paid for the reel without freight, such as \"410 EUR\" or \"1.85 EUR/m\".")
+    private @Nullable String paid;
+
+    @Option(names = "--freight", paramLabel = "AMOUNT", description = "Its share of what bringing it cost.")
+    private @Nullable String freight;
+
     @Mixin
     private StockNote note = new StockNote();
 
@@ -81,35 +98,43 @@ final class StockCorrectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean nothing = rope == null
-                && lot == null
-                && certificate == null
-                && number == null
-                && useBy == null
-                && !noUseBy
-                && received == null
-                && reelNote == null;
-        if (nothing || (noUseBy && useBy != null)) {
+        if (!isAnythingSaid() || (noUseBy && useBy != null)) {
             throw new Contradictory(
                     "say what is to be corrected: --rope, --lot, --certificate, --certificate-number, --use-by or"
-                            + " --no-use-by, --received, --reel-note");
+                            + " --no-use-by, --received, --reel-note, --paid, --freight");
         }
-        CorrectReel.RopeOf ofRope = null;
-        if (rope != null) {
+        Shop shop = null;
+        if (rope != null || paid != null || freight != null) {
             Optional<ShopNow> read = at.shop().readFiles(terminal);
             if (read.isEmpty()) {
                 return ExitCode.BAD_INPUT.number();
             }
-            ofRope = new CorrectReel.RopeOf(rope, read.get().shop());
+            shop = read.get().shop();
         }
-        CorrectReel.Outcome outcome = new CorrectReel(at.desk(note)).correct(reel, correction(ofRope));
+        CorrectReel.Outcome outcome = new CorrectReel(at.desk(note)).correct(reel, correction(shop));
         outcome.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
         return at.booked(terminal, outcome.booking());
     }
 
-    private CorrectReel.Correction correction(CorrectReel.@Nullable RopeOf ofRope) {
+    private boolean isAnythingSaid() {
+        return noUseBy
+                || Stream.of(rope, lot, certificate, number, useBy, received, reelNote, paid, freight)
+                        .anyMatch(Objects::nonNull);
+    }
+
+    /** @param shop where a rope or money is looked up; null where none was said */
+    private CorrectReel.Correction correction(@Nullable Shop shop) {
         LocalDate lastDay = noUseBy ? LocalDate.MAX : useBy;
         return new CorrectReel.Correction(
-                ofRope, lot, new CorrectReel.Papers(certificate, number, lastDay, received), reelNote);
+                rope == null || shop == null ? null : new CorrectReel.RopeOf(rope, shop),
+                lot,
+                new CorrectReel.Papers(certificate, number, lastDay, received),
+                reelNote,
+                shop == null ? Paid.NOT_SAID : paid(shop.settings().money()));
+    }
+
+    private Paid paid(MoneyText money) {
+        Length came = new AskRack(at.access()).cameWith(reel).orElse(Length.ZERO);
+        return TypedMoney.paid(paid, freight, came, money);
     }
 }

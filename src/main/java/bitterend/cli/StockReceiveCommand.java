@@ -6,11 +6,9 @@ import bitterend.cli.PageFiles.Answer;
 import bitterend.day.Receipt;
 import bitterend.exchange.ReceiptCsv;
 import bitterend.exchange.ReceiptJson;
-import bitterend.exchange.StockText;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
-import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
 import bitterend.report.FindingsPage;
@@ -28,7 +26,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -256,10 +253,8 @@ final class StockReceiveCommand implements Callable<Integer> {
     }
 
     private int one(ShopNow now, Written typed) {
-        MoneyText money = now.shop().settings().money();
-        Paid said = new Paid(
-                amount("--paid", paid, text -> StockText.paid(text, typed.roundedDown(), money)),
-                amount("--freight", freight, text -> StockText.amount(text, money)));
+        Paid said = TypedMoney.paid(
+                paid, freight, typed.roundedDown(), now.shop().settings().money());
         Result result = new ReceiveReel(at.desk(note), now.shop()).receive(request(typed, said));
         result.warnings().forEach(warning -> StockAccess.warn(terminal, warning));
         if (result instanceof Result.NotReceived not) {
@@ -271,20 +266,9 @@ final class StockReceiveCommand implements Callable<Integer> {
         return code;
     }
 
-    /** An amount of money as it was typed; null where it was not. */
-    private @Nullable Money amount(String option, @Nullable String text, Function<String, Parsed<Money>> reading) {
-        if (text == null) {
-            return null;
-        }
-        Parsed<Money> amount = reading.apply(text);
-        return amount.value()
-                .orElseThrow(() -> new Contradictory(option + ": found \"" + text + "\", expected "
-                        + amount.refusal().orElse("an amount of money")));
-    }
-
     private int list(ShopNow now, Path list) {
         MoneyText money = now.shop().settings().money();
-        Money bringing = amount("--freight", freight, text -> StockText.amount(text, money));
+        Money bringing = TypedMoney.freight(freight, money);
         ReceiveList verb = new ReceiveList(at.desk(note), now);
         ReceiptCsv.Read read = verb.read(list, onOrder);
         terminal.err().print(FindingsPage.text(read.findings(), terminal.ink()));

@@ -5,6 +5,7 @@ import bitterend.exchange.form.JsonTree;
 import bitterend.measure.LengthText;
 import bitterend.measure.MoneyText;
 import bitterend.stock.Balance;
+import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Held;
 import bitterend.stock.Holding;
@@ -41,19 +42,37 @@ public final class StockJson {
         return tree(movements).text();
     }
 
-    /** The same of a reel, with what was paid for it where that is known. */
-    public static String history(List<Movement> movements, Optional<Paid.OfReel> paid, MoneyText money) {
+    /** The same of a reel, with what was paid for it where that is known, and the events that put that right. */
+    public static String history(
+            List<Movement> movements, Optional<Paid.OfReel> paid, List<Paid.Corrected> corrected, MoneyText money) {
         JsonTree tree = tree(movements);
-        paid.ifPresent(known -> tree.with("paid", tree(known, money)));
+        paid.ifPresent(known -> tree.with("paid", tree(known, corrected, money)));
         return tree.text();
     }
 
-    private static JsonTree tree(Paid.OfReel reel, MoneyText money) {
+    private static JsonTree tree(Paid.OfReel reel, List<Paid.Corrected> corrected, MoneyText money) {
         JsonTree tree = new JsonTree()
                 .with("byMetre", money.exact(reel.byMetre()))
                 .with("overLength", LengthText.exact(reel.found()));
-        Optional.ofNullable(reel.paid().price()).ifPresent(price -> tree.with("price", money.print(price)));
-        Optional.ofNullable(reel.paid().freight()).ifPresent(freight -> tree.with("freight", money.print(freight)));
+        amounts(tree, reel.paid(), money);
+        return tree.with(
+                "corrected",
+                corrected.stream()
+                        .map(each -> amounts(tree(each.event()), each.paid(), money))
+                        .toList());
+    }
+
+    private static JsonTree tree(Event event) {
+        return new JsonTree()
+                .with("event", event.number())
+                .with("at", event.at().toString())
+                .with("who", event.act().who())
+                .with("note", event.act().note());
+    }
+
+    private static JsonTree amounts(JsonTree tree, Paid paid, MoneyText money) {
+        Optional.ofNullable(paid.price()).ifPresent(price -> tree.with("price", money.print(price)));
+        Optional.ofNullable(paid.freight()).ifPresent(freight -> tree.with("freight", money.print(freight)));
         return tree;
     }
 

@@ -3,7 +3,10 @@ package bitterend.report;
 import bitterend.measure.MoneyText;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
+import bitterend.stock.Event;
 import bitterend.stock.Paid;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,19 +29,47 @@ public final class PaidFacts {
         return facts;
     }
 
-    /** The same below the movements of a reel. */
-    public static Document below(Paid.OfReel reel, Figures figures) {
+    /** The same below the movements of a reel, with what put it right later. */
+    public static Document below(
+            Optional<Paid.OfReel> reel, List<Paid.Corrected> corrected, Figures figures, ZoneId zone) {
         MoneyText money = figures.currency();
         Writing page = new Writing();
-        page.gap();
-        page.paragraph("Paid for it: "
-                + Optional.ofNullable(reel.paid().price()).map(money::print).orElse("not known")
-                + " without freight, for "
-                + figures.length(reel.found()) + ", " + money.exact(reel.byMetre())
-                + Optional.ofNullable(reel.paid().freight())
-                        .map(freight -> "; for bringing it " + money.print(freight))
-                        .orElse("")
-                + ".");
+        reel.ifPresent(known -> {
+            page.gap();
+            page.paragraph("Paid for it: "
+                    + Optional.ofNullable(known.paid().price())
+                            .map(money::print)
+                            .orElse("not known")
+                    + " without freight, for "
+                    + figures.length(known.found()) + ", " + money.exact(known.byMetre())
+                    + Optional.ofNullable(known.paid().freight())
+                            .map(freight -> "; for bringing it " + money.print(freight))
+                            .orElse("")
+                    + ".");
+        });
+        return page.document().with(corrected(corrected, figures, zone));
+    }
+
+    /** What put it right later, one event a line. */
+    public static Document corrected(List<Paid.Corrected> corrected, Figures figures, ZoneId zone) {
+        Writing page = new Writing();
+        corrected.forEach(each -> page.paragraph(sentence(each, figures.currency(), zone)));
         return page.document();
+    }
+
+    private static String sentence(Paid.Corrected corrected, MoneyText money, ZoneId zone) {
+        Event event = corrected.event();
+        Paid paid = corrected.paid();
+        String note = event.act().note();
+        return "event " + event.number() + ", "
+                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone).format(event.at()) + ", "
+                + event.act().who() + ": " + event.act().kind().word()
+                + Optional.ofNullable(paid.price())
+                        .map(price -> ", paid " + money.print(price))
+                        .orElse("")
+                + Optional.ofNullable(paid.freight())
+                        .map(freight -> ", freight " + money.print(freight))
+                        .orElse("")
+                + (note.isEmpty() ? "" : "; " + note);
     }
 }

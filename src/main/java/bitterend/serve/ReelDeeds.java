@@ -15,6 +15,7 @@ import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
+import bitterend.work.rack.AskRack;
 import bitterend.work.rack.CorrectReel;
 import bitterend.work.rack.HoldRope;
 import bitterend.work.rack.LookAlikes;
@@ -164,12 +165,13 @@ final class ReelDeeds {
                         changed("number", old.papers().number(), StockText::words),
                         useBy,
                         form.may("received", typed.day(StockText::day))),
-                changed("reelNote", old.where().note(), StockText::words));
+                changed("reelNote", old.where().note(), StockText::words),
+                paid(new AskRack(now.at()).cameWith(reel).orElse(Length.ZERO)));
         if (!form.sound()) {
             return Done.NOTHING;
         }
         CorrectReel.Outcome outcome = new CorrectReel(desk).correct(reel, correction);
-        return Done.of(outcome.booking()).telling(outcome.warnings());
+        return new Done(Optional.of(outcome.booking()), outcome.warnings());
     }
 
     private @Nullable String changed(
@@ -203,6 +205,7 @@ final class ReelDeeds {
 
     /** Books a reel in that came. */
     Done received() {
+        Written length = form.may("length", typed.figures(StockText::asTyped));
         ReceiveReel.Request request = new ReceiveReel.Request(
                 form.must("reel", StockText::reel, ""),
                 form.must("rope", StockText::reel, ""),
@@ -219,7 +222,7 @@ final class ReelDeeds {
                 form.or("place", StockText::words, ""),
                 form.or("reelNote", StockText::words, ""),
                 form.text("onOrder"),
-                paid());
+                paid(length == null ? Length.ZERO : length.roundedDown()));
         if (!form.sound()) {
             return Done.NOTHING;
         }
@@ -230,14 +233,11 @@ final class ReelDeeds {
         return Done.of(booking).telling(result.warnings());
     }
 
-    private Paid paid() {
+    /** @param length of the reel as it came, for a price by length */
+    private Paid paid(Length length) {
         MoneyText money = now.shop().settings().money();
-        Written length = form.may("length", typed.figures(StockText::asTyped));
         return new Paid(
-                form.may(
-                        "paid",
-                        typed.figures(
-                                text -> StockText.paid(text, (length == null ? SOME : length).roundedDown(), money))),
+                form.may("paid", typed.figures(text -> StockText.paid(text, length, money))),
                 form.may("freight", typed.figures(text -> StockText.amount(text, money))));
     }
 

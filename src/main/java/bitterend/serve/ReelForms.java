@@ -8,15 +8,18 @@ import bitterend.exchange.Shop;
 import bitterend.market.OnOrder;
 import bitterend.report.Figures;
 import bitterend.serve.FormField.Choice;
+import bitterend.stock.Event;
 import bitterend.stock.Held;
 import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** The forms of the rack: what may be done with a reel, and the one for a reel that came in. */
@@ -28,6 +31,7 @@ final class ReelForms {
     static final String RECEIVE = "/rack/receive";
 
     private static final String LENGTH = "23.4 m, 77 ft 6 in";
+    private static final String PRICE = "410 or 1.85/m";
     private static final String DAY = "2026-03-05";
     private static final FormField WHY = typed("note", "Why", "");
 
@@ -103,7 +107,7 @@ final class ReelForms {
         return form(
                 reel,
                 "correct",
-                "Corrected: lot, papers or note were written down wrongly",
+                "Corrected: lot, papers, price or note were written down wrongly",
                 "Correct it",
                 typed("rope", "Rope, while nothing came off it", "")
                         .offering(ropes())
@@ -115,6 +119,8 @@ final class ReelForms {
                 typed("received", "Received", DAY).with(day(papers.received())),
                 typed("reelNote", "What is to be known of it", "")
                         .with(reel.where().note()),
+                typed("paid", "Paid for it as it came, without freight; empty: as it was", PRICE),
+                typed("freight", "and for bringing it", ""),
                 typed("note", "Why it is corrected", ""));
     }
 
@@ -175,28 +181,37 @@ final class ReelForms {
                 WHY);
     }
 
-    /** Takes an event of a reel back whole; the last of them first in the list. */
-    FormView undo(String reel, List<Movement> movements) {
-        List<Choice> events = new ArrayList<>();
-        TreeSet<Long> met = new TreeSet<>();
+    /**
+     * Takes an event of a reel back whole; the last of them first in the list.
+     *
+     * @param corrected events that put right what was paid for it
+     */
+    FormView undo(String reel, List<Movement> movements, List<Paid.Corrected> corrected) {
+        SortedMap<Long, Choice> events = new TreeMap<>(Comparator.reverseOrder());
         for (Movement movement : movements) {
-            if (met.add(movement.event())) {
-                events.add(new Choice(
-                        Long.toString(movement.event()),
-                        "event " + movement.event() + ", "
-                                + movement.entry().kind().word() + ", " + movement.who()));
-            }
+            events.putIfAbsent(
+                    movement.event(),
+                    event(movement.event(), movement.entry().kind().word(), movement.who()));
         }
-        Collections.reverse(events);
+        for (Paid.Corrected each : corrected) {
+            Event event = each.event();
+            events.putIfAbsent(
+                    event.number(),
+                    event(event.number(), event.act().kind().word(), event.act().who()));
+        }
         return new FormView(
                 WORK,
                 "undo",
                 "Take back what was booked wrongly",
                 reel,
-                List.of(chosen("event", "Event", events), WHY),
+                List.of(chosen("event", "Event", List.copyOf(events.values())), WHY),
                 "Take it back",
                 booking + "-undo",
                 false);
+    }
+
+    private static Choice event(long number, String what, String who) {
+        return new Choice(Long.toString(number), "event " + number + ", " + what + ", " + who);
     }
 
     /** For a reel that came in. */
@@ -215,7 +230,7 @@ final class ReelForms {
                         typed("tolerance", "May be so much short", "1.5 %"),
                         typed("uncertainty", "or short by a length", ""),
                         typed("lot", "Lot", ""),
-                        typed("paid", "Paid for it, without freight", "410 or 1.85/m"),
+                        typed("paid", "Paid for it, without freight", PRICE),
                         typed("freight", "and for bringing it", ""),
                         typed("place", "Place", "").offering(places()),
                         typed("certificate", "Certificate", ""),

@@ -4,6 +4,7 @@ import bitterend.report.Fact;
 import bitterend.report.Figures;
 import bitterend.report.PaidFacts;
 import bitterend.report.StockPage;
+import bitterend.report.page.Document;
 import bitterend.report.sheet.PagePart;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
@@ -63,18 +64,18 @@ final class ReelScreen implements Screen {
 
     private void show(Context request, String id, Said said) {
         ShopNow now = loft.now().orElseThrow(() -> new NotFoundResponse(Loft.BROKEN));
-        if (!loft.access().keepsLedger()
-                || !(new AskRack(loft.access()).history(id) instanceof Found.History history)) {
+        if (!loft.access().keepsLedger() || !(rack().history(id) instanceof Found.History history)) {
             throw new NotFoundResponse("There is no such reel.");
         }
         Figures figures = loft.figures(now);
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
         Holding holding = holding(id);
         List<Fact> facts = new ArrayList<>(page.facts(holding));
-        if (office.isOpen(request)) {
-            new AskRack(loft.access()).paid(id).ifPresent(paid -> facts.addAll(PaidFacts.of(paid, figures)));
+        boolean money = office.isOpen(request);
+        if (money) {
+            rack().paid(id).ifPresent(paid -> facts.addAll(PaidFacts.of(paid, figures)));
         }
-        if (!holding.gone() && office.isOpen(request)) {
+        if (!holding.gone() && money) {
             facts.add(new Fact(
                     "worth on the rack today", figures.money(new ReelWorth(now, Loft.day(now)).of(holding.reel()))));
         }
@@ -87,26 +88,36 @@ final class ReelScreen implements Screen {
         values.put("facts", facts);
         values.put("told", said.told());
         values.put("forms", forms(now, holding, history.movements(), said));
-        values.put("blocks", PagePart.blocks(page.movements(history.movements())));
+        Document movements = page.movements(history.movements());
+        values.put(
+                "blocks",
+                PagePart.blocks(
+                        money
+                                ? movements.with(
+                                        PaidFacts.corrected(rack().corrected(id), figures, ZoneId.systemDefault()))
+                                : movements));
         site.show(request, "Reel " + id, "serve/reel.jte", values);
     }
 
     private List<FormView> forms(ShopNow now, Holding holding, List<Movement> movements, Said said) {
         ReelForms forms = new ReelForms(now.shop(), loft.figures(now), Keys.random());
         Stream<FormView> work = holding.gone() ? Stream.of() : forms.of(holding.reel()).stream();
-        return Stream.concat(work, Stream.of(forms.undo(holding.id(), movements)))
+        return Stream.concat(work, Stream.of(forms.undo(holding.id(), movements, rack().corrected(holding.id()))))
                 .map(form -> form.what().equals(said.form().text("what"))
                         ? form.of(said.form(), said.refused()).under(said.id())
                         : form)
                 .toList();
     }
 
+    private AskRack rack() {
+        return new AskRack(loft.access());
+    }
+
     private Holding holding(String id) {
-        return new AskRack(loft.access())
-                .holdings(true).stream()
-                        .filter(each -> each.reel().id().equals(id))
-                        .findFirst()
-                        .orElseThrow(() -> new NotFoundResponse("There is no such reel."));
+        return rack().holdings(true).stream()
+                .filter(each -> each.reel().id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("There is no such reel."));
     }
 
     private void work(Context request) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A reel of an order of reels that came, against what was ordered.
@@ -21,7 +22,7 @@ import java.util.Map;
  * @param rope id of its rope
  * @param promised what was ordered
  * @param labelled what its label or the meter said
- * @param paid what was paid for it, without freight: as was said when it came, else the price of its order
+ * @param paid what was paid for it, without freight: as it was put right, else as was said when it came, else the price of its order
  * @param found its length by the first count before anything was cut; {@code labelled} where nobody counted it
  */
 public record Delivery(
@@ -58,12 +59,18 @@ public record Delivery(
 
     /** Every reel that came of an order whose terms its event keeps, and was not taken back; in the order of the ledger. */
     public static List<Delivery> of(Ledger.Stock stock) {
-        Map<String, List<Movement>> histories = histories(stock);
+        return of(stock, histories(stock));
+    }
+
+    /** @param histories movements that were not taken back, by reel */
+    static List<Delivery> of(Ledger.Stock stock, Map<String, List<Movement>> histories) {
+        Map<String, Paid> said = Paid.said(stock, histories);
         List<Delivery> all = new ArrayList<>();
         for (Event event : stock.standing(Event.Kind.RECEIVED)) {
             for (String order : event.named(Event.ON_ORDER)) {
                 Promised.of(event, order).ifPresent(promised -> CameIn.reels(event, order)
-                        .forEach(reel -> add(all, event, promised, histories.getOrDefault(reel, List.of()))));
+                        .forEach(reel -> of(event, promised, histories.getOrDefault(reel, List.of()), said)
+                                .ifPresent(all::add)));
             }
         }
         return all;
@@ -78,20 +85,21 @@ public record Delivery(
         return histories;
     }
 
-    private static void add(List<Delivery> all, Event event, Promised promised, List<Movement> history) {
-        history.stream()
+    private static Optional<Delivery> of(
+            Event event, Promised promised, List<Movement> history, Map<String, Paid> said) {
+        return history.stream()
                 .filter(movement -> movement.event() == event.number())
                 .findFirst()
                 .map(movement -> movement.entry().after())
-                .ifPresent(came -> all.add(new Delivery(
+                .map(came -> new Delivery(
                         event.number(),
                         came.papers().received(),
                         came.id(),
                         came.rope(),
                         promised,
-                        Paid.said(event, came.id()).orElse(promised.price()),
+                        said.getOrDefault(came.id(), Paid.NOT_SAID).priceOr(promised.price()),
                         came.length(),
-                        found(history))));
+                        found(history)));
     }
 
     /** The length of a reel by its first count before anything was cut from it; what it came with where nobody counted it. */

@@ -7,12 +7,13 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a reel was paid for, as the events say that brought it; a later one holds.
+ * What a reel was paid for, as the event says that brought it, or one that put it right later.
  *
  * @param price of the reel, without freight; null where nobody said so
  * @param freight its share of what bringing its delivery cost; null where nobody said so
@@ -20,6 +21,13 @@ import org.jspecify.annotations.Nullable;
 public record Paid(@Nullable Money price, @Nullable Money freight) {
     /** Where nobody said anything. */
     public static final Paid NOT_SAID = new Paid(null, null);
+
+    /** Why a price is refused. */
+    public static final String CUSTOMERS_OWN = "the shop pays nothing for a customer's own rope";
+
+    /** Why freight without a price is refused. */
+    public static final String FREIGHT_ALONE =
+            "freight counts with what was paid for the reel, and that is not known: say --paid, too";
 
     private static final String PRICE = "paid";
     private static final String FREIGHT = "freight of";
@@ -33,6 +41,23 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
     /** The same with a share of the freight. */
     public Paid with(Money share) {
         return new Paid(price, share);
+    }
+
+    /** The price; another where nobody said so. */
+    Money priceOr(Money other) {
+        return price == null ? other : price;
+    }
+
+    /** Of what is said here, what is not the same there. */
+    Paid otherThan(Paid before) {
+        return new Paid(
+                Objects.equals(price, before.price) ? null : price,
+                Objects.equals(freight, before.freight) ? null : freight);
+    }
+
+    /** The same where a later event says nothing else. */
+    private Paid then(Paid later) {
+        return new Paid(later.price == null ? price : later.price, later.freight == null ? freight : later.freight);
     }
 
     /** The facts that an event keeps of a reel: in the smallest coin. */
@@ -73,31 +98,67 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
         }
     }
 
-    /** Every reel of which the ledger knows what was paid for it, by id: said when it came, else the price of its order. */
+    /**
+     * Every reel of which the ledger knows what was paid for it, by id: as it was put right last, else as was said when it
+     * came, else the price of its order.
+     */
     public static Map<String, OfReel> of(Ledger.Stock stock) {
-        Map<String, Paid> said = new TreeMap<>();
-        for (Delivery came : Delivery.of(stock)) {
-            if (came.promised().price().minor() > 0) {
-                said.put(came.reel(), of(came.promised().price()));
+        Map<String, List<Movement>> histories = Delivery.histories(stock);
+        Map<String, Paid> paid = said(stock, histories);
+        for (Delivery came : Delivery.of(stock, histories)) {
+            if (came.paid().minor() > 0) {
+                paid.put(came.reel(), of(came.paid()).then(paid.getOrDefault(came.reel(), NOT_SAID)));
             }
         }
-        for (Event event : stock.standing(Event.Kind.RECEIVED)) {
-            event.named(PRICE).forEach(reel -> said.merge(reel, of(money(event, PRICE, reel)), (old, is) -> is));
-            event.named(FREIGHT)
-                    .forEach(reel -> said.computeIfPresent(reel, (id, paid) -> paid.with(money(event, FREIGHT, reel))));
-        }
-        Map<String, List<Movement>> histories = Delivery.histories(stock);
         Map<String, OfReel> known = new TreeMap<>();
-        said.forEach((reel, paid) -> Optional.ofNullable(histories.get(reel))
+        paid.forEach((reel, each) -> Optional.ofNullable(histories.get(reel))
                 .map(Delivery::found)
-                .filter(Length::isPositive)
-                .ifPresent(found -> known.put(reel, new OfReel(reel, paid, found))));
+                .filter(found -> each.price != null && found.isPositive())
+                .ifPresent(found -> known.put(reel, new OfReel(reel, each, found))));
         return known;
     }
 
-    /** The price that was said of a reel with the event that brought it; nothing where none was. */
-    static Optional<Money> said(Event event, String reel) {
-        return event.named(PRICE).contains(reel) ? Optional.of(money(event, PRICE, reel)) : Optional.empty();
+    /** What events said of reels, by id; the price of an order of reels is not among it. */
+    static Map<String, Paid> said(Ledger.Stock stock, Map<String, List<Movement>> histories) {
+        Map<String, Paid> said = new TreeMap<>();
+        for (Event event : Standing.events(stock.events())) {
+            of(event).forEach((reel, paid) -> {
+                if (came(histories.get(reel)) <= event.number()) {
+                    said.merge(reel, paid, Paid::then);
+                }
+            });
+        }
+        return said;
+    }
+
+    /** The event that brought a reel: what was said before was of another one that had its id, and was taken back. */
+    private static long came(@Nullable List<Movement> history) {
+        return history == null ? Long.MAX_VALUE : history.get(0).event();
+    }
+
+    /** What an event says of reels, by id. */
+    private static Map<String, Paid> of(Event event) {
+        Map<String, Paid> said = new TreeMap<>();
+        if (event.act().kind() == Event.Kind.RECEIVED || event.act().kind() == Event.Kind.CORRECTED) {
+            event.named(PRICE).forEach(reel -> said.put(reel, of(money(event, PRICE, reel))));
+            event.named(FREIGHT)
+                    .forEach(reel ->
+                            said.put(reel, said.getOrDefault(reel, NOT_SAID).with(money(event, FREIGHT, reel))));
+        }
+        return said;
+    }
+
+    /** An event that put right what was paid for a reel, and what it said of it. */
+    public record Corrected(Event event, Paid paid) {
+        /** Every one of a reel that was not taken back, oldest first. */
+        public static List<Corrected> of(Ledger.Stock stock, String reel) {
+            long came = came(Delivery.histories(stock).get(reel));
+            return stock.standing(Event.Kind.CORRECTED).stream()
+                    .filter(event -> event.number() > came)
+                    .map(event -> new Corrected(event, Paid.of(event).getOrDefault(reel, NOT_SAID)))
+                    .filter(corrected -> !corrected.paid.equals(NOT_SAID))
+                    .toList();
+        }
     }
 
     private static Money money(Event event, String fact, String reel) {

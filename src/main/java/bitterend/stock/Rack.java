@@ -2,8 +2,6 @@ package bitterend.stock;
 
 import bitterend.finding.CommandWord;
 import bitterend.measure.Length;
-import bitterend.measure.LengthText;
-import bitterend.measure.Units;
 import bitterend.measure.Written;
 import bitterend.stock.Movement.Entry;
 import bitterend.stock.Movement.Kind;
@@ -13,9 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 
 /** What people do with reels besides cutting them; every act is a movement of the ledger. */
 public final class Rack {
@@ -92,7 +88,7 @@ public final class Rack {
             books.append(
                     whole
                             ? new Entry(Kind.RELEASED, old.withCustody(custody.released()), note)
-                            : released(old, "", note));
+                            : HeldRope.released(old, "", note));
         });
     }
 
@@ -116,36 +112,12 @@ public final class Rack {
      * @param day today: what is held no longer takes no room
      */
     public Event holdRope(String reel, Held held, LocalDate day, String note) {
-        return change(Event.Kind.RESERVED, Kind.RESERVED, reel, said(held, "held", note), old -> {
-            Reel.Custody custody = old.custody();
-            List<Held> others = custody.heldOn(day).stream()
-                    .filter(each -> !each.whom().equals(held.whom()))
-                    .toList();
-            refuseUnlessHoldable(old, held, others);
-            List<Held> all = new ArrayList<>(others);
-            all.add(held);
-            return old.withCustody(custody.holding(all));
-        });
-    }
-
-    private static void refuseUnlessHoldable(Reel reel, Held held, List<Held> others) {
-        Reel.Custody custody = reel.custody();
-        if (custody.isOnHold()) {
-            throw new LedgerException.Refused(
-                    "reel " + reel.id() + " is on hold: nothing of it can be held for anybody");
-        }
-        if (custody.isCustomersOwn() || custody.isReserved()) {
-            throw new LedgerException.Refused("all of reel " + reel.id() + " is kept for order " + custody.order());
-        }
-        Length room = reel.contents().certainEnd().minus(reel.contents().leadTrim());
-        for (Held other : others) {
-            room = room.minus(other.length());
-        }
-        if (held.length().isLongerThan(room)) {
-            throw new LedgerException.Refused(metres(held.length()) + " cannot be held: reel " + reel.id() + " has "
-                    + metres(Length.max(Length.ZERO, room)) + " of certain rope"
-                    + (others.isEmpty() ? "" : " beside what is held for others"));
-        }
+        return change(
+                Event.Kind.RESERVED,
+                Kind.RESERVED,
+                reel,
+                HeldRope.said(held, "held", note),
+                old -> HeldRope.with(old, held, day));
     }
 
     /**
@@ -157,36 +129,7 @@ public final class Rack {
         return book(
                 Event.Kind.RELEASED,
                 note,
-                books -> books.append(released(standing(books, reel).reel(), name, note)));
-    }
-
-    private static Entry released(Reel old, String name, String note) {
-        List<Held> ended = old.custody().held().stream()
-                .filter(each -> name.isEmpty() || each.name().equals(name))
-                .toList();
-        if (ended.isEmpty()) {
-            throw new LedgerException.Refused("nothing of reel " + old.id() + " is held for " + name);
-        }
-        if (ended.size() > 1) {
-            throw new LedgerException.Refused("rope of reel " + old.id() + " is held for "
-                    + ended.stream().map(Held::whom).collect(Collectors.joining(" and for "))
-                    + ": say whose is released with --for");
-        }
-        List<Held> left = new ArrayList<>(old.custody().held());
-        left.removeAll(ended);
-        return new Entry(
-                Kind.RELEASED,
-                old.withCustody(old.custody().holding(left)),
-                said(ended.get(0), "no longer held", note));
-    }
-
-    private static String said(Held held, String what, String note) {
-        return metres(held.length()) + " " + what + " for " + held.whom() + " until " + held.until()
-                + (note.isEmpty() ? "" : ": " + note);
-    }
-
-    private static String metres(Length length) {
-        return LengthText.print(length, Units.METRIC);
+                books -> books.append(HeldRope.released(standing(books, reel).reel(), name, note)));
     }
 
     public Event move(String reel, String place, String note) {
@@ -215,25 +158,9 @@ public final class Rack {
         });
     }
 
-    /**
-     * What was written down wrongly of a reel; its length and its place among the reels stay, and so does its rope once
-     * something came off it.
-     *
-     * @param correction the reel as it should have been
-     * @param note what changed, in words; asked for after the correction
-     */
-    public Event correct(String reel, UnaryOperator<Reel> correction, Supplier<String> note) {
-        return book(Event.Kind.CORRECTED, "", books -> {
-            Reel old = standing(books, reel).reel();
-            Reel other = correction.apply(old);
-            if (other.equals(old)) {
-                throw new LedgerException.Refused("reel " + reel + " says so already");
-            }
-            if (!other.rope().equals(old.rope())) {
-                refuseUnlessWhole(books, old);
-            }
-            books.append(new Entry(Kind.CORRECTED, other, note.get()));
-        });
+    /** What was written down wrongly of a reel is put right. */
+    public Event correct(Correction correction) {
+        return book(Event.Kind.CORRECTED, correction.why(), correction::book);
     }
 
     /** Some rope off the working end onto a reel or coil of its own. */
@@ -273,7 +200,7 @@ public final class Rack {
             refuseUnlessForSale(leaving);
             leaving.custody().heldOn(today).stream().findFirst().ifPresent(held -> {
                 throw new LedgerException.Refused(
-                        "of reel " + reel + " " + said(held, "is held", "") + ": stock release it first");
+                        "of reel " + reel + " " + HeldRope.said(held, "is held", "") + ": stock release it first");
             });
             pastItsLastDay(leaving, day).ifPresent(why -> {
                 throw new LedgerException.Refused(why);
@@ -321,31 +248,20 @@ public final class Rack {
         }
     }
 
-    /** A reel that was of another rope all along: nothing came off it yet, and it came off no other. */
-    private static void refuseUnlessWhole(Ledger.Stock stock, Reel reel) {
-        boolean ofOther = Standing.parents(stock.movements()).entrySet().stream()
-                .anyMatch(coil ->
-                        coil.getKey().equals(reel.id()) || coil.getValue().equals(reel.id()));
-        Optional<Movement> cut = Standing.movements(stock.history(reel.id())).stream()
-                .filter(movement -> !movement.entry().kind().leavesOneReel())
-                .findFirst();
-        if (ofOther || cut.isPresent()) {
-            throw new LedgerException.Refused("the rope of reel " + reel.id() + " cannot be corrected: "
-                    + cut.map(movement -> "it was " + movement.entry().kind().word() + " in event " + movement.event()
-                                    + ", which is to be taken back first")
-                            .orElse("it is of one piece with another reel or coil"));
-        }
-    }
-
     /** A reel that is on the rack. */
-    private static Holding standing(Ledger.Stock stock, String reel) {
-        Holding holding = stock.findHolding(reel)
-                .orElseThrow(() ->
-                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
+    static Holding standing(Ledger.Stock stock, String reel) {
+        Holding holding = known(stock, reel);
         if (holding.gone()) {
             throw new LedgerException.Refused(
                     "nothing is left of reel " + reel + "; see bitterend stock history SHOP " + CommandWord.of(reel));
         }
         return holding;
+    }
+
+    /** A reel that is on the rack or was. */
+    static Holding known(Ledger.Stock stock, String reel) {
+        return stock.findHolding(reel)
+                .orElseThrow(() ->
+                        new LedgerException.Refused("there is no reel " + reel + "; see bitterend stock list SHOP"));
     }
 }

@@ -65,7 +65,11 @@ final class EveryCommandTest {
                     "stock cut",
                     List.of("stock cut SHOP E7 5m --for sloop", "stock cut SHOP E10 6.8m --spare E-32/1.1")),
             Map.entry("stock flaw", List.of("stock flaw SHOP E10 2_m_to_2.2_m:_chafed")),
-            Map.entry("stock correct", List.of("stock correct SHOP E10 --lot 16 --use-by 2030-01-31")),
+            Map.entry(
+                    "stock correct",
+                    List.of(
+                            "stock correct SHOP E10 --lot 16 --use-by 2030-01-31",
+                            "stock correct SHOP E10 --paid 84.50 --freight 3.20; stock correct SHOP E10 --paid 85.50")),
             Map.entry("stock spoil", List.of("stock spoil SHOP E-32/1.2 --back 5m")),
             Map.entry("stock undo", List.of("stock hold SHOP E10; stock undo SHOP EVENT")),
             Map.entry(

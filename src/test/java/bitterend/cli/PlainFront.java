@@ -15,6 +15,7 @@ import bitterend.front.TradePages;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
+import bitterend.stock.Paid;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.BeginShop;
 import bitterend.work.Booking;
@@ -137,7 +138,8 @@ public final class PlainFront {
         return new CorrectReel(new RackDesk(at, act -> act.by(who), ""))
                 .correct(
                         reel,
-                        new CorrectReel.Correction(said, null, new CorrectReel.Papers(null, null, null, null), null))
+                        new CorrectReel.Correction(
+                                said, null, new CorrectReel.Papers(null, null, null, null), null, Paid.NOT_SAID))
                 .booking();
     }
 

@@ -12,6 +12,7 @@ import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,6 +69,31 @@ final class OfficeTest {
 
     private String settings() {
         return loft.ada().get("/settings").text().replaceAll("\u00a0|&nbsp;|&#160;", " ");
+    }
+
+    /** Anybody at the rack may say what the invoice says; what it was before is told to the office alone. */
+    @Test
+    void priceThatIsPutRight_isShownToTheOfficeAlone() throws IOException {
+        Map<String, String> form = new HashMap<>(
+                Map.of("about", "E9", "what", "correct", "rope", "LAID-14", "lot", "12", "note", "invoice 88"));
+        form.putAll(Map.of("paid", "dear", "freight", "3"));
+        assertTrue(loft.ada().post("/rack/reel", form).text().contains("found \"dear\", expected"));
+        form.put("paid", "84.50");
+        Visitor.Seen there = loft.ada().get("/rack/reel?id=E9");
+        String lot = there.page().replaceAll("(?s).*name=\"lot\"[^>]*value=\"([^\"]*)\".*", "$1");
+        form.put("lot", lot);
+        form.put("rope", there.page().replaceAll("(?s).*name=\"rope\"[^>]*value=\"([^\"]*)\".*", "$1"));
+        form.put("received", there.page().replaceAll("(?s).*name=\"received\"[^>]*value=\"([^\"]*)\".*", "$1"));
+        Visitor.Seen booked = loft.ada().post("/rack/reel", form);
+        assertEquals(200, booked.status(), booked.text());
+        String page = loft.ada().get("/rack/reel?id=E9").text();
+        assertTrue(page.contains("paid 84.50 EUR for 200.000 m, 0.4225 EUR/m freight 3.00 EUR"), page);
+        String end = page.substring(page.indexOf("It leaves the rack")).replace('\u00a0', ' ');
+        assertTrue(end.contains("Ada: corrected, paid 84.50 EUR, freight 3.00 EUR; invoice 88"), end);
+        assertTrue(page.contains("corrected, Ada"), "among what may be taken back");
+        assertEquals(200, set(loft.ada(), "", CODE).status());
+        String bench = new Visitor(loft.server()).get("/rack/reel?id=E9").text();
+        assertFalse(bench.contains("84.50") || bench.contains("EUR"), bench);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package bitterend.work.rack;
 
 import bitterend.day.Trace;
+import bitterend.measure.Length;
 import bitterend.stock.Event;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
@@ -77,6 +78,18 @@ public final class AskRack {
     /** What was paid for a reel and for bringing it; nothing where the ledger does not know. */
     public Optional<Paid.OfReel> paid(String reel) {
         return Optional.ofNullable(at.reading(ledger -> ledger.read(Paid::of)).get(reel));
+    }
+
+    /** What put right later what was paid for a reel, and was not taken back; oldest first. */
+    public List<Paid.Corrected> corrected(String reel) {
+        return at.reading(ledger -> ledger.read(stock -> Paid.Corrected.of(stock, reel)));
+    }
+
+    /** The length that a reel came with, by which a price by length is read; nothing where there is no such reel. */
+    public Optional<Length> cameWith(String reel) {
+        return at.reading(ledger -> ledger.read(stock -> stock.history(reel))).stream()
+                .reduce((first, later) -> later.entry().kind() == Movement.Kind.RECEIVED ? later : first)
+                .map(movement -> movement.entry().after().length());
     }
 
     /** A piece to its reel, lot, certificate and plan. */

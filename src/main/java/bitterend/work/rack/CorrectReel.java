@@ -1,11 +1,15 @@
 package bitterend.work.rack;
 
+import bitterend.exchange.Settings;
 import bitterend.exchange.Shop;
+import bitterend.measure.MoneyText;
+import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Corrects what was written down wrongly of a reel. A length is no such thing: that is counted anew. */
@@ -23,8 +27,10 @@ public final class CorrectReel {
      * @param lot production run
      * @param papers what came with it
      * @param note what is to be known of it
+     * @param paid what was paid for it, as it came
      */
-    public record Correction(@Nullable RopeOf rope, @Nullable String lot, Papers papers, @Nullable String note) {}
+    public record Correction(
+            @Nullable RopeOf rope, @Nullable String lot, Papers papers, @Nullable String note, Paid paid) {}
 
     /**
      * A rope that a reel is said to be of.
@@ -79,9 +85,25 @@ public final class CorrectReel {
 
     private Booking booked(String reel, Correction correction) {
         Changes changes = new Changes();
-        String why = desk.note().isEmpty() ? "" : ": " + desk.note();
-        return desk.rack(rack ->
-                rack.correct(reel, old -> changes.made(old, correction), () -> String.join("; ", changes.words) + why));
+        AskRack rack = new AskRack(desk.at());
+        Paid paid = correction.paid();
+        Optional<Paid.OfReel> before = paid.equals(Paid.NOT_SAID) ? Optional.empty() : rack.paid(reel);
+        Booking booking = desk.rack(each -> each.correct(new bitterend.stock.Correction(
+                reel,
+                old -> changes.made(old, correction),
+                paid,
+                () -> String.join("; ", changes.words),
+                desk.note())));
+        return booking instanceof Booking.Booked booked && !paid.equals(Paid.NOT_SAID)
+                ? new Booking.Booked(
+                        booked.event(),
+                        PaidTold.corrected(
+                                before.map(Paid.OfReel::paid).orElse(Paid.NOT_SAID), rack.paid(reel), money()))
+                : booking;
+    }
+
+    private MoneyText money() {
+        return desk.at().settings().map(Settings::money).orElse(MoneyText.NO_CURRENCY);
     }
 
     /** What changes, in words. */

@@ -6,6 +6,7 @@ import bitterend.stock.CameIn;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Paid;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,25 @@ final class PaidTold {
                 ? List.of()
                 : List.of(paid + " was paid for reel " + came.reel().id()
                         + (freight == null ? "" : ", and " + money.print(freight) + " for bringing it"));
+    }
+
+    /** What is counted with now, and what it was, in a sentence; nothing where it is not known. */
+    static List<String> corrected(Paid before, Optional<Paid.OfReel> now, MoneyText money) {
+        return now.map(is -> {
+                    Money freight = is.paid().freight();
+                    return List.of(money.print(orNothing(is.paid().price()))
+                            + was(before.price(), is.paid().price(), money)
+                            + " was paid for reel " + is.reel()
+                            + (freight == null
+                                    ? ""
+                                    : ", and " + money.print(freight) + was(before.freight(), freight, money)
+                                            + " for bringing it"));
+                })
+                .orElse(List.of());
+    }
+
+    private static String was(@Nullable Money before, @Nullable Money now, MoneyText money) {
+        return before == null || before.equals(now) ? "" : ", not " + money.print(before) + ",";
     }
 
     /** How the freight of a list falls on its reels, in a sentence. */

@@ -25,9 +25,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Books a reel that came in. */
 public final class ReceiveReel {
-    private static final String FREIGHT_ALONE =
-            "freight counts with what was paid for the reel, and that is not known: say --paid, too";
-
     private final RackDesk desk;
     private final Shop shop;
 
@@ -138,7 +135,7 @@ public final class ReceiveReel {
                 .toList();
         CameIn came = new CameIn(coming, promised(request.onOrder()), request.paid());
         if (request.paid().freight() != null && came.price().isEmpty()) {
-            return new Result.NotReceived(new Booking.Refused(FREIGHT_ALONE), warnings);
+            return new Result.NotReceived(new Booking.Refused(Paid.FREIGHT_ALONE), warnings);
         }
         Booking booking = desk.rack(rack -> rack.receive(List.of(came), desk.note()));
         return booking instanceof Booking.Booked booked
@@ -174,7 +171,7 @@ public final class ReceiveReel {
             throw new LedgerException.Contradictory("a customer's own rope needs both --owner and --order");
         }
         if (!owner.customer().isEmpty() && !request.paid().equals(Paid.NOT_SAID)) {
-            throw new LedgerException.Contradictory("the shop pays nothing for a customer's own rope");
+            throw new LedgerException.Contradictory(Paid.CUSTOMERS_OWN);
         }
         Reel.Contents contents = contents(request.amount());
         if (request.flaws().stream().anyMatch(flaw -> flaw.to().isLongerThan(contents.length()))) {
