@@ -15,7 +15,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Movements as rows of the ledger, there and back. */
@@ -60,14 +62,7 @@ final class MovementRows {
             "held");
     private static final String INSERT = "INSERT INTO movement (" + String.join(", ", COLUMNS) + ") VALUES ("
             + String.join(", ", Collections.nCopies(COLUMNS.size(), "?")) + ")";
-    private static final String FLAWS =
-            "SELECT from_mm, to_mm, uncertainty_mm, what FROM flaw WHERE movement = ? ORDER BY position";
-
-    private static final String ORDERED =
-            "INSERT INTO ordered (movement, order_number, line, assembly, leg, part, rope, finished, ends, needed_mm,"
-                    + " set_name, match, customer, due, certificate, own_rope, measured)"
-                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    private static final String SELECT = "SELECT m.*, e.at, e.who FROM movement m JOIN event e ON e.number = m.event ";
+    private static final String FROM = "FROM movement m JOIN event e ON e.number = m.event ";
 
     private final Sql sql;
 
@@ -77,19 +72,32 @@ final class MovementRows {
 
     /** Movements for which a condition holds, such as {@code WHERE m.reel = ? ORDER BY m.count}. */
     List<Movement> where(String condition, Object... values) {
-        return sql.list(SELECT + condition, this::movement, values);
+        String those = " WHERE movement IN (SELECT m.number " + FROM + condition + ")";
+        Map<Long, List<Flaw>> flaws = new HashMap<>();
+        sql.list(
+                "SELECT * FROM flaw" + those + " ORDER BY movement, position",
+                row -> flaws.computeIfAbsent(row.getLong("movement"), movement -> new ArrayList<>())
+                        .add(flaw(row)),
+                values);
+        Map<Long, Ordered> ordered = new HashMap<>();
+        sql.list(
+                "SELECT * FROM ordered" + those,
+                row -> ordered.put(row.getLong("movement"), OrderedRow.read(row)) == null,
+                values);
+        return sql.list("SELECT m.*, e.at, e.who " + FROM + condition, row -> movement(row, flaws, ordered), values);
     }
 
-    private Movement movement(ResultSet row) throws SQLException {
+    private static Movement movement(ResultSet row, Map<Long, List<Flaw>> flaws, Map<Long, Ordered> ordered)
+            throws SQLException {
         long number = row.getLong("number");
         return Unreadable.unless("movement " + number, () -> {
             Movement.Entry entry = new Movement.Entry(
                     Movement.Kind.valueOf(row.getString("kind")),
-                    reel(row),
+                    reel(row, flaws.getOrDefault(number, List.of())),
                     row.getInt("gone") == 1,
                     row.getString("note"),
                     origin(row),
-                    new PieceCut(new Length(row.getLong("piece_mm")), ordered(number)));
+                    new PieceCut(new Length(row.getLong("piece_mm")), ordered.getOrDefault(number, Ordered.NONE)));
             return new Movement(
                     number,
                     row.getLong("event"),
@@ -111,35 +119,7 @@ final class MovementRows {
                 row.getLong("undoes"));
     }
 
-    private Ordered ordered(long movement) {
-        return sql
-                .list(
-                        "SELECT * FROM ordered WHERE movement = ?",
-                        row -> new Ordered(
-                                new Ordered.Piece(
-                                        row.getString("order_number"),
-                                        row.getString("line"),
-                                        row.getInt("assembly"),
-                                        row.getInt("leg"),
-                                        row.getString("part")),
-                                new Ordered.Make(
-                                        row.getString("rope"),
-                                        row.getString("finished"),
-                                        row.getString("ends"),
-                                        new Length(row.getLong("needed_mm"))),
-                                new Ordered.Bond(row.getString("set_name"), row.getString("match")),
-                                new Ordered.Wish(row.getString("customer"), row.getString("due")),
-                                new Ordered.Terms(
-                                        row.getString("certificate"),
-                                        row.getInt("own_rope") == 1,
-                                        row.getString("measured"))),
-                        movement)
-                .stream()
-                .findFirst()
-                .orElse(Ordered.NONE);
-    }
-
-    private Reel reel(ResultSet row) throws SQLException {
+    private static Reel reel(ResultSet row, List<Flaw> flaws) throws SQLException {
         return new Reel(
                 row.getString("reel"),
                 row.getString("rope"),
@@ -150,7 +130,7 @@ final class MovementRows {
                         new Length(row.getLong("lead_trim_mm")),
                         new Length(row.getLong("inner_wraps_mm")),
                         Reel.Known.valueOf(row.getString("known"))),
-                flaws(row.getLong("number")),
+                flaws,
                 new Reel.Papers(
                         row.getString("certificate"),
                         row.getString("certificate_number"),
@@ -187,15 +167,14 @@ final class MovementRows {
                 .orElseThrow(() -> new IllegalArgumentException("'" + text + "' is no rope held for anybody"));
     }
 
-    private List<Flaw> flaws(long movement) {
-        return sql.list(
-                FLAWS,
-                row -> new Flaw(
-                        new Length(row.getLong(1)),
-                        new Length(row.getLong(2)),
-                        new Length(row.getLong(3)),
-                        row.getString(4)),
-                movement);
+    private static Flaw flaw(ResultSet row) throws SQLException {
+        return Unreadable.unless(
+                "movement " + row.getLong("movement"),
+                () -> new Flaw(
+                        new Length(row.getLong("from_mm")),
+                        new Length(row.getLong("to_mm")),
+                        new Length(row.getLong("uncertainty_mm")),
+                        row.getString("what")));
     }
 
     private static LocalDate day(@Nullable String text, LocalDate whenMissing) {
@@ -239,30 +218,8 @@ final class MovementRows {
                     flaw.what());
         }
         if (!entry.piece().ordered().equals(Ordered.NONE)) {
-            insert(movement.number(), entry.piece().ordered());
+            OrderedRow.insert(sql, movement.number(), entry.piece().ordered());
         }
-    }
-
-    private void insert(long movement, Ordered ordered) {
-        sql.run(
-                ORDERED,
-                movement,
-                ordered.piece().order(),
-                ordered.piece().line(),
-                ordered.piece().number(),
-                ordered.piece().leg(),
-                ordered.piece().part(),
-                ordered.make().rope(),
-                ordered.make().finished(),
-                ordered.make().ends(),
-                ordered.make().needed().mm(),
-                ordered.bond().set(),
-                ordered.bond().match(),
-                ordered.wish().customer(),
-                ordered.wish().due(),
-                ordered.terms().certificate(),
-                ordered.terms().ownRope() ? 1 : 0,
-                ordered.terms().measured());
     }
 
     private static List<Object> values(Reel reel) {

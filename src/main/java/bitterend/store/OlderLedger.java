@@ -11,7 +11,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 
 /**
  * Makes events of the movements of a ledger of version 1 or 2, each of which stays as it was. Those that one command wrote
@@ -72,14 +71,9 @@ final class OlderLedger {
     }
 
     private void begin(Instant now, long count) {
-        String id = UUID.randomUUID().toString().replace("-", "");
-        hash = Chain.root(id, now, count);
-        sql.run(
-                "INSERT INTO ledger (one, id, begun, older, events, head) VALUES (1, ?, ?, ?, 0, ?)",
-                id,
-                now.toString(),
-                count,
-                hash);
+        LedgerRow row = LedgerRow.begun(now, count);
+        hash = row.root();
+        row.insert(sql);
     }
 
     private void write(Fill fill) {

@@ -2,7 +2,6 @@ package bitterend.store;
 
 import bitterend.stock.Event;
 import bitterend.stock.Head;
-import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -12,12 +11,8 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.sqlite.SQLiteConfig;
 
@@ -25,7 +20,7 @@ import org.sqlite.SQLiteConfig;
  * The ledger in {@code stock.db}. A rollback journal and full synchronisation: slower than other ways, and safe on network
  * folders and against a pulled plug. Writers wait for one another.
  */
-public final class SqliteLedger implements Ledger {
+public final class SqliteLedger extends SqlLedger {
     /** The file inside a shop folder. */
     public static final String NAME = "stock.db";
 
@@ -33,14 +28,11 @@ public final class SqliteLedger implements Ledger {
 
     private final Path file;
     private final Connection connection;
-    private final Sql sql;
-    private final Clock clock;
 
     private SqliteLedger(Path file, Connection connection, Clock clock) {
+        super(new Sql(connection), clock);
         this.file = file;
         this.connection = connection;
-        this.clock = clock;
-        sql = new Sql(connection);
     }
 
     /**
@@ -111,6 +103,22 @@ public final class SqliteLedger implements Ledger {
         }
     }
 
+    /**
+     * Copies the events of other rows into a new file.
+     *
+     * @param from rows that nobody changes meanwhile
+     */
+    static boolean copied(Path file, Clock clock, Sql from) {
+        try (SqliteLedger ledger = connect(file, clock, false)) {
+            return ledger.writing(() -> {
+                Schema.update(ledger.sql, NAME, ledger.now());
+                ledger.sql.run("DELETE FROM ledger");
+                new EventCopy(from, ledger.sql).copy();
+                return true;
+            });
+        }
+    }
+
     private void check(boolean toRead) {
         Schema.check(sql, NAME);
         if (Schema.isEmpty(sql)) {
@@ -152,44 +160,13 @@ public final class SqliteLedger implements Ledger {
     }
 
     @Override
-    public <T> T read(Function<Stock, T> work) {
-        return inTransaction("BEGIN", () -> work.apply(new SqliteStock(sql)));
-    }
-
-    @Override
-    public Optional<Event> change(Event.Act act, Consumer<Books> work) {
-        return writing(() -> {
-            Optional<Event> earlier = new SqliteStock(sql).eventOfId(act.id());
-            earlier.ifPresent(event -> refuseAnother(event, act));
-            return earlier.isPresent() ? earlier : book(act, work);
-        });
-    }
-
-    private static void refuseAnother(Event earlier, Event.Act act) {
-        if (earlier.act().kind() != act.kind() || !isSaidAlike(earlier.fact(Event.ASKED), act)) {
-            throw new LedgerException.Refused("the id " + act.id() + " was given to event " + earlier.number() + " ("
-                    + earlier.act().kind().word() + "), which was something else; give this one another");
-        }
-    }
-
-    /** Whether an act was asked for in the words of an earlier one; an event of before words were kept may be any. */
-    private static boolean isSaidAlike(String earlier, Event.Act act) {
-        return earlier.isEmpty() || earlier.equals(act.facts().getOrDefault(Event.ASKED, ""));
-    }
-
-    private Optional<Event> book(Event.Act act, Consumer<Books> work) {
-        SqliteBooks books = new SqliteBooks(sql, act, now());
-        work.accept(books);
-        return books.close();
-    }
-
-    private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    }
-
-    @Override
     public List<String> verify() {
-        return inTransaction("BEGIN", () -> new Verification(sql).faults());
+        return reading(() -> new Verification(sql, faultsOfBody()).faults());
+    }
+
+    @Override
+    List<String> faultsOfBody() {
+        return new SqliteBody(sql).faults();
     }
 
     @Override
@@ -201,34 +178,18 @@ public final class SqliteLedger implements Ledger {
                 }));
     }
 
-    private <T> T writing(Supplier<T> work) {
+    @Override
+    <T> T reading(Supplier<T> work) {
+        return inTransaction("BEGIN", work);
+    }
+
+    @Override
+    <T> T writing(Supplier<T> work) {
         return inTransaction("BEGIN IMMEDIATE", work);
     }
 
     private <T> T inTransaction(String begin, Supplier<T> work) {
-        return guarded(() -> {
-            sql.script(begin);
-            boolean done = false;
-            try {
-                T result = work.get();
-                sql.script("COMMIT");
-                done = true;
-                return result;
-            } finally {
-                if (!done) {
-                    rollBack();
-                }
-            }
-        });
-    }
-
-    /** A failed write may have rolled itself back; then there is nothing left to roll back. */
-    private void rollBack() {
-        try {
-            sql.script("ROLLBACK");
-        } catch (Sql.Failed alreadyRolledBack) {
-            return;
-        }
+        return guarded(() -> between(begin, () -> sql.script("COMMIT"), work));
     }
 
     private <T> T guarded(Supplier<T> work) {

@@ -7,8 +7,6 @@ import bitterend.stock.Event;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.PieceAccount;
-import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -16,14 +14,19 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.LongFunction;
 
 /**
- * Adds the whole ledger up again, event by event and movement by movement, follows its chain, and looks at the file behind
- * it. Rows that cannot be read are told like any other fault.
+ * Adds the whole ledger up again, event by event and movement by movement, and follows its chain.
+ * Rows that cannot be read are told like any other fault.
  */
 final class Verification {
+    private static final LedgerRow LOST = new LedgerRow("", Instant.MIN, 0, 0, "");
+
     private final Sql sql;
-    private final SqliteStock stock;
+    private final SqlStock stock;
     private final List<String> faults = new ArrayList<>();
     private final Map<String, Long> counts = new HashMap<>();
     private final Map<String, Length> lengths = new HashMap<>();
@@ -33,19 +36,14 @@ final class Verification {
 
     private long nextMovement = 1;
 
-    Verification(Sql sql) {
+    /** @param body what is wrong with the body that the rows are kept in */
+    Verification(Sql sql, List<String> body) {
         this.sql = sql;
-        stock = new SqliteStock(sql);
+        faults.addAll(body);
+        stock = new SqlStock(sql);
     }
 
     List<String> faults() {
-        for (String answer : sql.list("PRAGMA integrity_check", row -> row.getString(1))) {
-            unless(answer.equals("ok"), "the file is damaged: " + answer);
-        }
-        int strays =
-                sql.list("PRAGMA foreign_key_check", row -> row.getString(1)).size();
-        unless(strays == 0, strays + " rows speak of events or movements that are not there");
-        addParts();
         try {
             addEvents();
         } catch (LedgerException.Unreadable nonsense) {
@@ -56,36 +54,20 @@ final class Verification {
         return List.copyOf(faults);
     }
 
-    /** Tables, indexes and triggers, against those of a ledger that is begun now. */
-    private void addParts() {
-        Map<String, String> there = Schema.parts(sql);
-        try (Connection empty = DriverManager.getConnection("jdbc:sqlite::memory:")) {
-            Sql fresh = new Sql(empty);
-            Schema.update(fresh, SqliteLedger.NAME, Instant.EPOCH);
-            Schema.parts(fresh).forEach((name, made) -> {
-                String is = there.remove(name);
-                unless(is != null, "the " + name + " is missing: somebody changed the file by hand");
-                unless(is == null || is.equals(made), "the " + name + " is not as it was made");
-            });
-        } catch (SQLException fault) {
-            throw new Sql.Failed(fault);
-        }
-        there.keySet().forEach(name -> faults.add("the " + name + " is no part of a ledger"));
-    }
-
     private void addEvents() {
-        List<Root> roots = sql.list("SELECT id, begun, older, events, head FROM ledger", Root::of);
-        unless(roots.size() == 1, "the ledger has lost its identity");
-        Root root = roots.isEmpty() ? Root.NONE : roots.get(0);
-        String hash = root.hash();
+        Optional<LedgerRow> there = LedgerRow.read(sql);
+        unless(there.isPresent(), "the ledger has lost its identity");
+        LedgerRow root = there.orElse(LOST);
+        String hash = there.map(LedgerRow::root).orElse("");
         Instant last = Instant.MIN;
         long next = 1;
+        LongFunction<Event> events = events();
         for (Link link : sql.list("SELECT number, hash FROM event ORDER BY number", Link::of)) {
             missing(next, link.number());
             next = link.number() + 1;
             String before = hash;
             try {
-                Event event = stock.findEvent(link.number()).orElseThrow();
+                Event event = events.apply(link.number());
                 String name =
                         "event " + link.number() + " (" + event.act().kind().word() + ")";
                 unless(
@@ -109,6 +91,17 @@ final class Verification {
                 "the end of the chain is not that of the last event");
     }
 
+    /** All at once where all can be read; else one by one, so that each that cannot is told. */
+    private LongFunction<Event> events() {
+        try {
+            Map<Long, Event> all = new HashMap<>();
+            stock.events().forEach(event -> all.put(event.number(), event));
+            return number -> Objects.requireNonNull(all.get(number));
+        } catch (LedgerException.Unreadable some) {
+            return number -> stock.findEvent(number).orElseThrow();
+        }
+    }
+
     /** The same step of a plan stands once: it is numbered by how often it was taken back before. */
     private void addAttempts() {
         String wrong =
@@ -129,21 +122,6 @@ final class Verification {
     private record Link(long number, String hash) {
         static Link of(ResultSet row) throws SQLException {
             return new Link(row.getLong(1), row.getString(2));
-        }
-    }
-
-    /** The row of the ledger itself; its hash is the beginning of the chain. */
-    private record Root(String hash, long older, long events, String head) {
-        static final Root NONE = new Root("", 0, 0, "");
-
-        static Root of(ResultSet row) throws SQLException {
-            return Unreadable.unless(
-                    "the row of the ledger itself",
-                    () -> new Root(
-                            Chain.root(row.getString(1), Instant.parse(row.getString(2)), row.getLong(3)),
-                            row.getLong(3),
-                            row.getLong(4),
-                            row.getString(5)));
         }
     }
 

@@ -78,7 +78,7 @@ final class PlantedFaultTest {
         sql = new Sql(connection);
         sql.run("PRAGMA foreign_keys = OFF");
         triggers = sql.list("SELECT sql FROM sqlite_master WHERE type = 'trigger'", row -> row.getString(1));
-        assertEquals(List.of(), new Verification(sql).faults());
+        assertEquals(List.of(), new Verification(sql, new SqliteBody(sql).faults()).faults());
     }
 
     @AfterEach
@@ -213,7 +213,7 @@ final class PlantedFaultTest {
         sql.script("BEGIN");
         try {
             change.run();
-            look.accept(new Verification(sql).faults());
+            look.accept(new Verification(sql, new SqliteBody(sql).faults()).faults());
         } finally {
             sql.script("ROLLBACK");
         }

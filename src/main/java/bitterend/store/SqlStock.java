@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The stock as one transaction sees it. */
-class SqliteStock implements Ledger.Stock {
+class SqlStock implements Ledger.Stock {
     private static final String LATEST =
             "JOIN (SELECT reel, MAX(count) AS latest FROM movement GROUP BY reel) l ON l.reel = m.reel AND l.latest = m.count";
 
@@ -20,7 +20,7 @@ class SqliteStock implements Ledger.Stock {
     final MovementRows rows;
     final EventRows events;
 
-    SqliteStock(Sql sql) {
+    SqlStock(Sql sql) {
         this.sql = sql;
         rows = new MovementRows(sql);
         events = new EventRows(sql, rows);
@@ -29,7 +29,7 @@ class SqliteStock implements Ledger.Stock {
     @Override
     public List<Holding> holdings() {
         return rows.where(LATEST).stream()
-                .map(SqliteStock::holding)
+                .map(SqlStock::holding)
                 .sorted(Comparator.comparing(Holding::id, NaturalOrder.IDS))
                 .toList();
     }
@@ -37,7 +37,7 @@ class SqliteStock implements Ledger.Stock {
     @Override
     public Optional<Holding> findHolding(String reel) {
         return rows.where("WHERE m.reel = ? ORDER BY m.count DESC LIMIT 1", reel).stream()
-                .map(SqliteStock::holding)
+                .map(SqlStock::holding)
                 .findFirst();
     }
 
@@ -87,14 +87,8 @@ class SqliteStock implements Ledger.Stock {
 
     @Override
     public Head head() {
-        return sql
-                .list(
-                        "SELECT id, events, head FROM ledger",
-                        row -> Unreadable.unless(
-                                "the row of the ledger itself",
-                                () -> new Head(row.getString(1), row.getLong(2), row.getString(3))))
-                .stream()
-                .findFirst()
+        return LedgerRow.read(sql)
+                .map(row -> new Head(row.id(), row.events(), row.head()))
                 .orElseThrow(() -> new LedgerException.Unreadable("the ledger is damaged: it has lost its identity"));
     }
 }

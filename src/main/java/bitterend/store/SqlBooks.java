@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The stock while one event is written. */
-final class SqliteBooks extends SqliteStock implements Ledger.Books {
+final class SqlBooks extends SqlStock implements Ledger.Books {
     private final long number;
     private final Instant at;
     private final List<Movement> written = new ArrayList<>();
@@ -21,7 +21,7 @@ final class SqliteBooks extends SqliteStock implements Ledger.Books {
     private boolean begun;
 
     /** Begins an event behind the latest; never earlier than that, whatever the clock says. */
-    SqliteBooks(Sql sql, Event.Act act, Instant now) {
+    SqlBooks(Sql sql, Event.Act act, Instant now) {
         super(sql);
         this.act = act;
         number = 1 + sql.number("SELECT COALESCE(MAX(number), 0) FROM event");

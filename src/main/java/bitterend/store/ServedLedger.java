@@ -1,0 +1,223 @@
+package bitterend.store;
+
+import bitterend.stock.Event;
+import bitterend.stock.Head;
+import bitterend.stock.LedgerException;
+import bitterend.stock.LoftAddress;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * The ledger of a loft on a PostgreSQL server, in a schema of its own. Writers of one loft wait for one another at its row
+ * about itself; those of other lofts do not.
+ */
+final class ServedLedger extends SqlLedger {
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration BETWEEN = Duration.ofMillis(250);
+
+    private final LoftAddress at;
+    private final Connection connection;
+    private final Clock clock;
+
+    private ServedLedger(LoftAddress at, Connection connection, Clock clock) {
+        super(new Sql(connection), clock);
+        this.at = at;
+        this.connection = connection;
+        this.clock = clock;
+    }
+
+    /** The way to the server is lost between the last word and its answer. */
+    private static final class InDoubt extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        InDoubt(Sql.Failed fault) {
+            super(fault);
+        }
+    }
+
+    /** A way to a loft, begun or not. */
+    static ServedLedger connect(LoftAddress at, Clock clock) {
+        try {
+            return new ServedLedger(at, ServerConnection.to(at), clock);
+        } catch (SQLException fault) {
+            throw ServerFaults.told(at, fault);
+        }
+    }
+
+    /** Opens a loft that was begun. */
+    static ServedLedger open(LoftAddress at, Clock clock) {
+        ServedLedger ledger = connect(at, clock);
+        try {
+            ledger.guarded(() -> {
+                if (!ledger.body().isThere()) {
+                    throw new LedgerException.Refused(
+                            "there is no " + at.text() + " yet: begin one with bitterend stock open SHOP");
+                }
+                ledger.body().check(at.text());
+                return true;
+            });
+            return ledger;
+        } catch (RuntimeException fault) {
+            ledger.close();
+            throw fault;
+        }
+    }
+
+    /** Whether the loft was begun. */
+    boolean isKept() {
+        return guarded(() -> body().isThere());
+    }
+
+    /** Begins the loft and writes its first event, all as one. */
+    void begin(Event.Act act, Consumer<Books> first) {
+        try {
+            kept(() -> {
+                make();
+                LedgerRow.begun(now(), 0).insert(sql);
+                return book(act, first);
+            });
+        } catch (InDoubt lost) {
+            asked(act.id(), lost);
+        }
+    }
+
+    private void make() {
+        if (body().isThere()) {
+            throw there();
+        }
+        try {
+            body().make();
+        } catch (Sql.Failed failed) {
+            throw ServerFaults.isThere(failed.fault()) ? there() : failed;
+        }
+    }
+
+    private LedgerException.Refused there() {
+        return new LedgerException.Refused(at.text() + " is there already");
+    }
+
+    private ServedBody body() {
+        return new ServedBody(sql, ServerConnection.schema(at));
+    }
+
+    @Override
+    public Optional<Event> change(Event.Act act, Consumer<Books> work) {
+        try {
+            return super.change(act, work);
+        } catch (InDoubt lost) {
+            return asked(act.id(), lost);
+        }
+    }
+
+    @Override
+    <T> T reading(Supplier<T> work) {
+        return guarded(
+                () -> between("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", () -> sql.script("COMMIT"), work));
+    }
+
+    @Override
+    <T> T writing(Supplier<T> work) {
+        return kept(() -> {
+            lock();
+            return work.get();
+        });
+    }
+
+    /** Keeps what the work writes. */
+    private <T> T kept(Supplier<T> work) {
+        try {
+            return between("BEGIN ISOLATION LEVEL READ COMMITTED", this::commit, work);
+        } catch (Sql.Failed failed) {
+            throw ServerFaults.unwritten(at, failed.fault());
+        }
+    }
+
+    /** Waits for the loft; who has its row reads what the one before wrote. */
+    private void lock() {
+        sql.list("SELECT one FROM ledger FOR UPDATE", row -> row.getLong(1));
+    }
+
+    private void commit() {
+        try {
+            sql.script("COMMIT");
+        } catch (Sql.Failed failed) {
+            if (ServerFaults.isLost(failed.fault())) {
+                throw new InDoubt(failed);
+            }
+            throw failed;
+        }
+    }
+
+    /**
+     * Asks again whether an event was kept, on a new way, for as long as somebody waits at the bench. Whoever wrote it has
+     * the row of the loft until it is settled, so that the answer is final.
+     */
+    private Optional<Event> asked(String id, InDoubt doubt) {
+        long until = System.nanoTime() + PATIENCE.toNanos();
+        while (System.nanoTime() < until) {
+            try (ServedLedger again = open(at, clock)) {
+                Optional<Event> event = again.writing(() -> new SqlStock(again.sql).eventOfId(id));
+                if (event.isPresent()) {
+                    return event;
+                }
+                throw new LedgerException.Refused(
+                        at.text() + ": nothing was booked, the server went away; it is there again now");
+            } catch (LedgerException.Unwritable | InDoubt away) {
+                pause();
+            }
+        }
+        throw new LedgerException.Unwritable(
+                at.text()
+                        + ": the server went away before it said whether it kept this. Once it is there again, book it"
+                        + " once more under the same id (--id " + id + "): it counts once",
+                doubt);
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(BETWEEN.toMillis());
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public List<String> verify() {
+        List<String> faults = faultsOfBody();
+        return reading(() -> new Verification(sql, faults).faults());
+    }
+
+    @Override
+    List<String> faultsOfBody() {
+        return guarded(() -> between("BEGIN", () -> sql.script("ROLLBACK"), () -> body().faults()));
+    }
+
+    @Override
+    public Head backup(Path file) {
+        return new LedgerCopy(file).made(part -> reading(() -> SqliteLedger.copied(part, clock, sql)));
+    }
+
+    private <T> T guarded(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (Sql.Failed failed) {
+            throw ServerFaults.told(at, failed.fault());
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            connection.close();
+        } catch (SQLException away) {
+            return;
+        }
+    }
+}
