@@ -73,7 +73,7 @@ public record Assembly(
 
         /** Pieces of rope in all of them. */
         public int pieces() {
-            return quantity * legs;
+            return Math.multiplyExact(quantity, legs);
         }
     }
 

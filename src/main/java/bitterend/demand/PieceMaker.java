@@ -26,7 +26,7 @@ final class PieceMaker {
         Assembly.Ordered ordered = assembly.ordered();
         List<PieceId> ids = new ArrayList<>();
         if (rings > 1) {
-            int wanted = Math.multiplyExact(ordered.quantity(), ordered.legs());
+            int wanted = ordered.pieces();
             for (int n = 1; n <= (wanted + rings - 1) / rings; n++) {
                 ids.add(partOf(assembly, n));
             }

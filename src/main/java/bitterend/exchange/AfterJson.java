@@ -21,16 +21,17 @@ public final class AfterJson {
         this.money = money;
     }
 
-    /** Format {@code bitterend/quote-comparison/2}: quoted against posted, by rope, line and item. */
+    /** Format {@code bitterend/quote-comparison/3}: quoted against posted, by rope, line and item. */
     public String comparison(AfterCalculation after) {
         return new JsonTree()
-                .with("format", "bitterend/quote-comparison/2")
+                .with("format", "bitterend/quote-comparison/3")
                 .with("quote", after.quote())
                 .with("orders", after.orders())
                 .with("ropePrices", (Object) after.sources().stream()
                         .sorted()
                         .map(RopePrice.Source::words)
                         .toList())
+                .with("tellsFreight", after.tellsFreight())
                 .with("countedAsPlanned", after.asPlanned())
                 .with("ropes", after.ropes().stream().map(AfterJson::rope).toList())
                 .with("lines", after.lines().stream().map(this::line).toList())
@@ -40,7 +41,7 @@ public final class AfterJson {
     /** The same where nothing is compared yet: why not. */
     public String nothing(String why) {
         return new JsonTree()
-                .with("format", "bitterend/quote-comparison/2")
+                .with("format", "bitterend/quote-comparison/3")
                 .with("notCompared", why)
                 .text();
     }
@@ -76,6 +77,7 @@ public final class AfterJson {
     private static JsonTree end(Learned.OfEnd end) {
         JsonTree tree = new JsonTree()
                 .with("end", end.end())
+                .with("termination", end.termination())
                 .with("jobs", end.jobs())
                 .with("made", end.made())
                 .with("minutesQuoted", end.quoted())
@@ -119,8 +121,8 @@ public final class AfterJson {
         Map<Kind, Money> posted = line.posted();
         List<JsonTree> items = new ArrayList<>();
         posted.forEach((kind, amount) -> items.add(new JsonTree()
-                .with("item", kind.words())
-                .with("quoted", money.print(line.quoted().of(kind)))
+                .with("item", AfterLine.words(kind))
+                .with("quoted", money.print(line.quoted(kind)))
                 .with("posted", money.print(amount))));
         return tree.with("minutesQuoted", line.quoted().allMinutes())
                 .with("minutesPosted", line.work().minutes())

@@ -83,12 +83,15 @@ public final class QuoteJson {
                 .with("ownRope", quoted.line().ownRope())
                 .with("cut", LengthText.exact(quoted.line().cut()))
                 .with("drawn", LengthText.exact(quoted.drawn()))
+                .with("freightInRope", money.print(quoted.within().rope()))
+                .with("freightInWaste", money.print(quoted.within().waste()))
                 .with("minutes", quoted.line().minutes())
                 .with(
                         "work",
                         quoted.line().demanded().work().stream()
-                                .map(end ->
-                                        new JsonTree().with("end", end.name()).with("minutes", end.minutes()))
+                                .map(end -> new JsonTree()
+                                        .with("end", end.name())
+                                        .with("minutes", quoted.line().minutes(end)))
                                 .toList())
                 .with("shareOfCuttingAlone", money.print(quoted.alone()))
                 .with(

@@ -13,11 +13,13 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Parsed;
 import bitterend.quoting.BuildUp.Item;
 import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.FreightWithin;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -85,10 +87,18 @@ public final class QuotedWorkJson {
                 fields.optional("drawn", LengthText::parse, Length.ZERO),
                 fields.optional("minutes", MINUTES, 0),
                 ends,
+                within(fields),
                 items,
                 fields.optional("price", this::coins, Money.ZERO));
         line.leave();
         return read;
+    }
+
+    private Optional<FreightWithin> within(Fields line) {
+        FreightWithin read = new FreightWithin(
+                line.optional("freightInRope", this::coins, Money.ZERO),
+                line.optional("freightInWaste", this::coins, Money.ZERO));
+        return line.text("freightInRope").map(there -> read);
     }
 
     private Parsed<Money> coins(String text) {

@@ -19,21 +19,24 @@ final class LinePrices {
             return new LineQuote(
                     line,
                     Length.ZERO,
+                    FreightWithin.NONE,
                     Money.ZERO,
                     LinePrice.of(policy, line, Money.ZERO, Money.ZERO, LinePrice.Paid.NOTHING));
         }
         UnitPrice price = rope.price();
         Length drawn = rope.drawnFor(line.name());
         Length sample = line.assembly().make().extras().sample().roundedUp();
+        LineFreight freight = new LineFreight(priced.bill(), rope);
         return new LineQuote(
                 line,
                 drawn,
+                freight.byReel(line.cut().minus(sample), drawn.minus(sample)),
                 rope.shares().coins().get(rope.lines().indexOf(line.name())),
                 LinePrice.of(
                         policy,
                         line,
                         price.of(line.cut()).rounded(),
                         price.of(sample).rounded(),
-                        new LinePrice.Paid(rope.paidBy(line.name()), new OrderFreight(priced.bill()).of(rope, drawn))));
+                        new LinePrice.Paid(rope.paidBy(line.name()), freight.byOrder(drawn))));
     }
 }

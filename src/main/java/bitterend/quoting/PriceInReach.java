@@ -10,12 +10,13 @@ import java.util.Set;
 
 /**
  * What rope costs by the metre on the cheapest new reel that pieces get, by the rule of a quote: of an offer that can be had, at
- * a price that asks for no more reels than the pieces need of its length; freight by reel and by mass is in it.
+ * a price that asks for no more reels than the pieces need of its length; the cheapest with freight by reel and by mass.
  *
- * @param price by the metre that can be counted on, rounded down
+ * @param price by the metre that can be counted on, that freight in it, rounded down
+ * @param goods the same without freight
  * @param inReach whether the pieces get it; otherwise every offer asks for more reels, and it is the cheapest of all
  */
-public record PriceInReach(UnitPrice price, boolean inReach) {
+public record PriceInReach(UnitPrice price, UnitPrice goods, boolean inReach) {
     /** The price of a rope for pieces of these cut lengths; nothing where nobody offers it. */
     public static Optional<PriceInReach> of(Market market, String rope, List<Length> cuts) {
         ReelsNeeded need = new ReelsNeeded(cuts);
@@ -27,8 +28,9 @@ public record PriceInReach(UnitPrice price, boolean inReach) {
                 .toList();
         return (reached.isEmpty() ? tiers : reached)
                 .stream()
-                        .map(tier -> tier.reel().byMetre())
-                        .min(Comparator.comparingLong(UnitPrice::millisPerMetre))
-                        .map(price -> new PriceInReach(price, !reached.isEmpty()));
+                        .min(Comparator.comparingLong(
+                                tier -> tier.reel().byMetre().millisPerMetre()))
+                        .map(tier -> new PriceInReach(
+                                tier.reel().byMetre(), tier.goods().byMetre(), !reached.isEmpty()));
     }
 }

@@ -164,10 +164,7 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<
 
     /** All finished lengths together. */
     public Length finished() {
-        return assembly.make()
-                .finished()
-                .roundedUp()
-                .times((long) quantity() * assembly.ordered().legs());
+        return assembly.make().finished().roundedUp().times(assembly.ordered().pieces());
     }
 
     /** Labour for one assembly, as stated, else as its ends say. */

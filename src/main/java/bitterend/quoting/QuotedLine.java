@@ -5,6 +5,7 @@ import bitterend.measure.Money;
 import bitterend.quoting.BuildUp.Item;
 import bitterend.quoting.BuildUp.Kind;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a quote that was filed said about one of its lines.
@@ -15,11 +16,20 @@ import java.util.List;
  * @param drawn rope drawn for it
  * @param minutes labour for one assembly, setting up apart
  * @param ends what its two ends are and the labour each of one piece was counted at; empty in a quote of an older version
+ * @param within freight by reel and by weight that is in its rope; nothing in a quote of an older version
  * @param items the parts of its price
  * @param price all of it
  */
 public record QuotedLine(
-        String name, What what, Length cut, Length drawn, int minutes, List<End> ends, List<Item> items, Money price) {
+        String name,
+        What what,
+        Length cut,
+        Length drawn,
+        int minutes,
+        List<End> ends,
+        Optional<FreightWithin> within,
+        List<Item> items,
+        Money price) {
     public QuotedLine {
         ends = List.copyOf(ends);
         items = List.copyOf(items);
@@ -35,7 +45,12 @@ public record QuotedLine(
      * @param quantity how many assemblies
      * @param ownRope whether the rope is the customer's
      */
-    public record What(String rope, String finished, String ends, int legs, int quantity, boolean ownRope) {}
+    public record What(String rope, String finished, String ends, int legs, int quantity, boolean ownRope) {
+        /** Pieces of rope in all of them. */
+        public int pieces() {
+            return Math.multiplyExact(quantity, legs);
+        }
+    }
 
     /**
      * One end of every piece.
@@ -51,6 +66,17 @@ public record QuotedLine(
                 .filter(item -> item.kind() == kind)
                 .map(Item::amount)
                 .reduce(Money.ZERO, Money::plus);
+    }
+
+    /** The same with all freight among the freight, as it is booked, and none in the rope; as filed in an older version. */
+    public Money withoutFreightInRope(Kind kind) {
+        FreightWithin freight = within.orElse(FreightWithin.NONE);
+        return switch (kind) {
+            case ROPE -> of(kind).minus(freight.rope());
+            case WASTE -> of(kind).minus(freight.waste());
+            case FREIGHT -> of(kind).plus(freight.all());
+            default -> of(kind);
+        };
     }
 
     /** Labour of the whole line, setting up apart. */

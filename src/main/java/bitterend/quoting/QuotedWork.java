@@ -22,6 +22,11 @@ public record QuotedWork(String request, List<Drawn> ropes, List<QuotedLine> lin
         return lines.stream().mapToLong(QuotedLine::allMinutes).sum();
     }
 
+    /** Whether it says of every line how much freight is in its rope: older versions filed none. */
+    public boolean tellsFreight() {
+        return lines.stream().allMatch(line -> line.within().isPresent());
+    }
+
     /**
      * Rope for an order.
      *

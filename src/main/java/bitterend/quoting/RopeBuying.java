@@ -35,6 +35,11 @@ public record RopeBuying(List<Size> sizes, List<LeftOut> leftOut, List<NotTaken>
         public Size {
             but = List.copyOf(but);
         }
+
+        /** What of that is freight by reel and by weight. */
+        public Cost freight() {
+            return paid.minus(offer.terms().price().at(from).fine());
+        }
     }
 
     /**

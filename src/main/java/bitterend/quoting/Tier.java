@@ -56,6 +56,11 @@ record Tier(Offer offer, int from, Cost paid) {
         return new NewReel(length(), paid);
     }
 
+    /** The reel without freight. */
+    NewReel goods() {
+        return new NewReel(length(), offer.terms().price().at(from).fine());
+    }
+
     boolean isTooFew(int reels) {
         return reels < from;
     }

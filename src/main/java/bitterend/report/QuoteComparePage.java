@@ -54,9 +54,13 @@ public final class QuoteComparePage {
                 + " today, or as the request stated them. Spoilage is the rope of spoiled pieces, less what of it came"
                 + " back to the rack; scrap is credited nothing, whatever became of it. Freight is what"
                 + " was booked for the reels that were cut, by the length drawn; where nothing was booked, it counts as"
-                + " quoted. Freight by reel and by weight is in quoted rope, and, of reels that are counted at what they"
-                + " were paid for, in posted freight: compare rope and freight together there. Setting up, samples and"
-                + " tests, packing and overhead are not booked: they count as quoted.");
+                + " quoted. "
+                + (after.tellsFreight()
+                        ? "All freight is in that line, by reel, by weight and by order, and none in rope and waste."
+                        : "This quote does not say how much freight is in its rope: freight by reel and by weight is in"
+                                + " quoted rope, and in posted rope that is counted at an offer; of reels that are counted at"
+                                + " what they were paid for it is in posted freight.")
+                + " Setting up, samples and tests, packing and overhead are not booked: they count as quoted.");
         return page.document();
     }
 
@@ -103,9 +107,9 @@ public final class QuoteComparePage {
         Map<Kind, Money> posted = line.posted();
         for (Kind kind : Kind.values()) {
             Money amount = posted.getOrDefault(kind, Money.ZERO);
-            Money quoted = posted.containsKey(kind) ? line.quoted().of(kind) : Money.ZERO;
+            Money quoted = posted.containsKey(kind) ? line.quoted(kind) : Money.ZERO;
             if (!amount.equals(Money.ZERO) || !quoted.equals(Money.ZERO)) {
-                row(table, kind == Kind.FREIGHT ? "freight" : kind.words(), quoted, amount);
+                row(table, AfterLine.words(kind), quoted, amount);
             }
         }
         foot(table, List.of(line));

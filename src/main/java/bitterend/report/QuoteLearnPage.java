@@ -34,8 +34,13 @@ public final class QuoteLearnPage {
             page.tableApart(ropes(learned));
             page.paragraph(
                     "Waste is that of the good pieces with reel handling, in percent of the rope in them. Spoiled"
-                            + " rope is not among it. Quoted rope has freight by reel and by weight in it; rope at what its"
-                            + " reel was paid for has none, so the same waste is more percent of it.");
+                            + " rope is not among it, and neither is freight; a quote that does not say how much freight is in"
+                            + " its rope has freight by reel and by weight in it.");
+            if (learned.ropes().stream().anyMatch(rope -> rope.proposed().isPresent())) {
+                page.paragraph(
+                        "No file takes a rate of waste, for a quote works its waste out: which of its three views is"
+                                + " charged says waste, under quote in shop.json.");
+            }
             learned.ropes().stream()
                     .filter(rope -> rope.quoted().spoilage().minor() != 0
                             || rope.posted().spoilage().minor() != 0)
@@ -48,13 +53,26 @@ public final class QuoteLearnPage {
             page.tableApart(ends(learned));
             page.paragraph(
                     "Minutes are of lines for all pieces of which some were booked. They fall to the two ends of a"
-                            + " piece by what was stated for each, evenly where nothing was. Take a proposal over by hand, as"
-                            + " minutes in splices.json.");
+                            + " piece by what the quote counted each at, evenly where it counted none.");
+            takeOver(page, learned);
         }
         if (!learned.ropes().isEmpty() || !learned.ends().isEmpty()) {
             page.picture(new QuoteLearnPicture(figures).of(learned));
         }
         return page.document();
+    }
+
+    private void takeOver(Writing page, Learned learned) {
+        List<String> rows = learned.ends().stream()
+                .filter(end -> end.proposed().isPresent() && !end.termination().isEmpty())
+                .map(end -> end.termination() + " " + end.proposed().getAsLong())
+                .toList();
+        if (!rows.isEmpty()) {
+            page.paragraph(
+                    "Take a proposal over by hand: in splices.json of the shop, under terminations, the minutes of "
+                            + String.join(", ", rows) + ". Where five ends or more of a kind are booked on a rope in"
+                            + " measured.csv, their mean comes before that.");
+        }
     }
 
     private TableRows ropes(Learned learned) {

@@ -192,6 +192,24 @@ final class QuoteDayTest {
         assertTrue(trace.contains("spliced, 31 ft 6 in, in 55 min"), trace);
     }
 
+    /** Eyes in DB12 are counted at the mean of what was booked for them, not at what splices.json says. */
+    @Test
+    void minutesOfEnds_areFiledAsTheQuoteCountedThem() throws IOException {
+        Path asked = folder.resolve("asked.csv");
+        Files.writeString(
+                asked,
+                "line,rope,length,end a,end b\n1,DB12,12 m,double-braid-eye length 90 mm,double-braid-eye thimble T12\n");
+        String json = run(0, "quote", shop, asked.toString(), "--json", "--time", "100ms")
+                .out();
+        List<Integer> minutes = Pattern.compile("\"minutes\": (\\d+)")
+                .matcher(json)
+                .results()
+                .map(found -> Integer.valueOf(found.group(1)))
+                .toList();
+        assertEquals(3, minutes.size(), json);
+        assertEquals(minutes.get(0), minutes.get(1) + minutes.get(2), "the line and its two ends");
+    }
+
     /** The demo loft has offers and past weeks: three views of the waste, none of them the same. */
     @Test
     void threeViewsOfTheWaste_standSideBySide() {

@@ -259,6 +259,11 @@ final class QuoteLifeTest {
         }
         String page = run(0, "quote learn SHOP").out();
         assertTrue(page.contains("3 jobs") && page.contains("15             22        22"), page);
+        assertTrue(
+                page.replaceAll("\\s+", " ")
+                        .contains("in splices.json of the shop, under terminations, the minutes of"
+                                + " three-strand-eye 23, whipped 22."),
+                page);
         assertTrue(run(3, "quote back SHOP Q-2603").err().contains("E-63/1.1"));
         run(0, "stock spoil SHOP E-63/1.1 --back 2m");
         assertTrue(run(4, "quote compare SHOP Q-2603").out().contains("is posted yet"));

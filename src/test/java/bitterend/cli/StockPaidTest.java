@@ -210,8 +210,7 @@ final class StockPaidTest {
         assertTrue(page.matches(".*rope in the pieces [0-9.]+ 12.40 .*"), page);
         assertTrue(page.matches(".*freight [0-9.]+ 1.86 .*"), page);
         assertTrue(page.contains("Rope is counted at what its reel was paid for;"), page);
-        assertTrue(
-                page.contains("Freight by reel and by weight is in quoted rope, and, of reels that are counted"), page);
+        assertTrue(page.contains("All freight is in that line, by reel, by weight and by order"), page);
     }
 
     @Test

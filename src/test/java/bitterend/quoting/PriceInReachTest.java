@@ -45,12 +45,15 @@ final class PriceInReachTest {
     void cheapestOffer_isNone_whereItsMinimumIsOutOfReach() {
         Offer single = offer("single", 20_000, 1);
         Offer five = offer("five", 10_000, 5);
-        assertEquals(Optional.of(new PriceInReach(new UnitPrice(200_000), true)), price(3, single, five));
         assertEquals(
-                Optional.of(new PriceInReach(new UnitPrice(100_000), true)),
+                Optional.of(new PriceInReach(new UnitPrice(200_000), new UnitPrice(200_000), true)),
+                price(3, single, five));
+        assertEquals(
+                Optional.of(new PriceInReach(new UnitPrice(100_000), new UnitPrice(100_000), true)),
                 price(14, single, five),
                 "420 m need five reels");
-        assertEquals(Optional.of(new PriceInReach(new UnitPrice(100_000), false)), price(3, five));
+        assertEquals(
+                Optional.of(new PriceInReach(new UnitPrice(100_000), new UnitPrice(100_000), false)), price(3, five));
         assertEquals(Optional.empty(), price(3));
     }
 }

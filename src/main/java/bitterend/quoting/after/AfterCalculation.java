@@ -26,6 +26,7 @@ import java.util.TreeMap;
  * @param orders the orders that came of it
  * @param lines its lines in order
  * @param ropes its ropes and those that were cut in their place, by id
+ * @param tellsFreight whether the quote says how much freight is in its rope, so that freight is compared with freight
  * @param sources where the price of its rope is known from
  * @param asPlanned the reels of which a draw for it counts as it is planned, since its last piece is not cut yet
  */
@@ -34,6 +35,7 @@ public record AfterCalculation(
         List<String> orders,
         List<AfterLine> lines,
         List<OfRope> ropes,
+        boolean tellsFreight,
         Set<Source> sources,
         List<String> asPlanned) {
     public AfterCalculation {
@@ -86,7 +88,13 @@ public record AfterCalculation(
                 .filter(took -> !PieceLine.of(took.piece(), lineOf).isEmpty())
                 .toList();
         return new AfterCalculation(
-                name, orders.stream().sorted().toList(), lines, ropes(work, taken), sources, asPlanned(taken));
+                name,
+                orders.stream().sorted().toList(),
+                lines,
+                ropes(work, taken),
+                work.tellsFreight(),
+                sources,
+                asPlanned(taken));
     }
 
     private static List<String> asPlanned(List<Took> taken) {
@@ -137,7 +145,7 @@ public record AfterCalculation(
         List<Took> spoiled = ours.stream()
                 .filter(took -> !last.contains(took.cut().number()))
                 .toList();
-        int ordered = quoted.what().quantity() * quoted.what().legs();
+        int ordered = quoted.what().pieces();
         List<String> timed = books.minutes().keySet().stream()
                 .filter(piece -> quoted.name().equals(PieceLine.of(piece, lineOf)))
                 .toList();

@@ -82,13 +82,13 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
         posted.put(Kind.LABOUR, work.labour());
         posted.put(Kind.SPOILAGE, rope.spoiled().rounded());
         posted.put(Kind.FREIGHT, rope.freight().of(freight()));
-        AS_QUOTED.forEach(kind -> posted.put(kind, quoted.of(kind)));
+        AS_QUOTED.forEach(kind -> posted.put(kind, quoted(kind)));
         return posted;
     }
 
     /** What was quoted for these items together. */
     public Money quotedCost() {
-        return posted().keySet().stream().map(quoted::of).reduce(Money.ZERO, Money::plus);
+        return posted().keySet().stream().map(this::quoted).reduce(Money.ZERO, Money::plus);
     }
 
     /** What they really cost together. */
@@ -96,9 +96,19 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
         return posted().values().stream().reduce(Money.ZERO, Money::plus);
     }
 
-    /** Freight by order that was quoted. */
+    /** What was quoted for an item, on equal footing with what is posted: all freight is freight. */
+    public Money quoted(Kind kind) {
+        return quoted.withoutFreightInRope(kind);
+    }
+
+    /** What an item is called here. */
+    public static String words(Kind kind) {
+        return kind == Kind.FREIGHT ? "freight" : kind.words();
+    }
+
+    /** Freight that was quoted. */
     public Money freight() {
-        return quoted.of(Kind.FREIGHT);
+        return quoted(Kind.FREIGHT);
     }
 
     /** What is left of the price as quoted. */

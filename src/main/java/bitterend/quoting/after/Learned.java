@@ -77,15 +77,21 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
      * stated for each, evenly where nothing was.
      *
      * @param end its name
+     * @param termination id of the row of {@code splices.json} that its minutes are written in; empty where the shop knows no
+     *     end of that name
      * @param jobs how many jobs have it
      * @param made how many were made
      * @param quoted minutes that were quoted for all of them
      * @param posted minutes that were booked for all of them
      */
-    public record OfEnd(String end, int jobs, long made, long quoted, long posted) {
+    public record OfEnd(String end, String termination, int jobs, long made, long quoted, long posted) {
         /** Minutes for one, to the nearest; nothing where too few jobs say so. */
         public OptionalLong proposed() {
             return jobs < FEWEST_JOBS ? OptionalLong.empty() : OptionalLong.of(each(posted));
+        }
+
+        private OfEnd in(String row) {
+            return new OfEnd(end, row, jobs, made, quoted, posted);
         }
 
         /** Minutes of one, to the nearest. */
@@ -94,8 +100,12 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
         }
     }
 
-    /** What jobs teach. */
-    public static Learned of(Collection<AfterCalculation> jobs) {
+    /**
+     * What jobs teach.
+     *
+     * @param terminations ids by name
+     */
+    public static Learned of(Collection<AfterCalculation> jobs, Map<String, String> terminations) {
         Map<String, List<OfRope>> ropes = new TreeMap<>(NaturalOrder.IDS);
         Map<String, List<OfEnd>> ends = new TreeMap<>();
         for (AfterCalculation job : jobs) {
@@ -113,7 +123,10 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
         return new Learned(
                 jobs.size(),
                 ropes.values().stream().map(Learned::together).toList(),
-                ends.values().stream().map(Learned::allEnds).toList());
+                ends.values().stream()
+                        .map(Learned::allEnds)
+                        .map(end -> end.in(terminations.getOrDefault(end.end(), "")))
+                        .toList());
     }
 
     private static OfRope ofRope(String rope, List<AfterLine> lines) {
@@ -121,10 +134,7 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
         Bill posted = quoted;
         for (AfterLine line : lines) {
             Map<Kind, Money> took = line.posted();
-            quoted = quoted.plus(new Bill(
-                    line.quoted().of(Kind.ROPE),
-                    line.quoted().of(Kind.WASTE),
-                    line.quoted().of(Kind.SPOILAGE)));
+            quoted = quoted.plus(new Bill(line.quoted(Kind.ROPE), line.quoted(Kind.WASTE), line.quoted(Kind.SPOILAGE)));
             posted = posted.plus(new Bill(
                     took.getOrDefault(Kind.ROPE, Money.ZERO),
                     took.getOrDefault(Kind.WASTE, Money.ZERO),
@@ -144,13 +154,14 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
     }
 
     private static OfEnd again(OfEnd end) {
-        return new OfEnd(end.end(), 0, end.made(), end.quoted(), end.posted());
+        return new OfEnd(end.end(), "", 0, end.made(), end.quoted(), end.posted());
     }
 
     private static OfEnd allEnds(List<OfEnd> ends) {
         return ends.stream()
                 .reduce((a, b) -> new OfEnd(
                         a.end(),
+                        "",
                         a.jobs() + b.jobs(),
                         a.made() + b.made(),
                         a.quoted() + b.quoted(),
@@ -173,7 +184,7 @@ public record Learned(int jobs, List<OfRope> ropes, List<OfEnd> ends) {
             if (part > 0) {
                 long ownQuoted = nearest(quoted, part, sum);
                 long ownPosted = nearest(posted, part, sum);
-                found.add(new OfEnd(end.name(), 1, line.pieces().ordered(), ownQuoted, ownPosted));
+                found.add(new OfEnd(end.name(), "", 1, line.pieces().ordered(), ownQuoted, ownPosted));
                 quoted -= ownQuoted;
                 posted -= ownPosted;
                 sum -= part;

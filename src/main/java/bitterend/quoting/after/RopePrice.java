@@ -19,7 +19,7 @@ public record RopePrice(UnitPrice price, Source source, @Nullable UnitPrice frei
     /** Where a price is known from, the best first. */
     public enum Source {
         PAID("what its reel was paid for"),
-        OFFER("the cheapest offer whose minimum the job reaches, freight by reel and by weight included"),
+        OFFER("the cheapest offer whose minimum the job reaches"),
         OUT_OF_REACH("the cheapest offer, though the job takes fewer reels than it asks for"),
         LIST("the price of the rope in the catalogue");
 

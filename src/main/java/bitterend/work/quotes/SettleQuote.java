@@ -133,7 +133,9 @@ public final class SettleQuote {
 
     /** What every job with a line that is cut whole teaches. */
     public Learned learned() {
-        return Learned.of(all());
+        Map<String, String> terminations = new HashMap<>();
+        now.shop().catalogue().splices().terminations().forEach(each -> terminations.put(each.name(), each.id()));
+        return Learned.of(all(), terminations);
     }
 
     private List<AfterCalculation> all() {
@@ -188,7 +190,7 @@ public final class SettleQuote {
         if (!now.at().keepsLedger()) {
             return new Result.NothingCut("the shop keeps no ledger, so nothing is posted: there is nothing to compare");
         }
-        JobBooks books = now.at().reading(ledger -> ledger.read(stock -> books(stock, lineOf)));
+        JobBooks books = now.at().reading(ledger -> ledger.read(stock -> books(stock, lineOf, work.tellsFreight())));
         AfterCalculation after = AfterCalculation.of(name, work, lineOf, fittings(lineOf, stated), books);
         return after.whole().isEmpty() ? new Result.NothingCut(why(after)) : new Result.Settled(after);
     }
@@ -218,7 +220,7 @@ public final class SettleQuote {
         return fittings;
     }
 
-    private JobBooks books(Ledger.Stock stock, Map<String, String> lineOf) {
+    private JobBooks books(Ledger.Stock stock, Map<String, String> lineOf, boolean withoutFreight) {
         Shop shop = now.shop();
         List<Movement> standing = Standing.movements(stock.movements());
         return new JobBooks(
@@ -226,7 +228,7 @@ public final class SettleQuote {
                 new CutPieces(stock).good().keySet(),
                 minutes(stock),
                 new JobBooks.Rates(
-                        usual(standing, lineOf),
+                        usual(standing, lineOf, withoutFreight),
                         Paid.of(stock),
                         shop.settings().quote().work().labour()),
                 new WorthThen(now, stock, plans));
@@ -245,7 +247,7 @@ public final class SettleQuote {
     }
 
     /** What the rope of a job is counted at where nobody knows what was paid: by what could be had on the day of its last cut. */
-    private Map<String, RopePrice> usual(List<Movement> standing, Map<String, String> lineOf) {
+    private Map<String, RopePrice> usual(List<Movement> standing, Map<String, String> lineOf, boolean withoutFreight) {
         List<Movement> ours = standing.stream()
                 .filter(movement -> movement.entry().kind() == Movement.Kind.CUT
                         && !PieceLine.of(movement.entry().origin().piece(), lineOf)
@@ -265,13 +267,15 @@ public final class SettleQuote {
             usual.put(
                     rope.id(),
                     PriceInReach.of(market, rope.id(), cuts.getOrDefault(rope.id(), List.of()))
-                            .map(SettleQuote::offered)
+                            .map(found -> offered(found, withoutFreight))
                             .orElse(new RopePrice(rope.price(), RopePrice.Source.LIST)));
         }
         return usual;
     }
 
-    private static RopePrice offered(PriceInReach found) {
-        return new RopePrice(found.price(), found.inReach() ? RopePrice.Source.OFFER : RopePrice.Source.OUT_OF_REACH);
+    private static RopePrice offered(PriceInReach found, boolean withoutFreight) {
+        return new RopePrice(
+                withoutFreight ? found.goods() : found.price(),
+                found.inReach() ? RopePrice.Source.OFFER : RopePrice.Source.OUT_OF_REACH);
     }
 }

@@ -10,6 +10,7 @@ import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
 import bitterend.quoting.BuildUp.Item;
 import bitterend.quoting.BuildUp.Kind;
+import bitterend.quoting.FreightWithin;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
 import bitterend.quoting.after.RopePrice.Source;
@@ -38,6 +39,7 @@ final class AfterCalculationTest {
     private final Map<String, Long> left = new HashMap<>();
     private final Map<String, Long> minutes = new HashMap<>();
     private final Map<String, Paid.OfReel> paid = new HashMap<>();
+    private Optional<FreightWithin> within = Optional.empty();
     private final Map<String, ThatDay.PlannedDraw> plans = new HashMap<>();
     private final Set<String> good = new HashSet<>();
     private long event;
@@ -98,6 +100,7 @@ final class AfterCalculationTest {
                 new Length(3_000L * quantity),
                 20,
                 List.of(new QuotedLine.End("whipped", 0), new QuotedLine.End("sealed", 0)),
+                within,
                 List.of(
                         new Item(Kind.ROPE, new Money(300L * quantity)),
                         new Item(Kind.WASTE, new Money(100)),
@@ -222,6 +225,24 @@ final class AfterCalculationTest {
         assertEquals(new Money(60 + 20), after(2).lines().get(0).posted().get(Kind.FREIGHT));
     }
 
+    /** Of 3.00 for rope 0.24 was for bringing it and of 1.00 of waste 0.08; by order 0.40: 0.72 in all. */
+    @Test
+    void freightInQuotedRope_isFreightToo_andCountsAsQuotedWhereNobodyBookedIt() {
+        within = Optional.of(new FreightWithin(new Money(24), new Money(8)));
+        received("R1", 50_000);
+        paid.put("R1", new Paid.OfReel("R1", Paid.of(new Money(4_600)), new Length(50_000)));
+        cut("R1", "p", "1041/7.1", 3_000);
+        AfterCalculation after = after(1);
+        AfterLine line = after.lines().get(0);
+        assertTrue(after.tellsFreight());
+        assertEquals(new Money(276), line.quoted(Kind.ROPE));
+        assertEquals(new Money(92), line.quoted(Kind.WASTE));
+        assertEquals(new Money(72), line.freight());
+        assertEquals(new Money(276), line.posted().get(Kind.ROPE));
+        assertEquals(new Money(72), line.posted().get(Kind.FREIGHT));
+        assertEquals(new Money(500), line.quotedMargin(), "the sum is as it was");
+    }
+
     /** Waste of 0.70 on rope of 3.00 is 233 thousandths, spoiled rope apart; 1.00 quoted is 333. */
     @Test
     void learnedWaste_hasNoSpoiledRopeInIt_onEitherSide() {
@@ -229,7 +250,9 @@ final class AfterCalculationTest {
         cut("R1", "p", "1041/7.1", 3_000);
         spoiled("R1", "p", "1041/7.1", 2_000);
         cut("R1", "q", "1041/7.1", 3_000);
-        Learned.OfRope rope = Learned.of(List.of(after(1))).ropes().get(0);
+        Learned.OfRope rope = Learned.of(List.of(after(1)), Map.of("whipped", "whipping"))
+                .ropes()
+                .get(0);
         assertEquals(new Money(30), rope.quoted().spoilage());
         assertEquals(new Money(170), rope.posted().spoilage());
         assertEquals(333, rope.quoted().wastePerMille());
@@ -258,10 +281,14 @@ final class AfterCalculationTest {
         received("R1", 50_000);
         cut("R1", "p", "1041/7.1", 3_000);
         minutes.put("1041/7.1", 31L);
-        List<Learned.OfEnd> ends = Learned.of(List.of(after(1))).ends();
+        List<Learned.OfEnd> ends =
+                Learned.of(List.of(after(1)), Map.of("whipped", "whipping")).ends();
         assertEquals(
                 List.of("sealed", "whipped"),
                 ends.stream().map(Learned.OfEnd::end).toList());
+        assertEquals(
+                List.of("", "whipping"),
+                ends.stream().map(Learned.OfEnd::termination).toList());
         assertEquals(List.of(15L, 16L), ends.stream().map(Learned.OfEnd::posted).toList());
         assertEquals(List.of(10L, 10L), ends.stream().map(Learned.OfEnd::quoted).toList());
     }
